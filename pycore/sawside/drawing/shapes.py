@@ -1,0 +1,60 @@
+"""Shapes with dimensions in real units: what a reckoner draws, and the page only scales.
+
+Places are inches of the drawn thing, x to the right and y down. They may be exact numbers or
+floats; they leave here as floats rounded to a ten-thousandth, the same on every machine. Text
+that tells a length is made elsewhere, from its mark: nothing is measured off a drawing.
+"""
+
+from sawside.lengths.real import nearby
+
+
+def _place(value):
+    return round(float(nearby(value) if not isinstance(value, float) else value), 4)
+
+
+def _point(point):
+    return [_place(coordinate) for coordinate in point]
+
+
+def polygon(points, role="stock"):
+    """A filled outline; `role` is stock, waste, space, ghost or hatch."""
+    return {"kind": "polygon", "points": [_point(point) for point in points], "role": role}
+
+
+def line(start, end, role="edge"):
+    """A line; `role` is edge, center, cut, break or hidden."""
+    return {"kind": "line", "from": _point(start), "to": _point(end), "role": role}
+
+
+def dimension(start, end, offset, text, role="given"):
+    """A dimension line `offset` to the left of start to end, as seen going that way with y down."""
+    return {
+        "kind": "dimension",
+        "from": _point(start),
+        "to": _point(end),
+        "offset": _place(offset),
+        "text": text,
+        "role": role,
+    }
+
+
+def label(at, text, role="name", align="middle"):
+    """A text in the drawing; `role` is name or note, `align` start, middle or end."""
+    return {"kind": "label", "at": _point(at), "text": text, "align": align, "role": role}
+
+
+def arc(center, radius, start, sweep, text):
+    """An angle: degrees from the x axis, positive towards y (down), with its text."""
+    return {
+        "kind": "arc",
+        "center": _point(center),
+        "radius": _place(radius),
+        "start": _place(start),
+        "sweep": _place(sweep),
+        "text": text,
+    }
+
+
+def drawing(words, box, shapes):
+    """A whole drawing: `words` for a screen reader, and the box (left, top, right, bottom)."""
+    return {"words": words, "box": _point(box), "shapes": list(shapes)}

@@ -1,0 +1,74 @@
+"""Every error that a person can meet: a kind, a plain sentence, a remedy, and the place.
+
+An error is raised where it is found, gets its field where the field is known, and becomes data
+at the door. Anything that is not one of these is a bug and is told as kind "internal".
+"""
+
+KINDS = {
+    "message": "the message or document itself is malformed",
+    "unknown": "no such question, field, choice or entry",
+    "missing": "a field that is needed was left blank",
+    "unreadable": "the text could not be read",
+    "range": "it was read, but it is too small or too large",
+    "impossible": "no such piece can be made",
+    "conflict": "too much or too little was given, or a name is taken",
+    "newer": "the document was written by a newer version",
+    "internal": "a fault of this program",
+}
+
+
+class Refusal(Exception):
+    """One refusal: what is wrong in a plain sentence, and what to do about it.
+
+    `field` is the key of the field, `at` the index of the character in that field's text,
+    `row` (from 0) and `part` the place within a field that holds a list or rows.
+    """
+
+    def __init__(self, kind, message, remedy, *, field=None, at=None, row=None, part=None):
+        if kind not in KINDS:
+            raise ValueError(f"unknown kind of error: {kind}")
+        super().__init__(message)
+        self.kind = kind
+        self.message = message
+        self.remedy = remedy
+        self.field = field
+        self.at = at
+        self.row = row
+        self.part = part
+
+    def of(self, field, **place):
+        """The same refusal, told of a field unless it already names one."""
+        if self.field is None:
+            self.field = field
+            for name, value in place.items():
+                setattr(self, name, value)
+        return self
+
+    def as_data(self):
+        """The refusal as JSON-native data; `row` and `part` only where they say something."""
+        data = {
+            "kind": self.kind,
+            "field": self.field,
+            "at": self.at,
+            "message": self.message,
+            "remedy": self.remedy,
+        }
+        if self.row is not None:
+            data["row"] = self.row
+        if self.part is not None:
+            data["part"] = self.part
+        return data
+
+
+class Refusals(Exception):
+    """Several refusals at once, so that every bad field hears of its own."""
+
+    def __init__(self, refusals):
+        super().__init__("; ".join(refusal.message for refusal in refusals))
+        self.refusals = tuple(refusals)
+
+
+def quoted(text, most=40):
+    """What was typed, in quotation marks, shortened so that a sentence stays a sentence."""
+    shown = "".join(character if character.isprintable() else "�" for character in text)
+    return f"“{shown if len(shown) <= most else shown[: most - 1] + '…'}”"

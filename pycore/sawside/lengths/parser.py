@@ -1,0 +1,214 @@
+"""One pass from text to an exact term: the grammar that `reader` describes.
+
+A stack of levels stands in for recursion, so that parentheses cost no depth.
+"""
+
+from sawside.lengths import refusals
+from sawside.lengths.kinds import FOOT, INCH
+from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
+from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits
+from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
+
+_SIGNS = {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷", "OF": "of", "Of": "of", "oF": "of"}
+
+
+def parse(typed, kind, default):
+    """The term that a text comes to. A bare result is taken as one of `default`, if there is one.
+
+    `kind` says which units belong, `default` is the unit of a bare number beside a length.
+    Errors: "missing" for blank text, else "unreadable" with the place.
+    """
+    if len(typed) > MOST_CHARACTERS:
+        raise unreadable(
+            f"This is longer than {MOST_CHARACTERS} characters.", "Split it into shorter sums.", 0
+        )
+    term = _Parser(typed, kind, default).sum()
+    return term.taken_as(default) if term.bare and default is not None else term
+
+
+class _Level:
+    """What is pending inside one pair of parentheses: a total, and a product not yet added."""
+
+    __slots__ = (
+        "at",
+        "default",
+        "plus",
+        "plus_at",
+        "product",
+        "sign",
+        "times",
+        "times_at",
+        "total",
+    )
+
+    def __init__(self, at, default):
+        self.at = self.plus_at = self.times_at = at
+        self.default = default
+        self.total = self.product = self.plus = self.times = self.sign = None
+
+    def take(self, term):
+        """Put the next number where it belongs."""
+        if self.sign is not None:
+            term = term if self.sign == "+" else negated(term)
+            self.sign = None
+        if self.times is None:
+            self.product = term
+        elif self.times == "÷":
+            self.product = divided(self.product, term, self.times_at, self.default)
+        else:
+            self.product = multiplied(self.product, term, self.times, self.times_at)
+
+    def fold(self):
+        """Add the pending product to the total, and return the total."""
+        if self.total is None:
+            self.total = self.product
+        else:
+            self.total = added(self.total, self.product, self.plus, self.plus_at, self.default)
+        self.times = None
+        return self.total
+
+
+class _Parser:
+    def __init__(self, typed, kind, default):
+        self.typed = typed
+        self.text = typed if typed.isascii() and typed.isprintable() else alike(typed)
+        self.kind = kind
+        self.default = default
+        self.at = 0
+
+    def sum(self):
+        text, end = self.text, len(self.text.rstrip(" "))
+        level = _Level(0, self.default)
+        outer = []
+        due = True  # a number is due, not a sign
+        while due or self.at < end:
+            if due and (number := NUMBER.match(text, self.at)):
+                level.take(self.measure(number))
+                due = False
+                continue
+            found = SIGN.match(text, self.at)
+            sign = found and _SIGNS.get(found[1], found[1])
+            if due:
+                if sign == "(":
+                    outer.append(level)
+                    level = _Level(found.start(1), self.default)
+                elif sign in ("+", "−") and level.sign is None:
+                    level.sign = sign
+                else:
+                    raise refusals.no_number(text, self.typed, self.at, self.kind.example)
+            elif sign == ")" and outer:
+                inside = level.fold().enclosed()
+                level = outer.pop()
+                level.take(inside)
+            elif sign in (None, "(", ")"):
+                raise refusals.no_sign(text, self.typed, self.at, self.kind.other_units)
+            elif sign in ("+", "−"):
+                level.fold()
+                level.plus, level.plus_at = sign, found.start(1)
+                due = True
+            else:
+                level.times, level.times_at = sign, found.start(1)
+                due = True
+            self.at = found.end()
+        if outer:
+            raise unreadable("A parenthesis is not closed.", "Add ) at the end of it.", level.at)
+        return level.fold()
+
+    def measure(self, match):
+        """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""
+        term, unit = self.number(match)
+        while unit is not None and self.at < len(self.text):
+            start = self.at
+            follows = NUMBER.match(self.text, start)
+            joined = self.joined(unit) if follows is None else None
+            if follows is None and joined is None:
+                break
+            part, smaller = self.number(follows or joined)
+            if joined and smaller not in (None, INCH):
+                self.at = start  # 6'-7' subtracts
+                break
+            if smaller is None and unit is FOOT:
+                smaller = INCH
+                part = part.taken_as(INCH)
+            self.check_order(unit, smaller, start)
+            term, unit = term.with_part(part), smaller
+        return term
+
+    def joined(self, unit):
+        """The number after a hyphen without spaces: the inches of 6'-7 9/32"."""
+        at = self.at
+        tight = (
+            self.text[at] == "-" and self.text[at - 1] != " " and self.text[at + 1 : at + 2] != " "
+        )
+        return NUMBER.match(self.text, at + 1) if tight and unit is FOOT else None
+
+    def check_order(self, unit, smaller, at):
+        """Refuse a second measure that does not belong to the first one."""
+        at += len(self.text[at:]) - len(self.text[at:].lstrip(" -"))
+        if smaller is None and (unit.metric or unit.factor > FOOT.factor):
+            raise unreadable(
+                "The number after this unit has no unit of its own.",
+                "Write its unit as well, or put a sign between the two.",
+                at,
+            )
+        if smaller is None or unit.metric != smaller.metric or unit is smaller:
+            raise refusals.side_by_side(at)
+        if unit.factor < smaller.factor:
+            order = "feet before inches" if unit is INCH else "the larger unit first"
+            raise unreadable(
+                "The smaller unit stands before the larger one.", f"Write {order}.", at
+            )
+
+    def number(self, match):
+        """The term of one matched number, and its unit or None; the place moves past it."""
+        whole, over, under, before, vulgar, raised, lowered, decimal, word = match.groups()
+        if decimal is not None:
+            first, _, places = decimal.partition(".")
+            run = first + places
+            top, bottom = int(run), 10 ** len(places)
+            echo = f"{first or '0'}.{places}" if places else first
+            longest = len(run)
+        else:
+            whole = whole or before
+            if vulgar:
+                over, under = VULGAR[vulgar]
+            elif over is None:
+                over, under = digits(raised or "1"), digits(lowered)
+            top, bottom, echo = int(over), int(under), f"{over}/{under}"
+            longest = max(len(over), len(under))
+            if whole:
+                top += int(whole) * bottom
+                echo = f"{whole} {echo}"
+                longest = max(longest, len(whole))
+            self.check_fraction(match, bottom, word)
+        self.at = match.end()
+        if longest > MOST_DIGITS:
+            raise unreadable(
+                f"A number has more than {MOST_DIGITS} digits.",
+                "Check it, and shorten it.",
+                self.start(match),
+            )
+        if word is None:
+            return Term(top, bottom, 0, True, echo + SLOT), None
+        unit = self.kind.units.get(word) or self.kind.units.get(word.lower())
+        if unit is None:
+            raise refusals.unknown_unit(self.typed, match.start("unit"), self.kind.other_units)
+        echo += unit.echo
+        return Term(top * unit.top, bottom * unit.bottom, 1, False, echo), unit
+
+    def check_fraction(self, match, bottom, word):
+        """Refuse nothing under the line, and a second line right after the first."""
+        if bottom == 0:
+            at = self.text.find("/", match.start()) + 1
+            raise unreadable("Nothing can be divided by 0.", "Write another number there.", at)
+        after = self.text[match.end() : match.end() + 2]
+        if word is None and after[:1] == "/" and after[1:].isdigit():
+            raise unreadable(
+                "There are two lines of fractions here, and it can mean two things.",
+                "Write ÷ with spaces for the division.",
+                match.end(),
+            )
+
+    def start(self, match):
+        """Where a match begins, past the spaces before it."""
+        return match.end() - len(match[0].lstrip(" "))

@@ -1,0 +1,57 @@
+"""Lengths told by one person's settings: what a reckoner uses for its working and its drawing."""
+
+from fractions import Fraction
+
+from sawside.lengths.display import decimal_text, mark_text, mixed_text
+from sawside.lengths.marks import Rounded, to_mark
+from sawside.lengths.real import Real
+from sawside.lengths.units import INCHES_PER
+
+_MOST_DENOMINATOR = 1000
+
+
+class Show:
+    """Tells exact lengths (inches) by `settings`: where their mark is, and how they are written."""
+
+    def __init__(self, settings):
+        self.settings = settings
+
+    def rounded(self, length):
+        """The length with its mark; one that has its own mark already keeps it."""
+        if isinstance(length, Rounded):
+            return length
+        return to_mark(length, self.settings.grid, self.settings.rounding)
+
+    def mark(self, length):
+        """The mark where the length is found, in inches, exact."""
+        return self.rounded(length).mark
+
+    def text(self, length):
+        """The mark with its unit, as a drawing shows it: 36 1/8″."""
+        return mark_text(self.rounded(length), self.settings.display)
+
+    def number(self, length):
+        """The exact length without its unit, as arithmetic shows it: 36 1/8, or 1.2990…
+
+        Millimeters where lengths are told in them.
+        """
+        metric = self.settings.display == "mm"
+        return self.pure(length * (1 / INCHES_PER["mm"]) if metric else length, decimals=metric)
+
+    def pure(self, number, *, decimals=False):
+        """A pure number as arithmetic shows it: a fraction where one can be read, or decimals."""
+        if isinstance(number, Real) or decimals or number.denominator > _MOST_DENOMINATOR:
+            return decimal_text(number, 4)
+        return mixed_text(Fraction(number))
+
+    def equals(self, length):
+        """The end of a line of working: " = 36 1/8", or the mark that was rounded to as well."""
+        rounded = self.rounded(length)
+        end = f" = {self.number(rounded.exact)}"
+        return end if rounded.direction == "exact" else f"{end} → {self.text(rounded)}"
+
+
+def angle_text(degrees):
+    """An angle as it is set on a saw: to a tenth of a degree; ≈ says that it was rounded."""
+    text = decimal_text(Fraction(round(Fraction(degrees) * 10), 10), 1)
+    return f"{text}°" if degrees * 10 % 1 == 0 else f"≈ {text}°"

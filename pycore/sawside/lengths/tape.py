@@ -1,0 +1,116 @@
+"""A stretch of tape around a mark: its ticks, and how to find the mark by counting.
+
+Places on the drawn tape are floats, for drawing only; the words are made from the exact mark.
+"""
+
+from fractions import Fraction
+
+from sawside.lengths.display import mixed_text
+from sawside.lengths.real import nearby
+from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import fraction_in_words, parts_in_words, whole_in_words
+
+_MM = INCHES_PER["mm"]
+INCH_SIZES = {1: 1.0, 2: 0.8, 4: 0.62, 8: 0.46, 16: 0.32, 32: 0.22, 64: 0.15}
+
+
+def stretch(rounded):
+    """The contract's TAPE about 2 inches or 50 mm wide around a mark; None below zero."""
+    if rounded.mark < 0:
+        return None
+    return _metric(rounded) if rounded.grid.unit == "mm" else _inches(rounded)
+
+
+def _place(value, unit=1):
+    return round(float(nearby(value) / unit), 6)
+
+
+def _inches(rounded):
+    division = max(rounded.grid.division or 16, 16)
+    first = max(round(rounded.mark) - 1, 0)
+    ticks = []
+    for count in range(2 * division + 1):
+        at = first + Fraction(count, division)
+        label = str(at) if at.denominator == 1 else None
+        ticks.append({"at": float(at), "size": INCH_SIZES[at.denominator], "label": label})
+    return {
+        "unit": "in",
+        "from": float(first),
+        "to": float(first + 2),
+        "ticks": ticks,
+        "at": _place(rounded.mark),
+        "true_at": _place(rounded.exact),
+        "words": _inch_words(rounded.mark, rounded.grid.division),
+    }
+
+
+def _inch_words(mark, division):
+    if division is None:
+        return _between(mark * 16, lambda number: mixed_text(Fraction(number, 16)))
+    larger = Fraction(1, max(division // 4, 1))  # counted from marks four times as far apart
+    reference, count = _counted(mark, larger, Fraction(1, division))
+    whole, part = divmod(reference, 1)
+    if not part:
+        where = str(whole)
+    else:
+        where = f"the {_the(part)}"
+        if whole:
+            where += f" after {whole}" if count else f" past {whole}"
+    if count == 0:
+        return f"on {where}"
+    return f"{_small_marks(count)} {where} ({parts_in_words(division)})"
+
+
+def _the(part):
+    return fraction_in_words(part.numerator, part.denominator).replace(" ", "-")
+
+
+def _counted(mark, larger, step):
+    """The nearest larger mark, the lower one of two as near, and the small marks from it."""
+    reference = (mark / larger).__floor__() * larger
+    if mark - reference > larger / 2:
+        reference += larger
+    return reference, int((mark - reference) / step)
+
+
+def _small_marks(count):
+    size = abs(count)
+    words = f"{whole_in_words(size)} small mark{'' if size == 1 else 's'}"
+    return f"{words} {'past' if count > 0 else 'short of'}"
+
+
+def _metric(rounded):
+    middle = rounded.mark / _MM
+    half = rounded.grid.name == "0.5 mm"
+    first = max(round(middle / 10) * 10 - 25, 0)
+    ticks = []
+    for count in range((100 if half else 50) + 1):
+        at = first + Fraction(count, 2 if half else 1)
+        size = 1.0 if at % 10 == 0 else 0.7 if at % 5 == 0 else 0.45 if at % 1 == 0 else 0.25
+        ticks.append({"at": float(at), "size": size, "label": str(at) if at % 10 == 0 else None})
+    return {
+        "unit": "mm",
+        "from": float(first),
+        "to": float(first + 50),
+        "ticks": ticks,
+        "at": _place(rounded.mark, _MM),
+        "true_at": _place(rounded.exact, _MM),
+        "words": _metric_words(middle),
+    }
+
+
+def _metric_words(millimeters):
+    if millimeters % 1:
+        return _between(millimeters, str)
+    reference, count = _counted(millimeters, Fraction(10), 1)
+    if count == 0:
+        return f"on {reference}"
+    return f"{_small_marks(count)} {reference} (millimeters)"
+
+
+def _between(number, written):
+    low = number.__floor__()
+    if number == low:
+        return f"on {written(low)}"
+    half = "halfway " if number - low == Fraction(1, 2) else ""
+    return f"{half}between {written(low)} and {written(low + 1)}"

@@ -1,0 +1,161 @@
+"""What a reckoner declares: its fields, its answers, and the function that reckons.
+
+A reckoner is one file in this folder that ends in `RECKONER = Reckoner(...)`. Everything else,
+reading what was typed, ranges, telling the answers, the page, is made from that declaration.
+
+`compute(given, show)` gets the values in `given` by their field's key: lengths as exact inches
+and angles as exact degrees (`Fraction`), counts as `int`, a choice as its value, a material as
+its `Material`, lengths as a list, rows as a list of the same; None for what was left blank or is
+not shown. `show` tells lengths by the person's settings, for the working and the drawing.
+It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import Any
+
+from sawside.wood.materials import MATERIALS
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """One value of a choice, with the words for it."""
+
+    value: str
+    label: str
+    help: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One thing to fill in. `least` and `most` are inclusive, in text as a person would type it.
+
+    `shown_when` is (another field's key, the values of it that show this one).
+    """
+
+    kind: str
+    key: str
+    label: str
+    help: str = ""
+    default: str | None = None
+    least: str | None = None
+    most: str | None = None
+    may_be_blank: bool = False
+    blank_means: str | None = None
+    choices: tuple[Choice, ...] = ()
+    shown_when: tuple[str, tuple[str, ...]] | None = None
+    fields: tuple["Field", ...] = ()
+    row_label: str | None = None
+    most_rows: int | None = None
+
+
+def length(key, label, **more):
+    """A length: read with every form of the reader, given as exact inches."""
+    return Field("length", key, label, **{"least": "0 in", "most": "100 ft"} | more)
+
+
+def angle(key, label, **more):
+    """An angle in degrees."""
+    return Field("angle", key, label, **{"least": "0", "most": "90"} | more)
+
+
+def count(key, label, **more):
+    """A whole number."""
+    return Field("count", key, label, **{"least": "0", "most": "1000"} | more)
+
+
+def choice(key, label, choices, **more):
+    """One of `choices`, a dict of value to label; the first is the default."""
+    made = tuple(Choice(value, text) for value, text in choices.items())
+    return Field("choice", key, label, choices=made, **{"default": made[0].value} | more)
+
+
+def material(key, label, **more):
+    """A panel or species of the materials table, given as its `Material`."""
+    made = tuple(
+        Choice(each.key, each.name, f"{each.table}, {each.source}; {each.status}")
+        for each in MATERIALS.values()
+    )
+    return Field("material", key, label, choices=made, **more)
+
+
+def lengths(key, label, *, row_label, most_rows, **more):
+    """A list of lengths, at most `most_rows`; `row_label` names one of them."""
+    more = {"least": "0 in", "most": "100 ft"} | more
+    return Field("lengths", key, label, row_label=row_label, most_rows=most_rows, **more)
+
+
+def rows(key, label, fields, *, row_label, most_rows, **more):
+    """Repeated rows of fields, such as the layers of a molding."""
+    more |= {"row_label": row_label, "most_rows": most_rows}
+    return Field("rows", key, label, fields=tuple(fields), **more)
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """One answer. The kind says what `compute` gives: length (exact inches, or `Rounded` on a
+    mark of its own), lengths (a list of (label, exact inches)), count (int), angle (exact
+    degrees) or text."""
+
+    key: str
+    label: str
+    kind: str = "length"
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle."""
+
+    cut: str
+    angle: str
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A piece to cut; lengths in exact inches."""
+
+    key: str
+    name: str
+    length: Any
+    left: End
+    right: End
+    drawing: dict
+    count: int = 1
+    width: Any = None
+    thickness: Any = None
+    long_side: Any = None
+    short_side: Any = None
+
+
+@dataclass(frozen=True, slots=True)
+class Reckoning:
+    """What `compute` returns: answers by key, and what goes with them."""
+
+    answers: dict[str, Any]
+    working: tuple[str, ...]
+    drawing: dict | None = None
+    cautions: tuple[str, ...] = ()
+    parts: tuple[Part, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Reckoner:
+    """One question. `asks` is the one sentence that it answers, `words` what a person looks for.
+
+    `source` says where its rule is published, or "Common practice, no source". `example` is a
+    filled-in form that works. Exactly one field of `solve_one_of`, where there are any, is left
+    blank and solved for.
+    """
+
+    key: str
+    title: str
+    asks: str
+    words: tuple[str, ...]
+    fields: tuple[Field, ...]
+    answers: tuple[Answer, ...]
+    source: str
+    compute: Callable[[Any, Any], Reckoning]
+    example: dict[str, Any] = field(default_factory=dict)
+    order: int = 100
+    makes_parts: bool = False
+    solve_one_of: tuple[str, ...] = ()

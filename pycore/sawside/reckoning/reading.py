@@ -1,0 +1,57 @@
+"""Answering the message "read": a length or a sum, told with its mark and its place on the tape."""
+
+from sawside.errors import Refusal
+from sawside.lengths.display import decimal_text, mixed_text, rational_text
+from sawside.lengths.reader import read
+from sawside.lengths.show import Show
+from sawside.lengths.tape import stretch
+from sawside.reckoning.answers import count_told, length_told
+
+_POWERS = {2: ("area", "in²", "square inches"), 3: ("volume", "in³", "cubic inches")}
+
+
+def reading_told(text, settings):
+    """The contract of `read` (without "ok"): value, echo, and a tape when it is a length.
+
+    Errors as the reader's, told of the field "text".
+    """
+    show = Show(settings)
+    try:
+        reading = read(text, settings.unit)
+    except Refusal as refusal:
+        raise refusal.of("text") from None
+    value = _VALUES.get(reading.power, _product_told)(reading, show)
+    tape = stretch(show.rounded(reading.value)) if reading.power == 1 else None
+    return {"value": value, "echo": reading.echo, "tape": tape}
+
+
+def _length_told(reading, show):
+    return length_told("value", "Length", reading.value, show)
+
+
+def _ratio_told(reading, show):
+    """A length by a length: how many times, and what is left over."""
+    times = reading.value
+    told = count_told("value", "Count", times.__floor__(), show) | {"exact": rational_text(times)}
+    if reading.remainder is None:
+        told["text"], told["words"] = mixed_text(times), decimal_text(times)
+    elif reading.remainder:
+        left = told["remainder"] = length_told("remainder", "Left over", reading.remainder, show)
+        told["text"] += f", {left['text']} left"
+        told["words"] += f", {left['words']} left"
+    return told
+
+
+def _product_told(reading, _show):
+    kind, unit, words = _POWERS[reading.power]
+    return {
+        "key": "value",
+        "label": kind.capitalize(),
+        "kind": kind,
+        "exact": rational_text(reading.value),
+        "text": f"{mixed_text(reading.value)} {unit}",
+        "words": f"{decimal_text(reading.value)} {words}",
+    }
+
+
+_VALUES = {0: _ratio_told, 1: _length_told}

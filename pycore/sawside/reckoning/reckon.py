@@ -1,0 +1,45 @@
+"""Answering one question: values in as they were typed, the whole answer out as data."""
+
+from sawside.errors import Refusal, quoted
+from sawside.lengths.show import Show
+from sawside.lengths.tape import stretch
+from sawside.reckoners import RECKONERS
+from sawside.reckoning.answers import part_told, told
+from sawside.reckoning.values import read_values
+
+
+def find(key):
+    """The reckoner of a key; "unknown" when there is none."""
+    reckoner = RECKONERS.get(key) if isinstance(key, str) else None
+    if reckoner is None:
+        raise Refusal(
+            "unknown",
+            f"There is no question {quoted(str(key))}.",
+            "Choose a question from the list.",
+            field="reckoner",
+        )
+    return reckoner
+
+
+def reckon(reckoner, values, settings):
+    """The answer to a reckoner's question, as the contract of `reckon` (without "ok").
+
+    Raises `Refusals` with one refusal for each bad field, or the reckoner's own `Refusal`.
+    """
+    form = read_values(reckoner, values, settings)
+    show = Show(settings)
+    found = reckoner.compute(form.given, show)
+    first = reckoner.answers[0]
+    return {
+        "reckoner": reckoner.key,
+        "answers": [told(answer, found.answers[answer.key], show) for answer in reckoner.answers],
+        "working": [{"text": line} for line in found.working],
+        "source": reckoner.source,
+        "drawing": found.drawing,
+        "tape": stretch(show.rounded(found.answers[first.key])) if first.kind == "length" else None,
+        "cautions": list(found.cautions),
+        "parts": [part_told(part, show) for part in found.parts],
+        "echoes": form.echoes,
+        "summary": form.summary,
+        "solved": form.solved,
+    }

@@ -1,0 +1,221 @@
+"""Reading the values of a form by its declaration: every bad field hears of its own."""
+
+from functools import cache
+from types import SimpleNamespace
+
+from sawside.errors import Refusal, Refusals, quoted
+from sawside.lengths.reader import read_angle, read_count, read_length
+from sawside.wood.materials import MATERIALS
+
+
+class Form:
+    """What was read: `given` for the reckoner; `echoes`, `summary`, `solved` for the person."""
+
+    def __init__(self, given, echoes, summary):
+        self.given = given
+        self.echoes = echoes
+        self.summary = summary
+        self.solved = []
+
+
+def read_values(reckoner, values, settings):
+    """Read a reckoner's values. Raises `Refusals` with one refusal for each bad field."""
+    form, blank, refusals = _read_fields(reckoner.fields, values, settings)
+    solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
+    empty = [field for field in solved if field.key in blank]
+    if not refusals and solved and len(empty) != 1:
+        refusals.append(_not_one_blank(solved, empty))
+    if refusals:
+        raise Refusals(refusals)
+    form.solved = [field.key for field in empty]
+    return form
+
+
+def _not_one_blank(solved, empty):
+    labels = [field.label for field in solved]
+    named = f"{', '.join(labels[:-1])} and {labels[-1]}"
+    if empty:
+        message = f"Too much is blank: of {named} only one can be worked out."
+        return Refusal("conflict", message, f"Fill in {empty[0].label}.", field=empty[0].key)
+    message = f"Nothing is left to work out: {named} are all filled in."
+    return Refusal("conflict", message, "Leave one of them blank.", field=solved[-1].key)
+
+
+def _read_fields(fields, values, settings):
+    """(form, keys left blank, refusals) of some fields; values of hidden fields are not read."""
+    if not isinstance(values, dict):
+        refusal = Refusal("message", "The values are not readable.", "Send them by field.")
+        return None, set(), [refusal]
+    refusals = [
+        Refusal(
+            "unknown", f"There is no field {quoted(str(key))}.", "Take it away.", field=str(key)
+        )
+        for key in values
+        if key not in {field.key for field in fields}
+    ]
+    given, echoes, summary, blank = {}, {}, [], set()
+    for field in fields:
+        value = _typed(field, values)
+        given[field.key] = None
+        if not _shown(field, fields, values):
+            continue
+        if value is None:
+            blank.add(field.key)
+            if not field.may_be_blank:
+                message = f"{field.label} is blank."
+                refusals.append(Refusal("missing", message, "Fill it in.", field=field.key))
+            continue
+        try:
+            given[field.key], echo = _READ[field.kind](field, value, settings)
+        except Refusal as refusal:
+            refusals.append(refusal.of(field.key))
+        except Refusals as several:
+            refusals += [refusal.of(field.key) for refusal in several.refusals]
+        else:
+            if field.choices:
+                summary.append(f"{field.label}: {echo}")
+            else:
+                summary.append(f"{field.label} {echo}")
+                echoes[field.key] = echo
+    return Form(SimpleNamespace(**given), echoes, ", ".join(summary)), blank, refusals
+
+
+def _typed(field, values):
+    """The value as typed, or its default; None for a blank."""
+    value = values.get(field.key)
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        value = str(value)
+    if value is None or value == [] or (isinstance(value, str) and not value.strip()):
+        return field.default
+    return value
+
+
+def _shown(field, fields, values):
+    if field.shown_when is None:
+        return True
+    key, shown_by = field.shown_when
+    other = next(each for each in fields if each.key == key)
+    return _typed(other, values) in shown_by
+
+
+def _text(field, value):
+    if not isinstance(value, str):
+        raise Refusal("message", f"{field.label} is not a text.", "Send it as it was typed.")
+    return value
+
+
+def _in_range(field, value, read):
+    for bound, outside, words in (
+        (field.least, lambda edge: value < edge, "at least"),
+        (field.most, lambda edge: value > edge, "at most"),
+    ):
+        if bound is not None and outside(_bound(read, bound)):
+            raise Refusal(
+                "range", f"{field.label} must be {words} {bound}.", "Check the number.", at=0
+            )
+
+
+@cache
+def _bound(read, text):
+    return read(text).value
+
+
+def _length(field, value, settings):
+    reading = read_length(_text(field, value), settings.unit)
+    _in_range(field, reading.value, read_length)
+    return reading.value, reading.echo
+
+
+def _angle(field, value, _settings):
+    reading = read_angle(_text(field, value))
+    _in_range(field, reading.value, read_angle)
+    return reading.value, reading.echo
+
+
+def _count(field, value, _settings):
+    reading = read_count(_text(field, value))
+    _in_range(field, reading.value, read_count)
+    return int(reading.value), reading.echo
+
+
+def _choice(field, value, _settings):
+    for choice in field.choices:
+        if choice.value == value:
+            return value, choice.label
+    offered = ", ".join(choice.label for choice in field.choices[:8])
+    raise Refusal(
+        "unknown", f"{field.label} can't be {quoted(str(value))}.", f"Choose one of {offered}."
+    )
+
+
+def _material(field, value, settings):
+    key, label = _choice(field, value, settings)
+    return MATERIALS[key], label
+
+
+def _list(field, value):
+    if not isinstance(value, list):
+        raise Refusal("message", f"{field.label} is not a list.", "Send it as a list.")
+    if len(value) > field.most_rows:
+        raise Refusal(
+            "range", f"{field.label} has more than {field.most_rows} entries.", "Take some away."
+        )
+    return value
+
+
+def _lengths(field, value, settings):
+    """The lengths of a list; blank entries are skipped."""
+    read, echoes, refusals = [], [], []
+    for row, typed in enumerate(_list(field, value)):
+        typed = _typed(field, {field.key: typed})
+        if typed is None:
+            continue
+        try:
+            length, echo = _length(field, typed, settings)
+        except Refusal as refusal:
+            refusals.append(_in_row(refusal, field, row))
+        else:
+            read.append(length)
+            echoes.append(echo)
+    return _all(field, read, echoes, refusals)
+
+
+def _rows(field, value, settings):
+    """The rows of a field; a row with nothing typed is skipped."""
+    read, echoes, refusals = [], [], []
+    for row, typed in enumerate(_list(field, value)):
+        if isinstance(typed, dict) and not any(typed.values()):
+            continue
+        form, _, wrong = _read_fields(field.fields, typed, settings)
+        for refusal in wrong:
+            refusals.append(_in_row(refusal, field, row))
+        if not wrong:
+            read.append(form.given)
+            echoes.append(form.summary)
+    return _all(field, read, echoes, refusals)
+
+
+def _in_row(refusal, field, row):
+    """A refusal inside a list: told of the list, with its row (from 0) and its part."""
+    part, refusal.field = refusal.field, None
+    refusal.message = f"{field.row_label or field.label} {row + 1}: {refusal.message}"
+    return refusal.of(field.key, row=row, part=part)
+
+
+def _all(field, read, echoes, refusals):
+    if refusals:
+        raise Refusals(refusals)
+    if not read and not field.may_be_blank:
+        raise Refusal("missing", f"{field.label} is blank.", "Fill in at least one.")
+    return read, "; ".join(echoes)
+
+
+_READ = {
+    "length": _length,
+    "angle": _angle,
+    "count": _count,
+    "choice": _choice,
+    "material": _material,
+    "lengths": _lengths,
+    "rows": _rows,
+}

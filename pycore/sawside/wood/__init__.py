@@ -1,0 +1,1 @@
+"""Tables about wood, each row with its source and status. Imports: errors, lengths."""

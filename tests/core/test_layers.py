@@ -1,0 +1,80 @@
+"""Each layer imports only what stands below it, as the package says."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+import sawside
+
+CORE = Path(sawside.__file__).parent
+BELOW = {
+    "errors": set(),
+    "lengths": {"errors"},
+    "geometry": {"errors", "lengths"},
+    "wood": {"errors", "lengths"},
+    "drawing": {"errors", "lengths", "geometry", "wood"},
+    "reckoners": {"errors", "lengths", "geometry", "wood", "drawing"},
+    "reckoning": {"errors", "lengths", "geometry", "wood", "drawing", "reckoners"},
+    "project": {"errors", "lengths", "geometry", "wood", "drawing", "reckoners", "reckoning"},
+}
+BELOW["door"] = set(BELOW)
+BELOW["__init__"] = {"door"}
+OUTSIDE = {
+    "collections", "csv", "dataclasses", "fractions", "functools", "importlib", "itertools",
+    "json", "math", "pint", "pkgutil", "re", "types", "typing", "unicodedata",
+}  # fmt: skip
+MODULES = sorted(CORE.rglob("*.py"))
+
+
+def imported(module):
+    """Every module that a file imports, wherever in it the import stands."""
+    for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            assert node.level == 0, "imports name the whole path"
+            yield node.module
+
+
+def layer(path):
+    return path.relative_to(CORE).parts[0].removesuffix(".py")
+
+
+@pytest.mark.parametrize("module", MODULES, ids=lambda path: str(path.relative_to(CORE)))
+def test_a_module_imports_only_from_below(module):
+    for name in imported(module):
+        package, _, rest = name.partition(".")
+        if package == "sawside":
+            assert rest.split(".")[0] in BELOW[layer(module)] | {layer(module)}, name
+        else:
+            assert package in OUTSIDE, name
+
+
+@pytest.mark.parametrize("module", sorted((CORE / "reckoners").glob("*.py")), ids=lambda p: p.stem)
+def test_a_reckoner_imports_no_sibling_but_the_declaration(module):
+    siblings = {name for name in imported(module) if name.startswith("sawside.reckoners")}
+    assert siblings <= {"sawside.reckoners.declaration"}
+
+
+def test_the_rule_is_stated_where_the_package_is_opened():
+    told = next(line for line in sawside.__doc__.splitlines() if " <- " in line)
+    order = [name for layer in told.strip().split(" <- ") for name in layer.split(", ")]
+    assert order == [name for name in BELOW if name != "__init__"]
+
+
+def test_every_layer_exists():
+    assert {layer(path) for path in MODULES} == set(BELOW)
+
+
+def test_every_import_stands_at_the_top_so_that_nothing_is_loaded_after_the_start():
+    for module in MODULES:
+        tree = ast.parse(module.read_text(encoding="utf-8"))
+        inner = [
+            node
+            for outer in ast.walk(tree)
+            if isinstance(outer, (ast.FunctionDef, ast.ClassDef))
+            for node in ast.walk(outer)
+            if isinstance(node, (ast.Import, ast.ImportFrom))
+        ]
+        assert inner == [], module

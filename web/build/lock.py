@@ -1,0 +1,36 @@
+"""Renew the lock files from their `.in` files and `package.json`, with every hash.
+
+Run as `python3 -m web.build.lock` when a version is to change; `--upgrade` takes the newest
+that the `.in` files allow. One pint for both Pythons: the browser's lock is bound to the core's.
+"""
+
+import sys
+
+from web.build import core_wheels
+from web.build.environment import ROOT, ready
+
+OLDEST_PYTHON = "3.11"
+LOCKS = [
+    ("pycore/requirements", OLDEST_PYTHON),
+    ("web/requirements", OLDEST_PYTHON),
+    ("web/python-packages", core_wheels.BROWSER_PYTHON),
+    ("tests/requirements", OLDEST_PYTHON),
+]
+
+
+def main(options: list[str]) -> None:
+    """Renew every lock file; `options` are passed on to uv."""
+    environment = ready(tests=True)
+    for name, python in LOCKS:
+        bound = [] if name.startswith("pycore") else ["--constraint", "pycore/requirements.txt"]
+        environment.run(
+            "uv", "pip", "compile", "--quiet", "--universal", "--generate-hashes", "--no-annotate",
+            "--no-config", "--python-version", python, "--custom-compile-command",
+            "python3 -m web.build.lock", *bound, *options,
+            f"{name}.in", "--output-file", f"{name}.txt",
+        )  # fmt: skip
+    environment.run(environment.npm, "install", "--package-lock-only", folder=ROOT / "web")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])

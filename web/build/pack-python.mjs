@@ -1,0 +1,72 @@
+/**
+ * Make everything under python/ of the site: the runtime as it is, the standard library and the
+ * wheels compiled, and pack.json, which lists them.
+ * Use: node web/build/pack-python.mjs --pyodide FOLDER --wheels FOLDER --out FOLDER
+ *
+ * Pyodide itself compiles, run in node: the bytecode is then that of the Python that reads it.
+ */
+import { createHash } from "node:crypto";
+import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
+import { join, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { boot, useAsTheBrowserDoes } from "./pack-python/interpreter.mjs";
+
+const RUNTIME = ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"];
+const EMPTY_ZIP = Uint8Array.from([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]);
+const helper = (name) => new URL(`./pack-python/${name}`, import.meta.url);
+
+const options = Object.fromEntries(["pyodide", "wheels", "out"].map((name) => [name, { type: "string" }]));
+const folders = parseArgs({ options }).values;
+const pyodideFolder = resolve(folders.pyodide);
+const out = resolve(folders.out);
+
+const wheels = [];
+for (const name of (await readdir(folders.wheels)).filter((each) => each.endsWith(".whl")).sort()) {
+  wheels.push({ name, bytes: new Uint8Array(await readFile(join(folders.wheels, name))) });
+}
+const warm = await readFile(helper("warm.py"), "utf8");
+const stdLibURL = join(pyodideFolder, "python_stdlib.zip");
+const { info } = JSON.parse(await readFile(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
+
+const measured = await boot({ pyodideFolder, info, stdLibURL });
+const inUse = await useAsTheBrowserDoes(measured, wheels, warm);
+
+const compiler = await boot({ pyodideFolder, info, stdLibURL });
+compiler.FS.writeFile("/stdlib.zip", new Uint8Array(await readFile(stdLibURL)));
+for (const { name, bytes } of wheels) compiler.FS.writeFile(`/${name}`, bytes);
+compiler.runPython(await readFile(helper("bytecode.py"), "utf8"));
+const compile = compiler.runPython("compile_all")(compiler.toPy(inUse));
+const compiled = compile.toJs({ dict_converter: Object.fromEntries });
+
+const files = { "empty.zip": EMPTY_ZIP, "warm.py": Buffer.from(warm), ...compiled };
+for (const name of RUNTIME) files[name] = await readFile(join(pyodideFolder, name));
+await mkdir(join(out, "wheels"), { recursive: true });
+for (const [name, bytes] of Object.entries(files)) await writeFile(join(out, name), bytes);
+
+// The packed library must do all that the whole one did, or the build fails here.
+const packed = Object.keys(compiled).filter((name) => name.endsWith(".whl"));
+const trial = await boot({ pyodideFolder, info, stdLibURL: join(out, "library.zip") });
+const names = packed.map((path) => ({ name: path.replace("wheels/", ""), bytes: compiled[path] }));
+await useAsTheBrowserDoes(trial, names, warm);
+
+const sha256 = (bytes) => createHash("sha256").update(bytes).digest("hex");
+const listed = {};
+for (const name of Object.keys(files).sort()) listed[name] = { size: files[name].length, sha256: sha256(files[name]) };
+const micropip = packed.find((name) => name.startsWith("wheels/micropip-"));
+const installer = { name: "micropip", version: micropip.split("-")[1], file_name: micropip.replace("wheels/", "") };
+const lock = {
+  info,
+  packages: {
+    micropip: { ...installer, install_dir: "site", package_type: "package", sha256: listed[micropip].sha256, imports: ["micropip"], depends: [], unvendored_tests: false },
+  },
+};
+const pack = {
+  build: sha256(JSON.stringify(listed)),
+  library: "library.zip",
+  rest: "library-rest.zip",
+  wheels: packed.filter((name) => name !== micropip),
+  lock,
+  files: listed,
+};
+await writeFile(join(out, "pack.json"), `${JSON.stringify(pack, null, 1)}\n`);
+process.exit(0); // an idle interpreter keeps node alive

@@ -1,0 +1,79 @@
+"""Compile the standard library and wheels into archives that are the same at every build.
+
+Runs inside Pyodide, started by pack-python.mjs.
+"""
+
+import base64
+import hashlib
+import importlib.util
+import io
+import marshal
+import re
+import zipfile
+from importlib._bootstrap_external import _code_to_hash_pyc as to_pyc
+
+FIRST_DAY = (1980, 1, 1, 0, 0, 0)
+# Loaded by Pyodide's own scripts, some only on demand.
+ALWAYS = ("pyodide/", "_pyodide/", "encodings/__init__", "encodings/utf_8", "encodings/idna", "encodings/ascii")
+LEFT_OUT = re.compile(r"(^|/)(tests?|testsuite|sboms)/")
+
+
+def compile_all(in_use):
+    """Return the archives by name: the library in use, the rest of it, and the wheels."""
+    core, rest = {}, {}
+    for name, content in read("/stdlib.zip").items():
+        wanted = name in in_use or name.startswith(ALWAYS)
+        # The library's docstrings are of no use without a prompt.
+        (core if wanted else rest).update([bytecode(name, content, "/lib/python314.zip/", optimize=2)])
+    made = {"library.zip": archive(core), "library-rest.zip": archive(rest)}
+    from pathlib import Path
+
+    for path in sorted(Path("/").glob("*.whl")):
+        name, content = wheel(path)
+        made[f"wheels/{name}"] = content
+    return made
+
+
+def bytecode(name, content, folder, optimize=0):
+    """Return the name and content of the compiled module; what is no module is left as it is."""
+    if not name.endswith(".py"):
+        return name, content
+    code = compile(content, folder + name, "exec", dont_inherit=True, optimize=optimize)
+    # Bound to the source's hash and never checked: there is no source, and no clock in it.
+    return f"{name}c", bytes(to_pyc(code, importlib.util.source_hash(content), False))
+
+
+def wheel(path):
+    """Return the name and content of the wheel at `path` with bytecode for this Python alone."""
+    name, version = path.name.split("-")[:2]
+    site = "/lib/python3.14/site-packages/"
+    kept = {each: content for each, content in read(path).items() if not LEFT_OUT.search(each)}
+    files = dict(bytecode(each, content, site) for each, content in kept.items())
+    about = f"{name}-{version}.dist-info"
+    tagged = re.sub(rb"(?m)^Tag: .*\n", b"", files[f"{about}/WHEEL"]).rstrip(b"\n")
+    files[f"{about}/WHEEL"] = tagged + b"\nTag: cp314-none-any\n"
+    del files[f"{about}/RECORD"]
+    rows = [f"{each},{digest(content)},{len(content)}\n" for each, content in sorted(files.items())]
+    files[f"{about}/RECORD"] = "".join([*rows, f"{about}/RECORD,,\n"]).encode()
+    return f"{name}-{version}-cp314-none-any.whl", archive(files)
+
+
+def digest(content):
+    return "sha256=" + base64.urlsafe_b64encode(hashlib.sha256(content).digest()).rstrip(b"=").decode()
+
+
+def read(path):
+    with zipfile.ZipFile(path) as source:
+        return {each: source.read(each) for each in source.namelist() if not each.endswith("/")}
+
+
+def archive(files):
+    made = io.BytesIO()
+    with zipfile.ZipFile(made, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as target:
+        for name in sorted(files):
+            entry = zipfile.ZipInfo(name, FIRST_DAY)
+            entry.compress_type = zipfile.ZIP_DEFLATED
+            entry.create_system = 3
+            entry.external_attr = 0o644 << 16
+            target.writestr(entry, files[name])
+    return made.getvalue()

@@ -1,0 +1,24 @@
+import { atTheSaw } from "./at-the-saw.js";
+import { pad } from "./pad.js";
+import { project } from "./project.js";
+import { question } from "./question.js";
+import { reading } from "./reading.js";
+import { settings } from "./settings.js";
+import { workOut } from "./work-out.js";
+
+/** Each place by the first part of the address after #; `tab` is the tab it belongs to. */
+const PLACES = {
+  pad: { tab: "pad", title: "Pad", draw: pad },
+  "work-out": { tab: "work-out", title: "Work out", draw: (app, key, entry) => (key ? question(app, key, entry) : workOut(app)) },
+  project: { tab: "project", title: "Project", draw: project },
+  reading: { tab: "project", title: "Project", draw: reading },
+  saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
+  settings: { tab: null, title: "Settings", draw: settings },
+};
+
+/** The place that the address names; the Pad when it names none. */
+export function placeOf(hash) {
+  const [name, ...rest] = hash.replace(/^#/, "").split("/").map(decodeURIComponent);
+  const place = Object.hasOwn(PLACES, name) ? PLACES[name] : PLACES.pad;
+  return { ...place, draw: (app) => place.draw(app, ...rest) };
+}

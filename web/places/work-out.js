@@ -1,0 +1,57 @@
+import { element } from "../widgets/element.js";
+
+/** Letters only, so that "fence's" finds "fence". */
+const plain = (text) => text.toLowerCase().replace(/[^a-z0-9 ]/g, "");
+
+/** How many of the words typed begin a word of the question. */
+function found(question, typed) {
+  const own = plain([question.title, question.asks, ...question.words].join(" ")).split(/\s+/);
+  return typed.filter((word) => own.some((each) => each.startsWith(word))).length;
+}
+
+/** The questions that answer to any of the words typed, those that answer to most of them first. */
+function search(questions, typed) {
+  const words = plain(typed).split(/\s+/).filter(Boolean);
+  if (words.length === 0) return questions;
+  const scored = questions.map((question) => [found(question, words), question]).filter(([score]) => score > 0);
+  return scored.sort(([one], [other]) => other - one).map(([, question]) => question);
+}
+
+/** The questions, found by the words a person would use. */
+export function workOut(app) {
+  const list = element("ul", { class: "questions" });
+  const box = element("input", {
+    type: "search",
+    class: "search",
+    "aria-label": "Find a question",
+    placeholder: "What do you want to know?",
+    autocomplete: "off",
+    oninput: draw,
+  });
+
+  function draw() {
+    const all = app.state.get().described?.reckoners ?? [];
+    const matching = search(all, box.value);
+    list.replaceChildren(
+      ...matching.map((question) =>
+        element(
+          "li",
+          {},
+          element(
+            "a",
+            { class: "question-link", href: `#work-out/${question.key}` },
+            element("strong", {}, question.title),
+            element("span", {}, question.asks),
+          ),
+        ),
+      ),
+    );
+    if (all.length === 0) list.append(element("li", { class: "help" }, "The questions appear as soon as the arithmetic has loaded."));
+    else if (matching.length === 0) list.append(element("li", { class: "help" }, "No question answers to those words. Try fewer or other words."));
+  }
+
+  draw();
+  const node = element("div", { class: "work-out" }, box, list);
+  node.refresh = (changed) => changed.includes("described") && draw();
+  return node;
+}

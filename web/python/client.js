@@ -1,0 +1,99 @@
+/** The page's side of the core: questions in order, whatever happens to the worker. */
+import { afterAnswer } from "./chores.js";
+import { oneWorker } from "./one-worker.js";
+import { ANY, SLOW } from "./protocol.js";
+import { dropSnapshot } from "./snapshot-store.js";
+
+const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
+const BROKEN = "The arithmetic did not start. Close Sawside and open it again; if that does not help, update the browser.";
+const LOST = {
+  ok: false,
+  error: {
+    kind: "internal",
+    field: null,
+    at: null,
+    message: "This could not be worked out. Nothing you typed is lost.",
+    remedy: "Change a value and try again.",
+  },
+};
+const STARTS = 3;
+const ASKED_TWICE = 2;
+
+/**
+ * Start the core. `ask(message)` resolves with the answer, in the order asked, and never rejects;
+ * `state()` is {phase, way, step, loaded, total, message?}, and `onState` hears of every change,
+ * never before this function has returned; `again()` tries once more after phase "failed".
+ */
+export function startCore({ onState }) {
+  let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
+  const waiting = new Map();
+  let asked = 0;
+  let starts = 0;
+  let worker = null;
+
+  function change(more) {
+    state = { ...state, ...more };
+    onState(state);
+  }
+
+  function begin(name) {
+    starts++;
+    change({ phase: "starting", way: null, message: undefined });
+    worker = oneWorker(name, {
+      onProgress: (now) => change(now),
+      onReady: (now) => {
+        change({ phase: "ready", way: now, step: "Ready" });
+        for (const [id, each] of waiting) worker.question(id, each.text);
+        afterAnswer.ready(worker, now);
+      },
+      onAnswer: answered,
+      onGone: replace,
+    });
+  }
+
+  function answered(id, text) {
+    const each = waiting.get(id);
+    if (!each) return;
+    waiting.delete(id);
+    starts = 0;
+    each.resolve(JSON.parse(text));
+    afterAnswer.answered();
+  }
+
+  async function replace() {
+    worker = null;
+    const [oldest] = waiting;
+    // A worker that was ready has most likely died of the question it was busy with.
+    if (state.phase === "ready" && oldest) {
+      const [id, each] = oldest;
+      each.tries = (each.tries ?? 0) + 1;
+      if (each.tries >= ASKED_TWICE) answered(id, JSON.stringify(LOST));
+    }
+    if (starts >= STARTS) return change({ phase: "failed", message: BROKEN });
+    if (state.way === "snapshot") await dropSnapshot().catch(() => {});
+    begin(SLOW);
+  }
+
+  function ask(message) {
+    return new Promise((resolve) => {
+      const id = ++asked;
+      const text = JSON.stringify(message);
+      waiting.set(id, { text, resolve });
+      if (state.phase === "ready") worker.question(id, text);
+    });
+  }
+
+  function again() {
+    starts = 0;
+    if (state.phase === "failed") begin(ANY);
+  }
+
+  if (canRun()) queueMicrotask(() => begin(ANY));
+  else queueMicrotask(() => change({ phase: "failed", message: OUTDATED }));
+  addEventListener("online", again);
+  return { ask, state: () => state, again };
+}
+
+function canRun() {
+  return typeof WebAssembly === "object" && "instantiateStreaming" in WebAssembly && "Worker" in globalThis;
+}

@@ -1,0 +1,50 @@
+/** A download that counts its bytes and goes on by itself after a lost network. */
+
+const PAUSE = 2000;
+
+/**
+ * Return a Response with the file at `url`, complete however often the network is lost.
+ * `onBytes(count)` is called as bytes arrive, `onLost()` whenever the network is found gone.
+ */
+export function download(url, { onBytes, onLost }) {
+  let given = 0;
+
+  async function attempt(controller) {
+    const response = await fetch(url);
+    if (!response.ok) return controller.error(new Error(`${url}: ${response.status}`));
+    const reader = response.body.getReader();
+    for (let seen = 0; ; ) {
+      const { done, value } = await reader.read();
+      if (done) return controller.close();
+      // After a lost network the file comes again from its beginning.
+      const fresh = value.subarray(Math.max(0, given - seen));
+      seen += value.length;
+      if (!fresh.length) continue;
+      given += fresh.length;
+      controller.enqueue(fresh);
+      onBytes(fresh.length);
+    }
+  }
+
+  async function start(controller) {
+    for (;;) {
+      try {
+        return await attempt(controller);
+      } catch {
+        onLost();
+        await networkMayBeBack();
+      }
+    }
+  }
+
+  const type = url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream";
+  return new Response(new ReadableStream({ start }), { headers: { "Content-Type": type } });
+}
+
+/** Wait until the browser says that it is online, or a moment: it does not always say so. */
+function networkMayBeBack() {
+  return new Promise((resolve) => {
+    setTimeout(resolve, PAUSE);
+    self.addEventListener("online", resolve, { once: true });
+  });
+}

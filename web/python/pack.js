@@ -1,0 +1,16 @@
+/** Where the packed Python lies, and what is in it. */
+
+const folder = new URL("python/", import.meta.url);
+
+export const packURL = (name) => new URL(name, folder).href;
+
+
+/** Return the content of a file of the pack. */
+export async function readFile(name) {
+  const response = await fetch(packURL(name));
+  if (!response.ok) throw new Error(`python/${name}: ${response.status}`);
+  return response.arrayBuffer();
+}
+
+/** Return the list of the packed files: {build, library, rest, wheels, lock, files}. */
+export const readPack = async () => JSON.parse(new TextDecoder().decode(await readFile("pack.json")));

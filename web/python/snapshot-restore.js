@@ -1,0 +1,30 @@
+/** The quick start: a runtime with the memory of a core that had already answered questions. */
+import { compileAhead } from "./compile-ahead.js";
+import { packURL, readPack } from "./pack.js";
+import { TRIAL_QUESTION } from "./protocol.js";
+import { openDoor, scripts, startPython } from "./runtime.js";
+import { unpackPages } from "./snapshot-pages.js";
+
+const NO_PACKAGES = (lock) => ({ info: lock.info, packages: {} });
+
+/** Return {pyodide, pack, handle} from what findSnapshot found; rejects when it is not sound. */
+export async function restoreSnapshot({ facts, pages }) {
+  compileAhead(packURL("pyodide.asm.wasm"));
+  const [pack, [, { default: createPyodideModule }]] = await Promise.all([readPack(), scripts]);
+  if (facts.build !== pack.build) throw new Error("The snapshot is of another version.");
+  const pyodide = await startPython({
+    lockFileContents: NO_PACKAGES(pack.lock),
+    stdLibURL: packURL("empty.zip"),
+    _loadSnapshot: Uint8Array.from(facts.header),
+    // With the header alone Pyodide copies no memory: that is done here, once it has been read.
+    createPyodideModule: async (settings) => {
+      const module = await createPyodideModule(settings);
+      unpackPages(module, await pages, facts.size);
+      return module;
+    },
+  });
+  pyodide.runPython("import random; random.seed()");
+  const handle = openDoor(pyodide);
+  if (handle(TRIAL_QUESTION) !== facts.trial) throw new Error("The restored core answers otherwise.");
+  return { pyodide, pack, handle };
+}

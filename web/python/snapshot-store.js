@@ -1,0 +1,52 @@
+/** Where the snapshot is kept: one response in a cache, which is there whole or not at all. */
+
+const CACHE = "python-snapshot";
+const ADDRESS = new URL("python/snapshot", import.meta.url).href;
+const FACTS = "X-Snapshot";
+const FORMAT = 1;
+
+/** Keep the packed pages; `facts` are {build, header, size, trial}, all JSON-native. */
+export async function keepSnapshot(pages, facts) {
+  const about = { ...facts, format: FORMAT, length: pages.byteLength, sha256: await sha256(pages) };
+  const headers = { [FACTS]: encodeURIComponent(JSON.stringify(about)) };
+  const cache = await caches.open(CACHE);
+  await cache.put(ADDRESS, new Response(pages, { headers }));
+}
+
+/**
+ * Return {facts, pages} of the kept snapshot, pages being a promise that fails when they are not
+ * what was kept; null when there is none, or none that this version can read.
+ */
+export async function findSnapshot() {
+  const cache = await caches.open(CACHE);
+  const response = await cache.match(ADDRESS);
+  if (!response) return null;
+  const facts = readFacts(response);
+  return facts && { facts, pages: soundPages(response, facts) };
+}
+
+/** Forget the kept snapshot, if any. */
+export async function dropSnapshot() {
+  await caches.delete(CACHE);
+}
+
+function readFacts(response) {
+  try {
+    const facts = JSON.parse(decodeURIComponent(response.headers.get(FACTS)));
+    return facts.format === FORMAT ? facts : null;
+  } catch {
+    return null;
+  }
+}
+
+async function soundPages(response, facts) {
+  const pages = await response.arrayBuffer();
+  if (pages.byteLength !== facts.length) throw new Error("The snapshot is cut short.");
+  if ((await sha256(pages)) !== facts.sha256) throw new Error("The snapshot is damaged.");
+  return pages;
+}
+
+async function sha256(bytes) {
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return Array.from(digest, (each) => each.toString(16).padStart(2, "0")).join("");
+}

@@ -1,0 +1,31 @@
+/** What is written to the store as it changes, so that the page opens as it was left. */
+const KEPT = ["pad", "described", "strip", "openProject", "view"];
+const DRAFT = "draft:";
+const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
+
+/** Where the text typed into a question waits: a key of its own, so that a key press writes little. */
+export const draftKey = (slot) => DRAFT + slot;
+
+/**
+ * One state object for the page.
+ * @param {object} start what the store held
+ * @param {(key: string, value: unknown) => Promise<void>} keep writes one key
+ * @param {() => void} onRefused called when the store refuses to write
+ */
+export function createState(start, keep, onRefused) {
+  let now = { pad: { text: "", answer: null }, described: null, strip: null, openProject: null, view: null, core: null, offline: null, record: null, ...start };
+  const listeners = new Set();
+  return {
+    get: () => now,
+    set(patch) {
+      now = { ...now, ...patch };
+      for (const key of Object.keys(patch).filter(isKept)) keep(key, patch[key]).catch(onRefused);
+      for (const listener of [...listeners]) listener(Object.keys(patch));
+    },
+    /** @returns a function that ends the subscription */
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

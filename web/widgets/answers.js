@@ -1,0 +1,80 @@
+import { button, element } from "./element.js";
+import { fraction } from "./fraction.js";
+import { tape } from "./tape.js";
+
+const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
+
+/** What was rounded away, the other unit system and the decimals: the small print of a length. */
+function smallPrint(value) {
+  if (value.kind !== "length") return [aside(value.dropped_text)];
+  return [aside(value.dropped_text || "exact"), aside(value.other), aside(`${value.decimals}`)];
+}
+
+/** The main answer, as large as the screen allows, with its place on the tape. */
+export function mainAnswer(value, drawnTape, onCopy, ...acts) {
+  const copy = value.plain ? button("Copy", () => onCopy(value.plain), { class: "button quiet" }) : null;
+  return element(
+    "div",
+    { class: "main-answer" },
+    element(
+      "div",
+      { class: "main-answer-head" },
+      element(
+        "div",
+        {},
+        value.label ? element("p", { class: "answer-label" }, value.label) : null,
+        value.kind === "lengths" ? listed(value) : fraction(value, "fraction-huge"),
+      ),
+      acts.length ? element("div", { class: "answer-acts" }, acts) : null,
+    ),
+    element("p", { class: "small-print" }, smallPrint(value)),
+    drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, drawnTape.words)] : null,
+    copy,
+  );
+}
+
+const listed = (value) =>
+  element(
+    "ol",
+    { class: "listed" },
+    value.items.map((item) => element("li", {}, element("span", { class: "answer-label" }, item.label), fraction(item, "fraction-large"))),
+  );
+
+const told = (value) => {
+  if (value.kind === "lengths") return listed(value);
+  return value.kind === "text" ? element("p", {}, value.text) : fraction(value, "fraction-large");
+};
+
+/** The other answers, one a line. */
+export function otherAnswers(values) {
+  if (values.length === 0) return null;
+  return element(
+    "dl",
+    { class: "answers" },
+    values.map((value) =>
+      element(
+        "div",
+        { class: `answer answer-${value.kind}` },
+        element("dt", {}, value.label),
+        element("dd", {}, told(value), value.direction === "exact" ? null : aside(value.dropped_text)),
+      ),
+    ),
+  );
+}
+
+/** The arithmetic with this case's numbers, and where its rule comes from. */
+export function working(lines, source) {
+  return element(
+    "details",
+    { class: "working" },
+    element("summary", {}, "Why this number"),
+    lines.map((line) => element("p", { class: "working-line" }, line.text)),
+    element("p", { class: "source" }, source),
+  );
+}
+
+/** Cautions that belong to the answers, always in sight. */
+export function cautions(texts) {
+  if (texts.length === 0) return null;
+  return element("aside", { class: "cautions", "aria-label": "Cautions" }, texts.map((text) => element("p", {}, text)));
+}

@@ -1,0 +1,64 @@
+import { choiceField } from "./choice-field.js";
+import { countField } from "./count-field.js";
+import { element } from "./element.js";
+import { manyField } from "./many-field.js";
+import { textField } from "./text-field.js";
+
+const WIDGET = {
+  length: textField,
+  angle: textField,
+  count: countField,
+  choice: choiceField,
+  material: choiceField,
+  lengths: manyField,
+  rows: manyField,
+};
+
+/**
+ * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
+ * @returns {{node, values(), set(values), show({echoes, errors, solved})}}
+ */
+export function form({ fields, values, onInput, onFocus }) {
+  const current = { ...values };
+  const widgets = new Map(
+    fields.map((field) => {
+      const start = values[field.key] ?? field.default ?? "";
+      if (start !== "") current[field.key] = start;
+      const widget = WIDGET[field.kind]({
+        field,
+        value: start,
+        onFocus: (input) => onFocus?.(input, field),
+        onInput: (typed) => {
+          current[field.key] = typed;
+          reveal();
+          onInput({ ...current });
+        },
+      });
+      return [field.key, widget];
+    }),
+  );
+
+  function reveal() {
+    for (const { key, shown_when: when } of fields) {
+      if (when) widgets.get(key).node.hidden = !when.is.includes(current[when.field]);
+    }
+  }
+
+  reveal();
+  return {
+    node: element("div", { class: "form" }, [...widgets.values()].map((widget) => widget.node)),
+    values: () => ({ ...current }),
+    set(next) {
+      for (const field of fields) {
+        current[field.key] = next[field.key] ?? field.default ?? "";
+        widgets.get(field.key).set(current[field.key]);
+      }
+      reveal();
+    },
+    show({ echoes = {}, errors = [], solved = [] }) {
+      for (const [key, widget] of widgets) {
+        widget.show({ echo: echoes[key], error: errors.find((error) => error.field === key), solved: solved.includes(key) });
+      }
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import { element } from "./element.js";
+
+/**
+ * A value of the core as a number to read at arm's length: a length is drawn with a stacked
+ * fraction, all else as its text. A screen reader hears the words.
+ */
+export function fraction(value, className = "") {
+  const stack = value.stack;
+  const body = stack ? stacked(stack) : [value.text];
+  return element(
+    "span",
+    { class: `fraction ${className}` },
+    element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
+    element("span", { class: "heard" }, value.words ?? value.text),
+  );
+}
+
+function stacked({ sign, feet, whole, numerator, denominator, unit }) {
+  const parts = [];
+  if (sign) parts.push(sign);
+  if (feet) parts.push(element("span", { class: "fraction-feet" }, `${feet}′`));
+  if (whole) parts.push(element("span", { class: "fraction-whole" }, whole));
+  if (numerator) {
+    parts.push(
+      element(
+        "span",
+        { class: "fraction-stack" },
+        element("span", {}, numerator),
+        element("span", { class: "fraction-under" }, denominator),
+      ),
+    );
+  }
+  parts.push(element("span", { class: "fraction-unit" }, unit));
+  return parts;
+}

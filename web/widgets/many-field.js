@@ -1,0 +1,60 @@
+import { button, element } from "./element.js";
+import { form } from "./form.js";
+import { trouble } from "./trouble.js";
+
+/**
+ * A list of lengths, or repeated rows of fields (the layers of a molding): each row is a small
+ * form of its own; rows are added and taken away with buttons. A list is rows of one field.
+ */
+export function manyField({ field, value, onInput, onFocus }) {
+  const single = field.kind === "lengths";
+  const rowFields = single ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }] : field.fields;
+  const wrap = (each) => (single ? { item: each } : each);
+  const unwrap = (each) => (single ? (each.item ?? "") : each);
+  const most = field.most_rows ?? Infinity;
+  let rows = [];
+  const list = element("div", { class: "rows" });
+  const wrong = trouble();
+  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => (append({}), tell()), { class: "button" });
+  const values = () => rows.map((row) => unwrap(row.values()));
+  const tell = () => onInput(values());
+
+  function append(values_) {
+    const row = form({ fields: rowFields, values: values_, onInput: tell, onFocus });
+    const number = rows.length + 1;
+    row.box = element(
+      "div",
+      { class: "row", role: "group", "aria-label": `${field.row_label ?? field.label} ${number}` },
+      row.node,
+      button("Take away", () => remove(row), { class: "button quiet" }),
+    );
+    rows.push(row);
+    list.append(row.box);
+    add.hidden = rows.length >= most;
+  }
+
+  function remove(row) {
+    rows = rows.filter((each) => each !== row);
+    row.box.remove();
+    add.hidden = false;
+    tell();
+  }
+
+  function set(all) {
+    rows = [];
+    list.replaceChildren();
+    for (const each of all?.length ? all : [single ? "" : {}]) append(wrap(each));
+  }
+
+  set(value);
+  const node = element(
+    "fieldset",
+    { class: "field field-many" },
+    element("legend", {}, field.label),
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    list,
+    add,
+    wrong,
+  );
+  return { node, value: values, set, show: ({ error }) => wrong.show(error) };
+}

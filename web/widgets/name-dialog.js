@@ -1,0 +1,39 @@
+import { button, element } from "./element.js";
+
+/**
+ * Ask for a name in a dialog that can be left with Escape or a button.
+ * @param {(name: string) => Promise<object>} give takes the name; an answer with `ok: false` keeps
+ *   the dialog open and shows its sentence
+ */
+export function nameDialog({ title, act, name = "", give }) {
+  const input = element("input", { id: "dialog-name", type: "text", maxlength: "80", autocomplete: "off", enterkeyhint: "done", value: name });
+  const wrong = element("p", { class: "trouble", role: "alert" });
+  const close = () => dialog.close();
+  const submit = async (event) => {
+    event.preventDefault();
+    const answer = await give(input.value.trim());
+    if (answer.ok) close();
+    else wrong.textContent = `${answer.error.message} ${answer.error.remedy ?? ""}`;
+  };
+  const dialog = element(
+    "dialog",
+    { class: "dialog", "aria-labelledby": "dialog-title", onclose: () => dialog.remove() },
+    element(
+      "form",
+      { onsubmit: submit },
+      element("h2", { id: "dialog-title" }, title),
+      element("label", { for: "dialog-name" }, "Name"),
+      input,
+      wrong,
+      element(
+        "div",
+        { class: "button-row" },
+        button("Cancel", close),
+        element("button", { type: "submit", class: "button primary" }, act),
+      ),
+    ),
+  );
+  document.body.append(dialog);
+  dialog.showModal();
+  input.select();
+}

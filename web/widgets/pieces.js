@@ -1,0 +1,30 @@
+import { element } from "./element.js";
+import { drawing } from "./drawing.js";
+import { fraction } from "./fraction.js";
+
+/** One piece to cut, as large as the screen allows. */
+export function piece(each) {
+  return element(
+    "article",
+    { class: "piece" },
+    element(
+      "div",
+      { class: "piece-head" },
+      element("h2", { class: "piece-name" }, each.name),
+      element("p", { class: "piece-left" }, each.left > 0 ? `${each.left} of ${each.count} to cut` : "All cut"),
+    ),
+    fraction(each.length, "fraction-giant"),
+    each.length.dropped_text ? element("p", { class: "small-print" }, each.length.dropped_text) : null,
+    each.drawing ? drawing(each.drawing) : null,
+    each.ends ? ends(each.ends) : null,
+  );
+}
+
+const ends = ({ left, right }) =>
+  element(
+    "dl",
+    { class: "ends" },
+    [["Left end", left], ["Right end", right]].map(([label, end]) =>
+      element("div", {}, element("dt", {}, label), element("dd", {}, `${end.cut}${end.angle ? `, ${end.angle}` : ""}`)),
+    ),
+  );

@@ -1,0 +1,47 @@
+import { element, freshId } from "./element.js";
+import { trouble } from "./trouble.js";
+
+/**
+ * A field for a length, an angle or a count: label, text with the keypad, how it was read, trouble.
+ * The text is the person's: nothing here changes it.
+ * @returns {{node, show({echo, error}), value(), set(text), input}}
+ */
+export function textField({ field, value, onInput, onFocus }) {
+  const id = freshId("field");
+  const input = element("input", {
+    id,
+    name: field.key,
+    type: "text",
+    inputmode: "none",
+    autocomplete: "off",
+    spellcheck: "false",
+    "data-keypad": field.kind,
+    "aria-describedby": `${id}-echo ${id}-trouble`,
+    placeholder: field.may_be_blank ? "blank" : "",
+    value,
+    oninput: () => onInput(input.value),
+    onfocus: () => onFocus?.(input),
+  });
+  const echo = element("span", { class: "echo", id: `${id}-echo` });
+  const wrong = trouble(`${id}-trouble`);
+  const node = element(
+    "div",
+    { class: "field" },
+    element("label", { for: id }, field.label),
+    input,
+    echo,
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    wrong,
+  );
+  return {
+    node,
+    input,
+    value: () => input.value,
+    set: (text) => (input.value = text),
+    show: (said) => {
+      echo.textContent = said.echo ? `= ${said.echo}` : "";
+      input.setAttribute("aria-invalid", said.error ? "true" : "false");
+      wrong.show(said.error);
+    },
+  };
+}

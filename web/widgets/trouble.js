@@ -1,0 +1,12 @@
+import { element } from "./element.js";
+
+/** What is wrong with a field and how to mend it, in the core's words; empty when all is well. */
+export function trouble(id) {
+  const node = element("p", { class: "trouble", id });
+  node.show = (error) => {
+    node.replaceChildren(
+      ...(error ? [element("strong", {}, error.message), " ", element("span", {}, error.remedy ?? "")] : []),
+    );
+  };
+  return node;
+}

@@ -1,0 +1,37 @@
+/** Writing into a field at its caret, as if typed. */
+
+function replace(input, from, to, text) {
+  input.setRangeText(text, from, to, "end");
+  input.dispatchEvent(new Event("input", { bubbles: true }));
+}
+
+/** Write `text` at the caret, in the place of what is selected. */
+export function write(input, text) {
+  replace(input, input.selectionStart, input.selectionEnd, text);
+}
+
+/** Take back what is selected, or the last thing before the caret: one of `signs` is one thing. */
+export function backspace(input, signs) {
+  const { selectionStart: start, selectionEnd: end } = input;
+  if (start !== end) return replace(input, start, end, "");
+  const before = input.value.slice(0, start);
+  const sign = signs.find((each) => each && before.endsWith(each));
+  return replace(input, Math.max(0, start - (sign ? sign.length : 1)), start, "");
+}
+
+const FRACTION_AT_END = /(?:^|(?<=\d) +|(?<=[^\d ]) *)\d+\/\d+$/;
+
+/**
+ * Put the mark touched on the strip behind the whole number before the caret: in the place of the
+ * fraction that stands there, or of `last`, what the strip itself wrote before.
+ * @returns {string} what was written
+ */
+export function writeMark(input, { text, separator, last }) {
+  const caret = input.selectionStart;
+  const before = input.value.slice(0, caret);
+  const own = last && before.endsWith(last) ? last : (before.match(FRACTION_AT_END)?.[0] ?? "");
+  const kept = before.slice(0, before.length - own.length);
+  const written = text && /\d$/.test(kept) ? separator + text : text;
+  replace(input, kept.length, Math.max(caret, input.selectionEnd), written);
+  return written;
+}
