@@ -5,9 +5,10 @@ import { startCore } from "./python/client.js";
 import { memoryDatabase, openDatabase } from "./store/database.js";
 import { projectKeeper } from "./store/project.js";
 import { createState } from "./store/state.js";
+import { tallyKeeper } from "./store/tally.js";
 
-const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let state = null;
+const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let refused = null;
 
 const database = await openDatabase().catch((error) => {
@@ -18,11 +19,13 @@ const page = await database.page();
 const record = page.openProject ? await database.project(page.openProject) : null;
 state = createState({ ...page, record, core: core.state() }, database.keepPage, (error) => app.storeRefused(error));
 
+const settings = () => state.get().record?.document.settings ?? {};
+const tally = tallyKeeper({ state, ask: core.ask, settings, keepSurely: database.keepPageSurely });
 const projects = projectKeeper({ database, state, ask: core.ask });
-const app = shell({ state, ask: core.ask, projects });
+const app = shell({ state, ask: core.ask, projects, tally, settings });
 if (refused) app.storeRefused(refused);
 
-const strip = () => core.ask({ do: "strip", settings: app.settings() }).then((strip) => state.set({ strip }));
+const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip) => state.set({ strip }));
 strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 core.ask({ do: "describe" }).then((described) => state.set({ described }));

@@ -66,7 +66,7 @@ def handle_json(text):
         if len(text) > MOST_CHARACTERS:
             raise ValueError("too long")
         message = json.loads(text)
-    except (ValueError, RecursionError):
+    except (TypeError, ValueError, RecursionError):
         message = None
     return json.dumps(handle(message), ensure_ascii=False, separators=(",", ":"))
 

@@ -249,14 +249,21 @@ def test_times_binds_before_plus_without_parentheses(parts):
         assert read(text).value == total
 
 
-def test_time_is_bounded_by_the_longest_text_that_is_looked_at():
-    """The longest texts of each kind are answered; none of them makes the scanner go back."""
-    for text in (
-        "1" * 200,
-        "1 " * 100,
-        "(" * 200,
-        "1-" * 100,
-        "(" * 99 + "1" + ")" * 99,
-        " " * 200,
-    ):
-        assert outcome(text) is not None
+@pytest.mark.parametrize(
+    ("text", "inches"),
+    [
+        ("(" * 99 + "1" + ")" * 99, 1),
+        ("1-" * 99 + "1", -98),
+        ("1+" * 99 + "1", 100),
+        (" " * 199 + "1", 1),
+        ("-(" * 50 + "1" + ")" * 50, 1),
+    ],
+)
+def test_the_longest_texts_are_read_without_recursion(text, inches):
+    assert read(text).value == inches
+
+
+@pytest.mark.parametrize("text", ["1" * 200, "1 " * 100, "(" * 200, "/" * 200, "1'" * 100])
+def test_the_longest_texts_that_mean_nothing_are_refused(text):
+    with pytest.raises(Refusal):
+        read(text)

@@ -57,7 +57,15 @@ const installer = { name: "micropip", version: micropip.split("-")[1], file_name
 const lock = {
   info,
   packages: {
-    micropip: { ...installer, install_dir: "site", package_type: "package", sha256: listed[micropip].sha256, imports: ["micropip"], depends: [], unvendored_tests: false },
+    micropip: {
+      ...installer,
+      install_dir: "site",
+      package_type: "package",
+      sha256: listed[micropip].sha256,
+      imports: ["micropip"],
+      depends: [],
+      unvendored_tests: false,
+    },
   },
 };
 const pack = {

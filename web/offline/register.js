@@ -1,6 +1,6 @@
 /** The page's side of use without network: readiness that is true, updates that are offered. */
-import { firstAnswer } from "./first-answer.js";
 import { askWorker } from "./ask-worker.js";
+import { firstAnswer } from "./first-answer.js";
 
 const HOUR = 3_600_000;
 const PAUSE = 20_000;
@@ -8,13 +8,14 @@ const PAUSE = 20_000;
 /**
  * Keep all of the site on the device, beginning after the first answer, so that nothing competes
  * with it. `onState({phase, loaded, total, update})` hears of every change, in files: phase
- * "unsupported" | "installing" | "ready" | "failed", the last until the network is back.
+ * "unsupported" | "installing" | "ready" | "failed", which lasts until another try succeeds.
  * `acceptUpdate()` changes to the new version and loads the page anew.
  */
 export function keepOffline({ onState }) {
   const container = navigator.serviceWorker;
   let state = { phase: "installing", loaded: 0, total: 0, update: false };
   let registration = null;
+  let retry = 0;
 
   const change = (more) => {
     state = { ...state, ...more };
@@ -23,31 +24,25 @@ export function keepOffline({ onState }) {
 
   /** Say "ready" once the version in use has every file; load again what is missing. */
   async function check() {
-    const { missing, total } = await askWorker(registration.active, { ask: "missing" });
-    change({ loaded: total - missing.length, total });
+    const { missing, total, update } = await askWorker(registration.active, { ask: "report" });
+    change({ loaded: total - missing.length, total, update });
+    if (!missing.length) return change({ phase: "ready" });
     // The service worker puts what it loads for a page back where it belongs.
     const loaded = await Promise.allSettled(missing.map((url) => fetch(url)));
-    if (!missing.length) change({ phase: "ready" });
-    else if (loaded.every(({ value }) => value?.ok)) setTimeout(check, 1000);
-    else retryLater();
+    if (loaded.every(({ value }) => value?.ok)) setTimeout(check, 1000);
+    else tryLater();
   }
 
-  function retryLater() {
+  function tryLater() {
     change({ phase: "failed" });
-    const timer = setTimeout(again, PAUSE);
-    addEventListener("online", again, { once: true });
-    function again() {
-      clearTimeout(timer);
-      removeEventListener("online", again);
-      start();
-    }
+    clearTimeout(retry);
+    retry = setTimeout(start, PAUSE);
   }
 
   function watch(worker) {
     worker?.addEventListener("statechange", () => {
-      if (worker.state === "installed" && registration.active) change({ update: true });
       if (worker.state === "activated") check();
-      if (worker.state === "redundant" && !registration.active) retryLater();
+      if (worker.state === "redundant" && !registration.active) tryLater();
     });
   }
 
@@ -56,11 +51,10 @@ export function keepOffline({ onState }) {
       registration = await container.register("service-worker.js", { updateViaCache: "none" });
     } catch (error) {
       // A browser that may keep nothing, as in a private window, refuses by name.
-      return error.name === "SecurityError" ? change({ phase: "unsupported" }) : retryLater();
+      return error.name === "SecurityError" ? change({ phase: "unsupported" }) : tryLater();
     }
     watch(registration.installing);
     registration.onupdatefound = () => watch(registration.installing);
-    if (registration.waiting && registration.active) change({ update: true });
     if (registration.active) await check();
   }
 
@@ -71,18 +65,19 @@ export function keepOffline({ onState }) {
     registration?.update().catch(() => {});
   }
 
-  function acceptUpdate() {
-    container.addEventListener("controllerchange", () => location.reload(), { once: true });
-    registration.waiting?.postMessage({ ask: "take over" });
+  async function acceptUpdate() {
+    await askWorker(registration.active, { ask: "use newest" });
+    location.reload();
   }
 
-  if (!container) queueMicrotask(() => change({ phase: "unsupported" }));
-  else {
-    container.addEventListener("message", ({ data }) => {
-      if (data.keeping && state.phase === "installing" && !state.update) change(data.keeping);
-    });
+  if (container) {
+    container.addEventListener(
+      "message",
+      ({ data }) => data.keeping && state.phase === "installing" && change(data.keeping),
+    );
+    addEventListener("online", () => state.phase === "failed" && start());
+    document.addEventListener("visibilitychange", lookForUpdate);
     firstAnswer().then(start);
-    addEventListener("visibilitychange", lookForUpdate);
-  }
+  } else queueMicrotask(() => change({ phase: "unsupported" }));
   return { acceptUpdate };
 }

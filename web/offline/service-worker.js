@@ -1,51 +1,72 @@
-/** Keeps every file of one version of the site, whole, and answers from there. */
-import { clientsClaim } from "workbox-core";
-import { addPlugins, getCacheKeyForURL, precacheAndRoute } from "workbox-precaching";
-import { createHandlerBoundToURL } from "workbox-precaching";
-import { NavigationRoute, registerRoute } from "workbox-routing";
-import { POLICY } from "./policy.js";
+/**
+ * Answers from the version in use, all of it kept on the device, and makes ready the next one.
+ *
+ * A browser lets a new service worker take over as soon as no page is open. So that the person
+ * decides, the version in use is kept on record: a new service worker goes on with the old files
+ * until it is told to use its own.
+ */
+import { answerFrom, deleteAllBut, keeperOf, missingFrom } from "./keeper.js";
+import { readVersionInUse, writeVersionInUse } from "./version-in-use.js";
 
 const files = self.__WB_MANIFEST;
-const urls = files.map(({ url }) => new URL(url, self.location).href);
-const CONFINED = /\.(html|js)$/;
+const newest = keeperOf(files, tellProgress);
+let used = null;
 
-const inCache = async (url) => (await caches.match(getCacheKeyForURL(url))) !== undefined;
-
-/** Return which files of this version are not in the cache: none, unless the browser threw some out. */
-async function missing() {
-  const there = await Promise.all(urls.map(inCache));
-  return urls.filter((_, place) => !there[place]);
+/** Return the keeper of the version in use. */
+function inUse() {
+  used ??= readVersionInUse().then((recorded) => (recorded ? keeperOf(recorded) : newest));
+  return used;
 }
 
-async function tellPages(news) {
-  for (const page of await self.clients.matchAll({ includeUncontrolled: true, type: "window" })) page.postMessage(news);
+async function useNewest() {
+  await writeVersionInUse(files);
+  used = Promise.resolve(newest);
+  await deleteAllBut(newest);
 }
 
-addPlugins([
-  {
-    // Ask whether what the browser has just loaded is still the newest, and load only what is not.
-    requestWillFetch: async ({ request }) => new Request(request, { cache: "no-cache" }),
+async function tellProgress() {
+  const total = newest.getCachedURLs().length;
+  const keeping = { loaded: total - (await missingFrom(newest)).length, total };
+  for (const page of await self.clients.matchAll({ includeUncontrolled: true })) page.postMessage({ keeping });
+}
 
-    async cacheWillUpdate({ request, response }) {
-      if (!response.ok) return null;
-      if (!CONFINED.test(new URL(request.url).pathname)) return response;
-      const headers = new Headers(response.headers);
-      headers.set("Content-Security-Policy", POLICY);
-      return new Response(response.body, { headers });
-    },
+const keysOf = (keeper) => [...keeper.getURLsToCacheKeys().values()].join();
 
-    async cacheDidUpdate() {
-      await tellPages({ keeping: { loaded: urls.length - (await missing()).length, total: urls.length } });
-    },
-  },
-]);
+async function report() {
+  const keeper = await inUse();
+  const update = keysOf(keeper) !== keysOf(newest) && (await missingFrom(newest)).length === 0;
+  return { missing: await missingFrom(keeper), total: keeper.getCachedURLs().length, update };
+}
 
-precacheAndRoute(files);
-registerRoute(new NavigationRoute(createHandlerBoundToURL("index.html")));
-clientsClaim();
+async function answer(event) {
+  const keeper = await inUse();
+  const asked = event.request.mode === "navigate" ? new URL("index.html", self.location) : new URL(event.request.url);
+  asked.search = "";
+  asked.hash = "";
+  return keeper.getCacheKeyForURL(asked.href) ? answerFrom(keeper, asked.href, event) : fetch(event.request);
+}
 
-self.addEventListener("message", ({ data, ports }) => {
-  // The version in use stays until the person takes the new one.
-  if (data.ask === "take over") self.skipWaiting();
-  if (data.ask === "missing") missing().then((list) => ports[0].postMessage({ missing: list, total: urls.length }));
+self.addEventListener("install", (event) => {
+  self.skipWaiting();
+  event.waitUntil(newest.install(event));
+});
+
+self.addEventListener("activate", (event) => {
+  const begin = async () => {
+    if (!(await readVersionInUse())) await useNewest();
+    await deleteAllBut(newest, await inUse());
+    await self.clients.claim();
+  };
+  event.waitUntil(begin());
+});
+
+self.addEventListener("fetch", (event) => {
+  const ours = event.request.method === "GET" && new URL(event.request.url).origin === self.location.origin;
+  if (ours) event.respondWith(answer(event));
+});
+
+const tasks = { report, "use newest": useNewest };
+self.addEventListener("message", (event) => {
+  const reply = tasks[event.data.ask]().then((said) => event.ports[0].postMessage(said));
+  event.waitUntil(reply);
 });

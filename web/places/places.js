@@ -4,6 +4,7 @@ import { project } from "./project.js";
 import { question } from "./question.js";
 import { reading } from "./reading.js";
 import { settings } from "./settings.js";
+import { tally } from "./tally.js";
 import { workOut } from "./work-out.js";
 
 /** Each place by the first part of the address after #; `tab` is the tab it belongs to. */
@@ -13,6 +14,7 @@ const PLACES = {
   project: { tab: "project", title: "Project", draw: project },
   reading: { tab: "project", title: "Project", draw: reading },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
+  tally: { tab: "pad", title: "Pad", draw: tally },
   settings: { tab: null, title: "Settings", draw: settings },
 };
 

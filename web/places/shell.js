@@ -7,20 +7,22 @@ import { placeOf } from "./places.js";
 const by = (id) => document.getElementById(id);
 
 /** What stays on the screen while the places change: title, tabs, status, notices, keypad sheet. */
-export function shell({ state, ask, projects }) {
+export function shell({ state, ask, projects, tally, settings }) {
   const host = by("place");
   const app = {
     state,
     ask,
     projects,
     sheet: keypadSheet(by("sheet"), () => state.get().strip),
-    settings: () => state.get().record?.document.settings ?? {},
+    settings,
     go: (place) => (location.hash = place),
     notice: (sentence, action) => notice(by("notices"), sentence, action),
     change,
     undo: () => told(projects.undo()),
     redo: () => told(projects.redo()),
     copy,
+    tally,
+    tellTally,
     storeRefused: (error) =>
       app.notice(`This browser refuses to keep anything (${error.message}). All works, but is gone when the page closes.`, null),
   };
@@ -36,6 +38,13 @@ export function shell({ state, ask, projects }) {
     if (answer.ok && act.act === "set") return answer;
     if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: app.undo } : null);
     else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
+    return answer;
+  }
+
+  /** Say what went wrong with the tally; when all went well the tally itself shows it. */
+  async function tellTally(doing) {
+    const answer = await doing;
+    if (!answer.ok) app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
     return answer;
   }
 

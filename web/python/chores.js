@@ -17,7 +17,7 @@ export const afterAnswer = {
   },
   answered() {
     if (answers++) return;
-    performance.mark(FIRST_ANSWER);
+    performance.mark(FIRST_ANSWER, { detail: { way: ready.way } });
     chores();
   },
 };
@@ -46,5 +46,6 @@ const after = (time) => new Promise((resolve) => setTimeout(resolve, time));
 async function idle() {
   await after(PAUSE);
   // Safari has no requestIdleCallback.
-  if ("requestIdleCallback" in globalThis) await new Promise((resolve) => requestIdleCallback(resolve, { timeout: PAUSE }));
+  if ("requestIdleCallback" in globalThis)
+    await new Promise((resolve) => requestIdleCallback(resolve, { timeout: PAUSE }));
 }

@@ -5,7 +5,8 @@ import { ANY, SLOW } from "./protocol.js";
 import { dropSnapshot } from "./snapshot-store.js";
 
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
-const BROKEN = "The arithmetic did not start. Close Sawside and open it again; if that does not help, update the browser.";
+const BROKEN =
+  "The arithmetic did not start. Close Sawside and open it again; if that does not help, update the browser.";
 const LOST = {
   ok: false,
   error: {

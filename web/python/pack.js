@@ -4,7 +4,6 @@ const folder = new URL("python/", import.meta.url);
 
 export const packURL = (name) => new URL(name, folder).href;
 
-
 /** Return the content of a file of the pack. */
 export async function readFile(name) {
   const response = await fetch(packURL(name));

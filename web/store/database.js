@@ -21,6 +21,12 @@ export async function openDatabase() {
       return Object.fromEntries(keys.map((key, at) => [key, values[at]]));
     },
     keepPage: (key, value) => database.put("page", value, key),
+    /** The same, but resolves only when it is on the disk. */
+    async keepPageSurely(key, value) {
+      const transaction = database.transaction("page", "readwrite", { durability: "strict" });
+      transaction.store.put(value, key);
+      await transaction.done;
+    },
     project: (id) => database.get("projects", id),
     projects: () => database.getAll("projects"),
 
@@ -49,6 +55,7 @@ export function memoryDatabase() {
   return {
     page: async () => ({}),
     keepPage: async () => {},
+    keepPageSurely: async () => {},
     project: async (id) => projects.get(id),
     projects: async () => [...projects.values()],
     keepProject: async (record) => {

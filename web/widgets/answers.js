@@ -4,6 +4,17 @@ import { tape } from "./tape.js";
 
 const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
 
+/** The same in little, beside the keypad: the number, and an inch of tape at its side. */
+export const shortAnswer = (value, drawnTape) =>
+  element(
+    "div",
+    { class: "main-answer" },
+    fraction(value, "fraction-huge"),
+    drawnTape ? tape(drawnTape, 0.5) : null,
+    element("p", { class: "small-print" }, smallPrint(value)),
+    drawnTape ? element("p", { class: "tape-words" }, drawnTape.words) : null,
+  );
+
 /** What was rounded away, the other unit system and the decimals: the small print of a length. */
 function smallPrint(value) {
   if (value.kind !== "length") return [aside(value.dropped_text)];
@@ -11,7 +22,7 @@ function smallPrint(value) {
 }
 
 /** The main answer, as large as the screen allows, with its place on the tape. */
-export function mainAnswer(value, drawnTape, onCopy, ...acts) {
+export function mainAnswer(value, drawnTape, onCopy) {
   const copy = value.plain ? button("Copy", () => onCopy(value.plain), { class: "button quiet" }) : null;
   return element(
     "div",
@@ -25,7 +36,6 @@ export function mainAnswer(value, drawnTape, onCopy, ...acts) {
         value.label ? element("p", { class: "answer-label" }, value.label) : null,
         value.kind === "lengths" ? listed(value) : fraction(value, "fraction-huge"),
       ),
-      acts.length ? element("div", { class: "answer-acts" }, acts) : null,
     ),
     element("p", { class: "small-print" }, smallPrint(value)),
     drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, drawnTape.words)] : null,

@@ -1,81 +1,69 @@
 import { element } from "./element.js";
+import { LAYOUTS, WRITES } from "./key-layouts.js";
 import { backspace, write } from "./typing.js";
 
-/** What a key writes and what it is called; a key that is not here writes its own label. */
-const KEYS = {
-  "+": { writes: " + ", name: "plus" },
-  "−": { writes: " − ", name: "minus" },
-  "×": { writes: " × ", name: "times" },
-  "÷": { writes: " ÷ ", name: "divided by" },
-  of: { writes: " of ", name: "of" },
-  "/": { name: "over, for a fraction" },
-  "′": { name: "feet" },
-  "″": { name: "inches" },
-  ".": { name: "point" },
-  "°": { name: "degrees" },
-  "(": { name: "open parenthesis" },
-  ")": { name: "close parenthesis" },
-  space: { writes: " ", name: "space" },
-  mm: { writes: " mm", name: "millimeters" },
-  cm: { writes: " cm", name: "centimeters" },
-};
-
-const rows = (text) => text.trim().split(/\s+/);
-
-/** The keys, row by row. A length has a second layer of rarer signs behind `more`. */
-const LAYOUTS = {
-  inch: {
-    columns: 5,
-    layers: [
-      rows("7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×  more 0 ′ ‹ ›"),
-      rows("7 8 9 ⌫ ÷  4 5 6 of (  1 2 3 space )  more 0 . ″ mm"),
-    ],
-  },
-  metric: {
-    columns: 5,
-    layers: [
-      rows("7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×  more 0 . ‹ ›"),
-      rows("7 8 9 ⌫ ÷  4 5 6 of (  1 2 3 space )  more 0 ′ ″ cm"),
-    ],
-  },
-  angle: { columns: 4, layers: [rows("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 °")] },
-  count: { columns: 4, layers: [rows("7 8 9 ⌫  4 5 6 0  1 2 3")] },
+/** What a screen reader calls a key whose label does not say it. */
+const NAMES = {
+  "+": "plus",
+  "−": "minus",
+  "×": "times",
+  "÷": "divided by",
+  "/": "over, for a fraction",
+  "′": "feet",
+  "″": "inches",
+  ".": "point",
+  "°": "degrees",
+  "(": "open parenthesis",
+  ")": "close parenthesis",
+  mm: "millimeters",
+  cm: "centimeters",
+  "⌫": "delete",
+  "‹": "one mark less",
+  "›": "one mark more",
+  more: "more signs",
+  again: "repeat the last step",
+  kerf: "subtract a kerf",
 };
 
 /**
  * Large keys that write into the field `target()`.
  * @param {string} layout one of LAYOUTS
- * @param {(by: number) => void} onStep the keys ‹ and › go one mark on the strip back or on
+ * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
  */
-export function keypad(layout, target, onStep) {
+export function keypad(layout, target, acts = {}) {
   const { columns, layers } = LAYOUTS[layout];
   const node = element("div", { class: `keypad keypad-${columns}`, role: "group", "aria-label": "Keypad" });
-  const show = (layer) => node.replaceChildren(...layers[layer].map((label) => key(label, layer)));
+  const signs = Object.values(WRITES);
 
-  function key(label, layer) {
-    const acts = {
-      "⌫": ["delete", () => backspace(target(), Object.values(KEYS).map((each) => each.writes))],
-      "‹": ["one mark less", () => onStep(-1)],
-      "›": ["one mark more", () => onStep(1)],
-      more: ["more signs", () => (show(1 - layer), node.querySelector(".key-more").focus())],
+  function show(layer) {
+    const own = {
+      "⌫": () => backspace(target(), signs),
+      more: () => (show(1 - layer), node.querySelector(".key-more").focus()),
+      ...acts,
     };
-    const [name, act] = acts[label] ?? [KEYS[label]?.name ?? label, () => write(target(), KEYS[label]?.writes ?? label)];
-    const look = /^\d$/.test(label) ? "" : label.length > 1 ? "key-sign key-word" : "key-sign";
-    return element(
-      "button",
-      {
-        type: "button",
-        class: `key ${look} ${label === "more" ? "key-more" : ""}`,
-        "aria-label": name,
-        "aria-pressed": label === "more" ? String(layer === 1) : null,
-        // The caret stays in the field: a key never takes the focus.
-        onpointerdown: (event) => event.preventDefault(),
-        onclick: act,
-      },
-      label,
+    node.replaceChildren(
+      ...layers[layer].map((label) => key(label, own[label] ?? (() => write(target(), WRITES[label] ?? label)), layer)),
     );
   }
 
   show(0);
   return node;
+}
+
+function key(label, onclick, layer) {
+  const look = /^\d$/.test(label) ? "" : label.length > 1 ? "key-sign key-word" : "key-sign";
+  const own = { more: "key-more", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
+  return element(
+    "button",
+    {
+      type: "button",
+      class: `key ${look} ${own}`,
+      "aria-label": NAMES[label] ?? label,
+      "aria-pressed": label === "more" ? String(layer === 1) : null,
+      // The caret stays in the field: a key never takes the focus.
+      onpointerdown: (event) => event.preventDefault(),
+      onclick,
+    },
+    label,
+  );
 }

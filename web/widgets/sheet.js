@@ -2,7 +2,7 @@ import { button, element } from "./element.js";
 import { lengthKeys } from "./length-keys.js";
 
 /**
- * The keypad that rises from the foot of the screen while a field is being typed in. It shows how
+ * The keypad that stands in the place of the tabs while a field is being typed in. It shows how
  * the text is being read and the main answer, so that both stay in sight above the thumb.
  * @param {() => object | null} strip the marks of the person's tape
  */
@@ -17,16 +17,19 @@ export function keypadSheet(host, strip) {
     showing = null;
   }
 
+  const leave = () => {
+    input?.blur();
+    close();
+  };
+
   function open(field, kind, peek) {
     if (input === field) return;
     input = field;
     const lines = element("div", { class: "sheet-peek" });
-    const next = button("Next", () => step(field), { class: "button sheet-button" });
-    const done = button("Done", () => (field.blur(), close()), { class: "button sheet-button" });
-    for (const each of [next, done]) each.addEventListener("pointerdown", (event) => event.preventDefault());
+    const done = button("Done", leave, { class: "button sheet-button", onpointerdown: (event) => event.preventDefault() });
     host.replaceChildren(
-      element("div", { class: "sheet-bar" }, lines, next, done),
-      lengthKeys(kind, strip(), () => field),
+      element("div", { class: "sheet-bar" }, lines, done),
+      lengthKeys({ kind, strip: strip(), target: () => field, acts: { Next: next } }),
     );
     host.hidden = false;
     document.body.classList.add("sheet-open");
@@ -35,11 +38,11 @@ export function keypadSheet(host, strip) {
     field.closest(".field")?.scrollIntoView({ block: "nearest" });
   }
 
-  function step(field) {
+  function next() {
     const all = [...document.querySelectorAll("main input[data-keypad]")].filter((each) => each.offsetParent);
-    const following = all[all.indexOf(field) + 1];
+    const following = all[all.indexOf(input) + 1];
     if (following) following.focus();
-    else (field.blur(), close());
+    else leave();
   }
 
   return { open, close, refresh: () => showing?.() };

@@ -5,24 +5,30 @@ const MARGIN = 14;
 const HEIGHT = 66;
 const TALLEST = 40;
 
-/** A stretch of tape around a value, with the mark to look for. The core says where the ticks are. */
-export function tape(drawn) {
-  const x = (at) => MARGIN + ((at - drawn.from) / (drawn.to - drawn.from)) * (WIDTH - 2 * MARGIN);
-  const ticks = drawn.ticks.map((tick) =>
+/**
+ * A stretch of tape around a value, with the mark to look for. The core says where the ticks are.
+ * @param {number} part how much of the stretch to draw, 1 for all of it
+ */
+export function tape(drawn, part = 1) {
+  const span = (drawn.to - drawn.from) * part;
+  const from = Math.min(Math.max(drawn.at - span / 2, drawn.from), drawn.to - span);
+  const width = WIDTH * part;
+  const x = (at) => MARGIN + ((at - from) / span) * (width - 2 * MARGIN);
+  const seen = drawn.ticks.filter((tick) => x(tick.at) > 0 && x(tick.at) < width);
+  const ticks = seen.map((tick) =>
     svgElement("line", { class: "tape-tick", x1: x(tick.at), x2: x(tick.at), y1: 0, y2: 10 + tick.size * (TALLEST - 10) }),
   );
-  const labels = drawn.ticks
+  const labels = seen
     .filter((tick) => tick.label)
     .map((tick) => svgElement("text", { class: "tape-label", x: x(tick.at), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label));
   const at = x(drawn.at);
-  const arrow = `M${at} ${TALLEST + 4} l8 16 h-16 z`;
   return svgElement(
     "svg",
-    { class: "tape", viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },
-    svgElement("line", { class: "tape-edge", x1: 0, x2: WIDTH, y1: 0, y2: 0 }),
+    { class: "tape", viewBox: `0 0 ${width} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },
+    svgElement("line", { class: "tape-edge", x1: 0, x2: width, y1: 0, y2: 0 }),
     ticks,
     labels,
     svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: 0, y2: TALLEST + 6 }),
-    svgElement("path", { class: "tape-arrow", d: arrow }),
+    svgElement("path", { class: "tape-arrow", d: `M${at} ${TALLEST + 4} l8 16 h-16 z` }),
   );
 }

@@ -30,8 +30,8 @@ added to areas or counts, more than 200 characters, more than 12 digits in a num
 beyond a mile. Nothing is evaluated as code, and time is linear in the text.
 """
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from sawside.errors import Refusal
 from sawside.lengths.kinds import ANGLE, COUNT, LENGTH
@@ -40,9 +40,10 @@ from sawside.lengths.refusals import unreadable
 from sawside.lengths.term import NAMES
 from sawside.lengths.units import MILE
 
+_MOST = tuple(int(MILE) ** max(power, 1) for power in range(4))
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+
+class Reading(NamedTuple):
     """What a text was read as.
 
     `value` is exact: inches, square inches or cubic inches by `power` 1, 2, 3, degrees for an
@@ -62,12 +63,11 @@ def read(text, unit="in"):
     Errors: "missing" for blank text, "unreadable", "range" beyond a mile (of any power).
     """
     term = parse(text, LENGTH, LENGTH.units[unit])
-    value = term.value
-    if abs(value) > MILE ** max(term.power, 1):
+    if abs(term.top) > _MOST[term.power] * abs(term.bottom):
         raise Refusal(
             "range", "That is longer than a mile.", "Check the number and its unit.", at=0
         )
-    return Reading(value, term.power, term.echo, term.remainder)
+    return Reading(term.value, term.power, term.echo, term.remainder)
 
 
 def read_length(text, unit="in"):

@@ -67,7 +67,9 @@ def read_settings(data):
     if data is None:
         data = {}
     if not isinstance(data, dict):
-        raise Refusal("message", "The settings are not readable.", "Send them as an object.")
+        raise Refusal(
+            "message", "The settings are not readable.", "Send them by name.", field="settings"
+        )
     for name, value in data.items():
         if name not in CHOICES:
             raise Refusal(

@@ -89,7 +89,7 @@ def read_entry(data, place="entry"):
 
 def read_values_kept(data, place="values"):
     """A checked copy of a line's values: texts, lists of texts, lists of rows of texts."""
-    return _values(data, place, lambda value, where: _value(value, where))
+    return _values(data, place, _value)
 
 
 def clean_name(name, field="name"):
@@ -115,7 +115,7 @@ def _is_id(text):
 def _values(data, place, read):
     if not isinstance(data, dict) or len(data) > MOST_VALUES:
         raise _damaged(place, "is not an object of fields")
-    return {_text(key, place): read(value, f"{place}.{quoted(key)}") for key, value in data.items()}
+    return {_text(key, place): read(value, f"{place}.{key}") for key, value in data.items()}
 
 
 def _value(value, place):

@@ -21,6 +21,8 @@ class Form:
 def read_values(reckoner, values, settings):
     """Read a reckoner's values. Raises `Refusals` with one refusal for each bad field."""
     form, blank, refusals = _read_fields(reckoner.fields, values, settings)
+    if form is None:
+        raise refusals[0].of("values")
     solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
     empty = [field for field in solved if field.key in blank]
     if not refusals and solved and len(empty) != 1:

@@ -25,12 +25,14 @@ export async function useAsTheBrowserDoes(pyodide, wheels, warm) {
     await installer.install.callKwargs(`emfs:/tmp/${name}`, { deps: false });
   }
   pyodide.runPython(warm);
-  return pyodide.runPython(`
+  return pyodide
+    .runPython(`
 import sys, pyodide.http, pyodide.webloop, random, zipfile, shutil, importlib.metadata
 sorted(
     module.__spec__.origin.removeprefix("/lib/python314.zip/")
     for module in list(sys.modules.values())
     if getattr(module, "__spec__", None) and (module.__spec__.origin or "").startswith("/lib/python314.zip/")
 )
-`).toJs();
+`)
+    .toJs();
 }

@@ -1,0 +1,93 @@
+"""What the tests of the start look at: how the core came up, and its snapshot."""
+
+import threading
+import time
+
+from tests.browser.hand import tap_keys
+from web.build import serving
+
+FIRST_ANSWER = "sawside:first-answer"
+SNAPSHOT_KEPT = "sawside:snapshot-kept"
+WAIT = 90
+
+
+def open_at(context, address):
+    """Open the site in the browser's only page."""
+    page = context.pages[0]
+    page.goto(address)
+    return page
+
+
+def eventually(look, *, within=WAIT):
+    """Return what `look` gives once that is true; fails after `within` seconds."""
+    last = time.monotonic() + within
+    while not (seen := look()):
+        assert time.monotonic() < last, f"not seen within {within} s"
+        time.sleep(0.1)
+    return seen
+
+
+def way_of_start(page):
+    """How the core that gave the first answer was started: "snapshot" or "slow"."""
+    mark = "name => performance.getEntriesByName(name)[0]?.detail.way ?? null"
+    return eventually(lambda: page.evaluate(mark, FIRST_ANSWER))
+
+
+def wait_for_snapshot(page):
+    """Until the page says that a snapshot is stored."""
+    mark = "name => performance.getEntriesByName(name).length"
+    eventually(lambda: page.evaluate(mark, SNAPSHOT_KEPT))
+
+
+def wait_until_kept(page):
+    """Until every file is on the device, and a snapshot with them."""
+    eventually(lambda: "Ready without network" in page.locator("#notices").text_content())
+    wait_for_snapshot(page)
+
+
+def answers_rightly(page):
+    """Type a sum and see its answer: 31 5/8 + 2 1/4 = 33 7/8."""
+    page.get_by_role("textbox", name="Length or sum").fill("")
+    tap_keys(page, "31 5/8+2 1/4")
+    answer = page.locator("output[name=pad-answer]")
+    answer.get_by_text("thirty-three and seven eighths inches").wait_for()
+
+
+class RecordingServer(serving.Server):
+    """A server that notes what it sent: (path, status) in order."""
+
+    def __init__(self, folder, port=0):
+        super().__init__(folder, port)
+        self.sent = []
+        self.cut_once = None
+        self.RequestHandlerClass = RecordingHandler
+        self._thread = threading.Thread(target=self.serve_forever, args=(0.05,), daemon=True)
+        self._thread.start()
+
+    def whole_files(self):
+        """The paths that were sent with their content, as often as they were."""
+        return [path for path, status in self.sent if status == 200]
+
+
+class RecordingHandler(serving.Handler):
+    """Notes every answer; breaks one off half-way where the server says so."""
+
+    def log_request(self, code="-", size="-"):
+        self.server.sent.append((self.path.lstrip("/").split("?")[0], int(code)))
+
+    def do_GET(self):
+        if self.server.cut_once and self.path.endswith(self.server.cut_once):
+            self.server.cut_once = None
+            self.server.sent.append((self.path.lstrip("/"), 0))
+            self._half()
+        else:
+            super().do_GET()
+
+    def _half(self):
+        content = self._file().read_bytes()
+        self.send_response_only(200)
+        self.send_header("Content-Type", "application/wasm")
+        self.send_header("Content-Length", str(len(content)))
+        self.end_headers()
+        self.wfile.write(content[: len(content) // 2])
+        self.close_connection = True

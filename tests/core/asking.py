@@ -1,0 +1,29 @@
+"""Short ways to ask the door a question in a test."""
+
+from fractions import Fraction
+
+import sawside
+
+
+def reckon(reckoner, settings=None, **values):
+    """The answer to a question, which must succeed; its answers also by key."""
+    said = ask(reckoner, settings, **values)
+    assert said["ok"], said
+    return said | {"by_key": {answer["key"]: answer for answer in said["answers"]}}
+
+
+def ask(reckoner, settings=None, **values):
+    """The answer to a question, whatever it is."""
+    message = {"do": "reckon", "reckoner": reckoner, "values": values}
+    return sawside.handle(message | ({"settings": settings} if settings else {}))
+
+
+def errors(said):
+    """Every error of a failed answer by its field."""
+    assert not said["ok"]
+    return {error["field"]: error for error in (said["error"], *said.get("more", ()))}
+
+
+def exact(value):
+    """The exact inches of an answer."""
+    return Fraction(value["exact"])

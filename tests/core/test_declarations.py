@@ -1,0 +1,123 @@
+"""Every question declares itself so completely that the page needs nothing else."""
+
+import pytest
+
+import sawside
+from sawside.reckoners import RECKONERS
+from sawside.wood.materials import MATERIALS
+
+DESCRIBED = sawside.handle({"do": "describe"})
+FIELD_KINDS = {"length", "angle", "count", "choice", "material", "lengths", "rows"}
+ANSWER_KINDS = {"length", "lengths", "count", "angle", "text"}
+each_question = pytest.mark.parametrize(
+    "question", DESCRIBED["reckoners"], ids=lambda question: question["key"]
+)
+
+
+def test_the_questions_come_in_their_order():
+    assert [each["key"] for each in DESCRIBED["reckoners"]] == list(RECKONERS)
+    orders = [(each.order, each.key) for each in RECKONERS.values()]
+    assert orders == sorted(orders)
+
+
+def test_each_question_is_named_as_its_file():
+    for key, reckoner in RECKONERS.items():
+        assert reckoner.compute.__module__ == f"sawside.reckoners.{key}"
+
+
+@each_question
+def test_a_question_says_what_it_answers_in_one_sentence(question):
+    assert question["asks"].endswith("?")
+    assert question["words"]
+    assert question["title"]
+    assert question["source"].endswith(".")
+
+
+@each_question
+def test_its_fields_are_complete(question):
+    keys = [field["key"] for field in question["fields"]]
+    assert len(set(keys)) == len(keys)
+    for field in question["fields"]:
+        assert field["kind"] in FIELD_KINDS
+        assert field["label"]
+        if field["kind"] in ("choice", "material"):
+            values = [choice["value"] for choice in field["choices"]]
+            assert len(set(values)) == len(values) > 1
+            assert field["default"] is None or field["default"] in values
+        if field["shown_when"]:
+            other = next(
+                each for each in question["fields"] if each["key"] == field["shown_when"]["field"]
+            )
+            assert set(field["shown_when"]["is"]) <= {c["value"] for c in other["choices"]}
+        if field["may_be_blank"]:
+            assert field["blank_means"].endswith(".")
+            assert field["default"] is None
+    assert set(question["solve_one_of"]) <= {
+        field["key"] for field in question["fields"] if field["may_be_blank"]
+    }
+
+
+@each_question
+def test_its_example_works_and_gives_every_answer(question):
+    said = sawside.handle(
+        {"do": "reckon", "reckoner": question["key"], "values": question["example"]}
+    )
+    assert said["ok"], said
+    found = [(each["key"], each["label"], each["kind"]) for each in said["answers"]]
+    declared = [(each["key"], each["label"], each["kind"]) for each in question["answers"]]
+    assert found == declared
+    assert {kind for _, _, kind in found} <= ANSWER_KINDS
+    assert said["working"]
+    assert said["source"] == question["source"]
+    assert bool(said["parts"]) == question["makes_parts"]
+
+
+@each_question
+@pytest.mark.parametrize("field", ["mark", "rounding", "display", "unit"])
+def test_its_example_works_in_every_setting(question, field):
+    setting = next(each for each in DESCRIBED["settings"] if each["key"] == field)
+    for choice in setting["choices"]:
+        said = sawside.handle(
+            {
+                "do": "reckon",
+                "reckoner": question["key"],
+                "values": {
+                    key: f"{text} in" if text and kind == "length" else text
+                    for key, text in question["example"].items()
+                    for kind in [next(f["kind"] for f in question["fields"] if f["key"] == key)]
+                },
+                "settings": {field: choice["value"]},
+            }
+        )
+        assert said["ok"], (choice, said)
+
+
+@each_question
+def test_a_bad_text_in_any_field_names_that_field(question):
+    for field in question["fields"]:
+        if field["shown_when"]:
+            continue
+        values = question["example"] | {field["key"]: "3//4"}
+        said = sawside.handle({"do": "reckon", "reckoner": question["key"], "values": values})
+        assert not said["ok"]
+        assert said["error"]["field"] == field["key"]
+        assert said["error"]["kind"] in ("unreadable", "unknown")
+        assert said["error"]["remedy"].endswith(".")
+
+
+def test_settings_are_declared_as_choices_whose_first_is_the_default():
+    keys = [field["key"] for field in DESCRIBED["settings"]]
+    assert keys == ["unit", "mark", "rounding", "display"]
+    for field in DESCRIBED["settings"]:
+        assert field["kind"] == "choice"
+        assert field["default"] == field["choices"][0]["value"]
+
+
+def test_every_material_says_where_its_figures_were_read():
+    """Only rows that were read or confirmed are in the table; none is from memory."""
+    assert len(MATERIALS) > 15
+    for material in MATERIALS.values():
+        assert material.source.startswith("USDA Forest Products Laboratory, Wood Handbook")
+        assert material.table.startswith("Table ")
+        assert material.status.startswith(("read", "confirmed"))
+        assert 0 < material.elasticity_least <= material.elasticity_most < 4

@@ -1,0 +1,125 @@
+"""Shelves with equal openings, each marked from its own exact place."""
+
+from fractions import Fraction
+
+import pytest
+from asking import ask, errors, exact, reckon
+from hypothesis import given
+from hypothesis import strategies as st
+
+measures = st.fractions(min_value=1, max_value=40, max_denominator=32)
+thicknesses = st.fractions(min_value="1/8", max_value=2, max_denominator=32)
+heights = st.fractions(min_value=30, max_value=90, max_denominator=64)
+counts = st.integers(min_value=0, max_value=12)
+
+
+def inches(value):
+    return f"{value} in"
+
+
+@given(measures, thicknesses, counts)
+def test_height_count_and_opening_solve_for_each_other(opening, thickness, shelves):
+    """The oracle builds the case up from its parts."""
+    height = opening + sum([thickness + opening] * shelves)
+    case = {
+        "height": inches(height),
+        "shelf_count": str(shelves),
+        "opening": inches(opening),
+    }
+    for blank in case:
+        said = reckon("equal_shelf_spacing", thickness=inches(thickness), **(case | {blank: ""}))
+        assert said["solved"] == [blank]
+        assert exact(said["by_key"]["height"]) == height
+        assert exact(said["by_key"]["opening"]) == opening
+        assert said["by_key"]["shelf_count"]["text"] == str(shelves)
+
+
+@given(heights, thicknesses, counts)
+def test_marks_are_each_from_their_own_exact_place(height, thickness, shelves):
+    said = reckon(
+        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        shelf_count=str(shelves),
+    )["by_key"]  # fmt: skip
+    marks = [exact(item) for item in said["marks"]["items"]]
+    opening = (height - shelves * thickness) / (shelves + 1)
+    place, expected = opening, []
+    for _ in range(shelves):
+        expected.append(place)
+        place += thickness + opening
+    assert marks == expected
+    for item in said["marks"]["items"]:
+        assert abs(Fraction(item["dropped"])) <= Fraction(1, 32)
+
+
+@given(heights, thicknesses, counts)
+def test_the_openings_of_the_marks_fill_the_case(height, thickness, shelves):
+    said = reckon(
+        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        shelf_count=str(shelves),
+    )["by_key"]  # fmt: skip
+    openings = [exact(item) for item in said["openings"]["items"]]
+    assert sum(openings) + shelves * thickness == height
+    assert exact(said["difference"]) == max(openings) - min(openings)
+    for opening in openings:
+        assert abs(opening - exact(said["opening"])) <= Fraction(1, 16)
+
+
+@given(heights, thicknesses, measures)
+def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least):
+    said = ask(
+        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        opening=inches(least),
+    )  # fmt: skip
+    if least > height:
+        assert errors(said)["opening"]["kind"] == "impossible"
+        return
+    shelves = 0
+    while (shelves + 1) * thickness + (shelves + 2) * least <= height:
+        shelves += 1
+    if shelves > 40:
+        assert errors(said)["opening"]["kind"] == "impossible"
+        return
+    answers = {answer["key"]: answer for answer in said["answers"]}
+    assert answers["shelf_count"]["text"] == str(shelves)
+    assert exact(answers["opening"]) >= least
+
+
+def test_the_working_shows_this_case():
+    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    assert said["working"][0]["text"] == "(41 1/4 − 2 × 23/32) ÷ 3 = 13 13/48 → 13 1/4″"
+    assert said["answers"][0]["dropped_text"] == "0.021″ heavy"
+
+
+@pytest.mark.parametrize(
+    ("values", "field"),
+    [
+        ({"height": "40"}, "shelf_count"),
+        ({}, "height"),
+        ({"height": "40", "shelf_count": "2", "opening": "9"}, "opening"),
+    ],
+)
+def test_exactly_one_of_three_is_left_blank(values, field):
+    assert errors(ask("equal_shelf_spacing", **values))[field]["kind"] == "conflict"
+
+
+def test_shelves_that_fill_the_case_are_impossible():
+    said = ask("equal_shelf_spacing", height="3", shelf_count="4", thickness="3/4")
+    assert errors(said)["shelf_count"]["kind"] == "impossible"
+
+
+def test_the_drawing_tells_marks_and_opening():
+    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
+    assert {"13 1/4″", "27 1/4″", "41 1/4″"} <= texts
+    assert any("tip" in caution for caution in said["cautions"])
+
+
+@pytest.mark.parametrize("shelves", [0, 1, 8, 40])
+def test_any_count_of_shelves_is_drawn_inside_the_box(shelves):
+    drawing = reckon("equal_shelf_spacing", height="90", shelf_count=str(shelves))["drawing"]
+    left, top, right, bottom = drawing["box"]
+    assert 1 <= (right - left) / (bottom - top) <= 3
+    stock = [shape for shape in drawing["shapes"] if shape["kind"] == "polygon"]
+    assert len(stock) == shelves + 4
+    labels = [shape for shape in drawing["shapes"] if shape["kind"] == "label"]
+    assert len(labels) == min(shelves, 8)

@@ -1,0 +1,151 @@
+"""A piece with mitered ends is as long as the one side that is known makes it."""
+
+from fractions import Fraction
+
+import mpmath
+import pytest
+from asking import ask, errors, exact, reckon
+from hypothesis import given
+from hypothesis import strategies as st
+
+widths = st.fractions(min_value="1/8", max_value=20, max_denominator=64)
+knowns = st.fractions(min_value=41, max_value=400, max_denominator=64)
+
+
+def rail(**more):
+    return {"known": "31 5/8", "known_face": "inside", "width": "2 1/4"} | more
+
+
+def test_two_45_degree_ends_make_the_long_side_longer_by_two_widths():
+    """Common practice, no source: at 45 degrees a piece grows by its width per mitered end."""
+    said = reckon("mitered_length", **rail(left_end="45", right_end="45"))
+    assert said["answers"][0]["text"] == "36 1/8″"
+    assert said["by_key"]["short_side"]["text"] == "31 5/8″"
+    assert "31 5/8 + 2 1/4 + 2 1/4 = 36 1/8" in said["working"][-1]["text"]
+    assert said["tape"]["at"] == 36.125
+
+
+@pytest.mark.parametrize(
+    ("left", "right", "long_side"),
+    [("square", "square", "31 5/8″"), ("45", "square", "33 7/8″"), ("square", "45", "33 7/8″")],
+)
+def test_a_square_end_adds_nothing(left, right, long_side):
+    said = reckon("mitered_length", **rail(left_end=left, right_end=right))
+    assert said["answers"][0]["text"] == long_side
+
+
+@given(knowns, widths)
+def test_inside_and_outside_are_each_others_inverse(known, width):
+    out = reckon("mitered_length", known=f"{known} in", width=f"{width} in", known_face="inside")
+    long_side = exact(out["by_key"]["long_side"])
+    back = reckon(
+        "mitered_length", known=f"{long_side} in", width=f"{width} in", known_face="outside"
+    )
+    assert exact(back["by_key"]["short_side"]) == known
+    assert long_side == known + 2 * width
+
+
+@given(widths, st.fractions(min_value=1, max_value=80, max_denominator=4).filter(lambda a: a != 45))
+def test_another_angle_adds_the_width_times_its_tangent(width, degrees):
+    said = reckon(
+        "mitered_length", {"mark": "1/64"}, known="400", width=f"{width}", left_end="other",
+        left_angle=f"{degrees}", right_end="square",
+    )  # fmt: skip
+    adds = said["by_key"]["left_allowance"]
+    with mpmath.workdps(50):
+        turn = mpmath.mpf(degrees.numerator) / degrees.denominator * mpmath.pi / 180
+        exactly = mpmath.mpf(width.numerator) / width.denominator * mpmath.tan(turn)
+        assert abs(exactly - mpmath.mpf(adds["decimals"].rstrip("…"))) < 1e-6
+        mark = Fraction(adds["mark"])
+        assert abs(exactly - mpmath.mpf(mark.numerator) / mark.denominator) <= mpmath.mpf(1) / 128
+    assert adds["rational"] is False
+    assert adds["exact"] is None
+    assert said["answers"][0]["rational"] is False
+
+
+def test_another_angle_of_45_is_the_45_degree_miter():
+    typed = reckon("mitered_length", **rail(left_end="other", left_angle="45", right_end="45"))
+    chosen = reckon("mitered_length", **rail(left_end="45", right_end="45"))
+    assert typed["answers"] == chosen["answers"]
+
+
+def test_the_saw_is_set_from_square_and_the_corner_is_the_rest_of_90():
+    said = reckon("mitered_length", **rail(left_end="other", left_angle="22 1/2"))["by_key"]
+    assert (said["left_setting"]["text"], said["left_corner"]["text"]) == ("22.5°", "67.5°")
+    assert (said["right_setting"]["text"], said["right_corner"]["text"]) == ("45°", "45°")
+
+
+def test_ends_that_meet_are_impossible_and_say_what_to_change():
+    said = ask("mitered_length", known="4 1/2", known_face="outside", width="2 1/4")
+    error = errors(said)["known"]
+    assert error["kind"] == "impossible"
+    assert "4 1/2″" in error["message"]
+    assert error["remedy"]
+
+
+def test_every_bad_field_is_told_of_its_own_error():
+    said = ask(
+        "mitered_length", known="31//8", width="", left_end="other", left_angle="95", right_end="x"
+    )
+    found = {field: error["kind"] for field, error in errors(said).items()}
+    assert found == {
+        "known": "unreadable",
+        "width": "missing",
+        "left_angle": "range",
+        "right_end": "unknown",
+    }
+    assert said["error"]["at"] == 3
+
+
+def test_an_angle_that_is_not_shown_is_not_read():
+    said = reckon("mitered_length", **rail(left_end="square", left_angle="rubbish"))
+    assert said["by_key"]["left_setting"]["text"] == "0°"
+    assert "left_angle" not in said["echoes"]
+
+
+def test_a_short_piece_brings_the_caution_for_short_pieces():
+    short = reckon("mitered_length", known="7 15/16", width="1")["cautions"]
+    longer = reckon("mitered_length", known="8", width="1")["cautions"]
+    assert len(short) == len(longer) + 1
+    assert any("maker's instructions" in caution for caution in longer)
+
+
+def test_the_part_carries_both_ends_and_both_sides():
+    (part,) = reckon("mitered_length", **rail(left_end="45", right_end="square"))["parts"]
+    assert part["ends"]["left"] == {"cut": "flat miter", "angle": "45° (saw set to 45)"}
+    assert part["ends"]["right"]["cut"] == "square"
+    assert part["length"]["text"] == part["long_side"]["text"] == "33 7/8″"
+    assert part["short_side"]["text"] == "31 5/8″"
+    assert part["width"]["text"] == "2 1/4″"
+
+
+@pytest.mark.parametrize("width", ["1/8", "3/4", "2 1/4", "24"])
+@pytest.mark.parametrize("known", ["1/4", "12", "1000"])
+@pytest.mark.parametrize("angle", ["1/2", "45", "80"])
+def test_the_drawing_stays_in_its_box_and_legible(width, known, angle):
+    said = reckon(
+        "mitered_length", known=known, width=width, left_end="other", left_angle=angle,
+        right_end="45",
+    )  # fmt: skip
+    drawing = said["drawing"]
+    left, top, right, bottom = drawing["box"]
+    assert 0.9 <= (right - left) / (bottom - top) <= 5
+    for shape in drawing["shapes"]:
+        for x, y in shape.get("points", []):
+            assert left <= x <= right
+            assert top <= y <= bottom
+    texts = [shape["text"] for shape in drawing["shapes"] if shape["kind"] == "dimension"]
+    by_key = said["by_key"]
+    assert texts == [
+        f"long side {by_key['long_side']['text']}",
+        f"short side {by_key['short_side']['text']}",
+    ]
+
+
+def test_a_long_piece_is_drawn_with_a_break_and_a_short_one_without():
+    def breaks(known):
+        shapes = reckon("mitered_length", known=known, width="2")["drawing"]["shapes"]
+        return [shape for shape in shapes if shape.get("role") == "break"]
+
+    assert len(breaks("40")) == 6
+    assert breaks("4") == []

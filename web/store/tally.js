@@ -1,0 +1,39 @@
+/**
+ * The tally of the pad. The core works out each change; the whole is kept with strict durability
+ * before it is shown, with the acts that undo and redo it.
+ */
+export function tallyKeeper({ state, ask, settings, keepSurely }) {
+  let queue = Promise.resolve();
+  const now = () => state.get().tally ?? { tally: null, lines: [], undo: [], redo: [] };
+
+  async function make(act, history) {
+    const before = now();
+    const answer = await ask({ do: "tally", tally: before.tally, act, settings: settings() });
+    if (!answer.ok) return answer;
+    const tally = { tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
+    await keepSurely("tally", tally);
+    state.set({ tally });
+    return answer;
+  }
+
+  const inTurn = (work) => (queue = queue.then(work, work));
+  return {
+    act: (act) => inTurn(() => make(act, (old, undo) => ({ undo: [...old.undo, undo], redo: [] }))),
+    undo: () =>
+      inTurn(() => make(now().undo.at(-1), (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] }))),
+    redo: () =>
+      inTurn(() => make(now().redo.at(-1), (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }))),
+    /** What the names in a text stand for, so that the core need not be sent the whole tally. */
+    namesIn(text) {
+      const folded = text.toLowerCase();
+      const names = {};
+      for (const { id, name, value } of now().lines) {
+        if (!value) continue;
+        const known = { exact: value.exact, kind: value.kind };
+        if (folded.includes(`[${id}]`)) names[id] = known;
+        if (name && folded.includes(name.toLowerCase())) names[name] = known;
+      }
+      return names;
+    },
+  };
+}

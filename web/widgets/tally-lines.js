@@ -1,0 +1,18 @@
+import { element } from "./element.js";
+import { fraction } from "./fraction.js";
+
+/** What stands for a line in a later sum: its name, else its number. */
+export const lineMark = ({ id, name }) => `[${name || id}]`;
+
+/** The last lines of the tally; a touch uses one again in the sum being typed. */
+export function tallyLines(lines, onUse) {
+  return lines.map((line) =>
+    element(
+      "button",
+      { type: "button", class: "tally-line", onpointerdown: (event) => event.preventDefault(), onclick: () => onUse(lineMark(line)), "aria-label": `Use line ${line.name || line.id}: ${line.value?.words ?? "in error"}` },
+      element("span", { class: "tally-name" }, line.name || line.id),
+      element("span", { class: "tally-text" }, line.text),
+      line.value ? fraction(line.value) : element("span", { class: "trouble" }, "?"),
+    ),
+  );
+}
