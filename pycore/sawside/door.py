@@ -4,6 +4,7 @@
     {"do": "read", "text", "settings"?}                  a length or a sum
     {"do": "strip", "settings"?}                        an inch drawn large, to touch a mark on
     {"do": "reckon", "reckoner", "values", "settings"?}  a question answered
+    {"do": "tally", "tally", "act"?, "settings"?}       the lines of the pad, changed or told
     {"do": "change", "document", "act"}                  a project changed, and how to undo it
     {"do": "view", "document"}                           a project with everything worked out
 
@@ -17,6 +18,7 @@ from sawside.lengths.settings import read_settings
 from sawside.lengths.strip import strip
 from sawside.project.change import change
 from sawside.project.document import read_document
+from sawside.project.tally import read_names, tally_told
 from sawside.project.view import view
 from sawside.reckoning.describe import reckoners_told, settings_told
 from sawside.reckoning.reading import reading_told
@@ -113,7 +115,11 @@ def _read(message):
     text = message.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    return reading_told(text, read_settings(message.get("settings")))
+    return reading_told(text, read_settings(message.get("settings")), names=read_names(message))
+
+
+def _tally(message):
+    return tally_told(message.get("tally"), message.get("act"), message.get("settings"))
 
 
 def _strip(message):
@@ -138,6 +144,7 @@ _MESSAGES = {
     "describe": _describe,
     "read": _read,
     "strip": _strip,
+    "tally": _tally,
     "reckon": _reckon,
     "change": _change,
     "view": _view,

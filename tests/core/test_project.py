@@ -50,11 +50,11 @@ def test_a_project_is_what_was_typed_and_nothing_derived():
         "settings": {},
         "next": 4,
         "entries": [
-            {"id": "1", "kind": "reading", "name": "Alcove width", "text": "37 9/16"},
-            {"id": "2", "kind": "line", "name": "Top rail", "reckoner": "mitered_length",
-             "values": RAIL, "cut": {}},
-            {"id": "3", "kind": "line", "name": "Mitered length", "reckoner": "mitered_length",
-             "values": RAIL | {"known": "40"}, "cut": {}},
+            {"id": "1", "kind": "reading", "name": "Alcove width", "unit": "in", "text": "37 9/16"},
+            {"id": "2", "kind": "line", "name": "Top rail", "unit": "in",
+             "reckoner": "mitered_length", "values": RAIL, "cut": {}},
+            {"id": "3", "kind": "line", "name": "Mitered length", "unit": "in",
+             "reckoner": "mitered_length", "values": RAIL | {"known": "40"}, "cut": {}},
         ],
     }  # fmt: skip
 
@@ -139,7 +139,7 @@ def test_an_act_that_is_none_is_refused():
     assert change(cabinet(), "explode")["error"]["kind"] == "message"
     assert change(cabinet(), "begin", name="a")["error"]["kind"] == "message"
     assert change(cabinet(), "restore", entry={}, at=0)["error"]["kind"] == "message"
-    entry = {"id": "9", "kind": "reading", "name": "a", "text": "3"}
+    entry = {"id": "9", "kind": "reading", "name": "a", "unit": "in", "text": "3"}
     assert change(cabinet(), "restore", entry=entry, at=0)["error"]["kind"] == "conflict"
     assert (
         change(cabinet(), "restore", entry=entry | {"id": "1"}, at=0)["error"]["kind"] == "conflict"
@@ -317,3 +317,18 @@ class Undoing(RuleBasedStateMachine):
 
 Undoing.TestCase.settings = settings(max_examples=40, stateful_step_count=20)
 TestUndoing = Undoing.TestCase
+
+
+def test_another_unit_in_the_settings_never_changes_what_a_kept_number_says():
+    document = cabinet()
+    before = sawside.handle({"do": "view", "document": document})
+    metric = change(document, "set", settings={"unit": "mm"})["document"]
+    after = sawside.handle({"do": "view", "document": metric})
+    for entry, same in zip(before["entries"], after["entries"], strict=True):
+        assert entry["headline"]["exact"] == same["headline"]["exact"]
+    corrected = change(metric, "correct", id="1", text="37 5/8")["document"]
+    seen = sawside.handle({"do": "view", "document": corrected})
+    assert seen["entries"][0]["headline"]["exact"] == "301/8"
+    fresh = change(metric, "keep_reading", name="Depth", text="300")["document"]
+    seen = sawside.handle({"do": "view", "document": fresh})
+    assert seen["entries"][-1]["headline"]["exact"] == "1500/127"  # 300 / 25.4

@@ -190,6 +190,7 @@ def length_value(key, label, rounded, display):
         "other": other_text(rounded.exact, display),
         "decimals": decimal_text(rounded.exact * (1 / _MM) if display == "mm" else rounded.exact),
         "plain": plain_text(rounded, display),
+        "exact_plain": f'{mixed_text(rounded.exact)}"'.replace(MINUS, "-") if rational else None,
     }
 
 

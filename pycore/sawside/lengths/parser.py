@@ -5,6 +5,7 @@ A stack of levels stands in for recursion, so that parentheses cost no depth.
 
 from sawside.lengths import refusals
 from sawside.lengths.kinds import FOOT, INCH
+from sawside.lengths.names import named_at
 from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
 from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits
 from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
@@ -12,18 +13,34 @@ from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
 _SIGNS = {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷", "OF": "of", "Of": "of", "oF": "of"}
 
 
-def parse(typed, kind, default):
+def parse(typed, kind, default, names=None):
     """The term that a text comes to. A bare result is taken as one of `default`, if there is one.
 
-    `kind` says which units belong, `default` is the unit of a bare number beside a length.
+    `kind` says which units belong, `default` is the unit of a bare number beside a length,
+    `names` maps the names that may stand in the sum to their values (see `names`).
     Errors: "missing" for blank text, else "unreadable" with the place.
     """
+    term = _parser(typed, kind, default, names).sum()
+    return term.taken_as(default) if term.bare and default is not None else term
+
+
+def last_step(typed, kind, default, names):
+    """The last step of a sum that can be read, as text; None where it is a single number.
+
+    That is its last sum or difference outside parentheses, or else its last product or quotient.
+    """
+    parser = _parser(typed, kind, default, names)
+    parser.sum()
+    at = parser.plus_at if parser.plus_at is not None else parser.times_at
+    return None if at is None else typed[at:].strip()
+
+
+def _parser(typed, kind, default, names):
     if len(typed) > MOST_CHARACTERS:
         raise unreadable(
             f"This is longer than {MOST_CHARACTERS} characters.", "Split it into shorter sums.", 0
         )
-    term = _Parser(typed, kind, default).sum()
-    return term.taken_as(default) if term.bare and default is not None else term
+    return _Parser(typed, kind, default, names)
 
 
 class _Level:
@@ -69,12 +86,14 @@ class _Level:
 
 
 class _Parser:
-    def __init__(self, typed, kind, default):
+    def __init__(self, typed, kind, default, names):
         self.typed = typed
         self.text = typed if typed.isascii() and typed.isprintable() else alike(typed)
         self.kind = kind
         self.default = default
+        self.names = names
         self.at = 0
+        self.plus_at = self.times_at = None  # the last signs outside parentheses
 
     def sum(self):
         text, end = self.text, len(self.text.rstrip(" "))
@@ -84,6 +103,15 @@ class _Parser:
         while due or self.at < end:
             if due and (number := NUMBER.match(text, self.at)):
                 level.take(self.measure(number))
+                due = False
+                continue
+            if (
+                due
+                and self.names is not None
+                and (found := named_at(self.typed, self.at, self.names))
+            ):
+                written, value, power, self.at = found
+                level.take(Term(value.numerator, value.denominator, power, False, written))
                 due = False
                 continue
             found = SIGN.match(text, self.at)
@@ -106,9 +134,13 @@ class _Parser:
                 level.fold()
                 level.plus, level.plus_at = sign, found.start(1)
                 due = True
+                if not outer:
+                    self.plus_at = level.plus_at
             else:
                 level.times, level.times_at = sign, found.start(1)
                 due = True
+                if not outer:
+                    self.times_at = level.times_at
             self.at = found.end()
         if outer:
             raise unreadable("A parenthesis is not closed.", "Add ) at the end of it.", level.at)

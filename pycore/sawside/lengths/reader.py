@@ -34,6 +34,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from sawside.errors import Refusal
+from sawside.lengths import parser
 from sawside.lengths.kinds import ANGLE, COUNT, LENGTH
 from sawside.lengths.parser import parse
 from sawside.lengths.refusals import unreadable
@@ -57,17 +58,26 @@ class Reading(NamedTuple):
     remainder: Fraction | None = None
 
 
-def read(text, unit="in"):
+def read(text, unit="in", names=None):
     """Read a length, or a sum that may be a count or an area; a bare number is in `unit`.
 
+    `names` maps names that may stand in the sum to `names.Named` values.
     Errors: "missing" for blank text, "unreadable", "range" beyond a mile (of any power).
     """
-    term = parse(text, LENGTH, LENGTH.units[unit])
+    term = parse(text, LENGTH, LENGTH.units[unit], names)
     if abs(term.top) > _MOST[term.power] * abs(term.bottom):
         raise Refusal(
             "range", "That is longer than a mile.", "Check the number and its unit.", at=0
         )
     return Reading(term.value, term.power, term.echo, term.remainder)
+
+
+def last_step(text, unit="in", names=None):
+    """The last step of a sum, as text: "+ 2 1/4" of "31 5/8 + 2 1/4"; None of a single number.
+
+    Errors as `read`.
+    """
+    return parser.last_step(text, LENGTH, LENGTH.units[unit], names)
 
 
 def read_length(text, unit="in"):

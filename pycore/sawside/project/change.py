@@ -13,6 +13,7 @@ from sawside.project.document import (
     clean_name,
     read_entry,
     read_values_kept,
+    settings_of,
 )
 from sawside.reckoning.reckon import find, reckon
 
@@ -64,17 +65,18 @@ def _set(document, act):
 
 
 def _keep_reading(document, act):
-    text = _readable(document, act.get("text"))
+    text = _readable(act.get("text"), _unit(document))
     name = _free_name(document, act.get("name") or text.strip())
-    return _kept(document, {"kind": "reading", "name": name, "text": text})
+    return _kept(document, {"kind": "reading", "name": name, "unit": _unit(document), "text": text})
 
 
 def _keep_line(document, act):
     reckoner = find(act.get("reckoner"))
-    values = _answerable(document, reckoner, act.get("values"))
+    unit = _unit(document)
+    values = _answerable(document, unit, reckoner, act.get("values"))
     name = _free_name(document, act.get("name") or reckoner.title)
-    line = {"kind": "line", "name": name, "reckoner": reckoner.key, "values": values, "cut": {}}
-    return _kept(document, line)
+    line = {"kind": "line", "name": name, "unit": unit, "reckoner": reckoner.key}
+    return _kept(document, line | {"values": values, "cut": {}})
 
 
 def _kept(document, entry):
@@ -102,10 +104,11 @@ def _rename(document, act):
 def _correct(document, act):
     at, entry = _entry(document, act)
     if entry["kind"] == "reading":
-        key, value = "text", _readable(document, act.get("text"))
+        key, value = "text", _readable(act.get("text"), entry["unit"])
     else:
         key = "values"
-        value = _answerable(document, find(entry["reckoner"]), act.get("values"))
+        reckoner = find(entry["reckoner"])
+        value = _answerable(document, entry["unit"], reckoner, act.get("values"))
     undo = {"act": "correct", "id": entry["id"], key: entry[key]}
     new = _with(document, at, entry | {key: value})
     return new, undo, f"Corrected {entry['name']}.", entry["id"]
@@ -160,7 +163,7 @@ def _cut(document, act):
 def _part_count(document, entry, part):
     parts = []
     if entry["kind"] == "line":
-        settings = read_settings(document["settings"])
+        settings = settings_of(document, entry["unit"])
         parts = reckon(find(entry["reckoner"]), entry["values"], settings)["parts"]
     for each in parts:
         if each["key"] == part:
@@ -171,18 +174,22 @@ def _part_count(document, entry, part):
     )  # fmt: skip
 
 
-def _readable(document, text):
+def _unit(document):
+    return read_settings(document["settings"]).unit
+
+
+def _readable(text, unit):
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
     try:
-        read(text, read_settings(document["settings"]).unit)
+        read(text, unit)
     except Refusal as refusal:
         raise refusal.of("text") from None
     return text
 
 
-def _answerable(document, reckoner, values):
-    reckon(reckoner, values, read_settings(document["settings"]))
+def _answerable(document, unit, reckoner, values):
+    reckon(reckoner, values, settings_of(document, unit))
     return read_values_kept(values)
 
 

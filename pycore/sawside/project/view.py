@@ -3,17 +3,16 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal, Refusals
-from sawside.lengths.settings import read_settings
+from sawside.project.document import settings_of
 from sawside.reckoning.reading import reading_told
 from sawside.reckoning.reckon import find, reckon
 
 
 def view(document):
     """A checked document as the contract of `view`; a line that fails says so and stops nothing."""
-    settings = read_settings(document["settings"])
     entries, pieces = [], []
     for entry in document["entries"]:
-        told, made = _told(entry, settings)
+        told, made = _told(entry, settings_of(document, entry["unit"]))
         entries.append(told)
         pieces += made
     pieces.sort(key=lambda piece: (-Fraction(piece["length"]["mark"]), piece["name"]))

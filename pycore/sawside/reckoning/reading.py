@@ -10,14 +10,15 @@ from sawside.reckoning.answers import count_told, length_told
 _POWERS = {2: ("area", "in²", "square inches"), 3: ("volume", "in³", "cubic inches")}
 
 
-def reading_told(text, settings):
+def reading_told(text, settings, *, unit=None, names=None):
     """The contract of `read` (without "ok"): value, echo, and a tape when it is a length.
 
-    Errors as the reader's, told of the field "text".
+    `unit` is what a bare number means, where it is not as the settings have it; `names` are those
+    that may stand in the text. Errors as the reader's, told of the field "text".
     """
     show = Show(settings)
     try:
-        reading = read(text, settings.unit)
+        reading = read(text, unit or settings.unit, names)
     except Refusal as refusal:
         raise refusal.of("text") from None
     value = _VALUES.get(reading.power, _product_told)(reading, show)

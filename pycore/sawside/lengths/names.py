@@ -1,0 +1,100 @@
+"""Names that stand for values in a sum: `[side]`, `[3]`, or `side` without brackets.
+
+In brackets any name is read. Without them a name is read where a number is due; it begins with
+a letter, and of two that fit the longer one is meant. What a name stands for is the caller's.
+"""
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.errors import Refusal, quoted
+from sawside.lengths.refusals import unreadable
+from sawside.lengths.units import ANGLES, LENGTHS
+
+_BRACKETED = re.compile(r"\[([^\[\]]*)\]")
+_BARE = re.compile(r"[^\W\d_][\w ]*", re.UNICODE)
+_SIGNS = {"x", "of"}
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3."""
+
+    value: Fraction
+    power: int
+
+
+def check_name(name):
+    """Refuse a name that could not be told from a number, a unit or a sign ("conflict")."""
+    if not _BARE.fullmatch(name):
+        raise Refusal(
+            "conflict",
+            f"{quoted(name)} can't be used in a sum.",
+            "Begin with a letter, and use letters, digits and spaces only.",
+            field="name",
+        )
+    first = name.split()[0].casefold()
+    if first in _SIGNS or first in LENGTHS or first in ANGLES:
+        raise Refusal(
+            "conflict",
+            f"{quoted(first)} means something else in a sum.",
+            "Choose another name.",
+            field="name",
+        )
+
+
+def names_in(text, names):
+    """Those of `names` that `text` uses, in the order of `names`."""
+    bracketed = {each.strip().casefold() for each in _BRACKETED.findall(text)}
+    folded = text.casefold()
+    return [
+        name
+        for name in names
+        if name.casefold() in bracketed or (not name[0].isdigit() and name.casefold() in folded)
+    ]
+
+
+def named_at(text, at, names):
+    """(name as written, value, power, the place after it) where a number is due; or None.
+
+    Raises Refusal "unreadable" for a bracket that is not closed, a name that nobody gave, and one
+    whose own value could not be worked out (`names` has None for it).
+    """
+    while at < len(text) and text[at] == " ":
+        at += 1
+    if text[at : at + 1] == "[":
+        match = _BRACKETED.match(text, at)
+        if match is None:
+            raise unreadable("The bracket is not closed.", "Add ] after the name.", at)
+        name, end = match[1].strip(), match.end()
+        key = next((each for each in names if each.casefold() == name.casefold()), None)
+        if key is None:
+            raise unreadable(
+                f"Nothing above is called {quoted(name)}.", "Use a name or line that is there.", at
+            )
+    else:
+        key = _longest(text, at, names)
+        if key is None:
+            return None
+        end = at + len(key)
+    if names[key] is None:
+        raise unreadable(f"{quoted(key)} has no value yet.", "Mend that one first.", at)
+    return text[at:end], names[key].value, names[key].power, end
+
+
+def _longest(text, at, names):
+    best = None
+    for name in names:
+        end = at + len(name)
+        fits = text[at:end].casefold() == name.casefold() and not text[end : end + 1].isalnum()
+        if fits and not name[0].isdigit() and (best is None or len(name) > len(best)):
+            best = name
+    return best
+
+
+def renamed(text, old, new):
+    """`text` with every use of the name `old` turned into `[new]`."""
+    text = re.sub(rf"\[\s*{re.escape(old)}\s*\]", lambda _: f"[{new}]", text, flags=re.IGNORECASE)
+    bare = rf"(?<![\w\[]){re.escape(old)}(?![\w\]])"
+    return re.sub(bare, lambda _: f"[{new}]", text, flags=re.IGNORECASE)
