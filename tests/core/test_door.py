@@ -205,3 +205,13 @@ def test_no_float_is_shown_as_a_length():
 
     for path in floats(said):
         assert path.startswith((".drawing.", ".tape.", ".parts.drawing."))
+
+
+def test_an_area_is_told_in_square_feet_too_and_a_volume_in_board_feet():
+    # NIST Handbook 44, appendix C: 144 square inches and 144 cubic inches (from memory).
+    area = sawside.handle({"do": "read", "text": "18 in * 24 in"})["value"]
+    assert (area["text"], area["other"]) == ("432 in²", "3 ft²")
+    volume = sawside.handle({"do": "read", "text": "2 in * 6 in * 8 ft"})["value"]
+    assert (volume["text"], volume["other"]) == ("1152 in³", "8 board feet")
+    odd = sawside.handle({"do": "read", "text": "10 in * 10 in"})["value"]
+    assert odd["other"] == "≈ 0.694 ft²"

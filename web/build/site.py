@@ -32,7 +32,7 @@ def build(environment: Environment, root: Path = ROOT) -> Path:
 
         rules = [root / "web/build" / name for name in ("site.py", "precache.py")]
         key = steps.fingerprint([bundle, python, *copied, *rules])
-        steps.made(site, key, assemble)
+        steps.made(site, key, assemble, work=root / ".build")
     return site
 
 

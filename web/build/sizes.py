@@ -18,4 +18,5 @@ def report(site: Path) -> str:
     rows.append(("together", sum(row[1] for row in rows), sum(row[2] for row in rows)))
     width = max(30, *(len(row[0]) for row in rows))
     lines = [f"{name:{width}} {raw / 1000:9.1f} {sent / 1000:9.1f}" for name, raw, sent in rows]
-    return "\n".join([f"{'A first visit loads and keeps':{width}} {'kB':>9} {'as sent':>9}", *lines])
+    heading = f"{'A first visit loads and keeps':{width}} {'kB':>9} {'as sent':>9}"
+    return "\n".join([heading, *lines])

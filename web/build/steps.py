@@ -32,15 +32,17 @@ def fingerprint(sources: Iterable[Path], *facts: str) -> str:
     return digest.hexdigest()
 
 
-def made(folder: Path, key: str, make: Callable[[Path], None]) -> bool:
+def made(folder: Path, key: str, make: Callable[[Path], None], work: Path | None = None) -> bool:
     """Let `make` fill `folder` unless it was made under the same `key`; say whether it did.
 
     It is filled under another name and moved, so a build that breaks off leaves the old one.
+    That, and a note of the key, lie in `work`, else beside `folder`.
     """
-    stamp = folder.with_name(folder.name + ".key")
+    work = work or folder.parent
+    stamp = work / f"{folder.name}.key"
     if folder.is_dir() and stamp.is_file() and stamp.read_text() == key:
         return False
-    fresh = folder.with_name(folder.name + ".new")
+    fresh = work / f"{folder.name}.new"
     shutil.rmtree(fresh, ignore_errors=True)
     fresh.mkdir(parents=True)
     make(fresh)

@@ -16,6 +16,7 @@ export function pad(app) {
   const lines = element("div", { class: "pad-tally" });
   const wrong = trouble("pad-trouble");
   const echo = element("p", { class: "echo" });
+  const toTally = element("a", { class: "tally-all", href: "#tally" });
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
   const input = element("input", {
     id: "pad-input",
@@ -64,6 +65,7 @@ export function pad(app) {
     output.classList.toggle("waiting", Boolean(said && !said.ok));
     output.dataset.for = asked;
     wrong.show(said && !said.ok ? said.error : null);
+    wrong.classList.toggle("unfinished", said?.error?.at >= asked.trimEnd().length - 1);
     echo.textContent = said?.ok ? `read as ${said.echo}` : "";
     keep.disabled = !said?.ok;
     if (said?.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
@@ -98,8 +100,9 @@ export function pad(app) {
     const all = app.state.get().tally?.lines ?? [];
     lines.replaceChildren(
       ...tallyLines(all.slice(-SHOWN_LINES), (mark) => (input.focus(), write(input, mark))),
-      all.length ? element("a", { class: "tally-all", href: "#tally" }, `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`) : "",
     );
+    toTally.hidden = all.length === 0;
+    toTally.textContent = `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"} ›`;
     lines.scrollTop = lines.scrollHeight;
   }
 
@@ -121,7 +124,7 @@ export function pad(app) {
       lines,
       start.correcting ? element("p", { class: "pad-correcting" }, "Correcting a line of the tally: Enter puts it in its place.") : null,
       element("div", { class: "pad-entry" }, input, keep, clear),
-      echo,
+      element("div", { class: "pad-under" }, toTally, echo),
       wrong,
       output,
     ),

@@ -14,6 +14,8 @@ export function question(app, key, entryId) {
   const slot = draftKey(entry ? `${app.state.get().record.id}/${entry.id}` : key);
   const draft = app.state.get()[slot] ?? { values: entry?.values ?? {} };
   const reckon = latest(app.ask);
+  // A kept line goes on meaning what it meant in the unit in which it was kept.
+  const settings = () => (entry ? { ...app.settings(), unit: entry.unit } : app.settings());
   const result = element("output", { class: "result", name: "result" });
   let said = null;
   let focused = null;
@@ -34,7 +36,7 @@ export function question(app, key, entryId) {
   function ask(values) {
     result.classList.add("waiting");
     const asked = JSON.stringify(values);
-    reckon({ do: "reckon", reckoner: key, values, settings: app.settings() }, (answer) => {
+    reckon({ do: "reckon", reckoner: key, values, settings: settings() }, (answer) => {
       remember({ asked, said: answer });
       show(answer);
     });

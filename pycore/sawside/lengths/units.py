@@ -9,7 +9,16 @@ from pkgutil import get_data
 
 import pint
 
-__all__ = ["ANGLES", "INCHES_PER", "LENGTHS", "MILE", "convert", "registry"]
+__all__ = [
+    "ANGLES",
+    "BOARD_FOOT",
+    "INCHES_PER",
+    "LENGTHS",
+    "MILE",
+    "SQUARE_FOOT",
+    "convert",
+    "registry",
+]
 
 
 def _registry():
@@ -42,6 +51,10 @@ ANGLES = _factors("[angle]", "degree")
 
 INCHES_PER = {unit: LENGTHS[unit] for unit in ("in", "ft", "yd", "mm", "cm", "m")}
 """Inches in each unit that a bare number may mean."""
+
+SQUARE_FOOT = convert(1, "foot ** 2", "inch ** 2")
+BOARD_FOOT = convert(1, "board_foot", "inch ** 3")
+"""Square inches in a square foot, and cubic inches in a board foot (144 of each)."""
 
 MILE = 5280 * LENGTHS["ft"]
 """The longest length that is answered, in inches."""

@@ -5,9 +5,14 @@ from sawside.lengths.display import decimal_text, mixed_text, rational_text
 from sawside.lengths.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
+from sawside.lengths.units import BOARD_FOOT, SQUARE_FOOT
 from sawside.reckoning.answers import count_told, length_told
 
-_POWERS = {2: ("area", "in²", "square inches"), 3: ("volume", "in³", "cubic inches")}
+_POWERS = {
+    2: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
+    3: ("volume", "in³", "cubic inches", BOARD_FOOT, "board feet"),
+}
+"""Kind, unit, its words, how much of it is in one of the other unit, and that one."""
 
 
 def reading_told(text, settings, *, unit=None, names=None):
@@ -44,7 +49,8 @@ def _ratio_told(reading, show):
 
 
 def _product_told(reading, _show):
-    kind, unit, words = _POWERS[reading.power]
+    kind, unit, words, much, other = _POWERS[reading.power]
+    in_other = decimal_text(reading.value / much, 3)
     return {
         "key": "value",
         "label": kind.capitalize(),
@@ -52,6 +58,8 @@ def _product_told(reading, _show):
         "exact": rational_text(reading.value),
         "text": f"{mixed_text(reading.value)} {unit}",
         "words": f"{decimal_text(reading.value)} {words}",
+        "other": f"{'≈ ' if in_other.endswith('…') else ''}{in_other.rstrip('…')} {other}",
+        "decimals": decimal_text(reading.value),
     }
 
 

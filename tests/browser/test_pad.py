@@ -1,0 +1,182 @@
+"""The pad: every kind of entry, the strip of marks, and a tally that can be corrected.
+
+Sums are worked by hand, in the record cabinet's numbers.
+"""
+
+import pytest
+
+from tests.browser.hand import keep_as, open_place, tap_keys
+
+
+@pytest.fixture
+def page(phone, server):
+    """The pad of a phone just opened."""
+    opened = phone().pages[0]
+    opened.goto(server.address)
+    return opened
+
+
+def answer(page, words):
+    """Wait until the answer of the pad says these words."""
+    page.locator("output[name=pad-answer]").get_by_text(words, exact=True).wait_for()
+
+
+def key(page, name):
+    """Tap one key by its name."""
+    page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
+
+
+def entry(page):
+    """The field of the pad."""
+    return page.get_by_role("textbox", name="Length or sum")
+
+
+def lines(page):
+    """The words of the tally's lines, as on the pad."""
+    return page.locator(".tally-line .heard").all_text_contents()
+
+
+def enter(page, text):
+    """Tap a line and Enter, and wait until it stands in the tally."""
+    before = page.locator(".tally-line").count()
+    tap_keys(page, text)
+    key(page, "Enter")
+    page.locator(".tally-line").nth(before).wait_for()
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        ("7-13/16", "seven and thirteen sixteenths inches"),
+        ("5½", "five and one half inches"),
+        ("6'-7-9/32\"", "seventy-nine and one quarter inches"),
+        ("10′6", "one hundred twenty-six inches"),
+        ("2 × 3/4 + 31 5/8", "thirty-three and one eighth inches"),
+        ("1/2 of 37 9/16", "eighteen and three quarters inches"),
+        ("25.4 mm + 1", "two inches"),
+        (".0625", "one sixteenth of an inch"),
+    ],
+)
+def test_whatever_form_the_hand_knows_is_read_also_by_paste(page, typed, words):
+    entry(page).fill(typed)
+    answer(page, words)
+
+
+def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):
+    key(page, "7")
+    strip = page.get_by_role("slider", name="An inch")
+    box = strip.bounding_box()
+
+    def touch(part):
+        page.touchscreen.tap(box["x"] + box["width"] * part, box["y"] + box["height"] / 2)
+
+    touch(5 / 8)
+    assert entry(page).input_value() == "7 5/8"
+    answer(page, "seven and five eighths inches")
+    touch(11 / 16)
+    assert entry(page).input_value() == "7 11/16"
+    assert strip.get_attribute("aria-valuetext") == "eleven sixteenths"
+    key(page, "more signs")
+    key(page, "one mark more")
+    assert entry(page).input_value() == "7 3/4"
+    strip.focus()
+    page.keyboard.press("ArrowLeft")
+    assert entry(page).input_value() == "7 11/16"
+    touch(0.001)
+    assert entry(page).input_value() == "7"
+
+
+def test_a_mark_after_a_sign_goes_to_the_number_being_typed(page):
+    tap_keys(page, "31 5/8+2")
+    strip = page.get_by_role("slider", name="An inch")
+    box = strip.bounding_box()
+    page.touchscreen.tap(box["x"] + box["width"] / 4, box["y"] + box["height"] / 2)
+    assert entry(page).input_value() == "31 5/8 + 2 1/4"
+
+
+def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(page):
+    enter(page, "31 5/8+2 1/4")
+    key(page, "repeat the last step")
+    page.locator(".tally-line").nth(1).wait_for()
+    key(page, "more signs")
+    key(page, "half")
+    page.locator(".tally-line").nth(2).wait_for()
+    key(page, "double")
+    page.locator(".tally-line").nth(3).wait_for()
+    assert lines(page) == [
+        "thirty-three and seven eighths inches",
+        "thirty-six and one eighth inches",
+        "eighteen and one sixteenth inches",
+        "thirty-six and one eighth inches",
+    ]
+
+
+def test_a_kerf_is_taken_away_with_one_touch(page):
+    enter(page, "12")
+    key(page, "more signs")
+    key(page, "subtract a kerf")
+    page.locator(".tally-line").nth(1).wait_for()
+    assert lines(page)[1] == "eleven and seven eighths inches"
+
+
+def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_brings_it_back(page):
+    enter(page, "37 9/16")
+    page.get_by_role("button", name="Use line 1").tap()
+    tap_keys(page, "−1/4")
+    key(page, "Enter")
+    page.locator(".tally-line").nth(1).wait_for()
+    page.get_by_role("link", name="Tally, 2 lines").tap()
+    page.get_by_text("Line 1").tap()
+    page.get_by_role("button", name="Correct").first.tap()
+    assert entry(page).input_value() == "37 9/16"
+    entry(page).fill("37 7/16")
+    key(page, "Enter")
+    page.get_by_role("button", name="Use line 2: thirty-seven and three sixteenths inches").wait_for()
+    page.get_by_role("link", name="Tally, 2 lines").tap()
+    page.get_by_role("button", name="Undo").tap()
+    page.get_by_text("thirty-seven and five sixteenths inches").wait_for()
+
+
+def test_a_line_is_named_used_by_name_kept_in_the_project_and_deleted(page):
+    enter(page, "3/4")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_text("Line 1").tap()
+    page.get_by_role("button", name="Name").tap()
+    page.get_by_role("textbox", name="Name").fill("side")
+    page.get_by_role("dialog").get_by_role("button", name="Name").tap()
+    page.get_by_text("side", exact=True).tap()
+    keep_as(page, "Side thickness")
+    open_place(page, "Pad")
+    entry(page).fill("37 - 2 * side")
+    answer(page, "thirty-five and one half inches")
+    open_place(page, "Project")
+    page.get_by_role("listitem").filter(has_text="Side thickness").wait_for()
+
+
+def test_the_tally_and_what_is_being_typed_are_there_after_the_phone_was_killed(phone, server):
+    context = phone()
+    page = context.pages[0]
+    page.goto(server.address)
+    enter(page, "31 5/8+2 1/4")
+    tap_keys(page, "14 15/16")
+    answer(page, "fourteen and fifteen sixteenths inches")
+    context.close()
+    page = phone().pages[0]
+    page.goto(server.address)
+    page.get_by_role("button", name="Use line 1: thirty-three and seven eighths inches").wait_for()
+    assert entry(page).input_value() == "14 15/16"
+
+
+def test_a_hardware_keyboard_types_enters_and_clears(page):
+    entry(page).focus()
+    page.keyboard.type("12 1/2 + 3/4")
+    answer(page, "thirteen and one quarter inches")
+    page.keyboard.press("Enter")
+    page.locator(".tally-line").wait_for()
+    assert entry(page).input_value() == ""
+
+
+def test_an_area_is_said_in_square_feet_as_well(page):
+    entry(page).fill("18 in × 24 in")
+    answer(page, "432 square inches")
+    page.get_by_text("3 ft²").wait_for()
