@@ -114,5 +114,7 @@ def size_as_sent(folder, paths):
     total = 0
     for path in paths:
         content = (folder / (path or "index.html")).read_bytes()
-        total += len(gzip.compress(content, 6)) if serving.is_squeezed(path or ".html") else len(content)
+        total += (
+            len(gzip.compress(content, 6)) if serving.is_squeezed(path or ".html") else len(content)
+        )
     return total

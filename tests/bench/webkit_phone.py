@@ -32,7 +32,9 @@ def main():
     """Wait for WebDriver to ask for a window."""
     width, height = map(int, os.environ.get("WEBKIT_SIZE", "412x915").split("x"))
     data = os.environ["WEBKIT_DATA"]
-    manager = WebKit2.WebsiteDataManager(base_data_directory=data, base_cache_directory=f"{data}/cache")
+    manager = WebKit2.WebsiteDataManager(
+        base_data_directory=data, base_cache_directory=f"{data}/cache"
+    )
     context = WebKit2.WebContext(website_data_manager=manager)
     context.set_automation_allowed(True)
     shared = settings()
@@ -53,7 +55,9 @@ def main():
         about = WebKit2.ApplicationInfo()
         about.set_name("webkit-phone")
         version = (
-            WebKit2.get_major_version(), WebKit2.get_minor_version(), WebKit2.get_micro_version()
+            WebKit2.get_major_version(),
+            WebKit2.get_minor_version(),
+            WebKit2.get_micro_version(),
         )
         about.set_version(*version)
         session.set_application_info(about)

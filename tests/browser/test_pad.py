@@ -96,7 +96,7 @@ def test_a_mark_after_a_sign_goes_to_the_number_being_typed(page):
 
 def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(page):
     enter(page, "31 5/8+2 1/4")
-    key(page, "repeat the last step")
+    key(page, "again, repeat the last step")
     page.locator(".tally-line").nth(1).wait_for()
     key(page, "more signs")
     key(page, "half")
@@ -131,7 +131,9 @@ def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_br
     assert entry(page).input_value() == "37 9/16"
     entry(page).fill("37 7/16")
     key(page, "Enter")
-    page.get_by_role("button", name="Use line 2: thirty-seven and three sixteenths inches").wait_for()
+    page.get_by_role(
+        "button", name="thirty-seven and three sixteenths inches"
+    ).wait_for()
     page.get_by_role("link", name="Tally, 2 lines").tap()
     page.get_by_role("button", name="Undo").tap()
     page.get_by_text("thirty-seven and five sixteenths inches").wait_for()
@@ -163,7 +165,7 @@ def test_the_tally_and_what_is_being_typed_are_there_after_the_phone_was_killed(
     context.close()
     page = phone().pages[0]
     page.goto(server.address)
-    page.get_by_role("button", name="Use line 1: thirty-three and seven eighths inches").wait_for()
+    page.get_by_role("button", name="thirty-three and seven eighths inches").wait_for()
     assert entry(page).input_value() == "14 15/16"
 
 

@@ -62,7 +62,9 @@ def test_a_mitered_length_is_typed_answered_kept_and_there_again_without_network
 def test_the_pad_reads_a_sum_as_it_is_typed_and_keeps_it_as_a_reading(phone, server):
     page = open_page(phone(), server.address)
     tap_keys(page, "31 5/8+2 1/4")
-    page.locator("output[name=pad-answer]").get_by_text("thirty-three and seven eighths inches").wait_for()
+    page.locator("output[name=pad-answer]").get_by_text(
+        "thirty-three and seven eighths inches"
+    ).wait_for()
     keep_as(page, "Alcove width")
     open_place(page, "Project")
     assert page.get_by_role("listitem").filter(has_text="Alcove width").is_visible()
@@ -71,7 +73,9 @@ def test_the_pad_reads_a_sum_as_it_is_typed_and_keeps_it_as_a_reading(phone, ser
 def test_text_typed_before_the_core_is_up_is_answered_when_it_arrives(phone, server):
     page = open_page(phone(), server.address)
     page.get_by_role("textbox", name="Length or sum").fill("7-13/16")
-    page.locator("output[name=pad-answer]").get_by_text("seven and thirteen sixteenths inches").wait_for()
+    page.locator("output[name=pad-answer]").get_by_text(
+        "seven and thirteen sixteenths inches"
+    ).wait_for()
 
 
 def test_an_unreadable_text_gets_a_sentence_beside_the_field_and_stays_as_typed(phone, server):

@@ -9,15 +9,28 @@ export function atTheSaw(app) {
   function draw() {
     const pieces = app.state.get().view?.pieces ?? [];
     if (pieces.length === 0) {
-      node.replaceChildren(element("p", { class: "help" }, "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw."));
+      node.replaceChildren(
+        element(
+          "p",
+          { class: "help" },
+          "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.",
+        ),
+      );
       return;
     }
     const name = (each) => `${each.entry}/${each.part}`;
     let at = pieces.findIndex((each) => name(each) === shown);
-    if (at < 0) at = Math.max(0, pieces.findIndex((each) => each.left > 0));
+    if (at < 0)
+      at = Math.max(
+        0,
+        pieces.findIndex((each) => each.left > 0),
+      );
     const each = pieces[at];
     shown = name(each);
-    const move = (by) => ((shown = name(pieces[at + by])), draw());
+    const move = (by) => {
+      shown = name(pieces[at + by]);
+      draw();
+    };
     const cut = (by) => app.change({ act: "cut", id: each.entry, part: each.part, by });
     node.replaceChildren(
       element("p", { class: "piece-place" }, `Piece ${at + 1} of ${pieces.length}`),

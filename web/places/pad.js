@@ -69,7 +69,10 @@ export function pad(app) {
     echo.textContent = said?.ok ? `read as ${said.echo}` : "";
     keep.disabled = !said?.ok;
     if (said?.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
-    else if (asked.trim() === "") output.replaceChildren(element("p", { class: "help" }, "Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm."));
+    else if (asked.trim() === "")
+      output.replaceChildren(
+        element("p", { class: "help" }, "Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm."),
+      );
   }
 
   /** What is kept must be readable without the tally: a sum that uses its lines is kept as its value. */
@@ -77,7 +80,11 @@ export function pad(app) {
     const { said } = app.state.get().pad.answer;
     const usesTally = Object.keys(app.tally.namesIn(input.value)).length > 0;
     const text = usesTally ? said.value.exact_plain : input.value;
-    nameDialog({ title: `Keep ${said.value.text}`, act: "Keep", give: (name) => app.change({ act: "keep_reading", name, text }) });
+    nameDialog({
+      title: `Keep ${said.value.text}`,
+      act: "Keep",
+      give: (name) => app.change({ act: "keep_reading", name, text }),
+    });
   }
 
   async function enter() {
@@ -96,11 +103,14 @@ export function pad(app) {
     if (input.value.trim() === "") app.tellTally(app.tally.act({ act: "step", how }));
   }
 
+  function use(mark) {
+    input.focus();
+    write(input, mark);
+  }
+
   function drawTally() {
     const all = app.state.get().tally?.lines ?? [];
-    lines.replaceChildren(
-      ...tallyLines(all.slice(-SHOWN_LINES), (mark) => (input.focus(), write(input, mark))),
-    );
+    lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), use));
     toTally.hidden = all.length === 0;
     toTally.textContent = `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"} ›`;
     lines.scrollTop = lines.scrollHeight;
@@ -108,7 +118,8 @@ export function pad(app) {
 
   const acts = { Enter: enter };
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
-  const drawKeys = () => keys.replaceChildren(lengthKeys({ kind: "pad", strip: app.state.get().strip, target: () => input, acts }));
+  const drawKeys = () =>
+    keys.replaceChildren(lengthKeys({ kind: "pad", strip: app.state.get().strip, target: () => input, acts }));
 
   if (start.answer?.asked === start.text) show(start.text, start.answer.said);
   else show("", null);
@@ -122,7 +133,9 @@ export function pad(app) {
       "div",
       { class: "pad-head" },
       lines,
-      start.correcting ? element("p", { class: "pad-correcting" }, "Correcting a line of the tally: Enter puts it in its place.") : null,
+      start.correcting
+        ? element("p", { class: "pad-correcting" }, "Correcting a line of the tally: Enter puts it in its place.")
+        : null,
       element("div", { class: "pad-entry" }, input, keep, clear),
       element("div", { class: "pad-under" }, toTally, echo),
       wrong,

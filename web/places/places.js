@@ -1,6 +1,7 @@
 import { atTheSaw } from "./at-the-saw.js";
 import { pad } from "./pad.js";
 import { project } from "./project.js";
+import { projects } from "./projects.js";
 import { question } from "./question.js";
 import { reading } from "./reading.js";
 import { settings } from "./settings.js";
@@ -10,8 +11,13 @@ import { workOut } from "./work-out.js";
 /** Each place by the first part of the address after #; `tab` is the tab it belongs to. */
 const PLACES = {
   pad: { tab: "pad", title: "Pad", draw: pad },
-  "work-out": { tab: "work-out", title: "Work out", draw: (app, key, entry) => (key ? question(app, key, entry) : workOut(app)) },
+  "work-out": {
+    tab: "work-out",
+    title: "Work out",
+    draw: (app, key, entry) => (key ? question(app, key, entry) : workOut(app)),
+  },
   project: { tab: "project", title: "Project", draw: project },
+  projects: { tab: "project", title: "Project", draw: projects },
   reading: { tab: "project", title: "Project", draw: reading },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
   tally: { tab: "pad", title: "Pad", draw: tally },

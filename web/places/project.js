@@ -17,7 +17,7 @@ export function project(app) {
         button("Undo", () => app.undo(), { disabled: !record?.undo.length }),
         button("Redo", () => app.redo(), { disabled: !record?.redo.length }),
         record ? button("Rename", renameProject) : null,
-        button("Other projects", others),
+        button("Other projects", () => app.go("projects")),
       ),
       entries.length
         ? element("ul", { class: "entries" }, entries.map(row))
@@ -36,15 +36,15 @@ export function project(app) {
           "summary",
           {},
           element("span", { class: "entry-name" }, entry.name),
-          entry.headline ? fraction(entry.headline, "fraction-large") : element("span", { class: "trouble" }, entry.error?.message ?? ""),
+          entry.headline
+            ? fraction(entry.headline, "fraction-large")
+            : element("span", { class: "trouble" }, entry.error?.message ?? ""),
           element("span", { class: "entry-summary" }, `${entry.title}: ${entry.summary}`),
         ),
         element(
           "div",
           { class: "button-row" },
-          entry.kind === "line"
-            ? button("Open", () => open(entry.id))
-            : button("Correct", () => correct(entry)),
+          entry.kind === "line" ? button("Open", () => open(entry.id)) : button("Correct", () => correct(entry)),
           button("Rename", () => rename(entry)),
           button("Delete", () => app.change({ act: "delete", id: entry.id }, { undoable: true })),
         ),
@@ -59,41 +59,20 @@ export function project(app) {
   const correct = (entry) => app.go(`reading/${entry.id}`);
 
   const rename = (entry) =>
-    nameDialog({ title: `Rename ${entry.name}`, act: "Rename", name: entry.name, give: (name) => app.change({ act: "rename", id: entry.id, name }) });
+    nameDialog({
+      title: `Rename ${entry.name}`,
+      act: "Rename",
+      name: entry.name,
+      give: (name) => app.change({ act: "rename", id: entry.id, name }),
+    });
 
   const renameProject = () =>
-    nameDialog({ title: "Rename the project", act: "Rename", name: app.state.get().view?.name ?? "", give: (name) => app.change({ act: "rename_project", name }) });
-
-  async function others() {
-    const all = await app.projects.all();
-    node.replaceChildren(
-      element("h2", {}, "Projects"),
-      element(
-        "ul",
-        { class: "entries" },
-        all.map((each) =>
-          element(
-            "li",
-            {},
-            button(each.document.name, async () => (await app.projects.open(each.id), draw()), {
-              class: "button wide",
-              "aria-current": each.id === app.state.get().record?.id ? "true" : null,
-            }),
-          ),
-        ),
-      ),
-      element(
-        "div",
-        { class: "button-row" },
-        button("Back", draw),
-        button("New project", () => nameDialog({ title: "New project", act: "Begin", give: async (name) => {
-          const answer = await app.projects.begin(name);
-          if (answer.ok) draw();
-          return answer;
-        } }), { class: "button primary" }),
-      ),
-    );
-  }
+    nameDialog({
+      title: "Rename the project",
+      act: "Rename",
+      name: app.state.get().view?.name ?? "",
+      give: (name) => app.change({ act: "rename_project", name }),
+    });
 
   draw();
   node.refresh = (changed) => (changed.includes("view") || changed.includes("record")) && draw();

@@ -23,12 +23,17 @@ export function question(app, key, entryId) {
   const fields = form({
     fields: declared.fields,
     values: draft.values,
-    onInput: (values) => (remember({ values }), ask(values)),
+    onInput: typed,
     onFocus: (input, field) => {
       focused = field.key;
       app.sheet.open(input, field.kind, peek);
     },
   });
+
+  function typed(values) {
+    remember({ values });
+    ask(values);
+  }
 
   const remember = (patch) =>
     app.state.set({ [slot]: { ...app.state.get()[slot], values: fields.values(), ...patch } });
@@ -56,7 +61,9 @@ export function question(app, key, entryId) {
   const asks = (errors) => {
     const label = (each) => declared.fields.find((field) => field.key === each)?.label ?? each;
     const missing = errors.filter((error) => error.kind === "missing").map((error) => label(error.field));
-    const elsewhere = errors.filter((error) => error.kind !== "missing" && !declared.fields.some((field) => field.key === error.field));
+    const elsewhere = errors.filter(
+      (error) => error.kind !== "missing" && !declared.fields.some((field) => field.key === error.field),
+    );
     return [
       missing.length ? element("p", { class: "help" }, `Still needed: ${missing.join(", ")}.`) : null,
       ...elsewhere.map((error) => element("p", { class: "trouble" }, `${error.message} ${error.remedy}`)),
@@ -69,17 +76,28 @@ export function question(app, key, entryId) {
     otherAnswers(answer.answers.slice(1)),
     cautions(answer.cautions),
     working(answer.working, answer.source),
-    entry ? button("Save the correction", correct, { class: "button primary wide" }) : button("Keep in project", keep, { class: "button primary wide" }),
+    entry
+      ? button("Save the correction", correct, { class: "button primary wide" })
+      : button("Keep in project", keep, { class: "button primary wide" }),
   ];
 
   function peek() {
     if (!said) return [];
-    const error = said.ok ? null : [said.error, ...(said.more ?? [])].find((each) => each.field === focused && each.kind !== "missing");
+    const error = said.ok
+      ? null
+      : [said.error, ...(said.more ?? [])].find((each) => each.field === focused && each.kind !== "missing");
     const main = said.ok ? said.answers[0] : null;
     return [
       error ? element("span", { class: "peek-trouble" }, `${error.message} ${error.remedy ?? ""}`) : null,
       !said.ok && !error ? asks([said.error, ...(said.more ?? [])])[0] : null,
-      main ? element("span", { class: "peek-answer" }, `${main.label} `, element("strong", {}, main.text ?? `${main.items?.length} marks`)) : null,
+      main
+        ? element(
+            "span",
+            { class: "peek-answer" },
+            `${main.label} `,
+            element("strong", {}, main.text ?? `${main.items?.length} marks`),
+          )
+        : null,
     ];
   }
 
@@ -99,7 +117,11 @@ export function question(app, key, entryId) {
     app.go("project");
   }
 
-  const fill = (values) => (fields.set(values), remember({ values }), ask(values));
+  function fill(values) {
+    fields.set(values);
+    typed(values);
+  }
+
   if (draft.said && draft.asked === JSON.stringify(fields.values())) show(draft.said);
   ask(fields.values());
   return element(
@@ -120,7 +142,11 @@ export function question(app, key, entryId) {
 }
 
 function waiting(app, key, entryId) {
-  const node = element("div", { class: "question" }, element("p", { class: "help" }, "The question appears as soon as the arithmetic has loaded."));
+  const node = element(
+    "div",
+    { class: "question" },
+    element("p", { class: "help" }, "The question appears as soon as the arithmetic has loaded."),
+  );
   node.refresh = (changed) => changed.includes("described") && node.replaceWith(question(app, key, entryId));
   return node;
 }

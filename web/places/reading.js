@@ -15,7 +15,8 @@ export function reading(app, id) {
     field: { key: "text", label: "The tape says", kind: "length", help: null },
     value: entry.text,
     onInput: ask,
-    onFocus: (input) => app.sheet.open(input, "length", () => [said?.ok ? element("strong", {}, said.value.text) : null]),
+    onFocus: (input) =>
+      app.sheet.open(input, "length", () => [said?.ok ? element("strong", {}, said.value.text) : null]),
   });
 
   function ask() {

@@ -21,7 +21,15 @@ export function settings(app) {
   }
 
   draw();
-  const node = element("div", { class: "settings" }, element("h2", {}, "Settings of this project"), drawn.node, element("h2", {}, "This app"), ready, update);
+  const node = element(
+    "div",
+    { class: "settings" },
+    element("h2", {}, "Settings of this project"),
+    drawn.node,
+    element("h2", {}, "This app"),
+    ready,
+    update,
+  );
   node.refresh = draw;
   return node;
 }

@@ -1,7 +1,7 @@
+import { settingsIcon } from "../widgets/icons.js";
 import { notice } from "../widgets/notice.js";
 import { keypadSheet } from "../widgets/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/status.js";
-import { settingsIcon } from "../widgets/icons.js";
 import { placeOf } from "./places.js";
 
 const by = (id) => document.getElementById(id);
@@ -24,7 +24,10 @@ export function shell({ state, ask, projects, tally, settings }) {
     tally,
     tellTally,
     storeRefused: (error) =>
-      app.notice(`This browser refuses to keep anything (${error.message}). All works, but is gone when the page closes.`, null),
+      app.notice(
+        `This browser refuses to keep anything (${error.message}). All works, but is gone when the page closes.`,
+        null,
+      ),
   };
 
   async function told(doing) {
@@ -81,12 +84,16 @@ export function shell({ state, ask, projects, tally, settings }) {
   let phase = null;
   function offlineChanged(offline) {
     if (offline.phase === "ready" && phase === "installing") app.notice(offlineSentence(offline));
-    if (offline.update) app.notice("A new version is here.", { label: "Use it now", run: () => app.offline.acceptUpdate(), stays: true });
+    if (offline.update)
+      app.notice("A new version is here.", { label: "Use it now", run: () => app.offline.acceptUpdate(), stays: true });
     phase = offline.phase;
   }
 
-  by("to-settings").append(settingsIcon());
-  addEventListener("hashchange", () => (draw(), host.focus({ preventScroll: true })));
+  by("to-settings").prepend(settingsIcon());
+  addEventListener("hashchange", () => {
+    draw();
+    host.focus({ preventScroll: true });
+  });
   state.subscribe(stateChanged);
   draw();
   stateChanged(["core"]);

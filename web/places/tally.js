@@ -38,7 +38,9 @@ export function tally(app) {
           element("span", { class: "entry-name" }, line.name || `Line ${line.id}`),
           line.value ? fraction(line.value, "fraction-large") : null,
           element("span", { class: "entry-summary" }, line.text),
-          line.error ? element("span", { class: "entry-summary trouble" }, `${line.error.message} ${line.error.remedy}`) : null,
+          line.error
+            ? element("span", { class: "entry-summary trouble" }, `${line.error.message} ${line.error.remedy}`)
+            : null,
         ),
         element(
           "div",
@@ -65,10 +67,20 @@ export function tally(app) {
   }
 
   const name = (line) =>
-    nameDialog({ title: `Name line ${line.id}`, act: "Name", name: line.name, give: (given) => app.tally.act({ act: "name", id: line.id, name: given }) });
+    nameDialog({
+      title: `Name line ${line.id}`,
+      act: "Name",
+      name: line.name,
+      give: (given) => app.tally.act({ act: "name", id: line.id, name: given }),
+    });
 
   const keep = (line) =>
-    nameDialog({ title: `Keep ${line.value.text}`, act: "Keep", name: line.name, give: (given) => app.change({ act: "keep_reading", name: given, text: line.value.exact_plain }) });
+    nameDialog({
+      title: `Keep ${line.value.text}`,
+      act: "Keep",
+      name: line.name,
+      give: (given) => app.change({ act: "keep_reading", name: given, text: line.value.exact_plain }),
+    });
 
   draw();
   node.refresh = (changed) => changed.includes("tally") && draw();

@@ -46,8 +46,10 @@ export function workOut(app) {
         ),
       ),
     );
-    if (all.length === 0) list.append(element("li", { class: "help" }, "The questions appear as soon as the arithmetic has loaded."));
-    else if (matching.length === 0) list.append(element("li", { class: "help" }, "No question answers to those words. Try fewer or other words."));
+    if (all.length === 0)
+      list.append(element("li", { class: "help" }, "The questions appear as soon as the arithmetic has loaded."));
+    else if (matching.length === 0)
+      list.append(element("li", { class: "help" }, "No question answers to those words. Try fewer or other words."));
   }
 
   draw();

@@ -29,13 +29,19 @@ export function projectKeeper({ database, state, ask }) {
 
   async function begun(name = "My project") {
     const made = await ask({ do: "change", document: null, act: { act: "begin", name } });
-    return made.ok ? { id: crypto.randomUUID(), revision: 0, document: made.document, undo: [], redo: [] } : { failed: made };
+    return made.ok
+      ? { id: crypto.randomUUID(), revision: 0, document: made.document, undo: [], redo: [] }
+      : { failed: made };
   }
 
   const inTurn = (work) => (queue = queue.then(work, work));
   const refusedByStore = (error) => ({
     ok: false,
-    error: { kind: "store", message: `This could not be kept: ${error.message}`, remedy: "Free some space on the device, then try again. What you typed is still here." },
+    error: {
+      kind: "store",
+      message: `This could not be kept: ${error.message}`,
+      remedy: "Free some space on the device, then try again. What you typed is still here.",
+    },
   });
   const safely = (work) => inTurn(() => work().catch((error) => refusedByStore(error)));
 
@@ -58,7 +64,11 @@ export function projectKeeper({ database, state, ask }) {
           history: (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }),
         }),
       ),
-    open: (id) => safely(async () => (await view(await database.project(id)), { ok: true })),
+    open: (id) =>
+      safely(async () => {
+        await view(await database.project(id));
+        return { ok: true };
+      }),
     begin: (name) =>
       safely(async () => {
         const record = await begun(name);

@@ -13,7 +13,18 @@ export const draftKey = (slot) => DRAFT + slot;
  * @param {() => void} onRefused called when the store refuses to write
  */
 export function createState(start, keep, onRefused) {
-  let now = { pad: { text: "", answer: null }, described: null, strip: null, tally: null, openProject: null, view: null, core: null, offline: null, record: null, ...start };
+  let now = {
+    pad: { text: "", answer: null },
+    described: null,
+    strip: null,
+    tally: null,
+    openProject: null,
+    view: null,
+    core: null,
+    offline: null,
+    record: null,
+    ...start,
+  };
   const listeners = new Set();
   return {
     get: () => now,

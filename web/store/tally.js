@@ -20,9 +20,13 @@ export function tallyKeeper({ state, ask, settings, keepSurely }) {
   return {
     act: (act) => inTurn(() => make(act, (old, undo) => ({ undo: [...old.undo, undo], redo: [] }))),
     undo: () =>
-      inTurn(() => make(now().undo.at(-1), (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] }))),
+      inTurn(() =>
+        make(now().undo.at(-1), (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] })),
+      ),
     redo: () =>
-      inTurn(() => make(now().redo.at(-1), (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }))),
+      inTurn(() =>
+        make(now().redo.at(-1), (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) })),
+      ),
     /** What the names in a text stand for, so that the core need not be sent the whole tally. */
     namesIn(text) {
       const folded = text.toLowerCase();

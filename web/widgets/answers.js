@@ -17,8 +17,8 @@ export const shortAnswer = (value, drawnTape) =>
 
 /** What was rounded away, the other unit system and the decimals: the small print of a length. */
 function smallPrint(value) {
-  if (value.kind !== "length") return [aside(value.dropped_text)];
-  return [aside(value.dropped_text || "exact"), aside(value.other), aside(`${value.decimals}`)];
+  const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
+  return [aside(dropped), aside(value.other), aside(value.decimals)];
 }
 
 /** The main answer, as large as the screen allows, with its place on the tape. */
@@ -47,7 +47,9 @@ const listed = (value) =>
   element(
     "ol",
     { class: "listed" },
-    value.items.map((item) => element("li", {}, element("span", { class: "answer-label" }, item.label), fraction(item, "fraction-large"))),
+    value.items.map((item) =>
+      element("li", {}, element("span", { class: "answer-label" }, item.label), fraction(item, "fraction-large")),
+    ),
   );
 
 const told = (value) => {
@@ -86,5 +88,9 @@ export function working(lines, source) {
 /** Cautions that belong to the answers, always in sight. */
 export function cautions(texts) {
   if (texts.length === 0) return null;
-  return element("aside", { class: "cautions", "aria-label": "Cautions" }, texts.map((text) => element("p", {}, text)));
+  return element(
+    "aside",
+    { class: "cautions", "aria-label": "Cautions" },
+    texts.map((text) => element("p", {}, text)),
+  );
 }

@@ -36,7 +36,9 @@ function few(field, value, onInput) {
   return {
     node,
     value: () => inputs.find((input) => input.checked)?.value ?? "",
-    set: (text) => inputs.forEach((input) => (input.checked = input.value === text)),
+    set(text) {
+      for (const input of inputs) input.checked = input.value === text;
+    },
     show: ({ error }) => wrong.show(error),
   };
 }

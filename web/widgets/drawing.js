@@ -28,7 +28,11 @@ const SHAPE = {
 
   label: (shape, place) => {
     const [x, y] = place(shape.at);
-    return svgElement("text", { class: `label-${shape.role}`, x, y, "text-anchor": shape.align, "dominant-baseline": "central" }, shape.text);
+    return svgElement(
+      "text",
+      { class: `label-${shape.role}`, x, y, "text-anchor": shape.align, "dominant-baseline": "central" },
+      shape.text,
+    );
   },
 
   arc: (shape, place, scale) => {
@@ -44,8 +48,15 @@ const SHAPE = {
     return svgElement(
       "g",
       {},
-      svgElement("path", { class: "line-arc", d: `M${start} A${radius} ${radius} 0 ${large} ${shape.sweep > 0 ? 1 : 0} ${end}` }),
-      svgElement("text", { class: "label-note", x: label[0], y: label[1], "text-anchor": "middle", "dominant-baseline": "central" }, shape.text ?? ""),
+      svgElement("path", {
+        class: "line-arc",
+        d: `M${start} A${radius} ${radius} 0 ${large} ${shape.sweep > 0 ? 1 : 0} ${end}`,
+      }),
+      svgElement(
+        "text",
+        { class: "label-note", x: label[0], y: label[1], "text-anchor": "middle", "dominant-baseline": "central" },
+        shape.text ?? "",
+      ),
     );
   },
 
@@ -72,7 +83,11 @@ const SHAPE = {
       svgElement("polyline", { class: "dimension-line", points: joined([from, to]) }),
       head(from, 1),
       head(to, -1),
-      svgElement("text", { x: middle[0], y: middle[1], "text-anchor": "middle", "dominant-baseline": "central" }, shape.text),
+      svgElement(
+        "text",
+        { x: middle[0], y: middle[1], "text-anchor": "middle", "dominant-baseline": "central" },
+        shape.text,
+      ),
     );
   },
 };

@@ -14,8 +14,7 @@ function fill(node, attributes, children) {
 }
 
 /** `element("button", {class: "key", onclick: press}, "7")` */
-export const element = (tag, attributes = {}, ...children) =>
-  fill(document.createElement(tag), attributes, children);
+export const element = (tag, attributes = {}, ...children) => fill(document.createElement(tag), attributes, children);
 
 /** The same for SVG. */
 export const svgElement = (tag, attributes = {}, ...children) =>

@@ -46,7 +46,11 @@ export function form({ fields, values, onInput, onFocus }) {
 
   reveal();
   return {
-    node: element("div", { class: "form" }, [...widgets.values()].map((widget) => widget.node)),
+    node: element(
+      "div",
+      { class: "form" },
+      [...widgets.values()].map((widget) => widget.node),
+    ),
     values: () => ({ ...current }),
     set(next) {
       for (const field of fields) {
@@ -57,7 +61,11 @@ export function form({ fields, values, onInput, onFocus }) {
     },
     show({ echoes = {}, errors = [], solved = [] }) {
       for (const [key, widget] of widgets) {
-        widget.show({ echo: echoes[key], error: errors.find((error) => error.field === key), solved: solved.includes(key) });
+        widget.show({
+          echo: echoes[key],
+          error: errors.find((error) => error.field === key),
+          solved: solved.includes(key),
+        });
       }
     },
   };

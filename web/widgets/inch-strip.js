@@ -17,10 +17,14 @@ export function inchStrip(strip, onPick) {
   const picture = svgElement(
     "svg",
     { class: "strip-picture", viewBox: `0 0 ${WIDTH} ${HEIGHT}`, "aria-hidden": "true" },
-    marks.map((mark) => svgElement("line", { class: "tape-tick", x1: x(mark), x2: x(mark), y1: 0, y2: 8 + mark.size * 30 })),
+    marks.map((mark) =>
+      svgElement("line", { class: "tape-tick", x1: x(mark), x2: x(mark), y1: 0, y2: 8 + mark.size * 30 }),
+    ),
     marks
       .filter((mark) => mark.label)
-      .map((mark) => svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label)),
+      .map((mark) =>
+        svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label),
+      ),
     cursor,
   );
   const node = element(
@@ -37,7 +41,9 @@ export function inchStrip(strip, onPick) {
       onpointermove: (event) => event.buttons && touched(event),
       onkeydown: (event) => {
         const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
-        if (by) (event.preventDefault(), step(by));
+        if (!by) return;
+        event.preventDefault();
+        step(by);
       },
     },
     picture,

@@ -22,11 +22,17 @@ const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 export const LAYOUTS = {
   "pad-in": {
     columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 ′ again Enter`), keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . space )  more 0 ′ again Enter")],
+    layers: [
+      keys(`${NUMBERS}  more 0 ′ again Enter`),
+      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . space )  more 0 ′ again Enter"),
+    ],
   },
   "pad-mm": {
     columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 . again Enter`), keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m space )  more 0 . again Enter")],
+    layers: [
+      keys(`${NUMBERS}  more 0 . again Enter`),
+      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m space )  more 0 . again Enter"),
+    ],
   },
   "field-in": {
     columns: 5,

@@ -15,13 +15,13 @@ const NAMES = {
   "°": "degrees",
   "(": "open parenthesis",
   ")": "close parenthesis",
-  mm: "millimeters",
-  cm: "centimeters",
+  mm: "mm, millimeters",
+  cm: "cm, centimeters",
   "⌫": "delete",
   "‹": "one mark less",
   "›": "one mark more",
   more: "more signs",
-  again: "repeat the last step",
+  again: "again, repeat the last step",
   kerf: "subtract a kerf",
 };
 
@@ -38,7 +38,10 @@ export function keypad(layout, target, acts = {}) {
   function show(layer) {
     const own = {
       "⌫": () => backspace(target(), signs),
-      more: () => (show(1 - layer), node.querySelector(".key-more").focus()),
+      more() {
+        show(1 - layer);
+        node.querySelector(".key-more").focus();
+      },
       ...acts,
     };
     node.replaceChildren(

@@ -8,14 +8,19 @@ import { trouble } from "./trouble.js";
  */
 export function manyField({ field, value, onInput, onFocus }) {
   const single = field.kind === "lengths";
-  const rowFields = single ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }] : field.fields;
+  const rowFields = single
+    ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }]
+    : field.fields;
   const wrap = (each) => (single ? { item: each } : each);
   const unwrap = (each) => (single ? (each.item ?? "") : each);
   const most = field.most_rows ?? Infinity;
   let rows = [];
   const list = element("div", { class: "rows" });
   const wrong = trouble();
-  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => (append({}), tell()), { class: "button" });
+  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => {
+    append({});
+    tell();
+  });
   const values = () => rows.map((row) => unwrap(row.values()));
   const tell = () => onInput(values());
 

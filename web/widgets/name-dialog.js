@@ -6,7 +6,14 @@ import { button, element } from "./element.js";
  *   the dialog open and shows its sentence
  */
 export function nameDialog({ title, act, name = "", give }) {
-  const input = element("input", { id: "dialog-name", type: "text", maxlength: "80", autocomplete: "off", enterkeyhint: "done", value: name });
+  const input = element("input", {
+    id: "dialog-name",
+    type: "text",
+    maxlength: "80",
+    autocomplete: "off",
+    enterkeyhint: "done",
+    value: name,
+  });
   const wrong = element("p", { class: "trouble", role: "alert" });
   const close = () => dialog.close();
   const submit = async (event) => {

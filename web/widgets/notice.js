@@ -6,7 +6,13 @@ const SECONDS = 10;
 export function notice(host, sentence, action = null) {
   const node = element("div", { class: "notice" }, element("p", {}, sentence));
   const close = () => node.remove();
-  if (action) node.append(button(action.label, () => (close(), action.run()), { class: "button notice-act" }));
+  if (action) {
+    const act = () => {
+      close();
+      action.run();
+    };
+    node.append(button(action.label, act, { class: "button notice-act" }));
+  }
   node.append(button("✕", close, { class: "button notice-close", "aria-label": "Close the message" }));
   host.replaceChildren(node);
   if (!action?.stays) setTimeout(close, SECONDS * 1000);

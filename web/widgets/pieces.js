@@ -1,5 +1,5 @@
-import { element } from "./element.js";
 import { drawing } from "./drawing.js";
+import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 
 /** One piece to cut, as large as the screen allows. */
@@ -24,7 +24,10 @@ const ends = ({ left, right }) =>
   element(
     "dl",
     { class: "ends" },
-    [["Left end", left], ["Right end", right]].map(([label, end]) =>
+    [
+      ["Left end", left],
+      ["Right end", right],
+    ].map(([label, end]) =>
       element("div", {}, element("dt", {}, label), element("dd", {}, `${end.cut}${end.angle ? `, ${end.angle}` : ""}`)),
     ),
   );

@@ -26,7 +26,10 @@ export function keypadSheet(host, strip) {
     if (input === field) return;
     input = field;
     const lines = element("div", { class: "sheet-peek" });
-    const done = button("Done", leave, { class: "button sheet-button", onpointerdown: (event) => event.preventDefault() });
+    const done = button("Done", leave, {
+      class: "button sheet-button",
+      onpointerdown: (event) => event.preventDefault(),
+    });
     host.replaceChildren(
       element("div", { class: "sheet-bar" }, lines, done),
       lengthKeys({ kind, strip: strip(), target: () => field, acts: { Next: next } }),

@@ -25,6 +25,7 @@ export function offlineSentence(offline) {
   if (offline?.phase === "ready") return "Ready without network.";
   if (offline?.phase === "installing") return "Keeping a copy for when there is no network…";
   if (offline?.phase === "unsupported") return "This browser can't keep the app for use without network.";
-  if (offline?.phase === "failed") return "The copy for use without network is not whole yet; it will be tried again when the network is back.";
+  if (offline?.phase === "failed")
+    return "The copy for use without network is not whole yet; it will be tried again when the network is back.";
   return "";
 }

@@ -9,8 +9,13 @@ export function tallyLines(lines, onUse) {
   return lines.map((line) =>
     element(
       "button",
-      { type: "button", class: "tally-line", onpointerdown: (event) => event.preventDefault(), onclick: () => onUse(lineMark(line)), "aria-label": `Use line ${line.name || line.id}: ${line.value?.words ?? "in error"}` },
-      element("span", { class: "tally-name" }, line.name || line.id),
+      {
+        type: "button",
+        class: "tally-line",
+        onpointerdown: (event) => event.preventDefault(),
+        onclick: () => onUse(lineMark(line)),
+      },
+      element("span", { class: "tally-name" }, element("span", { class: "heard" }, "Use line "), line.name || line.id),
       element("span", { class: "tally-text" }, line.text),
       line.value ? fraction(line.value) : element("span", { class: "trouble" }, "?"),
     ),

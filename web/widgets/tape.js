@@ -16,11 +16,19 @@ export function tape(drawn, part = 1) {
   const x = (at) => MARGIN + ((at - from) / span) * (width - 2 * MARGIN);
   const seen = drawn.ticks.filter((tick) => x(tick.at) > 0 && x(tick.at) < width);
   const ticks = seen.map((tick) =>
-    svgElement("line", { class: "tape-tick", x1: x(tick.at), x2: x(tick.at), y1: 0, y2: 10 + tick.size * (TALLEST - 10) }),
+    svgElement("line", {
+      class: "tape-tick",
+      x1: x(tick.at),
+      x2: x(tick.at),
+      y1: 0,
+      y2: 10 + tick.size * (TALLEST - 10),
+    }),
   );
   const labels = seen
     .filter((tick) => tick.label)
-    .map((tick) => svgElement("text", { class: "tape-label", x: x(tick.at), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label));
+    .map((tick) =>
+      svgElement("text", { class: "tape-label", x: x(tick.at), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label),
+    );
   const at = x(drawn.at);
   return svgElement(
     "svg",

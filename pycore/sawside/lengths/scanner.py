@@ -50,7 +50,7 @@ NUMBER = re.compile(
         (?!(?:x|of)(?![a-z]))                            # signs, not units
         (?P<unit>''|["'°]|[a-zµ]++)
         (?:\.(?![0-9]))?+                                # in. ft.
-    )?+
+    )?
     """,
     re.VERBOSE | re.IGNORECASE | re.ASCII,
 )

@@ -7,14 +7,20 @@ import base64
 import hashlib
 import importlib.util
 import io
-import marshal
 import re
 import zipfile
 from importlib._bootstrap_external import _code_to_hash_pyc as to_pyc
 
 FIRST_DAY = (1980, 1, 1, 0, 0, 0)
 # Loaded by Pyodide's own scripts, some only on demand.
-ALWAYS = ("pyodide/", "_pyodide/", "encodings/__init__", "encodings/utf_8", "encodings/idna", "encodings/ascii")
+ALWAYS = (
+    "pyodide/",
+    "_pyodide/",
+    "encodings/__init__",
+    "encodings/utf_8",
+    "encodings/idna",
+    "encodings/ascii",
+)
 LEFT_OUT = re.compile(r"(^|/)(tests?|testsuite|sboms)/")
 
 
@@ -24,7 +30,9 @@ def compile_all(in_use):
     for name, content in read("/stdlib.zip").items():
         wanted = name in in_use or name.startswith(ALWAYS)
         # The library's docstrings are of no use without a prompt.
-        (core if wanted else rest).update([bytecode(name, content, "/lib/python314.zip/", optimize=2)])
+        (core if wanted else rest).update(
+            [bytecode(name, content, "/lib/python314.zip/", optimize=2)]
+        )
     made = {"library.zip": archive(core), "library-rest.zip": archive(rest)}
     from pathlib import Path
 
@@ -59,7 +67,9 @@ def wheel(path):
 
 
 def digest(content):
-    return "sha256=" + base64.urlsafe_b64encode(hashlib.sha256(content).digest()).rstrip(b"=").decode()
+    return (
+        "sha256=" + base64.urlsafe_b64encode(hashlib.sha256(content).digest()).rstrip(b"=").decode()
+    )
 
 
 def read(path):

@@ -16,7 +16,9 @@ def ask(**message):
 
 
 def warm():
-    document = ask(do="change", document=None, act={"act": "begin", "name": "Record cabinet"}).get("document")
+    document = ask(do="change", document=None, act={"act": "begin", "name": "Record cabinet"}).get(
+        "document"
+    )
 
     def act(**change):
         nonlocal document
@@ -24,7 +26,7 @@ def warm():
         document = changed.get("document", document)
         return changed
 
-    for text in ("7-13/16 + 3", "31 5/8\"", "3' 2 1/4\"", "917.6 mm", "12.375", "3//4", ""):
+    for text in ("7-13/16 + 3", '31 5/8"', "3' 2 1/4\"", "917.6 mm", "12.375", "3//4", ""):
         for settings in ({}, METRIC):
             ask(do="read", text=text, settings=settings)
     for declared in ask(do="describe").get("reckoners", []):
