@@ -131,9 +131,7 @@ def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_br
     assert entry(page).input_value() == "37 9/16"
     entry(page).fill("37 7/16")
     key(page, "Enter")
-    page.get_by_role(
-        "button", name="thirty-seven and three sixteenths inches"
-    ).wait_for()
+    page.get_by_role("button", name="thirty-seven and three sixteenths inches").wait_for()
     page.get_by_role("link", name="Tally, 2 lines").tap()
     page.get_by_role("button", name="Undo").tap()
     page.get_by_text("thirty-seven and five sixteenths inches").wait_for()

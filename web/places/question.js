@@ -52,7 +52,7 @@ export function question(app, key, entryId) {
     result.classList.toggle("waiting", !answer.ok);
     const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
     const beside = errors.filter((error) => error.kind !== "missing");
-    fields.show({ echoes: answer.echoes, errors: beside, solved: answer.solved });
+    fields.show({ echoes: answer.echoes, errors: beside });
     if (answer.ok) result.replaceChildren(...answered(answer).filter(Boolean));
     else result.replaceChildren(...asks(errors));
     app.sheet.refresh();

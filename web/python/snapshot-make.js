@@ -24,6 +24,7 @@ export async function makeSnapshot() {
   const size = pyodide._module.HEAPU8.length;
   // What comes before the memory is Pyodide's own account of what must be set up around it.
   const header = snapshot.slice(0, snapshot.length - size);
+  const code = pack.files["pyodide.asm.wasm"].sha256;
   const pages = await packPages(snapshot.subarray(header.length));
-  await keepSnapshot(pages, { build: pack.build, header: [...header], size, trial });
+  await keepSnapshot(pages, { build: pack.build, code, header: [...header], size, trial });
 }

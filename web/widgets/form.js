@@ -16,7 +16,7 @@ const WIDGET = {
 
 /**
  * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
- * @returns {{node, values(), set(values), show({echoes, errors, solved})}}
+ * @returns {{node, values(), set(values), show({echoes, errors})}}
  */
 export function form({ fields, values, onInput, onFocus }) {
   const current = { ...values };
@@ -59,13 +59,10 @@ export function form({ fields, values, onInput, onFocus }) {
       }
       reveal();
     },
-    show({ echoes = {}, errors = [], solved = [] }) {
+    show({ echoes = {}, errors = [] }) {
       for (const [key, widget] of widgets) {
-        widget.show({
-          echo: echoes[key],
-          error: errors.find((error) => error.field === key),
-          solved: solved.includes(key),
-        });
+        const own = errors.filter((error) => error.field === key);
+        widget.show({ echo: echoes[key], error: own[0], errors: own });
       }
     },
   };

@@ -61,5 +61,15 @@ export function manyField({ field, value, onInput, onFocus }) {
     add,
     wrong,
   );
-  return { node, value: values, set, show: ({ error }) => wrong.show(error) };
+
+  /** Each row hears of its own errors; what is wrong with the whole is said below. */
+  function show({ errors }) {
+    rows.forEach((row, at) => {
+      const own = errors.filter((error) => error.row === at);
+      row.show({ errors: own.map((error) => ({ ...error, field: single ? "item" : error.part })) });
+    });
+    wrong.show(errors.find((error) => error.row === undefined));
+  }
+
+  return { node, value: values, set, show };
 }

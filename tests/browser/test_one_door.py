@@ -1,0 +1,61 @@
+"""The same message gets the same bytes from CPython and from Python in the browser."""
+
+import json
+
+import sawside
+from tests.browser.conftest import ROOT
+
+SCRIPT = (ROOT / "tests/browser/door.js").read_text(encoding="utf-8")
+CABINET = {
+    "schema": 1,
+    "name": "Record cabinet",
+    "settings": {"mark": "1/32"},
+    "next": 3,
+    "entries": [
+        {"id": "1", "kind": "reading", "name": "Alcove", "unit": "in", "text": "37 9/16"},
+        {
+            "id": "2",
+            "kind": "line",
+            "name": "Top rail",
+            "unit": "in",
+            "reckoner": "mitered_length",
+            "values": {
+                "known": "31 5/8",
+                "width": "2 1/4",
+                "left_end": "other",
+                "left_angle": "30",
+            },
+            "cut": {},
+        },
+    ],
+}
+SUMS = ["31 5/8 + 2 1/4", "6'-7-9/32\"", "5½ × 3", "3//4", "1/2 of 37 9/16", "18 mm × 2", "½ ÷ 0"]
+
+
+def messages():
+    """One of each kind, every question's example in inches and millimeters, and bad ones."""
+    yield {"do": "describe"}
+    yield {"do": "strip", "settings": {"mark": "1/32"}}
+    yield {"do": "view", "document": CABINET}
+    yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
+    yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
+    yield {"do": "nothing"}
+    for text in SUMS:
+        yield {"do": "read", "text": text}
+    for question in sawside.handle({"do": "describe"})["reckoners"]:
+        for settings in ({}, {"unit": "in", "display": "mm", "mark": "0.5 mm"}):
+            yield {
+                "do": "reckon",
+                "reckoner": question["key"],
+                "values": question["example"],
+                "settings": settings,
+            }
+
+
+def test_the_browser_answers_every_message_with_the_bytes_of_cpython(phone, server):
+    page = phone().pages[0]
+    page.goto(server.address)
+    texts = [json.dumps(message) for message in messages()]
+    answers = page.evaluate(f"(texts) => {{ {SCRIPT}\nreturn sawsideAsk(texts); }}", texts)
+    for text, answer in zip(texts, answers, strict=True):
+        assert answer == sawside.handle_json(text), text

@@ -1,0 +1,38 @@
+"""The page's modules import only what stands below them; see the map in DEVELOPERS.md."""
+
+import re
+
+import pytest
+
+from web.build.environment import ROOT
+
+WEB = ROOT / "web"
+MAY = {
+    "main.js": {"places", "store", "python", "offline"},
+    "places": {"places", "widgets", "store"},
+    "widgets": {"widgets"},
+    "store": {"store"},
+    "python": {"python"},
+    "offline": {"offline"},
+}
+IMPORT = re.compile(r"""(?:from|import)\s*\(?\s*["'](\.[^"']+)["']""")
+
+
+def modules():
+    """Every module of the page, and the layer that it belongs to."""
+    yield WEB / "main.js", "main.js"
+    for layer in MAY:
+        yield from ((each, layer) for each in sorted((WEB / layer).glob("*.js")))
+
+
+@pytest.mark.parametrize(("module", "layer"), modules(), ids=lambda each: getattr(each, "name", ""))
+def test_a_module_imports_only_from_the_layers_below_it(module, layer):
+    for named in IMPORT.findall(module.read_text(encoding="utf-8")):
+        target = (module.parent / named).resolve().relative_to(WEB)
+        assert target.parts[0] in MAY[layer], f"{module.name} imports {named}"
+
+
+def test_no_module_of_the_page_uses_a_door_that_text_could_pass_as_html():
+    closed = re.compile(r"innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\(|new Function")
+    found = [str(each) for each, _ in modules() if closed.search(each.read_text(encoding="utf-8"))]
+    assert found == []
