@@ -67,7 +67,7 @@ def test_the_pad_reads_a_sum_as_it_is_typed_and_keeps_it_as_a_reading(phone, ser
     ).wait_for()
     keep_as(page, "Alcove width")
     open_place(page, "Project")
-    assert page.get_by_role("listitem").filter(has_text="Alcove width").is_visible()
+    page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
 
 
 def test_text_typed_before_the_core_is_up_is_answered_when_it_arrives(phone, server):

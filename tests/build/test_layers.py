@@ -33,6 +33,8 @@ def test_a_module_imports_only_from_the_layers_below_it(module, layer):
 
 
 def test_no_module_of_the_page_uses_a_door_that_text_could_pass_as_html():
-    closed = re.compile(r"innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\(|new Function")
+    closed = re.compile(
+        r"innerHTML|outerHTML|insertAdjacentHTML|document\.write|\beval\(|new Function"
+    )
     found = [str(each) for each, _ in modules() if closed.search(each.read_text(encoding="utf-8"))]
     assert found == []

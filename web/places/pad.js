@@ -55,6 +55,9 @@ export function pad(app) {
     const asked = input.value;
     if (asked.trim() === "") return show(asked, null);
     output.classList.add("waiting");
+    if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
+      output.replaceChildren(element("p", { class: "help" }, "Answered as soon as the arithmetic is here."));
+    }
     read({ do: "read", text: asked, settings: app.settings(), names: app.tally.namesIn(asked) }, (said) => {
       app.state.set({ pad: { ...app.state.get().pad, answer: { asked, said } } });
       show(asked, said);

@@ -21,14 +21,24 @@ export function question(app, key, entryId) {
   let focused = null;
 
   const fields = form({
-    fields: declared.fields,
+    fields: declared.fields.map(offering),
     values: draft.values,
     onInput: typed,
     onFocus: (input, field) => {
       focused = field.key;
-      app.sheet.open(input, field.kind, peek);
+      app.sheet.open(input, field.kind, peek, showResult);
     },
   });
+
+  /** A field whose choices are the person's own, as the tapes of the settings. */
+  function offering(field) {
+    if (!field.choices_from) return field;
+    const own = (settings()[field.choices_from] ?? []).filter((each) => each.name);
+    return {
+      ...field,
+      choices: [{ value: "", label: "None" }, ...own.map(({ name }) => ({ value: name, label: name }))],
+    };
+  }
 
   function typed(values) {
     remember({ values });
@@ -100,6 +110,8 @@ export function question(app, key, entryId) {
         : null,
     ];
   }
+
+  const showResult = () => said?.ok && result.scrollIntoView({ block: "start" });
 
   function keep() {
     nameDialog({

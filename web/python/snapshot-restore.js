@@ -10,7 +10,7 @@ const NO_LIBRARY = packURL("empty.zip");
 const NO_PACKAGES = (lock) => ({ info: lock.info, packages: {} });
 
 /** Return {pyodide, pack, handle} from what findSnapshot found; rejects when it is not sound. */
-export async function restoreSnapshot({ facts, pages }) {
+export async function restoreSnapshot({ facts, pages, sound }) {
   compileAhead(keptCode(facts.code), { codeURL: CODE, libraryURL: NO_LIBRARY });
   const [pack, [, { default: createPyodideModule }]] = await Promise.all([readPack(), scripts]);
   if (facts.build !== pack.build) throw new Error("The snapshot is of another version.");
@@ -27,6 +27,8 @@ export async function restoreSnapshot({ facts, pages }) {
   });
   pyodide.runPython("import random; random.seed()");
   const handle = openDoor(pyodide);
+  // Nothing is answered from a memory that is not the one that was kept.
+  await sound;
   if (handle(TRIAL_QUESTION) !== facts.trial) throw new Error("The restored core answers otherwise.");
   return { pyodide, pack, handle };
 }

@@ -14,15 +14,20 @@ export async function keepSnapshot(pages, facts) {
 }
 
 /**
- * Return {facts, pages} of the kept snapshot, pages being a promise that fails when they are not
- * what was kept; null when there is none, or none that this version can read.
+ * Return {facts, pages, sound} of the kept snapshot: `pages` is a promise of what is stored, and
+ * `sound` one that fails when that is not what was kept. Null when there is no snapshot, or none
+ * that this version can read.
  */
 export async function findSnapshot() {
   const cache = await caches.open(CACHE);
   const response = await cache.match(ADDRESS);
   if (!response) return null;
   const facts = readFacts(response);
-  return facts && { facts, pages: soundPages(response, facts) };
+  if (!facts) return null;
+  const pages = response.arrayBuffer();
+  const sound = pages.then((bytes) => compare(bytes, facts));
+  sound.catch(() => {}); // whoever waits for it hears of it
+  return { facts, pages, sound };
 }
 
 /** Forget the kept snapshot, if any. */
@@ -39,11 +44,9 @@ function readFacts(response) {
   }
 }
 
-async function soundPages(response, facts) {
-  const pages = await response.arrayBuffer();
+async function compare(pages, facts) {
   if (pages.byteLength !== facts.length) throw new Error("The snapshot is cut short.");
   if ((await sha256(pages)) !== facts.sha256) throw new Error("The snapshot is damaged.");
-  return pages;
 }
 
 async function sha256(bytes) {

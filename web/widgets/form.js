@@ -7,6 +7,7 @@ import { textField } from "./text-field.js";
 const WIDGET = {
   length: textField,
   angle: textField,
+  number: textField,
   count: countField,
   choice: choiceField,
   material: choiceField,

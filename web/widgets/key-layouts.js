@@ -43,5 +43,6 @@ export const LAYOUTS = {
     layers: [keys(`${NUMBERS}  more 0 . ″ Next`), keys("‹ › ″ ⌫ ÷  ′ cm m ft (  of yd mm space )  more 0 . ″ Next")],
   },
   angle: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 ° Next")] },
+  number: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 − Next")] },
   count: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 0  1 2 3 Next")] },
 };

@@ -1,5 +1,6 @@
 import { element } from "./element.js";
 import { inchStrip } from "./inch-strip.js";
+import { LAYOUTS } from "./key-layouts.js";
 import { keypad } from "./keypad.js";
 import { writeMark } from "./typing.js";
 
@@ -12,7 +13,7 @@ import { writeMark } from "./typing.js";
  * @param {Record<string, () => void>} options.acts what the keys that do not write do
  */
 export function lengthKeys({ kind, strip, target, acts }) {
-  if (kind === "angle" || kind === "count") return keypad(kind, target, acts);
+  if (kind in LAYOUTS) return keypad(kind, target, acts);
   let last = "";
   const marks =
     strip &&

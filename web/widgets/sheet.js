@@ -17,14 +17,18 @@ export function keypadSheet(host, strip) {
     showing = null;
   }
 
-  const leave = () => {
+  let afterwards = null;
+  function leave() {
     input?.blur();
     close();
-  };
+    afterwards?.();
+  }
 
-  function open(field, kind, peek) {
+  /** `peek()` makes what stands above the keys; `whenDone()` is called when the person is done. */
+  function open(field, kind, peek, whenDone = null) {
     if (input === field) return;
     input = field;
+    afterwards = whenDone;
     const lines = element("div", { class: "sheet-peek" });
     const done = button("Done", leave, {
       class: "button sheet-button",

@@ -27,7 +27,11 @@ export function textField({ field, value, onInput, onFocus }) {
   const node = element(
     "div",
     { class: "field" },
-    element("label", { for: id }, field.label),
+    element(
+      "label",
+      { for: id },
+      field.kind === "number" && field.unit ? `${field.label}, ${field.unit}` : field.label,
+    ),
     input,
     echo,
     field.help ? element("p", { class: "help" }, field.help) : null,
