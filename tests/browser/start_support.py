@@ -2,6 +2,9 @@
 
 import threading
 import time
+from contextlib import suppress
+
+from playwright.sync_api import Error
 
 from tests.browser.hand import tap_keys
 from web.build import serving
@@ -19,12 +22,17 @@ def open_at(context, address):
 
 
 def eventually(look, *, within=WAIT):
-    """Return what `look` gives once that is true; fails after `within` seconds."""
+    """Return what `look` gives once that is true; fails after `within` seconds.
+
+    A page that is just being left can't be looked at: that is tried again as well.
+    """
     last = time.monotonic() + within
-    while not (seen := look()):
+    while True:
+        with suppress(Error):
+            if seen := look():
+                return seen
         assert time.monotonic() < last, f"not seen within {within} s"
         time.sleep(0.1)
-    return seen
 
 
 def way_of_start(page):

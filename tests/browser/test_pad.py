@@ -33,7 +33,7 @@ def entry(page):
 
 def lines(page):
     """The words of the tally's lines, as on the pad."""
-    return page.locator(".tally-line .heard").all_text_contents()
+    return page.locator(".tally-line .fraction .heard").all_text_contents()
 
 
 def enter(page, text):

@@ -94,7 +94,7 @@ def test_a_kept_line_is_renamed_corrected_deleted_and_brought_back(phone, server
     keep_as(page, "Top rail")
     open_place(page, "Project")
 
-    page.get_by_text("Top rail").first.tap()
+    page.get_by_role("listitem").get_by_text("Top rail", exact=True).tap()
     page.get_by_role("listitem").get_by_role("button", name="Rename").tap()
     page.get_by_role("textbox", name="Name").fill("Bottom rail")
     page.get_by_role("button", name="Rename", exact=True).last.tap()
