@@ -4,9 +4,9 @@ import argparse
 import json
 from pathlib import Path
 
-from tests.bench import keys, start_chromium, start_firefox, start_webkit
+from tests.bench import first_visit, keys, lengths, miters, relaunch
 
-MEASURES = [start_chromium, start_firefox, start_webkit, keys]
+MEASURES = [relaunch, first_visit, keys, lengths, miters]
 
 
 def main():

@@ -5,9 +5,9 @@ globalThis.answered = {};
 const RealWorker = Worker;
 globalThis.Worker = class extends RealWorker {
   questions = new Map();
-  postMessage(message) {
+  postMessage(message, handedOver) {
     if (message.ask === "question") this.questions.set(message.id, message.text);
-    super.postMessage(message);
+    super.postMessage(message, handedOver);
   }
   set onmessage(heard) {
     super.onmessage = (event) => {

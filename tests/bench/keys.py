@@ -11,11 +11,9 @@ import tempfile
 from contextlib import ExitStack
 from pathlib import Path
 
-from playwright.sync_api import sync_playwright
-
-from tests.bench import plain
-from tests.bench.look import FIRST_ANSWER, marked
-from tests.bench.start_chromium import PHONE
+from tests.bench import chromium, plain
+from tests.bench.look import marked
+from tests.browser.start_support import FIRST_ANSWER
 from web.build import serving
 
 HERE = Path(__file__).parent
@@ -28,15 +26,14 @@ PAUSES = [61, 74, 67, 83, 70]
 def measure():
     """Return key.answer_p95_ms and key.answer_over_echo, p95 over p95."""
     site = plain.ROOT / ".site"
-    with tempfile.TemporaryDirectory() as folder, sync_playwright() as player, ExitStack() as open_:
-        context = player.chromium.launch_persistent_context(Path(folder) / "profile", **PHONE)
-        open_.callback(context.close)
+    with tempfile.TemporaryDirectory() as folder, ExitStack() as open_:
+        context = open_.enter_context(chromium.open_phone(Path(folder) / "profile")).context
         context.add_init_script((HERE / "key_watch.js").read_text())
 
         def page_at(folder):
             page = context.new_page()
             page.goto(open_.enter_context(serving.started(folder)).address)
-            marked(page.evaluate, FIRST_ANSWER)
+            marked(page, FIRST_ANSWER)
             page.wait_for_timeout(15_000)  # until all that is done in idle time is done
             return page
 

@@ -2,23 +2,23 @@
 
 import time
 
-FIRST_ANSWER = "sawside:first-answer"
-SNAPSHOT_KEPT = "sawside:snapshot-kept"
+from tests.browser.start_support import FIRST_ANSWER
+
 WAIT = 120
-SCRIPT = "(name) => performance.getEntriesByName(name)[0]?.startTime ?? null"
+MARK = "(name) => performance.getEntriesByName(name)[0]?.startTime ?? null"
+WAY = "(name) => performance.getEntriesByName(name)[0].detail.way"
 
 
-def marked(evaluate, name):
-    """Milliseconds from navigation to the mark `name`; `evaluate(script, name)` runs in the page."""
+def marked(page, name):
+    """Milliseconds from navigation to the mark `name`; `page` has Playwright's `evaluate`."""
     last = time.monotonic() + WAIT
-    while (seen := evaluate(SCRIPT, name)) is None:
+    while (seen := page.evaluate(MARK, name)) is None:
         if time.monotonic() > last:
             raise TimeoutError(f"no mark {name} within {WAIT} s")
         time.sleep(0.1)
     return seen
 
 
-def way(evaluate):
+def way(page):
     """How the core came up that answered first: "snapshot" or "slow"."""
-    script = "(name) => performance.getEntriesByName(name)[0].detail.way"
-    return evaluate(script, FIRST_ANSWER)
+    return page.evaluate(WAY, FIRST_ANSWER)

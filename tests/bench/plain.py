@@ -14,6 +14,7 @@ RUNTIME = [
     "python_stdlib.zip",
 ]
 FIRST_ANSWER = "plain:first-answer"
+CAN_KEEP = "plain:can-keep"
 
 
 def make(folder):

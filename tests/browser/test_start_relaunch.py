@@ -64,15 +64,6 @@ def test_without_network_the_core_comes_up_from_the_snapshot_and_answers(phone, 
     answers_rightly(page)
 
 
-def test_a_restored_core_can_import_what_the_snapshot_does_not_hold(phone, kept):
-    page = open_at(phone(), kept)
-    assert way_of_start(page) == "snapshot"
-    for again in range(2):
-        answers_rightly(page)
-        page.reload()
-        assert way_of_start(page) == "snapshot", again
-
-
 def test_every_kind_of_damaged_snapshot_is_replaced_without_a_word(phone, kept):
     context = phone()
     page = open_at(context, kept)
@@ -91,14 +82,10 @@ def test_a_restoring_that_hangs_is_given_up_for_the_slow_way(phone, kept):
     context.add_init_script(
         """
         const Real = Worker;
-        globalThis.Worker = class {
-          constructor(url, options) {
-            if (options.name !== "any") return new Real(url, options);
-            const say = { say: "progress", way: "snapshot", step: "", loaded: 0, total: 0 };
-            setTimeout(() => this.onmessage({ data: say }));
+        globalThis.Worker = class extends Real {
+          postMessage(message, handedOver) {
+            if (message.ask !== "memory") super.postMessage(message, handedOver);
           }
-          terminate() {}
-          postMessage() {}
         };
         """
     )
@@ -113,11 +100,11 @@ def test_a_worker_that_dies_is_replaced_and_its_question_asked_again(phone, kept
         """
         const Real = Worker;
         globalThis.Worker = class extends Real {
-          postMessage(message) {
+          postMessage(message, handedOver) {
             if (message.text?.includes("13/16") && !globalThis.died) {
               globalThis.died = true;
               this.onmessage({ data: { say: "failed", reason: "died" } });
-            } else super.postMessage(message);
+            } else super.postMessage(message, handedOver);
           }
         };
         """

@@ -7,7 +7,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sawside.geometry.angles import PI, arctangent, cosine, sine, tangent
+from sawside.geometry.angles import (
+    PI,
+    arcsine,
+    arctangent,
+    arctangent_of_root,
+    cosine,
+    sine,
+    tangent,
+)
 from sawside.geometry.miter import allowance
 from sawside.lengths.real import MOST_BITS, Real, nearby, reciprocal, sign, sqrt
 from tables import rows
@@ -118,3 +126,34 @@ def test_arithmetic_of_enclosures_holds_what_mpmath_finds(rational, radicand):
 def test_a_real_times_zero_is_exactly_zero():
     assert sqrt(2) * 0 == Fraction(0)
     assert isinstance(sqrt(2) + 0, Real)
+
+
+@given(st.fractions(min_value=-1, max_value=1, max_denominator=1000), bits)
+def test_arcsines_hold_what_mpmath_finds(ratio, bits):
+    with mpmath.workdps(700):
+        turn = mpmath.asin(of(ratio)) * 180 / mpmath.pi
+        assert encloses(arcsine(ratio), turn, bits, slack=1 << 24)
+
+
+def test_a_sine_beyond_1_has_no_angle():
+    with pytest.raises(ValueError, match="at most 1"):
+        arcsine(Fraction(11, 10))
+
+
+@pytest.mark.parametrize(("angle", "square"), [(0, 0), (30, Fraction(1, 3)), (45, 1), (60, 3)])
+def test_the_angles_of_exact_radicals_come_out_exact(angle, square):
+    """Textbook trigonometry: the tangents of 30, 45 and 60 are the roots of 1/3, 1 and 3."""
+    assert arctangent_of_root(Fraction(square)) == angle
+    assert isinstance(arctangent_of_root(Fraction(square)), Fraction)
+
+
+@pytest.mark.parametrize(
+    ("value", "radical"),
+    [
+        (sine(45), "sqrt(2)/2"), (cosine(45), "sqrt(2)/2"), (sine(60), "sqrt(3)/2"),
+        (cosine(150), "-sqrt(3)/2"), (tangent(30), "sqrt(3)/3"), (tangent(120), "-sqrt(3)"),
+    ],
+)  # fmt: skip
+def test_values_at_30_45_and_60_are_their_radicals(value, radical):
+    with mpmath.workdps(700):
+        assert encloses(value, eval(radical, {"sqrt": mpmath.sqrt}), MOST_BITS)

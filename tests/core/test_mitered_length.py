@@ -149,3 +149,138 @@ def test_a_long_piece_is_drawn_with_a_break_and_a_short_one_without():
 
     assert len(breaks("40")) == 6
     assert breaks("4") == []
+
+
+ENDS = {
+    "a square end": {"end": "square"},
+    "an edge miter": {"end": "edge", "tilt": "30"},
+    "half a corner": {"end": "corner", "corner": "135"},
+    "unequal widths": {"end": "unequal", "corner": "90", "neighbor": "3 1/2"},
+}
+
+
+def end(side, kind):
+    return {f"{side}_{key}": text for key, text in ENDS[kind].items()}
+
+
+def test_the_back_of_a_rabbet_lies_part_of_the_way_from_the_inside_to_the_outside():
+    """At 45 degrees each end adds the way across, so the rabbet's back adds its own depth."""
+    inside = rail(rabbet="3/8")
+    said = reckon("mitered_length", **inside)["by_key"]
+    assert said["rabbet_side"]["text"] == "32 3/8″"
+    back = reckon("mitered_length", **(inside | {"known": "32 3/8", "known_face": "rabbet"}))
+    assert back["by_key"]["short_side"]["text"] == "31 5/8″"
+    assert back["by_key"]["long_side"]["text"] == "36 1/8″"
+    assert "rabbet_side" not in reckon("mitered_length", **rail())["by_key"]
+
+
+def test_whichever_line_is_measured_the_others_come_out_alike():
+    lines = reckon("mitered_length", **rail(rabbet="5/16", right_end="square"))["by_key"]
+    for face, key in (("outside", "long_side"), ("rabbet", "rabbet_side")):
+        known = f"{lines[key]['exact']} in"
+        values = rail(known=known, known_face=face, rabbet="5/16", right_end="square")
+        said = reckon("mitered_length", **values)["by_key"]
+        for each in ("short_side", "rabbet_side", "long_side"):
+            assert said[each]["exact"] == lines[each]["exact"]
+
+
+def test_an_edge_miter_adds_the_thickness_at_45_degrees():
+    """Common practice, no source: the same rule as across the face, with the thickness."""
+    values = rail(thickness="3/4", left_end="edge", right_end="edge")
+    said = reckon("mitered_length", **values)["by_key"]
+    assert said["long_side"]["text"] == "33 1/8″"
+    assert "outside face up, the top of the blade tilted to the left" in (
+        said["left_cut"]["text"].lower()
+    )
+
+
+def test_at_a_square_corner_a_piece_grows_by_the_width_of_the_one_that_it_meets():
+    """Plane geometry: the outer edges cross one neighbor's width beyond the inner corner."""
+    said = reckon("mitered_length", **rail(right_end="square"), **end("left", "unequal widths"))[
+        "by_key"
+    ]
+    assert said["left_allowance"]["text"] == "3 1/2″"
+    assert said["left_setting"]["hundredth"] == "≈ 57.26°"
+    assert float(mpmath.degrees(mpmath.atan(mpmath.mpf("3.5") / mpmath.mpf("2.25")))) == (
+        pytest.approx(57.2648, abs=1e-4)
+    )
+
+
+@pytest.mark.parametrize("corner", ["40", "90", "135", "170"])
+def test_unequal_widths_that_are_equal_halve_the_corner(corner):
+    one = rail(left_end="corner", left_corner=corner, right_end="square")
+    other = one | {"left_end": "unequal", "left_neighbor": "2 1/4"}
+    keys = ("left_setting", "left_corner")
+    first, second = (reckon("mitered_length", **each)["by_key"] for each in (one, other))
+    assert [first[key] for key in keys] == [second[key] for key in keys]
+    assert first["left_setting"]["exact"] == str(90 - Fraction(corner) / 2)
+
+
+@pytest.mark.parametrize("left", ENDS)
+@pytest.mark.parametrize("right", ENDS)
+def test_the_mirror_image_swaps_left_and_right(left, right):
+    here = reckon("mitered_length", **rail(thickness="3/4"), **end("left", left),
+                  **end("right", right))  # fmt: skip
+    there = reckon("mitered_length", **rail(thickness="3/4"), **end("left", right),
+                   **end("right", left))  # fmt: skip
+    for key in ("long_side", "short_side"):
+        assert here["by_key"][key] == there["by_key"][key]
+    for key in ("allowance", "setting", "corner"):
+        one, other = here["by_key"][f"left_{key}"], there["by_key"][f"right_{key}"]
+        assert (one["text"], one.get("exact")) == (other["text"], other.get("exact"))
+
+
+@pytest.mark.parametrize(
+    ("values", "field", "kind"),
+    [
+        ({"left_end": "edge"}, "thickness", "missing"),
+        ({"known_face": "rabbet"}, "rabbet", "missing"),
+        ({"rabbet": "2 1/4"}, "rabbet", "impossible"),
+        ({"rabbet": "1/4", "thickness": "3/4", "left_end": "edge"}, "rabbet", "conflict"),
+        ({"left_end": "corner", "left_corner": "19"}, "left_corner", "range"),
+        (
+            {"left_end": "unequal", "left_corner": "150", "left_neighbor": "1"},
+            "left_neighbor",
+            "impossible",
+        ),
+        (
+            {"left_end": "unequal", "left_corner": "20", "left_neighbor": "8"},
+            "left_neighbor",
+            "impossible",
+        ),
+        ({"left_end": "other", "left_angle": "80.5"}, "left_angle", "range"),
+    ],
+)
+def test_a_piece_that_can_not_be_is_refused_by_its_field_with_a_remedy(values, field, kind):
+    error = errors(ask("mitered_length", **rail(**values)))[field]
+    assert error["kind"] == kind
+    assert error["remedy"]
+
+
+def test_each_piece_says_how_it_lies_and_which_way_the_saw_is_turned():
+    said = reckon("mitered_length", **rail())["by_key"]
+    assert "long side against the fence" in said["left_cut"]["text"]
+    assert "turned to the right, to 45°" in said["left_cut"]["text"]
+    assert "turned to the left, to 45°" in said["right_cut"]["text"]
+
+
+def test_an_angle_is_told_to_the_tenth_and_the_hundredth_with_what_was_dropped():
+    said = reckon("mitered_length", **rail(), **end("left", "unequal widths"))["by_key"][
+        "left_setting"
+    ]
+    assert said["exact"] is None
+    assert (said["text"], said["hundredth"]) == ("≈ 57.3°", "≈ 57.26°")
+    assert said["dropped_text"] == "0.035° over; ≈ 57.26° is 0.005° short"
+
+
+def test_a_piece_with_one_cut_of_each_kind_is_drawn_from_the_face_and_from_the_edge():
+    values = rail(thickness="3/4", left_end="edge", right_end="45")
+    drawing = reckon("mitered_length", **values)["drawing"]
+    texts = [shape.get("text") for shape in drawing["shapes"]]
+    assert {"2 1/4″ wide", "3/4″ thick", "left end", "right end"} <= set(texts)
+    assert "across the thickness" in drawing["words"]
+    left, top, right, bottom = drawing["box"]
+    for shape in drawing["shapes"]:
+        for x, y in shape.get("points", []):
+            assert left <= x <= right
+            assert top <= y <= bottom

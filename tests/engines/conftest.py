@@ -1,4 +1,4 @@
-"""A phone with another engine than Chromium, and the site on a server that can really be stopped."""
+"""A phone with another engine than Chromium; the site is served as to the tests in Chromium."""
 
 import pytest
 
@@ -7,12 +7,6 @@ from tests.engines import firefox, webkit
 
 
 @pytest.fixture(params=[firefox, webkit], ids=["firefox", "webkit"])
-def phone(request, tmp_path):
-    """Open a browser of phone size; opened again it is the same phone."""
-    opened = []
-
-    def open_phone():
-        opened.append(request.param.open_phone(tmp_path / "phone", SMALL))
-        return opened[-1]
-
-    yield open_phone
+def open_phone(request, tmp_path):
+    """Open a browser of phone size, to be closed by a `with`; again, it is the same phone."""
+    return lambda: request.param.open_phone(tmp_path / "phone", SMALL)

@@ -93,23 +93,24 @@ class Session(ABC):
     def until(self, look, sought):
         """Wait for what `look` returns to be true, and return it; `sought` says what that is."""
         last = time.monotonic() + PATIENCE
-        while not (seen := look()):
+        reason = None
+        while True:
+            try:
+                if seen := look():
+                    return seen
+            except self.changed as trouble:
+                reason = trouble
             if time.monotonic() > last:
                 text = self.evaluate("() => document.body.innerText")
-                raise AssertionError(f"not seen within {PATIENCE} s: {sought}. The page:\n{text}")
+                missed = f"Not within {PATIENCE} s: {sought}. The page says:\n{text}"
+                raise AssertionError(missed) from reason
             time.sleep(PAUSE)
-        return seen
 
     def _touch(self, touch, script, value):
         def touched():
-            try:
-                if (found := self.element(script, value)) is None:
-                    return False
-                touch(found)
-            except self.changed as reason:
-                trouble[:] = [reason]
+            if (found := self.element(script, value)) is None:
                 return False
+            touch(found)
             return True
 
-        trouble = []
-        self.until(touched, f"{value} to be touched ({trouble})")
+        self.until(touched, f"to touch {value}")

@@ -23,6 +23,19 @@ const [value, done] = arguments;
 Promise.resolve(({script})(value)).then((given) => done([given, null]),
   (error) => done([null, String(error)]));
 """
+# The driver works out where to click before it clicks: by then nothing may move any more.
+STILL = """
+async (element) => {
+  element.scrollIntoView({ block: "nearest" });
+  const frame = () => new Promise(requestAnimationFrame);
+  const place = () => JSON.stringify(element.getBoundingClientRect());
+  for (let seen = null, same = 0; same < 3; ) {
+    await frame();
+    same = place() === seen ? same + 1 : 0;
+    seen = place();
+  }
+}
+"""
 
 
 def open_phone(profile, size):
@@ -38,6 +51,7 @@ class WebKit(Session):
     def __init__(self, profile, size):
         self._screen, display = start_screen()
         options = Options()
+        options.set_capability("browserName", "phone")  # as webkit_window.py says it is called
         options.binary_location = PYTHON
         for each in ("-I", WINDOW, "--automation", profile, *size):
             options.add_argument(str(each))
@@ -64,8 +78,11 @@ class WebKit(Session):
         return given
 
     def element(self, script, value):
-        """The element that the function `script` returns, or None."""
-        return self._driver.execute_script(f"return ({script})(arguments[0])", value)
+        """The element that the function `script` returns, once it has come to rest, or None."""
+        found = self._driver.execute_script(f"return ({script})(arguments[0])", value)
+        if found:
+            self.evaluate(STILL, found)
+        return found
 
     def write(self, element, text):
         """Type `text` on the keyboard in place of what the field `element` holds."""

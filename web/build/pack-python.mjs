@@ -12,7 +12,6 @@ import { parseArgs } from "node:util";
 import { boot, useAsTheBrowserDoes } from "./pack-python/interpreter.mjs";
 
 const RUNTIME = ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"];
-const EMPTY_ZIP = Uint8Array.from([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]);
 const helper = (name) => new URL(`./pack-python/${name}`, import.meta.url);
 
 const options = Object.fromEntries(["pyodide", "wheels", "out"].map((name) => [name, { type: "string" }]));
@@ -38,7 +37,7 @@ compiler.runPython(await readFile(helper("bytecode.py"), "utf8"));
 const compile = compiler.runPython("compile_all")(compiler.toPy(inUse));
 const compiled = compile.toJs({ dict_converter: Object.fromEntries });
 
-const files = { "empty.zip": EMPTY_ZIP, "warm.py": Buffer.from(warm), ...compiled };
+const files = { "warm.py": Buffer.from(warm), ...compiled };
 for (const name of RUNTIME) files[name] = await readFile(join(pyodideFolder, name));
 await mkdir(join(out, "wheels"), { recursive: true });
 for (const [name, bytes] of Object.entries(files)) await writeFile(join(out, name), bytes);

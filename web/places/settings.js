@@ -4,14 +4,29 @@ import { offlineSentence } from "../widgets/status.js";
 
 /** How lengths are read and shown in the open project, and whether the app is ready without network. */
 export function settings(app) {
-  const state = app.state.get();
   const ready = element("p", { class: "help" });
-  const fields = state.described?.settings ?? [];
+  const fields = app.state.get().described?.settings ?? [];
+  let typed = app.settings();
+  let kept = JSON.stringify(typed);
   const drawn = form({
     fields,
-    values: app.settings(),
-    onInput: (values) => app.change({ act: "set", settings: values }),
+    values: typed,
+    onInput: (values) => {
+      typed = values;
+    },
+    onFocus: (input, field) => app.sheet.open(input, field.kind, () => []),
   });
+
+  /** A choice is kept at once, what is typed when its field is left. */
+  async function keep() {
+    const now = JSON.stringify(typed);
+    if (now === kept) return;
+    kept = now;
+    const answer = await app.tryChange({ act: "set", settings: typed });
+    const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
+    drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
+  }
+
   const update = button("Use the new version", () => app.offline.acceptUpdate(), { class: "button primary" });
 
   function draw() {
@@ -23,7 +38,7 @@ export function settings(app) {
   draw();
   const node = element(
     "div",
-    { class: "settings" },
+    { class: "settings", onchange: keep, onfocusout: keep },
     element("h2", {}, "Settings of this project"),
     drawn.node,
     element("h2", {}, "This app"),

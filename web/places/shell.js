@@ -18,6 +18,7 @@ export function shell({ state, ask, projects, tally, settings }) {
     go: (place) => (location.hash = place),
     notice: (sentence, action) => notice(by("notices"), sentence, action),
     change,
+    tryChange: projects.change,
     undo: () => told(projects.undo()),
     redo: () => told(projects.redo()),
     copy,
@@ -38,7 +39,6 @@ export function shell({ state, ask, projects, tally, settings }) {
 
   async function change(act, { undoable = true } = {}) {
     const answer = await projects.change(act);
-    if (answer.ok && act.act === "set") return answer;
     if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: app.undo } : null);
     else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
     return answer;

@@ -17,9 +17,32 @@ function search(questions, typed) {
   return scored.sort(([one], [other]) => other - one).map(([, question]) => question);
 }
 
+const link = (question) =>
+  element(
+    "li",
+    {},
+    element(
+      "a",
+      { class: "question-link", href: `#work-out/${question.key}` },
+      element("strong", {}, question.title),
+      element("span", {}, question.asks),
+    ),
+  );
+
+const listed = (questions) => element("ul", { class: "questions" }, questions.map(link));
+
+/** All questions under their subjects, in the order of the core. */
+function bySubject(questions) {
+  const subjects = [...new Set(questions.map((each) => each.subject))];
+  return subjects.map((subject) => [
+    element("h2", { class: "subject" }, subject),
+    listed(questions.filter((each) => each.subject === subject)),
+  ]);
+}
+
 /** The questions, found by the words a person would use. */
 export function workOut(app) {
-  const list = element("ul", { class: "questions" });
+  const found = element("div", { class: "found" });
   const box = element("input", {
     type: "search",
     class: "search",
@@ -32,28 +55,15 @@ export function workOut(app) {
   function draw() {
     const all = app.state.get().described?.reckoners ?? [];
     const matching = search(all, box.value);
-    list.replaceChildren(
-      ...matching.map((question) =>
-        element(
-          "li",
-          {},
-          element(
-            "a",
-            { class: "question-link", href: `#work-out/${question.key}` },
-            element("strong", {}, question.title),
-            element("span", {}, question.asks),
-          ),
-        ),
-      ),
-    );
-    if (all.length === 0)
-      list.append(element("li", { class: "help" }, "The questions appear as soon as the arithmetic has loaded."));
-    else if (matching.length === 0)
-      list.append(element("li", { class: "help" }, "No question answers to those words. Try fewer or other words."));
+    const say = (sentence) => [element("p", { class: "help" }, sentence)];
+    if (all.length === 0) found.replaceChildren(...say("The questions appear as soon as the arithmetic has loaded."));
+    else if (box.value.trim() === "") found.replaceChildren(...bySubject(all).flat());
+    else if (matching.length) found.replaceChildren(listed(matching));
+    else found.replaceChildren(...say("No question answers to those words. Try fewer or other words."));
   }
 
   draw();
-  const node = element("div", { class: "work-out" }, box, list);
+  const node = element("div", { class: "work-out" }, box, found);
   node.refresh = (changed) => changed.includes("described") && draw();
   return node;
 }

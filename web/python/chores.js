@@ -1,6 +1,5 @@
 /** What is done in idle time once the first question has been answered. */
-import { newWorker } from "./one-worker.js";
-import { KEEP } from "./protocol.js";
+import { newWorker } from "./protocol.js";
 
 export const FIRST_ANSWER = "sawside:first-answer";
 export const SNAPSHOT_KEPT = "sawside:snapshot-kept";
@@ -33,12 +32,13 @@ async function chores() {
 }
 
 function keepSnapshot() {
-  const maker = newWorker(KEEP);
+  const maker = newWorker();
   maker.onmessage = ({ data }) => {
     if (data.say === "kept") performance.mark(SNAPSHOT_KEPT);
     maker.terminate();
   };
   maker.onerror = () => maker.terminate();
+  maker.postMessage({ ask: "keep" });
 }
 
 const after = (time) => new Promise((resolve) => setTimeout(resolve, time));

@@ -1,7 +1,6 @@
 /** The page's side of the core: questions in order, whatever happens to the worker. */
 import { afterAnswer } from "./chores.js";
 import { oneWorker } from "./one-worker.js";
-import { ANY, SLOW } from "./protocol.js";
 import { dropSnapshot } from "./snapshot-store.js";
 
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
@@ -37,19 +36,22 @@ export function startCore({ onState }) {
     onState(state);
   }
 
-  function begin(name) {
+  function begin({ mayRestore }) {
     starts++;
     change({ phase: "starting", way: null, message: undefined });
-    worker = oneWorker(name, {
-      onProgress: (now) => change(now),
-      onReady: (now) => {
-        change({ phase: "ready", way: now, step: "Ready" });
-        for (const [id, each] of waiting) worker.question(id, each.text);
-        afterAnswer.ready(worker, now);
+    const begun = oneWorker({
+      mayRestore,
+      onWay: (way) => change({ way }),
+      onProgress: change,
+      onReady() {
+        change({ phase: "ready", step: "Ready" });
+        for (const [id, each] of waiting) begun.question(id, each.text);
+        afterAnswer.ready(begun, state.way);
       },
       onAnswer: answered,
       onGone: replace,
     });
+    worker = begun;
   }
 
   function answered(id, text) {
@@ -62,17 +64,18 @@ export function startCore({ onState }) {
   }
 
   async function replace() {
-    worker = null;
+    const wasReady = state.phase === "ready";
     const [oldest] = waiting;
+    change({ phase: "starting" });
     // A worker that was ready has most likely died of the question it was busy with.
-    if (state.phase === "ready" && oldest) {
+    if (wasReady && oldest) {
       const [id, each] = oldest;
       each.tries = (each.tries ?? 0) + 1;
       if (each.tries >= ASKED_TWICE) answered(id, JSON.stringify(LOST));
     }
     if (starts >= STARTS) return change({ phase: "failed", message: BROKEN });
     if (state.way === "snapshot") await dropSnapshot().catch(() => {});
-    begin(SLOW);
+    begin({ mayRestore: false });
   }
 
   function ask(message) {
@@ -86,10 +89,10 @@ export function startCore({ onState }) {
 
   function again() {
     starts = 0;
-    if (state.phase === "failed") begin(ANY);
+    if (state.phase === "failed") begin({ mayRestore: true });
   }
 
-  if (canRun()) queueMicrotask(() => begin(ANY));
+  if (canRun()) queueMicrotask(() => begin({ mayRestore: true }));
   else queueMicrotask(() => change({ phase: "failed", message: OUTDATED }));
   addEventListener("online", again);
   return { ask, state: () => state, again };

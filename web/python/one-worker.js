@@ -1,17 +1,22 @@
-/** One worker from its start to its end, with a limit on every silence. */
+/** One worker that runs the core, from its start to its end, with a limit on every silence. */
+import { newWorker } from "./protocol.js";
+import { snapshotAhead } from "./snapshot-ahead.js";
 
 // Far beyond what the slowest phone takes; a start that hangs says nothing of it.
 const LIMITS = { snapshot: 10_000, slow: 90_000, answer: 20_000 };
 // A page that was asleep finds its timers run out before it finds what the worker has sent.
 const GRACE = 1000;
 
-export const newWorker = (name) => new Worker(new URL("worker.js", import.meta.url), { type: "module", name });
-
-/** Start a worker of that name; `onGone()` is called once, when it is of no more use. */
-export function oneWorker(name, { onProgress, onReady, onAnswer, onGone }) {
-  const worker = newWorker(name);
+/**
+ * Start a worker, from the snapshot if `mayRestore` and there is one. `onWay(way)` says how,
+ * `onGone()` that it is of no more use, once.
+ */
+export function oneWorker({ mayRestore, onWay, onProgress, onReady, onAnswer, onGone }) {
+  const worker = newWorker();
   const busy = new Set();
+  let sound = null;
   let timer;
+  let gone = false;
 
   function expectWord(limit) {
     clearTimeout(timer);
@@ -22,20 +27,35 @@ export function oneWorker(name, { onProgress, onReady, onAnswer, onGone }) {
 
   function end() {
     clearTimeout(timer);
-    worker.onmessage = null;
-    worker.onerror = null;
     worker.terminate();
-    onGone();
+    if (!gone) onGone();
+    gone = true;
+  }
+
+  async function start() {
+    // Without storage there is no snapshot to be found, and all else still works.
+    const found = mayRestore ? await snapshotAhead().catch(() => null) : null;
+    const way = found ? "snapshot" : "slow";
+    expectWord(LIMITS[way]);
+    onWay(way);
+    if (!found) return worker.postMessage({ ask: "slow" });
+    sound = found.sound;
+    worker.postMessage({ ask: "restore", facts: found.facts });
+    const code = found.code.then((compiled) => worker.postMessage({ ask: "code", code: compiled }));
+    const memory = found.pages.then((pages) => worker.postMessage({ ask: "memory", pages }, [pages]));
+    await Promise.all([code, memory]);
   }
 
   const heard = {
-    progress({ way: taken, step, loaded, total }) {
-      expectWord(LIMITS[taken]);
-      onProgress({ way: taken, step, loaded, total });
+    progress(now) {
+      expectWord(LIMITS.slow);
+      onProgress(now);
     },
-    ready({ way: taken }) {
+    async ready() {
       clearTimeout(timer);
-      onReady(taken);
+      // Nothing is asked of a memory that is not the one that was kept.
+      await sound;
+      if (!gone) onReady();
     },
     answer({ id, text }) {
       busy.delete(id);
@@ -45,9 +65,9 @@ export function oneWorker(name, { onProgress, onReady, onAnswer, onGone }) {
     },
     failed: end,
   };
-  worker.onmessage = ({ data }) => heard[data.say](data);
+  worker.onmessage = ({ data: { say, ...news } }) => !gone && Promise.resolve(heard[say](news)).catch(end);
   worker.onerror = end;
-  expectWord(LIMITS.slow);
+  start().catch(end);
 
   return {
     question(id, text) {

@@ -7,7 +7,7 @@ const SCRIPT = "pyodide.asm.mjs";
 
 /** Return {pyodide, pack, handle}; `onProgress({step, loaded, total})` hears of every change. */
 export async function slowStart(onProgress) {
-  const now = { step: "Loading the arithmetic", loaded: 0, total: 0 };
+  const now = { step: "Waking the arithmetic", loaded: 0, total: 0 };
   const tell = (change) => onProgress(Object.assign(now, change));
   const onLost = () => tell({ step: "The network is gone. Loading goes on when it is back" });
   const pack = await download(packURL("pack.json"), { onBytes() {}, onLost }).json();

@@ -1,29 +1,29 @@
-/** The worker that runs Python; its name and its messages are in protocol.js. */
-import { KEEP, SLOW, say } from "./protocol.js";
+/** The worker that runs Python; its messages are in protocol.js. */
+import { say } from "./protocol.js";
 import { settle } from "./settle.js";
 import { slowStart } from "./slow-start.js";
 import { makeSnapshot } from "./snapshot-make.js";
 import { restoreSnapshot } from "./snapshot-restore.js";
-import { findSnapshot } from "./snapshot-store.js";
 
 let core = null;
-
-async function start() {
-  // Without storage there is no snapshot to be found, and all else still works.
-  const found = self.name === SLOW ? null : await findSnapshot().catch(() => null);
-  const way = found ? "snapshot" : "slow";
-  const onProgress = (now) => say("progress", { way, ...now });
-  onProgress({ step: "Waking the arithmetic", loaded: 0, total: 0 });
-  core = { way, ...(await (found ? restoreSnapshot(found) : slowStart(onProgress))) };
-  say("ready", { way });
-}
-
-async function keep() {
-  await makeSnapshot();
-  say("kept");
-}
+const arrive = {};
+const code = new Promise((resolve) => (arrive.code = resolve));
+const pages = new Promise((resolve) => (arrive.pages = resolve));
 
 const tasks = {
+  async slow() {
+    core = { way: "slow", ...(await slowStart((now) => say("progress", now))) };
+    say("ready");
+  },
+
+  async restore({ facts }) {
+    core = { way: "snapshot", ...(await restoreSnapshot({ facts, code, pages })) };
+    say("ready");
+  },
+
+  code: (part) => arrive.code(part.code),
+  memory: (part) => arrive.pages(part.pages),
+
   async question({ id, text }) {
     let answer = core.handle(text);
     // A failure of ours may be for want of a file that a quick start does without.
@@ -41,8 +41,17 @@ const tasks = {
     });
     return core.settled;
   },
+
+  async keep() {
+    await makeSnapshot();
+    say("kept");
+  },
 };
 
-const orFail = (task) => task.catch((error) => say("failed", { reason: String(error) }));
-self.onmessage = ({ data }) => orFail(Promise.resolve(data).then(() => tasks[data.ask](data)));
-orFail(self.name === KEEP ? keep() : start());
+self.onmessage = async ({ data }) => {
+  try {
+    await tasks[data.ask](data);
+  } catch (error) {
+    say("failed", { reason: String(error) });
+  }
+};

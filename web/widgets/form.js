@@ -8,6 +8,7 @@ const WIDGET = {
   length: textField,
   angle: textField,
   number: textField,
+  text: textField,
   count: countField,
   choice: choiceField,
   material: choiceField,

@@ -43,6 +43,7 @@ export function manyField({ field, value, onInput, onFocus }) {
     row.box.remove();
     add.hidden = false;
     tell();
+    list.dispatchEvent(new Event("change", { bubbles: true }));
   }
 
   function set(all) {

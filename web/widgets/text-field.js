@@ -1,8 +1,12 @@
 import { element, freshId } from "./element.js";
 import { trouble } from "./trouble.js";
 
+/** What the phone's own keyboard is for: words. All else has the keypad. */
+const isWords = (field) => field.kind === "text";
+
 /**
- * A field for a length, an angle or a count: label, text with the keypad, how it was read, trouble.
+ * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
+ * was read, trouble.
  * The text is the person's: nothing here changes it.
  * @returns {{node, show({echo, error}), value(), set(text), input}}
  */
@@ -12,15 +16,15 @@ export function textField({ field, value, onInput, onFocus }) {
     id,
     name: field.key,
     type: "text",
-    inputmode: "none",
+    inputmode: isWords(field) ? "text" : "none",
     autocomplete: "off",
     spellcheck: "false",
-    "data-keypad": field.kind,
+    "data-keypad": isWords(field) ? null : field.kind,
     "aria-describedby": `${id}-echo ${id}-trouble`,
     placeholder: field.may_be_blank ? "blank" : "",
     value,
     oninput: () => onInput(input.value),
-    onfocus: () => onFocus?.(input),
+    onfocus: () => isWords(field) || onFocus?.(input),
   });
   const echo = element("span", { class: "echo", id: `${id}-echo` });
   const wrong = trouble(`${id}-trouble`);

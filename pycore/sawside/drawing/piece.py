@@ -1,7 +1,6 @@
 """A piece as it lies on the bench, long side up, with a cut at each end."""
 
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import pairwise
 
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
@@ -10,48 +9,104 @@ from sawside.lengths.show import angle_text
 
 _SCREEN = 328
 """Pixels of a drawing on a narrow phone: what is seen beside the piece keeps its size there."""
+_ROOM = 40
+"""Pixels that a piece must be high for its angle to be written inside it."""
 
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """A cut across the face: degrees from square, and how much shorter it makes the short side."""
+    """A cut: degrees from square, and how much shorter it makes the short side.
 
-    degrees: Fraction
+    It crosses the face ("flat"), or the thickness ("edge": the blade is tilted).
+    """
+
+    degrees: Exact
     allowance: Exact
+    way: str = "flat"
 
 
-def mitered_piece(show, width, long_side, short_side, cuts, *, given):
-    """The drawing of a piece with two cuts; `given` ("long" or "short") is the side that was known.
+def mitered_piece(
+    show, width, long_side, short_side, cuts, *, given, thickness=None, rabbet=None
+):  # fmt: skip
+    """The drawing of a piece with two cuts; `given`: "long", "short" or None, what was measured.
 
-    Measures are exact inches. A long piece is drawn shortened by a conventional break.
+    Measures are exact inches. A long piece is drawn shortened by a conventional break. With a cut
+    across the `thickness` the piece is seen from its outer edge; with one of each kind both views
+    are drawn. `rabbet` is (how far its back lies from the inside, how long it is there).
     """
     left, right = (nearby(cut.allowance) for cut in cuts)
-    whole, across = nearby(long_side), nearby(width)
-    drawn = min(whole, left + right + 4 * across)
+    views = _views(cuts, width, thickness)
+    whole, largest = nearby(long_side), max(nearby(across) for _, across, _ in views)
+    drawn = min(whole, left + right + 4 * largest)
     pixel = drawn * 9 / 8 / _SCREEN
-    shapes = _stock(((0, 0), (drawn, 0), (drawn - right, across), (left, across)), drawn < whole)
-    for cut, corner, foot in (
-        (cuts[0], (0, 0), (left, across)),
-        (cuts[1], (drawn, 0), (drawn - right, across)),
-    ):
-        shapes += _blade(cut, corner, foot, pixel)
+    outline = ((0, 0), (drawn, 0), (drawn - right, 1), (left, 1))
+    shapes, top, bottom = [], 0, 0
+    for way, exact, seen in views:
+        across = nearby(exact)
+        bottom = top + across
+        shapes += _view(way, outline, cuts, top, across, drawn < whole, pixel)
+        middle = ((left + 2 * drawn - right) / 4, top + across / 2)
+        shapes.append(label(middle, f"{show.text(exact)} {seen}", "note"))
+        top = bottom + 40 * pixel
     long_text, short_text = show.text(long_side), show.text(short_side)
-    roles = {"long": ("given", "answer"), "short": ("answer", "given")}[given]
-    long_ends = (0, 0), (drawn, 0)
-    short_ends = (drawn - right, across), (left, across)
+    roles = ["given" if given == side else "answer" for side in ("long", "short")]
+    short_ends = (drawn - right, bottom), (left, bottom)
     shapes += [
-        dimension(*long_ends, 30 * pixel, f"long side {long_text}", roles[0]),
+        dimension((0, 0), (drawn, 0), 30 * pixel, f"long side {long_text}", roles[0]),
         dimension(*short_ends, 30 * pixel, f"short side {short_text}", roles[1]),
-        label(((left + 2 * drawn - right) / 4, across / 2), f"{show.text(width)} wide", "note"),
+        label((0, -50 * pixel), "left end", "note", "start"),
+        label((drawn, -50 * pixel), "right end", "note", "end"),
     ]
-    words = (
-        f"A piece {show.text(width)} wide. Its long side is {long_text}, its short side "
-        f"{short_text}. From square, the left end is cut at {angle_text(cuts[0].degrees)}, the "
-        f"right end at {angle_text(cuts[1].degrees)}."
-    )
+    low = bottom + 52 * pixel
+    if rabbet:
+        shapes += _rabbet(show, rabbet, outline, bottom, nearby(views[0][1]), pixel)
+        low += 26 * pixel
     middle, room = (left + drawn - right) / 2, 80 * pixel  # room for the text of the short side
     start, end = min(-drawn / 16, middle - room), max(drawn * 17 / 16, middle + room)
-    return drawing(words, (start, -52 * pixel, end, across + 52 * pixel), shapes)
+    words = _words(show, views, long_text, short_text, cuts, rabbet)
+    return drawing(words, (start, -64 * pixel, end, low), shapes)
+
+
+def _views(cuts, width, thickness):
+    """(way, across, words) of each view: across the face, from the outer edge, or both."""
+    ways = {cut.way for cut in cuts if cut.degrees != 0} or {"flat"}
+    views = [("flat", width, "wide"), ("edge", thickness, "thick")]
+    return [view for view in views if view[0] in ways]
+
+
+def _words(show, views, long_text, short_text, cuts, rabbet):
+    ends = " and ".join(f"{show.text(across)} {seen}" for _, across, seen in views)
+    how = [
+        f"the {side} end is cut {'square' if cut.degrees == 0 else _cut_words(cut)}"
+        for side, cut in zip(("left", "right"), cuts, strict=True)
+    ]
+    back = f" At the back of the rabbet it is {show.text(rabbet[1])}." if rabbet else ""
+    return (
+        f"A piece {ends}, long side up. Its long side is {long_text}, its short side "
+        f"{short_text}.{back} From square, {how[0]}, {how[1]}."
+    )
+
+
+def _cut_words(cut):
+    across = "across the face" if cut.way == "flat" else "across the thickness"
+    return f"at {angle_text(cut.degrees)} {across}"
+
+
+def _view(way, outline, cuts, top, across, broken, pixel):
+    """The wood and the saw's paths; an end that is cut the other way hides its short corner."""
+    corners, hidden = [], []
+    for corner, foot, cut in ((0, 3, cuts[0]), (1, 2, cuts[1])):
+        (x0, _), (x1, _) = outline[corner], outline[foot]
+        other = cut.way != way and cut.degrees != 0
+        corners.append(((x0, top), (x0 if other else x1, top + across)))
+        if other:
+            hidden.append(line((x1, top), (x1, top + across), "hidden"))
+    (left, left_foot), (right, right_foot) = corners
+    shapes = [*_stock((left, right, right_foot, left_foot), broken), *hidden]
+    for cut, ends, way_out in ((cuts[0], corners[0], -1), (cuts[1], corners[1], 1)):
+        if cut.way == way or cut.degrees == 0:
+            shapes += _blade(cut, *ends, way_out, pixel)
+    return shapes
 
 
 def _stock(outline, broken):
@@ -59,17 +114,17 @@ def _stock(outline, broken):
     if not broken:
         return [polygon(outline)]
     top_left, top_right, bottom_right, bottom_left = outline
-    across = bottom_left[1]
+    top, across = top_left[1], bottom_left[1] - top_left[1]
     tooth, gap = across / 12, across / 8
     at = bottom_left[0] + (bottom_right[0] - bottom_left[0]) * 4 / 5
-    edge = [(at + tooth * way, across * step / 3) for step, way in enumerate((0, 1, -1, 0))]
+    edge = [(at + tooth * way, top + across * step / 3) for step, way in enumerate((0, 1, -1, 0))]
     far = [(x + gap, y) for x, y in edge]
     breaks = [line(*ends, "break") for side in (edge, far) for ends in pairwise(side)]
     left, right = [top_left, *edge, bottom_left], [*far, bottom_right, top_right]
     return [polygon(left), polygon(right), *breaks]
 
 
-def _blade(cut, corner, foot, pixel):
+def _blade(cut, corner, foot, way_out, pixel):
     """The saw's path, a little beyond the piece at both sides, and its angle from square."""
     (x0, y0), (x1, y1) = corner, foot
     beyond = 18 * pixel
@@ -77,6 +132,28 @@ def _blade(cut, corner, foot, pixel):
     path = line((x0 - slope * beyond, y0 - beyond), (x1 + slope * beyond, y1 + beyond), "cut")
     if cut.degrees == 0:
         return [path]
-    sweep = -cut.degrees if slope > 0 else cut.degrees
+    if y1 - y0 < _ROOM * pixel:
+        place = (x1 - way_out * 22 * pixel, y1 + 14 * pixel)
+        return [path, label(place, angle_text(cut.degrees), "note")]
+    sweep = way_out * nearby(cut.degrees)
     square = line(corner, (x0, y1), "hidden")
-    return [path, square, arc(corner, y1 * 3 / 4, 90, sweep, angle_text(cut.degrees))]
+    return [path, square, arc(corner, (y1 - y0) * 3 / 4, 90, sweep, angle_text(cut.degrees))]
+
+
+def _rabbet(show, rabbet, outline, bottom, across, pixel):
+    """The back of the rabbet as a hidden line, and its length below the short side's."""
+    from_inside, long = nearby(rabbet[0]), rabbet[1]
+    up = from_inside / across
+    (x0, x1), (x3, x2) = (
+        (outline[0][0], outline[1][0]),
+        (outline[3][0], outline[2][0]),
+    )
+    ends = [
+        (x3 + (x0 - x3) * up, bottom - from_inside),
+        (x2 + (x1 - x2) * up, bottom - from_inside),
+    ]
+    offset = 56 * pixel + from_inside
+    return [
+        line(*ends, "hidden"),
+        dimension(ends[1], ends[0], offset, f"rabbet {show.text(long)}", "given"),
+    ]

@@ -1,9 +1,10 @@
 """Sine, cosine, tangent and arctangent of exact degrees, as rationals or proven enclosures.
 
 A rational number of degrees has a rational sine or cosine only at multiples of 30 and 90, and a
-rational tangent only at multiples of 45 (Niven's theorem). Those come out as `Fraction`; every
-other value is a `Real`. Series are summed in integers with 32 spare bits, and the enclosure is
-widened by more than all their roundings together: below 2**16 units for up to `MOST_BITS` bits.
+rational tangent only at multiples of 45 (Niven's theorem). Those come out as `Fraction`; at the
+other multiples of 30 and 45 the value is made of square roots, every other one is a series.
+Series are summed in integers with 32 spare bits, and the enclosure is widened by more than all
+their roundings together: below 2**16 units for up to `MOST_BITS` bits.
 """
 
 from fractions import Fraction
@@ -50,6 +51,8 @@ def sine(degrees):
     exact = {0: Fraction(0), 30: Fraction(1, 2), 90: Fraction(1)}.get(degrees)
     if exact is not None:
         return exact
+    if degrees in (45, 60):
+        return sqrt(2 if degrees == 45 else 3) / 2
     if degrees > 45:
         return Real(lambda bits: _cosine_enclosed(90 - degrees, bits))
     return Real(lambda bits: _sine_enclosed(degrees, bits))
@@ -65,8 +68,14 @@ def tangent(degrees):
     degrees = Fraction(degrees) % 180
     if degrees == 90:
         raise ValueError("90 degrees has no tangent")
-    exact = {0: Fraction(0), 45: Fraction(1), 135: Fraction(-1)}.get(degrees)
-    return sine(degrees) / cosine(degrees) if exact is None else exact
+    if degrees > 90:
+        return -tangent(180 - degrees)
+    exact = {0: Fraction(0), 45: Fraction(1)}.get(degrees)
+    if exact is not None:
+        return exact
+    if degrees in (30, 60):
+        return sqrt(3) / (3 if degrees == 30 else 1)
+    return sine(degrees) / cosine(degrees)
 
 
 def arctangent(ratio: Exact):
@@ -82,6 +91,27 @@ def arctangent(ratio: Exact):
     ):  # arctan t = 2 arctan(t / (1 + sqrt(1 + t*t))): below 1/8 the series is quick
         ratio = ratio / (1 + sqrt(1 + ratio * ratio))
     return Real(lambda bits: _arctangent_enclosed(ratio, bits)) * 8 * 180 / PI
+
+
+def arctangent_of_root(square):
+    """The angle from 0 to below 90 whose tangent is the square root of a number from 0 up.
+
+    Where the number is rational, 30 and 60 degrees come out exact as well.
+    """
+    if not isinstance(square, Real) and square in (3, Fraction(1, 3)):
+        return Fraction(60 if square == 3 else 30)
+    return arctangent(sqrt(square))
+
+
+def arcsine(ratio):
+    """The angle from -90 to 90 whose sine is an exact number; ValueError beyond -1 to 1."""
+    if sign(ratio) < 0:
+        return -arcsine(-ratio)
+    square = ratio * ratio
+    rest = 1 - square
+    if sign(rest) < 0:
+        raise ValueError("a sine is at most 1")
+    return Fraction(90) if sign(rest) == 0 else arctangent_of_root(square / rest)
 
 
 def _radians(degrees, bits):

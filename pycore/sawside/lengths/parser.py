@@ -10,7 +10,8 @@ from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
 from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits
 from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
 
-_SIGNS = {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷", "OF": "of", "Of": "of", "oF": "of"}
+_SIGNS = {each: each for each in "+−÷()"} | {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷"}
+_SIGNS |= dict.fromkeys(("of", "OF", "Of", "oF"), "of")
 
 
 def parse(typed, kind, default, names=None):
@@ -20,7 +21,8 @@ def parse(typed, kind, default, names=None):
     `names` maps the names that may stand in the sum to their values (see `names`).
     Errors: "missing" for blank text, else "unreadable" with the place.
     """
-    term = _parser(typed, kind, default, names).sum()
+    _check_length(typed)
+    term = _Parser(typed, kind, default, names).sum()
     return term.taken_as(default) if term.bare and default is not None else term
 
 
@@ -29,18 +31,18 @@ def last_step(typed, kind, default, names):
 
     That is its last sum or difference outside parentheses, or else its last product or quotient.
     """
-    parser = _parser(typed, kind, default, names)
+    _check_length(typed)
+    parser = _Parser(typed, kind, default, names)
     parser.sum()
     at = parser.plus_at if parser.plus_at is not None else parser.times_at
     return None if at is None else typed[at:].strip()
 
 
-def _parser(typed, kind, default, names):
+def _check_length(typed):
     if len(typed) > MOST_CHARACTERS:
         raise unreadable(
             f"This is longer than {MOST_CHARACTERS} characters.", "Split it into shorter sums.", 0
         )
-    return _Parser(typed, kind, default, names)
 
 
 class _Level:
@@ -97,26 +99,15 @@ class _Parser:
 
     def sum(self):
         text, end = self.text, len(self.text.rstrip(" "))
-        level = _Level(0, self.default)
-        outer = []
-        due = True  # a number is due, not a sign
-        while due or self.at < end:
-            if due and (number := NUMBER.match(text, self.at)):
-                level.take(self.measure(number))
-                due = False
-                continue
-            if (
-                due
-                and self.names is not None
-                and (found := named_at(self.typed, self.at, self.names))
-            ):
-                written, value, power, self.at = found
-                level.take(Term(value.numerator, value.denominator, power, False, written))
-                due = False
-                continue
-            found = SIGN.match(text, self.at)
-            sign = found and _SIGNS.get(found[1], found[1])
-            if due:
+        number = NUMBER.match(text)
+        if number is not None and number.end() == end:  # most texts are one number
+            return self.number(number)[0]
+        level, outer = _Level(0, self.default), []
+        while True:
+            term = self.named() if number is None else self.measure(number)
+            if term is None:  # no number yet: a parenthesis or a sign before one
+                found = SIGN.match(text, self.at)
+                sign = found and _SIGNS[found[1]]
                 if sign == "(":
                     outer.append(level)
                     level = _Level(found.start(1), self.default)
@@ -124,27 +115,46 @@ class _Parser:
                     level.sign = sign
                 else:
                     raise refusals.no_number(text, self.typed, self.at, self.kind.example)
-            elif sign == ")" and outer:
-                inside = level.fold().enclosed()
-                level = outer.pop()
-                level.take(inside)
-            elif sign in (None, "(", ")"):
-                raise refusals.no_sign(text, self.typed, self.at, self.kind.other_units)
-            elif sign in ("+", "−"):
-                level.fold()
-                level.plus, level.plus_at = sign, found.start(1)
-                due = True
-                if not outer:
-                    self.plus_at = level.plus_at
+                self.at = found.end()
+                number = NUMBER.match(text, self.at)
+                continue
+            level.take(term)
+            while self.at < end:
+                found = SIGN.match(text, self.at)
+                sign = found and _SIGNS[found[1]]
+                if sign == ")" and outer:
+                    inside = level.fold().enclosed()
+                    level = outer.pop()
+                    level.take(inside)
+                    self.at = found.end()
+                    continue
+                if sign is None or sign in "()":
+                    raise refusals.no_sign(text, self.typed, self.at, self.kind.other_units)
+                self.at = found.end()
+                at = found.start(1)
+                if sign in "+−":
+                    level.fold()
+                    level.plus, level.plus_at = sign, at
+                    if not outer:
+                        self.plus_at = at
+                else:
+                    level.times, level.times_at = sign, at
+                    if not outer:
+                        self.times_at = at
+                number = NUMBER.match(text, self.at)
+                break
             else:
-                level.times, level.times_at = sign, found.start(1)
-                due = True
-                if not outer:
-                    self.times_at = level.times_at
-            self.at = found.end()
+                break
         if outer:
             raise unreadable("A parenthesis is not closed.", "Add ) at the end of it.", level.at)
         return level.fold()
+
+    def named(self):
+        """The term of a name that stands here, or None."""
+        if self.names is None or (found := named_at(self.typed, self.at, self.names)) is None:
+            return None
+        written, value, power, self.at = found
+        return Term(value.numerator, value.denominator, power, False, written)
 
     def measure(self, match):
         """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""
@@ -193,13 +203,15 @@ class _Parser:
 
     def number(self, match):
         """The term of one matched number, and its unit or None; the place moves past it."""
-        whole, over, under, before, vulgar, raised, lowered, decimal, word = match.groups()
-        if decimal is not None:
-            first, _, places = decimal.partition(".")
-            run = first + places
-            top, bottom = int(run), 10 ** len(places)
+        pointed, whole, over, under, before, vulgar, raised, lowered, alone, word = match.groups()
+        if alone is not None:
+            top, bottom, echo = int(alone), 1, alone
+            longest = len(alone)
+        elif pointed is not None:
+            first, _, places = pointed.partition(".")
+            top, bottom = int(first + places), 10 ** len(places)
             echo = f"{first or '0'}.{places}" if places else first
-            longest = len(run)
+            longest = len(first) + len(places)
         else:
             whole = whole or before
             if vulgar:

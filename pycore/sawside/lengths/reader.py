@@ -30,8 +30,8 @@ added to areas or counts, more than 200 characters, more than 12 digits in a num
 beyond a mile. Nothing is evaluated as code, and time is linear in the text.
 """
 
+from dataclasses import dataclass
 from fractions import Fraction
-from typing import NamedTuple
 
 from sawside.errors import Refusal
 from sawside.lengths import parser
@@ -44,7 +44,8 @@ from sawside.lengths.units import MILE
 _MOST = tuple(int(MILE) ** max(power, 1) for power in range(4))
 
 
-class Reading(NamedTuple):
+@dataclass(slots=True)
+class Reading:
     """What a text was read as.
 
     `value` is exact: inches, square inches or cubic inches by `power` 1, 2, 3, degrees for an
@@ -102,7 +103,13 @@ def read_angle(text):
 
 def read_count(text):
     """Read a whole number. Errors as `read`, and "unreadable" for a part of a whole."""
-    term = parse(text, COUNT, None)
-    if term.value.denominator != 1:
+    number = read_number(text)
+    if number.value.denominator != 1:
         raise unreadable("This is not a whole number.", "Write a whole number, as in 4.", 0)
+    return number
+
+
+def read_number(text):
+    """Read a pure number: 25, 6.5, 36 1/4, -10. Errors as `read`."""
+    term = parse(text, COUNT, None)
     return Reading(term.value, 0, term.pure_echo)

@@ -1,9 +1,14 @@
-"""How a person wants lengths read and told: four choices, each with a usual value."""
+"""How a person wants lengths read and told, the kerf of the saw, and the person's own tapes."""
 
 from dataclasses import dataclass
+from fractions import Fraction
+from functools import lru_cache
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.marks import GRIDS, ROUNDINGS, Grid
+from sawside.lengths.own_tape import OwnTape
+from sawside.lengths.reader import read_length
+from sawside.lengths.tape_rows import FIELD, read_tapes, row_texts
 from sawside.lengths.units import INCHES_PER
 
 USUAL = ""
@@ -47,22 +52,46 @@ CHOICES = {
 
 _METRIC = ("mm", "cm", "m")
 
+KERF = "1/8"
+"""The usual kerf, in inches: what many table saw blades take (common practice, no source)."""
+
+KERF_LIMITS = ("0.01 in", "3/4 in")
+"""Narrow and wide enough for every saw, and close enough to refuse inches that were meant as
+millimeters and the other way round."""
+
+MOST_TAPES = 12
+
+OWN = ("kerf", "tapes")
+"""The settings that are filled in, beside the `CHOICES`."""
+
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """What a bare number means, how marks are chosen, and the form in which they are shown."""
+    """What a bare number means, how marks are chosen, in which form they are shown, what saws take.
+
+    `kerf` is in exact inches, `kerf_text` as it was typed; `tapes` are the person's own.
+    """
 
     unit: str = "in"
     grid: Grid = GRIDS["1/16"]
     rounding: str = "nearest"
     display: str = "in"
+    kerf: Fraction = Fraction(KERF)
+    kerf_text: str = KERF
+    tapes: tuple[OwnTape, ...] = ()
+
+    def __hash__(self):
+        """Quick, because a tally asks for it once for every line: hashing a rational is slow."""
+        return hash((self.unit, self.grid.name, self.rounding, self.display, self.kerf_text))
 
 
 def read_settings(data):
     """Settings from a message; what is not given follows the unit.
 
-    A mark in millimeters can't be told exactly in inches, so it is always told in millimeters.
-    Errors: "message" when `data` is not an object, "unknown" for a setting or value not offered.
+    A mark in millimeters can't be told exactly in inches, so it is always told in millimeters. The
+    usual kerf is in inches whatever the unit. Errors: "message" when `data` is not an object,
+    "unknown" for a setting or value not offered, and for kerf and tapes whatever the reader
+    refuses, several as `Refusals`.
     """
     if data is None:
         data = {}
@@ -71,11 +100,13 @@ def read_settings(data):
             "message", "The settings are not readable.", "Send them by name.", field="settings"
         )
     for name, value in data.items():
+        if name in OWN:
+            continue
         if name not in CHOICES:
             raise Refusal(
                 "unknown",
                 f"There is no setting {quoted(str(name))}.",
-                f"Use one of {', '.join(CHOICES)}.",
+                f"Use one of {', '.join((*CHOICES, *OWN))}.",
                 field="settings",
             )
         if not isinstance(value, str) or value not in CHOICES[name]:
@@ -86,16 +117,68 @@ def read_settings(data):
                 f"Use one of {offered}.",
                 field=f"settings.{name}",
             )
-    unit = data.get("unit", "in")
-    display = data.get("display") or None
-    mark = data.get("mark") or None
+    return _settings(
+        data.get("unit", "in"),
+        data.get("mark") or None,
+        data.get("rounding", "nearest"),
+        data.get("display") or None,
+        _kerf_typed(data.get("kerf", "")),
+        _tapes_typed(data.get("tapes") or []),
+    )
+
+
+@lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
+def _settings(unit, mark, rounding, display, kerf, tapes):
     if mark is None:
         metric = display == "mm" if display else unit in _METRIC
         mark = "1 mm" if metric else "1/16"
     grid = GRIDS[mark]
     if display is None or grid.unit == "mm":
         display = "mm" if grid.unit == "mm" else "in"
-    return Settings(unit, grid, data.get("rounding", "nearest"), display)
+    read, refusals = read_tapes(tapes, unit)
+    kerf = kerf or (KERF if unit == "in" else f"{KERF} in")
+    try:
+        kerf_read = _kerf_read(kerf, unit)
+    except Refusal as refusal:
+        refusals.insert(0, refusal.of("settings.kerf"))
+    if len(refusals) > 1:
+        raise Refusals(refusals)
+    if refusals:
+        raise refusals[0]
+    return Settings(unit, grid, rounding, display, kerf_read, kerf, read)
+
+
+def _kerf_typed(typed):
+    """The kerf as text; "message" for what is none."""
+    if isinstance(typed, bool) or not isinstance(typed, (str, int, float)):
+        raise Refusal(
+            "message", "Kerf is not a text.", "Send it as it was typed.", field="settings.kerf"
+        )
+    return str(typed).strip()
+
+
+def _tapes_typed(rows):
+    """The tapes as texts that can be hashed."""
+    if not isinstance(rows, list):
+        message = "My tapes are not a list."
+        raise Refusal("message", message, "Send them as a list.", field=FIELD)
+    if len(rows) > MOST_TAPES:
+        message = f"There are more than {MOST_TAPES} tapes."
+        raise Refusal("range", message, "Take some away.", field=FIELD)
+    return tuple(row_texts(number, row) for number, row in enumerate(rows))
+
+
+def _kerf_read(typed, unit):
+    kerf = read_length(typed, unit).value
+    least, most = KERF_LIMITS
+    if not read_length(least).value <= kerf <= read_length(most).value:
+        raise Refusal(
+            "range",
+            f"Kerf must be from {least} to {most}.",
+            "Check the number, and write its unit beside it.",
+            at=0,
+        )
+    return kerf
 
 
 assert set(CHOICES["mark"]) - {USUAL} == set(GRIDS)

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from sawside.lengths.display import decimal_text, mark_text, mixed_text
 from sawside.lengths.marks import Rounded, to_mark
-from sawside.lengths.real import Real
+from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER
 
 _MOST_DENOMINATOR = 1000
@@ -51,7 +51,23 @@ class Show:
         return end if rounded.direction == "exact" else f"{end} → {self.text(rounded)}"
 
 
-def angle_text(degrees):
-    """An angle as it is set on a saw: to a tenth of a degree; ≈ says that it was rounded."""
-    text = decimal_text(Fraction(round(Fraction(degrees) * 10), 10), 1)
-    return f"{text}°" if degrees * 10 % 1 == 0 else f"≈ {text}°"
+def degrees_text(degrees):
+    """Degrees as arithmetic shows them, in decimals and without their sign: 22.5, 31.6235…"""
+    return decimal_text(degrees, 4)
+
+
+def angle_text(degrees, places=1):
+    """An angle as it is set on a saw, to a tenth of a degree or to as many `places` as asked.
+
+    ≈ says that it was rounded.
+    """
+    scale = 10**places
+    steps, _ = settle(degrees * scale, round)
+    text = f"{decimal_text(Fraction(steps, scale), places)}°"
+    return text if sign(degrees * scale - steps) == 0 else f"≈ {text}"
+
+
+def angle_equals(degrees):
+    """The end of a line of working: " = 45°" or " ≈ 31.62°"."""
+    text = angle_text(degrees, 2)
+    return f" {text}" if text.startswith("≈") else f" = {text}"

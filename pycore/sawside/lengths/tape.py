@@ -61,6 +61,13 @@ def _inch_words(mark, division):
     return f"{_small_marks(count)} {where} ({parts_in_words(division)})"
 
 
+def from_the_inch(rounded):
+    """How to find a mark by counting from the nearest numbered inch alone."""
+    division = rounded.grid.division
+    inch, count = _counted(rounded.mark, 1, Fraction(1, division))
+    return f"{_small_marks(count)} {inch} ({parts_in_words(division)})" if count else f"on {inch}"
+
+
 def _the(part):
     return fraction_in_words(part.numerator, part.denominator).replace(" ", "-")
 

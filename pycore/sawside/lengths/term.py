@@ -17,7 +17,8 @@ class Term:
     """`power` 0 is a number, 1 a length (inches), 2 an area, 3 a volume.
 
     `bare` means a pure number that may still turn out to be a length. `remainder`, in inches, is
-    what a length divided by a length leaves over.
+    what a length divided by a length leaves over. A term stands in one place of one sum, so
+    `taken_as` and `enclosed` may change it, which is quicker than another one.
     """
 
     __slots__ = ("bare", "bottom", "echo", "power", "remainder", "top")
@@ -33,7 +34,7 @@ class Term:
     @property
     def value(self):
         """The exact value."""
-        return Fraction(self.top, self.bottom)
+        return Fraction(self.top) if self.bottom == 1 else Fraction(self.top, self.bottom)
 
     @property
     def pure_echo(self):
@@ -41,9 +42,13 @@ class Term:
         return self.echo.replace(SLOT, "") if self.bare else self.echo
 
     def taken_as(self, unit):
-        """A bare number as a length in `unit`."""
-        top, bottom = self.top * unit.top, self.bottom * unit.bottom
-        return Term(top, bottom, 1, False, self.echo.replace(SLOT, unit.echo))
+        """The same term, from now on a length in `unit`; it must be bare."""
+        self.top *= unit.top
+        self.bottom *= unit.bottom
+        self.power = 1
+        self.bare = False
+        self.echo = self.echo.replace(SLOT, unit.echo)
+        return self
 
     def with_part(self, part):
         """A larger unit with the smaller one that follows it: 6′ and 7″."""
@@ -51,9 +56,9 @@ class Term:
         return Term(top, self.bottom * part.bottom, 1, False, f"{self.echo} {part.echo}")
 
     def enclosed(self):
-        """The same in parentheses."""
-        echo = f"({self.echo})"
-        return Term(self.top, self.bottom, self.power, self.bare, echo, self.remainder)
+        """The same term, from now on in parentheses."""
+        self.echo = f"({self.echo})"
+        return self
 
 
 def negated(term):
@@ -69,9 +74,9 @@ def added(one, other, sign, at, default):
     bare = one.bare and other.bare
     if not bare:
         if one.bare and other.power == 1:
-            one = one.taken_as(default)
+            one.taken_as(default)
         elif other.bare and one.power == 1:
-            other = other.taken_as(default)
+            other.taken_as(default)
         if one.power != other.power:
             verb, joins = ("add", "and") if sign == "+" else ("take", "from")
             first, second = (one, other) if sign == "+" else (other, one)
@@ -82,8 +87,8 @@ def added(one, other, sign, at, default):
             )
     left, right = one.top * other.bottom, other.top * one.bottom
     top = left + right if sign == "+" else left - right
-    echoes = (one.echo, other.echo) if bare else (one.pure_echo, other.pure_echo)
-    return Term(top, one.bottom * other.bottom, one.power, bare, f" {sign} ".join(echoes))
+    left, right = (one.echo, other.echo) if bare else (one.pure_echo, other.pure_echo)
+    return Term(top, one.bottom * other.bottom, one.power, bare, f"{left} {sign} {right}")
 
 
 def multiplied(one, other, sign, at):

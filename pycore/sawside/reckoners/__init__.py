@@ -1,6 +1,6 @@
 """One file for each question. A file that declares `RECKONER` is found by being in this folder.
 
-Nothing here imports a sibling, except `declaration`. Imports: everything up to drawing.
+No question imports another; what several share has no `RECKONER`. Imports: up to drawing.
 """
 
 from importlib import import_module

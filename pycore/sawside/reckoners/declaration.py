@@ -3,8 +3,8 @@
 A reckoner is one file in this folder that ends in `RECKONER = Reckoner(...)`. Everything else,
 reading what was typed, ranges, telling the answers, the page, is made from that declaration.
 
-`compute(given, show)` gets the values in `given` by their field's key: lengths as exact inches
-and angles as exact degrees (`Fraction`), counts as `int`, a choice as its value, a material as
+`compute(given, show)` gets the values in `given` by their field's key: lengths as exact inches,
+angles as exact degrees, numbers (`Fraction`), counts as `int`, a choice as its value, a material as
 its `Material`, lengths as a list, rows as a list of the same; None for what was left blank or is
 not shown. `show` tells lengths by the person's settings, for the working and the drawing.
 It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
@@ -14,7 +14,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
-from sawside.wood.materials import MATERIALS
+from sawside.wood.materials import having
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +30,8 @@ class Choice:
 class Field:
     """One thing to fill in. `least` and `most` are inclusive, in text as a person would type it.
 
-    `shown_when` is (another field's key, the values of it that show this one).
+    `shown_when` is (another field's key, the values of it that show this one). A blank length
+    with a `setting` is that of the settings; `choices_from` names a list of the settings.
     """
 
     kind: str
@@ -47,11 +48,28 @@ class Field:
     fields: tuple["Field", ...] = ()
     row_label: str | None = None
     most_rows: int | None = None
+    unit: str | None = None
+    setting: str | None = None
+    choices_from: str | None = None
 
 
 def length(key, label, **more):
     """A length: read with every form of the reader, given as exact inches."""
     return Field("length", key, label, **{"least": "0 in", "most": "100 ft"} | more)
+
+
+def kerf(key="kerf", label="Kerf", **more):
+    """The width of a cut; blank, it is the kerf of the settings."""
+    more = {"help": "The width of the cut: measure one in scrap.", "most": "1 in"} | more
+    blank = "The kerf of the settings."
+    return length(key, label, setting="kerf", may_be_blank=True, blank_means=blank, **more)
+
+
+def own_tape(key, label, **more):
+    """One of the person's own tapes of the settings, given as its `OwnTape`; None for none."""
+    blank = "A tape that reads true."
+    return Field("tape", key, label, choices_from="tapes", may_be_blank=True, blank_means=blank,
+                 **more)  # fmt: skip
 
 
 def angle(key, label, **more):
@@ -64,18 +82,25 @@ def count(key, label, **more):
     return Field("count", key, label, **{"least": "0", "most": "1000"} | more)
 
 
+def number(key, label, unit, **more):
+    """A number with a fixed unit, which is shown behind it; decimal or fraction, given exact."""
+    return Field("number", key, label, unit=unit, **{"least": "0"} | more)
+
+
 def choice(key, label, choices, **more):
     """One of `choices`, a dict of value to label; the first is the default."""
     made = tuple(Choice(value, text) for value, text in choices.items())
     return Field("choice", key, label, choices=made, **{"default": made[0].value} | more)
 
 
-def material(key, label, **more):
-    """A panel or species of the materials table, given as its `Material`."""
-    made = tuple(
-        Choice(each.key, each.name, f"{each.table}, {each.source}; {each.status}")
-        for each in MATERIALS.values()
-    )
+def material(key, label, *, figure="stiffness", own=False, **more):
+    """A panel or species that has a figure on file, given as its `Material`.
+
+    What is known only from memory says so in the list; the answer names every source. With `own`
+    the last choice is "own", given as None: the question asks for its figures.
+    """
+    made = tuple(Choice(each.key, each.label(figure)) for each in having(figure))
+    made += (Choice("own", "My own material"),) if own else ()
     return Field("material", key, label, choices=made, **more)
 
 
@@ -129,13 +154,18 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Reckoning:
-    """What `compute` returns: answers by key, and what goes with them."""
+    """What `compute` returns: answers by key, and what goes with them.
+
+    An answer that this case does not have is left out; the first one is always there. `stick` is
+    a story stick to be printed (`drawing.story_stick`).
+    """
 
     answers: dict[str, Any]
     working: tuple[str, ...]
     drawing: dict | None = None
     cautions: tuple[str, ...] = ()
     parts: tuple[Part, ...] = ()
+    stick: dict | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,166 +1,118 @@
-"""Shelves with equal openings: height = shelves x thickness + (shelves + 1) x opening.
+"""Shelves with equal openings: inside height = shelves x thickness + (shelves + 1) x opening.
 
 Any one of height, shelf count and opening is left blank and solved for. Each mark is worked out
 from its own exact place, so no rounding is carried from one shelf to the next.
 """
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.case import case_from_the_front, case_words
+from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.lengths.real import nearby
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, length
-
-_MOST_SHELVES = 40
-_MOST_LABELS = 8
-_CAUTIONS = (
-    "A tall case can tip: fasten it to a stud or the wall as the fastener's maker and local rules "
-    "say, and load heavy things low.",
+from sawside.geometry.case import Shelving, stacked
+from sawside.reckoners.case_fields import (
+    CAUTIONS,
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    case_of,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_answers,
+    marked_as,
+    origin_of,
+    refuse_no_room,
+    refuse_too_many,
+    shelves_text,
 )
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, length
 
 
 def compute(given, show):
-    """Opening, marks to the bottom edge of each shelf, and the openings that the marks give."""
-    height, shelves, opening, working = _solved(given, show)
-    thickness = given.thickness
-    marks = [number * opening + (number - 1) * thickness for number in range(1, shelves + 1)]
-    found = _openings([show.mark(mark) for mark in marks], height, thickness)
-    numbered = [(f"Shelf {number}", mark) for number, mark in enumerate(marks, 1)]
+    """Opening, the mark of each shelf, and the openings that the marks give."""
+    inside, shelves, opening, working = _solved(given, show)
+    thicknesses = (given.thickness,) * shelves
+    bottoms = stacked([opening] * shelves, thicknesses)
+    shelving = Shelving(
+        case_of(given, inside), bottoms, thicknesses, given.edge, origin_of(given)
+    )  # fmt: skip
     if shelves:
-        working += (
-            f"Shelf 1: {show.number(opening)}; each next one {show.number(opening)} + "
-            f"{show.number(thickness)} = {show.number(opening + thickness)} higher",
-        )
+        working += (_stepping(given, show, shelving, opening),)
+    text = show.text(opening)
+    overall = shelving.case.overall if shelving.case.whole else inside
     return Reckoning(
         answers={
             "opening": opening,
-            "marks": numbered,
             "shelf_count": shelves,
-            "height": height,
-            "openings": [(f"Opening {number}", each) for number, each in enumerate(found, 1)],
-            "difference": max(found) - min(found),
+            "height": inside,
+            **marked_answers(shelving, show),
         },
         working=working,
-        drawing=_drawing(show, height, thickness, opening, marks),
-        cautions=_CAUTIONS,
+        drawing=case_from_the_front(
+            show,
+            shelving,
+            words=case_words(shelving, show.text(overall), [text] * (shelves + 1)),
+            openings=(text,),
+            answer="height" if given.height is None else "opening",
+        ),
+        cautions=CAUTIONS,
+        stick=side_stick(show, shelving),
+    )
+
+
+def _stepping(given, show, shelving, opening):
+    """How each mark comes from the first."""
+    first, t = shelving.marks[0], show.number(given.thickness)
+    each = f"{show.number(opening)} + {t} = {show.number(opening + given.thickness)}"
+    way = "less" if given.origin == "upper_end" else "more"
+    return (
+        f"{marked_as(given)}. Shelf 1: {show.number(first)}; each next one {each} {way}, "
+        "rounded only at the mark"
     )
 
 
 def _solved(given, show):
-    """Height, count and opening, the blank one worked out, and the line that shows how."""
-    height, shelves, opening, thickness = (
-        given.height, given.shelf_count, given.opening, given.thickness
-    )  # fmt: skip
-    t = show.number(thickness)
-    if height is None:
-        height = shelves * thickness + (shelves + 1) * opening
-        line_ = f"{shelves} × {t} + {shelves + 1} × {show.number(opening)}{show.equals(height)}"
-        return height, shelves, opening, (line_,)
+    """Inside height, count and opening, the blank one worked out, and the lines that show how."""
+    inside, shelves, opening = inside_height(given, show), given.shelf_count, given.opening
+    thickness, t = given.thickness, show.number(given.thickness)
+    lines = inside_working(given, show, inside)
+    if inside is None:
+        inside = shelves * thickness + (shelves + 1) * opening
+        line = f"{shelves} × {t} + {shelves + 1} × {show.number(opening)}{show.equals(inside)}"
+        return inside, shelves, opening, (line,)
     if shelves is None:
-        shelves = (height - opening) // (opening + thickness)
-        if shelves < 0:
+        if opening > inside:
             raise Refusal(
                 "impossible",
                 f"An opening of {show.text(opening)} is higher than the inside height of "
-                f"{show.text(height)}.",
+                f"{show.text(inside)}.",
                 "Give a smaller opening, or leave the height blank.",
                 field="opening",
             )
-        if shelves > _MOST_SHELVES:
-            raise Refusal(
-                "impossible",
-                f"That would be {shelves} shelves, more than {_MOST_SHELVES}.",
-                "Give a larger opening.",
-                field="opening",
-            )
-        line_ = (
-            f"({show.number(height)} − {show.number(opening)}) ÷ ({show.number(opening)} + {t}) "
-            f"= {show.pure((height - opening) / (opening + thickness))} → "
-            f"{shelves} {'shelf' if shelves == 1 else 'shelves'}"
+        fit = (inside - opening) / (opening + thickness)
+        shelves = fit.__floor__()
+        refuse_too_many(shelves, "opening")
+        o = show.number(opening)
+        lines += (
+            f"({show.number(inside)} − {o}) ÷ ({o} + {t}) = {show.pure(fit)} → "
+            f"{shelves_text(shelves)}",
         )
-        return height, shelves, *_even(height, shelves, thickness, show, (line_,))
-    if height <= shelves * thickness:
-        raise Refusal(
-            "impossible",
-            f"{shelves} shelves of {show.text(thickness)} fill {show.text(shelves * thickness)}, "
-            f"and the inside height is {show.text(height)}.",
-            "Take fewer or thinner shelves.",
-            field="shelf_count",
-        )
-    return height, shelves, *_even(height, shelves, thickness, show, ())
-
-
-def _even(height, shelves, thickness, show, lines):
-    opening = (height - shelves * thickness) / (shelves + 1)
-    line_ = (
-        f"({show.number(height)} − {shelves} × {show.number(thickness)}) ÷ {shelves + 1}"
-        f"{show.equals(opening)}"
-    )
-    return opening, (*lines, line_)
-
-
-def _openings(marks, height, thickness):
-    """The openings between shelves that stand with their bottom edges on the marks."""
-    bottoms = [*marks, height]
-    tops = [0, *(mark + thickness for mark in marks)]
-    return [bottom - top for bottom, top in zip(bottoms, tops, strict=True)]
-
-
-def _drawing(show, height, thickness, opening, marks):
-    """The case from the front, as wide as is good to look at, marks beside their shelves."""
-    high, thick = nearby(height), nearby(thickness)
-    wide = high * 7 / 10
-    side = max(thick, high / 60)
-    left, right, space = -high / 2, wide + high / 2, high * 4 / 100
-    shapes = [
-        polygon([(x, -side), (x + side, -side), (x + side, high + side), (x, high + side)])
-        for x in (-side, wide)
-    ]
-    shapes += [polygon([(0, y), (wide, y), (wide, y + side), (0, y + side)]) for y in (-side, high)]
-    told = _told(len(marks))
-    for number, mark in enumerate(marks):
-        bottom = high - nearby(mark)
-        corners = [(0, bottom - thick), (wide, bottom - thick), (wide, bottom), (0, bottom)]
-        shapes.append(polygon(corners))
-        if number in told:
-            shapes.append(line((wide + side, bottom), (wide + side + space, bottom), "center"))
-            place = (wide + side + space * 3 / 2, bottom)
-            shapes.append(label(place, show.text(mark), "note", "start"))
-    shapes.append(dimension((0, high), (0, 0), high * 32 / 100, show.text(height), "given"))
-    if marks:
-        shapes.append(_opening(show, opening, high, wide))
-    words = (
-        f"A case {show.text(height)} high inside with {len(marks)} "
-        f"{'shelf' if len(marks) == 1 else 'shelves'}, every opening {show.text(opening)}. "
-        "The figures at the right are heights from the inside bottom to the bottom edge of a shelf."
-    )
-    return drawing(words, (left, -side - space, right, high + side + space), shapes)
-
-
-def _opening(show, opening, high, wide):
-    """The lowest opening: between the shelves, or beside the case where it is low."""
-    top = high - nearby(opening)
-    x, offset = (wide / 2, 0) if nearby(opening) > high / 8 else (0, high * 14 / 100)
-    return dimension((x, high), (x, top), offset, show.text(opening), "answer")
-
-
-def _told(shelves):
-    """Which shelves have room for their figure: all of a few, else some spread over the case."""
-    if shelves <= _MOST_LABELS:
-        return set(range(shelves))
-    return {number * (shelves - 1) // (_MOST_LABELS - 1) for number in range(_MOST_LABELS)}
+    refuse_no_room(show, shelves, shelves * thickness, inside)
+    opening = (inside - shelves * thickness) / (shelves + 1)
+    line = f"({show.number(inside)} − {shelves} × {t}) ÷ {shelves + 1}{show.equals(opening)}"
+    return inside, shelves, opening, (*lines, line)
 
 
 RECKONER = Reckoner(
     key="equal_shelf_spacing",
     title="Equal shelf spacing",
     asks="Where do shelves go so that all openings are the same?",
-    words=("shelf", "shelves", "opening", "bookcase", "cabinet", "spacing", "divide", "layout"),
-    order=20,
+    words=(
+        "shelf", "shelves", "opening", "bookcase", "cabinet", "spacing", "divide", "layout", "even",
+    ),
+    order=300,
     fields=(
-        length(
-            "height",
-            "Inside height",
-            help="From the inside bottom to the inside top of the case.",
-            least="1/4 in",
+        height_field(
             may_be_blank=True,
             blank_means="Worked out from the shelf count and the opening.",
         ),
@@ -168,18 +120,11 @@ RECKONER = Reckoner(
             "shelf_count",
             "Shelves",
             help="Shelves between the bottom and the top, without those two.",
-            most=str(_MOST_SHELVES),
+            most=str(MOST_SHELVES),
             may_be_blank=True,
             blank_means="As many as leave at least the opening that you give.",
         ),
-        length(
-            "thickness",
-            "Shelf thickness",
-            help="As measured: panels are often thinner than they are sold.",
-            default='3/4"',
-            least="1/64 in",
-            most="6 in",
-        ),
+        THICKNESS,
         length(
             "opening",
             "Opening",
@@ -188,20 +133,29 @@ RECKONER = Reckoner(
             may_be_blank=True,
             blank_means="Worked out from the height and the shelf count.",
         ),
+        *MARKING,
     ),
     answers=(
         Answer("opening", "Opening"),
-        Answer("marks", "Bottom edge of each shelf, from the inside bottom", "lengths"),
+        Answer("marks", "Marks of the shelves", "lengths"),
         Answer("shelf_count", "Shelves", "count"),
         Answer("height", "Inside height"),
-        Answer("openings", "Openings as the marks give them", "lengths"),
-        Answer("difference", "Largest difference between openings"),
+        *MARKED,
     ),
     source=(
         "Arithmetic: height = shelves × thickness + (shelves + 1) × opening. Marking every shelf "
         "from the same end is common practice, no source."
     ),
     compute=compute,
-    example={"height": "41 1/4", "shelf_count": "2", "thickness": "23/32", "opening": ""},
+    example={
+        "height": "44 1/2",
+        "shelf_count": "2",
+        "thickness": "23/32",
+        "opening": "",
+        "case_parts": "whole",
+        "bottom": "23/32",
+        "top": "23/32",
+        "kick": "3",
+    },
     solve_one_of=("height", "shelf_count", "opening"),
-)
+)  # fmt: skip

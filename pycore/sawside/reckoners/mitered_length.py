@@ -1,13 +1,15 @@
-"""How long is the long side of a piece with mitered ends, when one side is known.
+"""How long is a piece with mitered ends, when one line along it is known.
 
-An end cut a degrees from square makes one edge longer than the other by width x tan(a); at 45
-degrees by the width itself.
+An end cut a degrees from square makes one edge longer than the other by across x tan(a), across
+being the width for a flat miter and the thickness for an edge miter. A line that lies t of the
+way from the inside to the outside is longer than the inside by t of both allowances.
 """
+
+from fractions import Fraction
 
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
-from sawside.geometry.angles import tangent
-from sawside.geometry.miter import allowance
+from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
@@ -20,78 +22,119 @@ from sawside.reckoners.declaration import (
     choice,
     length,
 )
+from sawside.wood.saw import cautions_at_the_saw
 
-_ENDS = {"square": "Square", "45": "45° miter", "other": "Another angle"}
-_SHORTEST_TO_HOLD = 8
-_CAUTIONS = (
-    "Unplug the saw before changing a setting or clearing a jam, and follow its maker's "
-    "instructions first.",
-    "Prove a new setting on scrap of the same width before cutting the piece.",
-)
-_SHORT_CAUTION = (
-    "This piece is short. Keep hands at least 6″ from the blade: cut it from a longer length, or "
-    "clamp it (common practice, no source)."
-)
+_ENDS = {
+    "square": "Square",
+    "45": "45° miter",
+    "other": "Another angle",
+    "edge": "Edge miter",
+    "corner": "Half of a corner",
+    "unequal": "Unequal widths",
+}
+
+_ENDS_HELP = "A miter crosses the face; an edge miter (bevel) crosses the thickness."
 
 
 def _end(side):
+    end, name = f"{side}_end", side.capitalize()
     return (
-        choice(f"{side}_end", f"{side.capitalize()} end", _ENDS, default="45"),
+        choice(
+            end,
+            f"{name} end",
+            _ENDS,
+            default="45",
+            help=_ENDS_HELP if side == "left" else "",
+        ),
         angle(
             f"{side}_angle",
-            f"{side.capitalize()} angle",
+            f"{name} angle",
             help="From square, as on the saw's scale: 0 is a square cut.",
-            most="80",
-            shown_when=(f"{side}_end", ("other",)),
+            most=str(STEEPEST),
+            shown_when=(end, ("other",)),
+        ),
+        angle(
+            f"{side}_tilt",
+            f"{name} blade tilt",
+            help="From upright, as on the saw's scale: half of a square corner is 45.",
+            default="45",
+            most=str(STEEPEST),
+            shown_when=(end, ("edge",)),
+        ),
+        angle(
+            f"{side}_corner",
+            f"{name} corner",
+            help="The angle between the two pieces, seen from the inside: 90 is square.",
+            default="90",
+            least="20",
+            most="179",
+            shown_when=(end, ("corner", "unequal")),
+        ),
+        length(
+            f"{side}_neighbor",
+            f"Width of the piece at the {side}",
+            help="The stock width of the piece that it meets there.",
+            least="1/64 in",
+            most="4 ft",
+            shown_when=(end, ("unequal",)),
         ),
     )
 
 
 def compute(given, show):
-    """Long and short side in inches, and what each end adds; the sides may be irrational."""
-    angles = [
-        _degrees(given.left_end, given.left_angle),
-        _degrees(given.right_end, given.right_angle),
-    ]
-    left, right = (allowance(given.width, each) for each in angles)
-    inside = given.known_face == "inside"
-    long_side = given.known + left + right if inside else given.known
-    short_side = given.known if inside else given.known - left - right
+    """The sides in inches, what each end adds, and the settings; all may be irrational."""
+    ends = left, right = [_cut_end(given, show, side) for side in ("left", "right")]
+    total = left.adds + right.adds
+    back = _part_way(given, show, ends)
+    part_way = {"inside": Fraction(0), "outside": Fraction(1), "rabbet": back}[given.known_face]
+    short_side = given.known - total * part_way
+    long_side = short_side + total
     if sign(short_side) <= 0:
         raise Refusal(
             "impossible",
-            f"The two ends meet: they take {show.text(left + right)}, and the long side is only "
-            f"{show.text(given.known)}.",
+            f"The two ends meet: from the outside to the inside they take {show.text(total)}, and "
+            f"the measured line is only {show.text(given.known)}.",
             "Measure a longer piece, or give a smaller width or angle.",
             field="known",
         )
-    cuts = [Cut(*each) for each in zip(angles, (left, right), strict=True)]
-    given_side = "short" if inside else "long"
-    picture = mitered_piece(show, given.width, long_side, short_side, cuts, given=given_side)
-    ends = [End("flat miter" if each else "square", _setting(each)) for each in angles]
-    cautions = _CAUTIONS + ((_SHORT_CAUTION,) if short_side < _SHORTEST_TO_HOLD else ())
+    rabbet_side = None if back is None else short_side + total * back
+    picture = mitered_piece(
+        show,
+        given.width,
+        long_side,
+        short_side,
+        [Cut(each.degrees, each.adds, each.way) for each in ends],
+        given={"inside": "short", "outside": "long", "rabbet": None}[given.known_face],
+        thickness=given.thickness,
+        rabbet=None if back is None else (given.rabbet, rabbet_side),
+    )
+    part_ends = [End(each.cut, _setting(each.degrees)) for each in ends]
     return Reckoning(
         answers={
             "long_side": long_side,
             "short_side": short_side,
-            "left_allowance": left,
-            "right_allowance": right,
-            "left_setting": angles[0],
-            "right_setting": angles[1],
-            "left_corner": 90 - angles[0],
-            "right_corner": 90 - angles[1],
+            **({} if back is None else {"rabbet_side": rabbet_side}),
+            "left_allowance": left.adds,
+            "right_allowance": right.adds,
+            "left_setting": left.degrees,
+            "right_setting": right.degrees,
+            "left_corner": 90 - left.degrees,
+            "right_corner": 90 - right.degrees,
+            "left_cut": left.at_the_saw(),
+            "right_cut": right.at_the_saw(),
         },
-        working=_working(show, given, angles, (left, right), long_side, short_side),
+        working=_working(show, given, ends, back, long_side, short_side),
         drawing=picture,
-        cautions=cautions,
+        cautions=cautions_at_the_saw(short_side),
         parts=(
             Part(
                 key="piece",
                 name="Mitered piece",
                 length=long_side,
                 width=given.width,
-                left=ends[0],
-                right=ends[1],
+                thickness=given.thickness,
+                left=part_ends[0],
+                right=part_ends[1],
                 long_side=long_side,
                 short_side=short_side,
                 drawing=picture,
@@ -100,29 +143,91 @@ def compute(given, show):
     )
 
 
-def _degrees(end, typed):
-    return {"square": 0, "45": 45}.get(end, typed)
+def _cut_end(given, show, side):
+    kind, typed, tilt, corner, neighbor = (
+        getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "corner", "neighbor")
+    )
+    if kind == "edge":
+        if given.thickness is None:
+            raise Refusal(
+                "missing",
+                f"The {side} end is an edge miter, which crosses the thickness, and Stock "
+                "thickness is blank.",
+                "Fill it in, or choose a miter across the face.",
+                field="thickness",
+            )
+        return end_of(side, "edge", tilt, given.thickness)
+    if kind == "corner":
+        return end_at_corner(side, given.width, corner)
+    if kind == "unequal":
+        try:
+            return end_at_unequal(show, side, given.width, neighbor, corner)
+        except Refusal as refusal:
+            raise refusal.of(f"{side}_neighbor") from None
+    return end_of(side, "flat", {"square": 0, "45": 45}.get(kind, typed), given.width)
+
+
+def _part_way(given, show, ends):
+    """How far the back of the rabbet lies from the inside (0) to the outside (1); None for none."""
+    if given.rabbet is None:
+        if given.known_face != "rabbet":
+            return None
+        raise Refusal(
+            "missing", "The back of a rabbet was measured, and Rabbet is blank.",
+            "Fill it in, or measure on the inside or the outside.", field="rabbet",
+        )  # fmt: skip
+    ways = {each.way for each in ends if each.degrees != 0}
+    if len(ways) > 1:
+        raise Refusal(
+            "conflict",
+            "With a miter at one end and an edge miter at the other, the back of a rabbet is not "
+            "one line.",
+            "Leave Rabbet blank, and measure on the inside or the outside.",
+            field="rabbet",
+        )
+    across = given.thickness if ways == {"edge"} else given.width
+    if given.rabbet >= across:
+        raise Refusal(
+            "impossible",
+            f"A rabbet of {show.text(given.rabbet)} leaves nothing of stock of "
+            f"{show.text(across)}.",
+            f"Give a rabbet of less than {show.text(across)}.",
+            field="rabbet",
+        )
+    return given.rabbet / across
 
 
 def _setting(degrees):
-    return f"{angle_text(degrees)} (saw set to {angle_text(degrees).rstrip('°')})"
+    return f"{angle_text(degrees)} (saw set to {angle_text(degrees).removesuffix('°')})"
 
 
-def _working(show, given, angles, allowances, long_side, short_side):
-    width = show.number(given.width)
-    lines = [
-        f"{side} end at {angle_text(degrees)}: {width} × tan {show.pure(degrees)}° = "
-        f"{width} × {show.pure(tangent(degrees))}{show.equals(adds)}"
-        for side, degrees, adds in zip(("Left", "Right"), angles, allowances, strict=True)
-        if degrees not in (0, 45)
-    ]
-    if 45 in angles:
-        lines.append(f"A 45° end adds the width of the stock: {width}")
-    inside = given.known_face == "inside"
-    added = "".join(f" {'+' if inside else '−'} {show.number(each)}" for each in allowances if each)
-    result = long_side if inside else short_side
-    what = "Long side" if inside else "Short side"
-    lines.append(f"{what}: {show.number(given.known)}{added}{show.equals(result)}")
+def _working(show, given, ends, back, long_side, short_side):
+    lines = [each for each in (end.worked(show) for end in ends) if each]
+    adds = [each.adds for each in ends if each.degrees != 0]
+    start = show.number(given.known)
+    total = sum(adds, Fraction(0))
+    if given.known_face != "rabbet":
+        inside = given.known_face == "inside"
+        added = "".join(f" {'+' if inside else '−'} {show.number(each)}" for each in adds)
+        what, result = ("Long", long_side) if inside else ("Short", short_side)
+        lines.append(f"{what} side: {start}{added}{show.equals(result)}")
+        start = show.number(short_side)
+    if back is None:
+        return tuple(lines)
+    lines.append(
+        f"The back of the rabbet lies {show.number(given.rabbet)} from the inside, "
+        f"{show.pure(back)} of the way to the outside; of {show.number(total)} that is "
+        f"{show.number(total * back)}"
+    )
+    if given.known_face != "rabbet":
+        steps = (("Back of the rabbet", "+", total * back, short_side + total * back),)
+    else:
+        steps = (
+            ("Short side", "−", total * back, short_side),
+            ("Long side", "+", total * (1 - back), long_side),
+        )
+    for what, way, change, result in steps:
+        lines.append(f"{what}: {start} {way} {show.number(change)}{show.equals(result)}")
     return tuple(lines)
 
 
@@ -130,19 +235,27 @@ RECKONER = Reckoner(
     key="mitered_length",
     title="Mitered length",
     asks="How long is a piece with mitered ends, when one side of it is known?",
-    words=("miter", "frame", "rail", "trim", "molding", "long side", "outside", "inside", "45"),
-    order=10,
+    words=(
+        "miter", "frame", "rail", "trim", "molding", "long side", "outside", "inside", "45",
+        "bevel", "edge miter", "rabbet", "unequal", "cut length",
+    ),
+    order=200,
     fields=(
         length(
             "known",
             "Measured length",
-            help="Between the two corners of the side that you measured.",
+            help="Between the two corners of the line that you measured.",
             least="1/64 in",
         ),
         choice(
             "known_face",
             "Measured on",
-            {"inside": "Inside, the short side", "outside": "Outside, the long side"},
+            {
+                "inside": "Inside, the short side",
+                "outside": "Outside, the long side",
+                "rabbet": "Back of the rabbet",
+            },
+            help="The other lines are worked out from this one.",
         ),
         length(
             "width",
@@ -153,16 +266,37 @@ RECKONER = Reckoner(
         ),
         *_end("left"),
         *_end("right"),
+        length(
+            "thickness",
+            "Stock thickness",
+            help="Across the edge: what an edge miter cuts through.",
+            least="1/64 in",
+            most="1 ft",
+            may_be_blank=True,
+            blank_means="Only an edge miter needs it.",
+        ),
+        length(
+            "rabbet",
+            "Rabbet",
+            help="From the inside to the back of the rabbet, the way that the miter cuts.",
+            least="1/64 in",
+            most="4 ft",
+            may_be_blank=True,
+            blank_means="No rabbet.",
+        ),
     ),
     answers=(
         Answer("long_side", "Long side"),
         Answer("short_side", "Short side"),
+        Answer("rabbet_side", "At the back of the rabbet"),
         Answer("left_allowance", "Left end adds"),
         Answer("right_allowance", "Right end adds"),
         Answer("left_setting", "Left saw setting", "angle"),
         Answer("right_setting", "Right saw setting", "angle"),
         Answer("left_corner", "Left angle between edge and cut", "angle"),
         Answer("right_corner", "Right angle between edge and cut", "angle"),
+        Answer("left_cut", "Left end at the saw", "text"),
+        Answer("right_cut", "Right end at the saw", "text"),
     ),
     source=(
         "At 45° a mitered end adds the width of the stock: common practice, no source. At other "
@@ -177,4 +311,4 @@ RECKONER = Reckoner(
         "right_end": "45",
     },
     makes_parts=True,
-)
+)  # fmt: skip

@@ -3,52 +3,78 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
+from sawside.lengths.display import mixed_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.tape import stretch
-from sawside.lengths.words import parts_in_words
+from sawside.lengths.words import fraction_in_words, parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count
 
 _DIVISIONS = (16, 2, 4, 8, 32, 64)
+_LARGER = [Fraction(number, 16) for number in range(1, 16)]
 
 
 def compute(given, show):
-    """The length: whole inches plus or minus the counted marks, on the counted division."""
+    """The length: whole inches, a larger mark, and the small marks past or short of it."""
     division = int(given.division)
+    larger = Fraction(given.larger)
+    if division % larger.denominator:
+        raise Refusal(
+            "impossible",
+            f"A tape in {parts_in_words(division)} has no mark at "
+            f"{fraction_in_words(larger.numerator, larger.denominator)}.",
+            "Choose another mark, or smaller small marks.",
+            field="larger",
+        )
     if given.marks > division:
         raise Refusal(
             "impossible",
             f"An inch in {parts_in_words(division)} has only {division} marks.",
-            "Count from the numbered inch that is nearest.",
+            "Count from the larger mark that is nearest.",
             field="marks",
         )
     past = given.side == "past"
     counted = Fraction(given.marks, division)
-    length = given.inches + (counted if past else -counted)
+    length = given.inches + larger + (counted if past else -counted)
     if length < 0:
         raise Refusal(
             "impossible",
             "That place is before the start of the tape.",
-            "Count past the inch, or give a higher inch.",
+            "Count past the mark, or give a higher inch.",
             field="marks",
         )
     found = to_mark(length, GRIDS[f"1/{division}"])
+    start = f"{given.inches} + {larger}" if larger else str(given.inches)
     sign = "+" if past else "−"
     return Reckoning(
         answers={"length": found, "how": stretch(found)["words"]},
-        working=(f"{given.inches} {sign} {given.marks} × 1/{division} = {show.pure(length)}",),
+        working=(f"{start} {sign} {given.marks} × 1/{division} = {show.pure(length)}",),
     )
 
 
 RECKONER = Reckoner(
     key="read_the_tape",
-    title="Read the tape",
-    asks="What length is it, so many small marks past an inch?",
-    words=("tape", "rule", "marks", "count", "sixteenths", "fraction", "measure"),
-    order=30,
+    title="Count the marks",
+    asks="What length is it, so many small marks past an inch or past a larger mark?",
+    words=(
+        "tape", "rule", "marks", "count", "lines", "sixteenths", "fraction", "measure", "read",
+        "ruler", "inch", "past", "short of",
+    ),
+    order=100,
     fields=(
-        count("inches", "Nearest numbered inch", help="The number printed there.", most="1200"),
-        count("marks", "Small marks counted", help="From that inch to the place.", most="64"),
-        choice("side", "The place is", {"past": "Past the inch", "short": "Short of the inch"}),
+        count(
+            "inches",
+            "Numbered inch",
+            help="The number printed nearest; below a larger mark, the last one before it.",
+            most="1200",
+        ),
+        choice(
+            "larger",
+            "Counted from",
+            {"0": "The inch itself"} | {str(each): f"Its {mixed_text(each)}" for each in _LARGER},
+            help="A larger mark saves counting: the half, a quarter, an eighth.",
+        ),
+        count("marks", "Small marks counted", help="From there to the place.", most="64"),
+        choice("side", "The place is", {"past": "Past it", "short": "Short of it"}),
         choice(
             "division",
             "The small marks are",
@@ -57,7 +83,9 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(Answer("length", "Length"), Answer("how", "To find it again", "text")),
-    source="Counting: inches ± marks × the division. Common practice, no source.",
+    source=(
+        "Counting: inches + larger mark ± marks × the division. Common practice, no source."
+    ),
     compute=compute,
-    example={"inches": "14", "marks": "5", "side": "past", "division": "16"},
-)
+    example={"inches": "14", "larger": "5/8", "marks": "2", "side": "past", "division": "16"},
+)  # fmt: skip

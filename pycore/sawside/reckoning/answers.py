@@ -3,8 +3,8 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.display import decimal_text, length_value, rational_text
-from sawside.lengths.real import Real, sign
+from sawside.lengths.display import MINUS, decimal_text, length_value, rational_text
+from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.show import angle_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
@@ -41,20 +41,40 @@ def _lengths_told(key, label, values, show):
 
 
 def _angle_told(key, label, degrees, _show):
-    """An angle from 0 up, to a tenth of a degree; an irrational one has no exact text."""
-    text = angle_text(degrees)
+    """An angle to a tenth and a hundredth of a degree; an irrational one has no exact text.
+
+    A small one, such as an error, is told by its hundredth alone.
+    """
+    hundredth = angle_text(degrees, 2)
+    text = angle_text(degrees) if abs(degrees) >= 1 else hundredth
+    off = _angle_off(degrees, text)
+    if off and hundredth != text:
+        closer = _angle_off(degrees, hundredth)
+        off += f"; {hundredth}" + (f" is {closer}" if closer else "")
     rational = not isinstance(degrees, Real)
-    shown = Fraction(text.removeprefix("≈ ").removesuffix("°"))
-    dropped = sign(degrees - shown)
     return {
         "key": key,
         "label": label,
         "kind": "angle",
         "exact": rational_text(degrees) if rational else None,
         "text": text,
-        "words": f"{decimal_in_words(str(text).removeprefix('≈ ').removesuffix('°'))} degrees",
-        "dropped_text": f"{decimal_text(degrees, 4)}°" if dropped else "",
+        "hundredth": hundredth,
+        "words": f"{decimal_in_words(_number_of(text))} degrees",
+        "dropped_text": off,
     }
+
+
+def _number_of(text):
+    return text.removeprefix("≈ ").removesuffix("°")
+
+
+def _angle_off(degrees, text):
+    """How far the angle that was told is from the angle: "0.043° over", or ""."""
+    off = Fraction(_number_of(text).replace(MINUS, "-")) - degrees
+    way = sign(off)
+    thousandths, _ = settle(abs(off) * 1000, round)
+    size = decimal_text(Fraction(thousandths, 1000), 3) if thousandths else "less than 0.001"
+    return f"{size}° {'over' if way > 0 else 'short'}" if way else ""
 
 
 def _text_told(key, label, text, _show):

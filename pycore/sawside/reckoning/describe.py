@@ -1,8 +1,9 @@
 """Declarations as data: what the page draws a question from."""
 
-from sawside.lengths.settings import CHOICES
+from sawside.lengths.settings import CHOICES, KERF, KERF_LIMITS, MOST_TAPES
+from sawside.lengths.tape_rows import PARTS
 from sawside.reckoners import RECKONERS
-from sawside.reckoners.declaration import Choice, Field
+from sawside.reckoners.declaration import Choice, Field, length, rows
 
 _SETTINGS = {
     "unit": ("A bare number means", "The unit of a number that is typed without one."),
@@ -12,13 +13,49 @@ _SETTINGS = {
 }
 
 
+_TAPE_HELP = {
+    "case": "From the back of the case to its mouth: added when the case stands in a corner.",
+    "block": "A short length that you trust, such as a gauge block or a square's blade.",
+    "block_reads": "Hooked on, as close as you can see.",
+    "distance": "A long length by a rule that you trust: 6 ft or more.",
+    "distance_reads": "From the hook as well.",
+}
+
+
 def settings_told():
-    """The settings as fields of kind choice; the first choice is the default."""
+    """The settings as fields; the first choice of each is its default."""
     for key, (label, help_) in _SETTINGS.items():
         choices = tuple(Choice(value, text) for value, text in CHOICES[key].items())
         yield field_told(
             Field("choice", key, label, help_, default=choices[0].value, choices=choices)
         )
+    least, most = KERF_LIMITS
+    help_ = "The width of your saw's cut: measure one in scrap."
+    yield field_told(
+        length("kerf", "Kerf", help=help_, default=f"{KERF} in", least=least, most=most)
+    )
+    yield field_told(_tapes())
+
+
+def _tapes():
+    """The rows of the person's own tapes."""
+    parts = [
+        length(part, label, help=_TAPE_HELP[part], least=least, most=most,
+               may_be_blank=True, blank_means="Not measured.")
+        if least
+        else Field("text", part, label, help="As you call it.")
+        for part, (label, least, most) in PARTS.items()
+    ]  # fmt: skip
+    return rows(
+        "tapes",
+        "My tapes",
+        parts,
+        row_label="Tape",
+        most_rows=MOST_TAPES,
+        help="Only for tapes whose error you have measured, or whose case you measure with.",
+        may_be_blank=True,
+        blank_means="No tape of your own.",
+    )
 
 
 def reckoners_told():
@@ -52,7 +89,7 @@ def field_told(field):
         "kind": field.kind,
         "help": field.help,
         "default": field.default,
-        "unit": "deg" if field.kind == "angle" else None,
+        "unit": "deg" if field.kind == "angle" else field.unit,
         "least": field.least,
         "most": field.most,
         "may_be_blank": field.may_be_blank,
@@ -60,6 +97,8 @@ def field_told(field):
         "shown_when": field.shown_when
         and {"field": field.shown_when[0], "is": list(field.shown_when[1])},
     }
+    if field.choices_from:
+        data |= {"kind": "choice", "choices_from": field.choices_from, "choices": []}
     if field.choices:
         data["choices"] = [_choice_told(choice) for choice in field.choices]
     if field.most_rows is not None:

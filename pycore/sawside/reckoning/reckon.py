@@ -32,10 +32,15 @@ def reckon(reckoner, values, settings):
     first = reckoner.answers[0]
     return {
         "reckoner": reckoner.key,
-        "answers": [told(answer, found.answers[answer.key], show) for answer in reckoner.answers],
+        "answers": [
+            told(answer, found.answers[answer.key], show)
+            for answer in reckoner.answers
+            if answer.key in found.answers
+        ],
         "working": [{"text": line} for line in found.working],
         "source": reckoner.source,
         "drawing": found.drawing,
+        "stick": found.stick,
         "tape": stretch(show.rounded(found.answers[first.key])) if first.kind == "length" else None,
         "cautions": list(found.cautions),
         "parts": [part_told(part, show) for part in found.parts],

@@ -4,7 +4,9 @@ from functools import cache
 from types import SimpleNamespace
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.lengths.reader import read_angle, read_count, read_length
+from sawside.lengths.fine import fine_text
+from sawside.lengths.reader import read_angle, read_count, read_length, read_number
+from sawside.lengths.show import Show
 from sawside.wood.materials import MATERIALS
 
 
@@ -61,6 +63,10 @@ def _read_fields(fields, values, settings):
         given[field.key] = None
         if not _shown(field, fields, values):
             continue
+        if value is None and field.setting:
+            given[field.key] = getattr(settings, field.setting)
+            echoes[field.key] = f"{fine_text(given[field.key], Show(settings))}, of the settings"
+            continue
         if value is None:
             blank.add(field.key)
             if not field.may_be_blank:
@@ -74,7 +80,7 @@ def _read_fields(fields, values, settings):
         except Refusals as several:
             refusals += [refusal.of(field.key) for refusal in several.refusals]
         else:
-            if field.choices:
+            if field.choices or field.choices_from:
                 summary.append(f"{field.label}: {echo}")
             else:
                 summary.append(f"{field.label} {echo}")
@@ -112,9 +118,9 @@ def _in_range(field, value, read):
         (field.most, lambda edge: value > edge, "at most"),
     ):
         if bound is not None and outside(_bound(read, bound)):
-            raise Refusal(
-                "range", f"{field.label} must be {words} {bound}.", "Check the number.", at=0
-            )
+            unit = f" {field.unit}" if field.unit else ""
+            message = f"{field.label} must be {words} {bound}{unit}."
+            raise Refusal("range", message, "Check the number.", at=0)
 
 
 @cache
@@ -140,6 +146,12 @@ def _count(field, value, _settings):
     return int(reading.value), reading.echo
 
 
+def _number(field, value, _settings):
+    reading = read_number(_text(field, value))
+    _in_range(field, reading.value, read_number)
+    return reading.value, f"{reading.echo} {field.unit}"
+
+
 def _choice(field, value, _settings):
     for choice in field.choices:
         if choice.value == value:
@@ -152,7 +164,16 @@ def _choice(field, value, _settings):
 
 def _material(field, value, settings):
     key, label = _choice(field, value, settings)
-    return MATERIALS[key], label
+    return MATERIALS.get(key), label
+
+
+def _tape(field, value, settings):
+    for tape in settings.tapes:
+        if tape.name == value:
+            return tape, tape.name
+    raise Refusal(
+        "unknown", f"There is no tape {quoted(str(value))}.", "Choose one, or add it in Settings."
+    )
 
 
 def _list(field, value):
@@ -216,8 +237,10 @@ _READ = {
     "length": _length,
     "angle": _angle,
     "count": _count,
+    "number": _number,
     "choice": _choice,
     "material": _material,
+    "tape": _tape,
     "lengths": _lengths,
     "rows": _rows,
 }

@@ -1,37 +1,108 @@
-"""Panels and species with their stiffness, from `materials.csv`.
+"""Panels and species: stiffness, bending strength, and how far they move with moisture.
 
-The file holds only rows that were read in the source, or confirmed against a second copy; each
-says its source, its table there, and which of the two it was. Elasticity is in millions of
-pounds per square inch at 12 % moisture, printed as a range for panels.
+Each figure carries the source, table and page of its row and how the row is known. Stiffness and
+strength are those of small clear pieces at 12 % moisture, as a range for panels. Movement is the
+part of the width by which wood grows for each 1 % of moisture, between 6 and 14 %: as printed, or
+worked out from the whole shrinkage S in percent where only that is on file, (S/30)/(100 - 20 S/30).
 """
 
-import csv
 from dataclasses import dataclass
 from fractions import Fraction
-from pkgutil import get_data
+
+from sawside.lengths.units import INCHES_PER
+from sawside.wood.tables import cited, marked, rows
+
+_NEWTONS_PER_POUND = Fraction("4.4482216152605")
+_METERS_PER_INCH = 1 / INCHES_PER["m"]
+_PASCALS_PER_PSI = _NEWTONS_PER_POUND / _METERS_PER_INCH**2
+_PSI_IN = {
+    "psi": Fraction(1),
+    "million psi": Fraction(10**6),
+    "MPa": 10**6 / _PASCALS_PER_PSI,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A figure of a table: the same twice where one is printed; `cited` says where and how read."""
+
+    least: Fraction
+    most: Fraction
+    cited: str
+    status: str
+
+
+@dataclass(frozen=True, slots=True)
+class Movement:
+    """Growth of the width for each 1 % of moisture, across the rings and along them."""
+
+    radial: Fraction
+    tangential: Fraction
+    cited: str
+    status: str
 
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """One row of the table; elasticity in 10**6 psi, the same twice where one figure is printed."""
+    """A panel or species; a figure that is not on file is None. Stiffness and strength in psi."""
 
     key: str
     name: str
     kind: str
-    elasticity_least: Fraction
-    elasticity_most: Fraction
-    source: str
-    table: str
-    status: str
+    stiffness: Figure | None = None
+    strength: Figure | None = None
+    movement: Movement | None = None
+
+    def label(self, having):
+        """Its name in a list of those that have a figure, marked where that is from memory."""
+        return marked(self.name, getattr(self, having).status)
+
+
+def _figures(table):
+    for row in rows(table):
+        unit = _PSI_IN[row["unit"]]
+        least, most = (Fraction(row[column]) * unit for column in ("least", "most"))
+        yield row, Figure(least, most, cited(row), row["status"])
+
+
+def _movements():
+    """As printed, and after those the ones worked out from shrinkage."""
+    for row in rows("dimensional_change.csv"):
+        change = (Fraction(row[column]) for column in ("radial", "tangential"))
+        yield row, Movement(*change, cited(row), row["status"])
+    for row in rows("shrinkage.csv"):
+        if row["radial"] and row["tangential"]:
+            change = (from_shrinkage(row[column]) for column in ("radial", "tangential"))
+            told = f"worked out from the shrinkage in {cited(row)}"
+            yield row, Movement(*change, told, row["status"])
+
+
+def from_shrinkage(percent):
+    """The change for each 1 % of moisture that a whole shrinkage in percent answers to."""
+    each = Fraction(percent) / 30
+    return each / (100 - 20 * each)
 
 
 def _materials():
-    lines = get_data(__package__, "materials.csv").decode("utf-8").splitlines()
-    for row in csv.DictReader(lines):
-        for column in ("elasticity_least", "elasticity_most"):
-            row[column] = Fraction(row[column])
-        yield Material(**row)
+    strength = {row["key"]: figure for row, figure in _figures("strength.csv")}
+    movement = {}
+    for row, change in _movements():
+        movement.setdefault(row["key"], (row, change))
+    for row, figure in _figures("stiffness.csv"):
+        key = row["key"]
+        _, moves = movement.pop(key, (None, None))
+        yield Material(key, row["name"], row["kind"], figure, strength.get(key), moves)
+    for key, (row, moves) in sorted(movement.items()):
+        yield Material(key, row["name"], "species", movement=moves)
 
 
 MATERIALS = {material.key: material for material in _materials()}
 """Every material by its key, panels first."""
+
+
+def having(figure):
+    """The materials that have a figure ("stiffness", "strength" or "movement"), by their names."""
+    return sorted(
+        (each for each in MATERIALS.values() if getattr(each, figure) is not None),
+        key=lambda each: (each.kind != "panel", each.name.lower()),
+    )

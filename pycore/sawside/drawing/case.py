@@ -1,0 +1,112 @@
+"""A case from the front with its shelves: marks at the right, openings inside, height at the left.
+
+The width is what is good to look at; heights are true to each other.
+"""
+
+from itertools import groupby
+
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.geometry.case import ORIGINS
+from sawside.lengths.real import nearby
+
+_MOST_LABELS = 8
+_ROOM_OF_A_LABEL = 14
+"""Labels closer than the height of the drawing over this would run into each other."""
+_ROOM_OF_A_DIMENSION = 8
+
+
+def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer="opening"):
+    """The drawing. `openings` are the texts told inside, from the bottom up; () for none.
+
+    `fixed` are the numbers (from 0) of shelves that were given their place; `answer` is "height"
+    where the height was asked for.
+    """
+    case = shelving.case
+    high = nearby(case.inside)
+    thick = max((nearby(each) for each in shelving.thicknesses), default=high / 60)
+    panel = max(high / 60, min(thick, high / 20))
+    bottom, top = (nearby(case.bottom), nearby(case.top)) if case.whole else (panel, panel)
+    wide = high * 11 / 20
+    floor = nearby(case.floor) if case.whole else -panel
+    lower = nearby(case.lower_end) if case.whole else -panel
+    upper = nearby(case.upper_end) if case.whole else high + panel
+    shapes = [_box(x, lower, x + panel, upper) for x in (-panel, wide)]
+    ends = (0, wide) if lower < 0 else (-panel, wide + panel)
+    shapes.append(_box(ends[0], -bottom, ends[1], 0))
+    ends = (0, wide) if upper > high else (-panel, wide + panel)
+    shapes.append(_box(ends[0], high, ends[1], high + top))
+    if case.whole and case.kick:
+        shapes.append(_box(0, floor, wide, -bottom, "ghost"))
+    shelves = list(zip(map(nearby, shelving.bottoms), shelving.thicknesses, strict=True))
+    shapes += [
+        _box(0, place, wide, place + nearby(thickness), "hatch" if number in fixed else "stock")
+        for number, (place, thickness) in enumerate(shelves)
+    ]
+    shapes += _marks(show, shelving, wide + panel, high)
+    shapes += _openings(shelves, openings, wide, high)
+    role = "answer" if answer == "height" else "given"
+    measured = (floor, high + top, case.overall) if case.whole else (0, high, case.inside)
+    shapes.append(
+        dimension((0, -measured[0]), (0, -measured[1]), high / 4, show.text(measured[2]), role)
+    )
+    margin = high / 25
+    box = (-high / 2, -high - top - margin, wide + high * 45 / 100, -floor + margin)
+    return drawing(words, box, shapes)
+
+
+def _box(left, low, right, top, role="stock"):
+    return polygon([(left, -top), (right, -top), (right, -low), (left, -low)], role)
+
+
+def _marks(show, shelving, right, high):
+    """A line and a figure beside each shelf's mark, as far as they find room; 0 at the origin."""
+    case, shapes, space = shelving.case, [], high / 25
+    zero = None
+    if shelving.origin != "inside_bottom":
+        zero = nearby(case.place(0, shelving.origin))
+        shapes.append(line((right, -zero), (right + space, -zero), "edge"))
+        shapes.append(label((right + space * 3 / 2, -zero), "0", "name", "start"))
+    places = [nearby(case.place(mark, shelving.origin)) for mark in shelving.marks]
+    for number in _told(places, high, zero):
+        y = -places[number]
+        shapes.append(line((right, y), (right + space, y), "center"))
+        text = show.text(shelving.marks[number])
+        shapes.append(label((right + space * 3 / 2, y), text, "note", "start"))
+    return shapes
+
+
+def _told(places, high, zero):
+    """The shelves whose figures find room: none too close to another, spread where many."""
+    apart, taken = [], [] if zero is None else [zero]
+    for number, place in enumerate(places):
+        if all(abs(place - other) >= high / _ROOM_OF_A_LABEL for other in taken):
+            apart.append(number)
+            taken.append(place)
+    if len(apart) <= _MOST_LABELS:
+        return apart
+    spread = _MOST_LABELS - 1
+    return [apart[step * (len(apart) - 1) // spread] for step in range(_MOST_LABELS)]
+
+
+def _openings(shelves, texts, wide, high):
+    """The text of each opening in it, with arrows where there is room; none where there is not."""
+    tops = [0, *(place + nearby(thickness) for place, thickness in shelves)]
+    lows = [*(place for place, _ in shelves), high]
+    for top, low, text in zip(tops, lows, texts, strict=False):
+        if low - top >= high / _ROOM_OF_A_DIMENSION:
+            yield dimension((wide / 2, -top), (wide / 2, -low), 0, text, "answer")
+        elif low - top >= high / _ROOM_OF_A_LABEL:
+            yield label((wide / 2, -(top + low) / 2), text, "name")
+
+
+def case_words(shelving, text, openings):
+    """What the picture shows, for a screen reader; `text` is of the height."""
+    runs = [(text, len(list(run))) for text, run in groupby(openings)]
+    told = ", ".join(text if many == 1 else f"{many} times {text}" for text, many in runs)
+    count = len(shelving.bottoms)
+    place = ORIGINS[shelving.origin].lower()
+    return (
+        f"A case {text} high {'overall' if shelving.case.whole else 'inside'} with {count} "
+        f"{'shelf' if count == 1 else 'shelves'}. Openings from the bottom up: {told}. "
+        f"The figures at the right are measured from the {place}."
+    )

@@ -1,0 +1,72 @@
+"""A board or panel across its width: as it is now, at its driest and at its dampest."""
+
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.lengths.real import nearby
+
+_SCREEN = 328
+_LARGER = (1, 2, 5, 10, 20, 50, 100, 200, 500)
+
+
+def moving_panel(show, width, changes, told):
+    """Three boards under each other; `changes` and `told` are (driest, dampest) in inches and text.
+
+    The change is drawn larger than it is, shared between the two edges; the drawing says how much.
+    """
+    wide = float(nearby(width))
+    pixel = wide * 5 / 4 / _SCREEN
+    shown = [float(nearby(each)) for each in changes]
+    far = max(abs(each) for each in shown)
+    times = max(each for each in _LARGER if each == 1 or far * each <= 40 * pixel)
+    shapes = []
+    rows = (("Driest", shown[0], told[0]), ("Now", 0.0, None), ("Dampest", shown[1], told[1]))
+    bottom = 0.0
+    for number, (name, change, text) in enumerate(rows):
+        top = (30 + 76 * number) * pixel
+        half = change * times / 2
+        bottom = top + 26 * pixel
+        corners = [(-half, top), (wide + half, top), (wide + half, bottom), (-half, bottom)]
+        shapes.append(polygon(corners))
+        caption = f"{name}: {text}" if text else f"{name}: {show.text(width)}"
+        shapes.append(label((wide / 2, top - 16 * pixel), caption, "name"))
+    shapes += [line((x, 30 * pixel), (x, bottom), "hidden") for x in (0, wide)]
+    words = (
+        f"A board {show.text(width)} wide now. At its driest {told[0]}, at its dampest {told[1]}. "
+        f"The change is drawn {times} times as large."
+    )
+    shapes.append(label((wide / 2, bottom + 18 * pixel), f"change drawn {times} times", "note"))
+    return drawing(words, (-wide / 8, 0, wide * 9 / 8, bottom + 34 * pixel), shapes)
+
+
+def panel_in_groove(gap, depth, held, texts):
+    """One edge of a panel in its groove, enlarged: the gap now and what is left to hold.
+
+    `gap`, `depth` and `held` are exact inches; `texts` are those of gap now, depth, held when dry.
+    """
+    deep = float(nearby(depth))
+    pixel = deep * 5 / 2 / _SCREEN
+    thick = deep / 2
+    lip, top = thick / 2, 46 * pixel
+    away, keep = float(nearby(gap)), float(nearby(held))
+    back = deep / 2
+    low = top + lip * 2 + thick
+    rail = [
+        (-back, top), (deep, top), (deep, top + lip), (0, top + lip), (0, low - lip),
+        (deep, low - lip), (deep, low), (-back, low),
+    ]  # fmt: skip
+    right = deep * 3 / 2
+    panel = [(away, top + lip), (right, top + lip), (right, low - lip), (away, low - lip)]
+    dry = deep - keep
+    shapes = [
+        polygon(rail, "hatch"),
+        polygon(panel),
+        line((dry, top + lip), (dry, low - lip), "hidden"),
+        dimension((0, top), (deep, top), 24 * pixel, f"deep {texts[1]}", "given"),
+        dimension((away, low), (0, low), 22 * pixel, "", "answer"),
+        label((away / 2, low + 42 * pixel), f"gap now {texts[0]}", "name", "start"),
+        label((away / 2, low + 64 * pixel), f"held when driest {texts[2]}", "note", "start"),
+    ]
+    words = (
+        f"One edge of the panel in its groove {texts[1]} deep. The gap behind it now is "
+        f"{texts[0]}; at its driest {texts[2]} of it is still held."
+    )
+    return drawing(words, (-back, 0, right, low + 80 * pixel), shapes)

@@ -1,0 +1,56 @@
+"""Where to mark a length that is laid off from a line of the tape instead of its hook."""
+
+from sawside.drawing.along_tape import along_tape
+from sawside.lengths.display import decimal_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, own_tape
+
+
+def compute(given, show):
+    """The line plus the length, the length in inches of the tape where that one is stretched."""
+    scale = given.tape.scale if given.tape else 1
+    reads = given.length / scale
+    mark = given.start + reads
+    working = []
+    if scale != 1:
+        working.append(
+            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
+            f"{show.number(given.length)} ÷ {decimal_text(scale)} = {show.number(reads)}"
+        )
+    working.append(f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}")
+    told = show.text(given.length)
+    words = (
+        f"A length of {told} laid off along a tape: from the line at {show.text(given.start)} to "
+        f"the mark at {show.text(mark)}."
+    )
+    return Reckoning(
+        answers={"mark": mark},
+        working=tuple(working),
+        drawing=along_tape(words, given.start, mark, told, show, given=True),
+    )
+
+
+RECKONER = Reckoner(
+    key="burned_inch_mark",
+    title="Burned inch: mark",
+    asks="Where do I mark a length that starts at the 1-inch line?",
+    words=(
+        "burn an inch", "burned inch", "tape", "hook", "worn hook", "1-inch line", "start line",
+        "lay out", "mark", "an inch short", "offset",
+    ),
+    order=103,
+    fields=(
+        length("length", "Length to lay off", least="1/64 in"),
+        length(
+            "start",
+            "Line that it starts at",
+            help="The 1-inch line is usual; the 10-inch or 100 mm line is easier to add.",
+            default="1 in",
+            most="10 ft",
+        ),
+        own_tape("tape", "Tape", help="Its stretch is corrected; its hook takes no part."),
+    ),
+    answers=(Answer("mark", "Mark at"),),
+    source="Arithmetic: start line + length. Starting at a line is common practice, no source.",
+    compute=compute,
+    example={"length": "31 5/8", "start": "1"},
+)  # fmt: skip

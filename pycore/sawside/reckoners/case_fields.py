@@ -1,0 +1,173 @@
+"""What the questions about the shelves of one case share: fields, answers and their checks."""
+
+from sawside.errors import Refusal
+from sawside.geometry.case import EDGES, FEET, HEADS, ORIGINS, Case
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.declaration import Answer, choice, length
+
+MOST_SHELVES = 60
+CAUTIONS = (
+    "A tall case can tip: fasten it to a stud or the wall as the fastener's maker and local rules "
+    "say, and load heavy things low.",
+)
+_WHOLE = ("case_parts", ("whole",))
+
+THICKNESS = length(
+    "thickness",
+    "Shelf thickness",
+    help="As measured: panels are often thinner than they are sold.",
+    default='3/4"',
+    least="1/64 in",
+    most="6 in",
+)
+MARKING = (
+    choice("edge", "What is marked", EDGES, help="The line of each shelf that you mark."),
+    choice(
+        "case_parts",
+        "The case",
+        {"inside": "The inside only", "whole": "With top, bottom and kick"},
+        help="With all parts, marks can be taken from the floor or from an end of the side.",
+    ),
+    choice(
+        "height_is",
+        "The height is",
+        {"overall": "Overall, floor to top of the case", "inside": "Inside, bottom to top"},
+        shown_when=_WHOLE,
+    ),
+    length(
+        "bottom",
+        "Bottom panel",
+        default='3/4"',
+        most="6 in",
+        help="As measured.",
+        shown_when=_WHOLE,
+    ),
+    length("top", "Top panel", default='3/4"', most="6 in", help="As measured.", shown_when=_WHOLE),
+    length(
+        "kick",
+        "Kick",
+        help="From the floor to the underside of the bottom panel.",
+        default='0"',
+        most="24 in",
+        shown_when=_WHOLE,
+    ),
+    choice("foot", "The side stands", FEET, shown_when=_WHOLE),
+    choice("head", "The side ends", HEADS, shown_when=_WHOLE),
+    choice("origin", "Marked from", ORIGINS, shown_when=_WHOLE),
+)
+"""How a side is marked, and the parts of the case that this may need."""
+
+
+def height_field(**more):
+    """The field of the height, which is the inside's or the whole case's."""
+    return length(
+        "height",
+        "Height",
+        **{
+            "help": "Inside, from the bottom panel to the top panel; with all parts of the case "
+            "you choose which height it is.",
+            "least": "1/4 in",
+        }
+        | more,
+    )
+
+
+MARKED = (
+    Answer("openings", "Openings as the marks give them", "lengths"),
+    Answer("difference", "Largest difference between openings"),
+    Answer("side", "Length of a side"),
+    Answer("overall", "Overall height of the case"),
+)
+"""What comes of the marks; side and overall only where all parts of the case are known."""
+
+
+def inside_height(given, show):
+    """The clear height, or None where the height is blank; "impossible" where nothing is left."""
+    if given.height is None or given.case_parts == "inside" or given.height_is == "inside":
+        return given.height
+    inside = given.height - given.bottom - given.top - given.kick
+    if inside <= 0:
+        raise Refusal(
+            "impossible",
+            f"Kick, bottom and top take {show.text(given.height - inside)} of the overall height "
+            f"of {show.text(given.height)}.",
+            "Give a larger height, or thinner parts.",
+            field="height",
+        )
+    return inside
+
+
+def inside_working(given, show, inside):
+    """The line that takes the parts of the case from its overall height, where that was given."""
+    if given.height is None or inside == given.height:
+        return ()
+    parts = " − ".join(show.number(each) for each in (given.kick, given.bottom, given.top))
+    return (f"Inside: {show.number(given.height)} − {parts}{show.equals(inside)}",)
+
+
+def case_of(given, inside):
+    """The case of a form, with the clear height that was given or worked out."""
+    if given.case_parts == "inside":
+        return Case(inside)
+    return Case(
+        inside, given.bottom, given.top, given.kick, given.foot, given.head, whole=True
+    )  # fmt: skip
+
+
+def origin_of(given):
+    """Where the marks are measured from."""
+    return given.origin or "inside_bottom"
+
+
+def marked_as(given):
+    """The sentence that says what the marks are: of which edge, from where."""
+    way = "down from" if given.origin == "upper_end" else "from"
+    place = ORIGINS[origin_of(given)]
+    return f"{EDGES[given.edge]} of each shelf, {way} the {place[0].lower()}{place[1:]}"
+
+
+def numbered(name, values):
+    """Values with the names that they are told by: Shelf 1, Shelf 2."""
+    return [(f"{name} {number}", each) for number, each in enumerate(values, 1)]
+
+
+def marked_answers(shelving, show):
+    """The answers of `MARKED`, and the marks themselves."""
+    found = shelving.openings_marked(show.mark)
+    fine = [on_fine_marks(each, show) for each in found]
+    answers = {
+        "marks": numbered("Shelf", shelving.marks),
+        "openings": numbered("Opening", fine),
+        "difference": on_fine_marks(max(found) - min(found), show),
+    }
+    if shelving.case.whole:
+        answers |= {"side": shelving.case.side, "overall": shelving.case.overall}
+    return answers
+
+
+def shelves_text(count):
+    """ "1 shelf", "2 shelves"."""
+    return f"{count} {'shelf' if count == 1 else 'shelves'}"
+
+
+def refuse_too_many(count, field):
+    """ "impossible" above the most shelves that a question takes."""
+    if count > MOST_SHELVES:
+        raise Refusal(
+            "impossible",
+            f"That would be {count} shelves, more than {MOST_SHELVES}.",
+            "Give a larger opening.",
+            field=field,
+        )
+
+
+def refuse_no_room(show, shelves, taken, inside):
+    """ "impossible" where the shelves fill the inside."""
+    if taken >= inside:
+        raise Refusal(
+            "impossible",
+            f"{shelves_text(shelves)} take {show.text(taken)}, and the inside height is "
+            f"{show.text(inside)}.",
+            "Take fewer or thinner shelves.",
+            field="shelf_count",
+        )

@@ -1,0 +1,126 @@
+"""A chamfer from any one of its measures: width = set-back / cos(angle), depth = set-back x tan."""
+
+from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
+from sawside.errors import Refusal
+from sawside.geometry.angles import cosine, sine, tangent
+from sawside.lengths.real import nearby
+from sawside.lengths.show import angle_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+
+_KNOWN = {
+    "face": "Set-back on the face",
+    "edge": "Depth down the edge",
+    "width": "Width of the chamfer",
+}
+_CAUTIONS = (
+    "Unplug the machine before changing its tilt or bit, and follow its maker's instructions "
+    "first.",
+    "With a tilted blade keep the piece on the side that the blade leans away from, so that the "
+    "offcut is not caught under it. Chamfer a narrow strip while it is still part of a wide board "
+    "(common practice, no source).",
+)
+_WIDE = 316
+
+
+def compute(given, show):
+    """Set-back on the face, depth down the edge, and width of the chamfer, in inches."""
+    turn, known = given.angle, given.measure
+    if given.known == "width":
+        face, edge, width = known * cosine(turn), known * sine(turn), known
+    elif given.known == "face":
+        face, edge, width = known, known * tangent(turn), known / cosine(turn)
+    else:
+        face, edge, width = known / tangent(turn), known, known / sine(turn)
+    if given.thickness is not None and edge > given.thickness:
+        raise Refusal(
+            "impossible",
+            f"The chamfer would reach {show.text(edge)} down an edge that is only "
+            f"{show.text(given.thickness)} thick.",
+            "Give a smaller chamfer or a smaller angle.",
+            field="measure",
+        )
+    return Reckoning(
+        answers={"width": width, "face": face, "edge": edge, "flat": 90 - turn, "on_edge": turn},
+        working=_working(show, given, face, edge, width),
+        drawing=_drawing(show, given, face, edge, width),
+        cautions=_CAUTIONS,
+    )
+
+
+def _working(show, given, face, edge, width):
+    turn, known = show.pure(given.angle), show.number(given.measure)
+    cos, sin, tan = (
+        f"{name} {turn}° = {show.pure(of(given.angle))}"
+        for name, of in (("cos", cosine), ("sin", sine), ("tan", tangent))
+    )
+    lines = {
+        "width": (("Set-back", "×", cos, face), ("Depth", "×", sin, edge)),
+        "face": (("Depth", "×", tan, edge), ("Width", "÷", cos, width)),
+        "edge": (("Set-back", "÷", tan, face), ("Width", "÷", sin, width)),
+    }[given.known]
+    return (
+        *(f"{what}: {known} {sign} {of}; {known} {sign} {of.split(' = ')[1]}{show.equals(result)}"
+          for what, sign, of, result in lines),
+        f"Blade tilt with the face flat on the table: 90 − {turn} = {show.pure(90 - given.angle)}°",
+    )  # fmt: skip
+
+
+def _drawing(show, given, face, edge, width):
+    """The corner of the board at its end, face up, in pixels of a narrow screen."""
+    across, deep = float(nearby(face)), float(nearby(edge))
+    scale = 96 / max(across, deep)
+    across, deep = across * scale, deep * scale
+    right, top, low, left = 210, 60, 60 + max(deep + 34, 64), 20
+    corner = (right - across, top)
+    foot = (right, top + deep)
+    shapes = [
+        polygon([(left, top), corner, foot, (right, low), (left, low)]),
+        line(corner, (right, top), "hidden"),
+        line((right, top), foot, "hidden"),
+        line((left, low), (left, top), "break"),
+        dimension(corner, (right, top), 26, show.text(face), _role(given, "face")),
+        dimension((right, top), foot, 40, show.text(edge), _role(given, "edge")),
+        label((left + 8, (top + low) / 2), f"chamfer {show.text(width)}", "name", "start"),
+        arc(corner, min(across, deep) * 0.6, 0, float(given.angle), ""),
+        label((left + 8, (top + low) / 2 + 22), angle_text(given.angle, 2), "note", "start"),
+        label((left, top - 14), "face", "note", "start"),
+    ]
+    words = (
+        f"The corner of a board seen at its end, face up. The chamfer starts {show.text(face)} "
+        f"from the edge, ends {show.text(edge)} below the face, and is {show.text(width)} wide, "
+        f"{angle_text(given.angle, 2)} from the face."
+    )
+    return drawing(words, (0, 0, _WIDE, low + 16), shapes)
+
+
+def _role(given, which):
+    return "given" if given.known == which else "answer"
+
+
+RECKONER = Reckoner(
+    key="chamfer",
+    title="Chamfer",
+    asks="How wide is a chamfer, and how far does it reach along the face and down the edge?",
+    words=("chamfer", "bevel", "edge", "arris", "ease", "depth", "width", "corner", "slope"),
+    order=270,
+    fields=(
+        choice("known", "Known", _KNOWN),
+        length("measure", "Measured", help="The one that you chose above.", least="1/64 in",
+               most="24 in"),
+        angle("angle", "Angle from the face", help="45 takes as much off face and edge.",
+              default="45", least="5", most="85"),
+        length("thickness", "Board thickness", least="1/64 in", most="24 in", may_be_blank=True,
+               help="To check that the chamfer fits.",
+               blank_means="The depth is not checked."),
+    ),
+    answers=(
+        Answer("width", "Width of the chamfer"),
+        Answer("face", "Set-back on the face"),
+        Answer("edge", "Depth down the edge"),
+        Answer("flat", "Blade tilt, face flat on the table", "angle"),
+        Answer("on_edge", "Blade tilt, board on edge", "angle"),
+    ),
+    source="Width = set-back ÷ cos(angle), depth = set-back × tan(angle): plane trigonometry.",
+    compute=compute,
+    example={"known": "face", "measure": "3/8", "angle": "45", "thickness": "3/4"},
+)  # fmt: skip

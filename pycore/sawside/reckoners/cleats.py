@@ -1,0 +1,223 @@
+"""Cleats under a shelf: their lengths, where the screws go, and how far those reach."""
+
+from fractions import Fraction
+from math import ceil
+
+from sawside.drawing.square_piece import square_piece
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Part,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+)
+
+_SQUARE = End("square", "0°")
+_CAUTIONS = (
+    "Drill lead holes as the screw's maker says, and drive no screw where wires or pipes may be.",
+    "What a cleat carries depends on what its screws are in: fasten a back cleat to studs, and "
+    "leave anything that could fall on someone to licensed practice.",
+)
+
+
+def compute(given, show):
+    """Lengths, screw places along a side cleat, and the screw's reach into the side."""
+    back = given.back == "yes"
+    side_length = given.depth - given.setback - (given.thickness if back else 0)
+    if side_length <= 0:
+        raise Refusal(
+            "impossible",
+            f"Nothing is left of a side cleat on a shelf {show.text(given.depth)} deep.",
+            "Give a smaller setback, or a thinner cleat.",
+            field="setback",
+        )
+    places = _screws(given, show, side_length)
+    through = given.thickness - given.sink
+    if through <= 0:
+        raise Refusal(
+            "impossible",
+            f"A head sunk {show.text(given.sink)} goes through a cleat of "
+            f"{show.text(given.thickness)}.",
+            "Sink it less.",
+            field="sink",
+        )
+    longest = through + given.side - given.spare
+    screw = longest if given.screw is None else given.screw
+    reach = screw - through
+    if reach <= 0:
+        raise Refusal(
+            "impossible",
+            f"A screw of {show.text(screw)} does not get through the cleat.",
+            "Take a longer screw, sink it deeper, or take a thinner cleat.",
+            field="spare" if given.screw is None else "screw",
+        )
+    answers = {
+        "side_cleat": side_length,
+        "screws": [(f"Screw {number}", place) for number, place in enumerate(places, 1)],
+        "reach": on_fine_marks(reach, show),
+        "longest": on_fine_marks(longest, show),
+        "left": on_fine_marks(given.side - reach, show),
+    }
+    pieces = [("side", "Side cleat", side_length, 2, places)]
+    if back:
+        answers["back_cleat"] = given.inside
+        pieces.append(("back", "Back cleat", given.inside, 1, _screws(given, show, given.inside)))
+        answers["back_screws"] = [
+            (f"Screw {number}", place) for number, place in enumerate(pieces[1][4], 1)
+        ]
+    parts = tuple(_part(given, show, *piece) for piece in pieces)
+    return Reckoning(
+        answers=answers,
+        working=tuple(_working(given, show, side_length, back, screw, places)),
+        drawing=parts[0].drawing,
+        cautions=(*_warnings(given, show, reach), *_CAUTIONS),
+        parts=parts,
+    )
+
+
+def _part(given, show, key, name, long, many, places):
+    return Part(
+        key=key,
+        name=name,
+        length=long,
+        width=given.height,
+        thickness=on_fine_marks(given.thickness, show),
+        count=many * given.shelves,
+        left=_SQUARE,
+        right=_SQUARE,
+        drawing=square_piece(show, name, long, given.height, marks=places),
+    )
+
+
+def _screws(given, show, long):
+    """Places from an end: the end distance at both ends, the rest shared no farther than asked."""
+    span = long - 2 * given.end
+    if span < 0:
+        raise Refusal(
+            "impossible",
+            f"A cleat of {show.text(long)} has no room for screws {show.text(given.end)} from "
+            "both ends.",
+            "Give a smaller end distance.",
+            field="end",
+        )
+    if span == 0:
+        return [Fraction(long) / 2]
+    gaps = ceil(span / given.spacing)
+    return [given.end + span * number / gaps for number in range(gaps + 1)]
+
+
+def _warnings(given, show, reach):
+    left = given.side - reach
+    if left <= 0:
+        yield (
+            f"The screw comes through the side: it reaches {fine_text(reach, show)} into "
+            f"{fine_text(given.side, show)}. Take a shorter one."
+        )
+    elif left < given.spare:
+        yield f"Only {fine_text(left, show)} of the side is left before the screw's point."
+    if 2 * reach < given.side:
+        yield (
+            "The screw holds in less than half of the side; a longer one holds better (common "
+            "practice, no source)."
+        )
+
+
+def _working(given, show, side_length, back, screw, places):
+    cleat, side = show.number(given.thickness), show.number(given.side)
+    takes = f" − {cleat}" if back else ""
+    yield (
+        f"Side cleat: {show.number(given.depth)} − {show.number(given.setback)}{takes}"
+        f"{show.equals(side_length)}"
+    )
+    if len(places) > 1:
+        apart = places[1] - places[0]
+        yield (
+            f"({show.number(side_length)} − 2 × {show.number(given.end)}) ÷ {len(places) - 1}"
+            f"{show.equals(apart)} from screw to screw"
+        )
+    sink, spare = show.number(given.sink), show.number(given.spare)
+    longest = given.thickness - given.sink + given.side - given.spare
+    yield f"Longest screw: {cleat} − {sink} + {side} − {spare} = {show.number(longest)}"
+    reach = screw - given.thickness + given.sink
+    yield f"Reach: {show.number(screw)} − {cleat} + {sink} = {show.number(reach)} into the side"
+
+
+RECKONER = Reckoner(
+    key="cleats",
+    title="Shelf cleats",
+    asks="How long are the cleats under a shelf, and how far do their screws reach?",
+    words=(
+        "cleat", "cleats", "batten", "ledger", "shelf support", "screw", "screws", "length",
+        "closet shelf", "alcove",
+    ),
+    order=380,
+    makes_parts=True,
+    fields=(
+        length("inside", "Inside width", help="Between the sides, at the shelf.", least="1 in"),
+        length("depth", "Shelf depth", help="From front to back.", least="1 in"),
+        length("thickness", "Thickness of a cleat", default='3/4"', least="1/8 in", most="4 in"),
+        length("height", "Height of a cleat", default='1 1/2"', least="1/4 in", most="12 in"),
+        length(
+            "setback",
+            "Side cleats end before the front",
+            help="So that they are less seen.",
+            default='1"',
+        ),
+        choice("back", "Cleat at the back", {"yes": "Yes, from side to side", "no": "No"}),
+        length(
+            "side",
+            "Thickness of the side",
+            help="What the screw goes into, as measured.",
+            default='3/4"',
+            least="1/8 in",
+            most="12 in",
+        ),
+        length(
+            "screw",
+            "Screw length",
+            least="1/4 in",
+            most="12 in",
+            may_be_blank=True,
+            blank_means="The longest one that keeps clear of the other face.",
+        ),
+        length(
+            "sink",
+            "Head sunk below the face",
+            help="0 when it is level with the cleat's face.",
+            default='0"',
+            most="2 in",
+        ),
+        length(
+            "spare",
+            "Wood left before the point",
+            default='1/8"',
+            most="6 in",
+        ),
+        length("end", "Screws from the ends", default='1 1/2"', most="24 in"),
+        length("spacing", "Screws at most apart", default='6"', least="1/2 in", most="48 in"),
+        count("shelves", "Shelves", default="1", least="1", most="60"),
+    ),
+    answers=(
+        Answer("side_cleat", "Side cleats, two for each shelf"),
+        Answer("back_cleat", "Back cleat"),
+        Answer("longest", "Longest screw"),
+        Answer("reach", "The screw's reach into the side"),
+        Answer("left", "Wood left before the point"),
+        Answer("screws", "Screws from the end of a side cleat", "lengths"),
+        Answer("back_screws", "Screws from the end of the back cleat", "lengths"),
+    ),
+    source="Arithmetic; spacing and end distance are common practice, no source.",
+    compute=compute,
+    example={
+        "inside": "35 3/16",
+        "depth": "14 1/4",
+        "side": "23/32",
+        "screw": "1 1/4",
+        "shelves": "2",
+    },
+)  # fmt: skip

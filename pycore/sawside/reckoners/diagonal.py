@@ -1,0 +1,68 @@
+"""What both diagonals of a square-cornered frame or carcase measure."""
+
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.lengths.fine import fine_text
+from sawside.lengths.real import nearby, sqrt
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+
+_SCREEN = 220
+"""Pixels of the longer side on a narrow phone."""
+
+
+def compute(given, show):
+    """The diagonal, irrational for most frames, told on its mark."""
+    width, height = given.width, given.height
+    squares = width * width + height * height
+    diagonal = sqrt(squares)
+    w, h = show.number(width), show.number(height)
+    return Reckoning(
+        answers={"diagonal": diagonal},
+        working=(
+            f"{w} × {w} + {h} × {h}, and the square root of that{show.equals(diagonal)}",
+            "Square when both diagonals measure the same; this is what they should both measure",
+        ),
+        drawing=_drawing(show, width, height, diagonal),
+    )
+
+
+def _drawing(show, width, height, diagonal):
+    wide, high = nearby(width), nearby(height)
+    pixel = max(wide, high) / _SCREEN
+    wide, high = max(wide, 40 * pixel), max(high, 40 * pixel)
+    corners = [(0, 0), (wide, 0), (wide, high), (0, high)]
+    middle = (wide / 2, high / 2)
+    shapes = [
+        polygon(corners),
+        line(corners[3], corners[1], "center"),
+        line(corners[0], corners[2], "center"),
+        label(middle, show.text(diagonal), "name"),
+        dimension((wide, high), (0, high), 30 * pixel, fine_text(width, show), "given"),
+        dimension((0, high), (0, 0), 30 * pixel, fine_text(height, show), "given"),
+    ]
+    words = (
+        f"A frame {fine_text(width, show)} wide and {fine_text(height, show)} high; both "
+        f"diagonals measure {show.text(diagonal)} when it is square."
+    )
+    side = max(44 * pixel, (high - wide) / 2 + 10 * pixel)
+    return drawing(words, (-side - 30 * pixel, -14 * pixel, wide + side, high + 50 * pixel), shapes)
+
+
+RECKONER = Reckoner(
+    key="diagonal",
+    title="Diagonal",
+    asks="What must both diagonals measure for a frame to be square?",
+    words=(
+        "square", "corner to corner", "carcase", "case", "frame", "panel", "rectangle",
+        "hypotenuse", "brace", "right angle",
+    ),
+    order=150,
+    fields=(
+        length("width", "Width", help="Of the frame, outside or inside, as the diagonal is "
+               "measured.", least="1/64 in"),
+        length("height", "Height", help="Measured the same way.", least="1/64 in"),
+    ),
+    answers=(Answer("diagonal", "Both diagonals"),),
+    source="Theorem of Pythagoras (Euclid, Elements, book I, proposition 47).",
+    compute=compute,
+    example={"width": "36 1/8", "height": "41 1/4"},
+)  # fmt: skip

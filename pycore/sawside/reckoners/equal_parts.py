@@ -1,0 +1,150 @@
+"""A length divided into equal parts, with nothing, a saw kerf or a gap between them.
+
+part = (whole - (n - 1) x between) / n. Each mark is rounded from its own exact place, so the last
+part is as good as the first; stepping off a rounded part adds its error up.
+"""
+
+from sawside.drawing.stick import stick
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, kerf, length
+
+_MOST_PARTS = 200
+_CUT_CAUTION = (
+    "Parts cut one after another grow short to hold: work out the last cuts first, keep hands at "
+    "least 6″ from the blade (common practice, no source), and clamp what is shorter."
+)
+
+
+def compute(given, show):
+    """Part, marks from one end, and how far apart the parts come out by the marks."""
+    whole, parts = given.whole, given.parts
+    between = given.kerf or given.gap or 0
+    part = (whole - (parts - 1) * between) / parts
+    if part <= 0:
+        raise Refusal(
+            "impossible",
+            f"{parts - 1} × {show.text(between)} between the parts fill {show.text(whole)}.",
+            "Take fewer parts, or less between them.",
+            field="parts",
+        )
+    begins = [number * (part + between) for number in range(parts)]
+    ends = [begin + part for begin in begins]
+    named = _marks(begins, ends, given.between)
+    sizes = _sizes(begins, ends, between, given.between, show)
+    difference = max(sizes) - min(sizes)
+    return Reckoning(
+        answers={
+            "part": part,
+            "marks": named,
+            "difference": on_fine_marks(difference, show),
+            "sizes": [(f"Part {number}", size) for number, size in enumerate(sizes, 1)],
+        },
+        working=_working(show, given, between, part),
+        drawing=_drawing(show, given, part, between, named),
+        cautions=(_CUT_CAUTION,) if given.between == "kerf" else (),
+    )
+
+
+def _marks(begins, ends, kind):
+    """What is marked: the near side of each cut, both sides of each gap."""
+    if kind != "gap":
+        name = "Cut" if kind == "kerf" else "Mark"
+        return [(f"{name} {number}", end) for number, end in enumerate(ends[:-1], 1)]
+    return [
+        each
+        for number in range(1, len(ends))
+        for each in (
+            (f"Part {number} ends", ends[number - 1]),
+            (f"Part {number + 1} begins", begins[number]),
+        )
+    ]
+
+
+def _sizes(begins, ends, between, kind, show):
+    """The parts as the marks give them: a gap is marked at both sides, a kerf at its near one."""
+    marked = [*(show.mark(end) for end in ends[:-1]), ends[-1]]
+    if kind == "gap":
+        starts = [0, *(show.mark(begin) for begin in begins[1:])]
+    else:
+        starts = [0, *(end + between for end in marked[:-1])]
+    return [end - start for start, end in zip(starts, marked, strict=True)]
+
+
+def _working(show, given, between, part):
+    whole, parts = given.whole, given.parts
+    taken = f"({show.number(whole)} − {parts - 1} × {show.number(between)})"
+    lines = [f"{taken if between else show.number(whole)} ÷ {parts}{show.equals(part)}"]
+    step = part + between
+    lines.append(
+        f"Mark k is k × {show.number(step)}" + (f" − {show.number(between)}" if between else "")
+    )
+    error = parts * (show.mark(part) - part)
+    if error:
+        way = "over" if error > 0 else "short"
+        lines.append(
+            f"Stepping off {show.text(part)} {parts} times would end "
+            f"{fine_text(abs(error), show)} {way}"
+        )
+    return tuple(lines)
+
+
+def _drawing(show, given, part, between, named):
+    parts, step = given.parts, part + between
+    runs = [
+        (number * step, number * step + part, "stock", str(number + 1)) for number in range(parts)
+    ]
+    words = f"{fine_text(given.whole, show)} in {parts} equal parts of {show.text(part)}"
+    if between:
+        words += f", with {fine_text(between, show)} between them"
+    return stick(
+        f"{words}. The figures above are the marks, all from the left end.",
+        given.whole,
+        runs,
+        cuts=[place for _, place in named] if given.between == "kerf" else (),
+        marks=[(place, show.text(place)) for _, place in named],
+        dimensions=(
+            (0, part, show.text(part), "answer"),
+            (0, given.whole, fine_text(given.whole, show), "given"),
+        ),
+    )
+
+
+RECKONER = Reckoner(
+    key="equal_parts",
+    title="Equal parts",
+    asks="Where are the marks that divide a length into equal parts?",
+    words=(
+        "divide", "division", "split", "thirds", "quarters", "fifths", "slats", "spacing", "even",
+        "kerf", "gap", "step off", "lay out", "pieces",
+    ),
+    order=130,
+    fields=(
+        length("whole", "Whole length", help="From end to end.", least="1/64 in"),
+        count("parts", "Parts", help="How many equal ones.", least="2", most=str(_MOST_PARTS)),
+        choice(
+            "between",
+            "Between the parts",
+            {"nothing": "Nothing: marks only", "kerf": "A saw kerf", "gap": "A gap"},
+        ),
+        kerf(shown_when=("between", ("kerf",))),
+        length(
+            "gap",
+            "Gap",
+            help="From the end of one part to the beginning of the next.",
+            shown_when=("between", ("gap",)),
+        ),
+    ),
+    answers=(
+        Answer("part", "Each part"),
+        Answer("marks", "Marks, all from the same end", "lengths"),
+        Answer("difference", "Largest difference between parts, by the marks"),
+        Answer("sizes", "Parts as the marks give them", "lengths"),
+    ),
+    source=(
+        "Arithmetic: (whole − what lies between) ÷ parts. Marking all from the same end is common "
+        "practice, no source."
+    ),
+    compute=compute,
+    example={"whole": "36 1/8", "parts": "5", "between": "nothing"},
+)  # fmt: skip

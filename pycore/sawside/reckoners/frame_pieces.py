@@ -1,0 +1,191 @@
+"""What the questions about frames share: what is measured, the stock, the pieces to cut."""
+
+from fractions import Fraction
+
+from sawside.drawing.piece import Cut, mitered_piece
+from sawside.errors import Refusal
+from sawside.geometry.frame import sticks
+from sawside.lengths.real import nearby, sign
+from sawside.lengths.show import angle_text
+from sawside.reckoners.declaration import Answer, End, Part, choice, length
+
+MEASURED = (
+    choice(
+        "around",
+        "Measured is",
+        {
+            "panel": "What goes in the rabbet",
+            "opening": "An opening to trim",
+            "inside": "Inside of the frame",
+            "outside": "Outside of the frame",
+        },
+        help="A mirror, panel or picture goes in a rabbet; an opening shows a reveal around it.",
+    ),
+)
+OFFSETS = (
+    length(
+        "rabbet",
+        "Rabbet",
+        help="From the inside edge of the stock to the back of the rabbet.",
+        most="4 ft",
+        shown_when=("around", ("panel",)),
+    ),
+    length(
+        "clearance",
+        "Clearance",
+        help="Left free at each side, for the thing to move and to go in easily.",
+        default="1/16 in",
+        most="2 in",
+        shown_when=("around", ("panel",)),
+    ),
+    length(
+        "reveal",
+        "Reveal",
+        help="What stays in sight of the opening's edge, at each side.",
+        default="3/16 in",
+        most="6 in",
+        shown_when=("around", ("opening",)),
+    ),
+)
+STOCK = (
+    length("kerf", "Saw kerf", help="What the blade takes.", default="1/8 in", most="1/2 in"),
+    length("stick", "Stick length", help="As it is sold.", default="8 ft", least="6 in"),
+)
+STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}
+FIRST_ANSWERS = (
+    Answer("long_sides", "Long sides", "lengths"),
+    Answer("short_sides", "Short sides", "lengths"),
+    Answer("setting", "Saw setting, from square", "angle"),
+    Answer("between_faces", "Angle between edge and cut", "angle"),
+)
+LAST_ANSWERS = (
+    Answer("inside", "Inside", "lengths"),
+    Answer("outside", "Outside", "lengths"),
+    Answer("rabbet_size", "Between the backs of the rabbets", "lengths"),
+    Answer("sticks", "To buy", "text"),
+    Answer("total", "Stock used, with the cuts", "lengths"),
+)
+
+
+def grown(given):
+    """How much larger than the measured thing the inside is at each side, in exact inches."""
+    if given.around == "panel":
+        return given.clearance - given.rabbet
+    return {"opening": given.reveal, "outside": -given.stock}.get(given.around, Fraction(0))
+
+
+def grown_text(given, show, times):
+    """The same as a part of a sum: " + 2 × 1/16 − 2 × 3/8"."""
+    much = f"{times} × " if times > 1 else ""
+    if given.around == "panel":
+        return f" + {much}{show.number(given.clearance)} − {much}{show.number(given.rabbet)}"
+    if given.around == "opening":
+        return f" + {much}{show.number(given.reveal)}"
+    return f" − {much}{show.number(given.stock)}" if given.around == "outside" else ""
+
+
+def check_rabbet(given, show, narrowest):
+    """Refuse a rabbet as wide as the narrowest stock."""
+    if given.rabbet is not None and given.rabbet >= narrowest:
+        raise Refusal(
+            "impossible",
+            f"A rabbet of {show.text(given.rabbet)} leaves nothing of stock {show.text(narrowest)} "
+            "wide.",
+            f"Give a rabbet of less than {show.text(narrowest)}.",
+            field="rabbet",
+        )
+
+
+def check_inside(given, show, inside, key, stock):
+    """Refuse a frame with nothing inside: `stock` is what the frame's own wood takes of `key`."""
+    if sign(inside) > 0:
+        return
+    if given.around == "outside":
+        raise Refusal(
+            "impossible",
+            f"The stock takes {show.text(stock)}, and nothing is left inside.",
+            f"Give more than {show.text(stock)}, or narrower stock.",
+            field=key,
+        )
+    raise Refusal(
+        "impossible",
+        f"The rabbets of {show.text(given.rabbet)} cover all of it.",
+        "Give a narrower rabbet, or check the size.",
+        field=key,
+    )
+
+
+def sizes(sides):
+    """The answers that tell the long and the short sides."""
+    return {
+        "long_sides": [(_counted(side), side.outside) for side in sides],
+        "short_sides": [(_counted(side), side.inside) for side in sides],
+    }
+
+
+def settings_text(side):
+    """Both settings of a piece, as it is seen with its long side up."""
+    left, right = angle_text(side.left, 2), angle_text(side.right, 2)
+    return f"both ends {left}" if left == right else f"left end {left}, right end {right}"
+
+
+def setting(sides):
+    """The answers that tell the one setting of all pieces."""
+    return {"setting": sides[0].left, "between_faces": 90 - sides[0].left}
+
+
+def _counted(side):
+    return side.name if side.count == 1 else f"{side.name}, {side.count} pieces"
+
+
+def stock(given, show, sides):
+    """(answers, working): stock used and sticks to buy, for each width of stock."""
+    totals, bought, lines = [], [], []
+    for width in sorted({side.width for side in sides}):
+        kinds = [side for side in sides if side.width == width]
+        taken = [(side.taken(given.kerf), side.count) for side in kinds]
+        longest, text = max((each for each, _ in taken), key=nearby), show.text(width)
+        if longest > given.stick:
+            raise Refusal(
+                "impossible",
+                f"A piece takes {show.text(longest)} with its cut, and a stick is only "
+                f"{show.text(given.stick)}.",
+                "Give longer sticks.",
+                field="stick",
+            )
+        number = sticks(taken, given.stick)
+        total = sum((each * many for each, many in taken), Fraction(0))
+        totals.append((f"{text} wide", total))
+        name = "stick" if number == 1 else "sticks"
+        bought.append(f"{number} {name} of {show.text(given.stick)}, {text} wide")
+        lines += [
+            f"{side.name}: {show.number(side.outside)} and a cut {show.number(given.kerf)} wide, "
+            f"slanting: {show.number(side.taken(given.kerf) - side.outside)} along the edge"
+            for side in kinds
+        ]
+        lines.append(
+            f"Pieces {text} wide, {sum(many for _, many in taken)} in all{show.equals(total)}"
+        )
+    return {"total": totals, "sticks": ", ".join(bought)}, tuple(lines)
+
+
+def parts(show, sides):
+    """The pieces to cut."""
+    return tuple(_part(show, side) for side in sides)
+
+
+def _part(show, side):
+    cuts = (Cut(side.left, side.left_adds), Cut(side.right, side.right_adds))
+    left, right = (angle_text(cut.degrees) for cut in cuts)
+    return Part(
+        key=side.key,
+        name=side.name,
+        count=side.count,
+        length=side.outside,
+        width=side.width,
+        left=End("flat miter", f"{left} (saw set to {left[:-1]})"),
+        right=End("flat miter", f"{right} (saw set to {right[:-1]})"),
+        long_side=side.outside,
+        short_side=side.inside,
+        drawing=mitered_piece(show, side.width, side.outside, side.inside, cuts, given=None),
+    )

@@ -1,0 +1,150 @@
+"""How many pieces of one length a stick gives, and what is left.
+
+n pieces need n lengths and a kerf between each two: n x piece + (n - 1) x kerf must fit into what
+the end trims leave. Whatever is over loses one more kerf when the last piece is cut from it.
+"""
+
+from sawside.drawing.stick import stick
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, kerf, length
+from sawside.wood.saw import SHORTEST_TO_HOLD
+
+_SHORT_CAUTION = (
+    f"Pieces or offcuts shorter than {SHORTEST_TO_HOLD}″ bring the hand near the blade: clamp them "
+    "or cut them from a longer length, and keep hands at least 6″ away (common practice, no "
+    "source). The saw's maker's instructions come first."
+)
+_CAUTION = (
+    "Look for nails, staples and splits before cutting, and let an offcut lie until the blade has "
+    "stopped."
+)
+
+
+def compute(given, show):
+    """Count, rest, cuts, and how much longer the stick would have to be for one piece more."""
+    whole, piece, width = given.stick, given.piece, given.kerf
+    usable = whole - given.first_trim - given.last_trim
+    if usable <= 0:
+        raise Refusal(
+            "impossible",
+            f"The end trims take {show.text(given.first_trim + given.last_trim)}, and the stick is "
+            f"{show.text(whole)}.",
+            "Trim less, or take a longer stick.",
+            field="first_trim",
+        )
+    pieces = (usable + width) // (piece + width)
+    taken = pieces * piece + max(pieces - 1, 0) * width
+    over = usable - taken
+    left = max(over - width, 0) if pieces else usable
+    cuts = pieces - 1 + bool(given.first_trim) + bool(over or given.last_trim) if pieces else 0
+    missing = (pieces + 1) * piece + pieces * width - usable
+    short = piece < SHORTEST_TO_HOLD or 0 < left < SHORTEST_TO_HOLD
+    return Reckoning(
+        answers={"pieces": pieces, "left": left, "cuts": cuts, "missing": missing},
+        working=_working(show, given, usable, pieces, over, left),
+        drawing=_drawing(show, given, pieces, left),
+        cautions=(_CAUTION, _SHORT_CAUTION) if short else (_CAUTION,),
+    )
+
+
+def _working(show, given, usable, pieces, over, left):
+    piece, width = show.number(given.piece), show.number(given.kerf)
+    lines = []
+    if given.first_trim or given.last_trim:
+        lines.append(
+            f"Usable: {show.number(given.stick)} − {show.number(given.first_trim)} − "
+            f"{show.number(given.last_trim)} = {show.number(usable)}"
+        )
+    ratio = (usable + given.kerf) / (given.piece + given.kerf)
+    lines.append(
+        f"({show.number(usable)} + {width}) ÷ ({piece} + {width}) = {show.pure(ratio)} → {pieces}"
+    )
+    if not pieces:
+        return (*lines, "Not even one fits")
+    lines.append(
+        f"Over: {show.number(usable)} − {pieces} × {piece} − {pieces - 1} × {width} = "
+        f"{show.number(over)}"
+    )
+    if over > given.kerf:
+        lines.append(f"Less the last kerf: {show.number(over)} − {width}{show.equals(left)}")
+    elif over:
+        lines.append("The last kerf takes all of that")
+    if (room := usable - pieces * given.kerf) > 0:
+        lines.append(
+            f"One more would fit if each were at most ({show.number(usable)} − {pieces} × {width}) "
+            f"÷ {pieces + 1} = {show.number(room / (pieces + 1))}"
+        )
+    return tuple(lines)
+
+
+def _drawing(show, given, pieces, left):
+    step, start = given.piece + given.kerf, given.first_trim
+    end = given.stick - given.last_trim
+    runs = [(0, start, "waste", "")] if start else []
+    runs += [
+        (start + number * step, start + number * step + given.piece, "stock", str(number + 1))
+        for number in range(pieces)
+    ]
+    if left:
+        runs.append((end - left, end, "waste", ""))
+    if given.last_trim:
+        runs.append((end, given.stick, "waste", ""))
+    cuts = [start + number * step + given.piece for number in range(pieces)]
+    cuts = [start] * bool(start and pieces) + [cut for cut in cuts if cut < given.stick]
+    dimensions = [(0, given.stick, fine_text(given.stick, show), "given")]
+    if pieces:
+        dimensions.insert(0, (start, start + given.piece, fine_text(given.piece, show), "given"))
+    words = (
+        f"A stick {fine_text(given.stick, show)} long gives {pieces} "
+        f"{'piece' if pieces == 1 else 'pieces'} of {fine_text(given.piece, show)}; "
+        f"{show.text(left)} is left. "
+        + (
+            f"Dashed: cuts, each {fine_text(given.kerf, show)} wide, and what is waste."
+            if cuts
+            else ""
+        )
+    ).strip()
+    marks = [(end - left / 2, f"left {show.text(left)}")] if left else []
+    return stick(words, given.stick, runs, cuts=cuts, marks=marks, dimensions=dimensions)
+
+
+RECKONER = Reckoner(
+    key="how_many_fit",
+    title="How many fit",
+    asks="How many pieces does a stick give, and what is left of it?",
+    words=(
+        "pieces", "stick", "board", "stock", "yield", "cut up", "offcut", "waste", "leftover",
+        "kerf", "enough", "count", "rip", "crosscut",
+    ),
+    order=140,
+    fields=(
+        length("stick", "Stick", help="Its whole length as it is.", least="1/4 in"),
+        length("piece", "Piece", help="The length of each piece.", least="1/16 in"),
+        kerf(),
+        length(
+            "first_trim",
+            "Off the first end",
+            help="To square it or cut a split away, with the kerf of that cut.",
+            default="0",
+        ),
+        length(
+            "last_trim",
+            "Not used at the other end",
+            help="A split or paint there; the last cut may lie in it.",
+            default="0",
+        ),
+    ),
+    answers=(
+        Answer("pieces", "Pieces", "count"),
+        Answer("left", "Left over"),
+        Answer("cuts", "Cuts", "count"),
+        Answer("missing", "Missing for one piece more"),
+    ),
+    source=(
+        "Arithmetic: n pieces and n − 1 kerfs fit where (usable + kerf) ÷ (piece + kerf) is at "
+        "least n."
+    ),
+    compute=compute,
+    example={"stick": "96", "piece": "10 23/32", "first_trim": "1/2"},
+)  # fmt: skip

@@ -1,0 +1,64 @@
+"""A length as marks to count on the tape: "two small marks past the five-eighths"."""
+
+from sawside.lengths.display import decimal_text
+from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.tape import from_the_inch, stretch
+from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import parts_in_words
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+
+_DIVISIONS = (2, 4, 8, 16, 32, 64)
+
+
+def compute(given, show):
+    """The mark on the division, and the two ways to count to it."""
+    grid = _grid(given.division, show.settings.grid)
+    found = to_mark(given.length, grid, show.settings.rounding)
+    answers = {"mark": found, "how": stretch(found)["words"]}
+    if grid.division:
+        answers["from_inch"] = from_the_inch(found)
+    number = given.length / (grid.step if grid.division else INCHES_PER["mm"])
+    unit = parts_in_words(grid.division) if grid.division else "millimeters"
+    line = f"{show.number(given.length)} = {decimal_text(number, 3)} {unit}"
+    if found.direction != "exact":
+        line += f" → {show.text(found)}"
+    return Reckoning(answers=answers, working=(line,))
+
+
+def _grid(division, own):
+    """The grid of marks that a tape has: that of the settings where it is one, or the nearest."""
+    if division != "settings":
+        return GRIDS["1 mm" if division == "mm" else f"1/{division}"]
+    if own.unit == "mm":
+        return own if own.places == 0 or own.name == "0.5 mm" else GRIDS["1 mm"]
+    return own if own.division else GRIDS["1/16"]
+
+
+RECKONER = Reckoner(
+    key="marks_to_count",
+    title="Find a length on the tape",
+    asks="How do I find a length on the tape by counting marks?",
+    words=(
+        "tape", "rule", "marks", "count", "lines", "where", "find", "call out", "sixteenths",
+        "ruler", "past", "short of",
+    ),
+    order=101,
+    fields=(
+        length("length", "Length", help="Any form: a fraction, a decimal, millimeters."),
+        choice(
+            "division",
+            "The small marks are",
+            {"settings": "As in the settings"}
+            | {str(each): parts_in_words(each).capitalize() for each in _DIVISIONS}
+            | {"mm": "Millimeters"},
+        ),
+    ),
+    answers=(
+        Answer("mark", "On the tape"),
+        Answer("how", "Counted from the nearest larger mark", "text"),
+        Answer("from_inch", "Counted from the inch", "text"),
+    ),
+    source="Counting from the nearest larger mark: common practice, no source.",
+    compute=compute,
+    example={"length": "29 3/4", "division": "settings"},
+)  # fmt: skip

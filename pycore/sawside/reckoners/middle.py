@@ -1,0 +1,126 @@
+"""The middle between two places on the tape, and where a thing goes that is centered there."""
+
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text
+from sawside.lengths.real import nearby
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+
+_SCREEN = 300
+"""Pixels of the span on a narrow phone."""
+
+
+def compute(given, show):
+    """Middle, half the span, and the edges of what is centered; all as the tape reads them."""
+    low, high = sorted((given.first, given.last))
+    span = high - low
+    if not span:
+        raise Refusal(
+            "impossible",
+            f"Both ends are at {show.text(low)}: there is nothing between them.",
+            "Give the two ends of the span as the tape reads them.",
+            field="last",
+        )
+    middle = (low + high) / 2
+    marks = [("Middle", middle)]
+    side = span / 2
+    working = [
+        f"({show.number(low)} + {show.number(high)}) ÷ 2{show.equals(middle)}",
+    ]
+    if given.width is not None:
+        if given.width > span:
+            raise Refusal(
+                "impossible",
+                f"It is {show.text(given.width)} wide and the span only {show.text(span)}.",
+                "Take the wider one for the span, and center the other in it.",
+                field="width",
+            )
+        side = (span - given.width) / 2
+        marks = [("First edge", low + side), *marks, ("Second edge", high - side)]
+        width = show.number(given.width)
+        working += [
+            f"At each side: ({show.number(span)} − {width}) ÷ 2{show.equals(side)}",
+            f"First edge: {show.number(low)} + {show.number(side)}{show.equals(low + side)}",
+            f"Second edge: {show.number(low + side)} + {width}{show.equals(high - side)}",
+        ]
+    return Reckoning(
+        answers={"middle": middle, "marks": marks, "side": side, "span": span},
+        working=tuple(working),
+        drawing=_drawing(show, (low, high), middle, given.width, side),
+    )
+
+
+def _drawing(show, ends, middle, width, side):
+    """The span between its two ends, the middle, and what stands there."""
+    low, high = ends
+    span = nearby(high - low)
+    pixel = span / _SCREEN
+    deep, room = 48 * pixel, 30 * pixel
+    half = span / 2
+    shapes = [
+        polygon([(x, -deep / 4), (x + room / 2, -deep / 4), (x + room / 2, deep), (x, deep)])
+        for x in (-room / 2, span)
+    ]
+    shapes.append(line((0, deep), (span, deep), "edge"))
+    if width is not None:
+        left, right = nearby(side), span - nearby(side)
+        top = deep / 4
+        shapes.append(polygon([(left, top), (right, top), (right, deep), (left, deep)]))
+        if nearby(side) > 0:
+            shapes.append(dimension((left, deep), (0, deep), room, show.text(side), "answer"))
+            shapes.append(dimension((span, deep), (right, deep), room, show.text(side), "answer"))
+    else:
+        shapes.append(dimension((half, deep), (0, deep), room, show.text(side), "answer"))
+    shapes += [
+        line((half, -deep / 2), (half, deep + room / 4), "center"),
+        label((half, -deep * 3 / 4), show.text(middle), "name"),
+        label((0, -deep / 2), fine_text(low, show), "note", "start"),
+        label((span, -deep / 2), fine_text(high, show), "note", "end"),
+    ]
+    words = (
+        f"A span from {fine_text(low, show)} to {fine_text(high, show)} on the tape, its middle at "
+        f"{show.text(middle)}."
+    )
+    if width is not None:
+        words += (
+            f" What stands there, {fine_text(width, show)} wide, leaves {show.text(side)} free."
+        )
+    return drawing(words, (-room / 2, -deep * 5 / 4, span + room / 2, deep + 2 * room), shapes)
+
+
+RECKONER = Reckoner(
+    key="middle",
+    title="Middle",
+    asks="Where is the middle of a span, and where does a thing go that is centered in it?",
+    words=(
+        "center", "centre", "half", "halve", "halfway", "midpoint", "between", "span", "edges",
+        "handle", "hinge", "divide",
+    ),
+    order=120,
+    fields=(
+        length(
+            "first",
+            "From",
+            help="The tape's reading at one end; 0 where it is hooked there.",
+            default="0",
+        ),
+        length("last", "To", help="The tape's reading at the other end."),
+        length(
+            "width",
+            "Width of what is centered",
+            help="Such as a divider, a pull or a shelf, across the span.",
+            least="1/64 in",
+            may_be_blank=True,
+            blank_means="Only the middle is worked out.",
+        ),
+    ),
+    answers=(
+        Answer("middle", "Middle, on the tape"),
+        Answer("marks", "Marks, on the same tape", "lengths"),
+        Answer("side", "At each side"),
+        Answer("span", "Span"),
+    ),
+    source="Arithmetic: half of the two readings' sum. Common practice, no source.",
+    compute=compute,
+    example={"first": "0", "last": "37 9/16", "width": "23/32"},
+)  # fmt: skip

@@ -1,0 +1,165 @@
+"""How far a piece is off what was aimed at, in the trade's words, and what to do about it.
+
+A cut against a stop repeats its error: a heavy piece wants the stop nearer to the blade, a light
+one farther from it, by the same difference.
+"""
+
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.lengths.display import decimal_text
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.real import nearby
+from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import parts_in_words
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+
+_SCREEN = 300
+"""Pixels of the longer piece on a narrow phone."""
+
+_STOP_CAUTIONS = (
+    "Let the blade stop, and unplug the saw where its maker says so, before moving a stop.",
+    "On a table saw a piece between fence and blade can bind and be thrown: use a stop block that "
+    "ends before the blade, as the saw's maker describes.",
+)
+_TRIM_CAUTION = (
+    "A thin trim is cut with the piece held by the miter gauge, sled or clamp, never by fingers "
+    "near the blade; follow the saw's maker's instructions."
+)
+
+
+def compute(given, show):
+    """Size of the difference on fine marks, its direction, and the remedy."""
+    over = given.measured - given.aimed
+    size = abs(over)
+    against_stop = given.cut == "stop"
+    cautions = _STOP_CAUTIONS if against_stop else (_TRIM_CAUTION,) if over > 0 else ()
+    return Reckoning(
+        answers={
+            "difference": on_fine_marks(size, show),
+            "direction": _direction(over),
+            "remedy": _remedy(over, against_stop, show),
+            "marks": _in_marks(size, show),
+            "thousandths": f"{decimal_text(size * 1000, 3)} thousandths of an inch",
+            "millimeters": f"{decimal_text(size / INCHES_PER['mm'], 4)} mm",
+        },
+        working=(
+            f"Measured less aimed at: {show.number(given.measured)} − "
+            f"{show.number(given.aimed)} = {show.number(over)}",
+        ),
+        drawing=_drawing(given, over, show),
+        cautions=cautions if over else (),
+    )
+
+
+def _direction(over):
+    if not over:
+        return "On the mark"
+    return "Heavy: over what was aimed at" if over > 0 else "Light: under what was aimed at"
+
+
+def _remedy(over, against_stop, show):
+    if not over:
+        return "Leave the stop where it is" if against_stop else "Nothing to do"
+    much = fine_text(abs(over), show)
+    if against_stop:
+        way = "toward the blade" if over > 0 else "away from the blade"
+        return f"Move the stop {much} {way}, lock it, and measure a trial piece"
+    if over > 0:
+        return f"Trim {much} off"
+    return f"It is {much} short, and no saw adds that: cut another"
+
+
+def _in_marks(size, show):
+    """The difference counted in the marks of the settings."""
+    grid = show.settings.grid
+    number = size / grid.step
+    shown = show.pure(number) if 8 % number.denominator == 0 else decimal_text(number, 1)
+    word = "marks" if number == 0 or number > 1 else "mark" if number == 1 else "of a mark"
+    return f"{shown} {word} ({parts_in_words(grid.division) if grid.division else grid.name})"
+
+
+def _drawing(given, over, show):
+    """Both pieces from the left, their right ends drawn large: a break stands for what they share.
+
+    With a stop: where it is, and dashed where it belongs.
+    """
+    size, longer = nearby(abs(over)), nearby(max(given.aimed, given.measured))
+    shown = min(longer, 4 * size) if size else longer
+    enlarged = max(1, 4 / shown)  # a place in a drawing is only told to a ten-thousandth
+    pixel = shown * enlarged / _SCREEN
+    start = longer - shown
+    high = 40 * pixel
+    aimed, measured = ((nearby(each) - start) * enlarged for each in (given.aimed, given.measured))
+    rows = ((aimed, 0, "aimed at", given.aimed), (measured, 62 * pixel, "measured", given.measured))
+    shapes = []
+    for end, top, _, _ in rows:
+        shapes.append(polygon([(0, top), (end, top), (end, top + high), (0, top + high)]))
+        if start:
+            shapes.append(line((10 * pixel, top - 6 * pixel), (4 * pixel, top + high / 2), "break"))
+            shapes.append(line((4 * pixel, top + high / 2), (10 * pixel, top + high), "break"))
+    bottom = 62 * pixel + high
+    if size:
+        low, far = min(aimed, measured), max(aimed, measured)
+        shapes.append(line((aimed, -8 * pixel), (aimed, bottom + 8 * pixel), "hidden"))
+        much = fine_text(abs(over), show)
+        shapes.append(dimension((far, bottom), (low, bottom), 26 * pixel, much, "answer"))
+    if given.cut == "stop":
+        shapes += _stop(aimed, measured, 62 * pixel, high, pixel)
+    shapes += [
+        label((20 * pixel, top + high / 2), f"{name} {fine_text(value, show)}", "name", "start")
+        for _, top, name, value in rows
+    ]
+    much = fine_text(abs(over), show)
+    words = (
+        f"Two pieces from the same left end: aimed at "
+        f"{fine_text(given.aimed, show)}, measured "
+        f"{fine_text(given.measured, show)}. "
+        + (f"The measured one is {much} {'longer' if over > 0 else 'shorter'}." if over else "")
+    ).strip()
+    right = max(aimed, measured) + 46 * pixel
+    return drawing(words, (-12 * pixel, -24 * pixel, right, bottom + 52 * pixel), shapes)
+
+
+def _stop(aimed, measured, top, high, pixel):
+    """The stop against the measured piece, and dashed where it would give the piece aimed at."""
+    return [
+        polygon(
+            [(x, top), (x + 24 * pixel, top), (x + 24 * pixel, top + high), (x, top + high)], role
+        )
+        for x, role in ((measured, "hatch"), (aimed, "ghost"))
+    ]
+
+
+RECKONER = Reckoner(
+    key="over_or_under",
+    title="Over or under",
+    asks="How far is the piece off, and which way do I move the stop?",
+    words=(
+        "heavy", "light", "strong", "too long", "too short", "off", "error", "difference", "stop",
+        "stop block", "adjust", "thousandths", "miss",
+    ),
+    order=110,
+    fields=(
+        length("aimed", "Aimed at", help="The length that the piece was to have.", least="1/64 in"),
+        length("measured", "Measured", help="The length that it has.", least="1/64 in"),
+        choice(
+            "cut",
+            "How it was cut",
+            {"mark": "To a mark", "stop": "Against a stop"},
+            help="A stop repeats its error on every piece, so it is the stop that is moved.",
+        ),
+    ),
+    answers=(
+        Answer("difference", "Off by"),
+        Answer("direction", "Heavy or light", "text"),
+        Answer("remedy", "What to do", "text"),
+        Answer("marks", "In marks of the tape", "text"),
+        Answer("thousandths", "In thousandths", "text"),
+        Answer("millimeters", "In millimeters", "text"),
+    ),
+    source=(
+        "Arithmetic: measured less aimed at. Heavy for a little over and light for a little under "
+        "are the trade's words; moving the stop by the difference is common practice, no source."
+    ),
+    compute=compute,
+    example={"aimed": "34 7/8", "measured": "34 29/32", "cut": "stop"},
+)  # fmt: skip

@@ -1,0 +1,306 @@
+"""Rows of shelf pin holes in both sides of a case: where each hole is, and where none may be."""
+
+from sawside.drawing.sides import Sides
+from sawside.drawing.story_stick import story_stick
+from sawside.errors import Refusal
+from sawside.geometry.holes import PITCHES, HoleRow, KeepOut, pitch_of
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+    lengths,
+    rows,
+)
+
+_MOST_HOLES = 200
+_MOST_DRAWN = 40
+_CAUTIONS = (
+    "Drill the two sides from the same end and the same template, mirrored: lay them with their "
+    "front edges outwards before marking.",
+    "Set a depth stop and prove it on scrap. Follow the drill's and the pins' makers' "
+    "instructions, and wear eye protection.",
+    "What a pin carries is its maker's to say.",
+)
+
+
+def compute(given, show):
+    """The height of every hole, which hole gives which shelf, and what is left of the wood."""
+    pitch = pitch_of(given.pitch, given.own_pitch)
+    _check(given, show, pitch)
+    last = given.side - given.first if given.last is None else given.last
+    try:
+        row = HoleRow.up_to(given.first, pitch, min(last, given.side - given.diameter / 2))
+    except ValueError:
+        raise Refusal(
+            "impossible",
+            f"The first hole at {show.text(given.first)} is above the last possible one at "
+            f"{show.text(last)}.",
+            "Give a lower first hole, or a higher last one.",
+            field="first",
+        ) from None
+    if row.count > _MOST_HOLES:
+        raise Refusal(
+            "impossible",
+            f"That would be {row.count} holes in a row, more than {_MOST_HOLES}.",
+            "Give a larger pitch, or a smaller range.",
+            field="pitch",
+        )
+    zones = [
+        KeepOut(each.low - given.clear, each.low + each.thick + given.clear)
+        for each in given.keep or ()
+    ]
+    numbers, left_out = [], []
+    for number in range(1, row.count + 1):
+        blocked = any(zone.touches(row.center(number), given.diameter) for zone in zones)
+        (left_out if blocked else numbers).append(number)
+    if not numbers:
+        raise Refusal(
+            "impossible",
+            "Every hole would fall where none may be.",
+            "Take a keep-out away, or make the clearance around it smaller.",
+            field="keep",
+        )
+    holes = [(f"Hole {number}", row.center(number)) for number in numbers]
+    answers = {
+        "holes": holes,
+        "count": len(numbers),
+        "total": 2 * given.sides * len(numbers),
+        "apart": given.depth - given.front - given.back,
+        "behind": on_fine_marks(given.thickness - given.hole_depth, show),
+        "left_out": _left_out_text(left_out),
+    }
+    if given.wanted:
+        answers["shelves"] = _shelves(given, show, row, numbers)
+    return Reckoning(
+        answers=answers,
+        working=tuple(_working(given, show, row, last, left_out, answers)),
+        drawing=_drawing(given, show, row, numbers, zones),
+        cautions=(*_warnings(given, show, pitch), *_CAUTIONS),
+        stick=story_stick(
+            show, given.side, holes, name="Pin holes of one row", start="Lower end of the side",
+            diameter=given.diameter,
+        ),
+    )  # fmt: skip
+
+
+def _check(given, show, pitch):
+    """Refuse holes that run into each other, an edge, or the other row."""
+    for bad, message, remedy, field in (
+        (
+            pitch <= given.diameter,
+            f"Holes {fine_text(pitch, show)} apart and {fine_text(given.diameter, show)} wide run "
+            "into each other.",
+            "Give a larger pitch or a smaller hole.",
+            "own_pitch" if given.pitch == "own" else "diameter",
+        ),
+        (
+            given.front <= given.diameter / 2,
+            "The front row would break out of the front edge.",
+            "Give a front setback of more than half the hole.",
+            "front",
+        ),
+        (
+            given.back <= given.diameter / 2,
+            "The back row would break out of the back edge.",
+            "Give a back setback of more than half the hole.",
+            "back",
+        ),
+        (
+            given.first <= given.diameter / 2,
+            "The first hole would break out of the lower end.",
+            "Give a first hole that is higher.",
+            "first",
+        ),
+        (
+            given.depth - given.front - given.back <= given.diameter,
+            f"The two rows meet: setbacks of {show.text(given.front)} and {show.text(given.back)} "
+            f"in a side {show.text(given.depth)} deep.",
+            "Give smaller setbacks.",
+            "back",
+        ),
+    ):
+        if bad:
+            raise Refusal("impossible", message, remedy, field=field)
+
+
+def _shelves(given, show, row, numbers):
+    """For each shelf that is wanted, the hole that comes nearest and the height that it gives."""
+    for wanted in given.wanted:
+        nearest = min(
+            numbers, key=lambda number: abs(row.center(number) + given.rest - wanted)
+        )  # fmt: skip
+        yield f"Hole {nearest}, wanted {show.text(wanted)}", row.center(nearest) + given.rest
+
+
+def _left_out_text(numbers):
+    return "None" if not numbers else ", ".join(f"hole {number}" for number in numbers).capitalize()
+
+
+def _warnings(given, show, pitch):
+    """What is wrong with the wood around the holes; it can still be drilled."""
+    behind = given.thickness - given.hole_depth
+    if behind <= 0:
+        yield (
+            f"The holes come through: they are {fine_text(given.hole_depth, show)} deep and the "
+            f"side is {fine_text(given.thickness, show)}. Make them shallower."
+        )
+    elif behind < given.thickness / 8:
+        yield (
+            f"Only {fine_text(behind, show)} is left behind the holes: the drill's point may come "
+            "through."
+        )
+    if pitch < 2 * given.diameter:
+        yield (
+            f"Only {fine_text(pitch - given.diameter, show)} of wood is left between two holes; "
+            "they may split out."
+        )
+
+
+def _working(given, show, row, last, left_out, answers):
+    first, pitch = show.number(row.first), show.number(row.pitch)
+    place = (last - row.first) / row.pitch
+    yield (
+        f"({show.number(last)} − {first}) ÷ {pitch} = {show.pure(place)} → {row.count} "
+        f"{'hole' if row.count == 1 else 'holes'}"
+    )
+    if row.count > 1:
+        yield f"Hole 2: {first} + 1 × {pitch}{show.equals(row.center(2))}"
+        top = show.equals(row.center(row.count))
+        yield f"Hole {row.count}: {first} + {row.count - 1} × {pitch}{top}"
+    if left_out:
+        yield f"Left out beside what is fixed: {len(left_out)} of {row.count}"
+    yield (
+        f"Rows apart: {show.number(given.depth)} − {show.number(given.front)} − "
+        f"{show.number(given.back)}{show.equals(answers['apart'])}"
+    )
+    yield f"A shelf rests {show.number(given.rest)} above the center of its hole"
+
+
+def _drawing(given, show, row, numbers, zones):
+    sides = Sides(given.side, given.depth)
+    for zone in zones:
+        sides.band(max(zone.low, 0), min(zone.high, given.side), "ghost")
+    for each in given.keep or ():
+        sides.band(each.low, min(each.low + each.thick, given.side), "hatch")
+    shown = numbers if len(numbers) <= _MOST_DRAWN else [*numbers[:3], *numbers[-3:]]
+    centers = [row.center(number) for number in shown]
+    for from_front in (given.front, given.depth - given.back):
+        sides.axis(from_front, centers[0], centers[-1])
+        sides.holes(from_front, centers, given.diameter)
+    for number in (numbers[0], numbers[-1], *numbers[1:-1]):
+        sides.figure(row.center(number), f"{number}: {show.text(row.center(number))}")
+    some = "" if shown is numbers else " Only the first and the last holes are drawn."
+    words = (
+        f"Both sides from inside as mirror images, front edges outside, each with two rows of "
+        f"{len(numbers)} holes, {show.text(given.front)} from the front and "
+        f"{show.text(given.back)} from the back.{some} The figures are the hole's number and its "
+        "height above the lower end."
+    )
+    return sides.drawn(words, show.text(given.side))
+
+
+RECKONER = Reckoner(
+    key="pin_holes",
+    title="Shelf pin holes",
+    asks="Where are the holes for shelf pins, and which one gives which shelf height?",
+    words=(
+        "pin", "pins", "hole", "holes", "shelf pin", "peg", "adjustable shelf", "drill",
+        "template", "jig", "32 mm", "setback", "pitch",
+    ),
+    order=350,
+    fields=(
+        length("side", "Length of the side", help="From its lower to its upper end.", least="1 in"),
+        length("depth", "Depth of the side", help="From front to back edge.", least="1 in"),
+        length("first", "First hole", help="Its center, from the lower end of the side."),
+        length(
+            "last",
+            "No hole above",
+            may_be_blank=True,
+            blank_means="As far from the upper end as the first is from the lower end.",
+        ),
+        choice("pitch", "Hole to hole", PITCHES),
+        length(
+            "own_pitch",
+            "My own pitch",
+            default='1"',
+            least="1/16 in",
+            most="24 in",
+            shown_when=("pitch", ("own",)),
+        ),
+        length("front", "Front row from the front edge", default='2"'),
+        length("back", "Back row from the back edge", default='2"'),
+        length("diameter", "Hole diameter", default='1/4"', least="1/16 in", most="1 in"),
+        length("hole_depth", "Hole depth", default='3/8"', least="1/16 in", most="4 in"),
+        length(
+            "thickness",
+            "Thickness of the side",
+            help="As measured.",
+            default='3/4"',
+            least="1/8 in",
+            most="6 in",
+        ),
+        count("sides", "Sides", help="Sides and partitions with holes.", default="2", least="1"),
+        length(
+            "rest",
+            "Shelf above the hole's center",
+            help="For a plain pin, half its diameter.",
+            default='1/8"',
+            most="2 in",
+        ),
+        lengths(
+            "wanted",
+            "Shelf heights wanted",
+            help="Bottom edge, from the lower end of the side.",
+            row_label="Shelf",
+            most_rows=60,
+            may_be_blank=True,
+            blank_means="No shelf is looked up.",
+        ),
+        rows(
+            "keep",
+            "Fixed shelves and dadoes",
+            (
+                length("low", "Lower edge", help="From the lower end of the side."),
+                length("thick", "Thickness", default='3/4"', least="1/64 in", most="12 in"),
+            ),
+            row_label="Fixed",
+            most_rows=20,
+            may_be_blank=True,
+            blank_means="Nothing is in the way of the holes.",
+        ),
+        length(
+            "clear",
+            "Kept clear around them",
+            help="No hole reaches closer than this.",
+            default='1/2"',
+            most="12 in",
+        ),
+    ),
+    answers=(
+        Answer("holes", "Center of each hole, from the lower end", "lengths"),
+        Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths"),
+        Answer("count", "Holes in a row", "count"),
+        Answer("total", "Holes in all", "count"),
+        Answer("left_out", "Left out", "text"),
+        Answer("apart", "Front row to back row"),
+        Answer("behind", "Wood left behind a hole"),
+    ),
+    source=(
+        "Arithmetic. Pitches, setbacks and diameters are common practice, no source: measure the "
+        "pins and follow their maker."
+    ),
+    compute=compute,
+    example={
+        "side": "44 1/2",
+        "depth": "14 1/2",
+        "first": "8",
+        "last": "38",
+        "pitch": "5/4",
+        "wanted": ["16 in", "30 in"],
+        "keep": [{"low": "20 7/8 in", "thick": "23/32 in"}],
+    },
+)  # fmt: skip

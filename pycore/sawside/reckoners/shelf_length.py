@@ -1,0 +1,195 @@
+"""How long a shelf is between two sides: in dadoes, on pins, or fitted; or how wide the case is."""
+
+from sawside.drawing.square_piece import square_piece
+from sawside.errors import Refusal
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Part,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+)
+
+_CAUTIONS = (
+    "Measure the width at the height of each shelf, front and back: a case is seldom the same "
+    "everywhere.",
+)
+_SQUARE = End("square", "0°")
+
+
+def compute(given, show):
+    """Shelf length and inside width, whichever was blank, with what the joint adds or takes."""
+    joint = given.joint
+    adds = (given.left_depth or 0) + (given.right_depth or 0) if joint == "dado" else 0
+    clearance = {"dado": given.play, "pins": given.gap}.get(joint) or 0
+    change = adds - 2 * clearance
+    sides = 2 * given.side_thickness if given.width_is == "outside" else 0
+    if given.shelf is None:
+        inside = given.width - sides
+        shelf = inside + change
+    else:
+        shelf = given.shelf
+        inside = shelf - change
+    if inside <= 0 or shelf <= 0:
+        raise Refusal(
+            "impossible",
+            "Nothing is left between the sides.",
+            "Give a larger width, or less clearance.",
+            field="width" if given.shelf is None else "shelf",
+        )
+    for side in ("left", "right") if joint == "dado" else ():
+        if getattr(given, f"{side}_depth") < given.play:
+            raise Refusal(
+                "impossible",
+                f"The clearance of {show.text(given.play)} is more than the {side} dado is deep.",
+                "Give less clearance or a deeper dado.",
+                field="play",
+            )
+    picture = square_piece(show, "A shelf", shelf, given.depth, given=given.shelf is not None)
+    return Reckoning(
+        answers={"shelf": shelf, "inside": inside, "width": inside + sides, "change": change},
+        working=tuple(_working(given, show, shelf, inside, sides, adds, clearance)),
+        drawing=picture,
+        cautions=_CAUTIONS,
+        parts=(
+            Part(
+                key="shelf",
+                name="Shelf",
+                length=shelf,
+                width=given.depth,
+                thickness=on_fine_marks(given.thickness, show),
+                count=given.how_many,
+                left=_SQUARE,
+                right=_SQUARE,
+                drawing=picture,
+            ),
+        ),
+    )
+
+
+def _working(given, show, shelf, inside, sides, adds, clearance):
+    side = f"2 × {show.number(given.side_thickness)}" if sides else ""
+    dado = (
+        (show.number(given.left_depth), show.number(given.right_depth)) if adds else ()
+    )  # fmt: skip
+    play = f"2 × {show.number(clearance)}" if clearance else ""
+    if given.shelf is None:
+        if sides:
+            yield f"Inside: {show.number(given.width)} − {side}{show.equals(inside)}"
+        sum_ = " + ".join((show.number(inside), *dado)) + (f" − {play}" if play else "")
+        yield f"Shelf: {sum_}{show.equals(shelf)}"
+        return
+    sum_ = " − ".join((show.number(shelf), *dado)) + (f" + {play}" if play else "")
+    yield f"Inside: {sum_}{show.equals(inside)}"
+    if sides:
+        yield f"Outside: {show.number(inside)} + {side}{show.equals(inside + sides)}"
+
+
+RECKONER = Reckoner(
+    key="shelf_length",
+    title="Shelf length",
+    asks="How long is a shelf between its sides?",
+    words=(
+        "shelf", "length", "dado", "clearance", "inside width", "outside width", "cut list",
+        "pins", "fit", "how long",
+    ),
+    order=370,
+    makes_parts=True,
+    fields=(
+        length(
+            "width",
+            "Width of the case",
+            least="1 in",
+            may_be_blank=True,
+            blank_means="Worked out from the shelf.",
+        ),
+        length(
+            "shelf",
+            "Shelf length",
+            least="1/2 in",
+            may_be_blank=True,
+            blank_means="Worked out from the width.",
+        ),
+        choice(
+            "width_is",
+            "The width is",
+            {"inside": "Inside, between the sides", "outside": "Outside, over both sides"},
+        ),
+        length(
+            "side_thickness",
+            "Thickness of a side",
+            help="As measured.",
+            default='3/4"',
+            most="6 in",
+            shown_when=("width_is", ("outside",)),
+        ),
+        choice(
+            "joint",
+            "The shelf is",
+            {
+                "dado": "In dadoes or rabbets",
+                "pins": "Loose, on pins or cleats",
+                "fixed": "Fixed tight between the sides",
+            },
+        ),
+        *(
+            length(
+                f"{side}_depth",
+                f"Depth of the {side} dado",
+                default='1/4"',
+                most="6 in",
+                shown_when=("joint", ("dado",)),
+            )
+            for side in ("left", "right")
+        ),
+        length(
+            "play",
+            "Clearance at each end",
+            help="Room at the bottom of each dado for glue.",
+            default='1/32"',
+            most="1 in",
+            shown_when=("joint", ("dado",)),
+        ),
+        length(
+            "gap",
+            "Gap at each end",
+            help="So that the shelf can be tilted out.",
+            default='1/16"',
+            most="2 in",
+            shown_when=("joint", ("pins",)),
+        ),
+        length("depth", "Shelf depth", help="From front to back.", default='12"', least="1/2 in"),
+        length(
+            "thickness",
+            "Shelf thickness",
+            help="As measured.",
+            default='3/4"',
+            least="1/64 in",
+            most="6 in",
+        ),
+        count("how_many", "How many shelves", default="1", least="1", most="100"),
+    ),
+    answers=(
+        Answer("shelf", "Shelf length"),
+        Answer("inside", "Inside width"),
+        Answer("width", "Width of the case"),
+        Answer("change", "Shelf longer than the inside width by"),
+    ),
+    source="Arithmetic; the clearances offered are common practice, no source.",
+    compute=compute,
+    example={
+        "width": "36 5/8",
+        "shelf": "",
+        "width_is": "outside",
+        "side_thickness": "23/32",
+        "joint": "dado",
+        "depth": "14 1/4",
+        "thickness": "23/32",
+        "how_many": "2",
+    },
+    solve_one_of=("width", "shelf"),
+)  # fmt: skip

@@ -1,0 +1,207 @@
+"""Shelves put on the holes of a row: each on the hole nearest to where it would ideally be."""
+
+from itertools import pairwise
+
+from sawside.drawing.case import case_from_the_front, case_words
+from sawside.drawing.story_stick import side_stick
+from sawside.errors import Refusal
+from sawside.geometry.case import Shelving, stacked
+from sawside.geometry.holes import PITCHES, HoleRow, pitch_of
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.case_fields import (
+    CAUTIONS,
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    case_of,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_answers,
+    marked_as,
+    numbered,
+    origin_of,
+    refuse_no_room,
+)
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+    lengths,
+)
+
+
+def compute(given, show):
+    """The hole of each shelf, and the openings that the holes give."""
+    inside, t = inside_height(given, show), given.thickness
+    ideal = _ideal(given, show, inside)
+    pitch = pitch_of(given.pitch, given.own_pitch)
+    try:
+        row = HoleRow.up_to(given.first, pitch, inside - t - given.rest)
+    except ValueError:
+        raise Refusal(
+            "impossible",
+            f"A shelf on the first hole would not fit under the top: the inside height is "
+            f"{show.text(inside)}.",
+            "Give a lower first hole.",
+            field="first",
+        ) from None
+    numbers = [row.nearest(bottom - given.rest) for bottom in ideal]
+    bottoms = tuple(row.center(number) + given.rest for number in numbers)
+    _refuse_meeting(show, numbers, bottoms, t, pitch)
+    thicknesses = (t,) * len(bottoms)
+    shelving = Shelving(case_of(given, inside), bottoms, thicknesses, given.edge, origin_of(given))
+    openings = shelving.openings
+    texts = [show.text(each) for each in openings]
+    moved = [abs(bottom - wanted) for bottom, wanted in zip(bottoms, ideal, strict=True)]
+    answers = marked_answers(shelving, show)
+    answers["openings"] = numbered("Opening", [on_fine_marks(each, show) for each in openings])
+    answers["difference"] = on_fine_marks(max(openings) - min(openings), show)
+    return Reckoning(
+        answers={
+            "holes": [
+                (f"Shelf {shelf}: hole {number}", row.center(number))
+                for shelf, number in enumerate(numbers, 1)
+            ],
+            "holes_needed": row.count,
+            "moved": on_fine_marks(max(moved), show),
+            **answers,
+        },
+        working=(
+            *inside_working(given, show, inside),
+            *_working(given, show, ideal, numbers, row),
+            marked_as(given),
+        ),
+        drawing=case_from_the_front(
+            show,
+            shelving,
+            words=case_words(
+                shelving, show.text(shelving.case.overall if shelving.case.whole else inside), texts
+            ),
+            openings=texts,
+        ),
+        cautions=CAUTIONS,
+        stick=side_stick(show, shelving),
+    )
+
+
+def _ideal(given, show, inside):
+    """Where the bottom edges would be without the holes, from the inside bottom, rising."""
+    if given.wanted == "own":
+        if any(high - low < given.thickness for low, high in pairwise(given.heights)):
+            raise Refusal(
+                "impossible",
+                "The wanted heights do not rise by at least a shelf's thickness.",
+                "Give them from the bottom up, each above the shelf below.",
+                field="heights",
+            )
+        return given.heights
+    taken = given.shelf_count * given.thickness
+    refuse_no_room(show, given.shelf_count, taken, inside)
+    opening = (inside - taken) / (given.shelf_count + 1)
+    return stacked([opening] * given.shelf_count, [given.thickness] * given.shelf_count)
+
+
+def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
+    for (one, other), (low, high) in zip(pairwise(numbers), pairwise(bottoms), strict=True):
+        if high - low <= thickness:
+            raise Refusal(
+                "impossible",
+                f"Two shelves would meet, on holes {one} and {other}: with holes "
+                f"{show.text(pitch)} apart there is no room for so many.",
+                "Take fewer shelves, or holes closer together.",
+                field="pitch",
+            )
+
+
+def _working(given, show, ideal, numbers, row):
+    """How each of the first shelves finds its hole."""
+    first, pitch, rest = (show.number(each) for each in (row.first, row.pitch, given.rest))
+    for shelf, (wanted, number) in enumerate(zip(ideal[:6], numbers[:6], strict=True), 1):
+        place = (wanted - given.rest - row.first) / row.pitch + 1
+        yield (
+            f"Shelf {shelf}: ({show.number(wanted)} − {rest} − {first}) ÷ {pitch} + 1 = "
+            f"{show.pure(place)} → hole {number}"
+        )
+
+
+RECKONER = Reckoner(
+    key="shelves_on_a_hole_grid",
+    title="Shelves on a hole grid",
+    asks="Which holes come nearest to the shelf spacing that I want?",
+    words=(
+        "pin holes", "shelf pins", "system holes", "32 mm", "adjustable shelves", "snap", "grid",
+        "which hole", "shelf", "spacing",
+    ),
+    order=340,
+    fields=(
+        height_field(),
+        THICKNESS,
+        choice(
+            "wanted",
+            "Wanted",
+            {"equal": "Openings as equal as the holes allow", "own": "My own heights"},
+        ),
+        count(
+            "shelf_count",
+            "Shelves",
+            least="1",
+            most=str(MOST_SHELVES),
+            default="3",
+            shown_when=("wanted", ("equal",)),
+        ),
+        lengths(
+            "heights",
+            "Heights wanted",
+            help="Bottom edge of each shelf from the inside bottom, from the bottom up.",
+            row_label="Shelf",
+            most_rows=MOST_SHELVES,
+            shown_when=("wanted", ("own",)),
+        ),
+        length(
+            "first",
+            "First hole",
+            help="Its center, above the inside bottom.",
+            most="20 ft",
+        ),
+        choice("pitch", "Hole to hole", PITCHES),
+        length(
+            "own_pitch",
+            "My own pitch",
+            help="Center to center.",
+            default='1"',
+            least="1/4 in",
+            most="24 in",
+            shown_when=("pitch", ("own",)),
+        ),
+        length(
+            "rest",
+            "Shelf above the hole's center",
+            help="How far above it the shelf rests on its pin: for a plain pin, half its diameter.",
+            default='1/8"',
+            most="2 in",
+        ),
+        *MARKING,
+    ),
+    answers=(
+        Answer("holes", "Hole of each shelf, from the inside bottom", "lengths"),
+        Answer("marks", "Marks of the shelves", "lengths"),
+        Answer("moved", "Farthest that a shelf moved to its hole"),
+        Answer("holes_needed", "Holes that a row has room for", "count"),
+        *MARKED,
+    ),
+    source="Arithmetic; the pitches are common practice, no source.",
+    compute=compute,
+    example={
+        "height": "40 1/16",
+        "thickness": "23/32",
+        "shelf_count": "2",
+        "first": "4",
+        "pitch": "32 mm",
+        "rest": "3/32",
+    },
+)  # fmt: skip

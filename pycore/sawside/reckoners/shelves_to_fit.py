@@ -1,0 +1,202 @@
+"""Shelves for things of given heights: each opening is the thing and the clearance above it.
+
+What is left over is shared by all openings or given to one. With the height blank, the case is
+just as high as the things need.
+"""
+
+from fractions import Fraction
+
+from sawside.drawing.case import case_from_the_front, case_words
+from sawside.drawing.story_stick import side_stick
+from sawside.errors import Refusal
+from sawside.geometry.case import Shelving, stacked
+from sawside.reckoners.case_fields import (
+    CAUTIONS,
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    case_of,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_answers,
+    marked_as,
+    origin_of,
+    shelves_text,
+)
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, length, rows
+
+
+def compute(given, show):
+    """The marks, what is left over, and the height that the things need."""
+    needed = [
+        thing.height + thing.clearance for thing in given.things for _ in range(thing.openings)
+    ]
+    shelves = len(needed) - 1
+    if shelves > MOST_SHELVES:
+        raise Refusal(
+            "impossible",
+            f"The things take {shelves} shelves, more than {MOST_SHELVES}.",
+            "Take some away.",
+            field="things",
+        )
+    needs = sum(needed) + shelves * given.thickness
+    inside = inside_height(given, show)
+    working = [
+        *inside_working(given, show, inside),
+        *_needs(given, show, shelves, needs),
+    ]
+    if inside is None:
+        inside = needs
+    left_over = inside - needs
+    if left_over < 0:
+        raise Refusal(
+            "impossible",
+            f"The things and {shelves_text(shelves)} need {show.text(needs)}, "
+            f"{show.text(-left_over)} more than the inside height of {show.text(inside)}.",
+            "Take a thing away, give less clearance, or leave the height blank.",
+            field="things",
+        )
+    openings = _with_rest(given, needed, left_over)
+    if left_over:
+        working.append(_left_over(given, show, inside, needs, openings))
+    thicknesses = (given.thickness,) * shelves
+    shelving = Shelving(
+        case_of(given, inside), stacked(openings, thicknesses), thicknesses, given.edge,
+        origin_of(given),
+    )  # fmt: skip
+    texts = [show.text(each) for each in openings]
+    overall = shelving.case.overall if shelving.case.whole else inside
+    return Reckoning(
+        answers={
+            "left_over": left_over,
+            "needed": needs,
+            "shelf_count": shelves,
+            "height": inside,
+            **marked_answers(shelving, show),
+        },
+        working=(*working, marked_as(given)),
+        drawing=case_from_the_front(
+            show,
+            shelving,
+            words=case_words(shelving, show.text(overall), texts),
+            openings=texts,
+            answer="height" if given.height is None else "opening",
+        ),
+        cautions=CAUTIONS,
+        stick=side_stick(show, shelving),
+    )
+
+
+def _with_rest(given, needed, left_over):
+    """The openings with the leftover in them, from the bottom up."""
+    if given.rest == "shared":
+        return [each + left_over / len(needed) for each in needed]
+    number = {"bottom": 1, "top": len(needed)}.get(given.rest, given.opening_number)
+    if number > len(needed):
+        raise Refusal(
+            "impossible",
+            f"There is no opening {number}: the things take {len(needed)}.",
+            "Count openings from the bottom.",
+            field="opening_number",
+        )
+    openings = list(needed)
+    openings[number - 1] += left_over
+    return openings
+
+
+def _needs(given, show, shelves, needs):
+    """What each thing takes, and all of them with the shelves between."""
+    shown = []
+    for number, thing in enumerate(given.things, 1):
+        each = thing.height + thing.clearance
+        sum_ = f"{show.number(thing.height)} + {show.number(thing.clearance)} = {show.number(each)}"
+        yield f"Thing {number}: {sum_} for each opening"
+        shown.append(f"{thing.openings} × {show.number(each)}")
+    shown.append(f"{shelves} × {show.number(given.thickness)}")
+    yield f"{' + '.join(shown)}{show.equals(needs)}"
+
+
+def _left_over(given, show, inside, needs, openings):
+    line = f"Left over: {show.number(inside)} − {show.number(needs)}{show.equals(inside - needs)}"
+    if given.rest != "shared":
+        return line
+    share = Fraction(inside - needs) / len(openings)
+    return f"{line}; ÷ {len(openings)}{show.equals(share)} for each opening"
+
+
+RECKONER = Reckoner(
+    key="shelves_to_fit",
+    title="Shelves to fit things",
+    asks="Where do shelves go so that given things fit between them?",
+    words=(
+        "fit", "things", "records", "books", "binders", "jars", "height of things", "clearance",
+        "shelf", "shelves", "cabinet", "adapt",
+    ),
+    order=320,
+    fields=(
+        rows(
+            "things",
+            "Things, from the bottom up",
+            (
+                length("height", "Height of the thing", help="The tallest one.", least="1/4 in"),
+                length("clearance", "Clearance above", default='1/2"', most="48 in"),
+                count(
+                    "openings",
+                    "Openings of this kind",
+                    default="1",
+                    least="1",
+                    most=str(MOST_SHELVES),
+                ),
+            ),
+            row_label="Thing",
+            most_rows=20,
+            help="One row for each kind of thing; each opening holds one row of it.",
+        ),
+        THICKNESS,
+        height_field(may_be_blank=True, blank_means="Just as high as the things need."),
+        choice(
+            "rest",
+            "What is left over goes",
+            {
+                "shared": "To all openings alike",
+                "bottom": "To the bottom opening",
+                "top": "To the top opening",
+                "numbered": "To one opening",
+            },
+        ),
+        count(
+            "opening_number",
+            "Which opening",
+            help="Counted from the bottom.",
+            default="1",
+            least="1",
+            most=str(MOST_SHELVES + 1),
+            shown_when=("rest", ("numbered",)),
+        ),
+        *MARKING,
+    ),
+    answers=(
+        Answer("marks", "Marks of the shelves", "lengths"),
+        Answer("left_over", "Left over"),
+        Answer("needed", "Inside height that the things need"),
+        Answer("shelf_count", "Shelves", "count"),
+        Answer("height", "Inside height"),
+        *MARKED,
+    ),
+    source=(
+        "Arithmetic: height = things with their clearance + shelves between them. Measure the "
+        "tallest thing (common practice, no source)."
+    ),
+    compute=compute,
+    example={
+        "things": [
+            {"height": "12 5/8 in", "clearance": "5/8 in", "openings": "2"},
+            {"height": "9 1/4 in", "clearance": "1 in", "openings": "1"},
+        ],
+        "height": "40 1/16",
+        "thickness": "23/32",
+        "rest": "top",
+    },
+)  # fmt: skip

@@ -1,0 +1,61 @@
+"""Every fraction of an inch with its decimals and millimeters: a table to look through."""
+
+from fractions import Fraction
+
+from sawside.lengths.display import decimal_text
+from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import parts_in_words
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count
+
+_MM = INCHES_PER["mm"]
+
+
+def compute(given, _show):
+    """The marks of one inch, from the first past its number to the next number."""
+    parts = int(given.division)
+    grid = GRIDS[f"1/{parts}"]
+    table = [
+        (_told(given.inches + Fraction(number, parts)), given.inches + Fraction(number, parts))
+        for number in range(1, parts + 1)
+    ]
+    return Reckoning(
+        answers={"table": [(told, to_mark(mark, grid)) for told, mark in table]},
+        working=(f"1/{parts} in = 1 ÷ {parts} = {decimal_text(Fraction(1, parts))} in = "
+                 f"{decimal_text(1 / _MM)} ÷ {parts} mm",),
+    )  # fmt: skip
+
+
+def _told(mark):
+    """Exact: six decimals are enough for a sixty-fourth in both units."""
+    return f"{decimal_text(mark)}″, {decimal_text(mark / _MM)} mm"
+
+
+RECKONER = Reckoner(
+    key="sixty_fourths",
+    title="Table of sixty-fourths",
+    asks="What are the decimals and millimeters of every fraction of an inch?",
+    words=(
+        "table", "chart", "decimal equivalents", "fractions", "sixty-fourths", "64ths", "convert",
+        "millimeters", "drill sizes",
+    ),
+    order=108,
+    fields=(
+        choice(
+            "division",
+            "In",
+            {str(each): parts_in_words(each).capitalize() for each in (64, 32, 16, 8)},
+        ),
+        count(
+            "inches",
+            "After the inch",
+            help="0 for the first inch of the tape.",
+            default="0",
+            most="1200",
+        ),
+    ),
+    answers=(Answer("table", "Decimals and millimeters", "lengths"),),
+    source="1 in = 25.4 mm exactly (NIST SP 811, appendix B).",
+    compute=compute,
+    example={"division": "64", "inches": "0"},
+)  # fmt: skip

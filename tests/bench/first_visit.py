@@ -1,0 +1,46 @@
+"""The first visit, with nothing kept: its time, and what is sent until the first answer."""
+
+import gzip
+import tempfile
+from pathlib import Path
+from statistics import median
+
+from tests.bench import chromium, plain
+from tests.bench.look import marked
+from tests.browser.start_support import FIRST_ANSWER, RecordingServer
+from web.build import serving
+
+ROUNDS = 7
+
+
+def measure():
+    """Return start.first_visit_ratio, start.first_visit_bytes and their ratio, over plain."""
+    times, sizes = {}, {}
+    with tempfile.TemporaryDirectory() as folder:
+        work = Path(folder)
+        sites = {FIRST_ANSWER: plain.ROOT / ".site", plain.FIRST_ANSWER: plain.make(work / "plain")}
+        for turn in range(ROUNDS):
+            for name, site in sites.items():
+                server = RecordingServer(site)
+                with chromium.open_phone(work / f"{turn}-{site.name}") as page:
+                    page.goto(server.address)
+                    times.setdefault(name, []).append(marked(page, name))
+                    sizes[name] = size_as_sent(site, server.whole_files())
+                server.stop()
+    print("first visit", {name: [*map(round, each)] for name, each in times.items()}, flush=True)
+    return {
+        "start.first_visit_ratio": median(times[FIRST_ANSWER]) / median(times[plain.FIRST_ANSWER]),
+        "start.first_visit_bytes": sizes[FIRST_ANSWER],
+        "start.first_visit_bytes_ratio": sizes[FIRST_ANSWER] / sizes[plain.FIRST_ANSWER],
+    }
+
+
+def size_as_sent(site, paths):
+    """Bytes of the files sent before the service worker, compressed as static hosts do."""
+    before = paths[: paths.index("service-worker.js")] if "service-worker.js" in paths else paths
+    return sum(squeezed(site / (path or "index.html")) for path in before)
+
+
+def squeezed(file):
+    content = file.read_bytes()
+    return len(gzip.compress(content, 6) if serving.is_squeezed(file.name) else content)

@@ -1,0 +1,31 @@
+"""The answers of a question before they are brought to a mark, as floats for an oracle."""
+
+from sawside.lengths.marks import Rounded
+from sawside.lengths.real import nearby
+from sawside.lengths.settings import read_settings
+from sawside.lengths.show import Show
+from sawside.reckoners import RECKONERS
+from sawside.reckoning.values import read_values
+
+
+def exactly(reckoner, **values):
+    """Each length and angle as a float, lists as (label, float); texts and counts as they are."""
+    settings = read_settings({})
+    form = read_values(RECKONERS[reckoner], values, settings)
+    found = RECKONERS[reckoner].compute(form.given, Show(settings))
+    return {key: _plain(value) for key, value in found.answers.items()}
+
+
+def pieces(reckoner, **values):
+    """The pieces to cut of a question, as told in its parts, with unrounded lengths."""
+    settings = read_settings({})
+    form = read_values(RECKONERS[reckoner], values, settings)
+    return RECKONERS[reckoner].compute(form.given, Show(settings)).parts
+
+
+def _plain(value):
+    if isinstance(value, Rounded):
+        value = value.exact
+    if isinstance(value, list):
+        return [(name, _plain(each)) for name, each in value]
+    return value if isinstance(value, (str, int)) else float(nearby(value))

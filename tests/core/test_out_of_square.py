@@ -1,0 +1,141 @@
+"""Two unequal diagonals tell how far a frame leans, and which corner to push."""
+
+from fractions import Fraction
+
+import mpmath
+import pytest
+from asking import ask, errors, exact, reckon
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+sides = st.fractions(min_value=4, max_value=120, max_denominator=32)
+leans = st.fractions(min_value="1/64", max_value=3, max_denominator=64)
+
+
+def frame(width, height, rising, falling, **settings):
+    return reckon(
+        "out_of_square", settings, width=f"{width} in", height=f"{height} in",
+        rising=f"{rising} in", falling=f"{falling} in",
+    )  # fmt: skip
+
+
+def decimals(value, places=11):
+    """A measure to so many decimals, as a person with a very good rule would read it."""
+    return Fraction(int(mpmath.nint(value * 10**places)), 10**places)
+
+
+def test_equal_diagonals_are_square():
+    said = frame(36, 27, 45, 45)
+    assert said["by_key"]["offset"]["text"] == "0″"
+    assert said["by_key"]["push"]["text"].startswith("Square")
+    assert said["by_key"]["angle"]["text"] == "0°"
+    assert [item["text"] for item in (said["by_key"]["goal"], said["by_key"]["square"])] == [
+        "45″", "45″",
+    ]  # fmt: skip
+
+
+def test_a_rhombus_of_two_triangles_leans_by_half_its_side():
+    """Plane geometry: sides 5, diagonals 6 and 8; p² - q² = 28 = 4 × 5 × offset, offset 7/5.
+
+    The half diagonals 3 and 4 meet the side 5 at right angles, so the corner is twice
+    atan(3/4) = 73.739795° and the lean 90° less that, 16.260204°.
+    """
+    said = frame(5, 5, 8, 6)["by_key"]
+    assert exact(said["offset"]) == Fraction(7, 5)
+    assert said["angle"]["text"] == "≈ 16.3°"
+    assert said["angle"]["hundredth"] == "≈ 16.26°"
+    assert said["goal"]["rational"] is said["square"]["rational"] is False
+    assert said["goal"]["decimals"] == said["square"]["decimals"] == "7.071067…"
+
+
+@given(sides, sides, leans, st.booleans())
+def test_a_frame_built_to_lean_is_told_to_lean_so(width, height, lean, to_right):
+    """The oracle places four corners in a plane, at 60 digits, and measures its diagonals."""
+    assume(lean < height / 2)
+    with mpmath.workdps(60):
+        w, h, off = (
+            mpmath.mpf(each.numerator) / each.denominator for each in (width, height, lean)
+        )
+        off = off if to_right else -off
+        up = mpmath.sqrt(h * h - off * off)
+        rising = decimals(mpmath.hypot(w + off, up), 9)
+        falling = decimals(mpmath.hypot(w - off, up), 9)
+        degrees = mpmath.degrees(mpmath.asin(abs(off) / h))
+    said = frame(width, height, rising, falling)
+    by_key = said["by_key"]
+    assert abs(exact(by_key["offset"]) - lean) < Fraction(1, 10**6)
+    corner, way = ("right", "left") if to_right else ("left", "right")
+    assert f"upper {corner} corner" in by_key["push"]["text"]
+    assert f"to the {way}" in by_key["push"]["text"]
+    shown = float(by_key["angle"]["text"].strip("≈ °"))
+    assert abs(shown - float(degrees)) <= 0.0501
+    goal, square = (float(by_key[key]["decimals"].rstrip("…")) for key in ("goal", "square"))
+    assert abs(goal - square) < 2e-6
+    assert not any("again" in caution for caution in said["cautions"])
+
+
+@given(sides, sides, leans)
+def test_the_mirrored_frame_is_off_by_the_same_to_the_other_side(width, height, difference):
+    shorter = (width**2 + height**2) / max(width, height) / Fraction(11, 10)
+    assume(abs(width - height) < shorter and shorter + difference < width + height)
+    there = ask_frame(width, height, shorter, shorter + difference)
+    back = ask_frame(width, height, shorter + difference, shorter)
+    assume(there["ok"])
+    keys = ("offset", "angle", "goal")
+    one, other = ({each["key"]: each for each in said["answers"]} for said in (there, back))
+    assert [one[key] for key in keys] == [other[key] for key in keys]
+    assert "upper left" in one["push"]["text"]
+    assert "upper right" in other["push"]["text"]
+
+
+def ask_frame(width, height, rising, falling):
+    values = {"width": width, "height": height, "rising": rising, "falling": falling}
+    return ask("out_of_square", **{key: f"{each} in" for key, each in values.items()})
+
+
+def test_measures_that_can_not_belong_to_one_frame_are_to_be_measured_again():
+    assert any("measure again" in each for each in frame(36, 27, "45 1/4", "45 1/4")["cautions"])
+    assert not any("measure again" in each for each in frame(36, 27, "45", "45 1/16")["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("rising", "falling", "bad"),
+    [("63", "45", "rising"), ("45", "9", "falling"), ("100", "64", "rising")],
+)
+def test_diagonals_that_close_no_frame_are_impossible(rising, falling, bad):
+    """Worked by hand: of 36 by 27 a diagonal lies between 36 - 27 = 9 and 36 + 27 = 63."""
+    said = ask("out_of_square", width="36", height="27", rising=rising, falling=falling)
+    error = errors(said)[bad]
+    assert error["kind"] == "impossible"
+    assert error["remedy"].endswith(".")
+
+
+def test_any_two_diagonals_that_close_are_answered():
+    said = ask("out_of_square", width="36", height="27", rising="62 63/64", falling="9 1/64")
+    assert said["ok"]
+
+
+@pytest.mark.parametrize(
+    ("rising", "falling", "corner"),
+    [("54 15/16", "54 23/32", "right"), ("54 23/32", "54 15/16", "left"), ("54", "54", None)],
+)
+def test_the_drawing_leans_as_the_frame_does(rising, falling, corner):
+    said = reckon("out_of_square", width="36 1/8", height="41 1/4", rising=rising, falling=falling)
+    drawn = said["drawing"]
+    left, top, right, bottom = drawn["box"]
+    assert 0.9 <= (right - left) / (bottom - top) <= 3
+    (stock,) = [each for each in drawn["shapes"] if each.get("role") == "stock"]
+    lean = stock["points"][0][0] - stock["points"][3][0]
+    assert (lean > 0, lean < 0) == (corner == "right", corner == "left")
+    texts = [each["text"] for each in drawn["shapes"] if "text" in each]
+    pushed = [text for text in texts if text.startswith("push")]
+    assert len(pushed) == (1 if corner else 0)
+    assert ("larger than it is" in drawn["words"]) == bool(corner)
+
+
+@pytest.mark.parametrize(("width", "height"), [(90, 4), (4, 90), (30, 30)])
+def test_long_and_tall_frames_are_drawn_in_a_box_that_fits_a_screen(width, height):
+    left, top, right, bottom = frame(width, height, max(width, height), max(width, height))[
+        "drawing"
+    ]["box"]
+    assert 0.9 <= (right - left) / (bottom - top) <= 3.5

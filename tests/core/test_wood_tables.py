@@ -1,0 +1,125 @@
+"""The materials: every figure is that of its table, and says where it was read."""
+
+from fractions import Fraction
+
+import pytest
+
+import sawside
+from sawside.wood.materials import MATERIALS, from_shrinkage, having
+from sawside.wood.tables import rows as own_rows
+from tables import rows
+
+TABLES = (
+    "stiffness.csv", "strength.csv", "dimensional_change.csv", "shrinkage.csv", "creep.csv",
+    "shelf_loads.csv", "sag_limits.csv", "moisture_regions.csv", "beam_coefficients.csv",
+)  # fmt: skip
+STATUSES = ("read", "common practice, no source", "from memory", "worked out", "average read",
+            "radial read")  # fmt: skip
+
+
+@pytest.mark.parametrize("table", TABLES)
+def test_every_row_says_how_it_is_known_and_where_it_stands(table):
+    for row in own_rows(table):
+        assert row["status"].startswith(STATUSES), row
+        if row["status"] != "common practice, no source":
+            assert row["source"], row
+
+
+@pytest.mark.parametrize("table", [name for name in TABLES if name != "beam_coefficients.csv"])
+def test_no_row_stands_twice(table):
+    keys = [row["key"] for row in own_rows(table)]
+    assert len(set(keys)) == len(keys)
+
+
+def by_name(figure):
+    return {each.name: getattr(each, figure) for each in having(figure)}
+
+
+def test_stiffness_is_that_of_the_handbook():
+    """Wood Handbook, Tables 5-3 and 12-1, in 10**6 psi or in megapascals."""
+    found, checked = by_name("stiffness"), 0
+    for row in rows("wood_stiffness.csv"):
+        figure = found[row["species"]]
+        assert figure.least == figure.most
+        if row["MOE_1e6_psi"]:
+            printed = Fraction(row["MOE_1e6_psi"]) * 10**6
+            assert figure.least == printed
+        else:
+            assert float(figure.least) * 0.006894757 == pytest.approx(
+                float(row["MOE_MPa"]), rel=1e-6
+            )
+        checked += 1
+    assert checked > 25
+
+
+def test_panels_have_the_ranges_of_the_handbook():
+    """Wood Handbook, Table 12-1; both of its systems agree to their decimals."""
+    found = by_name("stiffness")
+    for row in rows("panel_stiffness.csv"):
+        figure = found[row["material"]]
+        printed = [Fraction(each) * 10**6 for each in row["MOE_1e6_psi"].split("-")]
+        assert [figure.least, figure.most] == [printed[0], printed[-1]]
+        metric = [float(each) for each in row["MOE_GPa"].split("-")]
+        for psi, giga in zip((figure.least, figure.most), (metric[0], metric[-1]), strict=True):
+            assert float(psi) * 6.894757e-6 == pytest.approx(giga, abs=0.05)
+
+
+def test_change_is_that_of_the_handbook():
+    """Wood Handbook, Table 13-5."""
+    found = {row["name"]: row for row in own_rows("dimensional_change.csv")}
+    for row in rows("wood_dimensional_change.csv"):
+        name = row["species"].replace("water/laurel/willow", "water, laurel, willow")
+        assert (found[name]["radial"], found[name]["tangential"]) == (row["C_R"], row["C_T"])
+
+
+def test_shrinkage_is_that_of_the_handbook():
+    """Wood Handbook, Table 4-3."""
+    found = {row["name"]: row for row in own_rows("shrinkage.csv")}
+    for row in rows("wood_shrinkage.csv"):
+        own = found[row["species"]]
+        assert [own["radial"], own["tangential"], own["volumetric"]] == [
+            row["radial_pct"], row["tangential_pct"], row["volumetric_pct"],
+        ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "species", ["Cherry, black", "Beech, American", "Walnut, black", "Sweetgum", "Alder, red"]
+)
+def test_change_worked_out_from_shrinkage_is_that_of_the_table(species):
+    """Named rows: some others stand for a group or borrow a neighbor's figure."""
+    change = next(row for row in own_rows("dimensional_change.csv") if row["name"] == species)
+    shrinkage = next(row for row in own_rows("shrinkage.csv") if row["name"] == species)
+    for column in ("radial", "tangential"):
+        assert round(from_shrinkage(shrinkage[column]), 5) == Fraction(change[column])
+
+
+def test_strengths_are_in_proportion_to_what_they_are_of():
+    """No slip of a unit or a digit: clear wood breaks at 0.5 to 1.1 percent of its stiffness."""
+    for each in having("strength"):
+        if each.kind == "species":
+            assert (
+                Fraction(4, 1000) < each.strength.least / each.stiffness.least < Fraction(12, 1000)
+            )
+
+
+def test_what_is_from_memory_is_marked_in_the_lists():
+    described = sawside.handle({"do": "describe"})
+    fields = {
+        field["key"]: field
+        for question in described["reckoners"]
+        for field in question["fields"]
+        if field["kind"] == "material"
+    }
+    for key, figure in (("material", "stiffness"), ("species", "movement")):
+        for choice in fields[key]["choices"]:
+            if choice["value"] == "own":
+                continue
+            status = getattr(MATERIALS[choice["value"]], figure).status
+            assert choice["label"].endswith("(from memory)") == ("from memory" in status)
+
+
+def test_numbers_are_fields_with_a_unit_behind_them():
+    described = sawside.handle({"do": "describe"})
+    question = next(each for each in described["reckoners"] if each["key"] == "shelf_sag")
+    field = next(each for each in question["fields"] if each["key"] == "own_lb_ft")
+    assert (field["kind"], field["unit"]) == ("number", "lb/ft")
