@@ -4,7 +4,7 @@ import time
 
 from tests.browser.start_support import FIRST_ANSWER
 
-WAIT = 120
+WAIT = 60
 MARK = "(name) => performance.getEntriesByName(name)[0]?.startTime ?? null"
 WAY = "(name) => performance.getEntriesByName(name)[0].detail.way"
 

@@ -1,11 +1,13 @@
 """The relaunch in every engine: browser closed, servers stopped for good, browser opened again.
 
 From navigation to the first answer, over the plain page, which its own service worker keeps for
-use without network in the same way; both in turn, every time in a browser started anew, with what
-it has cached from the times before.
+use without network in the same way; both in turn, every time in a browser started anew, once its
+own start is over, with what it has cached from the times before.
 """
 
 import tempfile
+import time
+from contextlib import suppress
 from pathlib import Path
 from statistics import median
 
@@ -16,6 +18,10 @@ from tests.engines import firefox, webkit
 from web.build import serving
 
 ROUNDS = 7
+# Until a browser has done what it does at its own start, in seconds.
+SETTLED = 1.5
+# Pyodide's own start, without our limits on silence, hangs in WebKit once in some twenty times.
+PLAIN_TRIES = 3
 ENGINES = {
     "start.relaunch_ratio": chromium,
     "start.relaunch_ratio_firefox": firefox,
@@ -36,24 +42,30 @@ def ratio(engine):
 
         def timed(address, name):
             with engine.open_phone(work / "profile", chromium.SIZE) as page:
+                time.sleep(SETTLED)
                 page.goto(address)
                 milliseconds = marked(page, name)
                 if name == FIRST_ANSWER:
                     assert way(page) == "snapshot"
             return milliseconds
 
+        def timed_plain(address, name):
+            for _try in range(PLAIN_TRIES):
+                with suppress(TimeoutError):
+                    return timed(address, name)
+            raise TimeoutError(f"{engine.__name__}: the plain page hung {PLAIN_TRIES} times")
+
         with (
             serving.started(plain.ROOT / ".site") as ours,
             serving.started(plain_page) as compared,
         ):
-            addresses = {FIRST_ANSWER: ours.address, plain.FIRST_ANSWER: compared.address}
             timed(ours.address, SNAPSHOT_KEPT)
             # The second visit passes through its service worker, which keeps what it sees.
-            timed(compared.address, plain.CAN_KEEP)
-            timed(compared.address, plain.FIRST_ANSWER)
-        times = {name: [] for name in addresses}
+            timed_plain(compared.address, plain.CAN_KEEP)
+            timed_plain(compared.address, plain.FIRST_ANSWER)
+        restored, booted = [], []
         for _round in range(ROUNDS):
-            for name, address in addresses.items():
-                times[name].append(timed(address, name))
-    print(engine.__name__, {name: [*map(round, each)] for name, each in times.items()}, flush=True)
-    return median(times[FIRST_ANSWER]) / median(times[plain.FIRST_ANSWER])
+            booted.append(timed_plain(compared.address, plain.FIRST_ANSWER))
+            restored.append(timed(ours.address, FIRST_ANSWER))
+    print(engine.__name__, [*map(round, restored)], [*map(round, booted)], flush=True)
+    return median(restored) / median(booted)

@@ -1,6 +1,7 @@
 """Make the pictures that the manifest shows to a person who is about to install the app.
 
-Run after the screens have changed: `PYTHONPATH=. .environment/bin/python -m tests.browser.screenshots`
+Run after the screens have changed, with the site built and the root on the path:
+`PYTHONPATH=. .environment/bin/python -m tests.browser.screenshots`
 """
 
 from playwright.sync_api import sync_playwright

@@ -83,7 +83,7 @@ class RecordingHandler(serving.Handler):
     def log_request(self, code="-", size="-"):
         self.server.sent.append((self.path.lstrip("/").split("?")[0], int(code)))
 
-    def do_GET(self):
+    def do_GET(self):  # noqa: N802
         if self.server.cut_once and self.path.endswith(self.server.cut_once):
             self.server.cut_once = None
             self.server.sent.append((self.path.lstrip("/"), 0))

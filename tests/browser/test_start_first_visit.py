@@ -44,7 +44,7 @@ def test_nothing_is_loaded_for_later_before_the_first_answer(phone, recording):
     wait_until_kept(page)
     sent = [path for path, _status in recording.sent]
     begun = sent.index("service-worker.js")
-    assert "python/library-rest.zip" not in sent[:begun]
+    assert "python/library-rest.bin" not in sent[:begun]
     assert {"python/pyodide.asm.wasm", "python/library.zip"} <= set(sent[:begun])
 
 

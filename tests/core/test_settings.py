@@ -59,6 +59,61 @@ def test_what_cannot_be_used_is_refused_at_its_place(settings, field, row):
     assert errors(said)[field].get("row") == row
 
 
+def test_several_bad_settings_are_told_of_at_once_each_at_its_part():
+    rows = [{"case": "3"}, {}, {"name": "a", "block": "6", "block_reads": "9"}]
+    said = put(kerf="3//4", tapes=rows)
+    found = [
+        (error["field"], error.get("row"), error.get("part"))
+        for error in (said["error"], *said["more"])
+    ]
+    assert found == [
+        ("settings.kerf", None, None),
+        ("settings.tapes", 0, "name"),
+        ("settings.tapes", 2, "block_reads"),
+    ]
+
+
+def test_what_the_page_starts_with_is_good_in_every_unit():
+    declared = sawside.handle({"do": "describe"})["settings"]
+    start = {field["key"]: field["default"] for field in declared if field["default"]}
+    for unit in ("in", "ft", "mm", "cm", "m"):
+        assert put(**start | {"unit": unit})["ok"]
+        assert read_settings(start | {"unit": unit}).kerf == Fraction(1, 8)
+
+
+@pytest.mark.parametrize("settings", [{"kerf": "3", "unit": "in"}, {"kerf": "1/8", "unit": "mm"}])
+def test_a_kerf_that_was_meant_in_the_other_unit_is_noticed(settings):
+    assert errors(put(**settings))["settings.kerf"]["kind"] == "range"
+
+
+def test_a_blank_kerf_of_a_question_is_that_of_the_settings_whatever_the_unit_of_the_line():
+    """2.54 mm is exactly .1 in; the line was kept when a bare number meant inches."""
+    document = CABINET
+    values = {"stick": "10", "piece": "2", "kerf": ""}
+    for act in (
+        {"act": "keep_line", "name": "Shelves", "reckoner": "how_many_fit", "values": values},
+        {"act": "set", "settings": {"unit": "mm", "kerf": "2.54"}},
+    ):
+        said = sawside.handle({"do": "change", "document": document, "act": act})
+        document = said["document"]
+    told = sawside.handle({"do": "view", "document": document})["entries"][0]
+    assert told["ok"], told
+    settings = {"kerf": "2.54 mm"}
+    message = {"do": "reckon", "reckoner": "how_many_fit", "settings": settings}
+    asked = sawside.handle(message | {"values": values})
+    typed = sawside.handle(message | {"values": values | {"kerf": ".1 in"}})
+    assert asked["answers"] == typed["answers"]
+    assert asked["echoes"]["kerf"].endswith("of the settings")
+    assert told["headline"]["text"] == asked["answers"][0]["text"]
+
+
+def test_settings_that_say_the_same_are_one_and_can_be_remembered():
+    data = {"kerf": "3/32", "tapes": [{"name": "a", "case": "3"}]}
+    one, other = read_settings(data), read_settings(dict(data))
+    assert one == other
+    assert len({one, other, read_settings(data | {"kerf": "1/8"})}) == 2
+
+
 def test_the_kerf_and_the_tapes_are_declared_so_that_the_page_can_draw_them():
     fields = {field["key"]: field for field in sawside.handle({"do": "describe"})["settings"]}
     assert fields["kerf"]["kind"] == "length"

@@ -6,6 +6,7 @@ corners goes in. Seen from above, the front runs along x and the case lies behin
 """
 
 from fractions import Fraction
+from itertools import pairwise
 
 import numpy as np
 
@@ -139,7 +140,7 @@ def _placed(layer, under, sides, where, width):
 def _closes(layer, under):
     """What is wrong at the joints of a layer, and where it lies on the one beneath."""
     order = [run for run in ORDER if run in layer]
-    for one, other in zip(order, order[1:], strict=False):
+    for one, other in pairwise(order):
         if not faces_meet(layer[one], "right", layer[other], "left"):
             yield f"{one} and {other} don't meet"
         if overlap(layer[one], layer[other]) > NEAR:

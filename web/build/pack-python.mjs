@@ -70,7 +70,7 @@ const lock = {
 const pack = {
   build: sha256(JSON.stringify(listed)),
   library: "library.zip",
-  rest: "library-rest.zip",
+  rest: "library-rest.bin",
   wheels: packed.filter((name) => name !== micropip),
   lock,
   files: listed,

@@ -2,14 +2,16 @@
 import { readFile } from "./pack.js";
 import { unpackWheels } from "./runtime.js";
 
-const REST = "/lib/python314-rest.zip";
+const LIBRARY = "/lib/python314.zip";
 
 /** After this, every module of the standard library and every file of the wheels is there. */
 export async function settle({ pyodide, pack, way }) {
-  const write = async (path, name) => pyodide.FS.writeFile(path, new Uint8Array(await readFile(name)));
-  // A snapshot holds the memory alone, and Python still knows this archive's table of contents.
-  if (way === "snapshot") await write("/lib/python314.zip", pack.library);
-  if (way === "snapshot") await unpackWheels(pyodide, pack);
-  await write(REST, pack.rest);
-  pyodide.runPython(`import importlib, sys; sys.path.append("${REST}"); importlib.invalidate_caches()`);
+  // The archive that the start had, and behind it all that makes it the whole library.
+  const parts = await Promise.all([pack.library, pack.rest].map(readFile));
+  pyodide.FS.writeFile(LIBRARY, new Uint8Array(await new Blob(parts).arrayBuffer()));
+  pyodide.runPython("import importlib; importlib.invalidate_caches()");
+  if (way !== "snapshot") return;
+  // A snapshot holds the memory alone, and chance as it stood when it was made.
+  await unpackWheels(pyodide, pack);
+  pyodide.runPython("import random; random.seed()");
 }

@@ -38,13 +38,14 @@ def _parts(number):
 
 def _neighbors(parts, value):
     """The marks below and above, as lengths of their own: their labels say how far off they are."""
-    name, grid = parts_in_words(parts).capitalize(), GRIDS[f"1/{parts}"]
+    name = f"1/{parts}"
+    grid = GRIDS[name]
     low, high = (to_mark(value, grid, way).mark for way in ("down", "up"))
     if low == high:
-        return [(f"{name}: exact", to_mark(value, grid))]
+        return [(f"{name}, exact", to_mark(value, grid))]
     return [
-        (f"{name}: low by {decimal_text(value - low, 4)}″", to_mark(low, grid)),
-        (f"{name}: high by {decimal_text(high - value, 4)}″", to_mark(high, grid)),
+        (f"{name}, low by {decimal_text(value - low, 4)}″", to_mark(low, grid)),
+        (f"{name}, high by {decimal_text(high - value, 4)}″", to_mark(high, grid)),
     ]
 
 

@@ -17,13 +17,13 @@ def compute(given, show):
     size = allowed.inches
     return Reckoning(
         answers={
-            "allowed": f"{fine_text(size, show)} either way",
+            "allowed": f"± {_in_its_unit(given.rule, size)}",
             "marks": _in_marks(size, show),
             "millimeters": f"{decimal_text(size / _MM, 4)} mm, {decimal_text(size, 4)}″",
             "least": on_fine_marks(given.length - size, show),
             "most": on_fine_marks(given.length + size, show),
             "rules": [
-                (name, on_fine_marks(tolerance(rule, given.length).inches, show))
+                _by_rule(name, tolerance(rule, given.length).inches, show)
                 for rule, name in RULES.items()
             ],
         },
@@ -32,13 +32,23 @@ def compute(given, show):
     )
 
 
+def _in_its_unit(rule, size):
+    """The allowance in the unit of the rule, exact."""
+    return f"{size}″" if rule == "h44" else f"{decimal_text(size / _MM)} mm"
+
+
+def _by_rule(name, size, show):
+    return f"{name}, {decimal_text(size / _MM, 2)} mm", on_fine_marks(size, show)
+
+
 def _in_marks(size, show):
-    """The allowance in marks of the settings: "1 mark (sixteenths)"."""
+    """The allowance as a length and in marks of the settings: "1/16″, 1 mark (sixteenths)"."""
     grid = show.settings.grid
     number = size / grid.step
     told = show.pure(number) if 8 % number.denominator == 0 else decimal_text(number, 1)
     unit = parts_in_words(grid.division) if grid.division else grid.name
-    return f"{told} {'mark' if number <= 1 else 'marks'} ({unit})"
+    word = "marks" if number > 1 else "mark" if number == 1 else "of a mark"
+    return f"{fine_text(size, show)}, {told} {word} ({unit})"
 
 
 def _worked(rule, allowed, show):

@@ -33,7 +33,8 @@ def compile_all(in_use):
         (core if wanted else rest).update(
             [bytecode(name, content, "/lib/python314.zip/", optimize=2)]
         )
-    made = {"library.zip": archive(core), "library-rest.zip": archive(rest)}
+    library = archive(core)
+    made = {"library.zip": library, "library-rest.bin": archive(rest, onto=library)}
     from pathlib import Path
 
     for path in sorted(Path("/").glob("*.whl")):
@@ -77,13 +78,19 @@ def read(path):
         return {each: source.read(each) for each in source.namelist() if not each.endswith("/")}
 
 
-def archive(files):
-    made = io.BytesIO()
-    with zipfile.ZipFile(made, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as target:
+def archive(files, onto=b""):
+    """Return `files` as an archive, or what makes the archive `onto` one of its files and these.
+
+    Python looks for a part of a package only where the package came from, so a library in two
+    archives would not do: the rest is of such a form that it is simply put after the first.
+    """
+    made = io.BytesIO(onto)
+    with zipfile.ZipFile(made, "a") as target:
+        target.start_dir = len(onto)
         for name in sorted(files):
             entry = zipfile.ZipInfo(name, FIRST_DAY)
             entry.compress_type = zipfile.ZIP_DEFLATED
             entry.create_system = 3
             entry.external_attr = 0o644 << 16
-            target.writestr(entry, files[name])
-    return made.getvalue()
+            target.writestr(entry, files[name], compresslevel=9)
+    return made.getvalue()[len(onto) :]

@@ -1,0 +1,81 @@
+"""Any number stands between its two neighbors on every division, and the errors say how far."""
+
+from fractions import Fraction
+
+from asking import ask, errors, exact, reckon
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tables import rows
+
+DIVISIONS = {f"1/{parts}": parts for parts in (2, 4, 8, 16, 32, 64)}
+
+
+def neighbors(length):
+    return reckon("fraction_ladder", length=length)["by_key"]["neighbors"]["items"]
+
+
+@given(st.integers(0, 4_000_000).map(lambda number: Fraction(number, 10_000)))
+def test_the_neighbors_enclose_the_number_one_step_apart(length):
+    found = {}
+    for item in neighbors(f"{length.numerator}/{length.denominator} in"):
+        name, how = item["label"].split(", ")
+        found.setdefault(name, []).append((how, exact(item)))
+    assert list(found) == list(DIVISIONS)
+    for name, marks in found.items():
+        parts = DIVISIONS[name]
+        whole = length * parts // 1
+        if length * parts == whole:
+            assert marks == [("exact", length)]
+        else:
+            assert [mark for _, mark in marks] == [
+                Fraction(int(whole), parts),
+                Fraction(int(whole) + 1, parts),
+            ]
+            for how, mark in marks:
+                way, _, size = how.split()
+                told = Fraction(size.rstrip("″").rstrip("…"))
+                assert way == ("low" if mark < length else "high")
+                assert 0 <= abs(mark - length) - told < Fraction(1, 10_000)
+
+
+def test_seventy_one_hundredths_between_its_fractions():
+    """By hand: 11/16 = .6875 is .0225 low, 23/32 = .71875 is .00875 high."""
+    items = {item["label"]: item["text"] for item in neighbors("0.71")}
+    assert items["1/16, low by 0.0225″"] == "11/16″"
+    assert items["1/32, high by 0.0087…″"] == "23/32″"
+
+
+def test_the_decimals_of_every_sixty_fourth_are_exact():
+    for row in rows("fractions_64ths.csv"):
+        said = reckon("fraction_ladder", length=f"{row['n_of_64']}/64 in")["by_key"]
+        assert Fraction(said["inches"]["text"].rstrip("″")) == Fraction(row["inch_exact_decimal"])
+        told = said["millimeters"]["text"].removesuffix(" mm")
+        assert Fraction(told) == Fraction(row["mm_exact"])
+        assert said["neighbors"]["items"][-1]["label"] == "1/64, exact"
+
+
+def test_millimeters_have_their_neighbors_too():
+    said = reckon("fraction_ladder", length="0.71")["by_key"]
+    assert said["metric"]["text"] == (
+        "18 mm (low by 0.034) and 19 mm (high by 0.966); "
+        "18 mm (low by 0.034) and 18.5 mm (high by 0.466)"
+    )
+    exactly = reckon("fraction_ladder", length="18 mm")["by_key"]
+    assert exactly["metric"]["text"] == "18 mm exactly; 18 mm exactly"
+
+
+def test_a_bad_number_is_told_of():
+    assert errors(ask("fraction_ladder", length="1,024"))["length"]["kind"] == "unreadable"
+
+
+@given(st.fractions(min_value=0, max_value=300, max_denominator=64))
+def test_the_drawing_shows_the_inch_that_holds_the_number(length):
+    drawn = reckon("fraction_ladder", length=f"{length} in")["drawing"]
+    cut = next(shape for shape in drawn["shapes"] if shape.get("role") == "cut")
+    edges = [s for s in drawn["shapes"] if s.get("role") == "edge" and s["from"][1] == s["to"][1]]
+    assert len(edges) == len(DIVISIONS)
+    low, high = edges[0]["from"][0], edges[0]["to"][0]
+    assert low <= cut["from"][0] <= high
+    part = (cut["from"][0] - low) / (high - low)
+    assert abs(part - float(length % 1)) < 0.001
