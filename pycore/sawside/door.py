@@ -12,12 +12,13 @@ Imports: everything below it.
 """
 
 import json
+from dataclasses import replace
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.settings import read_settings
 from sawside.lengths.strip import strip
 from sawside.project.change import change
-from sawside.project.document import read_document
+from sawside.project.document import read_document, unit_checked
 from sawside.project.tally import read_names, tally_told
 from sawside.project.view import view
 from sawside.reckoning.describe import reckoners_told, settings_told
@@ -115,7 +116,7 @@ def _read(message):
     text = message.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    return reading_told(text, read_settings(message.get("settings")), names=read_names(message))
+    return reading_told(text, _settings(message), names=read_names(message))
 
 
 def _tally(message):
@@ -127,8 +128,14 @@ def _strip(message):
 
 
 def _reckon(message):
+    return reckon(find(message.get("reckoner")), message.get("values", {}), _settings(message))
+
+
+def _settings(message):
+    """The settings of a message; its own `unit`, if any, is what a bare number of it means."""
     settings = read_settings(message.get("settings"))
-    return reckon(find(message.get("reckoner")), message.get("values", {}), settings)
+    unit = message.get("unit")
+    return settings if unit is None else replace(settings, unit=unit_checked(unit, "unit"))
 
 
 def _change(message):

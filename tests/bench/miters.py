@@ -5,9 +5,10 @@ The judge builds half-spaces with vectors and shares no geometry with the questi
 
 import random
 
-from tests.core.put_together import CHECKS
+from tests.core import put_together, wraps_together
 
 CASES = 10_000
+CHECKS = put_together.CHECKS + wraps_together.CHECKS
 
 
 def measure():

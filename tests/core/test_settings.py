@@ -147,3 +147,15 @@ def test_a_tape_that_reads_short_on_a_block_adds_its_hook_to_every_reading():
 def test_a_stretched_tape_is_corrected_in_proportion():
     tape = OwnTape("long", distance=Fraction(100), distance_reads=Fraction(799, 8))
     assert tape.true(Fraction(799, 16)) == 50
+
+
+def test_a_message_with_its_own_unit_leaves_the_settings_kerf_as_it_was():
+    message = {"do": "read", "text": "25.4", "unit": "mm", "settings": {"kerf": "1/8"}}
+    assert sawside.handle(message)["value"]["exact"] == "1"
+    assert sawside.handle(message | {"unit": "cubit"})["ok"] is False
+
+
+def test_a_document_with_several_bad_tapes_is_told_as_damaged():
+    document = CABINET | {"settings": {"tapes": [{"case": "3"}, {"name": "a", "case": "x"}]}}
+    said = sawside.handle({"do": "view", "document": document})
+    assert said["error"]["field"] == "document.settings"

@@ -15,7 +15,7 @@ export function question(app, key, entryId) {
   const draft = app.state.get()[slot] ?? { values: entry?.values ?? {} };
   const reckon = latest(app.ask);
   // A kept line goes on meaning what it meant in the unit in which it was kept.
-  const settings = () => (entry ? { ...app.settings(), unit: entry.unit } : app.settings());
+  const meant = entry ? { unit: entry.unit } : {};
   const result = element("output", { class: "result", name: "result" });
   let said = null;
   let focused = null;
@@ -33,7 +33,7 @@ export function question(app, key, entryId) {
   /** A field whose choices are the person's own, as the tapes of the settings. */
   function offering(field) {
     if (!field.choices_from) return field;
-    const own = (settings()[field.choices_from] ?? []).filter((each) => each.name);
+    const own = (app.settings()[field.choices_from] ?? []).filter((each) => each.name);
     return {
       ...field,
       choices: [{ value: "", label: "None" }, ...own.map(({ name }) => ({ value: name, label: name }))],
@@ -51,7 +51,7 @@ export function question(app, key, entryId) {
   function ask(values) {
     result.classList.add("waiting");
     const asked = JSON.stringify(values);
-    reckon({ do: "reckon", reckoner: key, values, settings: settings() }, (answer) => {
+    reckon({ do: "reckon", reckoner: key, values, settings: app.settings(), ...meant }, (answer) => {
       remember({ asked, said: answer });
       show(answer);
     });

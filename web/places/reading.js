@@ -20,7 +20,7 @@ export function reading(app, id) {
   });
 
   function ask() {
-    read({ do: "read", text: field.value(), settings: { ...app.settings(), unit: entry.unit } }, (answer) => {
+    read({ do: "read", text: field.value(), settings: app.settings(), unit: entry.unit }, (answer) => {
       said = answer;
       field.show(answer.ok ? { echo: answer.echo } : { error: answer.error });
       save.disabled = !answer.ok;

@@ -13,7 +13,7 @@ and checked piece by piece, and a refusal names the place in it.
 
 from dataclasses import replace
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.refusals import MOST_CHARACTERS
 from sawside.lengths.settings import CHOICES, read_settings
 
@@ -43,8 +43,8 @@ def read_document(data):
         raise damaged("settings", "is not an object")
     try:
         read_settings(data["settings"])
-    except Refusal as refusal:
-        raise damaged("settings", f"can't be used: {refusal.message}") from None
+    except (Refusal, Refusals) as refusal:
+        raise damaged("settings", f"can't be used: {refusal}") from None
     if not isinstance(data["entries"], list) or len(data["entries"]) > MOST_ENTRIES:
         raise damaged("entries", f"is not a list of at most {MOST_ENTRIES}")
     entries = [read_entry(entry, f"entries[{at}]") for at, entry in enumerate(data["entries"])]

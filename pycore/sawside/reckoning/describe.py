@@ -63,10 +63,19 @@ def reckoners_told():
     return [_reckoner_told(reckoner) for reckoner in RECKONERS.values()]
 
 
+_SUBJECTS = {400: "Wood and moisture", 300: "Shelves", 200: "Miters, frames and strips"}
+"""What questions are about, by the least order of each; below all of these it is lengths."""
+
+
+def _subject(order):
+    return next((name for least, name in _SUBJECTS.items() if order >= least), "Lengths and tape")
+
+
 def _reckoner_told(reckoner):
     return {
         "key": reckoner.key,
         "title": reckoner.title,
+        "subject": _subject(reckoner.order),
         "asks": reckoner.asks,
         "words": list(reckoner.words),
         "fields": [field_told(field) for field in reckoner.fields],
