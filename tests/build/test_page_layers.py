@@ -25,7 +25,9 @@ def modules():
         yield from ((each, layer) for each in sorted((WEB / layer).glob("*.js")))
 
 
-@pytest.mark.parametrize(("module", "layer"), list(modules()), ids=lambda each: getattr(each, "name", ""))
+@pytest.mark.parametrize(
+    ("module", "layer"), list(modules()), ids=lambda each: getattr(each, "name", "")
+)
 def test_a_module_imports_only_from_the_layers_below_it(module, layer):
     for named in IMPORT.findall(module.read_text(encoding="utf-8")):
         target = (module.parent / named).resolve().relative_to(WEB)

@@ -36,6 +36,11 @@ export function pad(app) {
   });
   const keep = button("Keep", keepReading, { class: "button primary", "aria-label": "Keep in project" });
   const clear = button("✕", () => put("", null), { class: "button pad-clear", "aria-label": "Clear" });
+  const banner = element(
+    "p",
+    { class: "pad-correcting", hidden: !start.correcting },
+    "Correcting a line: Enter puts it in its place.",
+  );
   const keys = element("div", { class: "pad-foot" });
 
   function typed() {
@@ -46,6 +51,7 @@ export function pad(app) {
   /** Another text in the entry; `correcting` is the line of the tally that it corrects. */
   function put(text, correcting) {
     app.state.set({ pad: { ...app.state.get().pad, text, correcting } });
+    banner.hidden = !correcting;
     input.value = text;
     ask();
     input.focus();
@@ -136,9 +142,7 @@ export function pad(app) {
       "div",
       { class: "pad-head" },
       lines,
-      start.correcting
-        ? element("p", { class: "pad-correcting" }, "Correcting a line of the tally: Enter puts it in its place.")
-        : null,
+      banner,
       element("div", { class: "pad-entry" }, input, keep, clear),
       element("div", { class: "pad-under" }, toTally, echo),
       wrong,
