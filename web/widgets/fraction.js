@@ -9,7 +9,7 @@ export function fraction(value, className = "") {
   const body = stack ? stacked(stack) : [value.text];
   return element(
     "span",
-    { class: `fraction ${className}` },
+    { class: `fraction ${stack ? "" : "fraction-plain"} ${className}` },
     element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
     element("span", { class: "heard" }, value.words ?? value.text),
   );
