@@ -20,19 +20,22 @@ MOST_BITS = 2048
 class Real:
     """A real number as a function from bits to an enclosure, with + - * / and comparison."""
 
-    __slots__ = ("_bits", "_enclose", "_held")
+    __slots__ = ("_enclose", "_held")
 
     def __init__(self, enclose):
         self._enclose = enclose
-        self._bits = None
-        self._held = None
+        self._held = {}
 
     def enclosure(self, bits):
-        """Integers (low, high): low/2**bits <= self <= high/2**bits."""
-        if self._bits != bits:
-            self._held = self._enclose(bits)
-            self._bits = bits
-        return self._held
+        """Integers (low, high): low/2**bits <= self <= high/2**bits.
+
+        Held for each `bits`: a number that stands twice in a formula is asked for at two
+        finenesses, and without holding both the work doubles with every such step.
+        """
+        held = self._held.get(bits)
+        if held is None:
+            held = self._held[bits] = self._enclose(bits)
+        return held
 
     def __add__(self, other):
         return _both(self, other, _added)
@@ -131,8 +134,14 @@ def sqrt(value):
             return Fraction(top, bottom)
 
     def enclose(bits):
-        low, high = enclosed(value, 2 * bits)
-        return isqrt(max(low, 0)), isqrt(high) + 1
+        # The root is as well known as its number, unless that is small.
+        fine = bits + 2
+        low, high = enclosed(value, fine)
+        if low >> bits == 0:
+            fine = 2 * bits
+            low, high = enclosed(value, fine)
+        more = 2 * bits - fine
+        return isqrt(max(low, 0) << more), isqrt(high << more) + 1
 
     return Real(enclose)
 
