@@ -2,7 +2,7 @@
 
 /** The answers to `texts`, messages as JSON text, in their order. */
 function sawsideAsk(texts) {
-  const worker = new Worker("worker.js", { type: "module", name: "slow" });
+  const worker = new Worker("worker.js", { type: "module" });
   const answers = [];
   return new Promise((resolve, reject) => {
     worker.onerror = reject;
@@ -12,5 +12,6 @@ function sawsideAsk(texts) {
       if (data.say === "answer") answers[data.id] = data.text;
       if (data.say === "answer" && Object.keys(answers).length === texts.length) resolve(answers);
     };
+    worker.postMessage({ ask: "slow" });
   });
 }

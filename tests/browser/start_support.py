@@ -68,6 +68,7 @@ class RecordingServer(serving.Server):
         super().__init__(folder, port)
         self.sent = []
         self.cut_once = None
+        self.withheld = None
         self.RequestHandlerClass = RecordingHandler
         self._thread = threading.Thread(target=self.serve_forever, args=(0.05,), daemon=True)
         self._thread.start()
@@ -78,7 +79,7 @@ class RecordingServer(serving.Server):
 
 
 class RecordingHandler(serving.Handler):
-    """Notes every answer; breaks one off half-way where the server says so."""
+    """Notes every answer; withholds one, or breaks it off half-way, where the server says so."""
 
     def log_request(self, code="-", size="-"):
         self.server.sent.append((self.path.lstrip("/").split("?")[0], int(code)))
@@ -88,6 +89,8 @@ class RecordingHandler(serving.Handler):
             self.server.cut_once = None
             self.server.sent.append((self.path.lstrip("/"), 0))
             self._half()
+        elif self.server.withheld and self.path.endswith(self.server.withheld):
+            self.send_error(503)
         else:
             super().do_GET()
 

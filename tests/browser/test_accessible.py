@@ -16,7 +16,7 @@ PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings"]
 def open_place(page, server, place):
     """Open a place by its address; a question shows its example."""
     page.goto(f"{server.address}#{place}")
-    page.locator("#place > *").first.wait_for()
+    page.locator(f'#place[data-shows="{place}"]').wait_for()
     if "/" in place:
         page.get_by_role("button", name="Show the example").tap()
         page.locator("output[name=result] .main-answer").wait_for()

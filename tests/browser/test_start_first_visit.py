@@ -72,6 +72,22 @@ def test_where_nothing_may_be_stored_the_site_still_answers_and_says_so(phone, r
     page.get_by_text("This browser can't keep the app for use without network").wait_for()
 
 
+def test_a_start_that_fails_says_so_and_succeeds_when_tried_again(phone, recording):
+    recording.withheld = "pack.json"
+    page = open_at(phone(), recording.address)
+    page.get_by_text("The arithmetic did not start.").wait_for()
+    recording.withheld = None
+    page.get_by_role("button", name="Try again").tap()
+    answers_rightly(page)
+
+
+def test_a_browser_that_cant_read_the_page_script_shows_a_sentence_that_says_so(phone, recording):
+    """An old browser meets syntax that it can't read and runs nothing of the script."""
+    recording.withheld = "main.js"
+    page = open_at(phone(), recording.address)
+    page.get_by_text("this browser is too old for Sawside").wait_for()
+
+
 def test_a_browser_too_old_for_the_core_is_told_so_in_a_sentence(phone, recording):
     context = phone()
     context.add_init_script("delete WebAssembly.instantiateStreaming")

@@ -4,7 +4,9 @@ Run as `python3 -m web.build.lock` when a version is to change; `--upgrade` take
 that the `.in` files allow. One pint for both Pythons: the browser's lock is bound to the core's.
 """
 
+import json
 import sys
+from pathlib import Path
 
 from web.build import core_wheels
 from web.build.environment import ROOT, ready
@@ -30,6 +32,16 @@ def main(options: list[str]) -> None:
             f"{name}.in", "--output-file", f"{name}.txt",
         )  # fmt: skip
     environment.run(environment.npm, "install", "--package-lock-only", folder=ROOT / "web")
+    without_addresses(ROOT / "web/package-lock.json")
+
+
+def without_addresses(lock: Path) -> None:
+    """Take out where a package came from and where its makers ask for money: a hash is enough."""
+    content = json.loads(lock.read_text(encoding="utf-8"))
+    for package in content["packages"].values():
+        package.pop("resolved", None)
+        package.pop("funding", None)
+    lock.write_text(json.dumps(content, indent=2, ensure_ascii=False) + "\n", encoding="utf-8")
 
 
 if __name__ == "__main__":

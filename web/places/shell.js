@@ -64,6 +64,7 @@ export function shell({ state, ask, projects, tally, settings }) {
     app.sheet.close();
     shown = place.draw(app);
     host.replaceChildren(shown);
+    host.dataset.shows = location.hash.slice(1);
     host.scrollTop = 0;
     by("place-title").textContent = place.title;
     document.title = `${place.title} · Sawside`;

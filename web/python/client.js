@@ -5,7 +5,7 @@ import { dropSnapshot } from "./snapshot-store.js";
 
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
 const BROKEN =
-  "The arithmetic did not start. Close Sawside and open it again; if that does not help, update the browser.";
+  "The arithmetic did not start. If trying again does not help, close Sawside and open it again, or update the browser.";
 const LOST = {
   ok: false,
   error: {
@@ -21,8 +21,8 @@ const ASKED_TWICE = 2;
 
 /**
  * Start the core. `ask(message)` resolves with the answer, in the order asked, and never rejects;
- * `state()` is {phase, way, step, loaded, total, message?}, and `onState` hears of every change,
- * never before this function has returned; `again()` tries once more after phase "failed".
+ * `state()` is {phase, way, step, loaded, total, message?, again?}, and `onState` hears of every
+ * change, never before this function has returned; `again()` tries once more after a failure.
  */
 export function startCore({ onState }) {
   let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
@@ -38,7 +38,7 @@ export function startCore({ onState }) {
 
   function begin({ mayRestore }) {
     starts++;
-    change({ phase: "starting", way: null, message: undefined });
+    change({ phase: "starting", way: null, message: undefined, again: undefined });
     const begun = oneWorker({
       mayRestore,
       onWay: (way) => change({ way }),
@@ -73,7 +73,7 @@ export function startCore({ onState }) {
       each.tries = (each.tries ?? 0) + 1;
       if (each.tries >= ASKED_TWICE) answered(id, JSON.stringify(LOST));
     }
-    if (starts >= STARTS) return change({ phase: "failed", message: BROKEN });
+    if (starts >= STARTS) return change({ phase: "failed", message: BROKEN, again });
     if (state.way === "snapshot") await dropSnapshot().catch(() => {});
     begin({ mayRestore: false });
   }
@@ -95,7 +95,7 @@ export function startCore({ onState }) {
   if (canRun()) queueMicrotask(() => begin({ mayRestore: true }));
   else queueMicrotask(() => change({ phase: "failed", message: OUTDATED }));
   addEventListener("online", again);
-  return { ask, state: () => state, again };
+  return { ask, state: () => state };
 }
 
 function canRun() {

@@ -1,3 +1,5 @@
+import { button } from "./element.js";
+
 const MEGABYTE = 1e6;
 const megabytes = (bytes) => (bytes / MEGABYTE).toFixed(1);
 
@@ -6,6 +8,7 @@ export function statusLine(node, { core, offline }) {
   const said = sentence(core, offline);
   node.hidden = said === "";
   node.textContent = said;
+  if (core?.again) node.append(" ", button("Try again", core.again));
   node.style.setProperty("--done", core?.total ? Math.min(1, core.loaded / core.total) : 0);
 }
 
