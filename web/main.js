@@ -1,8 +1,9 @@
 /** Start-up order: store, last state on the screen, core, offline copy. */
 import { keepOffline } from "./offline/register.js";
-import { shell } from "./places/shell.js";
+import { shell, waiting } from "./places/shell.js";
 import { startCore } from "./python/client.js";
 import { memoryDatabase, openDatabase } from "./store/database.js";
+import { askToStay } from "./store/persist.js";
 import { projectKeeper } from "./store/project.js";
 import { createState } from "./store/state.js";
 import { tallyKeeper } from "./store/tally.js";
@@ -11,7 +12,9 @@ let state = null;
 const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let refused = null;
 
-const database = await openDatabase().catch((error) => {
+const onBlocked = () =>
+  waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
+const database = await openDatabase({ onBlocked }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
@@ -21,13 +24,17 @@ state = createState({ ...page, record, core: core.state() }, database.keepPage, 
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, keepSurely: database.keepPageSurely });
-const projects = projectKeeper({ database, state, ask: core.ask });
-const app = shell({ state, ask: core.ask, projects, tally, settings });
+const accept = (changed) => app.accept(changed);
+const projects = projectKeeper({ database, state, ask: core.ask, accept });
+const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });
 if (refused) app.storeRefused(refused);
+if (page.openProject && !record) app.projectGone();
+askToStay(state);
 
 const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip) => state.set({ strip }));
-strip();
+const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
-core.ask({ do: "describe" }).then((described) => state.set({ described }));
-if (record) core.ask({ do: "view", document: record.document }).then((view) => state.set({ view }));
+if (record) projects.look();
+// What is typed meanwhile is answered first: all the questions take the core a moment to read.
+first.then(() => core.ask({ do: "describe" })).then((described) => state.set({ described }));
 app.offline = keepOffline({ onState: (now) => state.set({ offline: now }) });

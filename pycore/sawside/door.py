@@ -4,24 +4,35 @@
     {"do": "read", "text", "settings"?}                  a length or a sum
     {"do": "strip", "settings"?}                        an inch drawn large, to touch a mark on
     {"do": "reckon", "reckoner", "values", "settings"?}  a question answered
+    {"do": "paper", "reckoner", "values", "paper"}       its answer drawn at true size on sheets
     {"do": "tally", "tally", "act"?, "settings"?}       the lines of the pad, changed or told
-    {"do": "change", "document", "act"}                  a project changed, and how to undo it
-    {"do": "view", "document"}                           a project with everything worked out
+    {"do": "labels", "document", "paper", "values"}      labels for its pieces, on stickers
+
+and those of `project.messages`. `read`, `reckon` and `paper` take a "document", whose names may
+stand in the texts, and the "id" of the entry that is being corrected.
+
+An error is `errors.Refusal.as_data`: kind, field, at, message, remedy; `row` and `part` inside a
+list; `unfinished` true where the text is the beginning of one that can be read.
 
 Imports: everything below it.
 """
 
 import json
+from copy import deepcopy
 from dataclasses import replace
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.settings import read_settings
 from sawside.lengths.strip import strip
-from sawside.project.change import change
-from sawside.project.document import read_document, unit_checked
+from sawside.project.asking import names_of_question, names_of_reading
+from sawside.project.checks import unit_checked
+from sawside.project.document import read_document
+from sawside.project.labels import FIELDS as LABEL_FIELDS
+from sawside.project.labels import labels
+from sawside.project.messages import MESSAGES
 from sawside.project.tally import read_names, tally_told
-from sawside.project.view import view
-from sawside.reckoning.describe import reckoners_told, settings_told
+from sawside.reckoning.describe import field_told, reckoners_told, settings_told
+from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reading import reading_told
 from sawside.reckoning.reckon import find, reckon
 
@@ -38,8 +49,13 @@ def handle(message):
     """Answer one message. Always returns a dict: `{"ok": True, …}` or `{"ok": False, "error": …}`.
 
     Several errors come as `error`, the first, and `more`. A fault of this program comes as kind
-    "internal".
+    "internal". The answer is the caller's own, to do with as it likes.
     """
+    return deepcopy(_answer(message))
+
+
+def _answer(message):
+    """The answer, parts of which are remembered for the next message."""
     try:
         _check(message)
         do = message.get("do")
@@ -71,7 +87,7 @@ def handle_json(text):
         message = json.loads(text)
     except (TypeError, ValueError, RecursionError):
         message = None
-    return json.dumps(handle(message), ensure_ascii=False, separators=(",", ":"))
+    return json.dumps(_answer(message), ensure_ascii=False, separators=(",", ":"))
 
 
 def _internal(fault):
@@ -108,6 +124,8 @@ def _describe(_message):
         "contract": CONTRACT,
         "version": VERSION,
         "settings": list(settings_told()),
+        "papers": papers_told(),
+        "labels": [field_told(field) for field in LABEL_FIELDS],
         "reckoners": reckoners_told(),
     }
 
@@ -116,7 +134,10 @@ def _read(message):
     text = message.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    return reading_told(text, _settings(message), names=read_names(message))
+    names = read_names(message)
+    if names is None:
+        names = names_of_reading(message, text)
+    return reading_told(text, _settings(message), names=names)
 
 
 def _tally(message):
@@ -128,7 +149,15 @@ def _strip(message):
 
 
 def _reckon(message):
-    return reckon(find(message.get("reckoner")), message.get("values", {}), _settings(message))
+    reckoner, values = find(message.get("reckoner")), message.get("values", {})
+    names = names_of_question(message, reckoner, values)
+    return reckon(reckoner, values, _settings(message), names)
+
+
+def _paper(message):
+    reckoner, values = find(message.get("reckoner")), message.get("values", {})
+    names = names_of_question(message, reckoner, values)
+    return on_paper(reckoner, values, _settings(message), message.get("paper"), names)
 
 
 def _settings(message):
@@ -138,13 +167,9 @@ def _settings(message):
     return settings if unit is None else replace(settings, unit=unit_checked(unit, "unit"))
 
 
-def _change(message):
-    document = message.get("document")
-    return change(None if document is None else read_document(document), message.get("act"))
-
-
-def _view(message):
-    return view(read_document(message.get("document")))
+def _labels(message):
+    document = read_document(message.get("document"))
+    return labels(document, message.get("paper"), message.get("values", {}))
 
 
 _MESSAGES = {
@@ -153,6 +178,7 @@ _MESSAGES = {
     "strip": _strip,
     "tally": _tally,
     "reckon": _reckon,
-    "change": _change,
-    "view": _view,
+    "paper": _paper,
+    "labels": _labels,
+    **MESSAGES,
 }

@@ -21,10 +21,22 @@ class Refusal(Exception):
     """One refusal: what is wrong in a plain sentence, and what to do about it.
 
     `field` is the key of the field, `at` the index of the character in that field's text,
-    `row` (from 0) and `part` the place within a field that holds a list or rows.
+    `row` (from 0) and `part` the place within a field that holds a list or rows. `unfinished`
+    says that the text is the beginning of one that can be read: the person may still be typing.
     """
 
-    def __init__(self, kind, message, remedy, *, field=None, at=None, row=None, part=None):
+    def __init__(
+        self,
+        kind,
+        message,
+        remedy,
+        *,
+        field=None,
+        at=None,
+        row=None,
+        part=None,
+        unfinished=False,
+    ):
         if kind not in KINDS:
             raise ValueError(f"unknown kind of error: {kind}")
         super().__init__(message)
@@ -35,6 +47,7 @@ class Refusal(Exception):
         self.at = at
         self.row = row
         self.part = part
+        self.unfinished = unfinished
 
     def of(self, field, **place):
         """The same refusal, told of a field unless it already names one."""
@@ -45,7 +58,7 @@ class Refusal(Exception):
         return self
 
     def as_data(self):
-        """The refusal as JSON-native data; `row` and `part` only where they say something."""
+        """As JSON-native data; `row`, `part` and `unfinished` only where they say something."""
         data = {
             "kind": self.kind,
             "field": self.field,
@@ -57,6 +70,8 @@ class Refusal(Exception):
             data["row"] = self.row
         if self.part is not None:
             data["part"] = self.part
+        if self.unfinished:
+            data["unfinished"] = True
         return data
 
 

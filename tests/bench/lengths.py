@@ -1,9 +1,12 @@
 """A million lengths there and back, and how fast they are read beside pint's own parser."""
 
+import json
 import random
 import statistics
+import subprocess
 import time
 from fractions import Fraction
+from pathlib import Path
 
 from sawside.lengths.display import mark_text, plain_text
 from sawside.lengths.marks import GRIDS, to_mark
@@ -16,22 +19,35 @@ LONGEST = 1200
 """Inches: a hundred feet, as long as a field of a question takes."""
 
 READINGS = 2000
+READINGS_IN_PYODIDE = 300
 ROUNDS = 9
 
 
 def measure():
-    """Return lengths.round_trips, lengths.round_trips_wrong and read.ratio_to_pint_cpython."""
+    """Return lengths.round_trips, lengths.round_trips_wrong and read.ratio_to_pint in both."""
     wrong = round_trips_wrong(TRIPS)
     print(f"lengths: {TRIPS} there and back, {wrong} wrong", flush=True)
-    ratios = ratios_to_pint()
+    ratios = ratios_to_pint(READINGS)
+    in_pyodide = ratios_to_pint_in_pyodide()
     for form, ratio in ratios.items():
-        print(f"lengths: {ratio:5.1f} times pint: {form}", flush=True)
+        print(f"lengths: {ratio:5.1f}, {in_pyodide[form]:5.1f} times pint: {form}", flush=True)
     return {
         "lengths.round_trips": TRIPS,
         "lengths.round_trips_wrong": wrong,
         "read.ratio_to_pint_cpython": statistics.median(ratios.values()),
         "read.ratio_to_pint_cpython_least": min(ratios.values()),
+        "read.ratio_to_pint_pyodide": statistics.median(in_pyodide.values()),
+        "read.ratio_to_pint_pyodide_least": min(in_pyodide.values()),
     }
+
+
+def ratios_to_pint_in_pyodide():
+    """The same ratios inside Pyodide, with the wheels of the site."""
+    script = Path(__file__).with_name("reads_in_pyodide.mjs")
+    root = script.parents[2]
+    runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
+    command = ["node", script, runtime, wheels, __file__, str(READINGS_IN_PYODIDE)]
+    return json.loads(subprocess.run(command, check=True, capture_output=True).stdout)
 
 
 def round_trips_wrong(trips):
@@ -131,7 +147,7 @@ FORMS = {
 """Forms that both read, to the same value: half of them as a thumb types, without units."""
 
 
-def ratios_to_pint():
+def ratios_to_pint(readings):
     """For each form, readings per second over pint's: the median of rounds taken in turn.
 
     pint has our own small registry and exact fractions, which is its quickest way to the same
@@ -140,7 +156,7 @@ def ratios_to_pint():
     chance = random.Random(SEED)
     ratios = {}
     for form, written in FORMS.items():
-        texts = [written(chance) for _ in range(READINGS)]
+        texts = [written(chance) for _ in range(readings)]
         for text in texts:
             assert _by_pint(text) == read(text).value, text
         rounds = []

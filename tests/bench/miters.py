@@ -1,23 +1,21 @@
-"""Random mitered pieces, corners and frames, put together as solids: how many do not fit.
+"""Random mitered pieces, corners, wraps, crown and boxes, put together as solids.
 
 The judge builds half-spaces with vectors and shares no geometry with the questions.
 """
 
-import random
-
-from tests.core import put_together, wraps_together
+from tests.bench.judged import judged
+from tests.core import put_together, rings_together, sloping_boxes, sprung_corners, wraps_together
 
 CASES = 10_000
-CHECKS = put_together.CHECKS + wraps_together.CHECKS
+CHECKS = (
+    *put_together.CHECKS,
+    *rings_together.CHECKS,
+    *wraps_together.CHECKS,
+    *sprung_corners.CHECKS,
+    *sloping_boxes.CHECKS,
+)
 
 
 def measure():
-    """Return miters.oracle_cases, and how many of them were wrong: miters.oracle_wrong."""
-    wrong = 0
-    for number in range(CASES):
-        check = CHECKS[number % len(CHECKS)]
-        faults = check(random.Random(f"bench {number}"))
-        wrong += bool(faults)
-        for fault in faults:
-            print(f"{check.__name__}: {fault}", flush=True)
-    return {"miters.oracle_cases": CASES, "miters.oracle_wrong": wrong}
+    """Return miters.oracle_cases and miters.oracle_wrong."""
+    return judged("miters", CHECKS, CASES)

@@ -10,7 +10,8 @@ from tests.browser.hand import keep_as
 
 SCRIPTS = [ROOT / "web/node_modules/axe-core/axe.min.js", ROOT / "tests/browser/accessible.js"]
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
-PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings"]
+PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings", "shop-sheet"]
+PLACES += ["labels"]
 
 
 def open_place(page, server, place):

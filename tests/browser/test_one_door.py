@@ -37,6 +37,7 @@ def messages():
     yield {"do": "describe"}
     yield {"do": "strip", "settings": {"mark": "1/32"}}
     yield {"do": "view", "document": CABINET}
+    yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
     yield {"do": "nothing"}
@@ -50,6 +51,12 @@ def messages():
                 "values": question["example"],
                 "settings": settings,
             }
+        yield {
+            "do": "paper",
+            "reckoner": question["key"],
+            "values": question["example"],
+            "paper": "a4",
+        }
 
 
 def test_the_browser_answers_every_message_with_the_bytes_of_cpython(phone, server):

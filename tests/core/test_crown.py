@@ -6,19 +6,14 @@ import re
 import numpy as np
 import pytest
 from asking import ask, errors, exact, reckon
-from at_the_saw import LAID, UP, blade, both_ends, edge_of, sawn
+from at_the_saw import LAID
 from exactly import exactly
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from solid import bar, faces_meet, overlap, placed, rotation, same_place, translation, vector
+from solid import same_place
 
 from tables import rows
-
-HELD = re.compile(
-    r"^Top edge on the table, bottom edge against the fence: front of the saw turned to the "
-    r"(left|right), to .*, blade upright\. Mark the bottom edge; keep the part to the (left|right) "
-    r"of the blade\.$"
-)
+from tests.core.sprung_corners import CHECKS, cut_piece
 
 
 @pytest.mark.parametrize("row", rows("compound_angles.csv"), ids=lambda row: row["spring"])
@@ -39,73 +34,10 @@ def test_a_spring_of_45_in_a_square_corner_tilts_exactly_30():
     )
 
 
-# ---- the oracle: a bar with two flats, laid at a saw as it is told, cut, and put in its place
-
-
-def molding(width, spring):
-    """A bar as it lies on its back: x along, y from bottom (0) to top edge, z up to the face (0);
-    its flats for the wall and the ceiling are square to each other."""
-    turn = np.radians(spring)
-    thick = 0.4 * width * np.sin(turn) * np.cos(turn)
-    wall, ceiling = thick / np.tan(turn), thick * np.tan(turn)
-    return bar([(0, 0), (width, 0), (width - ceiling, -thick), (wall, -thick)])
-
-
-def cut_piece(told, width, spring):
-    """The piece cut flat as it was told."""
-    settings_ = [told[key] for key in ("miter", "tilt")]
-    right = [told.get(f"right_{key}", told[key]) for key in ("miter", "tilt")]
-    texts = told["left_flat"], told["right_flat"]
-    return both_ends(molding(width, spring), texts, width, settings_, right, told)
-
-
-def hung(spring, along):
-    """Brings a piece on its back to a wall that runs `along`, as one sees it from the room."""
-    along = np.asarray(along, dtype=float)
-    out, turn = np.cross(along, UP), np.radians(spring)
-    return placed((0, 0, 0), along, out * np.sin(turn) + UP * np.cos(turn))
-
-
-def asked(rng):
-    spring = rng.choice([38, 45, 30, rng.randint(60, 840) / 10])
-    values = {
-        "spring": f"{spring}", "width": f"{rng.randint(8, 60)}/8 in",
-        "tilts": rng.choice(["left", "right", "both"]),
-        "measured_on": rng.choice(["top", "bottom"]), "measured": f"{rng.randint(150, 300)} in",
-    }  # fmt: skip
-    for side in ("left", "right"):
-        values[f"{side}_end"] = rng.choice(["inside", "outside"])
-        values[f"{side}_corner"] = str(rng.choice([90, rng.randint(400, 1700) / 10]))
-    return values
-
-
-@pytest.mark.parametrize("number", range(150))
-def test_two_pieces_meet_at_their_corner_as_solids(number):
-    """The right end of one and the left end of the next: inside, outside, any spring and saw."""
-    rng = random.Random(f"crown {number}")
-    one, two = asked(rng), asked(rng)
-    for key in ("spring", "width"):
-        two[key] = one[key]
-    two["left_end"], two["left_corner"] = one["right_end"], one["right_corner"]
-    spring, width = float(one["spring"]), eval_inches(one["width"])
-    told = [exactly("crown", **values) for values in (one, two)]
-    first, second = (cut_piece(each, width, spring) for each in told)
-    for made, values, each in ((first, one, told[0]), (second, two, told[1])):
-        for edge in ("top", "bottom"):
-            start, end = edge_of(made, width, edge)
-            assert np.linalg.norm(end - start) == pytest.approx(each[edge], rel=1e-9)
-        assert each[values["measured_on"]] == pytest.approx(eval_inches(values["measured"]))
-    corner = float(one["right_corner"])
-    turn = 180 + (corner if one["right_end"] == "inside" else -corner)
-    next_along = rotation(UP, turn).direction((1, 0, 0))
-    first = first.moved(translation(*-edge_of(first, width, "bottom")[1])).moved(
-        hung(spring, (1, 0, 0))
-    )
-    second = second.moved(translation(*-edge_of(second, width, "bottom")[0])).moved(
-        hung(spring, next_along)
-    )
-    assert faces_meet(first, "right", second, "left")
-    assert overlap(first, second) < 1e-6
+@pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__)
+def test_pieces_cut_as_told_meet_as_solids_flat_or_held(check):
+    for number in range(100):
+        assert check(random.Random(f"{check.__name__} {number}")) == []
 
 
 @pytest.mark.parametrize("key", ["miter", "tilt"])
@@ -116,29 +48,6 @@ def test_a_setting_that_is_a_hundredth_off_is_seen(key):
     off = cut_piece(told | {key: told[key] + 0.01}, 4, 38)
     for end in ("left", "right"):
         assert not same_place(true.normal(end), off.normal(end))
-
-
-def eval_inches(text):
-    top, _, bottom = text.removesuffix(" in").partition("/")
-    return float(top) / float(bottom or 1)
-
-
-@pytest.mark.parametrize("number", range(60))
-def test_held_in_its_place_the_saw_makes_the_same_cut_as_flat(number):
-    rng = random.Random(f"held {number}")
-    values = asked(rng)
-    told = exactly("crown", **values)
-    spring, width = float(values["spring"]), eval_inches(values["width"])
-    flat = cut_piece(told, width, spring)
-    # Upside down: turned half around the direction that looks out of the wall, which is the fence.
-    motion = hung(spring, (1, 0, 0)).then(rotation(vector(0, 1, 0), 180))
-    starts = edge_of(flat, width, "bottom")
-    for row, side in enumerate(("left", "right")):
-        turn, keep = HELD.match(told[f"{side}_up"]).groups()
-        miter = told.get("right_held", told["held"]) if side == "right" else told["held"]
-        normal = blade(turn, miter, "left", 0)
-        held = sawn(molding(width, spring), side, motion, normal, keep, starts[row])
-        assert same_place(held.normal(side), flat.normal(side))
 
 
 @settings(max_examples=60)

@@ -113,3 +113,18 @@ def test_the_stick_has_both_edges_of_every_dado():
         "Dado 1, lower edge", "Dado 1, upper edge", "Dado 2, lower edge", "Dado 2, upper edge",
     ]  # fmt: skip
     assert marks[0]["at_mm"] == 304.8
+
+
+@pytest.mark.parametrize(
+    ("measured", "told"), [("45/64", "it may be"), ("43/64", "is no thickness"), ("49/64", "is no")]
+)
+def test_a_panel_outside_the_limits_of_what_it_is_sold_as_is_warned_of(measured, told):
+    """NIST PS 1: 23/32 structural plywood is from 0.688 to 0.750 in."""
+    side = {"side": "44 1/2", "depth": "14 1/2", "places": ["12"]}
+    said = reckon("dado_layout", **side, shelf=measured, sold_as="ps1_23_32")
+    warned = [each for each in said["cautions"] if "PS 1" in each]
+    assert len(warned) == 1
+    assert told in warned[0]
+    assert "from 0.688″ to 0.75″" in warned[0]
+    said = reckon("dado_layout", **side, shelf=measured)
+    assert not [each for each in said["cautions"] if "PS 1" in each]

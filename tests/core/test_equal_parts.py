@@ -30,9 +30,22 @@ def test_five_parts_of_36_and_an_eighth():
     shown = [item["text"] for item in said["by_key"]["marks"]["items"]]
     assert shown == ["7 1/4″", "14 7/16″", "21 11/16″", "28 7/8″"]
     assert said["by_key"]["difference"]["text"] == "1/16″"
-    assert "Stepping off 7 1/4″ 5 times would end 1/8″ over" in [
-        line["text"] for line in said["working"]
-    ]
+    assert said["by_key"]["stepping"]["text"] == (
+        "7 1/4″ stepped off 5 times ends 1/8″ over. Mark each one from the same end instead."
+    )
+
+
+@given(wholes, counts)
+def test_what_stepping_off_adds_up_is_told(whole, parts):
+    """The oracle steps a pair of dividers along and looks where it comes out."""
+    said = ask_parts(whole, parts, "nothing")["by_key"]
+    if parts == 1:
+        assert "stepping" not in said
+        return
+    place = sum(Fraction(said["part"]["mark"]) for _ in range(parts))
+    way = "ends" if place == whole else "over" if place > whole else "short"
+    assert (way in said["stepping"]["text"]) == (place != whole)
+    assert ("is exact" in said["stepping"]["text"]) == (place == whole)
 
 
 @given(wholes, counts)

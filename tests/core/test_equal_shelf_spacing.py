@@ -85,6 +85,30 @@ def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least)
     assert exact(answers["opening"]) >= least
 
 
+def test_a_difference_too_small_for_a_mark_is_told_in_decimals_and_never_as_nothing():
+    """18 mm is 90/127 in: with three such shelves the openings of the marks differ a little."""
+    said = reckon(
+        "equal_shelf_spacing", height="44.3", shelf_count="3", thickness="18 mm",
+        settings={"mark": "1/64"},
+    )["by_key"]  # fmt: skip
+    for item in (*said["openings"]["items"], said["difference"]):
+        left = Fraction(item["exact"]) - Fraction(item["mark"])
+        assert (item["dropped_text"] != "") == (left != 0)
+        assert item["dropped_text"].endswith(
+            {1: "heavy", -1: "light", 0: ""}[(left > 0) - (left < 0)]
+        )
+    assert said["difference"]["mark"] != "0"
+
+
+def test_stepping_off_with_one_block_is_warned_of():
+    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    assert said["by_key"]["stepping"]["text"] == (
+        "13 1/4″ stepped off 3 times ends 1/16″ short. Mark each one from the same end instead."
+    )
+    alone = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="0")["by_key"]
+    assert "stepping" not in alone
+
+
 def test_the_working_shows_this_case():
     said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
     assert said["working"][0]["text"] == "(41 1/4 − 2 × 23/32) ÷ 3 = 13 13/48 → 13 1/4″"

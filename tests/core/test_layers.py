@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 import sawside
+from sawside.reckoners import RECKONERS
 
 CORE = Path(sawside.__file__).parent
 BELOW = {
@@ -22,7 +23,7 @@ BELOW = {
 BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door"}
 OUTSIDE = {
-    "collections", "csv", "dataclasses", "fractions", "functools", "importlib", "itertools",
+    "collections", "copy", "csv", "dataclasses", "fractions", "functools", "graphlib", "importlib", "itertools",
     "json", "math", "pint", "pkgutil", "re", "types", "typing", "unicodedata",
 }  # fmt: skip
 MODULES = sorted(CORE.rglob("*.py"))
@@ -52,10 +53,15 @@ def test_a_module_imports_only_from_below(module):
             assert package in OUTSIDE, name
 
 
-@pytest.mark.parametrize("module", sorted((CORE / "reckoners").glob("*.py")), ids=lambda p: p.stem)
+@pytest.mark.parametrize("module", sorted((CORE / "reckoners").rglob("*.py")), ids=lambda p: p.stem)
 def test_a_question_imports_no_other_question(module):
     siblings = {name for name in imported(module) if name.startswith("sawside.reckoners")}
     assert not [name for name in siblings if hasattr(import_module(name), "RECKONER")]
+
+
+def test_every_file_among_the_questions_is_one_and_what_they_share_lies_apart():
+    files = {path.stem for path in (CORE / "reckoners").glob("*.py")}
+    assert files - set(RECKONERS) == {"__init__", "declaration"}
 
 
 def test_the_rule_is_stated_where_the_package_is_opened():

@@ -4,10 +4,11 @@ import random
 
 import pytest
 
-from tests.core import put_together
-from tests.core.put_together import CHECKS
+from tests.core import put_together, rings_together
+from tests.core.exactly import exactly
 
 CASES = 60
+CHECKS = put_together.CHECKS + rings_together.CHECKS
 
 
 @pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__)
@@ -21,11 +22,11 @@ def test_an_answer_that_is_a_hair_off_is_seen(check, monkeypatch):
     """The judge is not blind: answers larger by a ten-thousandth are all found out."""
 
     def off(*question, **values):
-        told = put_together_exactly(*question, **values)
+        told = exactly(*question, **values)
         return {key: _larger(value) for key, value in told.items()}
 
-    put_together_exactly = put_together.exactly
-    monkeypatch.setattr(put_together, "exactly", off)
+    for module in (put_together, rings_together):
+        monkeypatch.setattr(module, "exactly", off)
     for seed in range(10):
         assert check(random.Random(seed)) != []
 

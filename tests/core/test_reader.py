@@ -36,7 +36,7 @@ READ = [
     ("2 × 3/4 + 31 5/8", Fraction(265, 8)), ("2*3", 6), ("2x3", 6), ("2 X 3", 6), ("2·3", 6),
     ("1/2 of 37 9/16", Fraction(601, 32)), ("1/2 OF 37 9/16", Fraction(601, 32)),
     ("37 9/16 ÷ 2", Fraction(601, 32)), ("37 9/16 / 2", Fraction(601, 32)), ("8 ÷ 1/2", 16),
-    ("8 / 1/2", 16), ("1.5/3", Fraction(1, 2)), ("1/2.5", Fraction(2, 5)),
+    ("8 / 1/2", 16), ("1.5 / 3", Fraction(1, 2)), ("1/2.5", Fraction(2, 5)),
     ("(3 + 4) × 2", 14), ("-(3 + 4) × 2", -14), ("((((3))))", 3), ("-7-13/16", Fraction(-125, 16)),
     ("+3", 3), ("3 - -2", 5), ("2 × -3", -6), ("-½", Fraction(-1, 2)), ("2 + 3 × 4", 14),
     ("3 in × 4", 12), ("4 × 3 in", 12), ("3 + 2 mm", 3 + 2 * MM), ("12 in × 12 in ÷ 6 in", 24),
@@ -99,6 +99,7 @@ REFUSED = [
     ("3 in + 3 in × 3 in", "unreadable", 5), ("3 in × 3 in + 1", "unreadable", 12),
     ("8 in ÷ 2 in + 3 in", "unreadable", 12), ("2 ÷ (3 in × 3 in)", "unreadable", 2),
     ("1 in × 1 in × 1 in × 1 in", "unreadable", 19), ("__import__('os')", "unreadable", 0),
+    ("1.5/3", "unreadable", 3), ("31 5 + 2", "unreadable", 3), ("31.5/ 8", "unreadable", 4),
     ("3 + x", "unreadable", 4), ("3; 4", "unreadable", 1), ("😀", "unreadable", 0),
 ]  # fmt: skip
 
@@ -109,7 +110,7 @@ def test_what_can_not_be_read_is_refused_at_its_place_with_a_remedy(text, kind, 
         read(text)
     refusal = caught.value
     assert (refusal.kind, refusal.at) == (kind, at)
-    assert refusal.message.endswith(".")
+    assert refusal.message.endswith((".", "?"))
     assert refusal.remedy.endswith(".")
 
 
@@ -119,7 +120,11 @@ def test_what_can_not_be_read_is_refused_at_its_place_with_a_remedy(text, kind, 
         ("3//4", "Write it as 3/4."),
         ("1,024", "Write 1024 or 1.024."),
         ("7\" 6'", "Write feet before inches."),
-        ("1/", "Write the number below as well, as in 1/2."),
+        ("31.5/8", "Write 31 5/8 or 31.5 ÷ 8."),
+        (".5/8", "Write 5/8 or .5 ÷ 8."),
+        ("22./7", "Write 22 ÷ 7."),
+        ("31 5 + 2", "Write / and the bottom number, or put a sign between the two."),
+        ("3 5/16 7", "Put +, − or × between them."),
     ],
 )
 def test_the_remedy_fits_the_text(text, remedy):

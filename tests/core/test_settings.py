@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 import sawside
 from sawside.lengths.own_tape import OwnTape
 from sawside.lengths.settings import read_settings
+from sawside.reckoners import RECKONERS
 
 CABINET = sawside.handle(
     {"do": "change", "document": None, "act": {"act": "begin", "name": "Record cabinet"}}
@@ -84,6 +85,12 @@ def test_what_the_page_starts_with_is_good_in_every_unit():
 @pytest.mark.parametrize("settings", [{"kerf": "3", "unit": "in"}, {"kerf": "1/8", "unit": "mm"}])
 def test_a_kerf_that_was_meant_in_the_other_unit_is_noticed(settings):
     assert errors(put(**settings))["settings.kerf"]["kind"] == "range"
+
+
+def test_no_question_has_a_kerf_of_its_own_beside_that_of_the_settings():
+    fields = [field for each in RECKONERS.values() for field in each.fields if "kerf" in field.key]
+    assert fields
+    assert {field.setting for field in fields} == {"kerf"}
 
 
 def test_a_blank_kerf_of_a_question_is_that_of_the_settings_whatever_the_unit_of_the_line():

@@ -1,10 +1,13 @@
 import { atTheSaw } from "./at-the-saw.js";
+import { labels } from "./labels.js";
 import { pad } from "./pad.js";
+import { paper } from "./paper.js";
 import { project } from "./project.js";
 import { projects } from "./projects.js";
 import { question } from "./question.js";
 import { reading } from "./reading.js";
 import { settings } from "./settings.js";
+import { shopSheet } from "./shop-sheet.js";
 import { tally } from "./tally.js";
 import { workOut } from "./work-out.js";
 
@@ -19,6 +22,9 @@ const PLACES = {
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
   reading: { tab: "project", title: "Project", draw: reading },
+  paper: { tab: "work-out", title: "Paper", draw: paper },
+  "shop-sheet": { tab: "project", title: "Paper", draw: shopSheet },
+  labels: { tab: "project", title: "Paper", draw: labels },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
   tally: { tab: "pad", title: "Pad", draw: tally },
   settings: { tab: null, title: "Settings", draw: settings },

@@ -1,16 +1,17 @@
+import { isUnkept } from "../store/draft.js";
 import { button, element } from "../widgets/element.js";
-import { fraction } from "../widgets/fraction.js";
+import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 
 /** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
-export function project(app) {
+export function project(app, landOn) {
   const node = element("div", { class: "project" });
+  const entries = () => app.state.get().view?.entries ?? [];
 
   function draw() {
     const { view, record } = app.state.get();
-    const entries = view?.entries ?? [];
     node.replaceChildren(
-      element("h2", {}, view?.name ?? "My project"),
+      element("h2", { tabindex: "-1" }, view?.name ?? "My project"),
       element(
         "div",
         { class: "button-row" },
@@ -18,37 +19,31 @@ export function project(app) {
         button("Redo", () => app.redo(), { disabled: !record?.redo.length }),
         record ? button("Rename", renameProject) : null,
         button("Other projects", () => app.go("projects")),
+        record ? button("Shop sheet", () => app.go("shop-sheet")) : null,
+        record ? button("Labels", () => app.go("labels")) : null,
       ),
-      entries.length
-        ? element("ul", { class: "entries" }, entries.map(row))
+      entries().length
+        ? element("ul", { class: "entries" }, entries().map(row))
         : element("p", { class: "help" }, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),
     );
   }
 
   const row = (entry) =>
-    element(
-      "li",
-      { class: "entry" },
-      element(
-        "details",
-        {},
-        element(
-          "summary",
-          {},
-          element("span", { class: "entry-name" }, entry.name),
-          entry.headline
-            ? fraction(entry.headline, "fraction-large")
-            : element("span", { class: "trouble" }, entry.error?.message ?? ""),
-          element("span", { class: "entry-summary" }, `${entry.title}: ${entry.summary}`),
-        ),
-        element(
-          "div",
-          { class: "button-row" },
-          entry.kind === "line" ? button("Open", () => open(entry.id)) : button("Correct", () => correct(entry)),
-          button("Rename", () => rename(entry)),
-          button("Delete", () => app.change({ act: "delete", id: entry.id }, { undoable: true })),
-        ),
-      ),
+    keptLine(
+      {
+        ...entry,
+        value: entry.headline,
+        summary: `${entry.title}: ${entry.summary}`,
+        trouble: entry.error?.message,
+        mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
+      },
+      [
+        entry.kind === "line"
+          ? button("Open", () => open(entry.id))
+          : button("Correct", () => app.go(`reading/${entry.id}`)),
+        button("Rename", () => rename(entry)),
+        button("Delete", () => remove(entry.id)),
+      ],
     );
 
   function open(id) {
@@ -56,14 +51,19 @@ export function project(app) {
     app.go(`work-out/${reckoner}/${id}`);
   }
 
-  const correct = (entry) => app.go(`reading/${entry.id}`);
+  async function remove(id) {
+    const next = neighborOf(entries(), id);
+    const answer = await app.change({ act: "delete", id });
+    if (answer.ok) goToLine(node, next);
+  }
 
-  const rename = (entry) =>
+  const rename = ({ id, name }) =>
     nameDialog({
-      title: `Rename ${entry.name}`,
+      title: `Rename ${name}`,
       act: "Rename",
-      name: entry.name,
-      give: (name) => app.change({ act: "rename", id: entry.id, name }),
+      name,
+      give: (given) => app.change({ act: "rename", id, name: given }),
+      after: () => goToLine(node, id),
     });
 
   const renameProject = () =>
@@ -72,9 +72,11 @@ export function project(app) {
       act: "Rename",
       name: app.state.get().view?.name ?? "",
       give: (name) => app.change({ act: "rename_project", name }),
+      after: () => goToLine(node, null),
     });
 
   draw();
   node.refresh = (changed) => (changed.includes("view") || changed.includes("record")) && draw();
+  if (landOn) node.land = () => goToLine(node, landOn);
   return node;
 }

@@ -1,159 +1,145 @@
+import { correctionKey, draftIn } from "../store/draft.js";
 import { latest } from "../store/latest.js";
 import { draftKey } from "../store/state.js";
-import { cautions, mainAnswer, otherAnswers, working } from "../widgets/answers.js";
-import { drawing } from "../widgets/drawing.js";
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { nameDialog } from "../widgets/name-dialog.js";
+import { answered, inLittle, unanswered } from "./question-answer.js";
+import { offering, unitNote } from "./question-fields.js";
+import { sorted } from "./wants.js";
+
+/** What was filled in, in one order: two forms that say the same are the same. */
+const filled = (values) =>
+  JSON.stringify(
+    Object.entries(values)
+      .filter(([, value]) => value !== "")
+      .sort(),
+  );
 
 /** One question, drawn from its declaration; with `entryId`, a kept line being corrected. */
 export function question(app, key, entryId) {
-  const declared = app.state.get().described?.reckoners.find((each) => each.key === key);
-  if (!declared) return waiting(app, key, entryId);
-  const entry = app.state.get().record?.document.entries.find((each) => each.id === entryId);
-  const slot = draftKey(entry ? `${app.state.get().record.id}/${entry.id}` : key);
-  const draft = app.state.get()[slot] ?? { values: entry?.values ?? {} };
+  const { described, record } = app.state.get();
+  const declared = described?.reckoners.find((each) => each.key === key);
+  if (!declared) return arriving(app, key, entryId);
+  const entry = record?.document.entries.find((each) => each.id === entryId);
+  const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key));
   const reckon = latest(app.ask);
-  // A kept line goes on meaning what it meant in the unit in which it was kept.
-  const meant = entry ? { unit: entry.unit } : {};
-  const result = element("output", { class: "result", name: "result" });
+  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  const note = element("p", { class: "help", hidden: true });
   let said = null;
   let focused = null;
 
   const fields = form({
-    fields: declared.fields.map(offering),
-    values: draft.values,
+    fields: declared.fields.map((field) => offering(field, app.settings())),
+    values: entry?.values ?? {},
     onInput: typed,
     onFocus: (input, field) => {
       focused = field.key;
-      app.sheet.open(input, field.kind, peek, showResult);
+      app.sheet.open(input, { kind: field.kind, unit: unit(), peek, whenDone: showResult });
     },
   });
+  const kept = filled(fields.values());
+  if (draft.get().values) fields.set(draft.get().values);
 
-  /** A field whose choices are the person's own, as the tapes of the settings. */
-  function offering(field) {
-    if (!field.choices_from) return field;
-    const own = (app.settings()[field.choices_from] ?? []).filter((each) => each.name);
-    return {
-      ...field,
-      choices: [{ value: "", label: "None" }, ...own.map(({ name }) => ({ value: name, label: name }))],
-    };
+  /** What is typed, kept or not, goes on meaning what it meant in the unit in which it was begun. */
+  function unit() {
+    return entry?.unit ?? draft.get().unit ?? app.unit();
   }
 
   function typed(values) {
-    remember({ values });
-    ask(values);
+    draft.keep({ values, unit: unit(), changed: filled(values) !== kept });
+    ask();
   }
 
-  const remember = (patch) =>
-    app.state.set({ [slot]: { ...app.state.get()[slot], values: fields.values(), ...patch } });
-
-  function ask(values) {
+  function ask() {
+    const values = fields.values();
     result.classList.add("waiting");
-    const asked = JSON.stringify(values);
-    reckon({ do: "reckon", reckoner: key, values, settings: app.settings(), ...meant }, (answer) => {
-      remember({ asked, said: answer });
+    reckon({ do: "reckon", reckoner: key, values, settings: app.settings(), unit: unit() }, (answer) => {
+      draft.keep({ asked: filled(values), said: answer });
       show(answer);
     });
   }
 
+  const errors = () => sorted(said, declared.fields, fields.values());
+
   function show(answer) {
     said = answer;
     result.classList.toggle("waiting", !answer.ok);
-    const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
-    const beside = errors.filter((error) => error.kind !== "missing");
-    fields.show({ echoes: answer.echoes, errors: beside });
-    if (answer.ok) result.replaceChildren(...answered(answer).filter(Boolean));
-    else result.replaceChildren(...asks(errors));
+    fields.show({ echoes: answer.echoes, errors: errors().beside });
+    result.replaceChildren(...(answer.ok ? answered(answer, acts()) : unanswered(errors(), declared.fields)));
+    unitNote(note, unit(), app);
     app.sheet.refresh();
   }
 
-  const asks = (errors) => {
-    const label = (each) => declared.fields.find((field) => field.key === each)?.label ?? each;
-    const missing = errors.filter((error) => error.kind === "missing").map((error) => label(error.field));
-    const elsewhere = errors.filter(
-      (error) => error.kind !== "missing" && !declared.fields.some((field) => field.key === error.field),
-    );
+  function acts() {
+    const { plain } = said.answers[0];
+    const label = entry ? "Save the correction" : "Keep in project";
     return [
-      missing.length ? element("p", { class: "help" }, `Still needed: ${missing.join(", ")}.`) : null,
-      ...elsewhere.map((error) => element("p", { class: "trouble" }, `${error.message} ${error.remedy}`)),
-    ].filter(Boolean);
-  };
-
-  const answered = (answer) => [
-    mainAnswer(answer.answers[0], answer.tape, app.copy),
-    answer.drawing ? drawing(answer.drawing) : null,
-    otherAnswers(answer.answers.slice(1)),
-    cautions(answer.cautions),
-    working(answer.working, answer.source),
-    entry
-      ? button("Save the correction", correct, { class: "button primary wide" })
-      : button("Keep in project", keep, { class: "button primary wide" }),
-  ];
-
-  function peek() {
-    if (!said) return [];
-    const error = said.ok
-      ? null
-      : [said.error, ...(said.more ?? [])].find((each) => each.field === focused && each.kind !== "missing");
-    const main = said.ok ? said.answers[0] : null;
-    return [
-      error ? element("span", { class: "peek-trouble" }, `${error.message} ${error.remedy ?? ""}`) : null,
-      !said.ok && !error ? asks([said.error, ...(said.more ?? [])])[0] : null,
-      main
-        ? element(
-            "span",
-            { class: "peek-answer" },
-            `${main.label} `,
-            element("strong", {}, main.text ?? `${main.items?.length} marks`),
-          )
-        : null,
+      button(label, keep, { class: "button primary" }),
+      said.stick ? button("Print at true size", print) : null,
+      plain ? button("Copy", () => app.copy(plain), { class: "button quiet" }) : null,
     ];
   }
 
-  const showResult = () => said?.ok && result.scrollIntoView({ block: "start" });
+  const peek = () => ({
+    lines: inLittle(said, said && errors(), declared.fields, focused),
+    keep: said?.ok ? { label: entry ? "Save" : "Keep", run: keep } : null,
+  });
+
+  function showResult() {
+    result.focus({ preventScroll: true });
+    if (said?.ok) result.scrollIntoView({ block: "start" });
+  }
 
   function keep() {
+    app.sheet.close();
+    if (entry) return correct();
     nameDialog({
       title: `Keep ${declared.title.toLowerCase()}`,
       act: "Keep",
       name: declared.title,
-      give: (name) => app.change({ act: "keep_line", name, reckoner: key, values: fields.values() }),
+      give: (name) => app.change({ act: "keep_line", name, reckoner: key, values: fields.values(), unit: unit() }),
+      after: showResult,
     });
   }
+
+  const print = () => app.go(["paper", key, entry?.id].filter(Boolean).join("/"));
 
   async function correct() {
     const answer = await app.change({ act: "correct", id: entry.id, values: fields.values() });
     if (!answer.ok) return;
-    app.state.set({ [slot]: undefined });
-    app.go("project");
+    draft.drop();
+    app.go(`project/${entry.id}`);
   }
 
   function fill(values) {
+    draft.drop();
     fields.set(values);
-    typed(values);
+    typed(fields.values());
   }
 
-  if (draft.said && draft.asked === JSON.stringify(fields.values())) show(draft.said);
-  ask(fields.values());
+  if (draft.get().said && draft.get().asked === filled(fields.values())) show(draft.get().said);
+  ask();
   return element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: entry ? "#project" : "#work-out" }, entry ? "‹ Project" : "‹ All questions"),
     element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
     element("p", { class: "asks" }, declared.asks),
+    note,
     fields.node,
     element(
       "div",
       { class: "button-row" },
       button("Clear", () => fill({})),
       button("Show the example", () => fill(declared.example)),
+      entry ? button("As it was kept", () => fill(entry.values)) : null,
     ),
     result,
   );
 }
 
-function waiting(app, key, entryId) {
+function arriving(app, key, entryId) {
   const node = element(
     "div",
     { class: "question" },

@@ -14,7 +14,7 @@ export function settings(app) {
     onInput: (values) => {
       typed = values;
     },
-    onFocus: (input, field) => app.sheet.open(input, field.kind, () => []),
+    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
   });
 
   /** A choice is kept at once, what is typed when its field is left. */

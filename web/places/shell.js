@@ -1,34 +1,46 @@
+import { refusedByStore } from "../store/refused.js";
 import { settingsIcon } from "../widgets/icons.js";
 import { notice } from "../widgets/notice.js";
+import { review } from "../widgets/review.js";
 import { keypadSheet } from "../widgets/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/status.js";
 import { placeOf } from "./places.js";
 
 const by = (id) => document.getElementById(id);
 
+/** Said in the place before anything can be drawn there. */
+export const waiting = (sentence) => by("place").querySelector(".opening").replaceChildren(sentence);
+
 /** What stays on the screen while the places change: title, tabs, status, notices, keypad sheet. */
-export function shell({ state, ask, projects, tally, settings }) {
+export function shell({ state, ask, projects, tally, settings, photos }) {
   const host = by("place");
   const app = {
     state,
     ask,
     projects,
+    photos,
+    accept: review,
     sheet: keypadSheet(by("sheet"), () => state.get().strip),
     settings,
+    /** What a bare number means by the settings of the open project. */
+    unit: () =>
+      settings().unit ?? state.get().described?.settings.find((field) => field.key === "unit").default ?? "in",
     go: (place) => (location.hash = place),
-    notice: (sentence, action) => notice(by("notices"), sentence, action),
+    notice: (sentence, action) => notice(by("notices"), host, sentence, action),
     change,
     tryChange: projects.change,
     undo: () => told(projects.undo()),
     redo: () => told(projects.redo()),
     copy,
     tally,
-    tellTally,
-    storeRefused: (error) =>
-      app.notice(
-        `This browser refuses to keep anything (${error.message}). All works, but is gone when the page closes.`,
-        null,
-      ),
+    quietly,
+    storeRefused,
+    projectGone: () =>
+      app.notice("The browser has cleared what Sawside kept here.", {
+        label: "Restore a backup",
+        run: () => app.go("backup"),
+        stays: true,
+      }),
   };
 
   async function told(doing) {
@@ -37,15 +49,25 @@ export function shell({ state, ask, projects, tally, settings }) {
     return answer;
   }
 
-  async function change(act, { undoable = true } = {}) {
-    const answer = await projects.change(act);
+  /** `was` is the entry as it was when its correction was begun. */
+  async function change(act, { undoable = true, was } = {}) {
+    const answer = await projects.change(act, { was });
     if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: app.undo } : null);
     else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
     return answer;
   }
 
-  /** Say what went wrong with the tally; when all went well the tally itself shows it. */
-  async function tellTally(doing) {
+  /** Said once for each cause: it comes with each key press. */
+  const alreadySaid = new Set();
+  function storeRefused(error) {
+    if (alreadySaid.has(error.name)) return;
+    alreadySaid.add(error.name);
+    const { message, remedy } = refusedByStore(error).error;
+    app.notice(`${message} ${remedy} Until then all works, but is gone when the page closes.`);
+  }
+
+  /** Say what went wrong; when all went well the place itself shows it. */
+  async function quietly(doing) {
     const answer = await doing;
     if (!answer.ok) app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
     return answer;
@@ -62,12 +84,14 @@ export function shell({ state, ask, projects, tally, settings }) {
   function draw() {
     const place = placeOf(location.hash);
     app.sheet.close();
+    shown?.leave?.();
     shown = place.draw(app);
     host.replaceChildren(shown);
     host.dataset.shows = location.hash.slice(1);
     host.scrollTop = 0;
     by("place-title").textContent = place.title;
     document.title = `${place.title} · Sawside`;
+    document.body.dataset.tab = place.tab ?? "";
     for (const link of by("places").children) {
       if (link.dataset.place === place.tab) link.setAttribute("aria-current", "page");
       else link.removeAttribute("aria-current");
@@ -84,9 +108,14 @@ export function shell({ state, ask, projects, tally, settings }) {
 
   let phase = null;
   function offlineChanged(offline) {
-    if (offline.phase === "ready" && phase === "installing") app.notice(offlineSentence(offline));
+    if (offline.phase === "ready" && phase === "installing") app.notice(offlineSentence(offline), { news: true });
     if (offline.update)
-      app.notice("A new version is here.", { label: "Use it now", run: () => app.offline.acceptUpdate(), stays: true });
+      app.notice("A new version is here.", {
+        label: "Use it now",
+        run: () => app.offline.acceptUpdate(),
+        stays: true,
+        news: true,
+      });
     phase = offline.phase;
   }
 
@@ -94,6 +123,7 @@ export function shell({ state, ask, projects, tally, settings }) {
   addEventListener("hashchange", () => {
     draw();
     host.focus({ preventScroll: true });
+    shown.land?.();
   });
   state.subscribe(stateChanged);
   draw();

@@ -1,63 +1,64 @@
 import { button, element } from "../widgets/element.js";
-import { fraction } from "../widgets/fraction.js";
+import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 import { lineMark } from "../widgets/tally-lines.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
 export function tally(app) {
   const node = element("div", { class: "project" });
+  const lines = () => app.state.get().tally?.lines ?? [];
 
   function draw() {
-    const { lines = [], undo = [], redo = [] } = app.state.get().tally ?? {};
+    const { undo = [], redo = [] } = app.state.get().tally ?? {};
     node.replaceChildren(
       element("a", { class: "back", href: "#pad" }, "‹ Pad"),
-      element("h2", {}, "Tally"),
+      element("h2", { tabindex: "-1" }, "Tally"),
       element(
         "div",
         { class: "button-row" },
-        button("Undo", () => app.tellTally(app.tally.undo()), { disabled: undo.length === 0 }),
-        button("Redo", () => app.tellTally(app.tally.redo()), { disabled: redo.length === 0 }),
-        button("Clear", () => app.tellTally(app.tally.act({ act: "clear" })), { disabled: lines.length === 0 }),
+        button("Undo", () => app.quietly(app.tally.undo()), { disabled: undo.length === 0 }),
+        button("Redo", () => app.quietly(app.tally.redo()), { disabled: redo.length === 0 }),
+        button("Clear", clear, { disabled: lines().length === 0 }),
       ),
-      lines.length
-        ? element("ol", { class: "entries" }, lines.map(row))
+      lines().length
+        ? element("ol", { class: "entries" }, lines().map(row))
         : element("p", { class: "help" }, "Nothing entered yet. Type a length on the Pad, then Enter."),
     );
   }
 
   const row = (line) =>
-    element(
-      "li",
-      { class: "entry" },
-      element(
-        "details",
-        {},
-        element(
-          "summary",
-          {},
-          element("span", { class: "entry-name" }, line.name || `Line ${line.id}`),
-          line.value ? fraction(line.value, "fraction-large") : null,
-          element("span", { class: "entry-summary" }, line.text),
-          line.error
-            ? element("span", { class: "entry-summary trouble" }, `${line.error.message} ${line.error.remedy}`)
-            : null,
-        ),
-        element(
-          "div",
-          { class: "button-row" },
-          button("Use again", () => use(line)),
-          button("Correct", () => correct(line)),
-          button("Name", () => name(line)),
-          line.value?.exact_plain ? button("Keep in project", () => keep(line)) : null,
-          line.value?.plain ? button("Copy", () => app.copy(line.value.plain)) : null,
-          button("Delete", () => app.tellTally(app.tally.act({ act: "delete", id: line.id }))),
-        ),
-      ),
+    keptLine(
+      {
+        id: line.id,
+        name: line.name || `Line ${line.id}`,
+        value: line.value,
+        summary: line.text,
+        trouble: line.error ? `${line.error.message} ${line.error.remedy}` : "",
+      },
+      [
+        button("Use again", () => use(line)),
+        button("Correct", () => correct(line)),
+        button("Name", () => name(line)),
+        line.value?.exact_plain ? button("Keep in project", () => keep(line)) : null,
+        line.value?.plain ? button("Copy", () => app.copy(line.value.plain)) : null,
+        button("Delete", () => remove(line.id)),
+      ],
     );
 
+  async function clear() {
+    await app.quietly(app.tally.act({ act: "clear" }));
+    goToLine(node, null);
+  }
+
+  async function remove(id) {
+    const next = neighborOf(lines(), id);
+    const answer = await app.quietly(app.tally.act({ act: "delete", id }));
+    if (answer.ok) goToLine(node, next);
+  }
+
   function use(line) {
-    const { text } = app.state.get().pad;
-    app.state.set({ pad: { ...app.state.get().pad, text: text + lineMark(line) } });
+    const { pad } = app.state.get();
+    app.state.set({ pad: { ...pad, text: pad.text + lineMark(line), answer: null } });
     app.go("pad");
   }
 
@@ -72,6 +73,7 @@ export function tally(app) {
       act: "Name",
       name: line.name,
       give: (given) => app.tally.act({ act: "name", id: line.id, name: given }),
+      after: () => goToLine(node, line.id),
     });
 
   const keep = (line) =>

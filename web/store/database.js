@@ -1,16 +1,22 @@
 import { openDB } from "idb";
 
 /**
- * The one place that knows IndexedDB. Two stores: `page` (key → what the screen last showed) and
- * `projects` (a record each, with its history). A promise here resolves only when its transaction
- * is complete and, for projects, on the disk.
+ * The one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
+ * `projects` (a record each, with its history) and `photos` (key → a picture as a data address).
+ * A promise here resolves only when its transaction is complete and, for projects and photos, on
+ * the disk.
+ * @param {{onBlocked(): void}} options called while another tab holds an older store open
  */
-export async function openDatabase() {
-  const database = await openDB("sawside", 1, {
-    upgrade(fresh) {
-      fresh.createObjectStore("page");
-      fresh.createObjectStore("projects", { keyPath: "id" });
+export async function openDatabase({ onBlocked }) {
+  const database = await openDB("sawside", 2, {
+    upgrade(store, from) {
+      if (from < 1) {
+        store.createObjectStore("page");
+        store.createObjectStore("projects", { keyPath: "id" });
+      }
+      store.createObjectStore("photos");
     },
+    blocked: onBlocked,
     // Another tab wants a newer version: let go, so that it isn't blocked.
     blocking: (_current, _wanted, event) => event.target.close(),
   });
@@ -29,6 +35,12 @@ export async function openDatabase() {
     },
     project: (id) => database.get("projects", id),
     projects: () => database.getAll("projects"),
+    photo: (key) => database.get("photos", key),
+    async keepPhoto(key, address) {
+      const transaction = database.transaction("photos", "readwrite", { durability: "strict" });
+      transaction.store.put(address, key);
+      await transaction.done;
+    },
 
     /**
      * Write `record` if nobody wrote a later one meanwhile.
@@ -52,12 +64,17 @@ export async function openDatabase() {
 /** Stands in when the browser refuses its store: all works, nothing outlives the page. */
 export function memoryDatabase() {
   const projects = new Map();
+  const photos = new Map();
   return {
     page: async () => ({}),
     keepPage: async () => {},
     keepPageSurely: async () => {},
     project: async (id) => projects.get(id),
     projects: async () => [...projects.values()],
+    photo: async (key) => photos.get(key),
+    keepPhoto: async (key, address) => {
+      photos.set(key, address);
+    },
     keepProject: async (record) => {
       const kept = { ...record, revision: record.revision + 1 };
       projects.set(kept.id, kept);

@@ -1,23 +1,74 @@
+import { changedMeanwhile } from "./meanwhile.js";
+import { refusedByStore } from "./refused.js";
+import { dated } from "./when.js";
+
+const TAKEN_BACK = {
+  ok: false,
+  error: { kind: "taken back", message: "Taken back: nothing was changed.", remedy: "What you typed is still here." },
+};
+const GONE = {
+  ok: false,
+  error: {
+    kind: "store",
+    message: "This project is no longer in the browser's store.",
+    remedy: "Open another, or restore it from a backup.",
+  },
+};
+
+/** How an act is remembered: done anew, taken back, or done once more. */
+const DONE = (old, undo) => ({ undo: [...old.undo, undo], redo: [] });
+const UNDONE = (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] });
+const REDONE = (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) });
+
 /**
- * The open project. Each change is worked out by the core, written with strict durability, and only
- * then shown. Changes run one after another; when another tab was first, ours is made again on its.
+ * The open project. Each change is worked out by the core, shown when other numbers follow from it,
+ * written with strict durability, and only then drawn. Changes run one after another; when another
+ * tab was first, ours is made again on its, unless both changed one entry.
+ * @param {(changed: object) => Promise<boolean>} accept shows what a change brings; whether it is kept
  */
-export function projectKeeper({ database, state, ask }) {
+export function projectKeeper({ database, state, ask, accept }) {
   const channel = new BroadcastChannel("sawside-projects");
   let queue = Promise.resolve();
 
   async function view(record) {
-    const seen = await ask({ do: "view", document: record.document });
+    const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
     state.set({ record, openProject: record.id, view: seen });
   }
 
-  async function make(act, { history }) {
+  async function open(id) {
+    const record = await database.project(id);
+    if (!record) return GONE;
+    await view(record);
+    return { ok: true };
+  }
+
+  /** The core's answer to an act; one that holds a whole document puts it in the place of the other. */
+  const worked = async ({ document }, act) =>
+    act.document
+      ? { ok: true, document: act.document, undo: { document }, said: act.said ?? "Done.", follows: [], judged: [] }
+      : ask({ do: "change", document, act: dated(act) });
+
+  /**
+   * @param {(latest: object) => Promise<object>} work from the latest record to the core's answer
+   * @param {object} how
+   * @param {(old: object, inverse: object) => object} how.history
+   * @param {boolean} [how.shown] whether what follows is shown before it is kept
+   * @param {object | null} [how.was] the entry as the person saw it when they began to correct it
+   */
+  async function make(work, { history, shown = false, was = null }) {
     for (;;) {
-      const open = state.get().record;
-      const latest = open ? ((await database.project(open.id)) ?? open) : await begun();
+      const now = state.get().record;
+      const latest = now ? ((await database.project(now.id)) ?? now) : await begun();
       if (latest.failed) return latest.failed;
-      const changed = await ask({ do: "change", document: latest.document, act: act(latest) });
+      const other = changedMeanwhile(latest.document, was);
+      if (other) {
+        await view(latest);
+        return other;
+      }
+      const changed = await work(latest);
       if (!changed.ok) return changed;
+      const moves = changed.follows.length + changed.judged.length > 0;
+      if (shown && moves && !(await accept(changed))) return TAKEN_BACK;
       const record = { ...latest, document: changed.document, ...history(latest, changed.undo) };
       const kept = await database.keepProject(record);
       if (!kept) continue;
@@ -28,54 +79,41 @@ export function projectKeeper({ database, state, ask }) {
   }
 
   async function begun(name = "My project") {
-    const made = await ask({ do: "change", document: null, act: { act: "begin", name } });
-    return made.ok
-      ? { id: crypto.randomUUID(), revision: 0, document: made.document, undo: [], redo: [] }
-      : { failed: made };
+    const made = await ask({ do: "change", document: null, act: dated({ act: "begin", name }) });
+    return made.ok ? fresh(made.document) : { failed: made };
   }
 
-  const inTurn = (work) => (queue = queue.then(work, work));
-  const refusedByStore = (error) => ({
-    ok: false,
-    error: {
-      kind: "store",
-      message: `This could not be kept: ${error.message}`,
-      remedy: "Free some space on the device, then try again. What you typed is still here.",
-    },
-  });
-  const safely = (work) => inTurn(() => work().catch((error) => refusedByStore(error)));
+  const fresh = (document) => ({ id: crypto.randomUUID(), revision: 0, document, undo: [], redo: [] });
+
+  async function addNew(record) {
+    if (record.failed) return record.failed;
+    await view(await database.keepProject(record));
+    return { ok: true };
+  }
+
+  function safely(work) {
+    queue = queue.then(() => work().catch(refusedByStore));
+    return queue;
+  }
 
   channel.onmessage = ({ data }) => {
-    if (data.id === state.get().record?.id) inTurn(async () => view(await database.project(data.id)));
+    if (data.id === state.get().record?.id) safely(() => open(data.id));
   };
 
   return {
-    change: (act) =>
-      safely(() => make(() => act, { history: (old, undo) => ({ undo: [...old.undo, undo], redo: [] }) })),
-    undo: () =>
-      safely(() =>
-        make((old) => old.undo.at(-1), {
-          history: (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] }),
-        }),
-      ),
-    redo: () =>
-      safely(() =>
-        make((old) => old.redo.at(-1), {
-          history: (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }),
-        }),
-      ),
-    open: (id) =>
-      safely(async () => {
-        await view(await database.project(id));
-        return { ok: true };
-      }),
-    begin: (name) =>
-      safely(async () => {
-        const record = await begun(name);
-        if (record.failed) return record.failed;
-        await view(await database.keepProject(record));
-        return { ok: true };
-      }),
+    change: (act, { was } = {}) =>
+      safely(() => make((latest) => worked(latest, act), { history: DONE, shown: true, was })),
+    /** The same for a message that answers as a change does: `message(document)` makes it. */
+    changeBy: (message) =>
+      safely(() => make(({ document }) => ask(message(document)), { history: DONE, shown: true })),
+    undo: () => safely(() => make((latest) => worked(latest, latest.undo.at(-1)), { history: UNDONE })),
+    redo: () => safely(() => make((latest) => worked(latest, latest.redo.at(-1)), { history: REDONE })),
+    open: (id) => safely(() => open(id)),
+    begin: (name) => safely(async () => addNew(await begun(name))),
+    /** A document from a backup as a project of its own. */
+    add: (document) => safely(() => addNew(fresh(document))),
+    /** Draw it again, as after another order at the saw. */
+    look: () => safely(() => open(state.get().record.id)),
     all: () => database.projects(),
   };
 }

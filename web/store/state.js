@@ -1,5 +1,5 @@
 /** What is written to the store as it changes, so that the page opens as it was left. */
-const KEPT = ["pad", "described", "strip", "openProject", "view"];
+const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "backups"];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
@@ -23,6 +23,8 @@ export function createState(start, keep, onRefused) {
     core: null,
     offline: null,
     record: null,
+    saw: { order: "set-up", light: "" },
+    backups: {},
     ...start,
   };
   const listeners = new Set();

@@ -1,3 +1,5 @@
+import { refusedByStore } from "./refused.js";
+
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
  * before it is shown, with the acts that undo and redo it.
@@ -16,7 +18,11 @@ export function tallyKeeper({ state, ask, settings, keepSurely }) {
     return answer;
   }
 
-  const inTurn = (work) => (queue = queue.then(work, work));
+  function inTurn(work) {
+    queue = queue.then(() => work().catch(refusedByStore));
+    return queue;
+  }
+
   return {
     act: (act) => inTurn(() => make(act, (old, undo) => ({ undo: [...old.undo, undo], redo: [] }))),
     undo: () =>

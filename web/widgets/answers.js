@@ -1,4 +1,4 @@
-import { button, element } from "./element.js";
+import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 import { tape } from "./tape.js";
 
@@ -21,25 +21,16 @@ function smallPrint(value) {
   return [aside(dropped), aside(value.other), aside(value.decimals)];
 }
 
-/** The main answer, as large as the screen allows, with its place on the tape. */
-export function mainAnswer(value, drawnTape, onCopy) {
-  const copy = value.plain ? button("Copy", () => onCopy(value.plain), { class: "button quiet" }) : null;
+/** The main answer, as large as the screen allows, `acts` right under it, and its place on the tape. */
+export function mainAnswer(value, drawnTape, acts) {
   return element(
     "div",
     { class: "main-answer" },
-    element(
-      "div",
-      { class: "main-answer-head" },
-      element(
-        "div",
-        {},
-        value.label ? element("p", { class: "answer-label" }, value.label) : null,
-        value.kind === "lengths" ? listed(value) : fraction(value, "fraction-huge"),
-      ),
-    ),
+    value.label ? element("p", { class: "answer-label" }, value.label) : null,
+    told(value, "fraction-huge"),
     element("p", { class: "small-print" }, smallPrint(value)),
+    element("div", { class: "answer-acts" }, acts),
     drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, drawnTape.words)] : null,
-    copy,
   );
 }
 
@@ -52,9 +43,9 @@ const listed = (value) =>
     ),
   );
 
-const told = (value) => {
+const told = (value, size) => {
   if (value.kind === "lengths") return listed(value);
-  return value.kind === "text" ? element("p", {}, value.text) : fraction(value, "fraction-large");
+  return value.kind === "text" ? element("p", { class: "prose" }, value.text) : fraction(value, size);
 };
 
 /** The other answers, one a line. */
@@ -68,7 +59,12 @@ export function otherAnswers(values) {
         "div",
         { class: `answer answer-${value.kind}` },
         element("dt", {}, value.label),
-        element("dd", {}, told(value), value.direction === "exact" ? null : aside(value.dropped_text)),
+        element(
+          "dd",
+          {},
+          told(value, "fraction-large"),
+          value.direction === "exact" ? null : aside(value.dropped_text),
+        ),
       ),
     ),
   );

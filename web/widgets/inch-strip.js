@@ -2,18 +2,20 @@ import { element, svgElement } from "./element.js";
 
 const WIDTH = 344;
 const HEIGHT = 60;
+const WORDS_FROM_EDGE = 28;
 
 /**
  * An inch drawn large: touch the mark that you see on your tape, slide to adjust. The core sends
  * the marks; `onPick(mark)` hears of each one under the finger, `step(by)` and the arrow keys go
- * one mark on or back.
- * @returns {{node, step(by), clear()}}
+ * one mark on or back from the one that stands in the field.
+ * @param {() => string} standing the text of that mark, "" when there is none
+ * @returns {{node, step(by), refresh()}}
  */
-export function inchStrip(strip, onPick) {
+export function inchStrip(strip, { standing, onPick }) {
   const marks = strip.marks;
-  let at = -1;
   const x = (mark) => mark.at * WIDTH;
   const cursor = svgElement("line", { class: "strip-cursor", y1: 0, y2: HEIGHT, hidden: true });
+  const spelled = svgElement("text", { class: "strip-spelled", y: HEIGHT - 6, "text-anchor": "middle", hidden: true });
   const picture = svgElement(
     "svg",
     { class: "strip-picture", viewBox: `0 0 ${WIDTH} ${HEIGHT}`, "aria-hidden": "true" },
@@ -26,6 +28,7 @@ export function inchStrip(strip, onPick) {
         svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label),
       ),
     cursor,
+    spelled,
   );
   const node = element(
     "div",
@@ -36,18 +39,25 @@ export function inchStrip(strip, onPick) {
       "aria-label": strip.words,
       "aria-valuemin": 0,
       "aria-valuemax": marks.length - 1,
-      "aria-valuenow": 0,
+      onfocus: () => draw(at()),
       onpointerdown: touched,
       onpointermove: (event) => event.buttons && touched(event),
       onkeydown: (event) => {
         const by = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
         if (!by) return;
         event.preventDefault();
-        step(by);
+        made.step(by);
       },
     },
     picture,
   );
+
+  /** Which mark stands in the field; the first one, which writes nothing, where none does. */
+  const at = () =>
+    Math.max(
+      0,
+      marks.findIndex((mark) => mark.text && mark.text === standing()),
+    );
 
   function touched(event) {
     event.preventDefault();
@@ -62,24 +72,27 @@ export function inchStrip(strip, onPick) {
   }
 
   function pick(next) {
-    if (next === at) return;
-    at = next;
-    const mark = marks[at];
-    cursor.removeAttribute("hidden");
-    cursor.setAttribute("x1", x(mark));
-    cursor.setAttribute("x2", x(mark));
-    node.setAttribute("aria-valuenow", at);
-    node.setAttribute("aria-valuetext", mark.words);
-    onPick(mark);
+    if (next !== at()) onPick(marks[next]);
+    draw(next);
   }
 
-  const step = (by) => pick(Math.min(marks.length - 1, Math.max(0, at + by)));
-  return {
+  function draw(now) {
+    const mark = marks[now];
+    for (const each of [cursor, spelled]) each.toggleAttribute("hidden", !mark.text);
+    cursor.setAttribute("x1", x(mark));
+    cursor.setAttribute("x2", x(mark));
+    spelled.setAttribute("x", Math.min(WIDTH - WORDS_FROM_EDGE, Math.max(WORDS_FROM_EDGE, x(mark))));
+    spelled.textContent = mark.text ?? "";
+    node.setAttribute("aria-valuenow", now);
+    node.setAttribute("aria-valuetext", mark.words);
+  }
+
+  const made = {
     node,
-    step,
-    clear: () => {
-      at = -1;
-      cursor.setAttribute("hidden", "");
-    },
+    step: (by) => pick(Math.min(marks.length - 1, Math.max(0, at() + by))),
+    /** The field says something else now. */
+    refresh: () => draw(at()),
   };
+  made.refresh();
+  return made;
 }

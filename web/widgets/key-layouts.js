@@ -17,6 +17,9 @@ export const WRITES = {
   m: " m",
 };
 
+/** The keys that end what was being typed. */
+export const ENDING = new Set(["half", "double", "kerf", "again", "Enter"]);
+
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 
 export const LAYOUTS = {
@@ -24,23 +27,23 @@ export const LAYOUTS = {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 ′ again Enter`),
-      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . space )  more 0 ′ again Enter"),
+      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . space )  123 0 ′ again Enter"),
     ],
   },
   "pad-mm": {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 . again Enter`),
-      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m space )  more 0 . again Enter"),
+      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m space )  123 0 . again Enter"),
     ],
   },
   "field-in": {
     columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 ′ . Next`), keys("‹ › mm ⌫ ÷  ″ cm m ft (  of yd . space )  more 0 ′ . Next")],
+    layers: [keys(`${NUMBERS}  more 0 ′ . Next`), keys("‹ › mm ⌫ ÷  ″ cm m ft (  of yd . space )  123 0 ′ . Next")],
   },
   "field-mm": {
     columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 . ″ Next`), keys("‹ › ″ ⌫ ÷  ′ cm m ft (  of yd mm space )  more 0 . ″ Next")],
+    layers: [keys(`${NUMBERS}  more 0 . ″ Next`), keys("‹ › ″ ⌫ ÷  ′ cm m ft (  of yd mm space )  123 0 . ″ Next")],
   },
   angle: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 ° Next")] },
   number: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 − Next")] },

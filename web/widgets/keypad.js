@@ -1,5 +1,5 @@
 import { element } from "./element.js";
-import { LAYOUTS, WRITES } from "./key-layouts.js";
+import { ENDING, LAYOUTS, WRITES } from "./key-layouts.js";
 import { backspace, write } from "./typing.js";
 
 /** What a screen reader calls a key whose label does not say it. */
@@ -21,12 +21,14 @@ const NAMES = {
   "‹": "one mark less",
   "›": "one mark more",
   more: "more signs",
+  123: "digits",
   again: "again, repeat the last step",
   kerf: "subtract a kerf",
 };
 
 /**
- * Large keys that write into the field `target()`.
+ * Large keys that write into the field `target()`. A key that ends what was being typed leads back
+ * to the digits.
  * @param {string} layout one of LAYOUTS
  * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
  */
@@ -38,31 +40,38 @@ export function keypad(layout, target, acts = {}) {
   function show(layer) {
     const own = {
       "⌫": () => backspace(target(), signs),
-      more() {
-        show(1 - layer);
-        node.querySelector(".key-more").focus();
-      },
+      more: () => turn(1),
+      123: () => turn(0),
       ...acts,
     };
-    node.replaceChildren(
-      ...layers[layer].map((label) => key(label, own[label] ?? (() => write(target(), WRITES[label] ?? label)), layer)),
-    );
+    const press = (label) => () => {
+      if (own[label]) own[label]();
+      else write(target(), WRITES[label] ?? label);
+      if (layer !== 0 && ENDING.has(label)) turn(0);
+    };
+    node.replaceChildren(...layers[layer].map((label) => key(label, press(label))));
+  }
+
+  /** Show a layer; who walks the keys with a keyboard stays on them. */
+  function turn(layer) {
+    const walked = node.contains(document.activeElement);
+    show(layer);
+    if (walked) node.querySelector(".key-turn").focus();
   }
 
   show(0);
   return node;
 }
 
-function key(label, onclick, layer) {
+function key(label, onclick) {
   const look = /^\d$/.test(label) ? "" : label.length > 1 ? "key-sign key-word" : "key-sign";
-  const own = { more: "key-more", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
+  const own = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
   return element(
     "button",
     {
       type: "button",
       class: `key ${look} ${own}`,
       "aria-label": NAMES[label] ?? label,
-      "aria-pressed": label === "more" ? String(layer === 1) : null,
       // The caret stays in the field: a key never takes the focus.
       onpointerdown: (event) => event.preventDefault(),
       onclick,

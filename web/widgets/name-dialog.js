@@ -4,8 +4,9 @@ import { button, element } from "./element.js";
  * Ask for a name in a dialog that can be left with Escape or a button.
  * @param {(name: string) => Promise<object>} give takes the name; an answer with `ok: false` keeps
  *   the dialog open and shows its sentence
+ * @param {() => void} [after] called when it was taken and the dialog is gone
  */
-export function nameDialog({ title, act, name = "", give }) {
+export function nameDialog({ title, act, name = "", give, after }) {
   const input = element("input", {
     id: "dialog-name",
     type: "text",
@@ -19,8 +20,10 @@ export function nameDialog({ title, act, name = "", give }) {
   const submit = async (event) => {
     event.preventDefault();
     const answer = await give(input.value.trim());
-    if (answer.ok) close();
-    else wrong.textContent = `${answer.error.message} ${answer.error.remedy ?? ""}`;
+    if (answer.ok) {
+      close();
+      after?.();
+    } else wrong.textContent = `${answer.error.message} ${answer.error.remedy ?? ""}`;
   };
   const dialog = element(
     "dialog",

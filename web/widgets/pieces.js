@@ -2,7 +2,7 @@ import { drawing } from "./drawing.js";
 import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 
-/** One piece to cut, as large as the screen allows. */
+/** One piece to cut, as large as the screen allows: the length, how the saw is set, the drawing. */
 export function piece(each) {
   return element(
     "article",
@@ -11,12 +11,15 @@ export function piece(each) {
       "div",
       { class: "piece-head" },
       element("h2", { class: "piece-name" }, each.name),
-      element("p", { class: "piece-left" }, each.left > 0 ? `${each.left} of ${each.count} to cut` : "All cut"),
+      element("p", { class: "piece-place" }, each.place),
+      each.left > 0 ? element("p", { class: "piece-left" }, `${each.left} of ${each.count} to cut`) : null,
     ),
+    each.left > 0 ? null : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
     fraction(each.length, "fraction-giant"),
     each.length.dropped_text ? element("p", { class: "small-print" }, each.length.dropped_text) : null,
-    each.drawing ? drawing(each.drawing) : null,
+    each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.ends ? ends(each.ends) : null,
+    each.drawing ? drawing(each.drawing) : null,
   );
 }
 

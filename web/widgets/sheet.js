@@ -1,5 +1,7 @@
 import { button, element } from "./element.js";
 import { lengthKeys } from "./length-keys.js";
+import { goToNext } from "./next-field.js";
+import { replaceAll } from "./typing.js";
 
 /**
  * The keypad that stands in the place of the tabs while a field is being typed in. It shows how
@@ -9,48 +11,71 @@ import { lengthKeys } from "./length-keys.js";
 export function keypadSheet(host, strip) {
   let input = null;
   let showing = null;
+  let afterwards = null;
 
   function close() {
-    host.hidden = true;
-    document.body.classList.remove("sheet-open");
+    const left = input;
     input = null;
     showing = null;
+    host.hidden = true;
+    document.body.classList.remove("sheet-open");
+    left?.blur();
   }
 
-  let afterwards = null;
   function leave() {
-    input?.blur();
     close();
     afterwards?.();
   }
 
-  /** `peek()` makes what stands above the keys; `whenDone()` is called when the person is done. */
-  function open(field, kind, peek, whenDone = null) {
+  const next = () => goToNext(input) || leave();
+  // The caret stays in the field: none of these takes the focus.
+  const beside = (label, act, attributes) =>
+    button(label, act, {
+      class: "button sheet-button",
+      onpointerdown: (event) => event.preventDefault(),
+      ...attributes,
+    });
+
+  /**
+   * @param {HTMLInputElement} field
+   * @param {object} options
+   * @param {string} options.kind the kind of the field
+   * @param {string} options.unit what a bare number means in it
+   * @param {() => {lines: Node[], keep?: {label: string, run(): void} | null}} options.peek what
+   *   stands above the keys
+   * @param {() => void} [options.whenDone] called when the person is done
+   */
+  function open(field, { kind, unit, peek, whenDone = null }) {
     if (input === field) return;
     input = field;
     afterwards = whenDone;
     const lines = element("div", { class: "sheet-peek" });
-    const done = button("Done", leave, {
-      class: "button sheet-button",
-      onpointerdown: (event) => event.preventDefault(),
-    });
-    host.replaceChildren(
-      element("div", { class: "sheet-bar" }, lines, done),
-      lengthKeys({ kind, strip: strip(), target: () => field, acts: { Next: next } }),
-    );
+    const acts = element("div", { class: "sheet-acts" });
+    const clear = beside("✕", () => replaceAll(field, ""), { "aria-label": "Clear the field" });
+    const done = beside("Done", leave);
+    const keys = lengthKeys({ kind, unit, strip: strip(), target: () => field, acts: { Next: next } });
+    host.replaceChildren(element("div", { class: "sheet-bar" }, lines, acts), keys);
     host.hidden = false;
+    host.scrollTop = 0;
     document.body.classList.add("sheet-open");
-    showing = () => lines.replaceChildren(...peek().filter(Boolean));
+    showing = () => {
+      const seen = peek();
+      lines.replaceChildren(...seen.lines);
+      const keep = seen.keep && beside(seen.keep.label, seen.keep.run, { class: "button sheet-button primary" });
+      acts.replaceChildren(...[clear, keep, done].filter(Boolean));
+      keys.refresh?.();
+    };
     showing();
     field.closest(".field")?.scrollIntoView({ block: "nearest" });
   }
 
-  function next() {
-    const all = [...document.querySelectorAll("main input[data-keypad]")].filter((each) => each.offsetParent);
-    const following = all[all.indexOf(input) + 1];
-    if (following) following.focus();
-    else leave();
+  /** A hardware Enter in a field goes on as Next does. */
+  function entered(event) {
+    if (event.key !== "Enter" || event.target !== input) return;
+    event.preventDefault();
+    next();
   }
 
+  document.addEventListener("keydown", entered);
   return { open, close, refresh: () => showing?.() };
 }

@@ -7,11 +7,15 @@ const isWords = (field) => field.kind === "text";
 /**
  * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
  * was read, trouble.
- * The text is the person's: nothing here changes it.
+ * The text is the person's: nothing here changes it. All of it is selected when the field gets the
+ * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
+ * only when the field has been left.
  * @returns {{node, show({echo, error}), value(), set(text), input}}
  */
 export function textField({ field, value, onInput, onFocus }) {
   const id = freshId("field");
+  let latest = {};
+  let entering = false;
   const input = element("input", {
     id,
     name: field.key,
@@ -24,7 +28,21 @@ export function textField({ field, value, onInput, onFocus }) {
     placeholder: field.may_be_blank ? "blank" : "",
     value,
     oninput: () => onInput(input.value),
-    onfocus: () => isWords(field) || onFocus?.(input),
+    onfocus: () => {
+      input.select();
+      say();
+      if (!isWords(field)) onFocus?.(input);
+    },
+    onblur: say,
+    // The browser sets its caret after the focus, so a touch selects once more when it ends.
+    onpointerdown: () => {
+      entering = document.activeElement !== input;
+    },
+    onclick: () => {
+      if (entering) input.select();
+      entering = false;
+      if (!isWords(field)) onFocus?.(input);
+    },
   });
   const echo = element("span", { class: "echo", id: `${id}-echo` });
   const wrong = trouble(`${id}-trouble`);
@@ -41,15 +59,21 @@ export function textField({ field, value, onInput, onFocus }) {
     field.help ? element("p", { class: "help" }, field.help) : null,
     wrong,
   );
+  function say() {
+    const quiet = document.activeElement === input;
+    echo.textContent = latest.echo ? `= ${latest.echo}` : "";
+    input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
+    wrong.show(latest.error, { quiet });
+  }
+
   return {
     node,
     input,
     value: () => input.value,
     set: (text) => (input.value = text),
-    show: (said) => {
-      echo.textContent = said.echo ? `= ${said.echo}` : "";
-      input.setAttribute("aria-invalid", said.error ? "true" : "false");
-      wrong.show(said.error);
+    show(said) {
+      latest = said;
+      say();
     },
   };
 }

@@ -10,6 +10,11 @@ export function write(input, text) {
   replace(input, input.selectionStart, input.selectionEnd, text);
 }
 
+/** Write `text` in the place of all that the field holds. */
+export function replaceAll(input, text) {
+  replace(input, 0, input.value.length, text);
+}
+
 /** Take back what is selected, or the last thing before the caret: one of `signs` is one thing. */
 export function backspace(input, signs) {
   const { selectionStart: start, selectionEnd: end } = input;
@@ -22,15 +27,22 @@ export function backspace(input, signs) {
 const FRACTION_AT_END = /(?:^|(?<=\d) +|(?<=[^\d ]) *)\d+\/\d+$/;
 
 /**
- * Put the mark touched on the strip behind the whole number before the caret: in the place of the
- * fraction that stands there, or of `last`, what the strip itself wrote before.
+ * The mark that stands before the caret, with the space before it: a fraction, or `last`, what the
+ * strip itself wrote before; "" where there is none.
+ */
+export function markBefore(input, last) {
+  const before = input.value.slice(0, input.selectionStart);
+  return last && before.endsWith(last) ? last : (before.match(FRACTION_AT_END)?.[0] ?? "");
+}
+
+/**
+ * Put the mark touched on the strip behind the whole number before the caret, in the place of the
+ * mark that stands there.
  * @returns {string} what was written
  */
 export function writeMark(input, { text, separator, last }) {
   const caret = input.selectionStart;
-  const before = input.value.slice(0, caret);
-  const own = last && before.endsWith(last) ? last : (before.match(FRACTION_AT_END)?.[0] ?? "");
-  const kept = before.slice(0, before.length - own.length);
+  const kept = input.value.slice(0, caret - markBefore(input, last).length);
   const written = text && /\d$/.test(kept) ? separator + text : text;
   replace(input, kept.length, Math.max(caret, input.selectionEnd), written);
   return written;

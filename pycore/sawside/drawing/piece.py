@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
+from sawside.drawing.later import later
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 from sawside.lengths.real import Exact, nearby
 from sawside.lengths.show import angle_text
@@ -25,6 +26,7 @@ class Cut:
     way: str = "flat"
 
 
+@later
 def mitered_piece(
     show, width, long_side, short_side, cuts, *, given, thickness=None, rabbet=None
 ):  # fmt: skip

@@ -3,6 +3,7 @@
 from fractions import Fraction
 from itertools import pairwise
 
+from sawside.drawing.later import later
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -11,6 +12,7 @@ _STEPS = 24
 _TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 
 
+@later
 def sagging_shelf(show, shelf, sag, told):
     """The drawing of a `wood.shelf.Shelf` that sags by `sag` (exact inches), told as text."""
     beam = shelf.beam

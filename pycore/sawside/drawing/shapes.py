@@ -55,6 +55,16 @@ def arc(center, radius, start, sweep, text):
     }
 
 
+def circle(center, radius, role):
+    """A circle, such as a hole."""
+    return {
+        "kind": "circle",
+        "center": _point(center),
+        "radius": _place(radius),
+        "role": role,
+    }
+
+
 def drawing(words, box, shapes):
     """A whole drawing: `words` for a screen reader, and the box (left, top, right, bottom)."""
     return {"words": words, "box": _point(box), "shapes": list(shapes)}

@@ -2,6 +2,7 @@
 
 from math import cos, pi, sin
 
+from sawside.drawing.later import later
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -9,6 +10,7 @@ _SCREEN = 328
 _POINTS = 16
 
 
+@later
 def slot(slot_, name, texts):
     """One slot (`away`, `towards` and `shank` in inches); the fixed line lies at the left.
 

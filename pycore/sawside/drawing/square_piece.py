@@ -2,12 +2,14 @@
 
 from itertools import pairwise
 
+from sawside.drawing.later import later
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
 _SCREEN = 300
 
 
+@later
 def square_piece(show, name, long, wide, *, marks=(), given=False):
     """The drawing. `marks` are places along the piece (inches) where a screw goes.
 

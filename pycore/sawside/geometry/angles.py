@@ -8,6 +8,7 @@ their roundings together: below 2**16 units for up to `MOST_BITS` bits.
 """
 
 from fractions import Fraction
+from functools import lru_cache
 from functools import cache
 
 from sawside.lengths.real import Exact, Real, enclosed, sign, sqrt
@@ -63,6 +64,7 @@ def cosine(degrees):
     return sine(Fraction(degrees) + 90)
 
 
+@lru_cache(maxsize=256)  # the settings of a project are few
 def tangent(degrees):
     """Tangent of a rational number of degrees; ValueError where there is none (90, 270)."""
     degrees = Fraction(degrees) % 180

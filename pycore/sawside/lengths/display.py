@@ -53,11 +53,16 @@ def _in_feet(rounded, display):
     return display == "ft-in" and rounded.grid.unit == "in" and abs(rounded.mark) >= 12
 
 
+def metric(rounded, display):
+    """Whether a mark is told in millimeters: one that lies on them always is."""
+    return display == "mm" or rounded.grid.unit == "mm"
+
+
 def _split(rounded, display):
     """The parts of a mark in its display: sign, feet or None, number in the unit, unit."""
     mark = abs(rounded.mark)
     sign_text = MINUS if rounded.mark < 0 else ""
-    if display == "mm":
+    if metric(rounded, display):
         return sign_text, None, mark / _MM, "mm"
     if _in_feet(rounded, display):
         feet, inches = divmod(mark, 12)
@@ -156,7 +161,7 @@ def dropped_text(rounded, display):
     if direction == "exact":
         return "" if rounded.settled else "on the mark to 600 decimals"
     size = abs(rounded.dropped)
-    if display == "mm":
+    if metric(rounded, display):
         return f"{_rough(size * (1 / _MM))} mm {direction}"
     if not isinstance(size, Real) and 64 % size.denominator == 0:
         return f"{mixed_text(size)}″ {direction}"
@@ -173,6 +178,7 @@ def length_value(key, label, rounded, display):
     """One length as the contract's VALUE."""
     if not isinstance(rounded, Rounded):
         raise TypeError("a length is told only with its mark")
+    display = "mm" if metric(rounded, display) else display
     rational = not isinstance(rounded.exact, Real)
     return {
         "key": key,

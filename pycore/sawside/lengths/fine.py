@@ -1,7 +1,7 @@
 """Lengths on finer marks than a piece is cut to: small differences, and what a person gave."""
 
 from sawside.lengths.display import decimal_text, mark_text
-from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.marks import FINEST, GRIDS, to_mark
 from sawside.lengths.real import sign
 from sawside.lengths.units import INCHES_PER
 
@@ -10,14 +10,18 @@ def on_fine_marks(length, show):
     """A length (exact inches) on the nearest of the finest marks of the person's own system.
 
     Those are sixty-fourths, thousandths of an inch where marks are decimals, or tenths of a
-    millimeter.
+    millimeter. What is less than half of one, and is not nothing, is told in small decimals:
+    "0 and a little more" says nothing of a difference.
     """
-    return to_mark(length, _fine_grid(show.settings))
+    rounded = to_mark(length, _fine_grid(show.settings))
+    if rounded.mark == 0 and sign(length) != 0:
+        return to_mark(length, FINEST[rounded.grid.unit])
+    return rounded
 
 
 def fine_text(length, show):
     """A length from 0 up on fine marks: "1/32″", "≈ 0.8 mm"; "0.004″" where that would be 0."""
-    rounded = on_fine_marks(length, show)
+    rounded = to_mark(length, _fine_grid(show.settings))
     if rounded.mark == 0 and sign(length) != 0:
         metric = rounded.grid.unit == "mm"
         number = decimal_text(length * (1 / INCHES_PER["mm"]) if metric else length, 4)

@@ -51,6 +51,13 @@ GRIDS = {
 }
 
 
+FINEST = {
+    "in": _decimal(".0001 in", "0.0001", "in", 4),
+    "mm": _decimal("0.001 mm", "0.001", "mm", 3),
+}
+"""For what is less than the finest mark, such as a difference; nobody marks on these."""
+
+
 @dataclass(frozen=True, slots=True)
 class Rounded:
     """A length and the mark where it is found, both in inches.

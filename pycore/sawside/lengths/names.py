@@ -5,29 +5,32 @@ a letter, and of two that fit the longer one is meant. What a name stands for is
 """
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.refusals import unreadable
+from sawside.lengths.refusals import unfinished, unreadable
 from sawside.lengths.units import ANGLES, LENGTHS
 
-_BRACKETED = re.compile(r"\[([^\[\]]*)\]")
-_BARE = re.compile(r"[^\W\d_][\w ]*", re.UNICODE)
+BRACKETED = re.compile(r"\[([^\[\]]*)\]")
+BARE = re.compile(r"[^\W\d_][\w ]*", re.UNICODE)
 _SIGNS = {"x", "of"}
 
 
-@dataclass(frozen=True, slots=True)
-class Named:
-    """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3."""
+class Named(NamedTuple):
+    """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3.
+
+    An `angle` has power 1 and is in degrees.
+    """
 
     value: Fraction
     power: int
+    angle: bool = False
 
 
 def check_name(name):
     """Refuse a name that could not be told from a number, a unit or a sign ("conflict")."""
-    if not _BARE.fullmatch(name):
+    if not BARE.fullmatch(name):
         raise Refusal(
             "conflict",
             f"{quoted(name)} can't be used in a sum.",
@@ -46,7 +49,7 @@ def check_name(name):
 
 def names_in(text, names):
     """Those of `names` that `text` uses, in the order of `names`."""
-    bracketed = {each.strip().casefold() for each in _BRACKETED.findall(text)}
+    bracketed = {each.strip().casefold() for each in BRACKETED.findall(text)}
     folded = text.casefold()
     return [
         name
@@ -56,7 +59,7 @@ def names_in(text, names):
 
 
 def named_at(text, at, names):
-    """(name as written, value, power, the place after it) where a number is due; or None.
+    """(name as written, what it stands for, the place after it) where a number is due; or None.
 
     Raises Refusal "unreadable" for a bracket that is not closed, a name that nobody gave, and one
     whose own value could not be worked out (`names` has None for it).
@@ -64,9 +67,11 @@ def named_at(text, at, names):
     while at < len(text) and text[at] == " ":
         at += 1
     if text[at : at + 1] == "[":
-        match = _BRACKETED.match(text, at)
+        match = BRACKETED.match(text, at)
         if match is None:
-            raise unreadable("The bracket is not closed.", "Add ] after the name.", at)
+            begun = text[at + 1 :].strip().casefold()
+            said = unfinished if any(n.casefold().startswith(begun) for n in names) else unreadable
+            raise said("The bracket is not closed.", "Add ] after the name.", at)
         name, end = match[1].strip(), match.end()
         key = next((each for each in names if each.casefold() == name.casefold()), None)
         if key is None:
@@ -80,7 +85,7 @@ def named_at(text, at, names):
         end = at + len(key)
     if names[key] is None:
         raise unreadable(f"{quoted(key)} has no value yet.", "Mend that one first.", at)
-    return text[at:end], names[key].value, names[key].power, end
+    return text[at:end], names[key], end
 
 
 def _longest(text, at, names):

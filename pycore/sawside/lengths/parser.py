@@ -3,8 +3,12 @@
 A stack of levels stands in for recursion, so that parentheses cost no depth.
 """
 
+import re
+
+from sawside.errors import Refusal, quoted
 from sawside.lengths import refusals
-from sawside.lengths.kinds import FOOT, INCH
+from sawside.lengths.kinds import ANGLE, FOOT, INCH
+from sawside.lengths.measure_order import check_order, check_point
 from sawside.lengths.names import named_at
 from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
 from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits
@@ -12,6 +16,7 @@ from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
 
 _SIGNS = {each: each for each in "+−÷()"} | {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷"}
 _SIGNS |= dict.fromkeys(("of", "OF", "Of", "oF"), "of")
+_LINE = re.compile(r"/ *+([0-9]++)", re.ASCII)
 
 
 def parse(typed, kind, default, names=None):
@@ -114,11 +119,17 @@ class _Parser:
                 elif sign in ("+", "−") and level.sign is None:
                     level.sign = sign
                 else:
-                    raise refusals.no_number(text, self.typed, self.at, self.kind.example)
+                    raise refusals.no_number(
+                        text, self.typed, self.at, self.kind.example, self.names
+                    )
                 self.at = found.end()
                 number = NUMBER.match(text, self.at)
                 continue
-            level.take(term)
+            try:
+                level.take(term)
+            except Refusal as refusal:
+                refusal.unfinished = self.at >= end and refusals.zero_so_far(text)
+                raise
             while self.at < end:
                 found = SIGN.match(text, self.at)
                 sign = found and _SIGNS[found[1]]
@@ -129,7 +140,7 @@ class _Parser:
                     self.at = found.end()
                     continue
                 if sign is None or sign in "()":
-                    raise refusals.no_sign(text, self.typed, self.at, self.kind.other_units)
+                    raise refusals.no_sign(text, self.typed, self.at, self.kind)
                 self.at = found.end()
                 at = found.start(1)
                 if sign in "+−":
@@ -146,15 +157,31 @@ class _Parser:
             else:
                 break
         if outer:
-            raise unreadable("A parenthesis is not closed.", "Add ) at the end of it.", level.at)
-        return level.fold()
+            raise refusals.unfinished(
+                "A parenthesis is not closed.", "Add ) at the end of it.", level.at
+            )
+        try:
+            return level.fold()
+        except Refusal as refusal:  # a product may still make them alike: 6 in² + 3 in × 2 in
+            refusal.unfinished = True
+            raise
 
     def named(self):
         """The term of a name that stands here, or None."""
         if self.names is None or (found := named_at(self.typed, self.at, self.names)) is None:
             return None
-        written, value, power, self.at = found
-        return Term(value.numerator, value.denominator, power, False, written)
+        written, named, end = found
+        if named.power and named.angle != (self.kind is ANGLE):
+            what, due = ("an angle", "no") if named.angle else ("no angle", "an")
+            at = end - len(written)
+            raise unreadable(
+                f"{quoted(written)} is {what}, and {due} angle is asked for here.",
+                "Use another name, or write the number.",
+                at,
+            )
+        self.at = end
+        value = named.value
+        return Term(value.numerator, value.denominator, named.power, False, written)
 
     def measure(self, match):
         """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""
@@ -164,15 +191,17 @@ class _Parser:
             follows = NUMBER.match(self.text, start)
             joined = self.joined(unit) if follows is None else None
             if follows is None and joined is None:
+                check_point(self, unit)
                 break
-            part, smaller = self.number(follows or joined)
+            match = follows or joined
+            part, smaller = self.number(match)
             if joined and smaller not in (None, INCH):
                 self.at = start  # 6'-7' subtracts
                 break
             if smaller is None and unit is FOOT:
                 smaller = INCH
                 part = part.taken_as(INCH)
-            self.check_order(unit, smaller, start)
+            check_order(self, unit, smaller, match)
             term, unit = term.with_part(part), smaller
         return term
 
@@ -183,23 +212,6 @@ class _Parser:
             self.text[at] == "-" and self.text[at - 1] != " " and self.text[at + 1 : at + 2] != " "
         )
         return NUMBER.match(self.text, at + 1) if tight and unit is FOOT else None
-
-    def check_order(self, unit, smaller, at):
-        """Refuse a second measure that does not belong to the first one."""
-        at += len(self.text[at:]) - len(self.text[at:].lstrip(" -"))
-        if smaller is None and (unit.metric or unit.factor > FOOT.factor):
-            raise unreadable(
-                "The number after this unit has no unit of its own.",
-                "Write its unit as well, or put a sign between the two.",
-                at,
-            )
-        if smaller is None or unit.metric != smaller.metric or unit is smaller:
-            raise refusals.side_by_side(at)
-        if unit.factor < smaller.factor:
-            order = "feet before inches" if unit is INCH else "the larger unit first"
-            raise unreadable(
-                "The smaller unit stands before the larger one.", f"Write {order}.", at
-            )
 
     def number(self, match):
         """The term of one matched number, and its unit or None; the place moves past it."""
@@ -212,6 +224,8 @@ class _Parser:
             top, bottom = int(first + places), 10 ** len(places)
             echo = f"{first or '0'}.{places}" if places else first
             longest = len(first) + len(places)
+            if word is None:
+                self.check_line(match, first, places)
         else:
             whole = whole or before
             if vulgar:
@@ -236,7 +250,7 @@ class _Parser:
             return Term(top, bottom, 0, True, echo + SLOT), None
         unit = self.kind.units.get(word) or self.kind.units.get(word.lower())
         if unit is None:
-            raise refusals.unknown_unit(self.typed, match.start("unit"), self.kind.other_units)
+            raise refusals.unknown_unit(self.typed, match.start("unit"), self.kind)
         echo += unit.echo
         return Term(top * unit.top, bottom * unit.bottom, 1, False, echo), unit
 
@@ -252,6 +266,11 @@ class _Parser:
                 "Write ÷ with spaces for the division.",
                 match.end(),
             )
+
+    def check_line(self, match, first, places):
+        """Refuse a line of a fraction right after a decimal: 31.5/8."""
+        if below := _LINE.match(self.text, match.end()):
+            raise refusals.two_meanings(first, places, below[1], match.end())
 
     def start(self, match):
         """Where a match begins, past the spaces before it."""

@@ -23,11 +23,12 @@ A bare number is a pure number until it is added to a length, divided by one, or
 one; then it is in the unit of the settings. A length times a length is an area, a length by a
 length is a count with a remainder.
 
-Not read, each with its sentence, place and remedy: nothing at all, `3//4`, `1/`, `1/2/4`, a
-division by 0, two numbers side by side (`3 5/16 7`), inches before feet, `1,024` (it can mean
-two things), powers and exponents, digits of other scripts, units that units.txt lacks, lengths
+Not read, each with its sentence, place and remedy: nothing at all, `3//4`, `1/2/4`, a division
+by 0, two numbers side by side (`3 5/16 7`), inches before feet, `1,024` and `31.5/8` (they can
+mean two things), powers and exponents, digits of other scripts, units that units.txt lacks, lengths
 added to areas or counts, more than 200 characters, more than 12 digits in a number, results
-beyond a mile. Nothing is evaluated as code, and time is linear in the text.
+beyond a mile. What only has to go on is told as unfinished: `31 5`, `31 5/`, `3 +`, `(3`, `31 i`,
+`1 m 20`. Nothing is evaluated as code, and time is linear in the text.
 """
 
 from dataclasses import dataclass
@@ -81,9 +82,9 @@ def last_step(text, unit="in", names=None):
     return parser.last_step(text, LENGTH, LENGTH.units[unit], names)
 
 
-def read_length(text, unit="in"):
+def read_length(text, unit="in", names=None):
     """Read a length, or a sum that comes to one. Errors as `read`, and "unreadable" for areas."""
-    reading = read(text, unit)
+    reading = read(text, unit, names)
     if reading.power != 1:
         raise unreadable(
             f"This comes to {NAMES[reading.power]}, and a length is asked for.",
@@ -93,23 +94,29 @@ def read_length(text, unit="in"):
     return reading
 
 
-def read_angle(text):
+def read_angle(text, names=None):
     """Read an angle in degrees: 45, 22 1/2, 22.5°, 180/8. Errors as `read`."""
-    term = parse(text, ANGLE, ANGLE.units["deg"])
+    term = parse(text, ANGLE, ANGLE.units["deg"], names)
     if term.power != 1:
         raise unreadable("This does not come to an angle.", "Write degrees, as in 22 1/2.", 0)
     return Reading(term.value, 1, term.echo)
 
 
-def read_count(text):
+def read_count(text, names=None):
     """Read a whole number. Errors as `read`, and "unreadable" for a part of a whole."""
-    number = read_number(text)
+    number = read_number(text, names)
     if number.value.denominator != 1:
         raise unreadable("This is not a whole number.", "Write a whole number, as in 4.", 0)
     return number
 
 
-def read_number(text):
-    """Read a pure number: 25, 6.5, 36 1/4, -10. Errors as `read`."""
-    term = parse(text, COUNT, None)
+def read_number(text, names=None):
+    """Read a pure number: 25, 6.5, 36 1/4, -10. Errors as `read`, and "unreadable" for lengths."""
+    term = parse(text, COUNT, None, names)
+    if term.power != 0:
+        raise unreadable(
+            f"This comes to {NAMES[term.power]}, and a number is asked for.",
+            "Write the number alone, as in 4.",
+            0,
+        )
     return Reading(term.value, 0, term.pure_echo)

@@ -1,4 +1,4 @@
-"""How a person wants lengths read and told, the kerf of the saw, and the person's own tapes."""
+"""How a person wants lengths read and told, the kerf of the saw, own tapes and own materials."""
 
 from dataclasses import dataclass
 from fractions import Fraction
@@ -6,9 +6,10 @@ from functools import lru_cache
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.marks import GRIDS, ROUNDINGS, Grid
+from sawside.lengths.own_material import MATERIALS, OwnMaterial, read_materials
 from sawside.lengths.own_tape import OwnTape
 from sawside.lengths.reader import read_length
-from sawside.lengths.tape_rows import FIELD, read_tapes, row_texts
+from sawside.lengths.tape_rows import TAPES, read_tapes
 from sawside.lengths.units import INCHES_PER
 
 USUAL = ""
@@ -60,8 +61,9 @@ KERF_LIMITS = ("0.01 in", "3/4 in")
 millimeters and the other way round."""
 
 MOST_TAPES = 12
+MOST_MATERIALS = 40
 
-OWN = ("kerf", "tapes")
+OWN = ("kerf", "tapes", "materials")
 """The settings that are filled in, beside the `CHOICES`."""
 
 
@@ -69,7 +71,8 @@ OWN = ("kerf", "tapes")
 class Settings:
     """What a bare number means, how marks are chosen, in which form they are shown, what saws take.
 
-    `kerf` is in exact inches, `kerf_text` as it was typed; `tapes` are the person's own.
+    `kerf` is in exact inches, `kerf_text` as it was typed; `tapes` and `materials` are the
+    person's own.
     """
 
     unit: str = "in"
@@ -79,6 +82,7 @@ class Settings:
     kerf: Fraction = Fraction(KERF)
     kerf_text: str = KERF
     tapes: tuple[OwnTape, ...] = ()
+    materials: tuple[OwnMaterial, ...] = ()
 
     def __hash__(self):
         """Quick, because a tally asks for it once for every line: hashing a rational is slow."""
@@ -90,7 +94,7 @@ def read_settings(data):
 
     A mark in millimeters can't be told exactly in inches, so it is always told in millimeters. The
     usual kerf is in inches whatever the unit. Errors: "message" when `data` is not an object,
-    "unknown" for a setting or value not offered, and for kerf and tapes whatever the reader
+    "unknown" for a setting or value not offered, and for what is filled in whatever the reader
     refuses, several as `Refusals`.
     """
     if data is None:
@@ -123,12 +127,13 @@ def read_settings(data):
         data.get("rounding", "nearest"),
         data.get("display") or None,
         _kerf_typed(data.get("kerf", "")),
-        _tapes_typed(data.get("tapes") or []),
+        TAPES.rows_typed(data.get("tapes") or [], MOST_TAPES),
+        MATERIALS.rows_typed(data.get("materials") or [], MOST_MATERIALS),
     )
 
 
 @lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
-def _settings(unit, mark, rounding, display, kerf, tapes):
+def _settings(unit, mark, rounding, display, kerf, tapes, materials):
     if mark is None:
         metric = display == "mm" if display else unit in _METRIC
         mark = "1 mm" if metric else "1/16"
@@ -136,6 +141,8 @@ def _settings(unit, mark, rounding, display, kerf, tapes):
     if display is None or grid.unit == "mm":
         display = "mm" if grid.unit == "mm" else "in"
     read, refusals = read_tapes(tapes, unit)
+    own, wrong = read_materials(materials)
+    refusals += wrong
     kerf = kerf or (KERF if unit == "in" else f"{KERF} in")
     try:
         kerf_read = _kerf_read(kerf, unit)
@@ -145,7 +152,7 @@ def _settings(unit, mark, rounding, display, kerf, tapes):
         raise Refusals(refusals)
     if refusals:
         raise refusals[0]
-    return Settings(unit, grid, rounding, display, kerf_read, kerf, read)
+    return Settings(unit, grid, rounding, display, kerf_read, kerf, read, own)
 
 
 def _kerf_typed(typed):
@@ -155,17 +162,6 @@ def _kerf_typed(typed):
             "message", "Kerf is not a text.", "Send it as it was typed.", field="settings.kerf"
         )
     return str(typed).strip()
-
-
-def _tapes_typed(rows):
-    """The tapes as texts that can be hashed."""
-    if not isinstance(rows, list):
-        message = "My tapes are not a list."
-        raise Refusal("message", message, "Send them as a list.", field=FIELD)
-    if len(rows) > MOST_TAPES:
-        message = f"There are more than {MOST_TAPES} tapes."
-        raise Refusal("range", message, "Take some away.", field=FIELD)
-    return tuple(row_texts(number, row) for number, row in enumerate(rows))
 
 
 def _kerf_read(typed, unit):

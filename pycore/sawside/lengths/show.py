@@ -1,6 +1,7 @@
 """Lengths told by one person's settings: what a reckoner uses for its working and its drawing."""
 
 from fractions import Fraction
+from functools import lru_cache
 
 from sawside.lengths.display import decimal_text, mark_text, mixed_text
 from sawside.lengths.marks import Rounded, to_mark
@@ -61,10 +62,20 @@ def angle_text(degrees, places=1):
 
     ≈ says that it was rounded.
     """
+    if isinstance(degrees, Real):
+        return _angle_text(degrees, places)
+    return _remembered_angle_text(degrees, places)
+
+
+def _angle_text(degrees, places):
     scale = 10**places
     steps, _ = settle(degrees * scale, round)
     text = f"{decimal_text(Fraction(steps, scale), places)}°"
     return text if sign(degrees * scale - steps) == 0 else f"≈ {text}"
+
+
+_remembered_angle_text = lru_cache(maxsize=512)(_angle_text)
+"""Most angles of a project are 45 or 90."""
 
 
 def angle_equals(degrees):

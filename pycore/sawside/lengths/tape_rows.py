@@ -2,12 +2,10 @@
 
 from fractions import Fraction
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal
+from sawside.lengths.own_rows import Kind
 from sawside.lengths.own_tape import OwnTape
 from sawside.lengths.reader import read_length
-
-MOST_NAME = 40
-FIELD = "settings.tapes"
 
 PARTS = {
     "name": ("Name", None, None),
@@ -19,6 +17,7 @@ PARTS = {
 }
 """The parts of a tape in their order: label, and least and most of a length, inclusive."""
 
+TAPES = Kind("tapes", "tape", {part: label for part, (label, _, _) in PARTS.items()})
 _MOST_HOOK = Fraction(1, 2)
 _MOST_STRETCH = Fraction(1, 50)
 _CHECK = "Check both numbers and their units."
@@ -39,61 +38,29 @@ def fault(tape):
     return None
 
 
-def row_texts(number, row):
-    """A row from a message as one text for each part; None for a row with nothing in it.
-
-    Refusals "message" and "unknown" name the row (from 0).
-    """
-    if not isinstance(row, dict):
-        raise _refusal("message", "this is no tape.", "Send its parts by name.", number)
-    for part, value in row.items():
-        if part not in PARTS:
-            message = f"a tape has no {quoted(str(part))}."
-            raise _refusal("unknown", message, "Take it away.", number)
-        if isinstance(value, bool) or not isinstance(value, (str, int, float)):
-            message = f"{PARTS[part][0]} is not a text."
-            raise _refusal("message", message, "Send it as it was typed.", number, part)
-    texts = tuple(str(row.get(part, "")).strip() for part in PARTS)
-    return texts if any(texts) else None
-
-
 def read_tapes(rows, unit):
-    """(tapes, refusals): the tapes of `row_texts`, and all that is wrong with them.
+    """(tapes, refusals): the tapes of rows of texts, and all that is wrong with them.
 
     A bare number is in `unit`.
     """
-    tapes, refusals, taken = [], [], set()
-    for number, row in enumerate(rows):
-        if row is None:
-            continue
-        texts = dict(zip(PARTS, row, strict=True))
-        wrong = [*_name_faults(number, texts["name"], taken), *_halves(number, texts)]
-        taken.add(texts["name"].casefold())
-        read = {}
-        for part in list(PARTS)[1:]:
-            try:
-                read[part] = _length(part, texts[part], unit)
-            except Refusal as refusal:
-                said = refusal.kind, refusal.message, refusal.remedy
-                wrong.append(_refusal(*said, number, part, refusal.at))
-        tape = OwnTape(texts["name"], **read) if not wrong else None
-        if tape is not None and (found := fault(tape)):
-            part, message = found
-            wrong.append(_refusal("range", message, _CHECK, number, part))
-        tapes.append(tape)
-        refusals += wrong
-    return tuple(tapes), refusals
+    return TAPES.read(rows, lambda number, texts: _tape(number, texts, unit))
 
 
-def _name_faults(number, name, taken):
-    if not name:
-        yield _refusal("missing", "Name is blank.", "Give the tape a name.", number, "name")
-    elif name.casefold() in taken:
-        message = f"there is another tape called {quoted(name)}."
-        yield _refusal("conflict", message, "Give it another name.", number, "name")
-    if len(name) > MOST_NAME or not name.isprintable():
-        message = f"a name has at most {MOST_NAME} characters, all of them to be seen."
-        yield _refusal("range", message, "Shorten it.", number, "name")
+def _tape(number, texts, unit):
+    wrong, read = list(_halves(number, texts)), {}
+    for part in list(PARTS)[1:]:
+        try:
+            read[part] = _length(part, texts[part], unit)
+        except Refusal as refusal:
+            said = refusal.kind, refusal.message, refusal.remedy
+            wrong.append(TAPES.refusal(*said, number, part, refusal.at))
+    if wrong:
+        return None, wrong
+    tape = OwnTape(texts["name"], **read)
+    if found := fault(tape):
+        part, message = found
+        wrong.append(TAPES.refusal("range", message, _CHECK, number, part))
+    return tape, wrong
 
 
 def _halves(number, texts):
@@ -102,7 +69,7 @@ def _halves(number, texts):
         for part, other in ((true, reads), (reads, true)):
             if texts[other] and not texts[part]:
                 message = f"{PARTS[part][0]} is blank."
-                yield _refusal("missing", message, "Fill it in, or clear both.", number, part)
+                yield TAPES.refusal("missing", message, "Fill it in, or clear both.", number, part)
 
 
 def _length(part, text, unit):
@@ -118,8 +85,3 @@ def _length(part, text, unit):
             message = f"{label} must be {words} {bound}."
             raise Refusal("range", message, "Check the number and its unit.", at=0)
     return value
-
-
-def _refusal(kind, message, remedy, row, part=None, at=None):
-    message = f"Tape {row + 1}: {message}"
-    return Refusal(kind, message, remedy, field=FIELD, row=row, part=part, at=at)

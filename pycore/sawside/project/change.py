@@ -1,32 +1,66 @@
 """Changing a project: each act gives the new document and the act that undoes it.
 
-An id is never used twice, so a project's `next` only grows; apart from that an act followed by
-its undo gives the document as it was.
+An id is never used twice, so a project's `next` only grows, and so does its log; apart from these
+an act followed by its undo gives the document as it was.
 """
 
-from sawside.errors import Refusal, quoted
-from sawside.lengths.reader import read
-from sawside.lengths.settings import read_settings
-from sawside.project.document import (
-    MOST_ENTRIES,
-    SCHEMA,
-    clean_name,
-    read_entry,
-    read_values_kept,
-    settings_of,
-)
-from sawside.reckoning.reckon import find, reckon
+from typing import NamedTuple
+
+from sawside.errors import Refusal, Refusals, quoted
+from sawside.project import acts_at_the_saw as saw
+from sawside.project import acts_kept as kept
+from sawside.project import acts_placed as placed
+from sawside.project import acts_project as whole
+from sawside.project.checks import moment_checked
+from sawside.project.document import MOST_LOG, MOST_SAID
+from sawside.project.evaluate import Evaluation
+from sawside.project.follows import follows
+from sawside.project.judge import judged_anew
+from sawside.project.trials import trial_told
 
 
-def change(document, act):
+class _Act(NamedTuple):
+    """`moves` says that numbers may change, `must_work` that the entry must have an answer."""
+
+    make: object
+    moves: bool = True
+    must_work: bool = False
+
+
+_ACTS = {
+    "rename_project": _Act(whole.rename_project, moves=False),
+    "set": _Act(whole.set_settings),
+    "tolerance": _Act(whole.set_tolerance),
+    "keep_reading": _Act(kept.keep_reading, must_work=True),
+    "keep_line": _Act(kept.keep_line, must_work=True),
+    "keep_note": _Act(kept.keep_note, moves=False),
+    "rename": _Act(placed.rename),
+    "correct": _Act(kept.correct, must_work=True),
+    "describe": _Act(kept.describe, must_work=True),
+    "delete": _Act(placed.delete),
+    "restore": _Act(placed.restore),
+    "move": _Act(placed.move, moves=False),
+    "put": _Act(placed.put),
+    "cut": _Act(saw.cut, moves=False),
+    "spoil": _Act(saw.spoil, moves=False),
+    "recut": _Act(saw.recut, moves=False),
+    "about": _Act(saw.about, moves=False),
+    "trial": _Act(saw.trial, moves=False),
+}
+
+
+def change(document, act, *, tell=True):
     """Apply an act to a checked document (None only for "begin").
 
-    Returns {"document", "undo", "said", "id"}; the given document stays as it is. Refusals:
-    "message" for an act that is none, "unknown" for an id or part that is not there, "conflict"
-    for a name that is taken, and those of reading and reckoning what is kept.
+    Returns {"document", "undo", "said", "id", "follows", "judged"}, the last two without anything
+    in them unless `tell`; the given document stays as it is. Refusals: "message" for an act that is
+    none, "unknown" for an id or part that is not there, "conflict" for a name that is taken or a
+    circle, and those of reading and reckoning what is kept.
     """
     if not isinstance(act, dict) or not isinstance(act.get("act"), str):
         raise Refusal("message", "There is no act.", "Send it as “act”.", field="act")
+    if act.get("when"):
+        moment_checked(act["when"], "when")
     name = act["act"]
     if name == "begin":
         return _begin(document, act)
@@ -39,206 +73,70 @@ def change(document, act):
             f"Send one of begin, {', '.join(_ACTS)}.",
             field="act",
         )
-    new, undo, said, identity = _ACTS[name](document, act)
-    return {"document": new, "undo": undo, "said": said, "id": identity}
+    made = _ACTS[name]
+    new, undo, said, identity = made.make(document, act)
+    answer = told(document, logged(new, act, said), undo, said, identity, made, tell=tell)
+    return answer | {"trial": trial_told(new, identity, act["part"])} if name == "trial" else answer
+
+
+def told(document, new, undo, said, identity, made, *, tell):
+    """A change as it is answered, once its new document holds."""
+    answer = {"document": new, "undo": undo, "said": said, "id": identity}
+    if not made.moves:
+        return answer | {"follows": [], "judged": []}
+    before, after = Evaluation(document), Evaluation(new)
+    _refuse_circle(before, after, identity)
+    if made.must_work:
+        _refuse_failed(after.worked.get(identity))
+    answer["follows"] = follows(before, after, but=identity) if tell else []
+    answer["judged"] = judged_anew(document, before, new, after) if tell else []
+    return answer
+
+
+def logged(document, act, said):
+    """The document with one more line in its log."""
+    line = {"when": act.get("when") or "", "said": said[:MOST_SAID]}
+    return document | {"log": [*document.get("log", ()), line][-MOST_LOG:]}
 
 
 def _begin(document, act):
     if document is not None:
         raise Refusal("message", "A project is open already.", "Begin without one.", field="act")
-    name = clean_name(act.get("name"))
-    new = {"schema": SCHEMA, "name": name, "settings": {}, "next": 1, "entries": []}
-    return {"document": new, "undo": None, "said": f"Began {name}.", "id": None}
+    new = whole.begun(act)
+    said = f"Began {new['name']}."
+    return {"document": logged(new, act, said), "undo": None, "said": said, "id": None,
+            "follows": [], "judged": []}  # fmt: skip
 
 
-def _rename_project(document, act):
-    name = clean_name(act.get("name"))
-    undo = {"act": "rename_project", "name": document["name"]}
-    return document | {"name": name}, undo, f"The project is now called {name}.", None
+def _refuse_failed(worked):
+    """Refuse an entry that can't be worked out with what was typed."""
+    if worked is not None and not worked.ok:
+        if len(worked.refusals) > 1:
+            raise Refusals(worked.refusals)
+        raise worked.refusals[0]
 
 
-def _set(document, act):
-    settings = act.get("settings")
-    read_settings({} if settings is None else settings)
-    undo = {"act": "set", "settings": document["settings"]}
-    return document | {"settings": dict(settings or {})}, undo, "Changed the settings.", None
-
-
-def _keep_reading(document, act):
-    text = _readable(act.get("text"), _unit(document))
-    name = _free_name(document, act.get("name") or text.strip())
-    return _kept(document, {"kind": "reading", "name": name, "unit": _unit(document), "text": text})
-
-
-def _keep_line(document, act):
-    reckoner = find(act.get("reckoner"))
-    unit = _unit(document)
-    values = _answerable(document, unit, reckoner, act.get("values"))
-    name = _free_name(document, act.get("name") or reckoner.title)
-    line = {"kind": "line", "name": name, "unit": unit, "reckoner": reckoner.key}
-    return _kept(document, line | {"values": values, "cut": {}})
-
-
-def _kept(document, entry):
-    if len(document["entries"]) >= MOST_ENTRIES:
-        raise Refusal(
-            "range", f"A project holds at most {MOST_ENTRIES} entries.", "Begin another project."
-        )
-    identity = str(document["next"])
-    new = document | {
-        "next": document["next"] + 1,
-        "entries": [*document["entries"], {"id": identity} | entry],
-    }
-    return new, {"act": "delete", "id": identity}, f"Kept {entry['name']}.", identity
-
-
-def _rename(document, act):
-    at, entry = _entry(document, act)
-    name = clean_name(act.get("name"))
-    _refuse_taken(document, name, but=at)
-    undo = {"act": "rename", "id": entry["id"], "name": entry["name"]}
-    new = _with(document, at, entry | {"name": name})
-    return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
-
-
-def _correct(document, act):
-    at, entry = _entry(document, act)
-    if entry["kind"] == "reading":
-        key, value = "text", _readable(act.get("text"), entry["unit"])
-    else:
-        key = "values"
-        reckoner = find(entry["reckoner"])
-        value = _answerable(document, entry["unit"], reckoner, act.get("values"))
-    undo = {"act": "correct", "id": entry["id"], key: entry[key]}
-    new = _with(document, at, entry | {key: value})
-    return new, undo, f"Corrected {entry['name']}.", entry["id"]
-
-
-def _delete(document, act):
-    at, entry = _entry(document, act)
-    entries = document["entries"]
-    undo = {"act": "restore", "entry": entry, "at": at}
-    new = document | {"entries": entries[:at] + entries[at + 1 :]}
-    return new, undo, f"Deleted {entry['name']}.", None
-
-
-def _restore(document, act):
-    entry = read_entry(act.get("entry"))
-    entries = document["entries"]
-    at = act.get("at")
-    if isinstance(at, bool) or not isinstance(at, int) or not 0 <= at <= len(entries):
-        raise Refusal("message", "The place to restore is none.", "Send an index.", field="at")
-    if any(each["id"] == entry["id"] for each in entries) or int(entry["id"]) >= document["next"]:
-        raise Refusal(
-            "conflict", f"{entry['name']} is in the project already.", "Nothing is to be done."
-        )
-    if len(entries) >= MOST_ENTRIES:
-        raise Refusal(
-            "range", f"A project holds at most {MOST_ENTRIES} entries.", "Delete some first."
-        )
-    _refuse_taken(document, entry["name"])
-    new = document | {"entries": [*entries[:at], entry, *entries[at:]]}
-    undo = {"act": "delete", "id": entry["id"]}
-    return new, undo, f"Brought {entry['name']} back.", entry["id"]
-
-
-def _cut(document, act):
-    at, entry = _entry(document, act)
-    part, by = act.get("part"), act.get("by")
-    if by not in (1, -1) or isinstance(by, (bool, float)):
-        raise Refusal("message", "One piece is cut at a time.", "Send 1 or -1.", field="by")
-    many = _part_count(document, entry, part)
-    cut = dict(entry["cut"])
-    cut[part] = cut.get(part, 0) + by
-    if not 0 <= cut[part] <= many:
-        state = "All of these are cut" if by == 1 else "None of these is cut"
-        raise Refusal("conflict", f"{state} already.", "Nothing is to be done.", field="by")
-    if cut[part] == 0:
-        del cut[part]
-    undo = {"act": "cut", "id": entry["id"], "part": part, "by": -by}
-    said = f"{'Cut one' if by == 1 else 'Took back one'} {entry['name']}."
-    return _with(document, at, entry | {"cut": cut}), undo, said, entry["id"]
-
-
-def _part_count(document, entry, part):
-    parts = []
-    if entry["kind"] == "line":
-        settings = settings_of(document, entry["unit"])
-        parts = reckon(find(entry["reckoner"]), entry["values"], settings)["parts"]
-    for each in parts:
-        if each["key"] == part:
-            return each["count"]
+def _refuse_circle(before, after, identity):
+    """Refuse a change that makes a chain go round, with the chain named."""
+    circle = after.graph.circle
+    if not circle or before.graph.circle:
+        return
+    chain = list(circle[:-1])
+    if identity in chain:
+        at = chain.index(identity)
+        chain = chain[at:] + chain[:at]
     raise Refusal(
-        "unknown", f"{entry['name']} has no piece {quoted(str(part))}.", "Open it anew.",
-        field="part",
-    )  # fmt: skip
+        "conflict",
+        f"{' → '.join(after.names[each] for each in [*chain, chain[0]])} goes round in a circle.",
+        "Type the number there, or take it from another entry.",
+        field=_field(after, identity, chain),
+    )
 
 
-def _unit(document):
-    return read_settings(document["settings"]).unit
-
-
-def _readable(text, unit):
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
-    try:
-        read(text, unit)
-    except Refusal as refusal:
-        raise refusal.of("text") from None
-    return text
-
-
-def _answerable(document, unit, reckoner, values):
-    reckon(reckoner, values, settings_of(document, unit))
-    return read_values_kept(values)
-
-
-def _entry(document, act):
-    for at, entry in enumerate(document["entries"]):
-        if entry["id"] == act.get("id"):
-            return at, entry
-    raise Refusal("unknown", "That entry is not in the project.", "Open the project anew.",
-                  field="id")  # fmt: skip
-
-
-def _with(document, at, entry):
-    entries = document["entries"]
-    return document | {"entries": [*entries[:at], entry, *entries[at + 1 :]]}
-
-
-def _taken(document, but=None):
-    return {entry["name"].casefold() for at, entry in enumerate(document["entries"]) if at != but}
-
-
-def _refuse_taken(document, name, but=None):
-    if name.casefold() in _taken(document, but):
-        raise Refusal(
-            "conflict",
-            f"There is a {name} in this project already.",
-            "Choose another name.",
-            field="name",
-        )
-
-
-def _free_name(document, name):
-    """A clean name, with a number added when it is taken."""
-    name = clean_name(name)
-    taken = _taken(document)
-    number, free = 1, name
-    while free.casefold() in taken:
-        number += 1
-        free = clean_name(f"{name[:70]} {number}")
-    return free
-
-
-_ACTS = {
-    "rename_project": _rename_project,
-    "set": _set,
-    "keep_reading": _keep_reading,
-    "keep_line": _keep_line,
-    "rename": _rename,
-    "correct": _correct,
-    "delete": _delete,
-    "restore": _restore,
-    "cut": _cut,
-}
+def _field(after, identity, chain):
+    """The field of the entry where the chain goes on."""
+    known = after.graph.known.get(identity)
+    for call in known.calls.values() if known else ():
+        if call.target and call.target.entry in chain:
+            return call.field.key if call.field else "text"
+    return None

@@ -16,7 +16,7 @@ from sawside.lengths.names import Named, check_name, names_in, renamed
 from sawside.lengths.reader import last_step, read
 from sawside.lengths.refusals import MOST_CHARACTERS
 from sawside.lengths.settings import read_settings
-from sawside.project.document import MOST_NAME, damaged, keys_checked, whole_number
+from sawside.project.checks import MOST_NAME, damaged, keys_checked, whole_number
 from sawside.reckoning.reading import reading_told
 
 SCHEMA = 1
@@ -197,7 +197,12 @@ def _check(tally, identity, settings):
     if not told["ok"]:
         error = told["error"]
         raise Refusal(
-            error["kind"], error["message"], error["remedy"], field="text", at=error["at"]
+            error["kind"],
+            error["message"],
+            error["remedy"],
+            field="text",
+            at=error["at"],
+            unfinished=error.get("unfinished", False),
         )
 
 

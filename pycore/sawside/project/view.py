@@ -1,69 +1,36 @@
-"""A project with everything worked out: its entries, and the pieces that its lines make."""
+"""A project with everything worked out: its entries, its pieces, the order of the cuts."""
 
-from fractions import Fraction
-
-from sawside.errors import Refusal, Refusals
-from sawside.project.document import settings_of
-from sawside.reckoning.reading import reading_told
-from sawside.reckoning.reckon import find, reckon
-
-
-def view(document):
-    """A checked document as the contract of `view`; a line that fails says so and stops nothing."""
-    entries, pieces = [], []
-    for entry in document["entries"]:
-        told, made = _told(entry, settings_of(document, entry["unit"]))
-        entries.append(told)
-        pieces += made
-    pieces.sort(key=lambda piece: (-Fraction(piece["length"]["mark"]), piece["name"]))
-    return {"name": document["name"], "entries": entries, "pieces": pieces}
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text
+from sawside.lengths.settings import read_settings
+from sawside.lengths.show import Show
+from sawside.project.cut_order import ORDERS, cuts
+from sawside.project.entry_told import entry_told
+from sawside.project.evaluate import Evaluation
+from sawside.project.judge import tolerance_of
+from sawside.project.material import material
+from sawside.project.pieces import pieces_of
 
 
-def _told(entry, settings):
-    """(entry as data, its pieces)."""
-    told = {
-        "id": entry["id"],
-        "kind": entry["kind"],
-        "name": entry["name"],
-        "title": "Reading",
-        "ok": True,
-        "headline": None,
-        "summary": "",
-        "error": None,
-    }
-    pieces = []
-    try:
-        if entry["kind"] == "reading":
-            said = reading_told(entry["text"], settings)
-            told |= {"headline": said["value"], "summary": said["echo"]}
-        else:
-            told["title"] = entry["reckoner"]
-            reckoner = find(entry["reckoner"])
-            told["title"] = reckoner.title
-            said = reckon(reckoner, entry["values"], settings)
-            told |= {"headline": said["answers"][0], "summary": said["summary"]}
-            pieces = [_piece(entry, reckoner, part, said["parts"]) for part in said["parts"]]
-    except Refusal as refusal:
-        told |= {"ok": False, "error": refusal.as_data()}
-    except Refusals as several:
-        told |= {"ok": False, "error": several.refusals[0].as_data()}
-    return told, pieces
+def view(document, order="set-up", *, drawings=True):
+    """A checked document as the contract of `view`; a line that fails says so and stops nothing.
 
-
-def _piece(entry, reckoner, part, parts):
-    cut = min(entry["cut"].get(part["key"], 0), part["count"])
-    alone = len(parts) == 1
+    `order` is that of the cuts: "set-up" or "part". Without `drawings` the pieces have none.
+    """
+    if order not in ORDERS:
+        raise Refusal("unknown", "Cuts have no such order.", f"Use {' or '.join(ORDERS)}.",
+                      field="order")  # fmt: skip
+    evaluation = Evaluation(document)
+    pieces = pieces_of(document, evaluation, drawings)
+    show = Show(read_settings(document["settings"]))
     return {
-        "entry": entry["id"],
-        "part": part["key"],
-        "name": entry["name"] if alone else f"{entry['name']}: {part['name']}",
-        "count": part["count"],
-        "cut": cut,
-        "left": part["count"] - cut,
-        "length": part["length"],
-        "width": part["width"],
-        "thickness": part["thickness"],
-        "ends": part["ends"],
-        "drawing": part["drawing"],
-        "from": reckoner.title,
+        "name": document["name"],
+        "schema": document["schema"],
+        "entries": [entry_told(entry, evaluation) for entry in document["entries"]],
+        "pieces": [each.told for each in pieces],
+        "cuts": cuts(pieces, order),
+        "tally": material(pieces, show),
+        "tolerance": document.get("tolerance"),
+        "tolerance_told": fine_text(tolerance_of(document), show),
+        "log": document.get("log", [])[::-1],
     }

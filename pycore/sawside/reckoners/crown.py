@@ -13,17 +13,6 @@ from sawside.geometry.compound import lean_of_degrees, miter_and_tilt
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.compound_saw import OTHER, TILTS
-from sawside.reckoners.crown_cuts import (
-    EDGES,
-    KINDS,
-    cut_of,
-    edges_of,
-    end_text,
-    flat_text,
-    held_text,
-)
-from sawside.reckoners.crown_spring import FIELDS, spring_degrees, spring_of, spring_text
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -34,6 +23,17 @@ from sawside.reckoners.declaration import (
     choice,
     length,
 )
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS
+from sawside.reckoners.shared.crown_cuts import (
+    EDGES,
+    KINDS,
+    cut_of,
+    edges_of,
+    end_text,
+    flat_text,
+    held_text,
+)
+from sawside.reckoners.shared.crown_spring import FIELDS, spring_degrees, spring_of, spring_text
 from sawside.wood.saw import cautions_at_the_saw
 
 _SIDES = ("left", "right")

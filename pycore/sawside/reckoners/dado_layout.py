@@ -13,6 +13,7 @@ from sawside.reckoners.declaration import (
     length,
     lengths,
 )
+from sawside.reckoners.shared.panel_fields import SOLD_AS, thickness_warnings
 
 _CAUTIONS = (
     "A dado set belongs only on a saw whose maker allows it, with the guard and insert that the "
@@ -54,7 +55,11 @@ def compute(given, show):
         },
         working=tuple(_working(given, show, width, depth, cuts)),
         drawing=_drawing(given, show, cuts),
-        cautions=(*_warnings(given, show, depth, left, cuts), *_CAUTIONS),
+        cautions=(
+            *_warnings(given, show, depth, left, cuts),
+            *thickness_warnings(given, given.shelf, show),
+            *_CAUTIONS,
+        ),
         stick=story_stick(
             show, given.side, marks, name="Dadoes of a side", start="Lower end of the side"
         ),
@@ -168,6 +173,7 @@ RECKONER = Reckoner(
             least="1/64 in",
             most="6 in",
         ),
+        SOLD_AS,
         length(
             "play",
             "Play",
@@ -248,6 +254,7 @@ RECKONER = Reckoner(
         "depth": "14 1/2",
         "side_thickness": "23/32",
         "shelf": "23/32",
+        "sold_as": "ps1_23_32",
         "dado_depth": "1/4",
         "places": ["3 in", "16 19/32 in", "30 3/16 in"],
         "rabbets": "upper",

@@ -31,7 +31,8 @@ class Field:
     """One thing to fill in. `least` and `most` are inclusive, in text as a person would type it.
 
     `shown_when` is (another field's key, the values of it that show this one). A blank length
-    with a `setting` is that of the settings; `choices_from` names a list of the settings.
+    with a `setting` is that of the settings; `choices_from` names a list of the settings, whose
+    names are offered after `choices`. `figure` is what is needed of a material.
     """
 
     kind: str
@@ -51,6 +52,7 @@ class Field:
     unit: str | None = None
     setting: str | None = None
     choices_from: str | None = None
+    figure: str | None = None
 
 
 def length(key, label, **more):
@@ -96,12 +98,15 @@ def choice(key, label, choices, **more):
 def material(key, label, *, figure="stiffness", own=False, **more):
     """A panel or species that has a figure on file, given as its `Material`.
 
-    What is known only from memory says so in the list; the answer names every source. With `own`
-    the last choice is "own", given as None: the question asks for its figures.
+    What is known only from memory says so in the list; the answer names every source. Those of
+    the settings follow. With `own` the last choice is "own", given as None: the question asks for
+    its figures.
     """
     made = tuple(Choice(each.key, each.label(figure)) for each in having(figure))
-    made += (Choice("own", "My own material"),) if own else ()
-    return Field("material", key, label, choices=made, **more)
+    made += (Choice("own", "My own, for this once"),) if own else ()
+    return Field(
+        "material", key, label, choices=made, figure=figure, choices_from="materials", **more
+    )
 
 
 def lengths(key, label, *, row_label, most_rows, **more):

@@ -4,10 +4,12 @@ part = (whole - (n - 1) x between) / n. Each mark is rounded from its own exact 
 part is as good as the first; stepping off a rounded part adds its error up.
 """
 
+from sawside.drawing.later import later
 from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, kerf, length
+from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 _MOST_PARTS = 200
 _CUT_CAUTION = (
@@ -39,6 +41,7 @@ def compute(given, show):
             "marks": named,
             "difference": on_fine_marks(difference, show),
             "sizes": [(f"Part {number}", size) for number, size in enumerate(sizes, 1)],
+            **({} if parts == 1 else {"stepping": _stepping(show, part, between, parts)}),
         },
         working=_working(show, given, between, part),
         drawing=_drawing(show, given, part, between, named),
@@ -71,6 +74,14 @@ def _sizes(begins, ends, between, kind, show):
     return [end - start for start, end in zip(starts, marked, strict=True)]
 
 
+def _stepping(show, part, between, parts):
+    """Steps from one end to the other, or to where the last part begins."""
+    if between:
+        return stepping(show, part + between, parts - 1)
+    return stepping(show, part, parts)
+
+
+@later
 def _working(show, given, between, part):
     whole, parts = given.whole, given.parts
     taken = f"({show.number(whole)} − {parts - 1} × {show.number(between)})"
@@ -79,13 +90,6 @@ def _working(show, given, between, part):
     lines.append(
         f"Mark k is k × {show.number(step)}" + (f" − {show.number(between)}" if between else "")
     )
-    error = parts * (show.mark(part) - part)
-    if error:
-        way = "over" if error > 0 else "short"
-        lines.append(
-            f"Stepping off {show.text(part)} {parts} times would end "
-            f"{fine_text(abs(error), show)} {way}"
-        )
     return tuple(lines)
 
 
@@ -140,6 +144,7 @@ RECKONER = Reckoner(
         Answer("marks", "Marks, all from the same end", "lengths"),
         Answer("difference", "Largest difference between parts, by the marks"),
         Answer("sizes", "Parts as the marks give them", "lengths"),
+        STEPPING,
     ),
     source=(
         "Arithmetic: (whole − what lies between) ÷ parts. Marking all from the same end is common "

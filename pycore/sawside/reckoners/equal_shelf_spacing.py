@@ -4,28 +4,24 @@ Any one of height, shelf count and opening is left blank and solved for. Each ma
 from its own exact place, so no rounding is carried from one shelf to the next.
 """
 
-from sawside.drawing.case import case_from_the_front, case_words
-from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.geometry.case import Shelving, stacked
-from sawside.reckoners.case_fields import (
-    CAUTIONS,
+from sawside.geometry.case import stacked
+from sawside.reckoners.declaration import Answer, Reckoner, count, length
+from sawside.reckoners.shared.case_fields import (
     MARKED,
     MARKING,
     MOST_SHELVES,
     THICKNESS,
-    case_of,
     height_field,
     inside_height,
     inside_working,
-    marked_answers,
     marked_as,
-    origin_of,
     refuse_no_room,
     refuse_too_many,
     shelves_text,
 )
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, length
+from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
+from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 
 def compute(given, show):
@@ -33,34 +29,26 @@ def compute(given, show):
     inside, shelves, opening, working = _solved(given, show)
     thicknesses = (given.thickness,) * shelves
     bottoms = stacked([opening] * shelves, thicknesses)
-    shelving = Shelving(
-        case_of(given, inside), bottoms, thicknesses, given.edge, origin_of(given)
-    )  # fmt: skip
+    shelving = laid_out(given, inside, bottoms, thicknesses)
     if shelves:
-        working += (_stepping(given, show, shelving, opening),)
-    text = show.text(opening)
-    overall = shelving.case.overall if shelving.case.whole else inside
-    return Reckoning(
+        working += (_each_mark(given, show, shelving, opening),)
+    return shelves_told(
+        show,
+        shelving,
         answers={
             "opening": opening,
             "shelf_count": shelves,
             "height": inside,
-            **marked_answers(shelving, show),
+            **({"stepping": stepping(show, opening, shelves + 1)} if shelves else {}),
         },
         working=working,
-        drawing=case_from_the_front(
-            show,
-            shelving,
-            words=case_words(shelving, show.text(overall), [text] * (shelves + 1)),
-            openings=(text,),
-            answer="height" if given.height is None else "opening",
-        ),
-        cautions=CAUTIONS,
-        stick=side_stick(show, shelving),
+        openings=[opening] * (shelves + 1),
+        alike=True,
+        answer="height" if given.height is None else "opening",
     )
 
 
-def _stepping(given, show, shelving, opening):
+def _each_mark(given, show, shelving, opening):
     """How each mark comes from the first."""
     first, t = shelving.marks[0], show.number(given.thickness)
     each = f"{show.number(opening)} + {t} = {show.number(opening + given.thickness)}"
@@ -141,6 +129,7 @@ RECKONER = Reckoner(
         Answer("shelf_count", "Shelves", "count"),
         Answer("height", "Inside height"),
         *MARKED,
+        STEPPING,
     ),
     source=(
         "Arithmetic: height = shelves × thickness + (shelves + 1) × opening. Marking every shelf "

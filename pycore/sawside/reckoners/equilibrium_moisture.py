@@ -2,7 +2,7 @@
 
 from sawside.lengths.display import mixed_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice
-from sawside.reckoners.moisture_fields import air_fields
+from sawside.reckoners.shared.moisture_fields import air_fields
 from sawside.wood.moisture import DAMPEST, DRIEST, equilibrium, fahrenheit
 from sawside.wood.numbers import number_text, percent_text
 

@@ -4,7 +4,7 @@ from sawside.drawing.frame import rectangle_drawing
 from sawside.geometry.frame import rectangle
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.frame_pieces import (
+from sawside.reckoners.shared.frame_pieces import (
     FIRST_ANSWERS,
     LAST_ANSWERS,
     MEASURED,
@@ -140,7 +140,7 @@ RECKONER = Reckoner(
     compute=compute,
     example={
         "around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4",
-        "rabbet": "3/8", "clearance": "1/16", "kerf": "1/8", "stick": "96",
+        "rabbet": "3/8", "clearance": "1/16", "stick": "96",
     },
     makes_parts=True,
 )  # fmt: skip

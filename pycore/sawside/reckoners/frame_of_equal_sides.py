@@ -11,7 +11,7 @@ from sawside.geometry.angles import tangent
 from sawside.geometry.frame import regular
 from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import Reckoner, Reckoning, choice, count, length
-from sawside.reckoners.frame_pieces import (
+from sawside.reckoners.shared.frame_pieces import (
     FIRST_ANSWERS,
     LAST_ANSWERS,
     MEASURED,
@@ -117,7 +117,7 @@ RECKONER = Reckoner(
     compute=compute,
     example={
         "sides": "8", "around": "panel", "size_is": "across", "size": "12", "stock": "1 1/2",
-        "rabbet": "3/8", "clearance": "1/16", "kerf": "1/8", "stick": "72",
+        "rabbet": "3/8", "clearance": "1/16", "stick": "72",
     },
     makes_parts=True,
 )  # fmt: skip

@@ -6,39 +6,33 @@ and solved for. With the count blank the highest opening is the least that one w
 
 from fractions import Fraction
 
-from sawside.drawing.case import case_from_the_front, case_words
-from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.geometry.case import Shelving, stacked
+from sawside.geometry.case import stacked
 from sawside.geometry.graduation import Ratio, Step
 from sawside.lengths.display import decimal_text
 from sawside.lengths.real import sign
-from sawside.reckoners.case_fields import (
-    CAUTIONS,
-    MARKED,
-    MARKING,
-    MOST_SHELVES,
-    THICKNESS,
-    case_of,
-    height_field,
-    inside_height,
-    inside_working,
-    marked_answers,
-    marked_as,
-    origin_of,
-    refuse_no_room,
-    refuse_too_many,
-    shelves_text,
-)
 from sawside.reckoners.declaration import (
     Answer,
     Reckoner,
-    Reckoning,
     choice,
     count,
     length,
     number,
 )
+from sawside.reckoners.shared.case_fields import (
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_as,
+    refuse_no_room,
+    refuse_too_many,
+    shelves_text,
+)
+from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
 
 _WAYS = {"step": Step, "ratio": Ratio}
 _NAMES = {
@@ -71,36 +65,26 @@ def compute(given, show):
     thicknesses = (given.thickness,) * shelves
     # The last one from the top, so that it is rational where the highest opening was given.
     bottoms = (*stacked(openings, thicknesses)[:-1], inside - openings[-1] - given.thickness)
-    shelving = Shelving(
-        case_of(given, inside), bottoms, thicknesses, given.edge, origin_of(given)
-    )  # fmt: skip
+    shelving = laid_out(given, inside, bottoms, thicknesses)
     lines += tuple(_working(given, show, inside, shelves, openings))
     grades = (
         {"step": openings[0] - openings[1]}
         if given.by == "step"
         else {"ratio": _percent(openings[1] / openings[0])}
     )
-    texts = [show.text(each) for each in openings]
-    overall = shelving.case.overall if shelving.case.whole else inside
-    return Reckoning(
+    return shelves_told(
+        show,
+        shelving,
         answers={
             "lowest": openings[0],
             "highest": openings[-1],
             "shelf_count": shelves,
             "height": inside,
             **grades,
-            **marked_answers(shelving, show),
         },
         working=(*lines, marked_as(given)),
-        drawing=case_from_the_front(
-            show,
-            shelving,
-            words=case_words(shelving, show.text(overall), texts),
-            openings=texts,
-            answer="height" if given.height is None else "opening",
-        ),
-        cautions=CAUTIONS,
-        stick=side_stick(show, shelving),
+        openings=openings,
+        answer="height" if given.height is None else "opening",
     )
 
 
@@ -119,7 +103,7 @@ def _two_blank(given, grade_key):
     if len(blank) > 2:
         raise Refusal(
             "conflict",
-            f"Too much is blank: of {named} only two can be worked out.",
+            f"Only two of {named} can be left blank.",
             f"Fill in {_NAMES[blank[-1]]}.",
             field=blank[-1],
         )

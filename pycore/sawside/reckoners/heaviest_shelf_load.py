@@ -4,8 +4,8 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shelf_answers import ANSWERS, SOURCE, load_told, told
-from sawside.reckoners.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, load_told, told
+from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 from sawside.wood.numbers import number_text
 from sawside.wood.shelf import Load
 

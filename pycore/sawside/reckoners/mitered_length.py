@@ -7,9 +7,9 @@ way from the inside to the outside is longer than the inside by t of both allowa
 
 from fractions import Fraction
 
+from sawside.drawing.later import later
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
-from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
@@ -18,72 +18,16 @@ from sawside.reckoners.declaration import (
     Part,
     Reckoner,
     Reckoning,
-    angle,
     choice,
     length,
 )
+from sawside.reckoners.shared.end_fields import cut_end, end_fields
 from sawside.wood.saw import cautions_at_the_saw
-
-_ENDS = {
-    "square": "Square",
-    "45": "45° miter",
-    "other": "Another angle",
-    "edge": "Edge miter",
-    "corner": "Half of a corner",
-    "unequal": "Unequal widths",
-}
-
-_ENDS_HELP = "A miter crosses the face; an edge miter (bevel) crosses the thickness."
-
-
-def _end(side):
-    end, name = f"{side}_end", side.capitalize()
-    return (
-        choice(
-            end,
-            f"{name} end",
-            _ENDS,
-            default="45",
-            help=_ENDS_HELP if side == "left" else "",
-        ),
-        angle(
-            f"{side}_angle",
-            f"{name} angle",
-            help="From square, as on the saw's scale: 0 is a square cut.",
-            most=str(STEEPEST),
-            shown_when=(end, ("other",)),
-        ),
-        angle(
-            f"{side}_tilt",
-            f"{name} blade tilt",
-            help="From upright, as on the saw's scale: half of a square corner is 45.",
-            default="45",
-            most=str(STEEPEST),
-            shown_when=(end, ("edge",)),
-        ),
-        angle(
-            f"{side}_corner",
-            f"{name} corner",
-            help="The angle between the two pieces, seen from the inside: 90 is square.",
-            default="90",
-            least="20",
-            most="179",
-            shown_when=(end, ("corner", "unequal")),
-        ),
-        length(
-            f"{side}_neighbor",
-            f"Width of the piece at the {side}",
-            help="The stock width of the piece that it meets there.",
-            least="1/64 in",
-            most="4 ft",
-            shown_when=(end, ("unequal",)),
-        ),
-    )
 
 
 def compute(given, show):
     """The sides in inches, what each end adds, and the settings; all may be irrational."""
-    ends = left, right = [_cut_end(given, show, side) for side in ("left", "right")]
+    ends = left, right = [cut_end(given, show, side) for side in ("left", "right")]
     total = left.adds + right.adds
     back = _part_way(given, show, ends)
     part_way = {"inside": Fraction(0), "outside": Fraction(1), "rabbet": back}[given.known_face]
@@ -143,30 +87,6 @@ def compute(given, show):
     )
 
 
-def _cut_end(given, show, side):
-    kind, typed, tilt, corner, neighbor = (
-        getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "corner", "neighbor")
-    )
-    if kind == "edge":
-        if given.thickness is None:
-            raise Refusal(
-                "missing",
-                f"The {side} end is an edge miter, which crosses the thickness, and Stock "
-                "thickness is blank.",
-                "Fill it in, or choose a miter across the face.",
-                field="thickness",
-            )
-        return end_of(side, "edge", tilt, given.thickness)
-    if kind == "corner":
-        return end_at_corner(side, given.width, corner)
-    if kind == "unequal":
-        try:
-            return end_at_unequal(show, side, given.width, neighbor, corner)
-        except Refusal as refusal:
-            raise refusal.of(f"{side}_neighbor") from None
-    return end_of(side, "flat", {"square": 0, "45": 45}.get(kind, typed), given.width)
-
-
 def _part_way(given, show, ends):
     """How far the back of the rabbet lies from the inside (0) to the outside (1); None for none."""
     if given.rabbet is None:
@@ -201,6 +121,7 @@ def _setting(degrees):
     return f"{angle_text(degrees)} (saw set to {angle_text(degrees).removesuffix('°')})"
 
 
+@later
 def _working(show, given, ends, back, long_side, short_side):
     lines = [each for each in (end.worked(show) for end in ends) if each]
     adds = [each.adds for each in ends if each.degrees != 0]
@@ -264,8 +185,8 @@ RECKONER = Reckoner(
             least="1/64 in",
             most="4 ft",
         ),
-        *_end("left"),
-        *_end("right"),
+        *end_fields("left"),
+        *end_fields("right"),
         length(
             "thickness",
             "Stock thickness",

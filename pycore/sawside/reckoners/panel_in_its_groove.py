@@ -8,7 +8,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import to_mark
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.moisture_fields import (
+from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
     WOOD,

@@ -15,6 +15,7 @@ from sawside.reckoners.declaration import (
     lengths,
     rows,
 )
+from sawside.reckoners.shared.pin_rows import refuse_rows, row_warnings
 
 _MOST_HOLES = 200
 _MOST_DRAWN = 40
@@ -30,7 +31,7 @@ _CAUTIONS = (
 def compute(given, show):
     """The height of every hole, which hole gives which shelf, and what is left of the wood."""
     pitch = pitch_of(given.pitch, given.own_pitch)
-    _check(given, show, pitch)
+    refuse_rows(given, show, pitch)
     last = given.side - given.first if given.last is None else given.last
     try:
         row = HoleRow.up_to(given.first, pitch, min(last, given.side - given.diameter / 2))
@@ -74,90 +75,46 @@ def compute(given, show):
         "left_out": _left_out_text(left_out),
     }
     if given.wanted:
-        answers["shelves"] = _shelves(given, show, row, numbers)
+        shelves = _shelves(given, row, numbers)
+        answers["shelves"] = [
+            (f"Hole {hole}, wanted {show.text(wanted)}", row.center(hole) + given.rest)
+            for wanted, hole in shelves
+        ]
+        answers["enough"] = _enough(numbers, [hole for _, hole in shelves])
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, show, row, last, left_out, answers)),
         drawing=_drawing(given, show, row, numbers, zones),
-        cautions=(*_warnings(given, show, pitch), *_CAUTIONS),
+        cautions=(*row_warnings(given, show, pitch), *_CAUTIONS),
         stick=story_stick(
             show, given.side, holes, name="Pin holes of one row", start="Lower end of the side",
             diameter=given.diameter,
+            setbacks=(("Front row", given.front), ("Back row", given.back)),
+            note=f"Holes {fine_text(given.diameter, show)} wide, "
+            f"{fine_text(given.hole_depth, show)} deep.",
         ),
     )  # fmt: skip
 
 
-def _check(given, show, pitch):
-    """Refuse holes that run into each other, an edge, or the other row."""
-    for bad, message, remedy, field in (
-        (
-            pitch <= given.diameter,
-            f"Holes {fine_text(pitch, show)} apart and {fine_text(given.diameter, show)} wide run "
-            "into each other.",
-            "Give a larger pitch or a smaller hole.",
-            "own_pitch" if given.pitch == "own" else "diameter",
-        ),
-        (
-            given.front <= given.diameter / 2,
-            "The front row would break out of the front edge.",
-            "Give a front setback of more than half the hole.",
-            "front",
-        ),
-        (
-            given.back <= given.diameter / 2,
-            "The back row would break out of the back edge.",
-            "Give a back setback of more than half the hole.",
-            "back",
-        ),
-        (
-            given.first <= given.diameter / 2,
-            "The first hole would break out of the lower end.",
-            "Give a first hole that is higher.",
-            "first",
-        ),
-        (
-            given.depth - given.front - given.back <= given.diameter,
-            f"The two rows meet: setbacks of {show.text(given.front)} and {show.text(given.back)} "
-            f"in a side {show.text(given.depth)} deep.",
-            "Give smaller setbacks.",
-            "back",
-        ),
-    ):
-        if bad:
-            raise Refusal("impossible", message, remedy, field=field)
+def _shelves(given, row, numbers):
+    """(height wanted, the hole that comes nearest) of each shelf."""
+    return [
+        (wanted, min(numbers, key=lambda hole: abs(row.center(hole) + given.rest - wanted)))
+        for wanted in given.wanted
+    ]
 
 
-def _shelves(given, show, row, numbers):
-    """For each shelf that is wanted, the hole that comes nearest and the height that it gives."""
-    for wanted in given.wanted:
-        nearest = min(
-            numbers, key=lambda number: abs(row.center(number) + given.rest - wanted)
-        )  # fmt: skip
-        yield f"Hole {nearest}, wanted {show.text(wanted)}", row.center(nearest) + given.rest
+def _enough(numbers, used):
+    """The fewest holes of a row that reach from the lowest of these shelves to the highest."""
+    low, high = min(used), max(used)
+    many = sum(low <= number <= high for number in numbers)
+    if many == 1:
+        return f"Hole {low} alone."
+    return f"Holes {low} to {high}: {many} in a row instead of {len(numbers)}."
 
 
 def _left_out_text(numbers):
     return "None" if not numbers else ", ".join(f"hole {number}" for number in numbers).capitalize()
-
-
-def _warnings(given, show, pitch):
-    """What is wrong with the wood around the holes; it can still be drilled."""
-    behind = given.thickness - given.hole_depth
-    if behind <= 0:
-        yield (
-            f"The holes come through: they are {fine_text(given.hole_depth, show)} deep and the "
-            f"side is {fine_text(given.thickness, show)}. Make them shallower."
-        )
-    elif behind < given.thickness / 8:
-        yield (
-            f"Only {fine_text(behind, show)} is left behind the holes: the drill's point may come "
-            "through."
-        )
-    if pitch < 2 * given.diameter:
-        yield (
-            f"Only {fine_text(pitch - given.diameter, show)} of wood is left between two holes; "
-            "they may split out."
-        )
 
 
 def _working(given, show, row, last, left_out, answers):
@@ -283,6 +240,7 @@ RECKONER = Reckoner(
     answers=(
         Answer("holes", "Center of each hole, from the lower end", "lengths"),
         Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths"),
+        Answer("enough", "Fewest holes for these shelves", "text"),
         Answer("count", "Holes in a row", "count"),
         Answer("total", "Holes in all", "count"),
         Answer("left_out", "Left out", "text"),

@@ -8,6 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from sawside.drawing.edge_piece import EdgeCut, edge_piece
+from sawside.drawing.later import later
 from sawside.drawing.scarf import scarf_run
 from sawside.errors import Refusal
 from sawside.geometry.angles import arctangent, tangent
@@ -142,6 +143,7 @@ def _piece(show, given, number, stretch, overlap, degrees):
     )
 
 
+@later
 def _working(show, given, degrees, slope, overlap, face, joints, parts):
     thick, setting, steep = show.number(given.thickness), angle_text(degrees, 2), show.pure(slope)
     found = f"A slope of 1 in {steep} is arctan {steep} = {setting} from square; " if (

@@ -4,7 +4,7 @@ from sawside.drawing.moving_panel import moving_panel
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.moisture_fields import (
+from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
     WOOD,

@@ -5,8 +5,8 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.lengths.marks import to_mark
 from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 
 _MOST = Fraction(12)
 

@@ -1,8 +1,8 @@
 """How far a loaded shelf sags, at once and after years, and whether that is too much."""
 
 from sawside.reckoners.declaration import Reckoner
-from sawside.reckoners.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 
 
 def compute(given, show):

@@ -3,12 +3,10 @@
 The count of either part may be blank: then as many shelves go there as leave the least opening.
 """
 
-from sawside.drawing.case import case_from_the_front, case_words
-from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.geometry.case import EDGES, Shelving, stacked
-from sawside.reckoners.case_fields import (
-    CAUTIONS,
+from sawside.geometry.case import EDGES, stacked
+from sawside.reckoners.declaration import Answer, Reckoner, count, length
+from sawside.reckoners.shared.case_fields import (
     MARKED,
     MARKING,
     MOST_SHELVES,
@@ -17,13 +15,12 @@ from sawside.reckoners.case_fields import (
     height_field,
     inside_height,
     inside_working,
-    marked_answers,
     marked_as,
     origin_of,
     refuse_too_many,
     shelves_text,
 )
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, length
+from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
 
 
 def compute(given, show):
@@ -46,30 +43,22 @@ def compute(given, show):
     thicknesses = (*[t] * counts[0], fixed, *[t] * counts[1])
     bottoms = (*stacked(every[: counts[0]], thicknesses), low)
     above = stacked(every[counts[0] + 1 : -1], thicknesses[counts[0] + 1 :])
-    shelving = Shelving(
-        case, (*bottoms, *(high + each for each in above)), thicknesses, given.edge,
-        origin_of(given),
+    shelving = laid_out(
+        given, inside, (*bottoms, *(high + each for each in above)), thicknesses
     )  # fmt: skip
-    texts = [show.text(each) for each in every]
-    return Reckoning(
+    return shelves_told(
+        show,
+        shelving,
         answers={
             "opening_below": openings[0],
             "opening_above": openings[1],
             "below": counts[0],
             "above": counts[1],
-            **marked_answers(shelving, show),
         },
         working=(*lines, f"{marked_as(given)}; the fixed shelf is shelf {counts[0] + 1}"),
-        drawing=case_from_the_front(
-            show,
-            shelving,
-            words=case_words(shelving, show.text(case.overall if case.whole else inside), texts)
-            + f" Shelf {counts[0] + 1} is the fixed one.",
-            openings=texts,
-            fixed=(counts[0],),
-        ),
-        cautions=CAUTIONS,
-        stick=side_stick(show, shelving),
+        openings=every,
+        more_words=f" Shelf {counts[0] + 1} is the fixed one.",
+        fixed=(counts[0],),
     )
 
 

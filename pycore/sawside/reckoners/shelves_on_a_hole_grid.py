@@ -2,37 +2,31 @@
 
 from itertools import pairwise
 
-from sawside.drawing.case import case_from_the_front, case_words
-from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.geometry.case import Shelving, stacked
+from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, pitch_of
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.case_fields import (
-    CAUTIONS,
-    MARKED,
-    MARKING,
-    MOST_SHELVES,
-    THICKNESS,
-    case_of,
-    height_field,
-    inside_height,
-    inside_working,
-    marked_answers,
-    marked_as,
-    numbered,
-    origin_of,
-    refuse_no_room,
-)
 from sawside.reckoners.declaration import (
     Answer,
     Reckoner,
-    Reckoning,
     choice,
     count,
     length,
     lengths,
 )
+from sawside.reckoners.shared.case_fields import (
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_as,
+    numbered,
+    refuse_no_room,
+)
+from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
 
 
 def compute(given, show):
@@ -54,14 +48,12 @@ def compute(given, show):
     bottoms = tuple(row.center(number) + given.rest for number in numbers)
     _refuse_meeting(show, numbers, bottoms, t, pitch)
     thicknesses = (t,) * len(bottoms)
-    shelving = Shelving(case_of(given, inside), bottoms, thicknesses, given.edge, origin_of(given))
+    shelving = laid_out(given, inside, bottoms, thicknesses)
     openings = shelving.openings
-    texts = [show.text(each) for each in openings]
     moved = [abs(bottom - wanted) for bottom, wanted in zip(bottoms, ideal, strict=True)]
-    answers = marked_answers(shelving, show)
-    answers["openings"] = numbered("Opening", [on_fine_marks(each, show) for each in openings])
-    answers["difference"] = on_fine_marks(max(openings) - min(openings), show)
-    return Reckoning(
+    return shelves_told(
+        show,
+        shelving,
         answers={
             "holes": [
                 (f"Shelf {shelf}: hole {number}", row.center(number))
@@ -69,23 +61,15 @@ def compute(given, show):
             ],
             "holes_needed": row.count,
             "moved": on_fine_marks(max(moved), show),
-            **answers,
+            "openings": numbered("Opening", [on_fine_marks(each, show) for each in openings]),
+            "difference": on_fine_marks(max(openings) - min(openings), show),
         },
         working=(
             *inside_working(given, show, inside),
             *_working(given, show, ideal, numbers, row),
             marked_as(given),
         ),
-        drawing=case_from_the_front(
-            show,
-            shelving,
-            words=case_words(
-                shelving, show.text(shelving.case.overall if shelving.case.whole else inside), texts
-            ),
-            openings=texts,
-        ),
-        cautions=CAUTIONS,
-        stick=side_stick(show, shelving),
+        openings=openings,
     )
 
 

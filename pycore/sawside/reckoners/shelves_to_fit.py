@@ -6,26 +6,21 @@ just as high as the things need.
 
 from fractions import Fraction
 
-from sawside.drawing.case import case_from_the_front, case_words
-from sawside.drawing.story_stick import side_stick
 from sawside.errors import Refusal
-from sawside.geometry.case import Shelving, stacked
-from sawside.reckoners.case_fields import (
-    CAUTIONS,
+from sawside.geometry.case import stacked
+from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, rows
+from sawside.reckoners.shared.case_fields import (
     MARKED,
     MARKING,
     MOST_SHELVES,
     THICKNESS,
-    case_of,
     height_field,
     inside_height,
     inside_working,
-    marked_answers,
     marked_as,
-    origin_of,
     shelves_text,
 )
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, length, rows
+from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
 
 
 def compute(given, show):
@@ -62,30 +57,18 @@ def compute(given, show):
     if left_over:
         working.append(_left_over(given, show, inside, needs, openings))
     thicknesses = (given.thickness,) * shelves
-    shelving = Shelving(
-        case_of(given, inside), stacked(openings, thicknesses), thicknesses, given.edge,
-        origin_of(given),
-    )  # fmt: skip
-    texts = [show.text(each) for each in openings]
-    overall = shelving.case.overall if shelving.case.whole else inside
-    return Reckoning(
+    return shelves_told(
+        show,
+        laid_out(given, inside, stacked(openings, thicknesses), thicknesses),
         answers={
             "left_over": left_over,
             "needed": needs,
             "shelf_count": shelves,
             "height": inside,
-            **marked_answers(shelving, show),
         },
         working=(*working, marked_as(given)),
-        drawing=case_from_the_front(
-            show,
-            shelving,
-            words=case_words(shelving, show.text(overall), texts),
-            openings=texts,
-            answer="height" if given.height is None else "opening",
-        ),
-        cautions=CAUTIONS,
-        stick=side_stick(show, shelving),
+        openings=openings,
+        answer="height" if given.height is None else "opening",
     )
 
 

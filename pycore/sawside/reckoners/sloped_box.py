@@ -15,7 +15,6 @@ from sawside.geometry.compound import (
 from sawside.lengths.marks import to_mark
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.compound_saw import OTHER, TILTS, lay, told
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -27,7 +26,8 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
-from sawside.reckoners.sloped_sides import check, lean_of, sides_of
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS, lay, told
+from sawside.reckoners.shared.sloped_sides import check, lean_of, sides_of
 from sawside.wood.saw import cautions_at_the_saw
 
 _EDGES = {"top": "top edge", "bottom": "bottom edge"}

@@ -4,7 +4,7 @@ from sawside.drawing.slot import slot
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, lengths
-from sawside.reckoners.moisture_fields import (
+from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
     WOOD,
@@ -12,7 +12,7 @@ from sawside.reckoners.moisture_fields import (
     board_text,
     cautions,
 )
-from sawside.reckoners.slot_fields import SLOTS, slot_answers, slot_lines, slot_of
+from sawside.reckoners.shared.slot_fields import SLOTS, slot_answers, slot_lines, slot_of
 
 _FIXED = {"middle": "Along its middle", "front": "At its front edge", "back": "At its back edge"}
 _SNUG = (

@@ -23,8 +23,14 @@ from sawside.reckoners.declaration import (
     length,
     rows,
 )
-from sawside.reckoners.wrap_sides import legs_of, side_fields, sides_of
-from sawside.reckoners.wrap_words import AT_THE_SAW, cautions_of, name_of, order_of, working_of
+from sawside.reckoners.shared.wrap_sides import legs_of, side_fields, sides_of
+from sawside.reckoners.shared.wrap_words import (
+    AT_THE_SAW,
+    cautions_of,
+    name_of,
+    order_of,
+    working_of,
+)
 
 _AROUND = {
     "case": "Around a case or column: outside corners",

@@ -2,8 +2,10 @@
 
 from fractions import Fraction
 
+from sawside.drawing.later import made
 from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, length_value, rational_text
+from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.show import angle_text
 from sawside.lengths.units import MILE
@@ -18,11 +20,16 @@ def told(answer, value, show):
 def length_told(key, label, value, show):
     """A length (exact inches, or already on its mark) as a VALUE; "range" beyond a mile."""
     rounded = show.rounded(value)
-    if abs(rounded.mark) > MILE:
+    refuse_beyond_a_mile(label, rounded.mark)
+    return length_value(key, label, rounded, show.settings.display)
+
+
+def refuse_beyond_a_mile(label, value):
+    """Refuse a length ("range") that nobody means."""
+    if abs(value.exact if isinstance(value, Rounded) else value) > MILE:
         raise Refusal(
             "range", f"{label} comes out longer than a mile.", "Check the numbers and their units."
         )
-    return length_value(key, label, rounded, show.settings.display)
 
 
 def count_told(key, label, value, _show):
@@ -92,6 +99,11 @@ _TOLD = {
 
 def part_told(part, show):
     """A part as the contract's PART; every measure comes with its mark."""
+    return part_without_drawing(part, show) | {"drawing": made(part.drawing)}
+
+
+def part_without_drawing(part, show):
+    """The same without the picture, which costs the most."""
     data = {"key": part.key, "name": part.name, "count": part.count}
     for key, label in (("length", "Length"), ("width", "Width"), ("thickness", "Thickness")):
         value = getattr(part, key)
@@ -103,4 +115,4 @@ def part_told(part, show):
     for key, label in (("long_side", "Long side"), ("short_side", "Short side")):
         if (value := getattr(part, key)) is not None:
             data[key] = length_told(key, label, value, show)
-    return data | {"drawing": part.drawing}
+    return data

@@ -1,9 +1,11 @@
 """Declarations as data: what the page draws a question from."""
 
-from sawside.lengths.settings import CHOICES, KERF, KERF_LIMITS, MOST_TAPES
+from sawside.lengths.own_material import FIGURES
+from sawside.lengths.settings import CHOICES, KERF, KERF_LIMITS, MOST_MATERIALS, MOST_TAPES
 from sawside.lengths.tape_rows import PARTS
 from sawside.reckoners import RECKONERS
-from sawside.reckoners.declaration import Choice, Field, length, rows
+from sawside.reckoners.declaration import Choice, Field, length, number, rows
+from sawside.wood.own import PREFIX
 
 _SETTINGS = {
     "unit": ("A bare number means", "The unit of a number that is typed without one."),
@@ -22,6 +24,14 @@ _TAPE_HELP = {
 }
 
 
+_MATERIAL_HELP = {
+    "stiffness": "What sag needs; a data sheet may give GPa: 1 GPa is 0.145 million psi.",
+    "strength": "1 MPa is 145 psi.",
+    "tangential": "What movement needs: the part of the width for each 1 % of moisture.",
+    "radial": "",
+}
+
+
 def settings_told():
     """The settings as fields; the first choice of each is its default."""
     for key, (label, help_) in _SETTINGS.items():
@@ -35,6 +45,30 @@ def settings_told():
         length("kerf", "Kerf", help=help_, default=f"{KERF} in", least=least, most=most)
     )
     yield field_told(_tapes())
+    yield field_told(_materials())
+
+
+def _materials():
+    """The rows of the person's own materials."""
+    parts = [
+        Field("text", "name", "Name", help="As you call it."),
+        *(
+            number(part, label, unit, help=_MATERIAL_HELP[part], least=least, most=most,
+                   may_be_blank=True, blank_means="Not known.")
+            for part, (label, unit, least, most) in FIGURES.items()
+        ),
+        Field("text", "note", "Note", help="Where the figures come from; shown with answers."),
+    ]  # fmt: skip
+    return rows(
+        "materials",
+        "My materials",
+        parts,
+        row_label="Material",
+        most_rows=MOST_MATERIALS,
+        help="Woods and panels that the lists lack, with figures from a data sheet or a test.",
+        may_be_blank=True,
+        blank_means="No material of your own.",
+    )
 
 
 def _tapes():
@@ -107,7 +141,11 @@ def field_told(field):
         and {"field": field.shown_when[0], "is": list(field.shown_when[1])},
     }
     if field.choices_from:
-        data |= {"kind": "choice", "choices_from": field.choices_from, "choices": []}
+        data |= {"choices_from": field.choices_from, "choices": []}
+    if field.kind == "tape":
+        data["kind"] = "choice"
+    if field.kind == "material":
+        data["choices_prefix"] = PREFIX
     if field.choices:
         data["choices"] = [_choice_told(choice) for choice in field.choices]
     if field.most_rows is not None:

@@ -1,5 +1,6 @@
 """Answering one question: values in as they were typed, the whole answer out as data."""
 
+from sawside.drawing.later import made
 from sawside.errors import Refusal, quoted
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
@@ -21,14 +22,19 @@ def find(key):
     return reckoner
 
 
-def reckon(reckoner, values, settings):
+def reckon(reckoner, values, settings, names=None):
     """The answer to a reckoner's question, as the contract of `reckon` (without "ok").
 
-    Raises `Refusals` with one refusal for each bad field, or the reckoner's own `Refusal`.
+    `names` may stand in its texts. Raises `Refusals` with one refusal for each bad field, or the
+    reckoner's own `Refusal`.
     """
-    form = read_values(reckoner, values, settings)
+    form = read_values(reckoner, values, settings, names)
     show = Show(settings)
-    found = reckoner.compute(form.given, show)
+    return reckoning_told(reckoner, form, reckoner.compute(form.given, show), show)
+
+
+def reckoning_told(reckoner, form, found, show):
+    """Everything that was found, as the contract of `reckon`."""
     first = reckoner.answers[0]
     return {
         "reckoner": reckoner.key,
@@ -37,9 +43,9 @@ def reckon(reckoner, values, settings):
             for answer in reckoner.answers
             if answer.key in found.answers
         ],
-        "working": [{"text": line} for line in found.working],
+        "working": [{"text": line} for line in made(found.working)],
         "source": reckoner.source,
-        "drawing": found.drawing,
+        "drawing": made(found.drawing),
         "stick": found.stick,
         "tape": stretch(show.rounded(found.answers[first.key])) if first.kind == "length" else None,
         "cautions": list(found.cautions),

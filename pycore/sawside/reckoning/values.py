@@ -8,6 +8,7 @@ from sawside.lengths.fine import fine_text
 from sawside.lengths.reader import read_angle, read_count, read_length, read_number
 from sawside.lengths.show import Show
 from sawside.wood.materials import MATERIALS
+from sawside.wood.own import PREFIX, own_material
 
 
 class Form:
@@ -20,9 +21,12 @@ class Form:
         self.solved = []
 
 
-def read_values(reckoner, values, settings):
-    """Read a reckoner's values. Raises `Refusals` with one refusal for each bad field."""
-    form, blank, refusals = _read_fields(reckoner.fields, values, settings)
+def read_values(reckoner, values, settings, names=None):
+    """Read a reckoner's values; `names` may stand in its texts (see `lengths.names`).
+
+    Raises `Refusals` with one refusal for each bad field.
+    """
+    form, blank, refusals = _read_fields(reckoner.fields, values, settings, names)
     if form is None:
         raise refusals[0].of("values")
     solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
@@ -35,17 +39,59 @@ def read_values(reckoner, values, settings):
     return form
 
 
+def reread(reckoner, form, values, settings, names, linked):
+    """The form that only differs in the fields `linked`, whose names now stand for others.
+
+    How a text was understood does not depend on what its names stand for. Refusals as
+    `read_values`.
+    """
+    given = SimpleNamespace(**vars(form.given))
+    for field in linked:
+        try:
+            value, _ = read_field(field, _typed(field, values), settings, names)
+        except (Refusal, Refusals):
+            return read_values(reckoner, values, settings, names)
+        setattr(given, field.key, value)
+    again = Form(given, form.echoes, form.summary)
+    again.solved = form.solved
+    return again
+
+
+def linkable(reckoner, values):
+    """(field, text) of every text that may hold names: those of numbers that are shown."""
+    yield from _linkable(reckoner.fields, values)
+
+
+def _linkable(fields, values):
+    for field in fields:
+        if field.kind not in LINKABLE or not _shown(field, fields, values):
+            continue
+        value = values.get(field.key, "")
+        if isinstance(value, str):
+            yield field, value
+        elif field.kind == "rows":
+            for row in value:
+                if isinstance(row, dict):
+                    yield from ((field, text) for _, text in _linkable(field.fields, row))
+        else:
+            yield from ((field, text) for text in value if isinstance(text, str))
+
+
+LINKABLE = ("length", "angle", "count", "number", "lengths", "rows")
+"""The kinds of fields whose texts are read as sums."""
+
+
 def _not_one_blank(solved, empty):
     labels = [field.label for field in solved]
     named = f"{', '.join(labels[:-1])} and {labels[-1]}"
     if empty:
-        message = f"Too much is blank: of {named} only one can be worked out."
+        message = f"Only one of {named} can be left blank."
         return Refusal("conflict", message, f"Fill in {empty[0].label}.", field=empty[0].key)
     message = f"Nothing is left to work out: {named} are all filled in."
     return Refusal("conflict", message, "Leave one of them blank.", field=solved[-1].key)
 
 
-def _read_fields(fields, values, settings):
+def _read_fields(fields, values, settings, names):
     """(form, keys left blank, refusals) of some fields; values of hidden fields are not read."""
     if not isinstance(values, dict):
         refusal = Refusal("message", "The values are not readable.", "Send them by field.")
@@ -74,7 +120,7 @@ def _read_fields(fields, values, settings):
                 refusals.append(Refusal("missing", message, "Fill it in.", field=field.key))
             continue
         try:
-            given[field.key], echo = _READ[field.kind](field, value, settings)
+            given[field.key], echo = read_field(field, value, settings, names)
         except Refusal as refusal:
             refusals.append(refusal.of(field.key))
         except Refusals as several:
@@ -86,6 +132,11 @@ def _read_fields(fields, values, settings):
                 summary.append(f"{field.label} {echo}")
                 echoes[field.key] = echo
     return Form(SimpleNamespace(**given), echoes, ", ".join(summary)), blank, refusals
+
+
+def read_field(field, value, settings, names=None):
+    """(what a reckoner is given, how it was read) of what was typed in one field; not blank."""
+    return _READ[field.kind](field, value, settings, names)
 
 
 def _typed(field, values):
@@ -128,31 +179,31 @@ def _bound(read, text):
     return read(text).value
 
 
-def _length(field, value, settings):
-    reading = read_length(_text(field, value), settings.unit)
+def _length(field, value, settings, names):
+    reading = read_length(_text(field, value), settings.unit, names)
     _in_range(field, reading.value, read_length)
     return reading.value, reading.echo
 
 
-def _angle(field, value, _settings):
-    reading = read_angle(_text(field, value))
+def _angle(field, value, _settings, names):
+    reading = read_angle(_text(field, value), names)
     _in_range(field, reading.value, read_angle)
     return reading.value, reading.echo
 
 
-def _count(field, value, _settings):
-    reading = read_count(_text(field, value))
+def _count(field, value, _settings, names):
+    reading = read_count(_text(field, value), names)
     _in_range(field, reading.value, read_count)
     return int(reading.value), reading.echo
 
 
-def _number(field, value, _settings):
-    reading = read_number(_text(field, value))
+def _number(field, value, _settings, names):
+    reading = read_number(_text(field, value), names)
     _in_range(field, reading.value, read_number)
     return reading.value, f"{reading.echo} {field.unit}"
 
 
-def _choice(field, value, _settings):
+def _choice(field, value, _settings, _names):
     for choice in field.choices:
         if choice.value == value:
             return value, choice.label
@@ -162,12 +213,14 @@ def _choice(field, value, _settings):
     )
 
 
-def _material(field, value, settings):
-    key, label = _choice(field, value, settings)
+def _material(field, value, settings, names):
+    if isinstance(value, str) and value.startswith(PREFIX):
+        return own_material(value, settings.materials, field.figure)
+    key, label = _choice(field, value, settings, names)
     return MATERIALS.get(key), label
 
 
-def _tape(field, value, settings):
+def _tape(field, value, settings, _names):
     for tape in settings.tapes:
         if tape.name == value:
             return tape, tape.name
@@ -186,7 +239,7 @@ def _list(field, value):
     return value
 
 
-def _lengths(field, value, settings):
+def _lengths(field, value, settings, names):
     """The lengths of a list; blank entries are skipped."""
     read, echoes, refusals = [], [], []
     for row, typed in enumerate(_list(field, value)):
@@ -194,7 +247,7 @@ def _lengths(field, value, settings):
         if typed is None:
             continue
         try:
-            length, echo = _length(field, typed, settings)
+            length, echo = _length(field, typed, settings, names)
         except Refusal as refusal:
             refusals.append(_in_row(refusal, field, row))
         else:
@@ -203,13 +256,13 @@ def _lengths(field, value, settings):
     return _all(field, read, echoes, refusals)
 
 
-def _rows(field, value, settings):
+def _rows(field, value, settings, names):
     """The rows of a field; a row with nothing typed is skipped."""
     read, echoes, refusals = [], [], []
     for row, typed in enumerate(_list(field, value)):
         if isinstance(typed, dict) and not any(typed.values()):
             continue
-        form, _, wrong = _read_fields(field.fields, typed, settings)
+        form, _, wrong = _read_fields(field.fields, typed, settings, names)
         for refusal in wrong:
             refusals.append(_in_row(refusal, field, row))
         if not wrong:

@@ -15,11 +15,15 @@ from sawside.wood.tables import cited, marked, rows
 _NEWTONS_PER_POUND = Fraction("4.4482216152605")
 _METERS_PER_INCH = 1 / INCHES_PER["m"]
 _PASCALS_PER_PSI = _NEWTONS_PER_POUND / _METERS_PER_INCH**2
-_PSI_IN = {
+PSI_IN = {
     "psi": Fraction(1),
     "million psi": Fraction(10**6),
     "MPa": 10**6 / _PASCALS_PER_PSI,
 }
+"""Pounds for each square inch in one of a table's unit."""
+
+SHRINKAGE = {row["key"]: row for row in rows("shrinkage.csv")}
+"""The rows of shrinkage from green to oven dry, in percent, by their key."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +64,7 @@ class Material:
 
 def _figures(table):
     for row in rows(table):
-        unit = _PSI_IN[row["unit"]]
+        unit = PSI_IN[row["unit"]]
         least, most = (Fraction(row[column]) * unit for column in ("least", "most"))
         yield row, Figure(least, most, cited(row), row["status"])
 
@@ -70,7 +74,7 @@ def _movements():
     for row in rows("dimensional_change.csv"):
         change = (Fraction(row[column]) for column in ("radial", "tangential"))
         yield row, Movement(*change, cited(row), row["status"])
-    for row in rows("shrinkage.csv"):
+    for row in SHRINKAGE.values():
         if row["radial"] and row["tangential"]:
             change = (from_shrinkage(row[column]) for column in ("radial", "tangential"))
             told = f"worked out from the shrinkage in {cited(row)}"

@@ -1,12 +1,11 @@
 """What the questions about a sagging shelf ask, and the shelf that this describes."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
 from sawside.reckoners.declaration import (
     Choice,
-    Field,
     choice,
     length,
     material,
@@ -95,10 +94,7 @@ def _strip_fields(needed, height):
             "strip_place", "The strip is",
             {"edge": "On the edge, level with the top", "under": "Under the board"}, **shown,
         ),
-        Field(
-            "material", made.key, made.label, default="same", choices=(board, *made.choices),
-            shown_when=made.shown_when,
-        ),
+        replace(made, choices=(board, *made.choices)),
         _own(
             "strip_own_stiffness", "Stiffness of the strip", "million psi", "strip_material",
             help=_OWN, least="0.01", most="40",

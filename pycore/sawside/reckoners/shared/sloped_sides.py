@@ -6,7 +6,7 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.geometry.compound import lean_of_degrees, lean_of_legs
 from sawside.lengths.real import Exact, sign
-from sawside.reckoners.compound_saw import OTHER
+from sawside.reckoners.shared.compound_saw import OTHER
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,7 @@ from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import Answer, End, Part, choice, length
+from sawside.reckoners.declaration import Answer, End, Part, choice, kerf, length
 
 MEASURED = (
     choice(
@@ -48,7 +48,7 @@ OFFSETS = (
     ),
 )
 STOCK = (
-    length("kerf", "Saw kerf", help="What the blade takes.", default="1/8 in", most="1/2 in"),
+    kerf(help="For the stock to buy: measure one in scrap."),
     length("stick", "Stick length", help="As it is sold.", default="8 ft", least="6 in"),
 )
 STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}

@@ -8,7 +8,7 @@ from sawside.geometry.compound import end_adds, miter_and_tilt
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.compound_saw import OTHER, Lay, lay, told
+from sawside.reckoners.shared.compound_saw import OTHER, Lay, lay, told
 
 KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}

@@ -1,0 +1,117 @@
+"""The acts that rename, move, delete, bring back, and put entries as they were.
+
+Each gives the new document, the act that undoes it, what was done, and the entry's id.
+"""
+
+from sawside.errors import Refusal
+from sawside.lengths.uses import renamed
+from sawside.project.checks import clean_name
+from sawside.project.entries import read_entry
+from sawside.project.finding import found, refuse_taken, refuse_too_many
+from sawside.project.graph import Graph
+from sawside.project.migrate import migrated_entry
+
+
+def rename(document, act):
+    """A new name; the texts that call it by the old one are rewritten."""
+    _, entry = found(document, act.get("id"))
+    name = clean_name(act.get("name"))
+    refuse_taken(document, name, but=entry["id"])
+    if entry["kind"] != "note" and set(name) & set("[]"):
+        raise Refusal("unreadable", "A name that is used in sums has no brackets.",
+                      "Take them away.", field="name")  # fmt: skip
+    changed = {entry["id"]: entry | {"name": name}}
+    graph = Graph(document)
+    for each in document["entries"]:
+        if entry["id"] in graph.uses.get(each["id"], ()):
+            changed[each["id"]] = _called(changed.get(each["id"], each), graph, entry["id"], name)
+    new, undo = _put(document, changed)
+    return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
+
+
+def _called(entry, graph, identity, name):
+    """An entry with its uses of one name rewritten."""
+    vocabulary = graph.vocabulary
+
+    def new(written):
+        target = vocabulary.target(written)
+        if target is None or target.entry != identity:
+            return None
+        label = written.rpartition(":")[2].strip()
+        return f"{name}: {label}" if target.answer else name
+
+    def rewritten(value):
+        if isinstance(value, str):
+            return renamed(value, vocabulary.longest, new)
+        if isinstance(value, list):
+            return [rewritten(each) for each in value]
+        return {key: rewritten(each) for key, each in value.items()}
+
+    if entry["kind"] == "reading":
+        return entry | {"text": rewritten(entry["text"])}
+    linked = {field.key for field in graph.known[entry["id"]].linked}
+    return entry | {
+        "values": {
+            key: rewritten(value) if key in linked else value
+            for key, value in entry["values"].items()
+        }
+    }
+
+
+def delete(document, act):
+    at, entry = found(document, act.get("id"))
+    entries = document["entries"]
+    undo = {"act": "restore", "entry": entry, "at": at}
+    new = document | {"entries": entries[:at] + entries[at + 1 :]}
+    return new, undo, f"Deleted {entry['name']}.", None
+
+
+def restore(document, act):
+    entry = read_entry(migrated_entry(act.get("entry")))
+    entries = document["entries"]
+    at = _index(act.get("at"), len(entries), "at")
+    if any(each["id"] == entry["id"] for each in entries) or int(entry["id"]) >= document["next"]:
+        raise Refusal(
+            "conflict", f"{entry['name']} is in the project already.", "Nothing is to be done."
+        )
+    refuse_too_many(document)
+    refuse_taken(document, entry["name"])
+    new = document | {"entries": [*entries[:at], entry, *entries[at:]]}
+    undo = {"act": "delete", "id": entry["id"]}
+    return new, undo, f"Brought {entry['name']} back.", entry["id"]
+
+
+def move(document, act):
+    """An entry to another place among the others."""
+    at, entry = found(document, act.get("id"))
+    others = document["entries"][:at] + document["entries"][at + 1 :]
+    to = _index(act.get("to"), len(others), "to")
+    new = document | {"entries": [*others[:to], entry, *others[to:]]}
+    return new, {"act": "move", "id": entry["id"], "to": at}, f"Moved {entry['name']}.", entry["id"]
+
+
+def put(document, act):
+    """Whole entries as they were: what undoes most acts."""
+    data = act.get("entries")
+    if not isinstance(data, list) or not data:
+        raise Refusal("message", "There are no entries to put.", "Send a list.", field="entries")
+    entries = [read_entry(each, f"entries[{at}]") for at, each in enumerate(data)]
+    for entry in entries:
+        found(document, entry["id"])
+    new, undo = _put(document, {entry["id"]: entry for entry in entries})
+    names = {entry["name"].casefold() for entry in new["entries"]}
+    if len(names) != len(new["entries"]):
+        raise Refusal("conflict", "Two entries would have one name.", "Rename one of them.")
+    return new, undo, f"Took back a change of {entries[0]['name']}.", entries[0]["id"]
+
+
+def _put(document, changed):
+    new = document | {"entries": [changed.get(each["id"], each) for each in document["entries"]]}
+    old = [each for each in document["entries"] if each["id"] in changed]
+    return new, {"act": "put", "entries": old}
+
+
+def _index(value, most, field):
+    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= most:
+        raise Refusal("message", "The place to put it is none.", "Send an index.", field=field)
+    return value

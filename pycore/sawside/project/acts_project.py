@@ -1,0 +1,48 @@
+"""The acts on a project as a whole. Each gives the new document, its undo and what was done."""
+
+from sawside.errors import Refusal
+from sawside.lengths.reader import read_length
+from sawside.lengths.settings import read_settings
+from sawside.project.checks import clean_name, unit_checked
+from sawside.project.document import SCHEMA, unit_of
+
+
+def begun(act):
+    """A new document."""
+    name = clean_name(act.get("name"))
+    return {"schema": SCHEMA, "name": name, "settings": {}, "next": 1, "entries": []}
+
+
+def rename_project(document, act):
+    name = clean_name(act.get("name"))
+    undo = {"act": "rename_project", "name": document["name"]}
+    return document | {"name": name}, undo, f"The project is now called {name}.", None
+
+
+def set_settings(document, act):
+    settings = act.get("settings")
+    read_settings({} if settings is None else settings)
+    undo = {"act": "set", "settings": document["settings"]}
+    return document | {"settings": dict(settings or {})}, undo, "Changed the settings.", None
+
+
+def set_tolerance(document, act):
+    """How far a piece may be off and still be good; "" is the usual, half a mark."""
+    text = act.get("text")
+    if not isinstance(text, str):
+        raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
+    old = document.get("tolerance", {"text": "", "unit": unit_of(document)})
+    undo = {"act": "tolerance"} | old
+    if not text.strip():
+        new = {key: value for key, value in document.items() if key != "tolerance"}
+        return new, undo, "The tolerance is the usual one.", None
+    unit = unit_checked(act.get("unit", unit_of(document)), "unit")
+    try:
+        value = read_length(text, unit).value
+    except Refusal as refusal:
+        raise refusal.of("text") from None
+    if not 0 <= value <= 1:
+        raise Refusal("range", "A tolerance is from 0 to 1 in.", "Check the number and its unit.",
+                      field="text")  # fmt: skip
+    new = document | {"tolerance": {"text": text, "unit": unit}}
+    return new, undo, f"The tolerance is now {text.strip()}.", None

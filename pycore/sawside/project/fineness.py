@@ -1,0 +1,38 @@
+"""How finely a reading was taken: what it says itself, or else what its text shows.
+
+A reading is taken to be off by half of that at most, either way, and to one side only where the
+person said that it was light or heavy of its mark.
+"""
+
+from fractions import Fraction
+
+from sawside.lengths.marks import GRIDS
+
+
+def fineness_of(worked):
+    """The step of the marks that a worked reading was read on, in exact inches.
+
+    Without one of its own it is the mark of the settings, where the number lies on it; else the
+    coarsest marks that have the number.
+    """
+    kept = worked.entry.get("fineness")
+    if kept:
+        return GRIDS[kept].step
+    step = worked.settings.grid.step
+    if _on(worked.read_as, step):
+        return step
+    fitting = [grid.step for grid in GRIDS.values() if _on(worked.read_as, grid.step)]
+    return max(fitting, default=min(grid.step for grid in GRIDS.values()))
+
+
+def bounds(worked):
+    """(least, most) that the true length may differ from what was read, in exact inches."""
+    if worked.power != 1 or worked.names:
+        return Fraction(0), Fraction(0)
+    half = fineness_of(worked) / 2
+    side = worked.entry.get("side")
+    return (0 if side == "heavy" else -half), (0 if side == "light" else half)
+
+
+def _on(value, step):
+    return (value / step).denominator == 1

@@ -1,0 +1,121 @@
+"""What a change does to the other entries: each number before, after, and by how much."""
+
+from fractions import Fraction
+
+from sawside.lengths.display import mixed_text
+from sawside.lengths.marks import Rounded
+from sawside.lengths.real import Real, sign
+from sawside.lengths.show import Show, angle_text
+from sawside.reckoning.answers import length_told, told
+
+_DIFFERENCE = "difference", "Difference"
+
+
+def follows(before, after, but):
+    """Every entry but one whose numbers are not what they were, in the order of the links."""
+    told_of = []
+    for identity in after.graph.order:
+        old, new = before.worked.get(identity), after.worked[identity]
+        if old is None or old is new or identity == but:
+            continue
+        told_of += _follow(after, identity, old, new)
+    return told_of
+
+
+def _follow(after, identity, old, new):
+    entry = {"id": identity, "name": after.names[identity], "ok": new.ok, "error": None,
+             "label": "", "before": None, "after": None, "difference": None,
+             "others": []}  # fmt: skip
+    if not new.ok:
+        entry["error"] = new.refusals[0].as_data()
+    if old.ok:
+        entry["before"] = old.headline
+    if new.ok:
+        entry["after"] = new.headline
+        entry["label"] = new.headline["label"]
+    if old.ok and new.ok:
+        changed = [*_changes(old, new)]
+        if not changed:
+            return []
+        entry["others"] = [_other(new, *change) for change in changed if change[0] is not None]
+        entry["difference"] = _main_difference(old, new)
+    elif not old.ok and not new.ok:
+        return []
+    return [entry]
+
+
+def _changes(old, new):
+    """(answer or None for the first, its old and its new value) of each that changed."""
+    if not hasattr(new, "found"):
+        if old.named("") != new.named("") or old.headline != new.headline:
+            yield None, None, None
+        return
+    for at, answer in enumerate(new.reckoner.answers):
+        was = old.found.answers.get(answer.key)
+        now = new.found.answers.get(answer.key)
+        if not _same(was, now) or old.settings != new.settings:
+            yield (answer if at else None), was, now
+
+
+def _same(was, now):
+    if isinstance(was, list) and isinstance(now, list):
+        return len(was) == len(now) and all(
+            a[0] == b[0] and _same(a[1], b[1]) for a, b in zip(was, now, strict=True)
+        )
+    if isinstance(was, Rounded) and isinstance(now, Rounded):
+        return _same(was.exact, now.exact) and was.grid == now.grid
+    if isinstance(was, Real) and isinstance(now, Real):
+        return sign(was - now) == 0
+    return type(was) is type(now) and was == now
+
+
+def _other(new, answer, was, now):
+    """An answer that is not the first, in a few words."""
+    difference = ""
+    if answer.kind in ("length", "angle") and was is not None and now is not None:
+        difference = _signed(_exact(now) - _exact(was), answer.kind, new.show)
+    return {
+        "key": answer.key,
+        "label": answer.label,
+        "before": None if was is None else _in_brief(answer.kind, was, new.show),
+        "after": None if now is None else _in_brief(answer.kind, now, new.show),
+        "difference": difference,
+    }
+
+
+def _in_brief(kind, value, show):
+    if kind == "length":
+        return show.text(value)
+    if kind == "lengths":
+        return ", ".join(show.text(each) for _, each in value)
+    return angle_text(value) if kind == "angle" else str(value)
+
+
+def _signed(difference, kind, show):
+    text = show.text(difference) if kind == "length" else angle_text(difference)
+    return text if sign(difference) < 0 else f"+{text}"
+
+
+def _main_difference(old, new):
+    """After less before of the first answer, as a VALUE; None where that says nothing."""
+    if not hasattr(new, "found"):
+        if not old.named("").power == new.named("").power == 1:
+            return None
+        by = new.named("").value - old.named("").value
+        return length_told(*_DIFFERENCE, by, Show(new.settings))
+    answer = new.reckoner.answers[0]
+    was, now = old.found.answers[answer.key], new.found.answers[answer.key]
+    if answer.kind == "count":
+        by = now - was
+        return {"key": "difference", "label": "Difference", "kind": "count",
+                "text": mixed_text(Fraction(by)), "words": str(by)}  # fmt: skip
+    if answer.kind not in ("length", "angle"):
+        return None
+    by = _exact(now) - _exact(was)
+    if answer.kind == "length":
+        return length_told(*_DIFFERENCE, by, new.show)
+    return told(answer, by, new.show) | {"key": "difference", "label": "Difference"}
+
+
+def _exact(value):
+    return value.exact if isinstance(value, Rounded) else value

@@ -1,0 +1,99 @@
+"""The pieces that the lines of a project make: sizes, how many are left, what is told of each."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.drawing.later import made
+from sawside.lengths.reader import read_length
+from sawside.project.judge import part_name, told_in_groups, verdicts
+from sawside.project.size import MEASURES
+from sawside.project.trials import in_brief
+from sawside.reckoning.answers import length_told
+from sawside.reckoning.links import rational
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A part of a line: as data, as its line has it, and its entry."""
+
+    told: dict
+    part: object
+    entry: dict
+    worked: object
+
+    @property
+    def where(self):
+        """The line and the part, for the page."""
+        return {"entry": self.entry["id"], "part": self.part.key}
+
+    def size(self, measure, *, rough=False):
+        """A measure in exact inches (None for none); `rough` with what is added to it."""
+        value = getattr(self.part, measure)
+        if value is None:
+            return None
+        return rational(value) + (_allowance(self.entry, self.part, measure) if rough else 0)
+
+
+def pieces_of(document, evaluation, drawings):
+    """Every `Piece`, the longest first."""
+    pieces = []
+    for entry in document["entries"]:
+        worked = evaluation.worked.get(entry["id"])
+        if entry["kind"] == "line" and worked.ok:
+            for part, told in zip(worked.found.parts, worked.parts, strict=True):
+                piece = _told(document, evaluation, entry, worked, part, told)
+                if drawings:
+                    piece["drawing"] = made(part.drawing)
+                pieces.append(Piece(piece, part, entry, worked))
+    pieces.sort(key=lambda piece: (-Fraction(piece.told["length"]["mark"]), piece.told["name"]))
+    return pieces
+
+
+def _told(document, evaluation, entry, worked, part, told):
+    name = part_name(worked, entry["name"], part.key)
+    about = entry.get("about", {}).get(part.key, {})
+    many = len(entry.get("cut", {}).get(part.key, ()))
+    cut = min(many, part.count)
+    judged = verdicts(document, evaluation, entry, part.key) if many else []
+    return {
+        "entry": entry["id"],
+        "part": part.key,
+        "name": name,
+        "count": part.count,
+        "cut": cut,
+        "left": part.count - cut,
+        "spoiled": len(entry.get("spoiled", {}).get(part.key, ())),
+        "length": told["length"],
+        "width": told["width"],
+        "thickness": told["thickness"],
+        "ends": told["ends"],
+        "drawing": None,
+        "from": worked.reckoner.title,
+        "material": about.get("material", ""),
+        "grain": about.get("grain", ""),
+        "place": about.get("place", ""),
+        "rough": _rough(entry, worked, part),
+        "trial": in_brief(document, entry, part.key),
+        "verdicts": told_in_groups(judged, name, worked.show),
+    }
+
+
+def _rough(entry, worked, part):
+    """The sizes with their allowances, as VALUEs; None where nothing is added."""
+    about = entry.get("about", {}).get(part.key, {})
+    if not any(f"rough_{measure}" in about for measure in MEASURES):
+        return None
+    sizes = {}
+    for measure in MEASURES:
+        value = getattr(part, measure)
+        sizes[measure] = None
+        if value is not None:
+            whole = rational(value) + _allowance(entry, part, measure)
+            label = f"Rough {measure}"
+            sizes[measure] = length_told(measure, label, whole, worked.show)
+    return sizes | {"as_typed": {key: about[key] for key in about if key.startswith("rough_")}}
+
+
+def _allowance(entry, part, measure):
+    text = entry.get("about", {}).get(part.key, {}).get(f"rough_{measure}")
+    return read_length(text, entry["unit"]).value if text else 0

@@ -1,0 +1,42 @@
+"""The size of a piece as it is to be cut now: its marks, and its ends."""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal, Refusals, quoted
+
+MEASURES = ("length", "width", "thickness")
+
+
+def size_of(part, show):
+    """A part's size as a piece of it is cut: {"length": "289/8 in", …, "ends"}."""
+    size = {
+        measure: inches_text(show.mark(getattr(part, measure)))
+        for measure in MEASURES
+        if getattr(part, measure) is not None
+    }
+    ends = "; ".join(f"{end.cut} {end.angle}".strip() for end in (part.left, part.right))
+    return size | {"ends": ends}
+
+
+def inches_text(value):
+    """An exact number of inches as it is kept with a piece."""
+    return f"{value} in"
+
+
+def inches(text):
+    """The exact number of such a text."""
+    return Fraction(text.removesuffix(" in"))
+
+
+def part_named(worked, entry, key):
+    """The part of a line by its key. Refusals: "unknown", or why the line has no answer."""
+    if worked is not None and not worked.ok:
+        raise Refusals(worked.refusals) if len(worked.refusals) > 1 else worked.refusals[0]
+    parts = worked.found.parts if entry["kind"] == "line" else ()
+    for part in parts:
+        if part.key == key:
+            return part
+    raise Refusal(
+        "unknown", f"{entry['name']} has no piece {quoted(str(key))}.", "Open it anew.",
+        field="part",
+    )  # fmt: skip

@@ -1,0 +1,68 @@
+"""The names of a project: what a text may call, and which entry and answer is meant by it.
+
+An entry is called by its name; that is a reading's length, or the first answer of a line. Another
+answer is called `Top rail: Short side`, one of a list of answers `Shelves: Marks 3`.
+"""
+
+import re
+from functools import lru_cache
+from typing import NamedTuple
+
+from sawside.lengths.names import BARE
+from sawside.lengths.uses import uses
+
+_WORD = re.compile(r"[^\W\d_]\w*")
+_MAY_CALL = re.compile(r"\[|[^\W\d_]")
+"""A text without either calls nothing."""
+
+
+class Target(NamedTuple):
+    """An entry, and the label of one of its answers ("" for the first)."""
+
+    entry: str
+    answer: str
+
+
+class Vocabulary:
+    """The names of some entries, given as (id, name)."""
+
+    def __init__(self, named):
+        self._ids, self._bare = {}, {}
+        for identity, name in named:
+            self._ids[name.casefold()] = identity
+            if BARE.fullmatch(name):
+                first = _WORD.match(name)[0].casefold()
+                self._bare.setdefault(first, []).append(name)
+        for names in self._bare.values():
+            names.sort(key=len, reverse=True)
+
+    def longest(self, text, at):
+        """Where the longest name that begins at `at` ends, with the label behind it; or None."""
+        word = _WORD.match(text, at)
+        if word is None:
+            return None
+        for name in self._bare.get(word[0].casefold(), ()):
+            end = at + len(name)
+            if text[at:end].casefold() == name.casefold() and not text[end : end + 1].isalnum():
+                return end
+        return None
+
+    def target(self, written):
+        """What is meant by a name as it is written; None when nothing is called so."""
+        written = written.casefold()
+        identity = self._ids.get(written)
+        if identity is not None:
+            return Target(identity, "")
+        name, colon, label = written.rpartition(":")
+        identity = self._ids.get(name.strip()) if colon else None
+        return None if identity is None else Target(identity, label.strip())
+
+    def uses(self, text):
+        """Every `Use` of a name in a text."""
+        return uses(text, self.longest) if _MAY_CALL.search(text) else ()
+
+
+@lru_cache(maxsize=8)
+def vocabulary_of(named):
+    """The `Vocabulary` of ((id, name), …); the same object while the names are the same."""
+    return Vocabulary(named)

@@ -1,0 +1,1 @@
+"""What several questions share: fields, answers and their words. No file here is a question."""

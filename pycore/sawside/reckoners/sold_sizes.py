@@ -1,0 +1,131 @@
+"""What wood measures that is sold by a nominal size: softwood, hardwood, structural plywood."""
+
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.shared.panel_fields import limits_text, outside
+from sawside.wood.numbers import size_text
+from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SOFTWOOD_THICK, SOFTWOOD_WIDE
+
+_SURFACED = {"two_sides": "surfaced on two sides", "one_side": "surfaced on one side"}
+
+
+def compute(given, show):
+    """The sizes in inches as they are printed, and what a measured thickness is beside them."""
+    sizes = _sizes(given)
+    if not sizes:
+        raise Refusal(
+            "unknown",
+            f"No thickness {_SURFACED[given.surfaced]} is on file for "
+            f"{HARDWOOD[given.quarters].name}.",
+            "Choose the other way of surfacing.",
+            field="surfaced",
+        )
+    told = {name: value for name, value, _ in sizes}
+    answers = {
+        "sizes": [(name, on_fine_marks(value, show)) for name, value in told.items()],
+        "where": " ".join(dict.fromkeys(f"{size.cited}." for _, _, size in sizes)),
+    }
+    if given.measured is not None:
+        answers["verdict"] = _verdict(given, show, told)
+    return Reckoning(
+        answers=answers,
+        working=tuple(f"{name}: {size_text(value, show)}, printed" for name, value in told.items()),
+    )
+
+
+def _sizes(given):
+    """(name, inches, the row) of each size that is on file."""
+    if given.wood == "plywood":
+        size = PLYWOOD[given.category]
+        rows = [("Thickness, at least", size, "least"), ("Thickness, at most", size, "most")]
+    elif given.wood == "softwood":
+        thick, wide = SOFTWOOD_THICK[given.thick], SOFTWOOD_WIDE[given.wide]
+        rows = [("Thickness", thick, given.state), ("Width", wide, given.state)]
+    else:
+        rows = [("Thickness", HARDWOOD[given.quarters], given.surfaced)]
+    return [
+        (name, size.figures[column], size)
+        for name, size, column in rows
+        if size.figures[column] is not None
+    ]
+
+
+def _verdict(given, show, told):
+    text = fine_text(given.measured, show)
+    if given.wood == "plywood":
+        size = PLYWOOD[given.category]
+        is_ = "outside" if outside(size, given.measured) else "within"
+        return f"{text} is {is_} its limits, {limits_text(size, show)}."
+    off = given.measured - told["Thickness"]
+    if off == 0:
+        return f"{text} is what is printed."
+    way = "thicker" if off > 0 else "thinner"
+    return f"{text} is {fine_text(abs(off), show)} {way} than is printed. Cut to what you measured."
+
+
+def _names(sizes):
+    return {key: size.name for key, size in sizes.items()}
+
+
+RECKONER = Reckoner(
+    key="sold_sizes",
+    title="Sizes as sold",
+    asks="What does wood measure that is sold by a nominal size?",
+    words=(
+        "nominal", "actual", "dressed", "surfaced", "plywood thickness", "board", "lumber", "4/4",
+        "quarter", "1x6", "2x4", "stock", "sold as",
+    ),
+    order=412,
+    fields=(
+        choice(
+            "wood",
+            "What is sold",
+            {
+                "softwood": "Softwood boards",
+                "hardwood": "Hardwood boards",
+                "plywood": "Structural plywood",
+            },
+        ),
+        choice(
+            "thick", "Nominal thickness", _names(SOFTWOOD_THICK), default="thickness_1",
+            shown_when=("wood", ("softwood",)),
+        ),
+        choice(
+            "wide", "Nominal width", _names(SOFTWOOD_WIDE), default="width_6",
+            shown_when=("wood", ("softwood",)),
+        ),
+        choice(
+            "state", "Dressed", {"dry": "Dry, 19 % or less", "green": "Green"},
+            shown_when=("wood", ("softwood",)),
+        ),
+        choice(
+            "quarters", "Rough thickness", _names(HARDWOOD), default="thickness_4_4",
+            shown_when=("wood", ("hardwood",)),
+        ),
+        choice(
+            "surfaced", "Surfaced", {"two_sides": "On two sides", "one_side": "On one side"},
+            shown_when=("wood", ("hardwood",)),
+        ),
+        choice(
+            "category", "Sold as", _names(PLYWOOD), default="ps1_23_32",
+            shown_when=("wood", ("plywood",)),
+        ),
+        length(
+            "measured", "Thickness that you measured", most="12 in", may_be_blank=True,
+            blank_means="Only what is printed is told.",
+        ),
+    ),
+    answers=(
+        Answer("sizes", "As it measures", "lengths"),
+        Answer("verdict", "What you measured", "text"),
+        Answer("where", "Where that stands", "text"),
+    ),
+    source=(
+        "Softwood: NIST PS 20, least dressed sizes. Structural plywood: NIST PS 1, limits by "
+        "performance category. Hardwood: NHLA, usual thickness. Each row says how it was read. "
+        "Hardwood plywood and MDF follow other standards that are not on file."
+    ),
+    compute=compute,
+    example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},
+)  # fmt: skip

@@ -1,0 +1,85 @@
+"""What an answer is worth in another sum: an exact number that a name can stand for."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from sawside.errors import Refusal, quoted
+from sawside.lengths.marks import Rounded
+from sawside.lengths.names import Named
+from sawside.lengths.real import Real
+
+BITS = 160
+"""An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
+
+_POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
+
+
+def label_of(answer, item=None):
+    """How an answer is called behind its line's name: its label, with a number in a list."""
+    return answer.label if item is None else f"{answer.label} {item}"
+
+
+def linkable_answers(reckoner, found):
+    """(answer, number in its list or None, value) of each that a name can stand for.
+
+    An item of a list comes with an answer of kind "length".
+    """
+    for answer in reckoner.answers:
+        value = found.answers.get(answer.key)
+        if value is None or answer.kind not in _POWERS:
+            continue
+        if answer.kind == "lengths":
+            single = replace(answer, kind="length")
+            yield from ((single, at, each) for at, (_, each) in enumerate(value, 1))
+        else:
+            yield answer, None, value
+
+
+def named(reckoner, found, label):
+    """The `Named` of an answer by its label, any case; "" is the first one.
+
+    Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
+    """
+    if not label:
+        return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
+    for answer in reckoner.answers:
+        value = found.answers.get(answer.key)
+        if answer.kind == "lengths":
+            item = _item(label, answer, value or ())
+            if item is not None:
+                return _number(answer, item)
+        elif answer.label.casefold() == label:
+            return _number(answer, value)
+    raise _unknown(label, "is no answer of it")
+
+
+def _item(label, answer, values):
+    name, _, number = label.rpartition(" ")
+    if name != answer.label.casefold() or not number.isdecimal() or len(number) > 4:
+        return None
+    at = int(number) - 1
+    if not 0 <= at < len(values):
+        raise _unknown(label, "is not among its answers now")
+    return values[at][1]
+
+
+def _number(answer, value):
+    if answer.kind not in _POWERS:
+        raise _unknown(answer.label, "is told in words")
+    if value is None:
+        raise _unknown(answer.label, "is not among its answers now")
+    return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
+
+
+def rational(value):
+    """An exact value as a fraction, within 2**-`BITS` where it is irrational."""
+    if isinstance(value, Rounded):
+        value = value.exact
+    if isinstance(value, Real):
+        low, high = value.enclosure(BITS)
+        return Fraction(low + high, 2 << BITS)
+    return value if isinstance(value, Fraction) else Fraction(value)
+
+
+def _unknown(label, what):
+    return Refusal("unknown", f"{quoted(label)} {what}.", "Choose another answer of that line.")

@@ -1,0 +1,137 @@
+"""Labels lie in the person's own grid of stickers, one for each piece, and stay inside it."""
+
+from fractions import Fraction
+
+import pytest
+from asking import errors
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+import sawside
+
+SIZES = {"letter": (215.9, 279.4), "a4": (210, 297)}  # ANSI/ASME Y14.1, ISO 216; from memory
+
+
+def change(document, **act):
+    """The document after an act, which must succeed."""
+    said = sawside.handle({"do": "change", "document": document, "act": act})
+    assert said["ok"], said
+    return said["document"]
+
+
+def cabinet(rails=1):
+    """A record cabinet with mitered rails."""
+    document = change(None, act="begin", name="Record cabinet")
+    for number in range(1, rails + 1):
+        values = {"known": f"{20 + number}", "width": "2 1/4"}
+        document = change(
+            document, act="keep_line", name=f"Rail {number}", reckoner="mitered_length",
+            values=values,
+        )  # fmt: skip
+    return document
+
+
+def ask(document, paper="a4", **values):
+    return sawside.handle(
+        {"do": "labels", "document": document, "paper": paper, "values": values}
+    )  # fmt: skip
+
+
+def names(sheet):
+    """The label of the name on each sticker, in the order in which they were drawn."""
+    return [shape for shape in sheet["shapes"] if shape.get("role") == "sticker-name"]
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.sampled_from(list(SIZES)), st.integers(1, 4), st.integers(1, 12), st.integers(0, 15),
+    st.integers(0, 4), st.integers(1, 4), st.integers(1, 14),
+)  # fmt: skip
+def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, first, rails):
+    """The oracle lays stickers side by side in exact millimeters."""
+    wide, high = (Fraction(str(size)) for size in SIZES[paper])
+    width = (wide - 2 * margin - (columns - 1) * gap) / columns
+    height = (high - 2 * margin - (rows - 1) * gap) / rows
+    said = ask(
+        cabinet(rails), paper, columns=str(columns), rows=str(rows), first=str(first),
+        **dict.fromkeys(("top", "bottom", "left", "right"), f"{margin} mm"),
+        across_gap=f"{gap} mm", up_gap=f"{gap} mm", outline="yes",
+    )  # fmt: skip
+    if first > columns * rows:
+        assert errors(said)["first"]["kind"] == "range"
+        return
+    assert said["ok"], said
+    place = first - 1
+    for at, sheet in enumerate(said["sheets"]):
+        outlines = [shape for shape in sheet["shapes"] if shape.get("role") == "outline"]
+        for name, box in zip(
+            names(sheet), zip(*[iter(outlines)] * 4, strict=True), strict=True
+        ):  # fmt: skip
+            assert place // (columns * rows) == at
+            row, column = divmod(place % (columns * rows), columns)
+            left, top = margin + column * (width + gap), margin + row * (height + gap)
+            xs = [point[0] for side in box for point in (side["from"], side["to"])]
+            ys = [point[1] for side in box for point in (side["from"], side["to"])]
+            assert (min(xs), max(xs)) == pytest.approx((float(left), float(left + width)), abs=1e-3)
+            assert (min(ys), max(ys)) == pytest.approx((float(top), float(top + height)), abs=1e-3)
+            assert left < name["at"][0] < left + width
+            assert top < name["at"][1] < top + height
+            place += 1
+    assert place == first - 1 + rails
+
+
+def test_a_label_says_what_the_piece_is():
+    said = ask(cabinet())
+    texts = [shape["text"] for shape in said["sheets"][0]["shapes"]]
+    assert texts[:3] == ["Rail 1", "25 1/2″", "2 1/4″"]
+    assert "1 of 1, Record cabinet" in texts
+    assert any(text.startswith("left flat miter 45") for text in texts)
+
+
+def test_every_piece_of_a_part_has_its_own_label():
+    document = change(None, act="begin", name="Record cabinet")
+    reckoners = sawside.handle({"do": "describe"})["reckoners"]
+    values = next(each["example"] for each in reckoners if each["key"] == "frame_around")
+    document = change(document, act="keep_line", name="Frame", reckoner="frame_around",
+                      values=values)  # fmt: skip
+    pieces = sawside.handle({"do": "view", "document": document})["pieces"]
+    said = ask(document)
+    assert sum(len(names(sheet)) for sheet in said["sheets"]) == sum(p["count"] for p in pieces)
+
+
+def test_a_long_name_is_cut_so_that_it_stays_on_its_sticker():
+    document = change(cabinet(), act="rename", id="1", name="Rail " * 15 + "end")
+    (sheet,) = ask(document, columns="4")["sheets"]
+    (name,) = names(sheet)
+    assert name["text"].endswith("…")
+    assert len(name["text"]) < 25
+
+
+@pytest.mark.parametrize(
+    ("values", "field", "kind"),
+    [
+        ({"columns": "0"}, "columns", "range"),
+        ({"columns": "9"}, "columns", "impossible"),
+        ({"rows": "29"}, "rows", "impossible"),
+        ({"left": "6 in", "right": "6 in"}, "columns", "impossible"),
+        ({"first": "25"}, "first", "range"),
+        ({"top": "1//2"}, "top", "unreadable"),
+        ({"outline": "dotted"}, "outline", "unknown"),
+        ({"color": "red"}, "color", "unknown"),
+    ],
+)
+def test_what_cannot_be_is_told_of_its_field(values, field, kind):
+    error = errors(ask(cabinet(), **values))[field]
+    assert error["kind"] == kind
+    assert error["remedy"].endswith(".")
+
+
+def test_a_project_without_pieces_says_so():
+    error = errors(ask(change(None, act="begin", name="Record cabinet")))["document"]
+    assert error["kind"] == "missing"
+
+
+def test_describe_declares_what_is_set_of_a_sheet_of_stickers():
+    fields = sawside.handle({"do": "describe"})["labels"]
+    assert {"columns", "rows", "top", "left"} <= {field["key"] for field in fields}
+    assert all(field["default"] for field in fields)

@@ -1,0 +1,66 @@
+import { button, element } from "../widgets/element.js";
+import { fraction } from "../widgets/fraction.js";
+import { write } from "../widgets/typing.js";
+
+const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
+
+/**
+ * Opens, for a field, the list of what the project knows: a touch writes the name at the caret, and
+ * the field goes on following it.
+ * @param {string} [own] the entry that is being corrected, which can't follow itself
+ * @returns {((input: HTMLInputElement) => void) | null} null where there is nothing to take
+ */
+export function fromProject(app, { kind }, own) {
+  const entries = (app.state.get().view?.entries ?? []).filter((each) => each.insert && each.id !== own);
+  if (!LINKED.has(kind) || entries.length === 0) return null;
+  return (input) => pick(app, entries, input);
+}
+
+function pick(app, entries, input) {
+  const { selectionStart, selectionEnd } = input;
+  const close = () => dialog.close();
+  function take(insert) {
+    close();
+    input.focus();
+    input.setSelectionRange(selectionStart, selectionEnd);
+    write(input, insert);
+  }
+  const dialog = element(
+    "dialog",
+    { class: "dialog pick", "aria-labelledby": "pick-title", onclose: () => dialog.remove() },
+    element("h2", { id: "pick-title" }, "From project"),
+    element("ul", { class: "entries" }, entries.map((entry) => row(app, entry, take))),
+    button("Cancel", close),
+  );
+  document.body.append(dialog);
+  dialog.showModal();
+}
+
+/** One entry: its name and number, and, for a worked line, its other answers behind a key. */
+function row(app, entry, take) {
+  const others = element("div", { class: "pick-others", hidden: true });
+  async function open() {
+    more.hidden = true;
+    const { document } = app.state.get().record;
+    const { links = [] } = await app.ask({ do: "entry", document, id: entry.id });
+    others.replaceChildren(...links.slice(1).map((link) => taking(link.label, link.text, () => take(link.insert))));
+    others.hidden = false;
+    others.firstElementChild?.focus();
+  }
+  const more = button("More of it", open, { class: "button quiet", "aria-label": `More of ${entry.name}` });
+  return element(
+    "li",
+    { class: "pick-row" },
+    taking(entry.name, entry.headline ? fraction(entry.headline) : entry.error?.message, () => take(entry.insert)),
+    entry.kind === "line" && entry.ok ? more : null,
+    others,
+  );
+}
+
+const taking = (name, value, act) =>
+  element(
+    "button",
+    { type: "button", class: "button pick-name", onclick: act },
+    element("span", {}, name),
+    element("span", { class: "pick-value" }, value),
+  );

@@ -1,0 +1,76 @@
+import { latest } from "../store/latest.js";
+import { element } from "../widgets/element.js";
+import { form } from "../widgets/form.js";
+import { sheetsOfPaper } from "../widgets/sheet-of-paper.js";
+import { choose, chosen, paperChoice, paperOf, printButton } from "./printing.js";
+
+/** Labels for the project's pieces, on the person's own sheet of stickers. */
+export function labels(app) {
+  const { described } = app.state.get();
+  if (!described?.labels) return arriving(app);
+  const ask = latest(app.ask);
+  const said = element("p", { class: "help", role: "status" });
+  const shown = element("div", { class: "printable" });
+  const print = printButton();
+  const fields = form({
+    fields: described.labels,
+    values: chosen(app).labels ?? {},
+    onInput: (values) => {
+      choose(app, { labels: values });
+      draw();
+    },
+    onFocus: (input, field) =>
+      app.sheet.open(input, { kind: field.kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+  });
+
+  function draw() {
+    const { record } = app.state.get();
+    if (!record)
+      return show({ ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } });
+    ask({ do: "labels", document: record.document, paper: paperOf(app), values: fields.values() }, show);
+  }
+
+  function show(answer) {
+    const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
+    const own = described.labels.map((field) => field.key);
+    fields.show({ errors });
+    said.textContent = answer.ok
+      ? answer.said
+      : errors
+          .filter((error) => !own.includes(error.field))
+          .map((error) => `${error.message} ${error.remedy}`)
+          .join(" ");
+    print.disabled = !answer.ok;
+    if (answer.ok) shown.replaceChildren(sheetsOfPaper(answer.sheets, answer.paper));
+  }
+
+  draw();
+  const node = element(
+    "div",
+    { class: "paper" },
+    element(
+      "div",
+      { class: "on-screen" },
+      element("a", { class: "back", href: "#project" }, "‹ Project"),
+      element("h2", {}, "Labels for the pieces"),
+      element(
+        "p",
+        { class: "help" },
+        "Measure your sheet of stickers, and print once on plain paper to see that it fits.",
+      ),
+      paperChoice(app, draw),
+      fields.node,
+      said,
+      print,
+    ),
+    shown,
+  );
+  node.refresh = (changed) => changed.includes("view") && draw();
+  return node;
+}
+
+function arriving(app) {
+  const node = element("p", { class: "help" }, "The labels appear as soon as the arithmetic has loaded.");
+  node.refresh = (changed) => changed.includes("described") && node.replaceWith(labels(app));
+  return node;
+}

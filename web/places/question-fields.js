@@ -1,0 +1,16 @@
+/** A field as this person has it: one whose choices are their own, as the tapes of the settings. */
+export function offering(field, settings) {
+  if (!field.choices_from) return field;
+  const own = (settings[field.choices_from] ?? []).filter((each) => each.name);
+  const listed = field.choices.length > 0 ? field.choices : [{ value: "", label: "None" }];
+  const prefix = field.choices_prefix ?? "";
+  return { ...field, choices: [...listed, ...own.map(({ name }) => ({ value: `${prefix}${name}`, label: name }))] };
+}
+
+/** Says what a bare number means here, where that is no longer what the settings say. */
+export function unitNote(node, unit, app) {
+  const declared = app.state.get().described.settings.find((field) => field.key === "unit");
+  const named = declared.choices.find((choice) => choice.value === unit);
+  node.hidden = unit === app.unit();
+  node.textContent = `A bare number here still means ${named?.label.toLowerCase()}, as when this was begun.`;
+}

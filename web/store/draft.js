@@ -1,0 +1,14 @@
+import { draftKey } from "./state.js";
+
+/** Where the correction of a kept entry waits until it is kept in its turn. */
+export const correctionKey = (record, id) => draftKey(`${record.id}/${id}`);
+
+/** Whether something was typed over a kept entry that was not kept. */
+export const isUnkept = (state, id) => Boolean(state.record && state[correctionKey(state.record, id)]?.changed);
+
+/** What is typed and not yet kept, in one slot of the state: it outlives the page. */
+export const draftIn = (state, slot) => ({
+  get: () => state.get()[slot] ?? {},
+  keep: (patch) => state.set({ [slot]: { ...state.get()[slot], ...patch } }),
+  drop: () => state.set({ [slot]: undefined }),
+});

@@ -1,0 +1,22 @@
+/** By the name of the browser's error: what happened, and what can be done. */
+const SAID = {
+  QuotaExceededError: {
+    message: "This could not be kept: the browser has no more room for Sawside.",
+    remedy: "Free some space on the device, then try again. What you typed is still here.",
+  },
+  InvalidStateError: {
+    message: "This could not be kept: a newer Sawside is open in another tab.",
+    remedy: "What you typed is still here. Note it, then reload this page.",
+  },
+};
+
+/** A change that the browser's store refused, told as the core tells a refusal. */
+export const refusedByStore = (error) => ({
+  ok: false,
+  error: {
+    kind: "store",
+    message: `This could not be kept: ${error.message}`,
+    remedy: "Free some space on the device, then try again. What you typed is still here.",
+    ...SAID[error.name],
+  },
+});

@@ -1,0 +1,38 @@
+import { element } from "./element.js";
+import { fraction } from "./fraction.js";
+
+/** The pieces already cut first, in words, then each number that changes. */
+export const followed = (follows, judged) => [
+  judged.length ? element("h3", {}, "Pieces already cut") : null,
+  judged.length ? element("ul", { class: "judged" }, judged.map(judgement)) : null,
+  follows.length ? element("h3", {}, "Numbers that change") : null,
+  follows.length ? element("ul", { class: "follows" }, follows.map(changedNumber)) : null,
+];
+
+const judgement = ({ verdict, said }) =>
+  element("li", { class: `verdict verdict-${verdict.replaceAll(" ", "-")}` }, said);
+
+const changedNumber = (each) =>
+  element(
+    "li",
+    { class: "follow" },
+    element("strong", { class: "follow-name" }, each.name),
+    each.label ? element("span", { class: "follow-label" }, each.label) : null,
+    each.error ? element("p", { class: "trouble" }, `${each.error.message} ${each.error.remedy ?? ""}`) : moved(each),
+    each.others.length ? element("ul", { class: "follow-others" }, each.others.map(other)) : null,
+  );
+
+/** From one number to the other: both in full, and by how much. */
+const moved = ({ before, after, difference }) =>
+  element(
+    "p",
+    { class: "follow-numbers" },
+    before ? fraction(before) : element("span", {}, "none yet"),
+    element("span", { class: "heard" }, " becomes "),
+    element("span", { "aria-hidden": "true" }, "→"),
+    after ? fraction(after, "fraction-large") : element("span", {}, "none"),
+    difference ? element("span", { class: "follow-difference" }, difference.text) : null,
+  );
+
+const other = ({ label, before, after, difference }) =>
+  element("li", {}, `${label}: ${before} → ${after}${difference ? ` (${difference})` : ""}`);

@@ -1,0 +1,105 @@
+import { drawing } from "./drawing.js";
+import { element } from "./element.js";
+
+/** A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings. */
+export function shopSheet(view) {
+  const readings = view.entries.filter((entry) => entry.kind === "reading");
+  const lines = view.entries.filter((entry) => entry.kind === "line");
+  const notes = view.entries.filter((entry) => entry.kind === "note");
+  const pieceOf = ({ entry, part }) => view.pieces.find((piece) => piece.entry === entry && piece.part === part);
+  return element(
+    "article",
+    { class: "shop-sheet" },
+    element("h3", { class: "shop-name" }, view.name),
+    section(
+      "Cuts, longest first",
+      view.cuts.groups.map((group) => cutsAt(group.setting, group.pieces.map(pieceOf))),
+    ),
+    section("Parts", view.pieces.map(part)),
+    section("Worked out", lines.map(told)),
+    section("Readings", readings.map(told)),
+    section("Notes", notes.map(note)),
+  );
+}
+
+const section = (title, rows) =>
+  rows.length ? element("section", { class: "shop-section" }, element("h4", {}, title), element("ul", {}, rows)) : null;
+
+/** What is cut at one setting of the stop, a box for each piece. */
+const cutsAt = (setting, pieces) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    length(setting),
+    element(
+      "ul",
+      { class: "shop-cuts" },
+      pieces.map((piece) =>
+        element(
+          "li",
+          {},
+          element("span", { class: "shop-title" }, piece.name),
+          element("span", {}, ends(piece)),
+          boxes(piece),
+        ),
+      ),
+    ),
+  );
+
+const part = (piece) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    piece.drawing ? element("div", { class: "shop-drawing" }, drawing(piece.drawing)) : null,
+    element(
+      "div",
+      {},
+      element("p", { class: "shop-title" }, `${piece.name}, ${piece.count} ×`),
+      element("p", {}, size(piece)),
+      element("p", {}, [piece.material, piece.place].filter(Boolean).join(", ") || piece.from),
+    ),
+  );
+
+const told = (entry) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    entry.headline ? length(entry.headline) : null,
+    element(
+      "div",
+      {},
+      element("p", { class: "shop-title" }, entry.name),
+      element("p", {}, entry.ok ? aside(entry) : entry.error.message),
+    ),
+  );
+
+const note = (entry) => element("li", { class: "shop-note" }, entry.text);
+
+const aside = (entry) =>
+  [entry.kind === "line" ? entry.title : null, entry.summary, entry.where, entry.when?.replace("T", " ")]
+    .filter(Boolean)
+    .join(", ");
+
+const length = (value) => element("strong", { class: "shop-length" }, value.text ?? "");
+
+const size = (piece) =>
+  [piece.length, piece.width, piece.thickness]
+    .filter(Boolean)
+    .map((value) => value.text)
+    .join(" × ");
+
+const ends = ({ ends: both }) => {
+  if (!both) return "";
+  const [left, right] = [end(both.left), end(both.right)];
+  return left === right ? `both ends ${left}` : `left ${left}, right ${right}`;
+};
+
+const end = ({ cut, angle }) => (angle ? `${cut} ${angle}` : cut);
+
+/** A box for each piece, ticked where it is cut. */
+const boxes = (piece) =>
+  element(
+    "span",
+    { class: "shop-boxes", role: "img", "aria-label": `${piece.cut} of ${piece.count} cut` },
+    Array.from({ length: piece.count }, (_, at) => element("span", { class: at < piece.cut ? "box ticked" : "box" })),
+  );
