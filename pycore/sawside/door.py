@@ -38,8 +38,8 @@ from sawside.reckoning.reckon import find, reckon
 
 CONTRACT = 1
 VERSION = "0.1.0"
-MOST_CHARACTERS = 4_000_000
-"""The longest message as text that is looked at."""
+MOST_CHARACTERS = 24_000_000
+"""The longest message as text that is looked at: a backup with its pictures."""
 
 MOST_DEPTH = 12
 """How deep a message may be nested; a project's rows need eight."""

@@ -21,10 +21,15 @@ globalThis.Worker = class extends RealWorker {
 let pressed = null;
 addEventListener("keydown", ({ timeStamp }) => (pressed ??= timeStamp), true);
 addEventListener("DOMContentLoaded", () => {
-  const shown = () => {
+  /** The pad names the text that its answer is for; a question shows each answer anew. */
+  const answeredNow = (changes) => {
     const input = document.querySelector("input[name=pad]");
     const output = document.querySelector("output[name=pad-answer]");
-    if (pressed === null || !input || output?.dataset.for !== input.value) return;
+    if (input) return output?.dataset.for === input.value;
+    return changes.some(({ type, target }) => type === "childList" && target.matches("output[name=result]"));
+  };
+  const shown = (changes) => {
+    if (pressed === null || !answeredNow(changes)) return;
     const since = pressed;
     pressed = null;
     requestAnimationFrame(() => {

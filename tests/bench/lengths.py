@@ -43,10 +43,11 @@ def measure():
 
 def ratios_to_pint_in_pyodide():
     """The same ratios inside Pyodide, with the wheels of the site."""
-    script = Path(__file__).with_name("reads_in_pyodide.mjs")
+    script = Path(__file__).with_name("inside_pyodide.mjs")
     root = script.parents[2]
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
-    command = ["node", script, runtime, wheels, __file__, str(READINGS_IN_PYODIDE)]
+    call = f"ratios_to_pint({READINGS_IN_PYODIDE})"
+    command = ["node", script, runtime, wheels, __file__, call]
     return json.loads(subprocess.run(command, check=True, capture_output=True).stdout)
 
 

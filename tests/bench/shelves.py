@@ -1,5 +1,10 @@
-"""Random shelves: their places by a case built up by hand, their sag by an independent beam."""
+"""Random shelves: their places by a case built up by hand, their sag by an independent beam.
 
+And a side of 60 shelves and 200 holes in the browser: from the press of a key to its answer with
+its drawing, over the same with an echo in the place of Python.
+"""
+
+from tests.bench import over_echo
 from tests.bench.judged import judged
 from tests.core import loaded_shelf, spaced_shelves
 
@@ -7,7 +12,46 @@ CASES = 10_000
 CHECKS = (*spaced_shelves.CHECKS, *3 * loaded_shelf.CHECKS)
 """The sag more often than each way of spacing: so many things go into it."""
 
+QUESTION = "shelves_on_a_hole_grid"
+TYPED = {
+    "thickness": "3/8 in",
+    "shelf_count": "60",
+    "first": "3/8 in",
+    "own_pitch": "15/32 in",
+    "rest": "1/8 in",
+    "height": "96",
+}
+"""The height comes last: it has the focus, and each key of `KEYS` leaves a height that works."""
+
+KEYS = [".", "5", "Backspace", "2", "5", "Backspace", "Backspace", "Backspace"] * 4
+
 
 def measure():
-    """Return shelves.oracle_cases and shelves.oracle_wrong."""
-    return judged("shelves", CHECKS, CASES)
+    """Return shelves.oracle_cases, shelves.oracle_wrong and shelves.answer_over_echo."""
+    ours, echoed = (over_echo.share(seen, 0.95) for seen in over_echo.times(fill, press_keys))
+    print(f"shelves: p95 {ours} ms, echo {echoed} ms", flush=True)
+    numbers = {"shelves.answer_p95_ms": ours, "shelves.answer_over_echo": ours / echoed}
+    return judged("shelves", CHECKS, CASES) | numbers
+
+
+def fill(page):
+    """Open the question and fill it in."""
+    page.evaluate(f"() => {{ location.hash = 'work-out/{QUESTION}'; }}")
+    page.locator("input[name=height]").wait_for()
+    pitch = page.locator("fieldset", has=page.get_by_text("Hole to hole", exact=True))
+    pitch.locator("label[for$='-own']").click()
+    for key, text in TYPED.items():
+        page.locator(f"input[name={key}]").fill(text)
+    page.locator("output[name=result] svg").first.wait_for()
+
+
+def press_keys(page):
+    """Change the height key by key; the milliseconds from each press to its answer."""
+    field = page.locator("input[name=height]")
+    field.focus()
+    page.keyboard.press("End")
+    page.wait_for_timeout(400)
+    over_echo.begin(page)
+    for typed, key in enumerate(KEYS):
+        over_echo.press(page, key, typed)
+    return over_echo.seen(page)

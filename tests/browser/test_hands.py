@@ -103,6 +103,14 @@ def test_a_filled_field_is_replaced_by_typing_and_a_second_touch_places_the_care
 
 
 def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page):
+    tap_keys(page, "31 5/")
+    trouble = page.locator(".pad-head .trouble:not(:empty)")
+    trouble.and_(page.locator(".quiet")).wait_for()
+    key(page, "Enter")
+    trouble.and_(page.locator(":not(.quiet)")).wait_for()
+    tap_keys(page, "8")
+    page.locator("output[name=pad-answer] .tape").wait_for()
+
     open_question(page, "equal shelf", "Equal shelf spacing")
     page.get_by_text("Still needed").or_(page.locator("output[name=result] .help")).first.wait_for()
     assert page.locator(".trouble:not(:empty)").count() == 0
@@ -164,7 +172,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
     )
     assert small == 0
     page.get_by_role("button", name="Cut one").tap()
-    page.get_by_text("All cut").wait_for()
+    page.locator(".piece-done", has_text="All cut").wait_for()
     page.get_by_role("button", name="Next uncut").tap()
     page.get_by_role("heading", name="Side rail").wait_for()
 

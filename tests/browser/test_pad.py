@@ -84,6 +84,27 @@ def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):
     assert entry(page).input_value() == "7 11/16"
     touch(0.001)
     assert entry(page).input_value() == "7"
+    key(page, "Enter")
+    key(page, "9")
+    touch(11 / 16)
+    assert entry(page).input_value() == "9 11/16"
+
+
+def test_a_finger_slides_along_the_strip_and_sees_the_fraction_spelled_out(page):
+    key(page, "3")
+    strip = page.get_by_role("slider", name="An inch")
+    box = strip.bounding_box()
+    height = box["y"] + box["height"] / 2
+    page.mouse.move(box["x"] + box["width"] / 4, height)
+    page.mouse.down()
+    spelled = strip.locator(".strip-spelled")
+    assert spelled.text_content() == "1/4"
+    page.mouse.move(box["x"] + box["width"] * 3 / 8, height, steps=4)
+    assert spelled.text_content() == "3/8"
+    page.mouse.up()
+    page.mouse.move(box["x"] + box["width"] * 7 / 8, height)
+    assert entry(page).input_value() == "3 3/8"
+    answer(page, "three and three eighths inches")
 
 
 def test_a_mark_after_a_sign_goes_to_the_number_being_typed(page):
@@ -101,6 +122,10 @@ def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(page):
     key(page, "more signs")
     key(page, "half")
     page.locator(".tally-line").nth(2).wait_for()
+    # The keypad is back at its digits.
+    key(page, "7")
+    key(page, "delete")
+    key(page, "more signs")
     key(page, "double")
     page.locator(".tally-line").nth(3).wait_for()
     assert lines(page) == [
@@ -111,12 +136,40 @@ def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(page):
     ]
 
 
-def test_a_kerf_is_taken_away_with_one_touch(page):
+def test_the_kerf_of_the_settings_is_taken_away_with_one_touch(page):
     enter(page, "12")
     key(page, "more signs")
     key(page, "subtract a kerf")
     page.locator(".tally-line").nth(1).wait_for()
-    assert lines(page)[1] == "eleven and seven eighths inches"
+    assert lines(page)[1] == "eleven and seven eighths inches"  # 1/8 in, until it is measured
+
+    page.get_by_role("link", name="Settings").tap()
+    page.get_by_label("Kerf", exact=True).fill("3/32")
+    page.get_by_role("button", name="Done").tap()
+    open_place(page, "Project")
+    page.locator("button:enabled", has_text="Undo").wait_for()
+    open_place(page, "Pad")
+    key(page, "more signs")
+    key(page, "subtract a kerf")
+    page.locator(".tally-line").nth(2).wait_for()
+    # 11 25/32: an exact tie goes to the even mark.
+    assert lines(page)[2] == "eleven and three quarters inches"
+    page.locator("output[name=pad-answer]").get_by_text("1/32″ heavy").wait_for()
+    page.get_by_role("link", name="Tally, 3 lines").tap()
+    page.get_by_text("[2] − 3/32").wait_for()
+
+
+def test_after_enter_the_answer_stays_until_the_next_key_and_is_what_keep_keeps(page):
+    enter(page, "31 5/8+2 1/4")
+    assert entry(page).input_value() == ""
+    answer(page, "thirty-three and seven eighths inches")
+    keep_as(page, "Alcove width")
+    key(page, "7")
+    answer(page, "seven inches")
+    open_place(page, "Project")
+    kept = page.get_by_role("listitem").filter(has_text="Alcove width")
+    kept.get_by_text("thirty-three and seven eighths inches").wait_for()
+    kept.get_by_text("Reading: 31 5/8″ + 2 1/4″").wait_for()
 
 
 def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_brings_it_back(page):
@@ -137,7 +190,8 @@ def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_br
     page.get_by_text("thirty-seven and five sixteenths inches").wait_for()
 
 
-def test_a_line_is_named_used_by_name_kept_in_the_project_and_deleted(page):
+def test_a_line_is_named_copied_used_by_name_kept_in_the_project_and_deleted(page):
+    page.context.grant_permissions(["clipboard-read", "clipboard-write"])
     enter(page, "3/4")
     page.get_by_role("link", name="Tally, 1 line").tap()
     page.get_by_text("Line 1").tap()
@@ -145,12 +199,27 @@ def test_a_line_is_named_used_by_name_kept_in_the_project_and_deleted(page):
     page.get_by_role("textbox", name="Name").fill("side")
     page.get_by_role("dialog").get_by_role("button", name="Name").tap()
     page.get_by_text("side", exact=True).tap()
+    page.get_by_role("button", name="Copy").tap()
+    page.get_by_text("Copied").wait_for()
+    copied = page.evaluate("navigator.clipboard.readText()")
     keep_as(page, "Side thickness")
     open_place(page, "Pad")
     entry(page).fill("37 - 2 * side")
     answer(page, "thirty-five and one half inches")
+    entry(page).focus()
+    page.keyboard.press("Control+A")
+    page.keyboard.press("Control+V")
+    assert entry(page).input_value() == copied
+    answer(page, "three quarters of an inch")
     open_place(page, "Project")
     page.get_by_role("listitem").filter(has_text="Side thickness").wait_for()
+    open_place(page, "Pad")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_text("side", exact=True).tap()
+    page.get_by_role("button", name="Delete").tap()
+    page.get_by_text("Nothing entered yet").wait_for()
+    page.locator("#place").get_by_role("button", name="Undo").tap()
+    page.get_by_text("side", exact=True).wait_for()
 
 
 def test_the_tally_and_what_is_being_typed_are_there_after_the_phone_was_killed(phone, server):

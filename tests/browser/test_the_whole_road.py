@@ -45,7 +45,7 @@ def test_a_mitered_length_is_typed_answered_kept_and_there_again_without_network
 
     keep_as(page, "Top rail")
     page.get_by_role("link", name="Settings").tap()
-    page.get_by_text("Ready without network").wait_for()
+    page.locator("#place").get_by_text("Ready without network").wait_for()
     context.close()
     server.stop()
 
@@ -124,6 +124,6 @@ def test_the_pieces_of_the_project_are_cut_one_at_a_time_at_the_saw(phone, serve
     page.get_by_role("heading", name="Top rail").wait_for()
     page.get_by_text("1 of 1 to cut").wait_for()
     page.get_by_role("button", name="Cut one").tap()
-    page.get_by_text("All cut").wait_for()
+    page.get_by_text("All pieces cut").wait_for()
     page.get_by_role("button", name="Not cut").tap()
     page.get_by_text("1 of 1 to cut").wait_for()

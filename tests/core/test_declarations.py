@@ -6,7 +6,9 @@ import sawside
 from sawside.reckoners import RECKONERS
 
 DESCRIBED = sawside.handle({"do": "describe"})
-FIELD_KINDS = {"length", "angle", "count", "number", "choice", "material", "lengths", "rows"}
+FIELD_KINDS = {
+    "length", "angle", "count", "number", "choice", "material", "lengths", "rows", "text",
+}  # fmt: skip
 ANSWER_KINDS = {"length", "lengths", "count", "angle", "text"}
 each_question = pytest.mark.parametrize(
     "question", DESCRIBED["reckoners"], ids=lambda question: question["key"]

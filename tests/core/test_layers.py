@@ -23,8 +23,9 @@ BELOW = {
 BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door"}
 OUTSIDE = {
-    "collections", "copy", "csv", "dataclasses", "fractions", "functools", "graphlib", "importlib", "itertools",
-    "json", "math", "pint", "pkgutil", "re", "types", "typing", "unicodedata",
+    "collections", "contextlib", "copy", "csv", "dataclasses", "fractions", "functools",
+    "graphlib", "importlib", "io", "itertools", "json", "math", "pint", "pkgutil", "re", "types",
+    "typing", "unicodedata",
 }  # fmt: skip
 MODULES = sorted(CORE.rglob("*.py"))
 

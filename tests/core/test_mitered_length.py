@@ -8,6 +8,8 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
+from sawside.reckoners import RECKONERS
+
 widths = st.fractions(min_value="1/8", max_value=20, max_denominator=64)
 knowns = st.fractions(min_value=41, max_value=400, max_denominator=64)
 
@@ -284,3 +286,10 @@ def test_a_piece_with_one_cut_of_each_kind_is_drawn_from_the_face_and_from_the_e
         for x, y in shape.get("points", []):
             assert left <= x <= right
             assert top <= y <= bottom
+
+
+def test_no_label_can_be_taken_for_a_square_corner():
+    """A "right angle" is 90 degrees to everybody."""
+    labels = {field.label for field in RECKONERS["mitered_length"].fields}
+    assert {"Left end angle", "Right end angle"} <= labels
+    assert not {"Left angle", "Right angle"} & labels

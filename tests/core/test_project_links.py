@@ -104,7 +104,8 @@ def test_every_link_that_is_offered_can_be_used():
 
 
 def test_an_angle_goes_into_an_angle_and_into_nothing_else():
-    values = {"known": "30", "width": "2", "left_end": "other", "left_angle": "[Top rail: Left saw setting] ÷ 2",
+    half = "[Top rail: Left saw setting] ÷ 2"
+    values = {"known": "30", "width": "2", "left_end": "other", "left_angle": half,
               "right_end": "square"}  # fmt: skip
     document = changed(linked(), "keep_line", name="Half", reckoner="mitered_length", values=values)
     setting = answered("entry", document, id="5")["reckoning"]["answers"]

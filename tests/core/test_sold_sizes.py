@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 from asking import ask, errors, exact, reckon
 
-from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SOFTWOOD_THICK, SOFTWOOD_WIDE
+from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SHEETS, SOFTWOOD_THICK, SOFTWOOD_WIDE
 from tables import rows
 
 
@@ -65,6 +65,14 @@ def test_hardwood_of_four_quarters_is_thirteen_sixteenths():
     assert said["answers"][0]["items"][0]["text"] == "13/16″"
     assert "1/32″ thinner" in said["by_key"]["verdict"]["text"]
     assert "secondary copy" in said["by_key"]["where"]["text"]
+
+
+def test_hardwood_plywood_is_told_as_common_practice_and_thinner_than_its_name():
+    for key, each in SHEETS.items():
+        said = reckon("sold_sizes", wood="sheet", sheet=key, measured=each.name)
+        assert told(said)[0] < Fraction(each.name)
+        assert "thicker than is usual" in said["by_key"]["verdict"]["text"]
+        assert said["by_key"]["where"]["text"] == "common practice, no source."
 
 
 def test_a_size_that_no_table_has_is_refused_by_name():

@@ -1,16 +1,24 @@
 import { isUnkept } from "../store/draft.js";
 import { button, element } from "../widgets/element.js";
 import { piece } from "../widgets/pieces.js";
+import { besideTheSaw } from "./beside-the-saw.js";
+import { inOrder } from "./saw-order.js";
+import { speaker } from "./saw-speaker.js";
+import { sawTools } from "./saw-tools.js";
 
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /** The project's pieces one at a time, as large as the screen allows. */
 export function atTheSaw(app) {
   const node = element("div", { class: "saw" });
+  const sleeps = element("p", { class: "help" });
+  const place = besideTheSaw(app, (sentence) => sleeps.replaceChildren(sentence));
+  const speak = speaker(app, draw);
   let shown = null;
 
   function draw() {
-    const pieces = app.state.get().view?.pieces ?? [];
+    const { view, record } = app.state.get();
+    const pieces = view?.cuts ? inOrder(view) : [];
     if (pieces.length === 0) {
       const sentence = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
       return node.replaceChildren(element("p", { class: "help" }, sentence));
@@ -23,7 +31,7 @@ export function atTheSaw(app) {
       shown = keyOf(to);
       draw();
     };
-    const cut = (by) => app.quietly(app.tryChange({ act: "cut", id: each.entry, part: each.part, by }));
+    const doing = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
     const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut[0];
     const key = (label, act, isOn, look = "") =>
       button(label, act, { class: `button saw-key ${look}`, disabled: !isOn, "data-key": label });
@@ -31,23 +39,28 @@ export function atTheSaw(app) {
     node.replaceChildren(
       piece({
         ...each,
-        place: `Piece ${at + 1} of ${pieces.length}`,
+        place: each.group,
         mark: isUnkept(app.state.get(), each.entry)
           ? "A correction is typed, but not kept: this is the kept piece."
           : "",
+        wrong: each.verdicts.find(({ verdict }) => verdict !== "good")?.said,
         isLast: !following,
       }),
+      sawTools(app, each),
+      sleeps,
       element(
         "div",
         { class: "saw-keys" },
         key("‹ Back", () => go(pieces[at - 1]), at > 0),
+        key("Undo", () => app.undo(), record?.undo.length),
         key("Next ›", () => go(pieces[at + 1]), at < pieces.length - 1),
-        key("Not cut", () => cut(-1), each.cut > 0),
+        key("Spoiled", () => doing({ act: "spoil" }), true),
         each.left > 0 || !following
-          ? key("Cut one", () => cut(1), each.left > 0, "primary")
-          : key("Next uncut", () => go(following), true, "primary"),
+          ? key("Cut one", () => doing({ act: "cut", by: 1 }), each.left > 0, "primary saw-main")
+          : key("Next uncut", () => go(following), true, "primary saw-main"),
       ),
     );
+    speak(each);
     if (focused) keepFocus(focused);
   }
 
@@ -58,6 +71,10 @@ export function atTheSaw(app) {
   }
 
   draw();
-  node.refresh = (changed) => changed.includes("view") && draw();
+  node.refresh = (changed) => {
+    if (changed.includes("saw")) place.light();
+    if (["view", "saw"].some((key) => changed.includes(key))) draw();
+  };
+  node.leave = () => place.leave();
   return node;
 }

@@ -29,7 +29,11 @@ function pick(app, entries, input) {
     "dialog",
     { class: "dialog pick", "aria-labelledby": "pick-title", onclose: () => dialog.remove() },
     element("h2", { id: "pick-title" }, "From project"),
-    element("ul", { class: "entries" }, entries.map((entry) => row(app, entry, take))),
+    element(
+      "ul",
+      { class: "entries" },
+      entries.map((entry) => row(app, entry, take)),
+    ),
     button("Cancel", close),
   );
   document.body.append(dialog);

@@ -16,6 +16,7 @@ export function padAnswer(app) {
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
   const keep = button("Keep", keepReading, { class: "button primary", "aria-label": "Keep in project" });
   let current = null;
+  let refused = null;
 
   const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, sentence));
 
@@ -39,7 +40,7 @@ export function padAnswer(app) {
     current = asked;
     output.classList.toggle("waiting", !said.ok);
     output.dataset.for = asked;
-    wrong.show(said.ok ? null : said.error, { quiet: true });
+    wrong.show(said.ok ? null : said.error, { quiet: asked !== refused });
     echo.textContent = said.ok && app.state.get().pad.text ? `read as ${said.echo}` : "";
     keep.disabled = !said.ok;
     if (said.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
@@ -80,6 +81,10 @@ export function padAnswer(app) {
     empty,
     /** The answer to a line just entered. */
     line: (line) => ask(line.text, lineMark(line)),
-    refuse: (error) => wrong.show(error),
+    /** Enter was pressed on what can't be read. */
+    refuse(error) {
+      refused = current;
+      wrong.show(error);
+    },
   };
 }

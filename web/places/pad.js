@@ -104,8 +104,13 @@ export function pad(app) {
 
   const acts = { Enter: enter };
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
+  let drawn = null;
+  /** Drawn anew only when they are others: a thumb may be on one of them. */
   function drawKeys() {
-    keys = lengthKeys({ kind: "pad", unit: app.unit(), strip: app.state.get().strip, target: () => input, acts });
+    const asked = { unit: app.unit(), strip: app.state.get().strip };
+    if (drawn === JSON.stringify(asked)) return;
+    drawn = JSON.stringify(asked);
+    keys = lengthKeys({ kind: "pad", ...asked, target: () => input, acts });
     foot.replaceChildren(keys);
   }
 

@@ -2,6 +2,8 @@ import { isUnkept } from "../store/draft.js";
 import { button, element } from "../widgets/element.js";
 import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
+import { entryActs } from "./entry-acts.js";
+import { projectFoot } from "./project-foot.js";
 
 /** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
 export function project(app, landOn) {
@@ -25,6 +27,7 @@ export function project(app, landOn) {
       entries().length
         ? element("ul", { class: "entries" }, entries().map(row))
         : element("p", { class: "help" }, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),
+      projectFoot(app),
     );
   }
 
@@ -34,22 +37,11 @@ export function project(app, landOn) {
         ...entry,
         value: entry.headline,
         summary: `${entry.title}: ${entry.summary}`,
-        trouble: entry.error?.message,
+        trouble: entry.error ? `${entry.error.message} ${entry.error.remedy ?? ""}` : "",
         mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
       },
-      [
-        entry.kind === "line"
-          ? button("Open", () => open(entry.id))
-          : button("Correct", () => app.go(`reading/${entry.id}`)),
-        button("Rename", () => rename(entry)),
-        button("Delete", () => remove(entry.id)),
-      ],
+      [...entryActs(app, entry), button("Rename", () => rename(entry)), button("Delete", () => remove(entry.id))],
     );
-
-  function open(id) {
-    const { reckoner } = app.state.get().record.document.entries.find((each) => each.id === id);
-    app.go(`work-out/${reckoner}/${id}`);
-  }
 
   async function remove(id) {
     const next = neighborOf(entries(), id);
@@ -76,7 +68,7 @@ export function project(app, landOn) {
     });
 
   draw();
-  node.refresh = (changed) => (changed.includes("view") || changed.includes("record")) && draw();
+  node.refresh = (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw();
   if (landOn) node.land = () => goToLine(node, landOn);
   return node;
 }

@@ -1,11 +1,15 @@
 import { correctionKey, draftIn } from "../store/draft.js";
 import { latest } from "../store/latest.js";
+import { naming } from "../store/naming.js";
 import { draftKey } from "../store/state.js";
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { nameDialog } from "../widgets/name-dialog.js";
+import { askInProject } from "./ask-in-project.js";
+import { fromProject } from "./from-project.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { offering, unitNote } from "./question-fields.js";
+import { standsFor } from "./stands-for.js";
 import { sorted } from "./wants.js";
 
 /** What was filled in, in one order: two forms that say the same are the same. */
@@ -23,9 +27,10 @@ export function question(app, key, entryId) {
   if (!declared) return arriving(app, key, entryId);
   const entry = record?.document.entries.find((each) => each.id === entryId);
   const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key));
-  const reckon = latest(app.ask);
+  const reckon = latest(askInProject(app, correction));
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
   const note = element("p", { class: "help", hidden: true });
+  let was = entry;
   let said = null;
   let focused = null;
 
@@ -35,7 +40,13 @@ export function question(app, key, entryId) {
     onInput: typed,
     onFocus: (input, field) => {
       focused = field.key;
-      app.sheet.open(input, { kind: field.kind, unit: unit(), peek, whenDone: showResult });
+      app.sheet.open(input, {
+        kind: field.kind,
+        unit: unit(),
+        peek,
+        from: fromProject(app, field, entry?.id),
+        whenDone: showResult,
+      });
     },
   });
   const kept = filled(fields.values());
@@ -54,18 +65,21 @@ export function question(app, key, entryId) {
   function ask() {
     const values = fields.values();
     result.classList.add("waiting");
-    reckon({ do: "reckon", reckoner: key, values, settings: app.settings(), unit: unit() }, (answer) => {
+    const names = naming(app.state.get().record, values, entry?.id);
+    reckon({ do: "reckon", reckoner: key, values, settings: app.settings(), unit: unit(), ...names }, (answer) => {
       draft.keep({ asked: filled(values), said: answer });
       show(answer);
     });
   }
 
+  const standing = standsFor(app, (echoes) => said?.ok && fields.show({ echoes }));
   const errors = () => sorted(said, declared.fields, fields.values());
 
   function show(answer) {
     said = answer;
-    result.classList.toggle("waiting", !answer.ok);
+    result.classList.remove("waiting");
     fields.show({ echoes: answer.echoes, errors: errors().beside });
+    if (answer.ok) standing(answer.echoes);
     result.replaceChildren(...(answer.ok ? answered(answer, acts()) : unanswered(errors(), declared.fields)));
     unitNote(note, unit(), app);
     app.sheet.refresh();
@@ -105,8 +119,13 @@ export function question(app, key, entryId) {
 
   const print = () => app.go(["paper", key, entry?.id].filter(Boolean).join("/"));
 
+  function correction() {
+    return { act: "correct", id: entry.id, values: fields.values() };
+  }
+
   async function correct() {
-    const answer = await app.change({ act: "correct", id: entry.id, values: fields.values() });
+    const answer = await app.change(correction(), { was });
+    was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
     app.go(`project/${entry.id}`);

@@ -1,8 +1,13 @@
 import { correctionKey, draftIn } from "../store/draft.js";
 import { latest } from "../store/latest.js";
+import { naming } from "../store/naming.js";
 import { mainAnswer } from "../widgets/answers.js";
 import { button, element } from "../widgets/element.js";
 import { textField } from "../widgets/text-field.js";
+import { askInProject } from "./ask-in-project.js";
+import { fromProject } from "./from-project.js";
+import { readingDetails } from "./reading-details.js";
+import { standsFor } from "./stands-for.js";
 
 /** Correct a kept reading: the text as it was read, and what it now says. */
 export function reading(app, id) {
@@ -10,16 +15,26 @@ export function reading(app, id) {
   const entry = record?.document.entries.find((each) => each.id === id);
   if (!entry) return element("p", { class: "help" }, "This reading is no longer in the project.");
   const draft = draftIn(app.state, correctionKey(record, id));
-  const read = latest(app.ask);
+  const correction = () => ({ act: "correct", id, text: field.value() });
+  const read = latest(askInProject(app, correction));
   const result = element("output", { class: "result", tabindex: "-1" });
+  const details = readingDetails(app, id);
+  let was = entry;
   let said = null;
   const field = textField({
     field: { key: "text", label: "The tape says", kind: "length", help: null },
     value: draft.get().text ?? entry.text,
     onInput: typed,
     onFocus: (input) =>
-      app.sheet.open(input, { kind: "length", unit: entry.unit, peek, whenDone: () => result.focus() }),
+      app.sheet.open(input, {
+        kind: "length",
+        unit: entry.unit,
+        peek,
+        from: fromProject(app, { kind: "length" }, id),
+        whenDone: () => result.focus(),
+      }),
   });
+  const standing = standsFor(app, ({ text }) => said?.ok && field.show({ echo: text }));
 
   const peek = () => ({
     lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.value.text))] : [],
@@ -32,10 +47,13 @@ export function reading(app, id) {
   }
 
   function ask() {
-    read({ do: "read", text: field.value(), settings: app.settings(), unit: entry.unit }, (answer) => {
+    const text = field.value();
+    const names = naming(app.state.get().record, text, id);
+    read({ do: "read", text, settings: app.settings(), unit: entry.unit, ...names }, (answer) => {
       said = answer;
       field.show(answer.ok ? { echo: answer.echo } : { error: answer.error });
       result.classList.toggle("waiting", !answer.ok);
+      if (answer.ok) standing({ text: answer.echo });
       if (answer.ok) result.replaceChildren(mainAnswer({ ...answer.value, label: "" }, answer.tape, acts()));
       app.sheet.refresh();
     });
@@ -48,19 +66,23 @@ export function reading(app, id) {
 
   async function correct() {
     app.sheet.close();
-    const answer = await app.change({ act: "correct", id, text: field.value() });
+    const answer = await app.change(correction(), { was });
+    was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
     app.go(`project/${id}`);
   }
 
   ask();
-  return element(
+  const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
     element("h2", {}, entry.name),
     field.node,
     result,
+    details,
   );
+  node.refresh = (changed) => changed.includes("record") && details.refresh();
+  return node;
 }

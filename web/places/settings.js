@@ -1,50 +1,70 @@
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { offlineSentence } from "../widgets/status.js";
+import { tolerance } from "./tolerance.js";
 
 /** How lengths are read and shown in the open project, and whether the app is ready without network. */
 export function settings(app) {
   const ready = element("p", { class: "help" });
-  const fields = app.state.get().described?.settings ?? [];
-  let typed = app.settings();
-  let kept = JSON.stringify(typed);
-  const drawn = form({
-    fields,
-    values: typed,
-    onInput: (values) => {
-      typed = values;
-    },
-    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
-  });
+  const choices = element("div");
 
-  /** A choice is kept at once, what is typed when its field is left. */
-  async function keep() {
-    const now = JSON.stringify(typed);
-    if (now === kept) return;
-    kept = now;
-    const answer = await app.tryChange({ act: "set", settings: typed });
-    const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
-    drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
+  function drawFields(fields) {
+    let typed = app.settings();
+    let kept = JSON.stringify(typed);
+    const drawn = form({
+      fields,
+      values: typed,
+      onInput: (values) => {
+        typed = values;
+      },
+      onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+    });
+
+    /** A choice is kept at once, what is typed when its field is left. */
+    async function keep() {
+      const now = JSON.stringify(typed);
+      if (now === kept) return;
+      kept = now;
+      const answer = await app.tryChange({ act: "set", settings: typed });
+      if (answer.error?.kind === "taken back") return drawFields(fields);
+      const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
+      drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
+    }
+
+    choices.replaceChildren(element("div", { onchange: keep, onfocusout: keep }, drawn.node));
   }
 
   const update = button("Use the new version", () => app.offline.acceptUpdate(), { class: "button primary" });
 
   function draw() {
-    const { offline, described } = app.state.get();
-    ready.textContent = `${offlineSentence(offline)} Version ${described?.version ?? "…"}.`;
+    const { offline, described, stays } = app.state.get();
+    ready.textContent = `${offlineSentence(offline)} ${staying(stays)} Version ${described?.version ?? "…"}.`;
     update.hidden = !offline?.update;
   }
 
   draw();
+  drawFields(app.state.get().described?.settings ?? []);
   const node = element(
     "div",
-    { class: "settings", onchange: keep, onfocusout: keep },
+    { class: "settings" },
     element("h2", {}, "Settings of this project"),
-    drawn.node,
+    choices,
+    tolerance(app),
     element("h2", {}, "This app"),
     ready,
     update,
   );
-  node.refresh = draw;
+  const isLate = !app.state.get().described;
+  node.refresh = (changed) => {
+    draw();
+    if (isLate && changed.includes("described")) drawFields(app.state.get().described.settings);
+  };
   return node;
+}
+
+/** Whether the browser has promised to keep what is here; nothing before it was asked. */
+function staying(stays) {
+  if (stays === true) return "The browser keeps what is here until you delete it.";
+  if (stays === false) return "The browser may clear what is here when space runs out: back up now and then.";
+  return "";
 }

@@ -19,6 +19,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     ask,
     projects,
     photos,
+    keepPhoto: (key, address) => quietly(photos.keepPhoto(key, address).then(() => ({ ok: true }), refusedByStore)),
     accept: review,
     sheet: keypadSheet(by("sheet"), () => state.get().strip),
     settings,
@@ -40,6 +41,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
         label: "Restore a backup",
         run: () => app.go("backup"),
         stays: true,
+        news: true,
       }),
   };
 
@@ -63,7 +65,8 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     if (alreadySaid.has(error.name)) return;
     alreadySaid.add(error.name);
     const { message, remedy } = refusedByStore(error).error;
-    app.notice(`${message} ${remedy} Until then all works, but is gone when the page closes.`);
+    const sentence = `${message} ${remedy} Until then all works, but is gone when the page closes.`;
+    app.notice(sentence, { label: "Back up", run: () => app.go("backup"), stays: true, news: true });
   }
 
   /** Say what went wrong; when all went well the place itself shows it. */

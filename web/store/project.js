@@ -66,7 +66,7 @@ export function projectKeeper({ database, state, ask, accept }) {
         return other;
       }
       const changed = await work(latest);
-      if (!changed.ok) return changed;
+      if (!changed.ok || !changed.undo) return changed;
       const moves = changed.follows.length + changed.judged.length > 0;
       if (shown && moves && !(await accept(changed))) return TAKEN_BACK;
       const record = { ...latest, document: changed.document, ...history(latest, changed.undo) };
@@ -104,8 +104,7 @@ export function projectKeeper({ database, state, ask, accept }) {
     change: (act, { was } = {}) =>
       safely(() => make((latest) => worked(latest, act), { history: DONE, shown: true, was })),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
-    changeBy: (message) =>
-      safely(() => make(({ document }) => ask(message(document)), { history: DONE, shown: true })),
+    changeBy: (message) => safely(() => make(({ document }) => ask(message(document)), { history: DONE, shown: true })),
     undo: () => safely(() => make((latest) => worked(latest, latest.undo.at(-1)), { history: UNDONE })),
     redo: () => safely(() => make((latest) => worked(latest, latest.redo.at(-1)), { history: REDONE })),
     open: (id) => safely(() => open(id)),

@@ -39,7 +39,13 @@ const listed = (value) =>
     "ol",
     { class: "listed" },
     value.items.map((item) =>
-      element("li", {}, element("span", { class: "answer-label" }, item.label), fraction(item, "fraction-large")),
+      element(
+        "li",
+        {},
+        element("span", { class: "answer-label" }, item.label),
+        fraction(item, "fraction-large"),
+        item.direction === "exact" ? null : aside(item.dropped_text),
+      ),
     ),
   );
 

@@ -18,6 +18,7 @@ export function piece(each) {
     fraction(each.length, "fraction-giant"),
     each.length.dropped_text ? element("p", { class: "small-print" }, each.length.dropped_text) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
+    each.wrong ? element("p", { class: "piece-wrong" }, each.wrong) : null,
     each.ends ? ends(each.ends) : null,
     each.drawing ? drawing(each.drawing) : null,
   );

@@ -43,15 +43,17 @@ export function keypadSheet(host, strip) {
    * @param {string} options.unit what a bare number means in it
    * @param {() => {lines: Node[], keep?: {label: string, run(): void} | null}} options.peek what
    *   stands above the keys
+   * @param {((field: HTMLInputElement) => void) | null} [options.from] writes what is known already
    * @param {() => void} [options.whenDone] called when the person is done
    */
-  function open(field, { kind, unit, peek, whenDone = null }) {
+  function open(field, { kind, unit, peek, from = null, whenDone = null }) {
     if (input === field) return;
     input = field;
     afterwards = whenDone;
     const lines = element("div", { class: "sheet-peek" });
     const acts = element("div", { class: "sheet-acts" });
     const clear = beside("✕", () => replaceAll(field, ""), { "aria-label": "Clear the field" });
+    const known = from && beside("Project", () => from(field), { "aria-label": "From project" });
     const done = beside("Done", leave);
     const keys = lengthKeys({ kind, unit, strip: strip(), target: () => field, acts: { Next: next } });
     host.replaceChildren(element("div", { class: "sheet-bar" }, lines, acts), keys);
@@ -59,11 +61,13 @@ export function keypadSheet(host, strip) {
     host.scrollTop = 0;
     document.body.classList.add("sheet-open");
     showing = () => {
+      const before = host.offsetHeight;
       const seen = peek();
       lines.replaceChildren(...seen.lines);
       const keep = seen.keep && beside(seen.keep.label, seen.keep.run, { class: "button sheet-button primary" });
-      acts.replaceChildren(...[clear, keep, done].filter(Boolean));
+      acts.replaceChildren(...[known, clear, keep, done].filter(Boolean));
       keys.refresh?.();
+      if (host.offsetHeight > before) field.scrollIntoView({ block: "nearest" });
     };
     showing();
     field.closest(".field")?.scrollIntoView({ block: "nearest" });

@@ -2,6 +2,8 @@
 
 function replace(input, from, to, text) {
   input.setRangeText(text, from, to, "end");
+  // A field without the focus does not follow its caret by itself.
+  if (input.selectionEnd === input.value.length) input.scrollLeft = input.scrollWidth;
   input.dispatchEvent(new Event("input", { bubbles: true }));
 }
 

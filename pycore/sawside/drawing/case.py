@@ -68,8 +68,8 @@ def _marks(show, shelving, right, high):
         zero = nearby(case.place(0, shelving.origin))
         shapes.append(line((right, -zero), (right + space, -zero), "edge"))
         shapes.append(label((right + space * 3 / 2, -zero), "0", "name", "start"))
-    places = [nearby(case.place(mark, shelving.origin)) for mark in shelving.marks]
-    for number in _told(places, high, zero):
+    places = [float(nearby(case.place(mark, shelving.origin))) for mark in shelving.marks]
+    for number in _told(places, float(high), zero if zero is None else float(zero)):
         y = -places[number]
         shapes.append(line((right, y), (right + space, y), "center"))
         text = show.text(shelving.marks[number])

@@ -8,8 +8,7 @@ their roundings together: below 2**16 units for up to `MOST_BITS` bits.
 """
 
 from fractions import Fraction
-from functools import lru_cache
-from functools import cache
+from functools import cache, lru_cache
 
 from sawside.lengths.real import Exact, Real, enclosed, sign, sqrt
 

@@ -95,7 +95,10 @@ def _fixed(rounded, number):
 
 def plain_text(rounded, display):
     """The form for copying, in plain characters; the reader reads it back to the mark."""
-    text = mark_text(rounded, display)
+    return _plain(mark_text(rounded, display))
+
+
+def _plain(text):
     return text.replace("″", '"').replace("′", "'").replace(MINUS, "-")
 
 
@@ -180,13 +183,14 @@ def length_value(key, label, rounded, display):
         raise TypeError("a length is told only with its mark")
     display = "mm" if metric(rounded, display) else display
     rational = not isinstance(rounded.exact, Real)
+    text = mark_text(rounded, display)
     return {
         "key": key,
         "label": label,
         "kind": "length",
         "exact": rational_text(rounded.exact) if rational else None,
         "rational": rational,
-        "text": mark_text(rounded, display),
+        "text": text,
         "mark": rational_text(rounded.mark),
         "dropped": rational_text(rounded.dropped) if rational else _dropped_about(rounded),
         "dropped_text": dropped_text(rounded, display),
@@ -195,7 +199,7 @@ def length_value(key, label, rounded, display):
         "words": mark_in_words(rounded, display),
         "other": other_text(rounded.exact, display),
         "decimals": decimal_text(rounded.exact * (1 / _MM) if display == "mm" else rounded.exact),
-        "plain": plain_text(rounded, display),
+        "plain": _plain(text),
         "exact_plain": f'{mixed_text(rounded.exact)}"'.replace(MINUS, "-") if rational else None,
     }
 

@@ -5,7 +5,7 @@ appendix on rounding; NIST SP 811, B.7). A rounded value never travels without w
 number and mark are one frozen `Rounded`.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from math import ceil, floor
 
@@ -28,6 +28,11 @@ class Grid:
     unit: str
     division: int | None
     places: int
+    per: Fraction = field(init=False)
+    """Graduations for each inch."""
+
+    def __post_init__(self):
+        object.__setattr__(self, "per", 1 / self.step)
 
 
 def _fractional(division):
@@ -89,11 +94,11 @@ def to_mark(length, grid, rounding="nearest"):
     the even graduation.
     """
     decide = {"nearest": _nearest, "up": ceil, "down": floor}[rounding]
-    number, settled = settle(length * (1 / grid.step), decide)
+    if not isinstance(length, Real):  # hundreds of them in one answer
+        return Rounded(length, decide(length * grid.per) * grid.step, grid)
+    number, settled = settle(length * grid.per, decide)
     mark = number * grid.step
-    if settled and isinstance(length, Real):
-        settled = sign(length - mark) != 0
-    return Rounded(length, mark, grid, settled)
+    return Rounded(length, mark, grid, settled and sign(length - mark) != 0)
 
 
 def _nearest(value):

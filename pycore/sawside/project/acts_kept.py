@@ -24,7 +24,7 @@ def keep_line(document, act):
     reckoner = find(act.get("reckoner"))
     name = free_name(document, act.get("name") or reckoner.title)
     line = {"kind": "line", "name": name, "unit": _unit(document, act), "reckoner": reckoner.key}
-    return _kept(document, line | {"values": _values(act)})
+    return _kept(document, line | {"values": _values(act), "about": act.get("about", {})})
 
 
 def keep_note(document, act):
@@ -56,6 +56,8 @@ def correct(document, act):
     else:
         text = _sum(act)
         new = entry | {"text": text}
+        if "unit" in act:
+            new["unit"] = _unit(document, act)
         if text != entry["text"]:
             new.pop("when", None)
             before = {key: entry[key] for key in ("text", "unit", "when") if key in entry}

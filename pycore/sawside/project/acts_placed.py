@@ -23,7 +23,7 @@ def rename(document, act):
     changed = {entry["id"]: entry | {"name": name}}
     graph = Graph(document)
     for each in document["entries"]:
-        if entry["id"] in graph.uses.get(each["id"], ()):
+        if entry["id"] in graph.links.uses.get(each["id"], ()):
             changed[each["id"]] = _called(changed.get(each["id"], each), graph, entry["id"], name)
     new, undo = _put(document, changed)
     return new, undo, f"{entry['name']} is now called {name}.", entry["id"]

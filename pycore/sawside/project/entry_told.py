@@ -21,8 +21,8 @@ def entry_told(entry, evaluation):
         "summary": "",
         "error": None,
         "text": entry.get("text", ""),
-        "uses": evaluation.graph.uses.get(identity, []),
-        "used_by": evaluation.graph.used_by.get(identity, []),
+        "uses": evaluation.graph.links.uses.get(identity, []),
+        "used_by": evaluation.graph.links.used_by.get(identity, []),
         "waits": [],
         "insert": f"[{entry['name']}]",
     }

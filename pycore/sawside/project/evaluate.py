@@ -23,7 +23,7 @@ class Evaluation:
         self.names = {entry["id"]: entry["name"] for entry in document["entries"]}
         self.worked = worked = {}
         units = {}
-        for identity in graph.order:
+        for identity in graph.links.order:
             if instead is not None and identity in instead:
                 worked[identity] = instead[identity]
                 continue
@@ -73,7 +73,7 @@ class Evaluation:
 
     def _round(self, identity):
         """The result of an entry that stands in a circle, or waits for one that does."""
-        circle = self.graph.circle
+        circle = self.graph.links.circle
         if identity not in circle:
             return self._waiting(self.graph.known[identity])
         chain = " → ".join(self.names[each] for each in circle)
@@ -87,11 +87,11 @@ def _remembered(known, settings, inputs):
     """The result of an entry with these numbers for its names, worked out at most once."""
     results = known.results
     for at, (with_settings, with_inputs, worked) in enumerate(results):
-        if with_inputs == inputs and with_settings == settings:
+        if with_inputs == inputs and (with_settings is settings or with_settings == settings):
             if at:
                 results.insert(0, results.pop(at))
             return worked
-    like = results[0][2] if results and inputs and results[0][0] == settings else None
+    like = results[0][2] if results and inputs and results[0][0] is settings else None
     names = dict(zip(known.calls, inputs, strict=True)) if inputs else None
     worked = worked_out(known.entry, settings, names, known.linked, like if _alike(like) else None)
     results.insert(0, (settings, inputs, worked))
@@ -115,7 +115,7 @@ def names_for(document, texts, but=None):
     `but` is the id of the entry that is being corrected. What can't be used has no value (None).
     """
     evaluation = Evaluation(document)
-    behind = {but} | evaluation.graph.after(but) if but in evaluation.worked else set()
+    behind = {but} | evaluation.graph.links.after(but) if but in evaluation.worked else set()
     names = {}
     for text in texts:
         for use in evaluation.graph.vocabulary.uses(text):

@@ -14,7 +14,7 @@ _DIFFERENCE = "difference", "Difference"
 def follows(before, after, but):
     """Every entry but one whose numbers are not what they were, in the order of the links."""
     told_of = []
-    for identity in after.graph.order:
+    for identity in after.graph.links.order:
         old, new = before.worked.get(identity), after.worked[identity]
         if old is None or old is new or identity == but:
             continue

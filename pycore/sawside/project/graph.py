@@ -9,21 +9,27 @@ from sawside.reckoning.values import linkable
 
 
 class Graph:
-    """The links of a document.
+    """The names of a document, and its entries that have a value: `known` has each by its id.
 
-    `known` has every entry that has a value by its id, `uses` the ids that each one uses, `order`
-    those that can be worked out, `circle` the ids of a chain that goes round (the first again at
-    its end), or ().
+    `links` are the `Links` between them; the same object while no text has other names than before.
     """
 
     def __init__(self, document):
         entries = [entry for entry in document["entries"] if entry["kind"] != "note"]
         self.vocabulary = vocabulary_of(tuple((entry["id"], entry["name"]) for entry in entries))
         self.known = {entry["id"]: _looked_up(entry, self.vocabulary) for entry in entries}
-        self.uses = {
-            identity: [*{call.target.entry: None for call in known.calls.values() if call.target}]
-            for identity, known in self.known.items()
-        }
+        self.links = _links(self.vocabulary, self.known)
+
+
+class Links:
+    """Which entry uses which, by their ids.
+
+    `uses` and `used_by` are direct, `order` has those that can be worked out, `circle` is a chain
+    that goes round (the first again at its end), or ().
+    """
+
+    def __init__(self, known):
+        self.uses = {identity: [*_used(each)] for identity, each in known.items()}
         self.used_by = {}
         for identity, used in self.uses.items():
             for each in used:
@@ -46,6 +52,22 @@ class Graph:
             if any(used in found for used in self.uses[each]):
                 found.add(each)
         return found - {identity}
+
+
+def _used(known):
+    """The ids of what an entry uses, each once."""
+    return dict.fromkeys(call.target.entry for call in known.calls.values() if call.target)
+
+
+_last = [None, None, None]
+
+
+def _links(vocabulary, known):
+    """The `Links` of some entries; those of last time while names and calls are the same."""
+    calls = [each.calls for each in known.values()]
+    if _last[0] is not vocabulary or _last[1] != calls:
+        _last[:] = vocabulary, calls, Links(known)
+    return _last[2]
 
 
 class Call:

@@ -4,8 +4,10 @@ A piece may be off by the tolerance and still be good, be it off the exact size 
 that it is cut to. Beyond it a piece that is too large can be cut down; nothing makes one larger.
 """
 
+from contextlib import suppress
 from fractions import Fraction
 
+from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
 from sawside.lengths.reader import read_length
 from sawside.lengths.settings import read_settings
@@ -21,7 +23,8 @@ def tolerance_of(document):
     """How far a piece may be off either way, in exact inches; usually half a mark."""
     kept = document.get("tolerance")
     if kept is not None:
-        return abs(read_length(kept["text"], kept["unit"]).value)
+        with suppress(Refusal):  # a document from elsewhere may hold what can't be read
+            return abs(read_length(kept["text"], kept["unit"]).value)
     return read_settings(document["settings"]).grid.step / 2
 
 
@@ -40,9 +43,7 @@ def verdicts(document, evaluation, entry, part_key):
     if part is None:
         return [("gone", None, None, None)] * len(pieces)
     now, tolerance = size_of(part, worked.show), tolerance_of(document)
-    exact = {
-        measure: rational(getattr(part, measure)) for measure in MEASURES if measure in now
-    }
+    exact = {measure: rational(getattr(part, measure)) for measure in MEASURES if measure in now}
     return [
         _verdict(piece, now, exact, tolerance)
         if number < part.count

@@ -3,11 +3,21 @@
 {"do": "change", "document", "act", "follows"?}   changed, how to undo it, and what follows
 {"do": "view", "document", "order"?, "drawings"?}  everything worked out
 {"do": "entry", "document", "id"}                  one entry with all that belongs to it
+    {"do": "sure", "document", "id", "answer"?, "tape"?}  how far a number may be off, and why
+    {"do": "csv", "document", "what"}                  a table of its parts, readings or cuts
+    {"do": "take_csv", "document", "what", "text", "when"?}   changed by such a table
+    {"do": "backup", "document", "when", "photos"?}    all of it as the text of one file
+    {"do": "restore", "text"}                          a document out of such a text
+    {"do": "merge", "document", "text", "when"?}       changed by what such a text has more
 """
 
 from sawside.project.asking import entry_in_full
+from sawside.project.backup import backup, restore
 from sawside.project.change import change
 from sawside.project.document import read_document
+from sawside.project.exchange import csv_in, csv_out
+from sawside.project.merge import merge
+from sawside.project.sure import sure
 from sawside.project.view import view
 
 
@@ -30,8 +40,38 @@ def _entry(message):
     return entry_in_full(_document(message), message.get("id"))
 
 
+def _sure(message):
+    return sure(_document(message), message.get("id"), message.get("answer"), message.get("tape"))
+
+
+def _csv(message):
+    return csv_out(_document(message), message.get("what"))
+
+
+def _take_csv(message):
+    return csv_in(_document(message), message.get("what"), message.get("text"), message.get("when"))
+
+
+def _backup(message):
+    return backup(_document(message), message.get("when"), message.get("photos"))
+
+
+def _restore(message):
+    return restore(message.get("text"))
+
+
+def _merge(message):
+    return merge(_document(message), message.get("text"), message.get("when"))
+
+
 MESSAGES = {
     "change": _change,
     "view": _view,
     "entry": _entry,
+    "sure": _sure,
+    "csv": _csv,
+    "take_csv": _take_csv,
+    "backup": _backup,
+    "restore": _restore,
+    "merge": _merge,
 }

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.drawing.later import made
+from sawside.errors import Refusal
 from sawside.lengths.reader import read_length
 from sawside.project.judge import part_name, told_in_groups, verdicts
 from sawside.project.size import MEASURES
@@ -31,7 +32,7 @@ class Piece:
         value = getattr(self.part, measure)
         if value is None:
             return None
-        return rational(value) + (_allowance(self.entry, self.part, measure) if rough else 0)
+        return rational(value) + (allowance(self.entry, self.part, measure) if rough else 0)
 
 
 def pieces_of(document, evaluation, drawings):
@@ -88,12 +89,19 @@ def _rough(entry, worked, part):
         value = getattr(part, measure)
         sizes[measure] = None
         if value is not None:
-            whole = rational(value) + _allowance(entry, part, measure)
+            whole = rational(value) + allowance(entry, part, measure)
             label = f"Rough {measure}"
             sizes[measure] = length_told(measure, label, whole, worked.show)
     return sizes | {"as_typed": {key: about[key] for key in about if key.startswith("rough_")}}
 
 
-def _allowance(entry, part, measure):
+def allowance(entry, part, measure):
+    """What is added to a measure before the piece is cut to size, in exact inches.
+
+    A document from elsewhere may hold what can't be read; that adds nothing.
+    """
     text = entry.get("about", {}).get(part.key, {}).get(f"rough_{measure}")
-    return read_length(text, entry["unit"]).value if text else 0
+    try:
+        return read_length(text, entry["unit"]).value if text else Fraction(0)
+    except Refusal:
+        return Fraction(0)

@@ -14,7 +14,7 @@ from sawside.reckoning.answers import (
     told,
 )
 from sawside.reckoning.links import named
-from sawside.reckoning.reading import reading_told
+from sawside.reckoning.reading import value_told
 from sawside.reckoning.reckon import find, reckoning_told
 from sawside.reckoning.values import read_values, reread
 
@@ -47,7 +47,7 @@ class ReadingWorked:
 
     def __init__(self, entry, settings, names):
         self.entry, self.settings, self.names = entry, settings, names
-        reading = read(entry["text"], settings.unit, names)
+        self.reading = reading = read(entry["text"], settings.unit, names)
         self.read_as, self.power = reading.value, reading.power
         value = self._corrected(reading) if "tape" in entry else reading.value
         self._named = Named(value, reading.power)
@@ -76,20 +76,17 @@ class ReadingWorked:
         return self._named
 
     @cached_property
-    def _told(self):
-        return reading_told(self.entry["text"], self.settings, names=self.names)
-
-    @cached_property
     def headline(self):
         """The reading as a VALUE, corrected by its tape."""
+        show = Show(self.settings)
         if "tape" not in self.entry:
-            return self._told["value"]
-        return length_told("value", "Length", self._named.value, Show(self.settings))
+            return value_told(self.reading, show)
+        return length_told("value", "Length", self._named.value, show)
 
-    @cached_property
+    @property
     def summary(self):
         """How the text was understood, and what was read of a tape that errs."""
-        echo = self._told["echo"]
+        echo = self.reading.echo
         return f"{echo} by {self.entry['tape']}, corrected" if "tape" in self.entry else echo
 
     answers = property(lambda self: [self.headline])
@@ -104,7 +101,7 @@ class LineWorked:
     def __init__(self, entry, settings, names, linked, like=None):
         """`linked` are its fields with names; `like` the same line with other numbers for them."""
         self.entry, self.settings = entry, settings
-        self.reckoner = find(entry["reckoner"])
+        self.reckoner = find(entry["reckoner"]) if like is None else like.reckoner
         values = entry["values"]
         if like is None:
             self.form = read_values(self.reckoner, values, settings, names)
@@ -115,10 +112,12 @@ class LineWorked:
         self.found = self.reckoner.compute(self.form.given, self.show)
         self._named = {}
         first = self.reckoner.answers[0]
+        value = self.found.answers[first.key]
         if first.kind == "length":
-            refuse_beyond_a_mile(first.label, self.found.answers[first.key])
+            refuse_beyond_a_mile(first.label, value)
         for part in self.found.parts:
-            refuse_beyond_a_mile(part.name, part.length)
+            if part.length is not value:
+                refuse_beyond_a_mile(part.name, part.length)
 
     def named(self, label):
         """What its name with this label of an answer stands for."""

@@ -3,7 +3,8 @@
 from sawside.drawing.along_tape import along_tape
 from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, own_tape
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.shared.burned_line import STRETCHED, start_field, stretch_of
 
 
 def compute(given, show):
@@ -17,7 +18,7 @@ def compute(given, show):
             "Give the mark at the far end of the piece.",
             field="reading",
         )
-    scale = given.tape.scale if given.tape else 1
+    scale = stretch_of(given)
     true = scale * between
     working = [
         f"{show.number(given.reading)} − {show.number(given.start)} = {show.number(between)}"
@@ -49,14 +50,8 @@ RECKONER = Reckoner(
     order=102,
     fields=(
         length("reading", "Mark at the far end", least="1/64 in"),
-        length(
-            "start",
-            "Line that the piece starts at",
-            help="The 1-inch line is usual; the 10-inch or 100 mm line is easier to take away.",
-            default="1 in",
-            most="10 ft",
-        ),
-        own_tape("tape", "Tape", help="Its stretch is corrected; its hook takes no part."),
+        start_field("Line that the piece starts at", "take away"),
+        STRETCHED,
     ),
     answers=(Answer("length", "Length"),),
     source="Arithmetic: far mark − start line. Starting at a line is common practice, no source.",

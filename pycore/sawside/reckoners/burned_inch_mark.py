@@ -2,12 +2,13 @@
 
 from sawside.drawing.along_tape import along_tape
 from sawside.lengths.display import decimal_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, own_tape
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.shared.burned_line import STRETCHED, start_field, stretch_of
 
 
 def compute(given, show):
     """The line plus the length, the length in inches of the tape where that one is stretched."""
-    scale = given.tape.scale if given.tape else 1
+    scale = stretch_of(given)
     reads = given.length / scale
     mark = given.start + reads
     working = []
@@ -40,14 +41,8 @@ RECKONER = Reckoner(
     order=103,
     fields=(
         length("length", "Length to lay off", least="1/64 in"),
-        length(
-            "start",
-            "Line that it starts at",
-            help="The 1-inch line is usual; the 10-inch or 100 mm line is easier to add.",
-            default="1 in",
-            most="10 ft",
-        ),
-        own_tape("tape", "Tape", help="Its stretch is corrected; its hook takes no part."),
+        start_field("Line that it starts at", "add"),
+        STRETCHED,
     ),
     answers=(Answer("mark", "Mark at"),),
     source="Arithmetic: start line + length. Starting at a line is common practice, no source.",

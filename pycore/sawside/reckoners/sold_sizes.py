@@ -5,7 +5,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
 from sawside.reckoners.shared.panel_fields import limits_text, outside
 from sawside.wood.numbers import size_text
-from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SOFTWOOD_THICK, SOFTWOOD_WIDE
+from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SHEETS, SOFTWOOD_THICK, SOFTWOOD_WIDE
 
 _SURFACED = {"two_sides": "surfaced on two sides", "one_side": "surfaced on one side"}
 
@@ -30,7 +30,7 @@ def compute(given, show):
         answers["verdict"] = _verdict(given, show, told)
     return Reckoning(
         answers=answers,
-        working=tuple(f"{name}: {size_text(value, show)}, printed" for name, value in told.items()),
+        working=tuple(f"{name}: {size_text(value, show)}" for name, value in told.items()),
     )
 
 
@@ -42,6 +42,8 @@ def _sizes(given):
     elif given.wood == "softwood":
         thick, wide = SOFTWOOD_THICK[given.thick], SOFTWOOD_WIDE[given.wide]
         rows = [("Thickness", thick, given.state), ("Width", wide, given.state)]
+    elif given.wood == "sheet":
+        rows = [("Thickness, usually", SHEETS[given.sheet], "usual")]
     else:
         rows = [("Thickness", HARDWOOD[given.quarters], given.surfaced)]
     return [
@@ -57,11 +59,12 @@ def _verdict(given, show, told):
         size = PLYWOOD[given.category]
         is_ = "outside" if outside(size, given.measured) else "within"
         return f"{text} is {is_} its limits, {limits_text(size, show)}."
-    off = given.measured - told["Thickness"]
+    off = given.measured - next(iter(told.values()))
+    usual = "usual" if given.wood == "sheet" else "printed"
     if off == 0:
-        return f"{text} is what is printed."
+        return f"{text} is what is {usual}."
     way = "thicker" if off > 0 else "thinner"
-    return f"{text} is {fine_text(abs(off), show)} {way} than is printed. Cut to what you measured."
+    return f"{text} is {fine_text(abs(off), show)} {way} than is {usual}. Cut to what you measured."
 
 
 def _names(sizes):
@@ -85,6 +88,7 @@ RECKONER = Reckoner(
                 "softwood": "Softwood boards",
                 "hardwood": "Hardwood boards",
                 "plywood": "Structural plywood",
+                "sheet": "Hardwood plywood",
             },
         ),
         choice(
@@ -111,6 +115,10 @@ RECKONER = Reckoner(
             "category", "Sold as", _names(PLYWOOD), default="ps1_23_32",
             shown_when=("wood", ("plywood",)),
         ),
+        choice(
+            "sheet", "Sold as", _names(SHEETS), default="plywood_3_4",
+            shown_when=("wood", ("sheet",)),
+        ),
         length(
             "measured", "Thickness that you measured", most="12 in", may_be_blank=True,
             blank_means="Only what is printed is told.",
@@ -124,7 +132,7 @@ RECKONER = Reckoner(
     source=(
         "Softwood: NIST PS 20, least dressed sizes. Structural plywood: NIST PS 1, limits by "
         "performance category. Hardwood: NHLA, usual thickness. Each row says how it was read. "
-        "Hardwood plywood and MDF follow other standards that are not on file."
+        "Hardwood plywood: common practice, no source. MDF is not on file."
     ),
     compute=compute,
     example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},

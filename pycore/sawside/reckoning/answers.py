@@ -24,9 +24,18 @@ def length_told(key, label, value, show):
     return length_value(key, label, rounded, show.settings.display)
 
 
+_MILE = int(MILE)
+
+
 def refuse_beyond_a_mile(label, value):
     """Refuse a length ("range") that nobody means."""
-    if abs(value.exact if isinstance(value, Rounded) else value) > MILE:
+    if isinstance(value, Rounded):
+        value = value.exact
+    if isinstance(value, Real):
+        beyond = abs(value) > MILE
+    else:  # quicker than comparing fractions
+        beyond = abs(value.numerator) > _MILE * value.denominator
+    if beyond:
         raise Refusal(
             "range", f"{label} comes out longer than a mile.", "Check the numbers and their units."
         )

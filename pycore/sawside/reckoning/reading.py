@@ -26,9 +26,14 @@ def reading_told(text, settings, *, unit=None, names=None):
         reading = read(text, unit or settings.unit, names)
     except Refusal as refusal:
         raise refusal.of("text") from None
-    value = _VALUES.get(reading.power, _product_told)(reading, show)
+    value = value_told(reading, show)
     tape = stretch(show.rounded(reading.value)) if reading.power == 1 else None
     return {"value": value, "echo": reading.echo, "tape": tape}
+
+
+def value_told(reading, show):
+    """What a reading comes to as a VALUE: a length, a count, an area or a volume."""
+    return _VALUES.get(reading.power, _product_told)(reading, show)
 
 
 def _length_told(reading, show):

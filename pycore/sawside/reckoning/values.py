@@ -1,14 +1,11 @@
 """Reading the values of a form by its declaration: every bad field hears of its own."""
 
-from functools import cache
 from types import SimpleNamespace
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.fine import fine_text
-from sawside.lengths.reader import read_angle, read_count, read_length, read_number
 from sawside.lengths.show import Show
-from sawside.wood.materials import MATERIALS
-from sawside.wood.own import PREFIX, own_material
+from sawside.reckoning.one_value import ONE
 
 
 class Form:
@@ -157,78 +154,6 @@ def _shown(field, fields, values):
     return _typed(other, values) in shown_by
 
 
-def _text(field, value):
-    if not isinstance(value, str):
-        raise Refusal("message", f"{field.label} is not a text.", "Send it as it was typed.")
-    return value
-
-
-def _in_range(field, value, read):
-    for bound, outside, words in (
-        (field.least, lambda edge: value < edge, "at least"),
-        (field.most, lambda edge: value > edge, "at most"),
-    ):
-        if bound is not None and outside(_bound(read, bound)):
-            unit = f" {field.unit}" if field.unit else ""
-            message = f"{field.label} must be {words} {bound}{unit}."
-            raise Refusal("range", message, "Check the number.", at=0)
-
-
-@cache
-def _bound(read, text):
-    return read(text).value
-
-
-def _length(field, value, settings, names):
-    reading = read_length(_text(field, value), settings.unit, names)
-    _in_range(field, reading.value, read_length)
-    return reading.value, reading.echo
-
-
-def _angle(field, value, _settings, names):
-    reading = read_angle(_text(field, value), names)
-    _in_range(field, reading.value, read_angle)
-    return reading.value, reading.echo
-
-
-def _count(field, value, _settings, names):
-    reading = read_count(_text(field, value), names)
-    _in_range(field, reading.value, read_count)
-    return int(reading.value), reading.echo
-
-
-def _number(field, value, _settings, names):
-    reading = read_number(_text(field, value), names)
-    _in_range(field, reading.value, read_number)
-    return reading.value, f"{reading.echo} {field.unit}"
-
-
-def _choice(field, value, _settings, _names):
-    for choice in field.choices:
-        if choice.value == value:
-            return value, choice.label
-    offered = ", ".join(choice.label for choice in field.choices[:8])
-    raise Refusal(
-        "unknown", f"{field.label} can't be {quoted(str(value))}.", f"Choose one of {offered}."
-    )
-
-
-def _material(field, value, settings, names):
-    if isinstance(value, str) and value.startswith(PREFIX):
-        return own_material(value, settings.materials, field.figure)
-    key, label = _choice(field, value, settings, names)
-    return MATERIALS.get(key), label
-
-
-def _tape(field, value, settings, _names):
-    for tape in settings.tapes:
-        if tape.name == value:
-            return tape, tape.name
-    raise Refusal(
-        "unknown", f"There is no tape {quoted(str(value))}.", "Choose one, or add it in Settings."
-    )
-
-
 def _list(field, value):
     if not isinstance(value, list):
         raise Refusal("message", f"{field.label} is not a list.", "Send it as a list.")
@@ -247,7 +172,7 @@ def _lengths(field, value, settings, names):
         if typed is None:
             continue
         try:
-            length, echo = _length(field, typed, settings, names)
+            length, echo = ONE["length"](field, typed, settings, names)
         except Refusal as refusal:
             refusals.append(_in_row(refusal, field, row))
         else:
@@ -286,14 +211,4 @@ def _all(field, read, echoes, refusals):
     return read, "; ".join(echoes)
 
 
-_READ = {
-    "length": _length,
-    "angle": _angle,
-    "count": _count,
-    "number": _number,
-    "choice": _choice,
-    "material": _material,
-    "tape": _tape,
-    "lengths": _lengths,
-    "rows": _rows,
-}
+_READ = ONE | {"lengths": _lengths, "rows": _rows}

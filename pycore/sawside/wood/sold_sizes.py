@@ -1,7 +1,7 @@
-"""Sizes as wood is sold, and as it measures: structural plywood, softwood, hardwood.
+"""Sizes as wood is sold, and as it measures: plywood, softwood, hardwood.
 
-Each row keeps its source. Plywood has limits (PS 1), softwood least dressed sizes (PS 20), hardwood
-the usual thickness once it is surfaced.
+Each row keeps its source. Structural plywood has limits (PS 1), softwood least dressed sizes
+(PS 20), hardwood and hardwood plywood a usual thickness.
 """
 
 from dataclasses import dataclass
@@ -39,6 +39,9 @@ def _sizes(table, *columns):
 
 PLYWOOD = _sizes("panel_thickness.csv", "least", "most")
 """Structural plywood by its performance category: least and most thickness."""
+
+SHEETS = _sizes("sheet_thickness.csv", "usual")
+"""Hardwood plywood by what it is sold as: the usual thickness, which no standard fixes."""
 
 _SOFTWOOD = _sizes("softwood_sizes.csv", "dry", "green")
 SOFTWOOD_THICK = {key: size for key, size in _SOFTWOOD.items() if key.startswith("thickness")}

@@ -17,7 +17,7 @@ from sawside.wood.sag_limits import CREEP, LIMITS, limit, usual_creep
 from sawside.wood.shelf import Load, Shelf, Strip
 
 _MILLION = 10**6
-_OWN = "Own figures: from the maker's data sheet, or a test of your own."
+_OWN = "From the maker's data sheet, or a test of your own: 1 GPa is 0.145 million psi."
 _STRIP = ("front", "back", "both")
 _HOLDS = {
     "resting": "Resting, free to bend at both ends",

@@ -1,0 +1,113 @@
+"""The acts on a project by name, and what is to be seen to after each."""
+
+from typing import NamedTuple
+
+from sawside.errors import Refusal, quoted
+from sawside.project import acts_at_the_saw as saw
+from sawside.project import acts_kept as kept
+from sawside.project import acts_placed as placed
+from sawside.project import acts_project as whole
+from sawside.project.checks import moment_checked
+from sawside.project.document import MOST_ENTRIES, MOST_SAID
+
+
+class _Act(NamedTuple):
+    """`moves` says that numbers may change, `must_work` that the entry must have an answer."""
+
+    make: object
+    moves: bool = True
+    must_work: bool = False
+
+
+ACTS = {
+    "rename_project": _Act(whole.rename_project, moves=False),
+    "set": _Act(whole.set_settings),
+    "tolerance": _Act(whole.set_tolerance),
+    "keep_reading": _Act(kept.keep_reading, must_work=True),
+    "keep_line": _Act(kept.keep_line, must_work=True),
+    "keep_note": _Act(kept.keep_note, moves=False),
+    "rename": _Act(placed.rename),
+    "correct": _Act(kept.correct, must_work=True),
+    "describe": _Act(kept.describe, must_work=True),
+    "delete": _Act(placed.delete),
+    "restore": _Act(placed.restore),
+    "move": _Act(placed.move, moves=False),
+    "put": _Act(placed.put),
+    "cut": _Act(saw.cut, moves=False),
+    "spoil": _Act(saw.spoil, moves=False),
+    "recut": _Act(saw.recut, moves=False),
+    "about": _Act(saw.about, moves=False),
+    "trial": _Act(saw.trial, moves=False),
+}
+
+
+class Made(NamedTuple):
+    """What an act made: the new document, its undo, a sentence, and the id of its entry or None.
+
+    `moves` says whether numbers may have changed, `must_work` lists (number of the act, id) of the
+    entries that must have an answer.
+    """
+
+    document: dict
+    undo: dict
+    said: str
+    id: str | None
+    moves: bool
+    must_work: tuple
+
+
+def made(document, act):
+    """The `Made` of an act; refusals as the acts themselves, "message" for what is none."""
+    if document is None:
+        raise Refusal("message", "There is no project yet.", "Begin one first.", field="document")
+    if act["act"] == "several":
+        return _several(document, act)
+    return _one(document, act, 0)
+
+
+def checked(act):
+    """An act with a name, and a moment that can be read if any."""
+    if not isinstance(act, dict) or not isinstance(act.get("act"), str):
+        raise Refusal("message", "There is no act.", "Send it as “act”.", field="act")
+    if act.get("when"):
+        moment_checked(act["when"], "when")
+    return act
+
+
+def _one(document, act, number):
+    name = act["act"]
+    if name not in ACTS:
+        raise Refusal(
+            "message",
+            f"There is no act {quoted(name)}.",
+            f"Send one of begin, several, {', '.join(ACTS)}.",
+            field="act",
+        )
+    make, moves, must_work = ACTS[name]
+    new, undo, said, identity = make(document, act)
+    return Made(new, undo, said, identity, moves, ((number, identity),) if must_work else ())
+
+
+def _several(document, act):
+    """Acts one after another, undone together. A refusal has the number of its act as `row`."""
+    acts, said = act.get("acts"), act.get("said")
+    if not isinstance(acts, list) or not 0 < len(acts) <= MOST_ENTRIES:
+        raise Refusal("message", "There are no acts.", "Send a list.", field="acts")
+    if said is None:
+        said = f"Made {len(acts)} changes."
+    if not isinstance(said, str) or len(said) > MOST_SAID or not said.isprintable():
+        raise Refusal("message", "What is said of it can't be shown.", "Leave it out.",
+                      field="said")  # fmt: skip
+    undos, must_work, moves = [], [], False
+    for number, each in enumerate(acts):
+        try:
+            one = _one(document, checked(each), number)
+        except Refusal as refusal:
+            refusal.row = number
+            raise
+        document = one.document
+        undos.append(one.undo)
+        must_work += one.must_work
+        moves |= one.moves
+    undo = {"act": "several", "acts": undos[::-1]}
+    return Made(document, undo, said, None, moves, tuple(must_work))

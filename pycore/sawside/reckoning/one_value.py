@@ -1,0 +1,106 @@
+"""Reading what was typed in one field that holds one value, by the field's kind and its range."""
+
+from functools import cache
+
+from sawside.errors import Refusal, quoted
+from sawside.lengths.reader import read_angle, read_count, read_length, read_number
+from sawside.wood.materials import MATERIALS
+from sawside.wood.own import PREFIX, own_material
+
+MOST_WORDS = 80
+"""Characters in a text that is no sum."""
+
+
+def _text(field, value):
+    if not isinstance(value, str):
+        raise Refusal("message", f"{field.label} is not a text.", "Send it as it was typed.")
+    return value
+
+
+def _in_range(field, value, read):
+    if field.least is not None and value < _bound(read, field.least):
+        raise _out_of_range(field, "at least", field.least)
+    if field.most is not None and value > _bound(read, field.most):
+        raise _out_of_range(field, "at most", field.most)
+
+
+def _out_of_range(field, words, bound):
+    unit = f" {field.unit}" if field.unit else ""
+    message = f"{field.label} must be {words} {bound}{unit}."
+    return Refusal("range", message, "Check the number.", at=0)
+
+
+@cache
+def _bound(read, text):
+    return read(text).value
+
+
+def _length(field, value, settings, names):
+    reading = read_length(_text(field, value), settings.unit, names)
+    _in_range(field, reading.value, read_length)
+    return reading.value, reading.echo
+
+
+def _angle(field, value, _settings, names):
+    reading = read_angle(_text(field, value), names)
+    _in_range(field, reading.value, read_angle)
+    return reading.value, reading.echo
+
+
+def _count(field, value, _settings, names):
+    reading = read_count(_text(field, value), names)
+    _in_range(field, reading.value, read_count)
+    return int(reading.value), reading.echo
+
+
+def _number(field, value, _settings, names):
+    reading = read_number(_text(field, value), names)
+    _in_range(field, reading.value, read_number)
+    return reading.value, f"{reading.echo} {field.unit}"
+
+
+def _choice(field, value, _settings, _names):
+    for choice in field.choices:
+        if choice.value == value:
+            return value, choice.label
+    offered = ", ".join(choice.label for choice in field.choices[:8])
+    raise Refusal(
+        "unknown", f"{field.label} can't be {quoted(str(value))}.", f"Choose one of {offered}."
+    )
+
+
+def _words(field, value, _settings, _names):
+    words = _text(field, value).strip()
+    if len(words) > MOST_WORDS or not words.isprintable():
+        message = f"{field.label} has at most {MOST_WORDS} characters, all of them to be seen."
+        raise Refusal("range", message, "Shorten it.")
+    return words, words
+
+
+def _material(field, value, settings, names):
+    if isinstance(value, str) and value.startswith(PREFIX):
+        return own_material(value, settings.materials, field.figure)
+    key, label = _choice(field, value, settings, names)
+    return MATERIALS.get(key), label
+
+
+def _tape(field, value, settings, _names):
+    for tape in settings.tapes:
+        if tape.name == value:
+            return tape, tape.name
+    raise Refusal(
+        "unknown", f"There is no tape {quoted(str(value))}.", "Choose one, or add it in Settings."
+    )
+
+
+ONE = {
+    "length": _length,
+    "angle": _angle,
+    "count": _count,
+    "number": _number,
+    "choice": _choice,
+    "material": _material,
+    "tape": _tape,
+    "text": _words,
+}
+"""By kind: (field, value, settings, names) to (what a reckoner is given, how it was read)."""

@@ -1,0 +1,83 @@
+"""One reading changed in a project of linked lines: how long all that depends on it takes.
+
+This file is run inside Pyodide too, where nothing but the core is at hand.
+"""
+
+import json
+import statistics
+import time
+from fractions import Fraction
+
+import sawside
+from sawside.project.document import read_document
+from sawside.project.evaluate import Evaluation
+
+ROUNDS = 9
+FORMS = {
+    "questions": {
+        "kind": "line",
+        "reckoner": "mitered_length",
+        "values": {"known": "[{}] - 4 1/2", "width": "2 1/4"},
+    },
+    "sums": {"kind": "reading", "text": "[{}] + 1/8 - 1/16 - 1/16"},
+}
+"""What stands in each line; both hand on the very length that they got: a 45° miter adds 2 1/4 at
+each end (common practice, no source)."""
+
+
+def chain(lines, form):
+    """A reading, and so many lines of which each uses the one before."""
+    entries = [{"id": "1", "kind": "reading", "name": "Alcove width", "unit": "in", "text": "37"}]
+    for number in range(2, lines + 2):
+        before = entries[-1]["name"]
+        entry = {"id": str(number), "name": f"Piece {number}", "unit": "in"} | FORMS[form]
+        if form == "sums":
+            entry["text"] = entry["text"].format(before)
+        else:
+            values = entry["values"]
+            entry["values"] = values | {"known": values["known"].format(before)}
+        entries.append(entry)
+    return {"schema": 2, "name": "Record cabinet", "settings": {}, "next": lines + 2,
+            "entries": entries}  # fmt: skip
+
+
+def milliseconds(lines, form):
+    """The median of rounds, each with another reading and every line worked out again."""
+    document = read_document(chain(lines, form))
+    Evaluation(document)
+    times = []
+    for number in range(1, ROUNDS + 1):
+        reading = document["entries"][0] | {"text": f"37 {number}/17"}
+        changed = document | {"entries": [reading, *document["entries"][1:]]}
+        begun = time.perf_counter()
+        worked = Evaluation(changed).worked
+        times.append(1000 * (time.perf_counter() - begun))
+        assert worked[str(lines + 1)].named("").value == 37 + Fraction(number, 17)
+    return statistics.median(times)
+
+
+def whole_message(lines, form):
+    """The same from the text of the message to the text of the answer, without what follows."""
+    document = chain(lines, form)
+    times = []
+    for number in range(ROUNDS + 1):
+        act = {"act": "correct", "id": "1", "text": f"37 {number}/19"}
+        message = {"do": "change", "document": document, "act": act, "follows": False}
+        text = json.dumps(message)
+        begun = time.perf_counter()
+        answer = sawside.handle_json(text)
+        times.append(1000 * (time.perf_counter() - begun))
+        document = json.loads(answer)["document"]
+    return statistics.median(times[1:])
+
+
+def recomputed():
+    """Milliseconds for 500 and 5000 lines of each form, and for the whole message with 500."""
+    return {
+        form: {
+            "500": milliseconds(500, form),
+            "5000": milliseconds(5000, form),
+            "message": whole_message(500, form),
+        }
+        for form in FORMS
+    }

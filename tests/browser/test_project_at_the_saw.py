@@ -1,0 +1,117 @@
+"""A whole evening at the saw: by stop, cut, spoiled, undone, a set-up tried, in sun, aloud, awake.
+
+What the browser has of the device (a wake lock, voices) is replaced at its boundary only.
+"""
+
+import pytest
+
+from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
+
+BOUNDARY = """
+window.asked = { locks: 0, spoken: [] };
+const lock = { release: async () => { window.asked.locks -= 1; } };
+const wakeLock = { request: async () => { window.asked.locks += 1; return lock; } };
+Object.defineProperty(navigator, "wakeLock", { value: wakeLock });
+const voices = [{ lang: "en-US", localService: false, name: "far" }];
+const near = { lang: "en-US", localService: true, name: "near" };
+const speech = new EventTarget();
+speech.getVoices = () => voices;
+speech.cancel = () => {};
+speech.speak = (each) => window.asked.spoken.push([each.voice.name, each.text]);
+window.voicesCome = () => { voices.push(near); speech.dispatchEvent(new Event("voiceschanged")); };
+Object.defineProperty(window, "speechSynthesis", { value: speech });
+window.SpeechSynthesisUtterance = class { constructor(text) { this.text = text; } };
+"""
+
+
+@pytest.fixture
+def page(phone, server):
+    """A phone just opened, with a boundary of its own."""
+    context = phone(service_workers="block")
+    context.add_init_script(BOUNDARY)
+    opened = context.pages[0]
+    opened.goto(server.address)
+    return opened
+
+
+def keep_rail(page, name, length):
+    """A rail of the record cabinet with a miter at both ends."""
+    open_question(page, "picture frame", "Mitered length")
+    type_into(page, "Measured length", length)
+    type_into(page, "Stock width", "2 1/4")
+    page.get_by_role("button", name="Done").tap()
+    choose(page, "Left end", "45° miter")
+    choose(page, "Right end", "45° miter")
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, name)
+
+
+def tap(page, name):
+    """Tap a key of the place."""
+    page.locator("#place").get_by_role("button", name=name, exact=True).tap()
+
+
+def test_an_evening_at_the_saw(page):
+    for name, length in (("Short rail", "20"), ("Top rail", "31 5/8"), ("Low rail", "31 5/8")):
+        keep_rail(page, name, length)
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="Close the message").tap()
+    page.get_by_role("heading", name="Low rail").wait_for()
+    page.get_by_text("Stop at 36 1/8″: 2 cuts").wait_for()
+    assert page.evaluate("window.asked.locks") == 1
+    cut = page.get_by_role("button", name="Cut one").bounding_box()
+    tabs = page.get_by_role("navigation", name="Places").bounding_box()
+    assert cut["y"] + cut["height"] <= tabs["y"]
+    assert page.locator("#place").evaluate("(place) => place.scrollTop") == 0
+    small = page.locator("#place button, #place label.choice, nav a").evaluate_all(
+        "(all) => all.filter((each) => each.getBoundingClientRect().height < 72).length"
+    )
+    assert small == 0
+
+    tap(page, "Cut one")
+    page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
+    tap(page, "Next uncut")
+    page.get_by_role("heading", name="Top rail").wait_for()
+    tap(page, "Cut one")
+    page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
+    tap(page, "Spoiled")
+    page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
+    tap(page, "Undo")
+    page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
+    tap(page, "Undo")
+    page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
+
+    tap(page, "Try a set-up")
+    type_into(page, "Measured", "36 5/32")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output[name=result]").get_by_text("0.03125").first.wait_for()
+    tap(page, "Keep with the piece")
+    page.get_by_text("Last try: 1/32″").wait_for()
+
+    choose(page, "Order", "By part")
+    page.get_by_text("Top rail: 1 cut").wait_for()
+    choose(page, "Light", "Sun")
+    seen = page.locator("body").evaluate(
+        "(body) => [getComputedStyle(body).color, getComputedStyle(body).backgroundColor]"
+    )
+    assert seen == ["rgb(0, 0, 0)", "rgb(255, 255, 255)"]
+
+    assert page.get_by_role("button", name="Read aloud").count() == 0
+    page.evaluate("window.voicesCome()")
+    tap(page, "Read aloud")
+    page.get_by_role("button", name="Reads each cut aloud").wait_for()
+    tap(page, "Cut one")
+    page.get_by_text("Top rail: all cut").wait_for()
+    tap(page, "Next uncut")
+    page.get_by_role("heading", name="Short rail").wait_for()
+    spoken = page.evaluate("window.asked.spoken")
+    assert {voice for voice, _ in spoken} == {"near"}
+    assert spoken[0][1].startswith("Top rail. thirty-six and one eighth inches. both ends flat")
+    assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
+
+    open_place(page, "Project")
+    assert page.evaluate("window.asked.locks") == 0
+    assert page.locator("body").get_attribute("data-light") == ""
+    open_place(page, "At the saw")
+    page.get_by_text("Short rail: 1 cut").wait_for()
+    assert page.locator("body").get_attribute("data-light") == "sun"

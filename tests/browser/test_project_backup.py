@@ -1,0 +1,143 @@
+"""A project as one file: out, wiped, in again, the same; merged by a rule; tables out and in.
+
+The share sheet is replaced at the browser's boundary only.
+"""
+
+import json
+
+from tests.browser.hand import keep_as, open_place, type_into
+from tests.browser.test_project_links import (
+    correct,
+    fill_linked_rail,
+    keep_reading,
+    open_entry,
+    picture,
+)
+from tests.browser.waiting import until
+
+SHARE = """
+window.shared = [];
+navigator.canShare = ({ files }) => files.every((each) => each.name.endsWith(".txt"));
+navigator.share = async ({ files }) => {
+  window.shared.push([files[0].name, await files[0].text()]);
+};
+"""
+
+
+def open_phone(phone, server, profile):
+    """A phone of its own, with a share sheet."""
+    context = phone(profile=profile, service_workers="block")
+    context.add_init_script(SHARE)
+    page = context.pages[0]
+    page.goto(server.address)
+    return page
+
+
+def downloaded(page, name):
+    """What a button puts among the downloads: the file's name and its text."""
+    with page.expect_download() as waiting:
+        page.get_by_role("button", name=name, exact=True).tap()
+    file = waiting.value
+    return file.suggested_filename, file.path().read_text(encoding="utf-8")
+
+
+def give(page, label, text, name="backup.sawside.json"):
+    """Choose a file of the device."""
+    file = {"name": name, "mimeType": "text/plain", "buffer": text.encode()}
+    page.get_by_label(label, exact=True).set_input_files(file)
+
+
+def open_backup(page):
+    """The place for backups, from the project."""
+    open_place(page, "Project")
+    page.get_by_role("button", name="Back up", exact=True).tap()
+
+
+def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
+    page = open_phone(phone, server, "old")
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Correct")
+    photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(64, 48)}
+    page.get_by_label("Photo", exact=True).set_input_files(photo)
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_text("All pieces cut").wait_for()
+    open_place(page, "Project")
+    page.get_by_text("Not backed up yet").wait_for()
+    open_backup(page)
+    name, text = downloaded(page, "Download")
+    assert name.endswith(".sawside.json")
+    kept = json.loads(text)
+    assert len(kept["document"]["entries"]) == 2
+    assert len(kept["photos"]) == 1
+    page.get_by_text("Last backed up").wait_for()
+    page.get_by_role("button", name="Share").tap()
+    until(page, "window.shared.length === 1")
+    assert json.loads(page.evaluate("window.shared[0][1]"))["document"] == kept["document"]
+    readings = downloaded(page, "Readings out")[1]
+    assert "Alcove width" in readings
+    open_place(page, "Project")
+    assert page.get_by_text("since the last backup").count() == 0
+
+    page = open_phone(phone, server, "new")
+    open_place(page, "Project")
+    page.get_by_role("button", name="Restore a backup").tap()
+    give(page, "A backup", text[: len(text) // 2])
+    page.get_by_text("This is no backup").wait_for()
+    give(page, "A backup", text)
+    page.get_by_text("2 entries, 1 piece cut, saved").wait_for()
+    page.get_by_role("button", name="As a new project").tap()
+    page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
+    open_backup(page)
+    again = json.loads(downloaded(page, "Download")[1])
+    assert (again["document"], again["photos"]) == (kept["document"], kept["photos"])
+    page.get_by_role("button", name="Close the message").tap()
+
+    give(page, "Readings in", readings.replace("37 9/16", "37 7/16"), "readings.csv")
+    page.get_by_role("dialog").get_by_text("can be cut down by 1/8″").wait_for()
+    page.get_by_role("button", name="Accept").tap()
+    give(page, "Readings in", readings.replace("37 9/16", "37 //16"), "readings.csv")
+    page.get_by_text("Row 2").wait_for()
+    give(page, "A backup", text)
+    page.get_by_role("button", name="Merge into My project").tap()
+    page.get_by_text("added under a numbered name").wait_for()
+    page.get_by_role("button", name="Merge", exact=True).tap()
+    page.get_by_role("listitem").filter(has_text="Alcove width 2").first.wait_for()
+    open_backup(page)
+    give(page, "A backup", text)
+    page.get_by_role("button", name="In the place of My project").tap()
+    page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
+    page.get_by_role("listitem").filter(has_text="Alcove width 2").wait_for(state="detached")
+    page.locator("#place").get_by_role("button", name="Undo").tap()
+    page.get_by_role("listitem").filter(has_text="Alcove width 2").first.wait_for()
+
+
+def test_what_a_reading_leaves_unsure_is_told_and_which_to_measure_again(phone, server):
+    page = open_phone(phone, server, "phone")
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    open_entry(page, "Top rail", "How sure")
+    page.get_by_text("41 13/16″, likely within 1/32″, at worst within 1/32″.").wait_for()
+    page.get_by_role("button", name="Measure Alcove width again").tap()
+    type_into(page, "The tape says", "37 5/8")
+    page.get_by_role("button", name="Done").tap()
+    open_place(page, "Project")
+    open_entry(page, "Alcove width", "How sure")
+    page.get_by_text("37 9/16″, likely within").wait_for()
+    page.get_by_role("link", name="‹ Project").tap()
+
+    page.get_by_role("button", name="Add a note").tap()
+    page.get_by_label("The note").fill("Wall is out of plumb.\nScribe the left side.")
+    page.reload()
+    assert page.get_by_label("The note").input_value().endswith("Scribe the left side.")
+    page.get_by_role("button", name="Keep the note").tap()
+    note = page.get_by_role("listitem").filter(has_text="Wall is out of plumb.")
+    note.wait_for()
+    correct(page, "Alcove width", "37 5/8")
+    page.get_by_role("button", name="Accept").tap()
+    page.get_by_text("What was done").tap()
+    page.get_by_text("Corrected Alcove width: 37 9/16 → 37 5/8.").last.wait_for()

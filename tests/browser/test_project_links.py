@@ -1,0 +1,157 @@
+"""Readings drive lines: taken from the project, corrected, followed, refused when they go round.
+
+The lengths are worked by hand from the rule that at a 45 a piece grows by the stock's width per
+mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/16.
+"""
+
+import struct
+import zlib
+
+import pytest
+
+from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+
+
+@pytest.fixture
+def page(phone, server):
+    """A phone just opened, with nothing to say of its copy for use without network."""
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(server.address)
+    return opened
+
+
+def keep_reading(page, name, text):
+    """Keep a reading from the pad."""
+    open_place(page, "Pad")
+    page.get_by_role("textbox", name="Length or sum").fill(text)
+    page.locator("output[name=pad-answer] .tape").wait_for()
+    keep_as(page, name)
+
+
+def take(page, name):
+    """Take a number from the project into the field that is being typed in."""
+    page.get_by_role("button", name="From project").tap()
+    page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
+
+
+def fill_linked_rail(page, name="Alcove width", then="−1/4"):
+    """A rail with a miter at both ends, as wide as something of the project."""
+    open_question(page, "picture frame", "Mitered length")
+    page.get_by_label("Measured length", exact=True).tap()
+    take(page, name)
+    tap_keys(page, then)
+    type_into(page, "Stock width", "2 1/4")
+    page.get_by_role("button", name="Done").tap()
+    choose(page, "Left end", "45° miter")
+    choose(page, "Right end", "45° miter")
+
+
+def open_entry(page, name, act):
+    """Open a line of the project and do one of its acts."""
+    open_place(page, "Project")
+    line = page.get_by_role("listitem").filter(has_text=name).first
+    line.get_by_text(name, exact=True).first.tap()
+    line.get_by_role("button", name=act, exact=True).tap()
+
+
+def correct(page, name, text):
+    """Type another text for a reading and save it."""
+    open_entry(page, name, "Correct")
+    page.get_by_label("The tape says").fill(text)
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+
+
+def picture(width, height):
+    """A gray PNG, larger than what is kept of it."""
+
+    def chunk(kind, body):
+        whole = kind + body
+        return struct.pack(">I", len(body)) + whole + struct.pack(">I", zlib.crc32(whole))
+
+    header = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
+    rows = zlib.compress((b"\0" + b"\x80" * width) * height)
+    start = b"\x89PNG\r\n\x1a\n"
+    return start + chunk(b"IHDR", header) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+
+
+def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    assert page.get_by_label("Measured length", exact=True).input_value() == "[Alcove width] − 1/4"
+    page.get_by_text("Alcove width is 37 9/16″").wait_for()
+    page.locator("output[name=result]").get_by_text("forty-one and thirteen sixteenths").wait_for()
+    keep_as(page, "Top rail")
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_text("All pieces cut").wait_for()
+
+    correct(page, "Alcove width", "37 7/16")
+    review = page.get_by_role("dialog", name="What this changes")
+    review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
+    number = review.get_by_role("listitem").filter(has_text="Long side")
+    assert "forty-one and thirteen sixteenths inches" in number.text_content()
+    assert "forty-one and eleven sixteenths inches" in number.text_content()
+    assert "−1/8″" in number.text_content()
+    review.get_by_role("button", name="Take it back").tap()
+    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    review.get_by_role("button", name="Accept").tap()
+    rail = page.get_by_role("listitem").filter(has_text="Top rail")
+    rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+
+    correct(page, "Alcove width", "37 11/16")
+    review.get_by_text("Top rail: 1 piece too short by 1/8″.").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail.get_by_text("forty-one and fifteen sixteenths inches").wait_for()
+
+    page.reload()
+    for words in ("eleven sixteenths", "thirteen sixteenths"):
+        page.locator("#place").get_by_role("button", name="Undo").tap()
+        rail.get_by_text(f"forty-one and {words} inches").wait_for()
+    page.locator("#place").get_by_role("button", name="Redo").tap()
+    rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+
+
+def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_one_is_said(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    open_entry(page, "Alcove width", "Correct")
+    page.get_by_label("The tape says").tap()
+    take(page, "Top rail")
+    field = page.locator(".field", has=page.get_by_label("The tape says"))
+    field.get_by_text("Alcove width → Top rail → Alcove width goes round in a circle").wait_for()
+    assert page.get_by_label("The tape says").input_value() == "[Top rail]"
+    page.get_by_role("button", name="Done").tap()
+
+    open_entry(page, "Alcove width", "Delete")
+    review = page.get_by_role("dialog", name="What this changes")
+    review.get_by_text("There is no Alcove width in this project").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail = page.get_by_role("listitem").filter(has_text="Top rail")
+    rail.get_by_text("There is no Alcove width in this project").wait_for()
+    page.locator("#place").get_by_role("button", name="Undo").tap()
+    rail.get_by_text("forty-one and thirteen sixteenths inches").wait_for()
+
+
+def test_a_reading_holds_where_how_finely_and_a_photo_made_small(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Correct")
+    page.get_by_label("Where", exact=True).fill("at the floor")
+    choose(page, "The tape read", "Light")
+    photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(2400, 1200)}
+    page.get_by_label("Photo", exact=True).set_input_files(photo)
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+    size = page.locator("img.photo").evaluate("(each) => [each.naturalWidth, each.naturalHeight]")
+    assert size == [1024, 512]
+
+    page.reload()
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+    assert page.get_by_label("Where", exact=True).input_value() == "at the floor"
+    assert page.get_by_role("group", name="The tape read").get_by_label("Light").is_checked()
+    page.get_by_text("Measured 20").wait_for()
+    refused = {"name": "alcove.png", "mimeType": "image/png", "buffer": b"no picture"}
+    page.get_by_label("Another photo").set_input_files(refused)
+    page.get_by_text("no picture that the browser can read").wait_for()
+    page.get_by_role("button", name="Take the photo out").tap()
+    page.locator("img.photo").wait_for(state="detached")

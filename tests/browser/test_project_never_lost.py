@@ -1,0 +1,99 @@
+"""Nothing is lost: no room, a store held by another tab, two tabs at once, storage that may be cleared.
+
+What the browser says no to is replaced at its boundary; the tabs are real.
+"""
+
+import pytest
+
+from tests.browser.hand import keep_as, open_place
+from tests.browser.test_project_links import correct, keep_reading, open_entry
+from tests.browser.waiting import until
+
+FULL = """
+const put = IDBObjectStore.prototype.put;
+IDBObjectStore.prototype.put = function (...all) {
+  if (window.full) throw new DOMException("No room.", "QuotaExceededError");
+  return put.apply(this, all);
+};
+window.persistAsked = 0;
+navigator.storage.persisted = async () => false;
+navigator.storage.persist = async () => { window.persistAsked += 1; return false; };
+"""
+
+
+@pytest.fixture
+def context(phone):
+    """A browser with a boundary of its own."""
+    opened = phone(service_workers="block")
+    opened.add_init_script(FULL)
+    return opened
+
+
+def open_tab(context, server, tab=None):
+    """A tab with the page."""
+    page = tab or context.new_page()
+    page.goto(server.address)
+    return page
+
+
+def test_with_no_room_left_it_is_said_and_what_was_typed_stays(context, server):
+    page = open_tab(context, server, context.pages[0])
+    page.get_by_role("textbox", name="Length or sum").wait_for()
+    assert page.evaluate("window.persistAsked") == 0
+    keep_reading(page, "Alcove width", "37 9/16")
+    until(page, "window.persistAsked === 1")
+    open_entry(page, "Alcove width", "Correct")
+    page.evaluate("window.full = true")
+    page.get_by_label("The tape says").fill("37 7/16")
+    page.get_by_role("button", name="Done").tap()
+    page.get_by_text("the browser has no more room for Sawside").wait_for()
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.get_by_text("Free some space on the device, then try again").wait_for()
+    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+    page.evaluate("window.full = false")
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.get_by_role("listitem").get_by_text("thirty-seven and seven sixteenths").wait_for()
+    page.get_by_role("link", name="Settings").tap()
+    page.get_by_text("The browser may clear what is here").wait_for()
+
+
+def test_two_tabs_show_one_project_and_neither_overwrites_the_other(context, server):
+    one = open_tab(context, server, context.pages[0])
+    keep_reading(one, "Alcove width", "37 9/16")
+    open_place(one, "Project")
+    two = open_tab(context, server)
+    keep_reading(two, "Alcove height", "80 1/4")
+    one.get_by_role("listitem").filter(has_text="Alcove height").wait_for()
+
+    open_entry(one, "Alcove width", "Correct")
+    one.get_by_label("The tape says").fill("37 1/2")
+    correct(two, "Alcove width", "37 7/16")
+    width = two.get_by_role("listitem").filter(has_text="Alcove width")
+    width.get_by_text("thirty-seven and seven sixteenths").wait_for()
+    save = one.locator("output.result").get_by_role("button", name="Save the correction")
+    save.tap()
+    one.get_by_text("was corrected in another tab meanwhile: it is 37 7/16 there").wait_for()
+    assert one.get_by_label("The tape says").input_value() == "37 1/2"
+    save.tap()
+    width.get_by_text("thirty-seven and one half inches").wait_for()
+
+
+def test_a_store_that_another_tab_holds_is_said_and_opened_when_it_lets_go(context, server):
+    holder = context.pages[0]
+    holder.goto(f"{server.address}manifest.webmanifest")
+    holder.evaluate(
+        """() => new Promise((resolve) => {
+            const opening = indexedDB.open("sawside", 1);
+            opening.onupgradeneeded = () => {
+                opening.result.createObjectStore("page");
+                opening.result.createObjectStore("projects", { keyPath: "id" });
+            };
+            opening.onsuccess = () => resolve((window.held = opening.result) && true);
+        })"""
+    )
+    page = open_tab(context, server)
+    page.get_by_text("Sawside is open in another tab, with an older store").wait_for()
+    holder.evaluate("window.held.close()")
+    page.get_by_role("textbox", name="Length or sum").fill("37 9/16")
+    page.locator("output[name=pad-answer] .tape").wait_for()
+    keep_as(page, "Alcove width")

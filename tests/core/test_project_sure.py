@@ -1,0 +1,118 @@
+"""How sure a number is, beside an oracle that only knows sums: a half of a mark for each reading.
+
+Root of the sum of squares: textbook propagation of independent errors.
+"""
+
+from fractions import Fraction
+
+import pytest
+from asking import exact
+from hypothesis import given
+from hypothesis import strategies as st
+from projects import acts, answered, ask, begun, changed, linked
+
+
+def sure(document, identity, **more):
+    return answered("sure", document, id=identity, **more)
+
+
+def test_a_reading_is_unsure_by_half_a_mark():
+    said = sure(linked(), "1")
+    assert said["said"] == "37 9/16″, likely within 1/32″, at worst within 1/32″."
+    assert (said["worst"]["low"]["text"], said["worst"]["high"]["text"]) == (
+        "37 17/32″", "37 19/32″",
+    )  # fmt: skip
+
+
+def test_a_number_says_which_reading_to_measure_again():
+    document = acts(
+        linked(),
+        ("keep_reading", {"name": "Scribe", "text": "1/2", "fineness": "1/4"}),
+        ("keep_reading", {"name": "Gap", "text": "Alcove width - 3 × Scribe"}),
+    )
+    said = sure(document, "6")
+    assert said["measure_again"]["said"] == (
+        "Measure Scribe again: it makes 99 % of what is unsure."
+    )
+    assert [(each["name"], each["by"]) for each in said["readings"]] == [
+        ("Scribe", "1/8″"), ("Alcove width", "1/32″"),
+    ]  # fmt: skip
+    assert exact(said["worst"]["by"]) == Fraction(13, 32)
+
+
+def test_light_and_heavy_go_to_one_side_only():
+    document = changed(linked(), "describe", id="1", side="light")
+    worst = sure(document, "1")["worst"]
+    assert (worst["low"]["text"], worst["high"]["text"]) == ("37 17/32″", "37 9/16″")
+
+
+@pytest.mark.parametrize(
+    ("text", "by"),
+    [("37 9/16", "1/32″"), ("37", "1/32″"), ("37 9/32", "1/64″"), ("950 mm", "1/64″")],
+)
+def test_the_text_shows_how_finely_it_was_read(text, by):
+    """Half a sixteenth, half a thirty-second, half a millimeter (0.0197 in is nearest 1/64)."""
+    document = changed(begun(), "keep_reading", name="a", text=text)
+    assert sure(document, "1")["readings"][0]["by"].removeprefix("≈ ") == by
+
+
+def test_a_rule_for_tapes_adds_what_it_allows_unless_the_tape_was_measured():
+    """NIST Handbook 44: 1/32 in up to 6 ft."""
+    assert sure(linked(), "1", tape="h44")["worst"]["by"]["text"] == "1/16″"
+    tape = {"name": "Mine", "block": "1", "block_reads": "1"}
+    document = acts(
+        linked(),
+        ("set", {"settings": {"tapes": [tape]}}),
+        ("describe", {"id": "1", "tape": "Mine"}),
+    )
+    assert sure(document, "1", tape="h44")["worst"]["by"]["text"] == "1/32″"
+    assert ask("sure", linked(), id="1", tape="IV")["error"]["field"] == "tape"
+
+
+def test_a_clearance_says_whether_it_covers_the_worst():
+    example = declared("frame_around")["example"] | {"width": "[Alcove width]"}
+    document = changed(linked(), "keep_line", name="Frame", reckoner="frame_around",
+                       values=example | {"clearance": "1/64"})  # fmt: skip
+    fit = sure(document, "5")["fit"]
+    assert fit["covers"] is False
+    assert fit["said"] == "The clearance of 1/64″ does not cover 1/32″."
+    document = changed(document, "correct", id="5", values=example | {"clearance": "1/16"})
+    assert sure(document, "5")["fit"]["said"] == "The clearance of 1/16″ covers it."
+
+
+def declared(key):
+    reckoners = ask("describe", None)["reckoners"]
+    return next(each for each in reckoners if each["key"] == key)
+
+
+def test_another_answer_may_be_asked_for():
+    said = sure(linked(), "3", answer="short_side")
+    assert (said["label"], said["value"]["text"]) == ("Short side", "32 13/16″")
+    assert ask("sure", linked(), id="3", answer="left_cut")["error"]["field"] == "answer"
+
+
+def test_a_number_without_readings_and_one_in_error_say_so():
+    document = changed(begun(), "keep_line", name="a", reckoner="mitered_length",
+                       values={"known": "30", "width": "2"})  # fmt: skip
+    assert sure(document, "1")["said"] == "34″: no reading is behind it."
+    assert ask("sure", changed(linked(), "delete", id="1"), id="2")["error"]["kind"] == "missing"
+    assert ask("sure", linked(), id="9")["error"]["kind"] == "unknown"
+
+
+@given(st.lists(st.tuples(st.integers(1, 600), st.integers(-4, 4)), min_size=1, max_size=5))
+def test_sums_of_readings_agree_with_half_marks_added_and_with_their_root(terms):
+    document = begun()
+    for number, (sixteenths, _) in enumerate(terms):
+        document = changed(document, "keep_reading", name=f"R{number}", text=f"{sixteenths}/16")
+    total = " + ".join(f"{times} × R{number}" for number, (_, times) in enumerate(terms))
+    document = changed(
+        document, "keep_reading", name="Sum", text=f"200 + {total}".replace("+ -", "- ")
+    )
+    said = sure(document, str(len(terms) + 1))
+    halves = [Fraction(abs(times), 32) for _, times in terms]
+    value = 200 + sum(Fraction(count * times, 16) for count, times in terms)
+    assert exact(said["value"]) == value
+    assert exact(said["worst"]["high"]) == value + sum(halves)
+    assert exact(said["worst"]["low"]) == value - sum(halves)
+    likely = float(sum(half**2 for half in halves)) ** 0.5
+    assert abs(float(exact(said["likely"]["by"])) - likely) < 1e-9

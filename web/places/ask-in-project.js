@@ -1,0 +1,11 @@
+/**
+ * Ask about what is typed over a kept entry. What names of the project stop is told as the change
+ * itself would be refused: a chain that goes round is named whole.
+ * @param {() => object} act the correction that is being typed
+ */
+export const askInProject = (app, act) => async (message) => {
+  const answer = await app.ask(message);
+  if (answer.ok || !message.document || !message.id) return answer;
+  const changed = await app.ask({ do: "change", document: message.document, act: act(), follows: false });
+  return changed.ok ? answer : changed;
+};

@@ -1,0 +1,64 @@
+import { thisMinute } from "../store/when.js";
+import { button, element } from "../widgets/element.js";
+import { canShareFiles, download, share } from "../widgets/give-file.js";
+import { restoring } from "./restoring.js";
+import { tables } from "./tables.js";
+
+/** The project as one file: out to the downloads or the share sheet, and in again; tables as CSV. */
+export function backup(app) {
+  const { record } = app.state.get();
+  return element(
+    "div",
+    { class: "project" },
+    element("a", { class: "back", href: "#project" }, "‹ Project"),
+    element("h2", {}, "Back up"),
+    record ? out(app) : null,
+    element("h2", {}, "Restore"),
+    restoring(app),
+    record ? tables(app) : null,
+  );
+}
+
+function out(app) {
+  const last = element("p", { class: "help" });
+  const draw = () => {
+    const { record, backups } = app.state.get();
+    const kept = backups[record.id];
+    last.textContent = kept ? `Last backed up ${kept.when.replace("T", " ")}.` : "Not backed up yet.";
+  };
+
+  async function give(way) {
+    const { record } = app.state.get();
+    const made = await app.quietly(makeBackup(app, record));
+    if (!made.ok || (await way(made)) === false) return;
+    const kept = { revision: record.revision, when: thisMinute() };
+    app.state.set({ backups: { ...app.state.get().backups, [record.id]: kept } });
+    app.notice(`Backed up as ${made.name}.`);
+    draw();
+  }
+
+  draw();
+  return element(
+    "section",
+    { class: "project", "aria-label": "Back up this project" },
+    element(
+      "p",
+      {},
+      "One file with the whole project, its photos and its log. Keep it somewhere else than on this phone.",
+    ),
+    element(
+      "div",
+      { class: "button-row" },
+      button("Download", () => give(download), { class: "button primary" }),
+      canShareFiles() ? button("Share", () => give(share)) : null,
+    ),
+    last,
+  );
+}
+
+async function makeBackup(app, { document }) {
+  const keys = document.entries.flatMap(({ photo }) => (photo ? [photo] : []));
+  const pictures = await Promise.all(keys.map(async (key) => [key, await app.photos.photo(key)]));
+  const photos = Object.fromEntries(pictures.filter(([, address]) => address));
+  return app.ask({ do: "backup", document, when: thisMinute(), photos });
+}

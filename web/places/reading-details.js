@@ -1,0 +1,90 @@
+import { element } from "../widgets/element.js";
+import { form } from "../widgets/form.js";
+import { readingPhoto } from "./reading-photo.js";
+
+const DETAILS = ["where", "tape", "side", "fineness"];
+const SIDES = [
+  { value: "", label: "On the mark" },
+  { value: "light", label: "Light" },
+  { value: "heavy", label: "Heavy" },
+];
+
+const tapeField = (tapes) => ({
+  key: "tape",
+  label: "Tape",
+  kind: "choice",
+  choices: [{ value: "", label: "Any" }, ...tapes.map(({ name }) => ({ value: name, label: name }))],
+  help: "Your tapes are in Settings; what one reads wrong is put right.",
+});
+
+const fieldsOf = (app) => {
+  const marks = app.state.get().described?.settings.find(({ key }) => key === "mark").choices ?? [];
+  const tapes = (app.settings().tapes ?? []).filter(({ name }) => name);
+  return [
+    { key: "where", label: "Where", kind: "text", help: "At the floor, at the back, on the left." },
+    ...(tapes.length ? [tapeField(tapes)] : []),
+    { key: "side", label: "The tape read", kind: "choice", choices: SIDES },
+    {
+      key: "fineness",
+      label: "Read to",
+      kind: "choice",
+      choices: [{ value: "", label: "As usual" }, ...marks.filter(({ value }) => value)],
+      help: "How finely it was read: “How sure” counts with it.",
+    },
+  ];
+};
+
+/** What belongs to a reading beside its number: where, with what, how finely, when, earlier ones, a photo. */
+export function readingDetails(app, id) {
+  const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
+  const kept = () => Object.fromEntries(DETAILS.map((key) => [key, entry()[key] ?? ""]));
+  const earlier = element("div", { class: "earlier" });
+  const photo = readingPhoto(app, id);
+  let typed = kept();
+  const drawn = form({
+    fields: fieldsOf(app),
+    values: typed,
+    onInput: (values) => {
+      typed = values;
+    },
+  });
+
+  /** A choice is kept at once, what is typed when its field is left. */
+  async function keep() {
+    const wanted = { ...typed };
+    if (DETAILS.every((key) => wanted[key] === kept()[key])) return;
+    const answer = await app.change({ act: "describe", id, ...wanted });
+    if (answer.ok) return;
+    if (answer.error.kind === "taken back") drawn.set(kept());
+    typed = drawn.values();
+    drawn.show({ errors: [answer.error] });
+  }
+
+  function draw() {
+    const { when, earlier: before = [] } = entry();
+    const line = (each) => element("li", {}, [each.text, moment(each.when)].filter(Boolean).join(", "));
+    earlier.replaceChildren(
+      ...[
+        when ? element("p", { class: "help" }, `Measured ${moment(when)}.`) : null,
+        before.length ? element("h3", {}, "Earlier") : null,
+        before.length ? element("ol", {}, [...before].reverse().map(line)) : null,
+      ].filter(Boolean),
+    );
+  }
+
+  draw();
+  const node = element(
+    "section",
+    { class: "reading-details", "aria-label": "About this reading", onchange: keep, onfocusout: keep },
+    drawn.node,
+    photo,
+    earlier,
+  );
+  node.refresh = () => {
+    draw();
+    photo.refresh();
+  };
+  return node;
+}
+
+const moment = (when) => (when ?? "").replace("T", " ");

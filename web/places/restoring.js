@@ -1,0 +1,73 @@
+import { thisMinute } from "../store/when.js";
+import { button, element } from "../widgets/element.js";
+import { fileField } from "../widgets/file-field.js";
+import { readFile } from "../widgets/read-file.js";
+
+/** From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged. */
+export function restoring(app) {
+  const found = element("div", { class: "project", role: "status" });
+  const say = (...nodes) => found.replaceChildren(...nodes.filter(Boolean));
+  const sentence = (text, look = "") => element("p", { class: look }, text);
+
+  async function take(file) {
+    const text = await readFile(file);
+    if (text === null) return say(sentence("This file is too large for a backup, or can't be read.", "trouble"));
+    const said = await app.ask({ do: "restore", text });
+    if (!said.ok) return say(sentence(`${said.error.message} ${said.error.remedy}`, "trouble"));
+    offer(text, said);
+  }
+
+  function offer(text, said) {
+    const { record } = app.state.get();
+    const name = record?.document.name;
+    say(
+      sentence(said.said),
+      element(
+        "div",
+        { class: "button-row" },
+        button("As a new project", () => asNew(said), { class: "button primary" }),
+        record ? button(`In the place of ${name}`, () => replace(said)) : null,
+        record ? button(`Merge into ${name}`, () => showRule(text, said)) : null,
+      ),
+    );
+  }
+
+  /** Pictures first: no reading then points at one that is not there. */
+  async function withPhotos({ photos }, then) {
+    for (const [key, address] of Object.entries(photos)) {
+      if (await app.photos.photo(key)) continue;
+      const kept = await app.keepPhoto(key, address);
+      if (!kept.ok) return;
+    }
+    const answer = await app.quietly(then());
+    if (!answer.ok) return;
+    app.notice(answer.said ?? "Restored.");
+    app.go("project");
+  }
+
+  const asNew = (said) => withPhotos(said, () => app.projects.add(said.document));
+  const replace = (said) =>
+    withPhotos(said, () =>
+      app.projects.change({ document: said.document, said: "Restored. Undo brings back what was here." }),
+    );
+
+  async function showRule(text, said) {
+    const { document } = app.state.get().record;
+    const merged = await app.quietly(app.ask({ do: "merge", document, text, when: thisMinute() }));
+    if (!merged.ok) return;
+    const message = (now) => ({ do: "merge", document: now, text, when: thisMinute() });
+    say(
+      sentence(merged.rule),
+      sentence(`Then: ${merged.said}`),
+      button("Merge", () => withPhotos(said, () => app.projects.changeBy(message)), { class: "button primary" }),
+    );
+  }
+
+  const accept = ".json,.txt,application/json,text/plain";
+  return element(
+    "section",
+    { class: "project", "aria-label": "Restore from a file" },
+    fileField({ label: "A backup", accept, onFile: take }),
+    found,
+  );
+}

@@ -1,0 +1,54 @@
+import { thisMinute } from "../store/when.js";
+import { button, element } from "../widgets/element.js";
+import { fileField } from "../widgets/file-field.js";
+import { download } from "../widgets/give-file.js";
+import { readFile } from "../widgets/read-file.js";
+import { trouble } from "../widgets/trouble.js";
+
+const TABLES = [
+  ["parts", "Parts"],
+  ["readings", "Readings"],
+  ["cuts", "Cuts"],
+];
+
+/** Parts, readings and cuts as tables for other programs, and back from them. */
+export const tables = (app) =>
+  element(
+    "section",
+    { class: "project", "aria-label": "Tables" },
+    element("h2", {}, "Tables (CSV)"),
+    TABLES.map(([what, label]) => table(app, what, label)),
+  );
+
+function table(app, what, label) {
+  const wrong = trouble();
+
+  async function give() {
+    const { document } = app.state.get().record;
+    const made = await app.quietly(app.ask({ do: "csv", document, what }));
+    if (made.ok) download(made);
+  }
+
+  async function take(file) {
+    const text = await readFile(file);
+    if (text === null) return wrong.show({ message: "This file can't be read.", remedy: "Choose another." });
+    const answer = await app.projects.changeBy((document) => ({
+      do: "take_csv",
+      document,
+      what,
+      text,
+      when: thisMinute(),
+    }));
+    wrong.show(answer.ok ? null : answer.error);
+    if (answer.ok) app.notice(answer.said, { label: "Undo", run: app.undo });
+  }
+
+  return element(
+    "div",
+    { class: "table-row" },
+    element("h3", {}, label),
+    button(`${label} out`, give),
+    fileField({ label: `${label} in`, accept: ".csv,text/csv", onFile: take }),
+    wrong,
+  );
+}

@@ -1,0 +1,31 @@
+const SLEEPS = "This browser lets the screen go dark. Give it more time in the device's own settings.";
+
+/**
+ * Keep the screen on until `leave()`; taken anew whenever the page comes back into sight.
+ * @param {(sentence: string) => void} say hears what came of it; "" when the screen stays on
+ */
+export function keepAwake(say) {
+  let lock = null;
+  let left = false;
+
+  async function take() {
+    if (document.hidden || left) return;
+    try {
+      lock = await navigator.wakeLock.request("screen");
+      say("");
+      if (left) lock.release();
+    } catch {
+      say(SLEEPS);
+    }
+  }
+
+  document.addEventListener("visibilitychange", take);
+  take();
+  return {
+    leave() {
+      left = true;
+      document.removeEventListener("visibilitychange", take);
+      lock?.release();
+    },
+  };
+}
