@@ -4,9 +4,9 @@ import argparse
 import json
 from pathlib import Path
 
-from tests.bench import first_visit, keys, lengths, miters, project, relaunch, shelves
+from tests.bench import first_visit, keys, kills, lengths, miters, project, relaunch, shelves
 
-MEASURES = [relaunch, first_visit, keys, lengths, miters, shelves, project]
+MEASURES = [relaunch, first_visit, keys, lengths, miters, shelves, project, kills]
 
 
 def main():

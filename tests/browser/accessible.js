@@ -20,3 +20,20 @@ function sawsideSmallTargets() {
     .filter(([, box]) => box.height < 56 || box.width < 44)
     .map(([name, box]) => `${name}: ${box.width} × ${box.height}`);
 }
+
+/** Words that are broken from one line to the next. */
+function sawsideBrokenWords() {
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const broken = new Set();
+  while (walker.nextNode()) {
+    const node = walker.currentNode;
+    if (!node.parentElement.checkVisibility() || node.parentElement.closest("svg, .heard")) continue;
+    for (const { 0: word, index } of node.data.matchAll(/[\p{L}\d]+/gu)) {
+      const range = document.createRange();
+      range.setStart(node, index);
+      range.setEnd(node, index + word.length);
+      if (new Set([...range.getClientRects()].map((box) => Math.round(box.top))).size > 1) broken.add(word);
+    }
+  }
+  return [...broken];
+}

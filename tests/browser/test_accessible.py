@@ -71,16 +71,22 @@ def test_the_check_finds_what_is_wrong(phone, server):
     assert any(each.startswith("button-name") for each in axe(page)["wrong"])
 
 
-def test_at_twice_the_text_size_nothing_is_wider_than_the_screen(phone, server):
+def test_at_twice_the_text_size_nothing_is_wider_than_the_screen_and_no_word_is_broken(
+    phone, server
+):
     page = phone().pages[0]
     fill_project(page, server)
     page.evaluate("document.documentElement.style.fontSize = '200%'")
-    wide = []
+    script = SCRIPTS[1].read_text(encoding="utf-8")
+    wide, broken = [], {}
     for place in places_of(page):
         open_place(page, server, place)
         if page.evaluate("document.querySelector('#place').scrollWidth > innerWidth"):
             wide.append(place)
+        if words := page.evaluate(f"() => {{ {script}\nreturn sawsideBrokenWords(); }}"):
+            broken[place] = words
     assert wide == []
+    assert broken == {}
 
 
 def test_whatever_is_pressed_is_large_enough_for_a_glove(phone, server):

@@ -138,6 +138,7 @@ def test_a_correction_typed_but_not_kept_is_marked_until_it_is_kept_beside_done(
     type_into(page, "Measured length", "31 1/2")
     page.locator("#sheet").get_by_text("36″").wait_for()
     page.get_by_role("button", name="Done").tap()
+    page.locator("output[name=result]:focus").wait_for()
 
     open_place(page, "At the saw")
     page.get_by_text("A correction is typed, but not kept").wait_for()

@@ -40,6 +40,16 @@ def messages():
     yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
+    yield {"do": "entry", "document": CABINET, "id": "2"}
+    yield {"do": "sure", "document": CABINET, "id": "2"}
+    for what in ("parts", "readings", "cuts"):
+        table = sawside.handle({"do": "csv", "document": CABINET, "what": what})["text"]
+        yield {"do": "csv", "document": CABINET, "what": what}
+        yield {"do": "take_csv", "document": CABINET, "what": what, "text": table}
+    file = sawside.handle({"do": "backup", "document": CABINET, "when": "2026-11-25"})["text"]
+    yield {"do": "backup", "document": CABINET, "when": "2026-11-25"}
+    yield {"do": "restore", "text": file}
+    yield {"do": "merge", "document": CABINET, "text": file}
     yield {"do": "nothing"}
     for text in SUMS:
         yield {"do": "read", "text": text}

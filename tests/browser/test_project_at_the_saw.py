@@ -6,6 +6,7 @@ What the browser has of the device (a wake lock, voices) is replaced at its boun
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
+from tests.browser.start_support import eventually
 
 BOUNDARY = """
 window.asked = { locks: 0, spoken: [] };
@@ -58,7 +59,7 @@ def test_an_evening_at_the_saw(page):
     page.get_by_role("button", name="Close the message").tap()
     page.get_by_role("heading", name="Low rail").wait_for()
     page.get_by_text("Stop at 36 1/8″: 2 cuts").wait_for()
-    assert page.evaluate("window.asked.locks") == 1
+    eventually(lambda: page.evaluate("window.asked.locks === 1"))
     cut = page.get_by_role("button", name="Cut one").bounding_box()
     tabs = page.get_by_role("navigation", name="Places").bounding_box()
     assert cut["y"] + cut["height"] <= tabs["y"]
@@ -110,7 +111,7 @@ def test_an_evening_at_the_saw(page):
     assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
 
     open_place(page, "Project")
-    assert page.evaluate("window.asked.locks") == 0
+    eventually(lambda: page.evaluate("window.asked.locks === 0"))
     assert page.locator("body").get_attribute("data-light") == ""
     open_place(page, "At the saw")
     page.get_by_text("Short rail: 1 cut").wait_for()

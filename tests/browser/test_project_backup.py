@@ -6,14 +6,14 @@ The share sheet is replaced at the browser's boundary only.
 import json
 
 from tests.browser.hand import keep_as, open_place, type_into
-from tests.browser.test_project_links import (
+from tests.browser.in_project import (
     correct,
     fill_linked_rail,
     keep_reading,
     open_entry,
     picture,
 )
-from tests.browser.waiting import until
+from tests.browser.start_support import eventually
 
 SHARE = """
 window.shared = [];
@@ -75,7 +75,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     assert len(kept["photos"]) == 1
     page.get_by_text("Last backed up").wait_for()
     page.get_by_role("button", name="Share").tap()
-    until(page, "window.shared.length === 1")
+    eventually(lambda: page.evaluate("window.shared.length === 1"))
     assert json.loads(page.evaluate("window.shared[0][1]"))["document"] == kept["document"]
     readings = downloaded(page, "Readings out")[1]
     assert "Alcove width" in readings

@@ -1,4 +1,4 @@
-"""Nothing is lost: no room, a store held by another tab, two tabs at once, storage that may be cleared.
+"""Nothing is lost: no room, a store held by another tab, two tabs at once.
 
 What the browser says no to is replaced at its boundary; the tabs are real.
 """
@@ -6,8 +6,8 @@ What the browser says no to is replaced at its boundary; the tabs are real.
 import pytest
 
 from tests.browser.hand import keep_as, open_place
-from tests.browser.test_project_links import correct, keep_reading, open_entry
-from tests.browser.waiting import until
+from tests.browser.in_project import correct, keep_reading, open_entry
+from tests.browser.start_support import eventually
 
 FULL = """
 const put = IDBObjectStore.prototype.put;
@@ -19,6 +19,10 @@ window.persistAsked = 0;
 navigator.storage.persisted = async () => false;
 navigator.storage.persist = async () => { window.persistAsked += 1; return false; };
 """
+NO_ROOM = (
+    "This could not be kept: the browser has no more room for Sawside. "
+    "Free some space on the device, then try again. What you typed is still here."
+)
 
 
 @pytest.fixture
@@ -41,14 +45,14 @@ def test_with_no_room_left_it_is_said_and_what_was_typed_stays(context, server):
     page.get_by_role("textbox", name="Length or sum").wait_for()
     assert page.evaluate("window.persistAsked") == 0
     keep_reading(page, "Alcove width", "37 9/16")
-    until(page, "window.persistAsked === 1")
+    eventually(lambda: page.evaluate("window.persistAsked === 1"))
     open_entry(page, "Alcove width", "Correct")
     page.evaluate("window.full = true")
     page.get_by_label("The tape says").fill("37 7/16")
     page.get_by_role("button", name="Done").tap()
     page.get_by_text("the browser has no more room for Sawside").wait_for()
     page.locator("output.result").get_by_role("button", name="Save the correction").tap()
-    page.get_by_text("Free some space on the device, then try again").wait_for()
+    page.get_by_text(NO_ROOM, exact=True).wait_for()
     assert page.get_by_label("The tape says").input_value() == "37 7/16"
     page.evaluate("window.full = false")
     page.locator("output.result").get_by_role("button", name="Save the correction").tap()

@@ -293,3 +293,9 @@ def test_no_label_can_be_taken_for_a_square_corner():
     labels = {field.label for field in RECKONERS["mitered_length"].fields}
     assert {"Left end angle", "Right end angle"} <= labels
     assert not {"Left angle", "Right angle"} & labels
+
+
+def test_several_pieces_of_one_length_wait_for_the_saw_as_one():
+    assert reckon("mitered_length", **rail())["parts"][0]["count"] == 1
+    assert reckon("mitered_length", **rail(how_many="4"))["parts"][0]["count"] == 4
+    assert errors(ask("mitered_length", **rail(how_many="0")))["how_many"]["kind"] == "range"

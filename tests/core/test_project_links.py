@@ -217,6 +217,15 @@ def test_a_question_not_yet_kept_is_answered_with_the_names_of_the_project():
     waits = ask("reckon", linked(), reckoner="mitered_length", id="2",
                 values=values | {"known": "[Top rail]"})  # fmt: skip
     assert waits["error"]["field"] == "known"
+    assert "would go round in a circle" in waits["error"]["message"]
+    both = ask("reckon", linked(), reckoner="mitered_length",
+               values={"known": "Alc", "width": "Lost + 1"})  # fmt: skip
+    errors = [both["error"], *both["more"]]
+    assert [(each["field"], each["message"]) for each in errors] == [
+        ("known", "There is no Alc in this project."),
+        ("width", "There is no Lost in this project."),
+    ]
+    assert [each.get("unfinished", False) for each in errors] == [True, False]
 
 
 def test_a_reading_is_corrected_by_the_tape_that_it_was_read_with():
@@ -251,6 +260,17 @@ def test_what_is_told_of_a_reading_is_kept_and_its_earlier_texts_as_well():
     assert cleared["entries"][0]["side"] == "heavy"
 
 
+def test_a_numbered_name_that_is_gone_is_not_taken_for_the_one_without_a_number():
+    document = acts(
+        begun(),
+        ("keep_reading", {"name": "Side", "text": "3"}),
+        ("keep_reading", {"name": "Side", "text": "4"}),
+        ("correct", {"id": "1", "text": "Side 2 + 1"}),
+        ("delete", {"id": "2"}),
+    )
+    assert entry(document, "Side")["error"]["message"] == "There is no Side 2 in this project."
+
+
 @given(st.text(alphabet="[]ab S:ide+-÷(3x/mof", max_size=24))
 def test_no_text_makes_a_project_fail(text):
     document = acts(
@@ -260,3 +280,16 @@ def test_no_text_makes_a_project_fail(text):
     )
     said = change(document, "keep_reading", name="Test", text=text)
     assert said["ok"] or said["error"]["kind"] in ("missing", "unreadable", "conflict", "unknown")
+
+
+def test_a_name_that_is_gone_is_never_taken_for_a_shorter_one():
+    document = acts(
+        begun(),
+        ("keep_reading", {"name": "Side gap", "text": "1/8"}),
+        ("keep_reading", {"name": "Side", "text": "Side gap × 6"}),
+        ("delete", {"id": "1"}),
+    )
+    error = entry(document, "Side")["error"]
+    assert error["message"] == "There is no Side gap in this project."
+    read = ask("read", document, text="Side x 2 of 3")["error"]
+    assert read["at"] == 0

@@ -8,6 +8,9 @@ import { sawTools } from "./saw-tools.js";
 
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
+/** What a correction made wrong with pieces already cut, in words. */
+const wrongOf = ({ verdicts }) => verdicts.find(({ verdict }) => verdict !== "good")?.said;
+
 /** The project's pieces one at a time, as large as the screen allows. */
 export function atTheSaw(app) {
   const node = element("div", { class: "saw" });
@@ -23,7 +26,7 @@ export function atTheSaw(app) {
       const sentence = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
       return node.replaceChildren(element("p", { class: "help" }, sentence));
     }
-    const uncut = pieces.filter((each) => each.left > 0);
+    const uncut = pieces.filter((each) => each.left > 0 || wrongOf(each));
     const each = pieces.find((one) => keyOf(one) === shown) ?? uncut[0] ?? pieces[0];
     const at = pieces.indexOf(each);
     shown = keyOf(each);
@@ -32,7 +35,7 @@ export function atTheSaw(app) {
       draw();
     };
     const doing = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
-    const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut[0];
+    const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut.find((one) => one !== each);
     const key = (label, act, isOn, look = "") =>
       button(label, act, { class: `button saw-key ${look}`, disabled: !isOn, "data-key": label });
     const focused = document.activeElement?.dataset.key;
@@ -43,8 +46,8 @@ export function atTheSaw(app) {
         mark: isUnkept(app.state.get(), each.entry)
           ? "A correction is typed, but not kept: this is the kept piece."
           : "",
-        wrong: each.verdicts.find(({ verdict }) => verdict !== "good")?.said,
-        isLast: !following,
+        wrong: wrongOf(each),
+        isLast: !following && !wrongOf(each),
       }),
       sawTools(app, each),
       sleeps,

@@ -1,18 +1,15 @@
 import { button, element } from "../widgets/element.js";
 import { lengthKeys } from "../widgets/length-keys.js";
-import { tallyLines } from "../widgets/tally-lines.js";
+import { takesKeys } from "../widgets/takes-keys.js";
 import { write } from "../widgets/typing.js";
 import { padAnswer } from "./pad-answer.js";
-
-const SHOWN_LINES = 12;
+import { padLines } from "./pad-lines.js";
 
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
 export function pad(app) {
   const start = app.state.get().pad;
   const answer = padAnswer(app);
-  const lines = element("div", { class: "pad-lines" });
-  const toTally = element("a", { class: "tally-all", href: "#tally" });
-  const tally = element("div", { class: "pad-tally" }, lines, toTally);
+  const tally = padLines(app, use);
   const input = element("input", {
     id: "pad-input",
     name: "pad",
@@ -92,16 +89,6 @@ export function pad(app) {
     write(input, mark);
   }
 
-  function drawTally() {
-    const all = app.state.get().tally?.lines ?? [];
-    lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), use));
-    tally.hidden = all.length === 0;
-    const heard = `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`;
-    toTally.setAttribute("aria-label", heard);
-    toTally.textContent = "Tally ›";
-    lines.scrollTop = lines.scrollHeight;
-  }
-
   const acts = { Enter: enter };
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   let drawn = null;
@@ -120,7 +107,7 @@ export function pad(app) {
   if (start.text.trim() !== "") answer.ask(start.text);
   drawBanner();
   drawKeys();
-  drawTally();
+  tally.draw();
   const node = element(
     "div",
     { class: "pad" },
@@ -136,9 +123,10 @@ export function pad(app) {
     ),
     foot,
   );
+  takesKeys(input);
   node.refresh = (changed) => {
     if (changed.includes("strip") || changed.includes("described")) drawKeys();
-    if (changed.includes("tally")) drawTally();
+    if (changed.includes("tally")) tally.draw();
   };
   return node;
 }

@@ -62,7 +62,7 @@ def named_at(text, at, names):
     """(name as written, what it stands for, the place after it) where a number is due; or None.
 
     Raises Refusal "unreadable" for a bracket that is not closed, a name that nobody gave, and one
-    whose own value could not be worked out (`names` has None for it).
+    whose own value could not be worked out (`names` has None for it, or the reason as a Refusal).
     """
     while at < len(text) and text[at] == " ":
         at += 1
@@ -83,9 +83,13 @@ def named_at(text, at, names):
         if key is None:
             return None
         end = at + len(key)
-    if names[key] is None:
+    named = names[key]
+    if named is None:
         raise unreadable(f"{quoted(key)} has no value yet.", "Mend that one first.", at)
-    return text[at:end], names[key], end
+    if isinstance(named, Refusal):
+        said = named.kind, named.message, named.remedy
+        raise Refusal(*said, at=at, unfinished=named.unfinished)
+    return text[at:end], named, end
 
 
 def _longest(text, at, names):

@@ -7,9 +7,11 @@ sign by sign. Time is linear in the text.
 import re
 from dataclasses import dataclass
 
-from sawside.lengths.names import BARE, BRACKETED
+from sawside.lengths.names import BRACKETED
 from sawside.lengths.scanner import NUMBER, SIGN, alike
 
+_WORD = re.compile(r"\w+")
+_NEXT_WORD = re.compile(r" +\w+")
 _LETTER = re.compile(r"[^\W\d_]")
 
 
@@ -52,8 +54,15 @@ def _use_at(typed, at, longest):
         return Use(at, bracketed.end(), bracketed[1].strip())
     end = longest(typed, at)
     if end is None and _LETTER.match(typed, at) and not SIGN.match(typed, at):
-        end = at + len(BARE.match(typed, at)[0].rstrip())
+        end = _WORD.match(typed, at).end()
+        while goes_on(typed, end):
+            end = _NEXT_WORD.match(typed, end).end()
     return None if end is None else Use(at, end, typed[at:end])
+
+
+def goes_on(typed, end):
+    """Whether more words follow that are no sign: a name that ends here was not meant."""
+    return _NEXT_WORD.match(typed, end) is not None and not SIGN.match(typed, end)
 
 
 def renamed(typed, longest, new):

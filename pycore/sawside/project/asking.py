@@ -3,8 +3,9 @@
 from sawside.errors import Refusal, Refusals
 from sawside.project.document import read_document
 from sawside.project.entry_told import entry_told
-from sawside.project.evaluate import Evaluation, names_for
+from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found
+from sawside.project.names_for import names_for
 from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
 from sawside.reckoning.values import linkable

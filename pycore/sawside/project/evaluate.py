@@ -5,23 +5,23 @@ its names are as they were keeps what was worked out of it (`memory`).
 """
 
 from sawside.errors import Refusal
-from sawside.lengths.names import Named
 from sawside.project.document import settings_of
 from sawside.project.graph import Graph
 from sawside.project.worked import Failed, Waiting, worked_out
 
-_HELD = 3
-"""How many results of an entry are remembered: now, before, and one that is tried."""
+_HELD = 2
+"""How many results of an entry are remembered: before a change and after it."""
 
 
 class Evaluation:
     """`graph` and `worked`, the result of every entry that has a value, by id."""
 
     def __init__(self, document, instead=None):
-        """`instead` are results to take for some entries, by id."""
+        """`instead` are results to take for some entries, by id; nothing of it is remembered."""
         self.graph = graph = Graph(document)
         self.names = {entry["id"]: entry["name"] for entry in document["entries"]}
         self.worked = worked = {}
+        self._held = _HELD if instead is None else 0
         units = {}
         for identity in graph.links.order:
             if instead is not None and identity in instead:
@@ -39,7 +39,7 @@ class Evaluation:
 
     def _work(self, known, settings):
         if not known.calls:
-            return _remembered(known, settings, ())
+            return _remembered(known, settings, (), self._held)
         inputs = []
         for call in known.calls.values():
             target = call.target
@@ -51,7 +51,7 @@ class Evaluation:
             except Refusal as refusal:
                 said = f"{self.names[target.entry]}: {refusal.message}"
                 return Failed([_at(call, Refusal(refusal.kind, said, refusal.remedy))])
-        return _remembered(known, settings, tuple(inputs))
+        return _remembered(known, settings, tuple(inputs), self._held)
 
     def _waiting(self, known):
         """What an entry waits for: what nobody gave, and what has no value itself."""
@@ -83,8 +83,11 @@ class Evaluation:
         )])  # fmt: skip
 
 
-def _remembered(known, settings, inputs):
-    """The result of an entry with these numbers for its names, worked out at most once."""
+def _remembered(known, settings, inputs, held):
+    """The result of an entry with these numbers for its names, worked out at most once.
+
+    So many results are `held` for another time, if any.
+    """
     results = known.results
     for at, (with_settings, with_inputs, worked) in enumerate(results):
         if with_inputs == inputs and (with_settings is settings or with_settings == settings):
@@ -94,8 +97,9 @@ def _remembered(known, settings, inputs):
     like = results[0][2] if results and inputs and results[0][0] is settings else None
     names = dict(zip(known.calls, inputs, strict=True)) if inputs else None
     worked = worked_out(known.entry, settings, names, known.linked, like if _alike(like) else None)
-    results.insert(0, (settings, inputs, worked))
-    del results[_HELD:]
+    if held:
+        results.insert(0, (settings, inputs, worked))
+        del results[held:]
     return worked
 
 
@@ -107,28 +111,3 @@ def _at(call, refusal):
     refusal.field = call.field.key if call.field else "text"
     refusal.at = call.at
     return refusal
-
-
-def names_for(document, texts, but=None):
-    """The `Named` of every name that some new texts use, for a question not yet kept.
-
-    `but` is the id of the entry that is being corrected. What can't be used has no value (None).
-    """
-    evaluation = Evaluation(document)
-    behind = {but} | evaluation.graph.links.after(but) if but in evaluation.worked else set()
-    names = {}
-    for text in texts:
-        for use in evaluation.graph.vocabulary.uses(text):
-            names[use.written] = _value(evaluation, use.written, behind)
-    return names
-
-
-def _value(evaluation, written, behind) -> Named | None:
-    target = evaluation.graph.vocabulary.target(written)
-    worked = target and evaluation.worked.get(target.entry)
-    if not worked or not worked.ok or target.entry in behind:
-        return None
-    try:
-        return worked.named(target.answer)
-    except Refusal:
-        return None

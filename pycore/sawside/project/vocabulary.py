@@ -9,7 +9,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from sawside.lengths.names import BARE
-from sawside.lengths.uses import uses
+from sawside.lengths.uses import goes_on, uses
 
 _WORD = re.compile(r"[^\W\d_]\w*")
 _MAY_CALL = re.compile(r"\[|[^\W\d_]")
@@ -43,7 +43,8 @@ class Vocabulary:
             return None
         for name in self._bare.get(word[0].casefold(), ()):
             end = at + len(name)
-            if text[at:end].casefold() == name.casefold() and not text[end : end + 1].isalnum():
+            alike = text[at:end].casefold() == name.casefold()
+            if alike and not text[end : end + 1].isalnum() and not goes_on(text, end):
                 return end
         return None
 
@@ -56,6 +57,10 @@ class Vocabulary:
         name, colon, label = written.rpartition(":")
         identity = self._ids.get(name.strip()) if colon else None
         return None if identity is None else Target(identity, label.strip())
+
+    def begins(self, written):
+        """Whether some name begins with these letters."""
+        return any(name.startswith(written.casefold()) for name in self._ids)
 
     def uses(self, text):
         """Every `Use` of a name in a text."""

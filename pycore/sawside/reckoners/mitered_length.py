@@ -19,6 +19,7 @@ from sawside.reckoners.declaration import (
     Reckoner,
     Reckoning,
     choice,
+    count,
     length,
 )
 from sawside.reckoners.shared.end_fields import cut_end, end_fields
@@ -77,6 +78,7 @@ def compute(given, show):
                 length=long_side,
                 width=given.width,
                 thickness=given.thickness,
+                count=given.how_many,
                 left=part_ends[0],
                 right=part_ends[1],
                 long_side=long_side,
@@ -205,6 +207,8 @@ RECKONER = Reckoner(
             may_be_blank=True,
             blank_means="No rabbet.",
         ),
+        count("how_many", "How many", help="All of one length.", default="1",
+              least="1", most="100"),
     ),
     answers=(
         Answer("long_side", "Long side"),

@@ -34,13 +34,28 @@ def warm():
         ask(do="reckon", reckoner=key, values=example)
         ask(do="reckon", reckoner=key, values=example, settings=METRIC)
         ask(do="reckon", reckoner=key, values={})
+        ask(do="paper", reckoner=key, values=example, paper="a4")
         kept = act(act="keep_line", name="", reckoner=key, values=example).get("id")
         act(act="rename", id=kept, name=declared["title"])
     kept = act(act="keep_reading", name="Alcove width", text="37 9/16").get("id")
     act(act="correct", id=kept, text="37 5/8")
-    ask(do="view", document=document)
+    of_project(document, kept)
     act(act="delete", id=kept)
     ask(do="view", document=document)
+
+
+def of_project(document, kept):
+    """Each message about a project once."""
+    ask(do="view", document=document)
+    ask(do="entry", document=document, id=kept)
+    ask(do="sure", document=document, id=kept)
+    ask(do="labels", document=document, paper="a4", values={})
+    for what in ("parts", "readings", "cuts"):
+        table = ask(do="csv", document=document, what=what).get("text", "")
+        ask(do="take_csv", document=document, what=what, text=table)
+    file = ask(do="backup", document=document, when="2026-11-25").get("text", "")
+    ask(do="restore", text=file)
+    ask(do="merge", document=document, text=file)
 
 
 warm()

@@ -1,0 +1,29 @@
+"""Two hundred kills: what was shown as kept is there again, and nothing half.
+
+See `tests/browser/kills.py`.
+"""
+
+import tempfile
+from pathlib import Path
+
+from playwright.sync_api import sync_playwright
+
+from tests.bench import plain
+from tests.browser.kills import killed
+from web.build import serving
+
+KILLS = 200
+SEED = 2
+
+
+def measure():
+    """Return how often the browser was killed, and how much was lost."""
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        serving.started(plain.ROOT / ".site") as server,
+        sync_playwright() as player,
+    ):
+        ledger = killed(player, Path(folder) / "phone", server.address, KILLS, SEED)
+    for each in ledger.lost:
+        print(f"lost: {each}", flush=True)
+    return {"kills.count": KILLS, "kills.lost": len(ledger.lost)}

@@ -1,0 +1,60 @@
+"""What a thumb does with a project: readings kept, taken into fields, corrected."""
+
+import struct
+import zlib
+
+from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+
+
+def keep_reading(page, name, text):
+    """Keep a reading from the pad."""
+    open_place(page, "Pad")
+    page.get_by_role("textbox", name="Length or sum").fill(text)
+    page.locator("output[name=pad-answer] .tape").wait_for()
+    keep_as(page, name)
+
+
+def take(page, name):
+    """Take a number from the project into the field that is being typed in."""
+    page.get_by_role("button", name="From project").tap()
+    page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
+
+
+def fill_linked_rail(page, name="Alcove width", then="−1/4"):
+    """A rail with a miter at both ends, as wide as something of the project."""
+    open_question(page, "picture frame", "Mitered length")
+    page.get_by_label("Measured length", exact=True).tap()
+    take(page, name)
+    tap_keys(page, then)
+    type_into(page, "Stock width", "2 1/4")
+    page.get_by_role("button", name="Done").tap()
+    choose(page, "Left end", "45° miter")
+    choose(page, "Right end", "45° miter")
+
+
+def open_entry(page, name, act):
+    """Open a line of the project and do one of its acts."""
+    open_place(page, "Project")
+    line = page.get_by_role("listitem").filter(has_text=name).first
+    line.get_by_text(name, exact=True).first.tap()
+    line.get_by_role("button", name=act, exact=True).tap()
+
+
+def correct(page, name, text):
+    """Type another text for a reading and save it."""
+    open_entry(page, name, "Correct")
+    page.get_by_label("The tape says").fill(text)
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+
+
+def picture(width, height):
+    """A gray PNG, larger than what is kept of it."""
+
+    def chunk(kind, body):
+        whole = kind + body
+        return struct.pack(">I", len(body)) + whole + struct.pack(">I", zlib.crc32(whole))
+
+    header = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
+    rows = zlib.compress((b"\0" + b"\x80" * width) * height)
+    start = b"\x89PNG\r\n\x1a\n"
+    return start + chunk(b"IHDR", header) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
