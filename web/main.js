@@ -23,7 +23,7 @@ const record = page.openProject ? await database.project(page.openProject) : nul
 state = createState({ ...page, record, core: core.state() }, database.keepPage, (error) => app.storeRefused(error));
 
 const settings = () => state.get().record?.document.settings ?? {};
-const tally = tallyKeeper({ state, ask: core.ask, settings, keepSurely: database.keepPageSurely });
+const tally = tallyKeeper({ state, ask: core.ask, settings, database });
 const accept = (changed) => app.accept(changed);
 const projects = projectKeeper({ database, state, ask: core.ask, accept });
 const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });

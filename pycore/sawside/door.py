@@ -87,7 +87,12 @@ def handle_json(text):
         message = json.loads(text)
     except (TypeError, ValueError, RecursionError):
         message = None
-    return json.dumps(_answer(message), ensure_ascii=False, separators=(",", ":"))
+    answer = json.dumps(_answer(message), ensure_ascii=False, separators=(",", ":"))
+    try:
+        answer.encode()
+    except UnicodeEncodeError:  # half a character, as an escape in JSON may have it
+        return answer.encode(errors="replace").decode()
+    return answer
 
 
 def _internal(fault):

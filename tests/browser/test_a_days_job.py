@@ -54,7 +54,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     open_place(page, "At the saw")
     for name in ("Top rail", "Shelf"):
         page.get_by_role("heading", name=name).wait_for()
-        tap(page, "Done: cut to what is asked now")
+        tap(page, "Done: cut down by 1/8″")
         page.locator(".piece-wrong").wait_for(state="detached")
         if name == "Top rail":
             tap(page, "Next uncut")

@@ -28,15 +28,23 @@ def key(page, name):
     page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
 
 
+ON_TOP = """(each) => {
+    const { left, top, width, height } = each.getBoundingClientRect();
+    const touched = document.elementFromPoint(left + width / 2, top + height / 2);
+    return width > 0 && each.contains(touched);
+}"""
+
+
 def is_on_top(locator):
-    """Whether the middle of an element is what a thumb would touch there, without scrolling."""
-    return locator.evaluate(
-        """(each) => {
-            const { left, top, width, height } = each.getBoundingClientRect();
-            const touched = document.elementFromPoint(left + width / 2, top + height / 2);
-            return width > 0 && each.contains(touched);
-        }"""
-    )
+    """Whether the middle of an element is what a thumb would touch there, once the page is still.
+
+    Nothing is scrolled for it.
+    """
+    for _ in range(100):
+        if locator.evaluate(ON_TOP):
+            return True
+        locator.page.wait_for_timeout(50)
+    return False
 
 
 def enlarge(page):

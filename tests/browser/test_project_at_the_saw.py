@@ -89,6 +89,13 @@ def test_an_evening_at_the_saw(page):
     tap(page, "Keep with the piece")
     page.get_by_text("Last try: 1/32″").wait_for()
 
+    tap(page, "About this piece")
+    page.get_by_label("Material", exact=True).fill("White oak")
+    type_into(page, "Cut longer by, at first", "1/2")
+    page.get_by_role("button", name="Done").tap()
+    tap(page, "Keep")
+    page.locator(".piece").get_by_text("White oak").wait_for()
+
     choose(page, "Order", "By part")
     page.get_by_text("Top rail: 1 cut").wait_for()
     choose(page, "Light", "Sun")
@@ -111,6 +118,8 @@ def test_an_evening_at_the_saw(page):
     assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
 
     open_place(page, "Project")
+    page.get_by_text("Material", exact=True).tap()
+    page.get_by_text("1 piece, 36 1/8″, 36 5/8″ with allowances").wait_for()
     eventually(lambda: page.evaluate("window.asked.locks === 0"))
     assert page.locator("body").get_attribute("data-light") == ""
     open_place(page, "At the saw")

@@ -114,6 +114,18 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page.locator("#place").get_by_role("button", name="Undo").tap()
     page.get_by_role("listitem").filter(has_text="Alcove width 2").first.wait_for()
 
+    open_backup(page)
+    give(page, "A backup", text)
+    page.get_by_role("button", name="As a new project").tap()
+    page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
+    page.get_by_role("button", name="Other projects").tap()
+    page.get_by_role("button", name="Delete My project").tap()
+    page.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()
+    page.get_by_role("button", name="Delete My project").wait_for(state="detached")
+    page.get_by_role("button", name="My project", exact=True).tap()
+    open_entry(page, "Alcove width", "Correct")
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+
 
 def test_what_a_reading_leaves_unsure_is_told_and_which_to_measure_again(phone, server):
     page = open_phone(phone, server, "phone")

@@ -81,6 +81,7 @@ def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_on
     review.get_by_role("button", name="Accept").tap()
     rail = page.get_by_role("listitem").filter(has_text="Top rail")
     rail.get_by_text("There is no Alcove width in this project").wait_for()
+    rail.get_by_text("[Alcove width] − 1/4, 2 1/4").wait_for()
     page.locator("#place").get_by_role("button", name="Undo").tap()
     rail.get_by_text("forty-one and thirteen sixteenths inches").wait_for()
 

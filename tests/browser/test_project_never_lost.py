@@ -69,6 +69,13 @@ def test_two_tabs_show_one_project_and_neither_overwrites_the_other(context, ser
     keep_reading(two, "Alcove height", "80 1/4")
     one.get_by_role("listitem").filter(has_text="Alcove height").wait_for()
 
+    for tab in (one, two):
+        open_place(tab, "Pad")
+        tab.get_by_role("textbox", name="Length or sum").fill("7 1/2")
+        tab.get_by_role("button", name="Enter", exact=True).tap()
+    for tab in (one, two):
+        tab.get_by_role("link", name="Tally, 2 lines").wait_for()
+
     open_entry(one, "Alcove width", "Correct")
     one.get_by_label("The tape says").fill("37 1/2")
     correct(two, "Alcove width", "37 7/16")

@@ -53,7 +53,9 @@ def files(document):
 
 def faults(message, text):
     """What is wrong with the answer to a file: ended in a bug, took in a part, or named nothing."""
-    said = json.loads(sawside.handle_json(json.dumps(message | {"text": text})))
+    answer = sawside.handle_json(json.dumps(message | {"text": text}))
+    answer.encode()
+    said = json.loads(answer)
     if not said["ok"]:
         error = said["error"]
         if error["kind"] not in KINDS:

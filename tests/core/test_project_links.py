@@ -4,9 +4,6 @@ Lengths by hand: 37 9/16 - 1/4 = 37 5/16; a 45° miter takes the stock's width a
 short side of the rail is 37 5/16 - 4 1/2 = 32 13/16 (common practice, no source).
 """
 
-import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 from projects import (
     acts,
     answered,
@@ -64,58 +61,6 @@ def test_a_number_that_no_fraction_tells_goes_on_as_closely_as_no_mark_can_show(
     assert square in ("2", "2.000000…", "1.999999…")
 
 
-@pytest.mark.parametrize(
-    ("value", "inches"),
-    [
-        ("[Top rail]", "37 5/16″"),
-        ("Top rail", "37 5/16″"),
-        ("[top rail: short side]", "32 13/16″"),
-        ("[Top rail: Left end adds] × 10", "22 1/2″"),
-        ("2 × [Case width] - Top rail", "37 5/16″"),
-    ],
-)
-def test_an_answer_is_called_by_its_line_and_its_label(value, inches):
-    document = changed(linked(), "keep_reading", name="Test", text=value)
-    assert headlines(document)["Test"] == inches
-
-
-def test_an_item_of_a_list_of_answers_is_called_by_its_number():
-    values = {"height": "34", "shelf_count": "2", "thickness": "3/4"}
-    document = acts(
-        begun(),
-        ("keep_line", {"name": "Shelves", "reckoner": "equal_shelf_spacing", "values": values}),
-        ("keep_reading", {"name": "Second", "text": "1"}),
-    )
-    links = answered("entry", document, id="1")["links"]
-    lists = [each for each in links if each["label"].endswith(" 2")]
-    document = changed(document, "correct", id="2", text=lists[0]["insert"])
-    assert headlines(document)["Second"] == lists[0]["text"]
-
-
-def test_every_link_that_is_offered_can_be_used():
-    document = linked()
-    for identity in "1234":
-        for link in answered("entry", document, id=identity)["links"]:
-            text = link["insert"]
-            if link["text"].endswith("°"):
-                continue
-            after = changed(document, "keep_reading", name="Test", text=text)
-            assert headlines(after)["Test"] == link["text"], link
-
-
-def test_an_angle_goes_into_an_angle_and_into_nothing_else():
-    half = "[Top rail: Left saw setting] ÷ 2"
-    values = {"known": "30", "width": "2", "left_end": "other", "left_angle": half,
-              "right_end": "square"}  # fmt: skip
-    document = changed(linked(), "keep_line", name="Half", reckoner="mitered_length", values=values)
-    setting = answered("entry", document, id="5")["reckoning"]["answers"]
-    assert next(a["text"] for a in setting if a["key"] == "left_setting") == "22.5°"
-    refused = change(document, "keep_reading", name="No", text="[Top rail: Left saw setting] + 1")
-    assert "is an angle" in refused["error"]["message"]
-    refused = change(document, "correct", id="5", values=values | {"left_angle": "Case width"})
-    assert "no angle" in refused["error"]["message"]
-
-
 def test_what_is_missing_is_named_and_what_comes_after_says_what_it_waits_for():
     document = changed(linked(), "delete", id="1")
     case, rail, panel = (entry(document, name) for name in ("Case width", "Top rail", "Panel"))
@@ -127,22 +72,6 @@ def test_what_is_missing_is_named_and_what_comes_after_says_what_it_waits_for():
     assert (rail["error"]["kind"], rail["error"]["field"]) == ("missing", "known")
     again = changed(document, "keep_reading", name="Alcove width", text="37 9/16")
     assert headlines(again)["Panel"] == "33 9/16″"
-
-
-@pytest.mark.parametrize(
-    ("text", "words"),
-    [
-        ("[Shelf] + 1", "There is no Shelf"),
-        ("[Top rail: Weight]", "is no answer"),
-        ("[Top rail: Left end at the saw]", "told in words"),
-        ("[Top rail: At the back of the rabbet]", "not among its answers now"),
-        ("[Alcove width: Length]", "A reading has no"),
-    ],
-)
-def test_a_name_that_stands_for_no_number_is_refused_at_its_place(text, words):
-    refused = change(linked(), "keep_reading", name="Test", text=text)["error"]
-    assert words in refused["message"]
-    assert (refused["field"], refused["at"]) == ("text", 0)
 
 
 def test_a_circle_is_refused_with_its_chain_named():
@@ -165,40 +94,6 @@ def test_a_circle_in_a_document_from_outside_is_told_and_stops_nothing_else():
     assert seen["Depth"]["headline"]["text"] == "11″"
     mended = changed(document, "correct", id="1", text="37 9/16")
     assert headlines(mended)["Panel"] == "33 9/16″"
-
-
-def test_a_new_name_is_followed_by_the_texts_that_use_it():
-    document = changed(linked(), "rename", id="2", name="Case, outside (width)")
-    texts = [each.get("text") or each["values"]["known"] for each in document["entries"]]
-    assert texts[2] == "[Case, outside (width)]"
-    document = changed(document, "rename", id="3", name="Rail")
-    assert document["entries"][3]["values"]["known"] == "[Rail: Short side] + 2 × 3/8"
-    document = changed(document, "rename", id="1", name="Alcove")
-    assert document["entries"][1]["text"] == "[Alcove] - 2 × 1/8"
-    assert headlines(document)["Panel"] == "33 9/16″"
-
-
-def test_a_longer_name_is_never_taken_for_a_shorter_one():
-    document = acts(
-        begun(),
-        ("keep_reading", {"name": "Side", "text": "3/4"}),
-        ("keep_reading", {"name": "Side gap", "text": "1/8"}),
-        ("keep_reading", {"name": "Both", "text": "side gap + Side + [ SIDE ]"}),
-        ("rename", {"id": "1", "name": "End"}),
-    )
-    assert document["entries"][2]["text"] == "side gap + [End] + [End]"
-    assert headlines(document)["Both"] == "1 5/8″"
-
-
-def test_a_unit_or_a_choice_is_no_use_of_an_entry_with_that_name():
-    document = acts(
-        begun(),
-        ("keep_reading", {"name": "mm", "text": "1"}),
-        ("keep_reading", {"name": "inside", "text": "1"}),
-        ("keep_line", {"name": "Rail", "reckoner": "mitered_length",
-                       "values": {"known": "900 mm", "known_face": "inside", "width": "60 mm"}}),
-    )  # fmt: skip
-    assert entry(document, "Rail")["uses"] == []
 
 
 def test_a_field_that_is_not_shown_makes_nothing_wait():
@@ -258,38 +153,3 @@ def test_what_is_told_of_a_reading_is_kept_and_its_earlier_texts_as_well():
     cleared = changed(document, "describe", id="1", where="", side="heavy")
     assert "where" not in cleared["entries"][0]
     assert cleared["entries"][0]["side"] == "heavy"
-
-
-def test_a_numbered_name_that_is_gone_is_not_taken_for_the_one_without_a_number():
-    document = acts(
-        begun(),
-        ("keep_reading", {"name": "Side", "text": "3"}),
-        ("keep_reading", {"name": "Side", "text": "4"}),
-        ("correct", {"id": "1", "text": "Side 2 + 1"}),
-        ("delete", {"id": "2"}),
-    )
-    assert entry(document, "Side")["error"]["message"] == "There is no Side 2 in this project."
-
-
-@given(st.text(alphabet="[]ab S:ide+-÷(3x/mof", max_size=24))
-def test_no_text_makes_a_project_fail(text):
-    document = acts(
-        begun(),
-        ("keep_reading", {"name": "Side", "text": "3/4"}),
-        ("keep_reading", {"name": "a", "text": "1/8"}),
-    )
-    said = change(document, "keep_reading", name="Test", text=text)
-    assert said["ok"] or said["error"]["kind"] in ("missing", "unreadable", "conflict", "unknown")
-
-
-def test_a_name_that_is_gone_is_never_taken_for_a_shorter_one():
-    document = acts(
-        begun(),
-        ("keep_reading", {"name": "Side gap", "text": "1/8"}),
-        ("keep_reading", {"name": "Side", "text": "Side gap × 6"}),
-        ("delete", {"id": "1"}),
-    )
-    error = entry(document, "Side")["error"]
-    assert error["message"] == "There is no Side gap in this project."
-    read = ask("read", document, text="Side x 2 of 3")["error"]
-    assert read["at"] == 0

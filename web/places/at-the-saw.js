@@ -9,7 +9,11 @@ import { sawTools } from "./saw-tools.js";
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /** What a correction made wrong with pieces already cut, in words. */
-const wrongOf = ({ verdicts }) => verdicts.find(({ verdict }) => verdict !== "good")?.said;
+const wrongOf = ({ verdicts }) =>
+  verdicts
+    .filter(({ verdict }) => verdict !== "good")
+    .map(({ said }) => said)
+    .join(" ");
 
 /** The project's pieces one at a time, as large as the screen allows. */
 export function atTheSaw(app) {
@@ -42,6 +46,7 @@ export function atTheSaw(app) {
     node.replaceChildren(
       piece({
         ...each,
+        told: [each.material, each.grain, each.place].filter(Boolean).join(", "),
         place: each.group,
         mark: isUnkept(app.state.get(), each.entry)
           ? "A correction is typed, but not kept: this is the kept piece."

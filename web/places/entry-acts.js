@@ -9,3 +9,14 @@ export function entryActs(app, entry) {
   if (kind === "note") return [button("Open", () => app.go(`note/${id}`))];
   return [button("Correct", () => app.go(`reading/${id}`)), sure];
 }
+
+/** What was typed into an entry, for one that has no answer now. */
+export function typedIn(app, id) {
+  const { text, values = {} } = app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
+  return (
+    text ??
+    Object.values(values)
+      .filter((each) => typeof each === "string" && each)
+      .join(", ")
+  );
+}

@@ -1,3 +1,4 @@
+import { aboutPiece } from "./about-piece.js";
 import { atTheSaw } from "./at-the-saw.js";
 import { backup } from "./backup.js";
 import { labels } from "./labels.js";
@@ -26,6 +27,7 @@ const PLACES = {
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
   reading: { tab: "project", title: "Project", draw: reading },
+  about: { tab: "saw", title: "At the saw", draw: aboutPiece },
   backup: { tab: "project", title: "Project", draw: backup },
   note: { tab: "project", title: "Project", draw: note },
   sure: { tab: "project", title: "Project", draw: sure },

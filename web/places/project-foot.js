@@ -1,4 +1,5 @@
 import { button, element } from "../widgets/element.js";
+import { materialTally } from "./material-tally.js";
 
 /** Below the entries: a note, the backup with its reminder, and the log of what was done. */
 export function projectFoot(app) {
@@ -15,6 +16,7 @@ export function projectFoot(app) {
       button("Back up", () => app.go("backup")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
+    view?.tally?.length ? materialTally(view.tally) : null,
     view?.log?.length ? log(view.log) : null,
   );
 }

@@ -2,7 +2,7 @@ import { isUnkept } from "../store/draft.js";
 import { button, element } from "../widgets/element.js";
 import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
-import { entryActs } from "./entry-acts.js";
+import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
 
 /** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
@@ -36,7 +36,7 @@ export function project(app, landOn) {
       {
         ...entry,
         value: entry.headline,
-        summary: `${entry.title}: ${entry.summary}`,
+        summary: `${entry.title}: ${entry.summary || typedIn(app, entry.id)}`,
         trouble: entry.error ? `${entry.error.message} ${entry.error.remedy ?? ""}` : "",
         mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
       },

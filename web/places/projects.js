@@ -1,7 +1,8 @@
+import { confirm } from "../widgets/confirm.js";
 import { button, element } from "../widgets/element.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 
-/** All projects: open another, or begin one. */
+/** All projects: open another, begin one, delete one. */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
 
@@ -16,18 +17,29 @@ export function projects(app) {
     return answer;
   }
 
-  app.projects.all().then((all) =>
-    list.replaceChildren(
-      ...all.map((each) => {
-        const current = each.id === app.state.get().record?.id ? "true" : null;
-        return element(
-          "li",
-          {},
-          button(each.document.name, () => open(each.id), { class: "button wide", "aria-current": current }),
-        );
-      }),
-    ),
-  );
+  async function drop({ id, document: { name } }) {
+    const sentence = "It is gone for good: only a backup brings it back.";
+    const sure = await confirm({ title: `Delete ${name}?`, sentence, act: `Delete ${name}` });
+    if (!sure) return;
+    const answer = await app.quietly(app.projects.drop(id));
+    if (answer.ok) app.notice(`Deleted ${name}.`);
+    draw();
+  }
+
+  function row(each) {
+    const { name } = each.document;
+    const isOpen = each.id === app.state.get().record?.id;
+    return element(
+      "li",
+      { class: "project-row" },
+      button(name, () => open(each.id), { class: "button wide", "aria-current": isOpen ? "true" : null }),
+      isOpen ? null : button("Delete", () => drop(each), { class: "button quiet", "aria-label": `Delete ${name}` }),
+    );
+  }
+
+  const draw = () => app.projects.all().then((all) => list.replaceChildren(...all.map(row)));
+
+  draw();
   return element(
     "div",
     { class: "project" },

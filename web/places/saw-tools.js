@@ -2,6 +2,7 @@ import { canRead } from "../widgets/aloud.js";
 import { choiceField } from "../widgets/choice-field.js";
 import { button, element } from "../widgets/element.js";
 
+const WIDE = "button saw-tool saw-wide";
 const ORDER = {
   key: "order",
   label: "Order",
@@ -38,7 +39,7 @@ export function sawTools(app, each) {
   return element(
     "div",
     { class: "saw-tools" },
-    each.verdicts.filter(({ verdict }) => verdict !== "good").map((verdict) => judged(verdict, act, tool)),
+    each.verdicts.filter(({ verdict }) => verdict !== "good").map((verdict) => mending(verdict, act, tool)),
     each.trial
       ? element(
           "p",
@@ -47,6 +48,7 @@ export function sawTools(app, each) {
         )
       : null,
     tool("Try a set-up", () => app.go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("About this piece", () => app.go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("Not cut", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),
     canRead()
       ? tool(saw.aloud ? "Reads each cut aloud" : "Read aloud", () => set({ aloud: !saw.aloud }), {
@@ -58,13 +60,11 @@ export function sawTools(app, each) {
   );
 }
 
-/** Pieces that a correction made wrong, with what can be done about them. */
-const judged = ({ verdict, said, which }, act, tool) =>
-  element(
-    "div",
-    { class: "judged" },
-    element("p", { class: `verdict verdict-${verdict.replaceAll(" ", "-")}` }, said),
-    verdict === "cut down" || verdict === "recut ends"
-      ? tool("Done: cut to what is asked now", () => act({ act: "recut", which }))
-      : tool("Back to the list: one spoiled", () => act({ act: "spoil", which: which[0] })),
-  );
+/** What can be done about pieces that a correction made wrong, as it is done. */
+function mending({ verdict, which, difference }, act, tool) {
+  const by = difference ? ` by ${difference.text}` : "";
+  const isRecut = verdict === "cut down" || verdict === "recut ends";
+  if (!isRecut) return tool("One spoiled: cut it anew", () => act({ act: "spoil", which: which[0] }), { class: WIDE });
+  const done = verdict === "cut down" ? `Done: cut down${by}` : "Done: ends cut anew";
+  return tool(done, () => act({ act: "recut", which }), { class: WIDE });
+}

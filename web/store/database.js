@@ -26,6 +26,7 @@ export async function openDatabase({ onBlocked }) {
       const [keys, values] = await Promise.all([transaction.store.getAllKeys(), transaction.store.getAll()]);
       return Object.fromEntries(keys.map((key, at) => [key, values[at]]));
     },
+    pageOf: (key) => database.get("page", key),
     keepPage: (key, value) => database.put("page", value, key),
     /** The same, but resolves only when it is on the disk. */
     async keepPageSurely(key, value) {
@@ -35,6 +36,16 @@ export async function openDatabase({ onBlocked }) {
     },
     project: (id) => database.get("projects", id),
     projects: () => database.getAll("projects"),
+    /** The project is gone when this resolves, and every photo that no project is left to show. */
+    async dropProject(id) {
+      const transaction = database.transaction(["projects", "photos"], "readwrite", { durability: "strict" });
+      const [projects, photos] = ["projects", "photos"].map((name) => transaction.objectStore(name));
+      await projects.delete(id);
+      const [left, keys] = await Promise.all([projects.getAll(), photos.getAllKeys()]);
+      const texts = JSON.stringify(left);
+      for (const key of keys) if (!texts.includes(JSON.stringify(key))) photos.delete(key);
+      await transaction.done;
+    },
     photo: (key) => database.get("photos", key),
     async keepPhoto(key, address) {
       const transaction = database.transaction("photos", "readwrite", { durability: "strict" });
@@ -65,12 +76,19 @@ export async function openDatabase({ onBlocked }) {
 export function memoryDatabase() {
   const projects = new Map();
   const photos = new Map();
+  const pages = new Map();
   return {
     page: async () => ({}),
+    pageOf: async (key) => pages.get(key),
     keepPage: async () => {},
-    keepPageSurely: async () => {},
+    keepPageSurely: async (key, value) => {
+      pages.set(key, value);
+    },
     project: async (id) => projects.get(id),
     projects: async () => [...projects.values()],
+    dropProject: async (id) => {
+      projects.delete(id);
+    },
     photo: async (key) => photos.get(key),
     keepPhoto: async (key, address) => {
       photos.set(key, address);

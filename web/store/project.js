@@ -114,5 +114,11 @@ export function projectKeeper({ database, state, ask, accept }) {
     /** Draw it again, as after another order at the saw. */
     look: () => safely(() => open(state.get().record.id)),
     all: () => database.projects(),
+    /** For good: only a backup brings it back. Another one than the open one. */
+    drop: (id) =>
+      safely(async () => {
+        await database.dropProject(id);
+        return { ok: true };
+      }),
   };
 }

@@ -5,7 +5,8 @@ const SAID = {
     remedy: "Free some space on the device, then try again. What you typed is still here.",
   },
   InvalidStateError: {
-    message: "This could not be kept: a newer Sawside is open in another tab.",
+    message:
+      "This could not be kept: the browser closed the store, as it does when a newer Sawside opens in another tab.",
     remedy: "What you typed is still here. Note it, then reload this page.",
   },
 };

@@ -1,37 +1,52 @@
 import { refusedByStore } from "./refused.js";
 
+const LOCK = "sawside-tally";
+
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
- * before it is shown, with the acts that undo and redo it.
+ * before it is shown, with the acts that undo and redo it. Tabs take turns: each change is made on
+ * what the store holds, and told to the others.
  */
-export function tallyKeeper({ state, ask, settings, keepSurely }) {
-  let queue = Promise.resolve();
+export function tallyKeeper({ state, ask, settings, database }) {
+  const channel = new BroadcastChannel(LOCK);
   const now = () => state.get().tally ?? { tally: null, lines: [], undo: [], redo: [] };
 
   async function make(act, history) {
-    const before = now();
-    const answer = await ask({ do: "tally", tally: before.tally, act, settings: settings() });
+    const before = (await database.pageOf("tally")) ?? now();
+    const answer = await ask({ do: "tally", tally: before.tally, act: act(before), settings: settings() });
     if (!answer.ok) return answer;
     const tally = { tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
-    await keepSurely("tally", tally);
+    await database.keepPageSurely("tally", tally);
+    channel.postMessage("changed");
     state.set({ tally });
     return answer;
   }
 
-  function inTurn(work) {
-    queue = queue.then(() => work().catch(refusedByStore));
-    return queue;
-  }
+  const inTurn = (work) => navigator.locks.request(LOCK, () => work().catch(refusedByStore));
+
+  channel.onmessage = () => database.pageOf("tally").then((tally) => tally && state.set({ tally }));
 
   return {
-    act: (act) => inTurn(() => make(act, (old, undo) => ({ undo: [...old.undo, undo], redo: [] }))),
+    act: (act) =>
+      inTurn(() =>
+        make(
+          () => act,
+          (old, undo) => ({ undo: [...old.undo, undo], redo: [] }),
+        ),
+      ),
     undo: () =>
       inTurn(() =>
-        make(now().undo.at(-1), (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] })),
+        make(
+          (old) => old.undo.at(-1),
+          (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] }),
+        ),
       ),
     redo: () =>
       inTurn(() =>
-        make(now().redo.at(-1), (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) })),
+        make(
+          (old) => old.redo.at(-1),
+          (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }),
+        ),
       ),
     /** What the names in a text stand for, so that the core need not be sent the whole tally. */
     namesIn(text) {

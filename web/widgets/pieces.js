@@ -12,7 +12,10 @@ export function piece(each) {
       { class: "piece-head" },
       element("h2", { class: "piece-name" }, each.name),
       element("p", { class: "piece-place" }, each.place),
-      each.left > 0 ? element("p", { class: "piece-left" }, `${each.left} of ${each.count} to cut`) : null,
+      each.left > 0
+        ? element("p", { class: "piece-left" }, `${each.left} of ${each.count} to cut${spoiled(each)}`)
+        : null,
+      each.told ? element("p", { class: "piece-told" }, each.told) : null,
     ),
     each.left > 0 ? null : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
     fraction(each.length, "fraction-giant"),
@@ -23,6 +26,8 @@ export function piece(each) {
     each.drawing ? drawing(each.drawing) : null,
   );
 }
+
+const spoiled = ({ spoiled: n }) => (n > 0 ? `, ${n} spoiled` : "");
 
 const ends = ({ left, right }) =>
   element(

@@ -26,11 +26,7 @@ export function review({ said, follows, judged }) {
       },
       element("h2", { id: "review-title", tabindex: "-1" }, "What this changes"),
       element("p", { class: "review-said" }, said),
-      element(
-        "div",
-        { class: "review-list", tabindex: "0", role: "region", "aria-labelledby": "review-title" },
-        followed(follows, judged),
-      ),
+      element("div", { class: "review-list" }, followed(follows, judged)),
       element(
         "div",
         { class: "button-row" },

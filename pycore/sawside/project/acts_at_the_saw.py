@@ -6,7 +6,8 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 from sawside.errors import Refusal
 from sawside.lengths.reader import read_length
 from sawside.project.document import unit_of
-from sawside.project.entries import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS, read_entry
+from sawside.project.entries import read_entry
+from sawside.project.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS
 from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found, with_entry
 from sawside.project.size import inches_text, part_named, size_of

@@ -6,23 +6,28 @@ the new text can be read and worked out is seen by the caller.
 
 from sawside.errors import Refusal
 from sawside.lengths.refusals import MOST_CHARACTERS, unreadable
-from sawside.project.checks import unit_checked
+from sawside.project.checks import callable_name, unit_checked
 from sawside.project.document import unit_of
-from sawside.project.entries import MOST_EARLIER, MOST_NOTE, READING, read_entry, read_values_kept
+from sawside.project.entries import read_entry
+from sawside.project.entry_parts import MOST_EARLIER, MOST_NOTE, READING, read_values_kept
 from sawside.project.finding import found, free_name, refuse_too_many, with_entry
 from sawside.reckoning.reckon import find
 
 
 def keep_reading(document, act):
     text = _sum(act)
-    name = free_name(document, act.get("name") or text.strip())
+    if not text.strip():
+        raise Refusal("missing", "Nothing is written here.", "Type it as in 31 5/8.",
+                      field="text", at=0)  # fmt: skip
+    plain = text.replace("[", "").replace("]", "").strip()[:70].strip()
+    name = free_name(document, callable_name(act.get("name") or plain))
     entry = {"kind": "reading", "name": name, "unit": _unit(document, act), "text": text}
     return _kept(document, entry | _details(act))
 
 
 def keep_line(document, act):
     reckoner = find(act.get("reckoner"))
-    name = free_name(document, act.get("name") or reckoner.title)
+    name = free_name(document, callable_name(act.get("name") or reckoner.title))
     line = {"kind": "line", "name": name, "unit": _unit(document, act), "reckoner": reckoner.key}
     return _kept(document, line | {"values": _values(act), "about": act.get("about", {})})
 

@@ -5,7 +5,7 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 
 from sawside.errors import Refusal
 from sawside.lengths.uses import renamed
-from sawside.project.checks import clean_name
+from sawside.project.checks import callable_name, clean_name
 from sawside.project.entries import read_entry
 from sawside.project.finding import found, refuse_taken, refuse_too_many
 from sawside.project.graph import Graph
@@ -15,16 +15,14 @@ from sawside.project.migrate import migrated_entry
 def rename(document, act):
     """A new name; the texts that call it by the old one are rewritten."""
     _, entry = found(document, act.get("id"))
-    name = clean_name(act.get("name"))
+    name = (clean_name if entry["kind"] == "note" else callable_name)(act.get("name"))
     refuse_taken(document, name, but=entry["id"])
-    if entry["kind"] != "note" and set(name) & set("[]"):
-        raise Refusal("unreadable", "A name that is used in sums has no brackets.",
-                      "Take them away.", field="name")  # fmt: skip
     changed = {entry["id"]: entry | {"name": name}}
     graph = Graph(document)
     for each in document["entries"]:
         if entry["id"] in graph.links.uses.get(each["id"], ()):
-            changed[each["id"]] = _called(changed.get(each["id"], each), graph, entry["id"], name)
+            called = _called(changed.get(each["id"], each), graph, entry["id"], name)
+            changed[each["id"]] = _short_enough(called)
     new, undo = _put(document, changed)
     return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
 
@@ -56,6 +54,17 @@ def _called(entry, graph, identity, name):
             for key, value in entry["values"].items()
         }
     }
+
+
+def _short_enough(entry):
+    """An entry whose rewritten texts can be kept."""
+    try:
+        return read_entry(entry)
+    except Refusal:
+        raise Refusal(
+            "range", f"With that name a text of {entry['name']} becomes too long.",
+            "Choose a shorter name.", field="name",
+        ) from None  # fmt: skip
 
 
 def delete(document, act):

@@ -84,6 +84,15 @@ def clean_name(name, field="name"):
     return name
 
 
+def callable_name(name, field="name"):
+    """A clean name that a text can use in brackets."""
+    name = clean_name(name, field)
+    if set(name) & set("[]"):
+        message = "A name that is used in sums has no brackets."
+        raise Refusal("unreadable", message, "Take them away.", field=field)
+    return name
+
+
 def whole_number(value, place, least, most):
     """A whole number, inclusive of both ends."""
     if isinstance(value, bool) or not isinstance(value, int) or not least <= value <= most:

@@ -3,7 +3,7 @@
 from sawside.errors import Refusal, quoted
 from sawside.lengths.display import decimal_text
 from sawside.project.csv_text import read_table, written
-from sawside.project.entries import PIECE
+from sawside.project.entry_parts import PIECE
 from sawside.project.size import inches
 
 _COLUMNS = {"Length exact": "length", "Width exact": "width", "Thickness exact": "thickness",

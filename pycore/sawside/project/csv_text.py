@@ -57,10 +57,8 @@ def _rows(text):
             if any(len(cell) > MOST_CELL for cell in row):
                 raise _refusal(f"Row {reader.line_num} has a very long cell.", "Shorten it.")
             yield reader.line_num, row
-    except csv.Error as fault:
-        raise _refusal(
-            f"Row {reader.line_num} is no row of a table: {fault}.", "Mend it."
-        ) from None
+    except csv.Error:
+        raise _refusal(f"Row {reader.line_num} is no row of a table.", "Mend it.") from None
 
 
 def _columns(names, header, needed):

@@ -1,14 +1,14 @@
 """The messages about a project, from the message to what is answered.
 
-{"do": "change", "document", "act", "follows"?}   changed, how to undo it, and what follows
-{"do": "view", "document", "order"?, "drawings"?}  everything worked out
-{"do": "entry", "document", "id"}                  one entry with all that belongs to it
-    {"do": "sure", "document", "id", "answer"?, "tape"?}  how far a number may be off, and why
-    {"do": "csv", "document", "what"}                  a table of its parts, readings or cuts
-    {"do": "take_csv", "document", "what", "text", "when"?}   changed by such a table
-    {"do": "backup", "document", "when", "photos"?}    all of it as the text of one file
-    {"do": "restore", "text"}                          a document out of such a text
-    {"do": "merge", "document", "text", "when"?}       changed by what such a text has more
+{"do": "change", "document", "act", "follows"?}            changed, how to undo it, and what follows
+{"do": "view", "document", "order"?, "drawings"?}          everything worked out
+{"do": "entry", "document", "id"}                          one entry with all that belongs to it
+{"do": "sure", "document", "id", "answer"?, "tape"?}       how far a number may be off, and why
+{"do": "csv", "document", "what"}                          a table of its parts, readings or cuts
+{"do": "take_csv", "document", "what", "text", "when"?}    changed by such a table
+{"do": "backup", "document", "when", "photos"?}            all of it as the text of one file
+{"do": "restore", "text"}                                  a document out of such a text
+{"do": "merge", "document", "text", "when"?}               changed by what such a text has more
 """
 
 from sawside.project.asking import entry_in_full

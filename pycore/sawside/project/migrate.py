@@ -4,7 +4,7 @@ A step is given unchecked data and changes only what has the shape that it knows
 is wrong is left for the check that follows.
 """
 
-from sawside.project.entries import MOST_PIECES
+from sawside.project.entry_parts import MOST_PIECES
 
 OLDEST = 1
 

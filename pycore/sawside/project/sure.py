@@ -13,13 +13,12 @@ from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sqrt
 from sawside.lengths.show import Show
-from sawside.lengths.tape_tolerances import RULES, tolerance
+from sawside.lengths.tape_tolerances import RULES
 from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found
-from sawside.project.fineness import bounds
-from sawside.project.worked import moved
+from sawside.project.moves import Move, behind, lengths, value_of
 from sawside.reckoning.answers import length_told
-from sawside.reckoning.links import label_of, linkable_answers, rational
+from sawside.reckoning.links import rational
 
 
 def sure(document, identity, answer=None, rule=None):
@@ -39,64 +38,13 @@ def sure(document, identity, answer=None, rule=None):
     if not worked.ok:
         raise Refusals(worked.refusals)
     key, label = _answer(entry, worked, answer)
-    value = _value(worked, key)
+    value = value_of(worked, key)
     moves = [
-        _Move(document, evaluation, each, rule, identity, key, value)
-        for each in _behind(evaluation, identity)
+        Move(document, evaluation, each, rule, identity, key, value)
+        for each in behind(evaluation, identity)
     ]
     moves.sort(key=lambda move: -move.spread)
     return _told(worked, key, label, value, moves)
-
-
-class _Move:
-    """What one reading does to the number: `down` and `up` in exact inches, and half their span."""
-
-    def __init__(self, document, evaluation, reading, rule, identity, key, value):
-        self.worked = evaluation.worked[reading]
-        self.name = evaluation.names[reading]
-        low, high = bounds(self.worked)
-        if rule is not None and not _measured(self.worked):
-            allowed = tolerance(rule, abs(self.worked.named("").value)).inches
-            low, high = low - allowed, high + allowed
-        self.off = max(-low, high)
-        ends = [Fraction(0)]
-        for by in (low, high):
-            instead = {reading: moved(self.worked, by)}
-            after = Evaluation(document, instead).worked[identity]
-            if not after.ok:
-                raise Refusal(
-                    "impossible",
-                    f"With {self.name} off by {fine_text(abs(by), Show(self.worked.settings))}: "
-                    f"{after.refusals[0].message}",
-                    "It is at its limit: measure again, or leave more room.",
-                )
-            ends.append(_value(after, key) - value)
-        self.down, self.up = min(ends), max(ends)
-        self.spread = (self.up - self.down) / 2
-
-
-def _behind(evaluation, identity):
-    """The readings that a number is made of, itself included."""
-    seen, waiting = {}, [identity]
-    while waiting:
-        each = waiting.pop()
-        if each not in seen:
-            seen[each] = None
-            waiting += evaluation.graph.links.uses[each]
-    return [each for each in seen if _is_measured(evaluation, each)]
-
-
-def _is_measured(evaluation, identity):
-    known = evaluation.graph.known[identity]
-    worked = evaluation.worked[identity]
-    return known.entry["kind"] == "reading" and not known.calls and worked.power == 1
-
-
-def _measured(worked):
-    """Whether a reading was corrected by what its tape is known to be off."""
-    name = worked.entry.get("tape")
-    tape = next((each for each in worked.settings.tapes if each.name == name), None)
-    return tape is not None and (tape.block is not None or tape.distance is not None)
 
 
 def _answer(entry, worked, answer):
@@ -105,27 +53,11 @@ def _answer(entry, worked, answer):
         if worked.power != 1:
             raise Refusal("unknown", "This is not a length.", "Choose a length.", field="id")
         return None, entry["name"]
-    for key, label, _ in _lengths(worked):
+    for key, label, _ in lengths(worked):
         if answer in (None, key):
             return key, label
     raise Refusal("unknown", f"There is no length {quoted(str(answer or ''))} among the answers.",
                   "Choose another answer.", field="answer")  # fmt: skip
-
-
-def _lengths(worked):
-    """(key, label, value) of every length among the answers, and of every item of a list."""
-    for each, item, value in linkable_answers(worked.reckoner, worked.found):
-        if each.kind == "length":
-            yield each.key if item is None else f"{each.key}.{item}", label_of(each, item), value
-
-
-def _value(worked, key):
-    if key is None:
-        return worked.named("").value
-    values = {each: value for each, _, value in _lengths(worked)}
-    if key not in values:
-        raise Refusal("impossible", "That answer is not there any more.", "Measure again.")
-    return rational(values[key])
 
 
 def _told(worked, key, label, value, moves):

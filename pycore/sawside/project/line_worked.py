@@ -1,0 +1,74 @@
+"""A line worked out: its numbers for other entries, and what is told of it, each made once."""
+
+from functools import cached_property
+
+from sawside.lengths.show import Show
+from sawside.reckoning.answers import part_without_drawing, refuse_beyond_a_mile, told
+from sawside.reckoning.links import named
+from sawside.reckoning.reckon import find, reckoning_told
+from sawside.reckoning.values import read_values, reread
+
+
+class LineWorked:
+    """A question answered, as far as was asked."""
+
+    ok = True
+    waits = refusals = ()
+
+    def __init__(self, entry, settings, names, linked, like=None):
+        """`linked` are its fields with names; `like` the same line with other numbers for them."""
+        self.entry, self.settings = entry, settings
+        self.reckoner = find(entry["reckoner"]) if like is None else like.reckoner
+        values = entry["values"]
+        if like is None:
+            self.form = read_values(self.reckoner, values, settings, names)
+            self.show = Show(settings)
+        else:
+            self.form = reread(self.reckoner, like.form, values, settings, names, linked)
+            self.show = like.show
+        self.found = self.reckoner.compute(self.form.given, self.show)
+        self._named = {}
+        first = self.reckoner.answers[0]
+        value = self.found.answers[first.key]
+        if first.kind == "length":
+            refuse_beyond_a_mile(first.label, value)
+        for part in self.found.parts:
+            if part.length is not value:
+                refuse_beyond_a_mile(part.name, part.length)
+
+    def named(self, label):
+        """What its name with this label of an answer stands for."""
+        held = self._named.get(label)
+        if held is None:
+            held = self._named[label] = named(self.reckoner, self.found, label)
+        return held
+
+    @cached_property
+    def headline(self):
+        """Its first answer as a VALUE."""
+        answer = self.reckoner.answers[0]
+        return told(answer, self.found.answers[answer.key], self.show)
+
+    @property
+    def summary(self):
+        """What was filled in."""
+        return self.form.summary
+
+    @cached_property
+    def answers(self):
+        """Every answer as a VALUE, the first one first."""
+        return [
+            told(answer, self.found.answers[answer.key], self.show)
+            for answer in self.reckoner.answers
+            if answer.key in self.found.answers
+        ]
+
+    @cached_property
+    def parts(self):
+        """Every part as the contract's PART, without its drawing."""
+        return [part_without_drawing(part, self.show) for part in self.found.parts]
+
+    @cached_property
+    def whole(self):
+        """Everything, as `reckon` answers."""
+        return reckoning_told(self.reckoner, self.form, self.found, self.show)

@@ -1,0 +1,51 @@
+import { button, element } from "../widgets/element.js";
+import { form } from "../widgets/form.js";
+import { besideTheSaw } from "./beside-the-saw.js";
+
+const words = (key, label, help) => ({ key, label, kind: "text", help });
+const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
+const FIELDS = [
+  words("material", "Material", "The tally adds up what is of one material and size."),
+  words("grain", "Grain", "Along the length, or as it is to lie."),
+  words("place", "Where it goes", null),
+  allowance("rough_length", "Cut longer by, at first"),
+  allowance("rough_width", "Wider by"),
+  allowance("rough_thickness", "Thicker by"),
+];
+
+/** What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished. */
+export function aboutPiece(app, entry, part) {
+  const { record, view } = app.state.get();
+  const line = record?.document.entries.find((each) => each.id === entry);
+  const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
+  if (!line || !piece) return element("p", { class: "help" }, "This piece is no longer in the project.");
+  const rough = element("p", { class: "help" });
+  const fields = form({
+    fields: FIELDS,
+    values: line.about?.[part] ?? {},
+    onInput: () => {},
+    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+  });
+
+  async function keep() {
+    app.sheet.close();
+    const about = Object.fromEntries(FIELDS.map(({ key }) => [key, fields.values()[key] ?? ""]));
+    const answer = await app.change({ act: "about", id: entry, part, about });
+    fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
+    if (answer.ok) app.go("saw");
+  }
+
+  if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;
+  const place = besideTheSaw(app, () => {});
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
+    element("h2", {}, `About ${piece.name}`),
+    fields.node,
+    rough,
+    button("Keep", keep, { class: "button primary" }),
+  );
+  node.leave = place.leave;
+  return node;
+}
