@@ -20,7 +20,8 @@ const database = await openDatabase({ onBlocked }).catch((error) => {
 });
 const page = await database.page();
 const record = page.openProject ? await database.project(page.openProject) : null;
-state = createState({ ...page, record, core: core.state() }, database.keepPage, (error) => app.storeRefused(error));
+const shown = { ...page, record, view: record ? page.view : null, core: core.state() };
+state = createState(shown, database.keepPage, (error) => app.storeRefused(error));
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });

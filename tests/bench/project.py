@@ -1,21 +1,33 @@
-"""How quickly a project follows a correction inside Pyodide, and how files gone wrong are met."""
+"""How quickly and rightly a project follows a correction, and how files gone wrong are met."""
 
 import json
+import random
 import subprocess
 from pathlib import Path
 
 from tests.bench import recompute
 from tests.core.hostile import crashes
+from tests.core.spreadsheet import faults
 
 FILES = 10_000
+PROJECTS = 3000
 
 
 def measure():
-    """Return project.recompute_500_ms and its like (node's Pyodide), hostile.files and .crashes."""
+    """Return the times inside Pyodide (node's engine is Chromium's), and what went wrong.
+
+    `project.oracle_wrong` counts random projects that a small spreadsheet works out otherwise.
+    """
     times = _inside_pyodide()
     found = crashes(FILES, "bench")
     for message, fault in found[:20]:
         print(f"hostile: {message}: {fault}", flush=True)
+    wrong = 0
+    for number in range(PROJECTS):
+        said = [*faults(random.Random(f"bench {number}"))]
+        wrong += bool(said)
+        for fault in said:
+            print(f"project: {fault}", flush=True)
     questions, sums = times["questions"], times["sums"]
     return {
         "project.recompute_500_ms": questions["500"],
@@ -24,6 +36,8 @@ def measure():
         "project.recompute_5000_over_500_sums": sums["5000"] / sums["500"],
         "project.change_500_ms": questions["message"],
         "project.change_500_sums_ms": sums["message"],
+        "project.oracle_projects": PROJECTS,
+        "project.oracle_wrong": wrong,
         "hostile.files": FILES,
         "hostile.crashes": len(found),
     }

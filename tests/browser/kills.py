@@ -16,17 +16,27 @@ from playwright.sync_api import Error
 
 from tests.browser.conftest import CHROMIUM, FLAGS, SECONDS, SMALL
 from tests.browser.hand import open_place
-from tests.browser.start_support import wait_until_kept
+from tests.browser.start_support import eventually, wait_until_kept
 
 # So many acts are done before the moment of the kill is drawn, at most so many seconds ahead.
-ACTS = (0, 2)
+ACTS = (0, 1)
 AHEAD = 0.6
 PIECES = 900
 PATIENCE = 60 * SECONDS
-ENTRIES = """() => [...document.querySelectorAll("#place .entry")].map((each) => [
+SHOWN = """() => [...document.querySelectorAll("#place .entry")].map((each) => [
     each.querySelector(".entry-name").textContent,
-    each.querySelector(".entry-summary").textContent,
+    each.querySelector(".entry-summary").textContent.replace("Reading: ", ""),
 ])"""
+STORED = """async () => {
+    const done = (asked) => new Promise((resolve, reject) => {
+        asked.onsuccess = () => resolve(asked.result);
+        asked.onerror = () => reject(asked.error);
+    });
+    const store = await done(indexedDB.open("sawside"));
+    const [record] = await done(store.transaction("projects").objectStore("projects").getAll());
+    store.close();
+    return record.document;
+}"""
 
 
 class Ledger:
@@ -109,15 +119,15 @@ def keep(page, name):
 
 
 def look(page, ledger):
-    """Compare the readings and the pieces cut with what was shown before the kill."""
-    open_place(page, "At the saw")
-    page.locator('#place[data-shows="saw"]').wait_for()
-    cut = PIECES - left(page)
-    open_place(page, "Project")
-    page.locator('#place[data-shows="project"] .entry').first.wait_for()
-    seen = {name: text.removeprefix("Reading: ") for name, text in page.evaluate(ENTRIES)}
-    seen.pop("Slip")
+    """Compare what the store holds with what was shown before the kill, and the screen with it."""
+    slip, *readings = page.evaluate(STORED)["entries"]
+    seen = {each["name"]: f"{each['text']}″" for each in readings}
+    cut = len(slip.get("cut", {}).get("piece", []))
     ledger.compare(seen, cut)
+    open_place(page, "Project")
+    eventually(lambda: dict(page.evaluate(SHOWN)[1:]) == seen)
+    open_place(page, "At the saw")
+    eventually(lambda: left(page) == PIECES - cut)
 
 
 def left(page):

@@ -65,6 +65,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     stop(page, "37 3/16″: 2 cuts")
 
     open_place(page, "Project")
+    page.get_by_text("Print, rename, other projects").tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("37 3/16″").first.wait_for()
     open_place(page, "Project")

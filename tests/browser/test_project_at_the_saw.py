@@ -9,9 +9,13 @@ from tests.browser.hand import choose, keep_as, open_place, open_question, type_
 from tests.browser.start_support import eventually
 
 BOUNDARY = """
-window.asked = { locks: 0, spoken: [] };
-const lock = { release: async () => { window.asked.locks -= 1; } };
-const wakeLock = { request: async () => { window.asked.locks += 1; return lock; } };
+window.asked = { locks: [], spoken: [] };
+const request = async () => {
+  const lock = { released: false, release: async () => { lock.released = true; } };
+  window.asked.locks.push(lock);
+  return lock;
+};
+const wakeLock = { request };
 Object.defineProperty(navigator, "wakeLock", { value: wakeLock });
 const voices = [{ lang: "en-US", localService: false, name: "far" }];
 const near = { lang: "en-US", localService: true, name: "near" };
@@ -52,6 +56,11 @@ def tap(page, name):
     page.locator("#place").get_by_role("button", name=name, exact=True).tap()
 
 
+def held(page):
+    """Of each wake lock that was asked for, whether it is held."""
+    return page.evaluate("window.asked.locks.map((each) => !each.released)")
+
+
 def test_an_evening_at_the_saw(page):
     for name, length in (("Short rail", "20"), ("Top rail", "31 5/8"), ("Low rail", "31 5/8")):
         keep_rail(page, name, length)
@@ -59,7 +68,11 @@ def test_an_evening_at_the_saw(page):
     page.get_by_role("button", name="Close the message").tap()
     page.get_by_role("heading", name="Low rail").wait_for()
     page.get_by_text("Stop at 36 1/8″: 2 cuts").wait_for()
-    eventually(lambda: page.evaluate("window.asked.locks === 1"))
+    eventually(lambda: held(page) == [True])
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    page.evaluate("window.asked.locks[0].released = true")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    eventually(lambda: held(page) == [False, True])
     cut = page.get_by_role("button", name="Cut one").bounding_box()
     tabs = page.get_by_role("navigation", name="Places").bounding_box()
     assert cut["y"] + cut["height"] <= tabs["y"]
@@ -120,7 +133,7 @@ def test_an_evening_at_the_saw(page):
     open_place(page, "Project")
     page.get_by_text("Material", exact=True).tap()
     page.get_by_text("1 piece, 36 1/8″, 36 5/8″ with allowances").wait_for()
-    eventually(lambda: page.evaluate("window.asked.locks === 0"))
+    eventually(lambda: not any(held(page)))
     assert page.locator("body").get_attribute("data-light") == ""
     open_place(page, "At the saw")
     page.get_by_text("Short rail: 1 cut").wait_for()

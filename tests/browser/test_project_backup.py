@@ -118,6 +118,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     give(page, "A backup", text)
     page.get_by_role("button", name="As a new project").tap()
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
+    page.get_by_text("Print, rename, other projects").tap()
     page.get_by_role("button", name="Other projects").tap()
     page.get_by_role("button", name="Delete My project").tap()
     page.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()

@@ -6,7 +6,7 @@ mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/1
 
 import pytest
 
-from tests.browser.hand import choose, keep_as, open_place
+from tests.browser.hand import choose, keep_as, open_place, tap_keys
 from tests.browser.in_project import (
     correct,
     fill_linked_rail,
@@ -15,6 +15,7 @@ from tests.browser.in_project import (
     picture,
     take,
 )
+from tests.browser.test_accessible import axe
 
 
 @pytest.fixture
@@ -36,9 +37,22 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     page.get_by_role("button", name="Cut one").tap()
     page.get_by_text("All pieces cut").wait_for()
 
+    open_place(page, "Project")
+    page.get_by_role("button", name="Add a reading").tap()
+    page.get_by_label("The tape says").tap()
+    take(page, "Alcove width")
+    tap_keys(page, "+1/4")
+    page.get_by_text("Alcove width is 37 9/16″").wait_for()
+    page.locator("#sheet").get_by_role("button", name="Keep").tap()
+    page.get_by_role("textbox", name="Name").fill("Door")
+    page.get_by_role("dialog").get_by_role("button", name="Keep").tap()
+    door = page.get_by_role("listitem").filter(has_text="Door")
+    door.get_by_text("thirty-seven and thirteen sixteenths inches").wait_for()
+
     correct(page, "Alcove width", "37 7/16")
     review = page.get_by_role("dialog", name="What this changes")
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
+    assert axe(page)["wrong"] == []
     number = review.get_by_role("listitem").filter(has_text="Long side")
     assert "forty-one and thirteen sixteenths inches" in number.text_content()
     assert "forty-one and eleven sixteenths inches" in number.text_content()
@@ -49,6 +63,7 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     review.get_by_role("button", name="Accept").tap()
     rail = page.get_by_role("listitem").filter(has_text="Top rail")
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+    door.get_by_text("thirty-seven and eleven sixteenths inches").wait_for()
 
     correct(page, "Alcove width", "37 11/16")
     review.get_by_text("Top rail: 1 piece too short by 1/8″.").wait_for()

@@ -108,3 +108,16 @@ def test_a_store_that_another_tab_holds_is_said_and_opened_when_it_lets_go(conte
     page.get_by_role("textbox", name="Length or sum").fill("37 9/16")
     page.locator("output[name=pad-answer] .tape").wait_for()
     keep_as(page, "Alcove width")
+
+
+def test_where_nothing_may_be_stored_it_is_said_and_all_works_until_the_page_closes(phone, server):
+    context = phone(service_workers="block")
+    context.add_init_script(
+        "indexedDB.open = () => { throw new DOMException('Denied.', 'SecurityError'); };"
+    )
+    page = open_tab(context, server, context.pages[0])
+    page.get_by_text("does not let Sawside keep anything").wait_for()
+    page.get_by_text("all works, but is gone when the page closes").wait_for()
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_place(page, "Project")
+    page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()

@@ -40,6 +40,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     fill_project(page, server)
     keep_frame(page, server)
     open_place(page, "Project")
+    page.get_by_text("Print, rename, other projects").tap()
     page.get_by_role("button", name="Shop sheet").tap()
     choose_paper(page, "A4")
     assert axe(page)["wrong"] == []
@@ -59,7 +60,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
 
     open_place(page, "At the saw")
     page.get_by_role("button", name="Cut one").tap()
-    page.get_by_text("All cut").wait_for()
+    page.locator(".piece-done", has_text="All cut").wait_for()
     page.goto(f"{server.address}#shop-sheet")
     page.get_by_role("img", name="1 of 1 cut").wait_for()
 

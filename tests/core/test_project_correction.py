@@ -45,6 +45,21 @@ def test_a_correction_that_changes_nothing_lists_nothing():
     assert correct(linked(), "37 18/32")["follows"] == []
 
 
+def test_settings_that_move_no_number_list_nothing():
+    tapes = [{"name": "Old tape", "block": "4", "block_reads": "4 1/16"}]
+    assert change(linked(), "set", settings={"tapes": tapes})["follows"] == []
+
+
+def test_settings_that_only_show_numbers_otherwise_list_each_as_it_was_shown_and_is_shown_now():
+    """37 5/16 in is 947.7375 mm and 32 13/16 in is 833.4375 mm, both of them over a 1/2."""
+    said = change(linked(), "set", settings={"display": "mm"})
+    rail = next(each for each in said["follows"] if each["name"] == "Top rail")
+    assert (rail["before"]["text"], rail["after"]["text"]) == ("37 5/16″", "948 mm")
+    short = next(each for each in rail["others"] if each["key"] == "short_side")
+    assert (short["before"], short["after"]) == ("32 13/16″", "833 mm")
+    assert "none" not in {each["before"] for each in rail["others"]}
+
+
 def test_a_line_that_a_correction_breaks_is_listed_with_its_error_and_what_waits_for_it():
     rail, panel = correct(linked(), "4")["follows"][1:]
     assert (rail["ok"], rail["before"]["text"], rail["after"]) == (False, "37 5/16″", None)

@@ -68,6 +68,13 @@ def test_a_damaged_document_is_refused_with_the_place(apply, kind, field):
     assert said["error"]["remedy"]
 
 
+def test_half_a_character_is_never_sent_out():
+    for text in ('{"do":"\\ud800"}', '{"do":"view","document":{"schema":2,"\\udfff":1}}'):
+        answer = sawside.handle_json(text)
+        assert answer.encode()
+        assert '"ok":false' in answer
+
+
 def test_a_document_with_too_many_entries_is_refused():
     document = cabinet()
     entry = document["entries"][0]

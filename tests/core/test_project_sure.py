@@ -7,7 +7,7 @@ from fractions import Fraction
 
 import pytest
 from asking import exact
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from projects import acts, answered, ask, begun, changed, linked
 
@@ -66,6 +66,8 @@ def test_a_rule_for_tapes_adds_what_it_allows_unless_the_tape_was_measured():
         ("describe", {"id": "1", "tape": "Mine"}),
     )
     assert sure(document, "1", tape="h44")["worst"]["by"]["text"] == "1/32″"
+    long = changed(linked(), "correct", id="1", text="120 ft")
+    assert sure(long, "1", tape="h44")["readings"][0]["by"] == "9/32″"
     assert ask("sure", linked(), id="1", tape="IV")["error"]["field"] == "tape"
 
 
@@ -99,6 +101,7 @@ def test_a_number_without_readings_and_one_in_error_say_so():
     assert ask("sure", linked(), id="9")["error"]["kind"] == "unknown"
 
 
+@settings(max_examples=80)
 @given(st.lists(st.tuples(st.integers(1, 600), st.integers(-4, 4)), min_size=1, max_size=5))
 def test_sums_of_readings_agree_with_half_marks_added_and_with_their_root(terms):
     document = begun()

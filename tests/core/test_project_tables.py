@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 from hostile import project
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from projects import acts, answered, ask, begun, changed, headlines, lasting, linked, view
 
@@ -128,6 +128,7 @@ def test_a_table_that_can_not_be_taken_names_the_row_and_nothing_is_taken(what, 
 LENGTHS = st.fractions(min_value=1, max_value=1000, max_denominator=997)
 
 
+@settings(max_examples=60)
 @given(st.lists(LENGTHS, min_size=1, max_size=4))
 def test_any_length_comes_back_exactly(lengths):
     document = begun()

@@ -135,6 +135,14 @@ def test_the_verdict_follows_the_limit_that_was_chosen():
     assert reckon("shelf_sag", **own)["by_key"]["verdict"]["text"].startswith("Too much")
 
 
+def test_a_sag_beside_its_limit_is_told_so_finely_that_the_two_differ():
+    """33/12 × 1/16 in is the most: 0.171875 in, 11/64; 0.1767 in is on the same mark."""
+    case = plain("plywood", "3/4", "13 1/2", 33, "36.3", judged="years", limit="cabinet_test")
+    said = reckon("shelf_sag", **case)["by_key"]["verdict"]["text"]
+    assert "11/64" not in said
+    assert "0.1719″ is the most" in said
+
+
 @pytest.mark.parametrize(
     ("load", "said"), [(9, "Not likely"), (25, "A good eye"), (45, "To be seen")]
 )

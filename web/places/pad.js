@@ -1,9 +1,14 @@
 import { button, element } from "../widgets/element.js";
+import { WRITES } from "../widgets/key-layouts.js";
 import { lengthKeys } from "../widgets/length-keys.js";
 import { takesKeys } from "../widgets/takes-keys.js";
+import { lineMark } from "../widgets/tally-lines.js";
 import { write } from "../widgets/typing.js";
 import { padAnswer } from "./pad-answer.js";
 import { padLines } from "./pad-lines.js";
+
+const SIGNS = ["+", "−", "×", "÷"];
+const goingOn = (text, line) => (SIGNS.includes(text.trim()[0]) ? lineMark(line) : "") + text;
 
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
 export function pad(app) {
@@ -68,10 +73,11 @@ export function pad(app) {
       answer.refuse(made.error);
       return false;
     }
-    const since = input.value.startsWith(text) ? input.value.slice(text.length) : input.value;
+    const line = correcting ? made.lines.find(({ id }) => id === correcting) : made.lines.at(-1);
+    const since = input.value.startsWith(text) ? goingOn(input.value.slice(text.length), line) : input.value;
     put(since, null);
     if (since) answer.ask(since);
-    else answer.line(correcting ? made.lines.find(({ id }) => id === correcting) : made.lines.at(-1));
+    else answer.line(line);
     return true;
   }
 
@@ -89,7 +95,16 @@ export function pad(app) {
     write(input, mark);
   }
 
+  /** A sign that has nothing before it goes on from the last line. */
+  function sign(label) {
+    const { text, correcting } = app.state.get().pad;
+    const last = app.state.get().tally?.lines.at(-1);
+    const goesOn = last?.value && !correcting && text.trim() === "";
+    write(input, goesOn ? goingOn(WRITES[label], last) : WRITES[label]);
+  }
+
   const acts = { Enter: enter };
+  for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   let drawn = null;
   /** Drawn anew only when they are others: a thumb may be on one of them. */
@@ -116,10 +131,10 @@ export function pad(app) {
       { class: "pad-head" },
       tally,
       banner,
-      element("div", { class: "pad-entry" }, input, clear, answer.keep),
+      element("div", { class: "pad-entry" }, input, clear),
       answer.echo,
       answer.wrong,
-      answer.output,
+      element("div", { class: "pad-card" }, answer.output, answer.keep),
     ),
     foot,
   );

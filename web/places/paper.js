@@ -55,8 +55,13 @@ const printable = (said) => [
     element(
       "dl",
       { class: "answers" },
-      said.marks.map(({ name, text }) =>
-        element("div", { class: "answer" }, element("dt", {}, name), element("dd", {}, element("strong", {}, text))),
+      said.marks.map(({ name, text, dropped_text: dropped }) =>
+        element(
+          "div",
+          { class: "answer" },
+          element("dt", {}, name),
+          element("dd", {}, element("strong", {}, text), dropped ? element("span", { class: "aside" }, dropped) : null),
+        ),
       ),
     ),
   ),

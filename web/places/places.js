@@ -2,6 +2,7 @@ import { aboutPiece } from "./about-piece.js";
 import { atTheSaw } from "./at-the-saw.js";
 import { backup } from "./backup.js";
 import { labels } from "./labels.js";
+import { newReading } from "./new-reading.js";
 import { note } from "./note.js";
 import { pad } from "./pad.js";
 import { paper } from "./paper.js";
@@ -29,6 +30,7 @@ const PLACES = {
   reading: { tab: "project", title: "Project", draw: reading },
   about: { tab: "saw", title: "At the saw", draw: aboutPiece },
   backup: { tab: "project", title: "Project", draw: backup },
+  "new-reading": { tab: "project", title: "Project", draw: newReading },
   note: { tab: "project", title: "Project", draw: note },
   sure: { tab: "project", title: "Project", draw: sure },
   paper: { tab: "work-out", title: "Paper", draw: paper },

@@ -12,8 +12,8 @@ export function projectFoot(app) {
     element(
       "div",
       { class: "button-row" },
+      button("Add a reading", () => app.go("new-reading")),
       button("Add a note", () => app.go("note")),
-      button("Back up", () => app.go("backup")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
     view?.tally?.length ? materialTally(view.tally) : null,

@@ -4,6 +4,7 @@ import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
+import { projectHead } from "./project-head.js";
 
 /** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
 export function project(app, landOn) {
@@ -11,19 +12,10 @@ export function project(app, landOn) {
   const entries = () => app.state.get().view?.entries ?? [];
 
   function draw() {
-    const { view, record } = app.state.get();
+    const { view } = app.state.get();
     node.replaceChildren(
       element("h2", { tabindex: "-1" }, view?.name ?? "My project"),
-      element(
-        "div",
-        { class: "button-row" },
-        button("Undo", () => app.undo(), { disabled: !record?.undo.length }),
-        button("Redo", () => app.redo(), { disabled: !record?.redo.length }),
-        record ? button("Rename", renameProject) : null,
-        button("Other projects", () => app.go("projects")),
-        record ? button("Shop sheet", () => app.go("shop-sheet")) : null,
-        record ? button("Labels", () => app.go("labels")) : null,
-      ),
+      ...projectHead(app, { rename: renameProject }).filter(Boolean),
       entries().length
         ? element("ul", { class: "entries" }, entries().map(row))
         : element("p", { class: "help" }, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),

@@ -1,4 +1,5 @@
 import { refusedByStore } from "../store/refused.js";
+import { element } from "../widgets/element.js";
 import { settingsIcon } from "../widgets/icons.js";
 import { notice } from "../widgets/notice.js";
 import { review } from "../widgets/review.js";
@@ -9,7 +10,7 @@ import { placeOf } from "./places.js";
 const by = (id) => document.getElementById(id);
 
 /** Said in the place before anything can be drawn there. */
-export const waiting = (sentence) => by("place").querySelector(".opening").replaceChildren(sentence);
+export const waiting = (sentence) => by("place").replaceChildren(element("p", { class: "opening" }, sentence));
 
 /** What stays on the screen while the places change: title, tabs, status, notices, keypad sheet. */
 export function shell({ state, ask, projects, tally, settings, photos }) {

@@ -4,6 +4,10 @@ const SAID = {
     message: "This could not be kept: the browser has no more room for Sawside.",
     remedy: "Free some space on the device, then try again. What you typed is still here.",
   },
+  SecurityError: {
+    message: "This browser does not let Sawside keep anything.",
+    remedy: "Allow this site to store data, or leave the private window, then reload.",
+  },
   InvalidStateError: {
     message:
       "This could not be kept: the browser closed the store, as it does when a newer Sawside opens in another tab.",

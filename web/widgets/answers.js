@@ -1,6 +1,7 @@
 import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 import { tape } from "./tape.js";
+import { unbroken } from "./unbroken.js";
 
 const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
 
@@ -51,7 +52,7 @@ const listed = (value) =>
 
 const told = (value, size) => {
   if (value.kind === "lengths") return listed(value);
-  return value.kind === "text" ? element("p", { class: "prose" }, value.text) : fraction(value, size);
+  return value.kind === "text" ? element("p", { class: "prose" }, unbroken(value.text)) : fraction(value, size);
 };
 
 /** The other answers, one a line. */
@@ -82,7 +83,7 @@ export function working(lines, source) {
     "details",
     { class: "working" },
     element("summary", {}, "Why this number"),
-    lines.map((line) => element("p", { class: "working-line" }, line.text)),
+    lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
     element("p", { class: "source" }, source),
   );
 }
@@ -93,6 +94,6 @@ export function cautions(texts) {
   return element(
     "aside",
     { class: "cautions", "aria-label": "Cautions" },
-    texts.map((text) => element("p", {}, text)),
+    texts.map((text) => element("p", {}, unbroken(text))),
   );
 }

@@ -1,5 +1,6 @@
 import { element } from "./element.js";
 import { fraction } from "./fraction.js";
+import { unbroken } from "./unbroken.js";
 
 /** The pieces already cut first, in words, then each number that changes. */
 export const followed = (follows, judged) => [
@@ -10,7 +11,7 @@ export const followed = (follows, judged) => [
 ];
 
 const judgement = ({ verdict, said }) =>
-  element("li", { class: `verdict verdict-${verdict.replaceAll(" ", "-")}` }, said);
+  element("li", { class: `verdict verdict-${verdict.replaceAll(" ", "-")}` }, unbroken(said));
 
 const changedNumber = (each) =>
   element(
@@ -35,4 +36,4 @@ const moved = ({ before, after, difference }) =>
   );
 
 const other = ({ label, before, after, difference }) =>
-  element("li", {}, `${label}: ${before} → ${after}${difference ? ` (${difference})` : ""}`);
+  element("li", {}, unbroken(`${label}: ${before} → ${after}${difference ? ` (${difference})` : ""}`));

@@ -15,6 +15,12 @@ export function fraction(value, className = "") {
   );
 }
 
+/** The same in a list, where no small print says that something was rounded away: a ≈ does. */
+export function briefly(value, className) {
+  const rounded = value.kind === "length" && value.direction !== "exact";
+  return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className));
+}
+
 function stacked({ sign, feet, whole, numerator, denominator, unit }) {
   const parts = [];
   if (sign) parts.push(sign);

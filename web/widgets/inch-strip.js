@@ -3,6 +3,7 @@ import { element, svgElement } from "./element.js";
 const WIDTH = 344;
 const HEIGHT = 60;
 const WORDS_FROM_EDGE = 28;
+const WORDS_APART = 46;
 
 /**
  * An inch drawn large: touch the mark that you see on your tape, slide to adjust. The core sends
@@ -16,17 +17,19 @@ export function inchStrip(strip, { standing, onPick }) {
   const x = (mark) => mark.at * WIDTH;
   const cursor = svgElement("line", { class: "strip-cursor", y1: 0, y2: HEIGHT, hidden: true });
   const spelled = svgElement("text", { class: "strip-spelled", y: HEIGHT - 6, "text-anchor": "middle", hidden: true });
+  const labels = marks
+    .filter((mark) => mark.label)
+    .map((mark) => ({
+      at: x(mark),
+      node: svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label),
+    }));
   const picture = svgElement(
     "svg",
     { class: "strip-picture", viewBox: `0 0 ${WIDTH} ${HEIGHT}`, "aria-hidden": "true" },
     marks.map((mark) =>
       svgElement("line", { class: "tape-tick", x1: x(mark), x2: x(mark), y1: 0, y2: 8 + mark.size * 30 }),
     ),
-    marks
-      .filter((mark) => mark.label)
-      .map((mark) =>
-        svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label),
-      ),
+    labels.map(({ node }) => node),
     cursor,
     spelled,
   );
@@ -81,7 +84,12 @@ export function inchStrip(strip, { standing, onPick }) {
     for (const each of [cursor, spelled]) each.toggleAttribute("hidden", !mark.text);
     cursor.setAttribute("x1", x(mark));
     cursor.setAttribute("x2", x(mark));
-    spelled.setAttribute("x", Math.min(WIDTH - WORDS_FROM_EDGE, Math.max(WORDS_FROM_EDGE, x(mark))));
+    const middle = Math.min(WIDTH - WORDS_FROM_EDGE, Math.max(WORDS_FROM_EDGE, x(mark)));
+    spelled.setAttribute("x", middle);
+    // Half of a 1/2 beside a 9/16 would read as 1 9/16.
+    for (const label of labels) {
+      label.node.toggleAttribute("hidden", Boolean(mark.text) && Math.abs(label.at - middle) < WORDS_APART);
+    }
     spelled.textContent = mark.text ?? "";
     node.setAttribute("aria-valuenow", now);
     node.setAttribute("aria-valuetext", mark.words);

@@ -9,7 +9,7 @@ export function keepAwake(say) {
   let left = false;
 
   async function take() {
-    if (document.hidden || left) return;
+    if (document.hidden || left || lock?.released === false) return;
     try {
       lock = await navigator.wakeLock.request("screen");
       say("");

@@ -1,5 +1,5 @@
 import { element } from "./element.js";
-import { fraction } from "./fraction.js";
+import { briefly } from "./fraction.js";
 
 const LONG = new Set(["text", "lengths"]);
 
@@ -28,7 +28,7 @@ export function keptLine({ id, name, value, summary, trouble, mark }, acts) {
         "summary",
         { "data-line": id },
         element("span", { class: "entry-name" }, name),
-        value && !isLong ? fraction(value, "fraction-large") : null,
+        value && !isLong ? briefly(value, "fraction-large") : null,
         under(isLong ? value.text : "", "entry-long"),
         under(summary, "entry-summary"),
         under(trouble, "trouble"),

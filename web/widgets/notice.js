@@ -1,4 +1,5 @@
 import { button, element } from "./element.js";
+import { unbroken } from "./unbroken.js";
 
 const SECONDS = 10;
 
@@ -12,7 +13,7 @@ const SECONDS = 10;
  */
 export function notice(host, place, sentence, action = null) {
   const kind = action?.news ? "news" : "said";
-  const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, sentence));
+  const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, unbroken(sentence)));
   const close = () => keepingStill(place, () => node.remove());
   if (action?.label) {
     const act = () => {

@@ -1,5 +1,6 @@
 import { button, element } from "./element.js";
 import { followed } from "./followed.js";
+import { unbroken } from "./unbroken.js";
 
 /**
  * Show what a change brings before it is kept: each number that moves, each piece already cut.
@@ -25,7 +26,7 @@ export function review({ said, follows, judged }) {
         },
       },
       element("h2", { id: "review-title", tabindex: "-1" }, "What this changes"),
-      element("p", { class: "review-said" }, said),
+      element("p", { class: "review-said" }, unbroken(said)),
       element("div", { class: "review-list" }, followed(follows, judged)),
       element(
         "div",

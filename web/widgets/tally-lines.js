@@ -1,5 +1,5 @@
 import { element } from "./element.js";
-import { fraction } from "./fraction.js";
+import { briefly } from "./fraction.js";
 
 /** What stands for a line in a later sum: its name, else its number. */
 export const lineMark = ({ id, name }) => `[${name || id}]`;
@@ -17,7 +17,7 @@ export function tallyLines(lines, onUse) {
       },
       element("span", { class: "tally-name" }, element("span", { class: "heard" }, "Use line "), line.name || line.id),
       element("span", { class: "tally-text" }, line.text),
-      line.value ? fraction(line.value) : element("span", { class: "trouble" }, "?"),
+      line.value ? briefly(line.value) : element("span", { class: "trouble" }, "?"),
     ),
   );
 }

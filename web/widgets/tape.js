@@ -4,6 +4,8 @@ const WIDTH = 344;
 const MARGIN = 14;
 const HEIGHT = 66;
 const TALLEST = 40;
+const HALF_DIGIT = 6.5;
+const ARROW = 10;
 
 /**
  * A stretch of tape around a value, with the mark to look for. The core says where the ticks are.
@@ -24,12 +26,20 @@ export function tape(drawn, part = 1) {
       y2: 10 + tick.size * (TALLEST - 10),
     }),
   );
+  const at = x(drawn.at);
+  /** Where a number stands whole: within the stretch, and beside the arrow. */
+  const middle = (tick) => {
+    const half = tick.label.length * HALF_DIGIT;
+    const away = half + ARROW;
+    const inside = Math.min(width - half, Math.max(half, x(tick.at)));
+    if (Math.abs(inside - at) >= away) return inside;
+    return tick.at > drawn.at || at - away < half ? at + away : at - away;
+  };
   const labels = seen
     .filter((tick) => tick.label)
     .map((tick) =>
-      svgElement("text", { class: "tape-label", x: x(tick.at), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label),
+      svgElement("text", { class: "tape-label", x: middle(tick), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label),
     );
-  const at = x(drawn.at);
   return svgElement(
     "svg",
     { class: "tape", viewBox: `0 0 ${width} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },

@@ -17,12 +17,12 @@ export function replaceAll(input, text) {
   replace(input, 0, input.value.length, text);
 }
 
-/** Take back what is selected, or the last thing before the caret: one of `signs` is one thing. */
+/** Take back what is selected, or the last thing before the caret: one of `signs`, or a name in brackets. */
 export function backspace(input, signs) {
   const { selectionStart: start, selectionEnd: end } = input;
   if (start !== end) return replace(input, start, end, "");
   const before = input.value.slice(0, start);
-  const sign = signs.find((each) => each && before.endsWith(each));
+  const sign = before.match(/\[[^[\]]*\]$/)?.[0] ?? signs.find((each) => each && before.endsWith(each));
   return replace(input, Math.max(0, start - (sign ? sign.length : 1)), start, "");
 }
 

@@ -1,9 +1,11 @@
 """A story stick as data: every mark of a stick with its name, at true size in millimeters.
 
-A mark stands at its exact place, not at the nearest graduation; its text says the graduation.
+A mark stands at its exact place, not at the nearest graduation; its text says the graduation, and
+`dropped_text` by how much that misses the place.
 `stick_on_paper` draws one on sheets of paper.
 """
 
+from sawside.lengths.display import dropped_text
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
 
@@ -32,7 +34,12 @@ def story_stick(show, length, marks, *, name, start, diameter=None, setbacks=(),
             for each, setback in setbacks
         ],
         "marks": [
-            {"name": each, "at_mm": _millimeters(place), "text": show.text(place)}
+            {
+                "name": each,
+                "at_mm": _millimeters(place),
+                "text": show.text(place),
+                "dropped_text": dropped_text(show.rounded(place), show.settings.display),
+            }
             for each, place in sorted(marks, key=lambda mark: nearby(mark[1]))
         ],
     }

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from sawside.errors import Refusal
 from sawside.geometry.angles import tangent
@@ -75,6 +76,7 @@ class MiteredEnd:
         )
 
 
+@lru_cache(maxsize=256)  # a project has many pieces of one stock
 def end_of(side, way, degrees, across):
     """An end cut `degrees` from square, 0 to `STEEPEST`, through `across` inches."""
     return MiteredEnd(side, way, degrees, across, allowance(across, degrees))

@@ -7,7 +7,7 @@ from sawside.project import acts_at_the_saw as saw
 from sawside.project import acts_kept as kept
 from sawside.project import acts_placed as placed
 from sawside.project import acts_project as whole
-from sawside.project.checks import moment_checked
+from sawside.project.checks import moment_given
 from sawside.project.document import MOST_ENTRIES, MOST_SAID
 
 
@@ -70,7 +70,7 @@ def checked(act):
     if not isinstance(act, dict) or not isinstance(act.get("act"), str):
         raise Refusal("message", "There is no act.", "Send it as “act”.", field="act")
     if act.get("when"):
-        moment_checked(act["when"], "when")
+        moment_given(act["when"])
     return act
 
 

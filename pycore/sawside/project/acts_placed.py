@@ -10,6 +10,7 @@ from sawside.project.entries import read_entry
 from sawside.project.finding import found, refuse_taken, refuse_too_many
 from sawside.project.graph import Graph
 from sawside.project.migrate import migrated_entry
+from sawside.reckoning.values import LINKABLE
 
 
 def rename(document, act):
@@ -38,22 +39,23 @@ def _called(entry, graph, identity, name):
         label = written.rpartition(":")[2].strip()
         return f"{name}: {label}" if target.answer else name
 
-    def rewritten(value):
+    def rewritten(value, field=None):
         if isinstance(value, str):
             return renamed(value, vocabulary.longest, new)
         if isinstance(value, list):
-            return [rewritten(each) for each in value]
-        return {key: rewritten(each) for key, each in value.items()}
+            return [rewritten(each, field) for each in value]
+        return all_of(value, (each for each in field.fields if each.kind in LINKABLE))
+
+    def all_of(values, fields):
+        linked = {field.key: field for field in fields}
+        return {
+            key: rewritten(value, linked[key]) if key in linked else value
+            for key, value in values.items()
+        }
 
     if entry["kind"] == "reading":
         return entry | {"text": rewritten(entry["text"])}
-    linked = {field.key for field in graph.known[entry["id"]].linked}
-    return entry | {
-        "values": {
-            key: rewritten(value) if key in linked else value
-            for key, value in entry["values"].items()
-        }
-    }
+    return entry | {"values": all_of(entry["values"], graph.known[entry["id"]].linked)}
 
 
 def _short_enough(entry):

@@ -10,7 +10,13 @@ import json
 import re
 
 from sawside.errors import Refusal, quoted
-from sawside.project.checks import damaged, keys_checked, moment_checked, photo_checked
+from sawside.project.checks import (
+    damaged,
+    keys_checked,
+    moment_checked,
+    moment_given,
+    photo_checked,
+)
 from sawside.project.document import SCHEMA, read_document
 from sawside.project.file_name import file_name
 
@@ -25,7 +31,7 @@ def backup(document, when, photos):
     whole = {
         "sawside": "backup",
         "schema": SCHEMA,
-        "when": moment_checked(when, "when"),
+        "when": moment_given(when),
         "document": document,
         "photos": _photos(photos or {}),
     }

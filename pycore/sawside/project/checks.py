@@ -129,6 +129,14 @@ def choice_checked(value, place, choices):
     return value
 
 
+def moment_given(value):
+    """The moment of a message, as `moment_checked`."""
+    if not isinstance(value, str) or not _MOMENT.fullmatch(value):
+        message = "“when” is no date and time."
+        raise Refusal("message", message, "Send it as in 2026-11-25T17:20.", field="when")
+    return value
+
+
 def _matching(pattern, what):
     def check(value, place):
         if not isinstance(value, str) or not pattern.fullmatch(value):

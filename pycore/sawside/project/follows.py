@@ -37,7 +37,7 @@ def _follow(after, identity, old, new):
         changed = [*_changes(old, new)]
         if not changed:
             return []
-        entry["others"] = [_other(new, *change) for change in changed if change[0] is not None]
+        entry["others"] = [_other(old, new, *change) for change in changed if change[0] is not None]
         entry["difference"] = _main_difference(old, new)
     elif not old.ok and not new.ok:
         return []
@@ -53,7 +53,7 @@ def _changes(old, new):
     for at, answer in enumerate(new.reckoner.answers):
         was = old.found.answers.get(answer.key)
         now = new.found.answers.get(answer.key)
-        if not _same(was, now) or old.settings != new.settings:
+        if not _same(was, now) or _brief(answer, was, old) != _brief(answer, now, new):
             yield (answer if at else None), was, now
 
 
@@ -69,18 +69,22 @@ def _same(was, now):
     return type(was) is type(now) and was == now
 
 
-def _other(new, answer, was, now):
-    """An answer that is not the first, in a few words."""
+def _other(old, new, answer, was, now):
+    """An answer that is not the first, in a few words, each as its own settings show it."""
     difference = ""
     if answer.kind in ("length", "angle") and was is not None and now is not None:
         difference = _signed(_exact(now) - _exact(was), answer.kind, new.show)
     return {
         "key": answer.key,
         "label": answer.label,
-        "before": None if was is None else _in_brief(answer.kind, was, new.show),
-        "after": None if now is None else _in_brief(answer.kind, now, new.show),
+        "before": _brief(answer, was, old),
+        "after": _brief(answer, now, new),
         "difference": difference,
     }
+
+
+def _brief(answer, value, worked):
+    return "none" if value is None else _in_brief(answer.kind, value, worked.show)
 
 
 def _in_brief(kind, value, show):

@@ -3,7 +3,7 @@
 from functools import cached_property
 
 from sawside.lengths.show import Show
-from sawside.reckoning.answers import part_without_drawing, refuse_beyond_a_mile, told
+from sawside.reckoning.answers import refuse_beyond_a_mile, sizes_told, told
 from sawside.reckoning.links import named
 from sawside.reckoning.reckon import find, reckoning_told
 from sawside.reckoning.values import read_values, reread
@@ -65,8 +65,8 @@ class LineWorked:
 
     @cached_property
     def parts(self):
-        """Every part as the contract's PART, without its drawing."""
-        return [part_without_drawing(part, self.show) for part in self.found.parts]
+        """Every part with its sizes and ends."""
+        return [sizes_told(part, self.show) for part in self.found.parts]
 
     @cached_property
     def whole(self):

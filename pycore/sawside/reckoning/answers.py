@@ -1,13 +1,14 @@
 """Telling answers and parts as data, by their kind."""
 
 from fractions import Fraction
+from functools import lru_cache
 
 from sawside.drawing.later import made
 from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, length_value, rational_text
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, settle, sign
-from sawside.lengths.show import angle_text
+from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
 
@@ -19,9 +20,20 @@ def told(answer, value, show):
 
 def length_told(key, label, value, show):
     """A length (exact inches, or already on its mark) as a VALUE; "range" beyond a mile."""
+    if isinstance(value, Fraction):
+        refuse_beyond_a_mile(label, value)
+        return {"key": key, "label": label} | _rational_told(value, show.settings)
     rounded = show.rounded(value)
     refuse_beyond_a_mile(label, rounded.mark)
     return length_value(key, label, rounded, show.settings.display)
+
+
+@lru_cache(maxsize=2048)
+def _rational_told(value, settings):
+    """A VALUE without its key and label: many pieces of a project have one width, or one length."""
+    told = length_value(None, None, Show(settings).rounded(value), settings.display)
+    del told["key"], told["label"]
+    return told
 
 
 _MILE = int(MILE)
@@ -108,11 +120,15 @@ _TOLD = {
 
 def part_told(part, show):
     """A part as the contract's PART; every measure comes with its mark."""
-    return part_without_drawing(part, show) | {"drawing": made(part.drawing)}
+    data = sizes_told(part, show)
+    for key, label in (("long_side", "Long side"), ("short_side", "Short side")):
+        if (value := getattr(part, key)) is not None:
+            data[key] = length_told(key, label, value, show)
+    return data | {"drawing": made(part.drawing)}
 
 
-def part_without_drawing(part, show):
-    """The same without the picture, which costs the most."""
+def sizes_told(part, show):
+    """What a list of pieces has of a part: count, sizes and ends."""
     data = {"key": part.key, "name": part.name, "count": part.count}
     for key, label in (("length", "Length"), ("width", "Width"), ("thickness", "Thickness")):
         value = getattr(part, key)
@@ -121,7 +137,4 @@ def part_without_drawing(part, show):
         side: {"cut": end.cut, "angle": end.angle}
         for side, end in (("left", part.left), ("right", part.right))
     }
-    for key, label in (("long_side", "Long side"), ("short_side", "Short side")):
-        if (value := getattr(part, key)) is not None:
-            data[key] = length_told(key, label, value, show)
     return data

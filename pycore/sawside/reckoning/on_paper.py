@@ -38,5 +38,7 @@ def on_paper(reckoner, values, settings, paper, names=None):
         "paper": paper.key,
         "sheets": stick_on_paper(stick, paper, unit),
         "start": stick["start"],
-        "marks": [{"name": mark["name"], "text": mark["text"]} for mark in stick["marks"]],
+        "marks": [
+            {key: mark[key] for key in ("name", "text", "dropped_text")} for mark in stick["marks"]
+        ],
     }

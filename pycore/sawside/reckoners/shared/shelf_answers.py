@@ -33,7 +33,7 @@ def verdict_text(case, shelf, show):
     sag = shelf.sag * (case.creep if years else 1)
     when = "after years" if years else "at once"
     figures = [fine_text(each, show) for each in (sag, most)]
-    if figures[0] == figures[1] and sag != most:
+    if figures[0].removeprefix("≈ ") == figures[1].removeprefix("≈ ") and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
     told = f"{figures[0]} {when}, and {figures[1]} is the most"
     if case.excess(shelf) > 0:

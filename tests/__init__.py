@@ -1,0 +1,1 @@
+"""What the promises are tested and measured with."""

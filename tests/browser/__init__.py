@@ -1,0 +1,1 @@
+"""A phone-size Chromium, tapped as a thumb would."""
