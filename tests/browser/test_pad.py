@@ -73,6 +73,12 @@ def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):
     touch(5 / 8)
     assert entry(page).input_value() == "7 5/8"
     answer(page, "seven and five eighths inches")
+    touch(9 / 16)
+    # Half of a 1/2 beside it would make 1 9/16 of it.
+    assert strip.locator(".strip-label").locator("visible=true").all_text_contents() == [
+        "1/4",
+        "3/4",
+    ]
     touch(11 / 16)
     assert entry(page).input_value() == "7 11/16"
     assert strip.get_attribute("aria-valuetext") == "eleven sixteenths"
@@ -113,6 +119,27 @@ def test_a_mark_after_a_sign_goes_to_the_number_being_typed(page):
     box = strip.bounding_box()
     page.touchscreen.tap(box["x"] + box["width"] / 4, box["y"] + box["height"] / 2)
     assert entry(page).input_value() == "31 5/8 + 2 1/4"
+
+
+def test_a_sign_alone_goes_on_from_the_last_line_and_one_delete_takes_that_away(page):
+    tap_keys(page, "37 9/16")
+    key(page, "Enter")
+    tap_keys(page, "−2×1/8")
+    answer(page, "thirty-seven and five sixteenths inches")
+    assert entry(page).input_value() == "[1] − 2 × 1/8"
+    key(page, "Enter")
+    page.locator(".tally-line").nth(1).wait_for()
+    key(page, "more signs")
+    key(page, "divided by")
+    assert entry(page).input_value() == "[2] ÷ "
+    key(page, "delete")
+    key(page, "delete")
+    assert entry(page).input_value() == ""
+    key(page, "digits")
+    tap_keys(page, "1/3")
+    key(page, "Enter")
+    last = page.locator(".tally-line").nth(2)
+    assert last.locator(".briefly").text_content().startswith("≈ ")
 
 
 def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(page):

@@ -76,6 +76,9 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
         rail.get_by_text(f"forty-one and {words} inches").wait_for()
     page.locator("#place").get_by_role("button", name="Redo").tap()
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+    open_place(page, "At the saw")
+    page.locator(".piece-wrong", has_text="can be cut down by 1/8″").wait_for()
+    assert page.locator(".piece-done").count() == 0
 
 
 def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_one_is_said(page):

@@ -76,6 +76,20 @@ def test_a_chamfered_end_runs_over_its_neighbor_and_its_face_stops_short():
     assert said["parts"][0]["ends"]["right"] == {"cut": "square", "angle": "chamfered 3/16″"}
 
 
+@pytest.mark.parametrize(
+    ("left", "right", "cut"),
+    [("miter", "chamfer", "35 1/16"), ("chamfer", "miter", "35 1/16"),
+     ("miter", "miter", "35 1/16"), ("flush", "chamfer", "34 11/16"),
+     ("chamfer", "chamfer", "35 1/16"), ("miter", "flush", "34 11/16")],
+)  # fmt: skip
+def test_it_is_cut_so_long_that_it_still_reaches_over_a_chamfered_end(left, right, cut):
+    """By hand: 34 5/16, and 3/8 at each end that is mitered or runs over; a chamfer comes after."""
+    values = {"left_chamfer": "3/16", "right_chamfer": "3/16"}
+    said = strip(Fraction("34.3125"), Fraction(3, 8), left, right, **values)
+    assert said["by_key"]["long_side"]["text"] == f"{cut}″"
+    assert said["parts"][0]["length"]["text"] == f"{cut}″"
+
+
 @settings(max_examples=60)
 @given(panels, thin, st.sampled_from(["miter", "over", "flush"]),
        st.sampled_from(["miter", "over", "flush"]))  # fmt: skip

@@ -119,6 +119,7 @@ def test_what_can_not_be_read_is_refused_at_its_place_with_a_remedy(text, kind, 
     [
         ("3//4", "Write it as 3/4."),
         ("1,024", "Write 1024 or 1.024."),
+        ("1.024,5", "Keep none but the point before its decimals."),
         ("7\" 6'", "Write feet before inches."),
         ("31.5/8", "Write 31 5/8 or 31.5 ÷ 8."),
         (".5/8", "Write 5/8 or .5 ÷ 8."),

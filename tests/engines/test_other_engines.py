@@ -64,7 +64,7 @@ def test_axe_finds_nothing_on_the_pad_and_in_a_question(open_phone, server):
     with open_phone() as phone:
         phone.goto(server.address)
         phone.type("Length or sum", "31 5/8+2 1/4")
-        phone.wait_for("output[name=pad-answer]", "thirty-three and seven eighths inches")
+        phone.wait_for("output[name=pad-answer] .fraction", "thirty-three and seven eighths inches")
         seen["Pad"] = axe(phone)
         open_mitered_length(phone)
         phone.tap("Show the example")

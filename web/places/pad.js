@@ -116,7 +116,10 @@ export function pad(app) {
     foot.replaceChildren(keys);
   }
 
-  if (start.answer && (start.text.trim() === "" || start.answer.asked === start.text)) {
+  const lines = app.state.get().tally?.lines;
+  // A line that was undone or deleted since has no answer here any more.
+  const stands = (asked) => asked === start.text || !lines || lines.some(({ text }) => text === asked);
+  if (start.answer && (start.text.trim() === "" || start.answer.asked === start.text) && stands(start.answer.asked)) {
     answer.show(start.answer.asked, start.answer.said);
   } else answer.empty();
   if (start.text.trim() !== "") answer.ask(start.text);

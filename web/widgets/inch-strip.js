@@ -21,7 +21,11 @@ export function inchStrip(strip, { standing, onPick }) {
     .filter((mark) => mark.label)
     .map((mark) => ({
       at: x(mark),
-      node: svgElement("text", { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" }, mark.label),
+      node: svgElement(
+        "text",
+        { class: "strip-label", x: x(mark), y: HEIGHT - 6, "text-anchor": "middle" },
+        mark.label,
+      ),
     }));
   const picture = svgElement(
     "svg",

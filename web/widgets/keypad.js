@@ -26,6 +26,9 @@ const NAMES = {
   kerf: "subtract a kerf",
 };
 
+/** Signs so small that they are drawn larger than others. */
+const PRIMES = new Set(["′", "″"]);
+
 /**
  * Large keys that write into the field `target()`. A key that ends what was being typed leads back
  * to the digits.
@@ -63,14 +66,19 @@ export function keypad(layout, target, acts = {}) {
   return node;
 }
 
+function lookOf(label) {
+  if (/^\d$/.test(label)) return "";
+  if (label.length > 1) return "key-sign key-word";
+  return PRIMES.has(label) ? "key-sign key-prime" : "key-sign";
+}
+
 function key(label, onclick) {
-  const look = /^\d$/.test(label) ? "" : label.length > 1 ? "key-sign key-word" : "key-sign";
   const own = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
   return element(
     "button",
     {
       type: "button",
-      class: `key ${look} ${own}`,
+      class: `key ${lookOf(label)} ${own}`,
       "aria-label": NAMES[label] ?? label,
       // The caret stays in the field: a key never takes the focus.
       onpointerdown: (event) => event.preventDefault(),

@@ -1,6 +1,7 @@
 import { drawing } from "./drawing.js";
 import { element } from "./element.js";
 import { fraction } from "./fraction.js";
+import { unbroken } from "./unbroken.js";
 
 /** One piece to cut, as large as the screen allows: the length, how the saw is set, the drawing. */
 export function piece(each) {
@@ -17,11 +18,13 @@ export function piece(each) {
         : null,
       each.told ? element("p", { class: "piece-told" }, each.told) : null,
     ),
-    each.left > 0 ? null : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
+    each.left > 0 || each.wrong
+      ? null
+      : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
     fraction(each.length, "fraction-giant"),
     each.length.dropped_text ? element("p", { class: "small-print" }, each.length.dropped_text) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
-    each.wrong ? element("p", { class: "piece-wrong" }, each.wrong) : null,
+    each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
     each.ends ? ends(each.ends) : null,
     each.drawing ? drawing(each.drawing) : null,
   );

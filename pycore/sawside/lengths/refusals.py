@@ -202,12 +202,18 @@ def unknown_unit(typed, at, kind):
 
 def _comma(typed, at):
     start = at
-    while start and typed[start - 1].isdigit():
+    while start and (typed[start - 1].isdigit() or typed[start - 1] in ",."):
         start -= 1
     end = at + 1
-    while end < len(typed) and typed[end].isdigit():
+    while end < len(typed) and (typed[end].isdigit() or typed[end] in ",."):
         end += 1
     whole, decimals = typed[start:at], typed[at + 1 : end]
+    if {",", "."} & {*whole, *decimals}:
+        return unreadable(
+            f"{quoted(typed[start:end])} has more than one comma or point.",
+            "Keep none but the point before its decimals.",
+            at,
+        )
     if not (whole and decimals):
         return unreadable("A comma has no meaning here.", "Write decimals with a point.", at)
     return unreadable(

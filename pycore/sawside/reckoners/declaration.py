@@ -103,7 +103,7 @@ def material(key, label, *, figure="stiffness", own=False, **more):
     its figures.
     """
     made = tuple(Choice(each.key, each.label(figure)) for each in having(figure))
-    made += (Choice("own", "My own, for this once"),) if own else ()
+    made += (Choice("own", "My own, this time only"),) if own else ()
     return Field(
         "material", key, label, choices=made, figure=figure, choices_from="materials", **more
     )

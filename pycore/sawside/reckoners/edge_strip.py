@@ -1,7 +1,8 @@
 """A strip along the edge of a panel, whose ends meet other strips: mitered, over them, chamfered.
 
 A mitered end adds thickness x tan(90 - corner / 2) to the face, and nothing at the panel. An end
-that runs over its neighbor adds the neighbor's thickness to both.
+that runs over its neighbor adds the neighbor's thickness to both. A chamfer is made last: the strip
+is cut so long that its panel side still reaches past it.
 """
 
 from dataclasses import dataclass
@@ -54,9 +55,13 @@ def compute(given, show):
             "Give smaller chamfers, or check the length of the panel.",
             field="panel",
         )
-    long_side, short_side = (face, back) if face > back else (back, face)
     cuts = [end.cut for end in ends]
-    picture = edge_piece(show, "Edge strip", given.thickness, back, cuts)
+    tips = [cut.adds for cut in cuts if cut.adds > 0]
+    long_side, short_side = back + sum(tips, Fraction(0)), face if face < back else back
+    tip_to_tip = None
+    if tips and long_side > face:
+        tip_to_tip = f"{show.text(long_side)} from tip to tip, before the chamfer"
+    picture = edge_piece(show, "Edge strip", given.thickness, back, cuts, note=tip_to_tip)
     added = "".join(f" + {show.number(end.at_panel)}" for end in ends if end.at_panel)
     return Reckoning(
         answers={
@@ -72,6 +77,9 @@ def compute(given, show):
             f"At the face: {show.number(back)}"
             + "".join(_signed(show, end.cut.adds) for end in ends)
             + show.equals(face),
+            f"To cut, before a chamfer: {show.number(back)}"
+            + "".join(_signed(show, each) for each in tips)
+            + show.equals(long_side),
         ),
         drawing=picture,
         cautions=(

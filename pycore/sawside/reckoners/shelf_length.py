@@ -177,7 +177,7 @@ RECKONER = Reckoner(
         Answer("shelf", "Shelf length"),
         Answer("inside", "Inside width"),
         Answer("width", "Width of the case"),
-        Answer("change", "Shelf longer than the inside width by"),
+        Answer("change", "Shelf length less the inside width"),
     ),
     source="Arithmetic; the clearances offered are common practice, no source.",
     compute=compute,
