@@ -62,6 +62,20 @@ def test_whatever_form_the_hand_knows_is_read_also_by_paste(page):
         answer(page, words)
 
 
+def test_after_keep_the_next_number_begins_anew_and_a_sign_goes_on(phone, server):
+    page = phone().pages[0]
+    page.goto(server.address)
+    entry = page.get_by_role("textbox", name="Length or sum")
+    tap_keys(page, "37 9/16")
+    keep_as(page, "Alcove width")
+    tap_keys(page, "−1/8")
+    assert entry.input_value() == "37 9/16 − 1/8"
+    page.locator("output[name=pad-answer]").get_by_text("thirty-seven and seven").wait_for()
+    keep_as(page, "Case width")
+    tap_keys(page, "15 1/4")
+    assert entry.input_value() == "15 1/4"
+
+
 def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):
     key(page, "7")
     strip = page.get_by_role("slider", name="An inch")

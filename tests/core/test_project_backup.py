@@ -84,7 +84,7 @@ def test_a_document_of_schema_1_is_brought_up():
     seen = answered("view", old)
     assert (seen["schema"], seen["pieces"][0]["cut"]) == (2, 1)
     assert seen["pieces"][0]["verdicts"][0]["said"] == (
-        "Rail: 1 piece cut at a size that is not known."
+        "Rail: 1 piece can’t be judged: the size then or now is not known."
     )
     document = changed(old, "rename", id="1", name="Alcove")
     assert document["schema"] == 2

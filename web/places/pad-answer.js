@@ -7,9 +7,9 @@ import { trouble } from "../widgets/trouble.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
- * the next key. It is what Keep keeps.
+ * the next key. It is what Keep keeps; `onKept()` follows.
  */
-export function padAnswer(app) {
+export function padAnswer(app, onKept) {
   const read = latest(app.ask);
   const wrong = trouble("pad-trouble");
   const echo = element("p", { class: "echo" });
@@ -63,7 +63,12 @@ export function padAnswer(app) {
     nameDialog({
       title: `Keep ${said.value.text}`,
       act: "Keep",
-      give: (name) => app.change({ act: "keep_reading", name, text: usesTally ? said.value.exact_plain : asked }),
+      async give(name) {
+        const text = usesTally ? said.value.exact_plain : asked;
+        const answer = await app.change({ act: "keep_reading", name, text });
+        if (answer.ok) onKept();
+        return answer;
+      },
     });
   }
 

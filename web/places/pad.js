@@ -13,7 +13,8 @@ const goingOn = (text, line) => (SIGNS.includes(text.trim()[0]) ? lineMark(line)
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
 export function pad(app) {
   const start = app.state.get().pad;
-  const answer = padAnswer(app);
+  // What is kept is done with: the next number takes its place, a sign goes on from it.
+  const answer = padAnswer(app, () => input.select());
   const tally = padLines(app, use);
   const input = element("input", {
     id: "pad-input",

@@ -7,9 +7,13 @@ function replace(input, from, to, text) {
   input.dispatchEvent(new Event("input", { bubbles: true }));
 }
 
-/** Write `text` at the caret, in the place of what is selected. */
+const SIGNS = ["+", "−", "×", "÷"];
+
+/** Write `text` at the caret, in the place of what is selected; a sign goes on from a whole number. */
 export function write(input, text) {
-  replace(input, input.selectionStart, input.selectionEnd, text);
+  const { selectionStart: start, selectionEnd: end, value } = input;
+  const goesOn = start === 0 && end === value.length && SIGNS.includes(text.trim());
+  replace(input, goesOn ? end : start, end, text);
 }
 
 /** Write `text` in the place of all that the field holds. */

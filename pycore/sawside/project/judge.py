@@ -108,7 +108,7 @@ def _said(verdict, measure, off, count, name, show):
         "too short": f"{_SHORT.get(measure)} by {size}",
         "recut ends": "with other ends than are asked for now",
         "gone": "more than is asked for now",
-        "unknown": "cut at a size that is not known",
+        "unknown": "can’t be judged: the size then or now is not known",
     }
     return f"{name}: {pieces} {told[verdict]}."
 
