@@ -2,12 +2,15 @@
 
 Layers, each importing only what stands to the left of it:
 
-    errors <- lengths <- geometry, wood <- drawing <- reckoners <- reckoning <- project <- door
+    version, errors <- lengths <- geometry, wood <- drawing <- reckoners <- reckoning <- project
+        <- messages <- door
 
-Nothing here knows the browser, and all files are read at import: afterwards no file is needed.
+Nothing here knows the browser. A file is read when it is first needed, as the door and `reckoners`
+say; once every message has been answered once, no file is needed any more.
 """
 
-from sawside.door import VERSION, handle, handle_json
+from sawside.door import handle, handle_json
+from sawside.version import VERSION
 
 __version__ = VERSION
 

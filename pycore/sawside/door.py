@@ -19,25 +19,12 @@ Imports: everything below it.
 
 import json
 from copy import deepcopy
-from dataclasses import replace
+from importlib import import_module
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.settings import read_settings
 from sawside.lengths.strip import strip
-from sawside.project.asking import names_of_question, names_of_reading
-from sawside.project.checks import unit_checked
-from sawside.project.document import read_document
-from sawside.project.labels import FIELDS as LABEL_FIELDS
-from sawside.project.labels import labels
-from sawside.project.messages import MESSAGES
-from sawside.project.tally import read_names, tally_told
-from sawside.reckoning.describe import field_told, reckoners_told, settings_told
-from sawside.reckoning.on_paper import on_paper, papers_told
-from sawside.reckoning.reading import reading_told
-from sawside.reckoning.reckon import find, reckon
 
-CONTRACT = 1
-VERSION = "0.1.0"
 MOST_CHARACTERS = 24_000_000
 """The longest message as text that is looked at: a backup with its pictures."""
 
@@ -59,14 +46,16 @@ def _answer(message):
     try:
         _check(message)
         do = message.get("do")
-        if not isinstance(do, str) or do not in _MESSAGES:
+        answer = _message(do) if isinstance(do, str) else None
+        if answer is None:
+            offered = ", ".join([*import_module("sawside.messages").MESSAGES, *_AT_ONCE])
             raise Refusal(
                 "message",
                 f"There is no message {quoted(str(do))}.",
-                f"Send one of {', '.join(_MESSAGES)}.",
+                f"Send one of {offered}.",
                 field="do",
             )
-        return {"ok": True} | _MESSAGES[do](message)
+        return {"ok": True} | answer(message)
     except Refusal as refusal:
         return {"ok": False, "error": refusal.as_data()}
     except Refusals as several:
@@ -124,66 +113,13 @@ def _check(message):
     raise Refusal("message", "This message is nested too deep.", "Send a flatter one.")
 
 
-def _describe(_message):
-    return {
-        "contract": CONTRACT,
-        "version": VERSION,
-        "settings": list(settings_told()),
-        "papers": papers_told(),
-        "labels": [field_told(field) for field in LABEL_FIELDS],
-        "reckoners": reckoners_told(),
-    }
-
-
-def _read(message):
-    text = message.get("text")
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    names = read_names(message)
-    if names is None:
-        names = names_of_reading(message, text)
-    return reading_told(text, _settings(message), names=names)
-
-
-def _tally(message):
-    return tally_told(message.get("tally"), message.get("act"), message.get("settings"))
-
-
 def _strip(message):
     return strip(read_settings(message.get("settings")))
 
 
-def _reckon(message):
-    reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
-    return reckon(reckoner, values, _settings(message), names)
+_AT_ONCE = {"strip": _strip}
 
 
-def _paper(message):
-    reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
-    return on_paper(reckoner, values, _settings(message), message.get("paper"), names)
-
-
-def _settings(message):
-    """The settings of a message; its own `unit`, if any, is what a bare number of it means."""
-    settings = read_settings(message.get("settings"))
-    unit = message.get("unit")
-    return settings if unit is None else replace(settings, unit=unit_checked(unit, "unit"))
-
-
-def _labels(message):
-    document = read_document(message.get("document"))
-    return labels(document, message.get("paper"), message.get("values", {}))
-
-
-_MESSAGES = {
-    "describe": _describe,
-    "read": _read,
-    "strip": _strip,
-    "tally": _tally,
-    "reckon": _reckon,
-    "paper": _paper,
-    "labels": _labels,
-    **MESSAGES,
-}
+def _message(do):
+    """What answers a message of this name; None where there is none."""
+    return _AT_ONCE.get(do) or import_module("sawside.messages").MESSAGES.get(do)
