@@ -88,3 +88,8 @@ def lasting(document):
 def name_of(document, identity):
     """The name of an entry."""
     return next(entry["name"] for entry in document["entries"] if entry["id"] == identity)
+
+
+def entry(document, name):
+    """An entry of a view by its name."""
+    return next(each for each in view(document)["entries"] if each["name"] == name)

@@ -11,14 +11,11 @@ from projects import (
     begun,
     change,
     changed,
+    entry,
     headlines,
     linked,
     view,
 )
-
-
-def entry(document, name):
-    return next(each for each in view(document)["entries"] if each["name"] == name)
 
 
 def test_a_correction_of_a_reading_reaches_all_that_depends_on_it():

@@ -10,14 +10,10 @@ from projects import (
     begun,
     change,
     changed,
+    entry,
     headlines,
     linked,
-    view,
 )
-
-
-def entry(document, name):
-    return next(each for each in view(document)["entries"] if each["name"] == name)
 
 
 @pytest.mark.parametrize(

@@ -3,11 +3,10 @@ import { WRITES } from "../widgets/key-layouts.js";
 import { lengthKeys } from "../widgets/length-keys.js";
 import { takesKeys } from "../widgets/takes-keys.js";
 import { lineMark } from "../widgets/tally-lines.js";
-import { write } from "../widgets/typing.js";
+import { SIGNS, write } from "../widgets/typing.js";
 import { padAnswer } from "./pad-answer.js";
 import { padLines } from "./pad-lines.js";
 
-const SIGNS = ["+", "−", "×", "÷"];
 const goingOn = (text, line) => (SIGNS.includes(text.trim()[0]) ? lineMark(line) : "") + text;
 
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */

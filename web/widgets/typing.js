@@ -7,7 +7,8 @@ function replace(input, from, to, text) {
   input.dispatchEvent(new Event("input", { bubbles: true }));
 }
 
-const SIGNS = ["+", "−", "×", "÷"];
+/** The signs that go on from a number. */
+export const SIGNS = ["+", "−", "×", "÷"];
 
 /** Write `text` at the caret, in the place of what is selected; a sign goes on from a whole number. */
 export function write(input, text) {
