@@ -47,6 +47,12 @@ def correct(page, name, text):
     page.locator("output.result").get_by_role("button", name="Save the correction").tap()
 
 
+def accept(page):
+    """Accept what a correction changes, and wait until it is kept: the project is then shown."""
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
+    page.locator("#place[data-shows^='project/']").wait_for()
+
+
 def picture(width, height):
     """A gray PNG, larger than what is kept of it."""
 

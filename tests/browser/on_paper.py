@@ -19,6 +19,12 @@ def pages(page):
         yield width, height, 1 - np.squeeze(dots).astype(float) / 255
 
 
+def texts(page):
+    """The text of each page that the browser prints."""
+    printed = pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True))
+    return [" ".join(sheet.get_textpage().get_text_range().split()) for sheet in printed]
+
+
 def lines(ink, across, up, least, most=1.01):
     """Where lines that run across stand, in millimeters from the upper edge of a part of a page.
 

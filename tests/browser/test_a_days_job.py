@@ -5,7 +5,8 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 """
 
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
-from tests.browser.in_project import correct, fill_linked_rail, keep_reading, take
+from tests.browser.in_project import accept, correct, fill_linked_rail, keep_reading, take
+from tests.browser.on_paper import texts
 
 
 def keep_shelves(page):
@@ -49,7 +50,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     review = page.get_by_role("dialog", name="What this changes")
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
     review.get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
-    review.get_by_role("button", name="Accept").tap()
+    accept(page)
 
     open_place(page, "At the saw")
     for name in ("Top rail", "Shelf"):
@@ -68,6 +69,9 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     page.get_by_text("Print, rename, other projects").tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("37 3/16″").first.wait_for()
+    printed = " ".join(texts(page))
+    for told in ("Cuts, longest first", "41 11/16″ Top rail", "37 3/16″ Shelf", "Alcove width"):
+        assert told in printed
     open_place(page, "Project")
     tap(page, "Back up")
     with page.expect_download() as download:

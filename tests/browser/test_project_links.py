@@ -81,6 +81,22 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     assert page.locator(".piece-done").count() == 0
 
 
+def test_who_walks_to_the_saw_while_a_correction_is_being_kept_stays_there(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    correct(page, "Alcove width", "37 7/16")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").wait_for()
+    page.evaluate("""() => {
+        document.querySelector("dialog .primary").click();
+        location.hash = "saw";
+    }""")
+    page.get_by_text("Corrected Alcove width").wait_for()
+    page.get_by_role("heading", name="Top rail").wait_for()
+    page.get_by_text("Stop at 41 11/16″: 1 cut", exact=True).wait_for()
+    assert page.evaluate("location.hash") == "#saw"
+
+
 def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_one_is_said(page):
     keep_reading(page, "Alcove width", "37 9/16")
     fill_linked_rail(page)

@@ -1,17 +1,10 @@
 """The project on paper: a shop sheet and labels, black on white whatever the screen looks like."""
 
-import pypdfium2
 import pytest
 
 from tests.browser.hand import keep_as, open_place
-from tests.browser.on_paper import pages
+from tests.browser.on_paper import pages, texts
 from tests.browser.test_accessible import axe, fill_project
-
-
-def texts(page):
-    """The text of each page that the browser prints."""
-    printed = pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True))
-    return [" ".join(sheet.get_textpage().get_text_range().split()) for sheet in printed]
 
 
 def keep_frame(page, server):

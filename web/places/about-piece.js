@@ -30,9 +30,10 @@ export function aboutPiece(app, entry, part) {
   async function keep() {
     app.sheet.close();
     const about = Object.fromEntries(FIELDS.map(({ key }) => [key, fields.values()[key] ?? ""]));
+    const goOn = app.onward();
     const answer = await app.change({ act: "about", id: entry, part, about });
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
-    if (answer.ok) app.go("saw");
+    if (answer.ok) goOn("saw");
   }
 
   if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;

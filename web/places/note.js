@@ -25,12 +25,13 @@ export function note(app, id) {
 
   async function keep() {
     const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
+    const goOn = app.onward();
     const answer = await app.change(act, { was });
     was = answer.now ?? was;
     wrong.show(answer.ok ? null : answer.error);
     if (!answer.ok) return;
     draft.drop();
-    app.go(`project/${answer.id}`);
+    goOn(`project/${answer.id}`);
   }
 
   return element(

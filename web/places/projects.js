@@ -7,8 +7,9 @@ export function projects(app) {
   const list = element("ul", { class: "entries" });
 
   async function open(id) {
+    const goOn = app.onward();
     await app.projects.open(id);
-    app.go("project");
+    goOn("project");
   }
 
   async function begin(name) {

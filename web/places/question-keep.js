@@ -11,11 +11,12 @@ export function keeping(app, { declared, entry, draft, values, after }) {
   const correction = () => ({ act: "correct", id: entry.id, values: values() });
 
   async function correct() {
+    const goOn = app.onward();
     const answer = await app.change(correction(), { was });
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
-    app.go(`project/${entry.id}`);
+    goOn(`project/${entry.id}`);
   }
 
   function keep() {

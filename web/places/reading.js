@@ -66,11 +66,12 @@ export function reading(app, id) {
 
   async function correct() {
     app.sheet.close();
+    const goOn = app.onward();
     const answer = await app.change(correction(), { was });
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
-    app.go(`project/${id}`);
+    goOn(`project/${id}`);
   }
 
   ask();

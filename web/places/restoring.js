@@ -34,6 +34,7 @@ export function restoring(app) {
 
   /** Pictures first: no reading then points at one that is not there. */
   async function withPhotos({ photos }, then) {
+    const goOn = app.onward();
     for (const [key, address] of Object.entries(photos)) {
       if (await app.photos.photo(key)) continue;
       const kept = await app.keepPhoto(key, address);
@@ -42,7 +43,7 @@ export function restoring(app) {
     const answer = await app.quietly(then());
     if (!answer.ok) return;
     app.notice(answer.said ?? "Restored.");
-    app.go("project");
+    goOn("project");
   }
 
   const asNew = (said) => withPhotos(said, () => app.projects.add(said.document));

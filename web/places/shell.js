@@ -28,6 +28,11 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     unit: () =>
       settings().unit ?? state.get().described?.settings.find((field) => field.key === "unit").default ?? "in",
     go: (place) => (location.hash = place),
+    /** Where an act leads once it is kept, unless the person has gone elsewhere meanwhile. */
+    onward() {
+      const from = location.hash;
+      return (place) => location.hash === from && app.go(place);
+    },
     notice: (sentence, action) => notice(by("notices"), host, sentence, action),
     change,
     tryChange: projects.change,

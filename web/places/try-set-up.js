@@ -46,8 +46,9 @@ export function trySetUp(app, entry, part) {
   }
 
   async function keep() {
+    const goOn = app.onward();
     const kept = await app.change({ act: "trial", id: entry, part, ...fields.values() });
-    if (kept.ok) app.go("saw");
+    if (kept.ok) goOn("saw");
   }
 
   ask();
