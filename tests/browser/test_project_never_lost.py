@@ -19,6 +19,21 @@ window.persistAsked = 0;
 navigator.storage.persisted = async () => false;
 navigator.storage.persist = async () => { window.persistAsked += 1; return false; };
 """
+STORED = """
+(makeNewer) => new Promise((resolve) => {
+  const opening = indexedDB.open("sawside");
+  opening.onsuccess = () => {
+    const store = opening.result.transaction("projects", "readwrite").objectStore("projects");
+    const all = store.getAll();
+    all.onsuccess = () => {
+      const [record] = all.result;
+      const newer = { ...record.document, schema: 99, beams: [] };
+      if (makeNewer) store.put({ ...record, document: newer });
+      resolve(record.document);
+    };
+  };
+})
+"""
 NO_ROOM = (
     "This could not be kept: the browser has no more room for Sawside. "
     "Free some space on the device, then try again. What you typed is still here."
@@ -121,3 +136,83 @@ def test_where_nothing_may_be_stored_it_is_said_and_all_works_until_the_page_clo
     keep_reading(page, "Alcove width", "37 9/16")
     open_place(page, "Project")
     page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
+
+
+def clear_store(page, server):
+    """What a system does that is short of room: the store goes, the page stays open."""
+    session = page.context.new_cdp_session(page)
+    what = {"origin": server.address.rstrip("/"), "storageTypes": "indexeddb"}
+    session.send("Storage.clearDataForOrigin", what)
+
+
+def test_a_store_cleared_under_an_open_page_is_filled_again_by_the_next_change(context, server):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    clear_store(page, server)
+    keep_reading(page, "Alcove height", "80 1/4")
+    page.reload()
+    open_place(page, "Project")
+    for name in ("Alcove width", "Alcove height"):
+        page.get_by_role("listitem").filter(has_text=name).wait_for()
+
+
+def test_a_store_cleared_while_the_page_was_closed_is_said(context, server):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.evaluate(
+        """() => new Promise((resolve) => {
+            const opening = indexedDB.open("sawside");
+            opening.onsuccess = () => {
+                const clearing = opening.result.transaction("projects", "readwrite");
+                clearing.objectStore("projects").clear();
+                clearing.oncomplete = resolve;
+            };
+        })"""
+    )
+    page.reload()
+    page.get_by_text("The browser has cleared what Sawside kept here").wait_for()
+    page.get_by_role("button", name="Restore a backup").tap()
+    page.get_by_label("A backup", exact=True).wait_for()
+
+
+def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.evaluate(STORED, True)
+    page.reload()
+    open_place(page, "Project")
+    page.get_by_text("saved by a newer version of the program").wait_for()
+    keep_another(page)
+    page.locator("#notices").get_by_text("saved by a newer version of the program").wait_for()
+    kept = page.evaluate(STORED, False)
+    assert (kept["schema"], kept["beams"], len(kept["entries"])) == (99, [], 1)
+
+
+def keep_another(page):
+    """Try to keep one more reading; the dialog stays open when it is refused."""
+    open_place(page, "Pad")
+    page.get_by_role("textbox", name="Length or sum").fill("80 1/4")
+    page.locator("output[name=pad-answer] .tape").wait_for()
+    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("textbox", name="Name").fill("Alcove height")
+    page.get_by_role("button", name="Keep", exact=True).tap()
+
+
+def test_the_open_project_can_be_deleted_and_the_other_tab_is_told(context, server):
+    one = open_tab(context, server, context.pages[0])
+    keep_reading(one, "Alcove width", "37 9/16")
+    two = open_tab(context, server)
+    open_place(two, "Project")
+    two.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
+    open_place(one, "Project")
+    one.get_by_text("Print, rename, other projects").tap()
+    one.get_by_role("button", name="Other projects").tap()
+    one.get_by_role("button", name="Delete My project").tap()
+    one.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()
+    one.get_by_text("Deleted My project.").wait_for()
+    two.get_by_text("My project was deleted in another tab.").wait_for()
+    two.get_by_text("Nothing kept yet").wait_for()
+    keep_reading(two, "Alcove height", "80 1/4")
+    open_place(two, "Project")
+    two.get_by_role("listitem").filter(has_text="Alcove height").wait_for()
+    assert two.get_by_role("listitem").filter(has_text="Alcove width").count() == 0

@@ -2,6 +2,7 @@ import { isUnkept } from "../store/draft.js";
 import { button, element } from "../widgets/element.js";
 import { piece } from "../widgets/pieces.js";
 import { besideTheSaw } from "./beside-the-saw.js";
+import { nothingYet } from "./nothing-yet.js";
 import { inOrder } from "./saw-order.js";
 import { speaker } from "./saw-speaker.js";
 import { sawTools } from "./saw-tools.js";
@@ -28,7 +29,7 @@ export function atTheSaw(app) {
     const pieces = view?.cuts ? inOrder(view) : [];
     if (pieces.length === 0) {
       const sentence = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
-      return node.replaceChildren(element("p", { class: "help" }, sentence));
+      return node.replaceChildren(nothingYet(app, sentence));
     }
     const uncut = pieces.filter((each) => each.left > 0 || wrongOf(each));
     const each = pieces.find((one) => keyOf(one) === shown) ?? uncut[0] ?? pieces[0];

@@ -3,6 +3,7 @@ import { button, element } from "../widgets/element.js";
 import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 import { entryActs, typedIn } from "./entry-acts.js";
+import { nothingYet } from "./nothing-yet.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
 
@@ -12,13 +13,13 @@ export function project(app, landOn) {
   const entries = () => app.state.get().view?.entries ?? [];
 
   function draw() {
-    const { view } = app.state.get();
+    const { record } = app.state.get();
     node.replaceChildren(
-      element("h2", { tabindex: "-1" }, view?.name ?? "My project"),
+      element("h2", { tabindex: "-1" }, record?.document.name ?? "My project"),
       ...projectHead(app, { rename: renameProject }).filter(Boolean),
       entries().length
         ? element("ul", { class: "entries" }, entries().map(row))
-        : element("p", { class: "help" }, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),
+        : nothingYet(app, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),
       projectFoot(app),
     );
   }

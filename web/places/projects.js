@@ -34,7 +34,7 @@ export function projects(app) {
       "li",
       { class: "project-row" },
       button(name, () => open(each.id), { class: "button wide", "aria-current": isOpen ? "true" : null }),
-      isOpen ? null : button("Delete", () => drop(each), { class: "button quiet", "aria-label": `Delete ${name}` }),
+      button("Delete", () => drop(each), { class: "button quiet", "aria-label": `Delete ${name}` }),
     );
   }
 

@@ -1,5 +1,6 @@
 import { element } from "../widgets/element.js";
 import { shopSheet as sheet } from "../widgets/shop-sheet.js";
+import { nothingYet } from "./nothing-yet.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** The open project on paper, to be ticked off in the shop. */
@@ -9,7 +10,7 @@ export function shopSheet(app) {
   function draw() {
     const { view } = app.state.get();
     if (!view?.cuts || view.entries.length === 0) {
-      node.replaceChildren(back(), element("p", { class: "help" }, "Nothing is kept yet that could be printed."));
+      node.replaceChildren(back(), nothingYet(app, "Nothing is kept yet that could be printed."));
       return;
     }
     const paper = paperOf(app);

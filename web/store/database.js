@@ -1,44 +1,34 @@
-import { openDB } from "idb";
+import { opener } from "./opener.js";
 
 /**
- * The one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
+ * With opener.js the one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
  * `projects` (a record each, with its history) and `photos` (key → a picture as a data address).
  * A promise here resolves only when its transaction is complete and, for projects and photos, on
  * the disk.
  * @param {{onBlocked(): void}} options called while another tab holds an older store open
  */
 export async function openDatabase({ onBlocked }) {
-  const database = await openDB("sawside", 2, {
-    upgrade(store, from) {
-      if (from < 1) {
-        store.createObjectStore("page");
-        store.createObjectStore("projects", { keyPath: "id" });
-      }
-      store.createObjectStore("photos");
-    },
-    blocked: onBlocked,
-    // Another tab wants a newer version: let go, so that it isn't blocked.
-    blocking: (_current, _wanted, event) => event.target.close(),
-  });
+  const database = opener(onBlocked);
+  await database();
   return {
     async page() {
-      const transaction = database.transaction("page");
+      const transaction = (await database()).transaction("page");
       const [keys, values] = await Promise.all([transaction.store.getAllKeys(), transaction.store.getAll()]);
       return Object.fromEntries(keys.map((key, at) => [key, values[at]]));
     },
-    pageOf: (key) => database.get("page", key),
-    keepPage: (key, value) => database.put("page", value, key),
+    pageOf: async (key) => (await database()).get("page", key),
+    keepPage: async (key, value) => (await database()).put("page", value, key),
     /** The same, but resolves only when it is on the disk. */
     async keepPageSurely(key, value) {
-      const transaction = database.transaction("page", "readwrite", { durability: "strict" });
+      const transaction = (await database()).transaction("page", "readwrite", { durability: "strict" });
       transaction.store.put(value, key);
       await transaction.done;
     },
-    project: (id) => database.get("projects", id),
-    projects: () => database.getAll("projects"),
+    project: async (id) => (await database()).get("projects", id),
+    projects: async () => (await database()).getAll("projects"),
     /** The project is gone when this resolves, and every photo that no project is left to show. */
     async dropProject(id) {
-      const transaction = database.transaction(["projects", "photos"], "readwrite", { durability: "strict" });
+      const transaction = (await database()).transaction(["projects", "photos"], "readwrite", { durability: "strict" });
       const [projects, photos] = ["projects", "photos"].map((name) => transaction.objectStore(name));
       await projects.delete(id);
       const [left, keys] = await Promise.all([projects.getAll(), photos.getAllKeys()]);
@@ -46,21 +36,21 @@ export async function openDatabase({ onBlocked }) {
       for (const key of keys) if (!texts.includes(JSON.stringify(key))) photos.delete(key);
       await transaction.done;
     },
-    photo: (key) => database.get("photos", key),
+    photo: async (key) => (await database()).get("photos", key),
     async keepPhoto(key, address) {
-      const transaction = database.transaction("photos", "readwrite", { durability: "strict" });
+      const transaction = (await database()).transaction("photos", "readwrite", { durability: "strict" });
       transaction.store.put(address, key);
       await transaction.done;
     },
 
     /**
-     * Write `record` if nobody wrote a later one meanwhile.
+     * Write `record` if nobody wrote a later one meanwhile; what the system has cleared is written again.
      * @returns the record kept, or null when another tab was first
      */
     async keepProject(record) {
-      const transaction = database.transaction("projects", "readwrite", { durability: "strict" });
+      const transaction = (await database()).transaction("projects", "readwrite", { durability: "strict" });
       const there = await transaction.store.get(record.id);
-      if ((there?.revision ?? 0) !== record.revision) {
+      if (there && there.revision !== record.revision) {
         await transaction.done;
         return null;
       }

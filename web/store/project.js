@@ -24,15 +24,19 @@ const REDONE = (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice
  * The open project. Each change is worked out by the core, shown when other numbers follow from it,
  * written with strict durability, and only then drawn. Changes run one after another; when another
  * tab was first, ours is made again on its, unless both changed one entry.
- * @param {(changed: object) => Promise<boolean>} accept shows what a change brings; whether it is kept
+ * @param {object} page
+ * @param {(changed: object) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
+ * @param {(name: string) => void} page.dropped told when the open one was deleted in another tab
  */
-export function projectKeeper({ database, state, ask, accept }) {
+export function projectKeeper({ database, state, ask, accept, dropped }) {
   const channel = new BroadcastChannel("sawside-projects");
   let queue = Promise.resolve();
 
+  /** A project that can't be shown, as one saved by a newer version, is left as it is. */
   async function view(record) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
-    state.set({ record, openProject: record.id, view: seen });
+    const shown = seen.ok ? { view: seen, unshown: null } : { view: null, unshown: seen.error };
+    state.set({ record, openProject: record.id, ...shown });
   }
 
   async function open(id) {
@@ -40,6 +44,13 @@ export function projectKeeper({ database, state, ask, accept }) {
     if (!record) return GONE;
     await view(record);
     return { ok: true };
+  }
+
+  /** When the open one is gone, another is opened, if there is one. */
+  async function leave() {
+    const [other] = await database.projects();
+    if (other) await view(other);
+    else state.set({ record: null, openProject: null, view: null, unshown: null });
   }
 
   /** The core's answer to an act; one that holds a whole document puts it in the place of the other. */
@@ -97,7 +108,10 @@ export function projectKeeper({ database, state, ask, accept }) {
   }
 
   channel.onmessage = ({ data }) => {
-    if (data.id === state.get().record?.id) safely(() => open(data.id));
+    const { record } = state.get();
+    if (data.id !== record?.id) return;
+    if (!data.dropped) return safely(() => open(data.id));
+    safely(leave).then(() => dropped(record.document.name));
   };
 
   return {
@@ -114,10 +128,12 @@ export function projectKeeper({ database, state, ask, accept }) {
     /** Draw it again, as after another order at the saw. */
     look: () => safely(() => open(state.get().record.id)),
     all: () => database.projects(),
-    /** For good: only a backup brings it back. Another one than the open one. */
+    /** For good: only a backup brings it back. */
     drop: (id) =>
       safely(async () => {
         await database.dropProject(id);
+        channel.postMessage({ id, dropped: true });
+        if (id === state.get().record?.id) await leave();
         return { ok: true };
       }),
   };

@@ -1,0 +1,8 @@
+import { element } from "../widgets/element.js";
+
+/** Said where a project has nothing to show: what would stand here, or why it can't be shown. */
+export function nothingYet(app, sentence) {
+  const { unshown } = app.state.get();
+  if (!unshown) return element("p", { class: "help" }, sentence);
+  return element("p", { class: "trouble" }, `${unshown.message} ${unshown.remedy}`);
+}
