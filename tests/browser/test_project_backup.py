@@ -3,6 +3,7 @@
 The share sheet is replaced at the browser's boundary only.
 """
 
+import gzip
 import json
 
 from tests.browser.hand import keep_as, open_place, type_into
@@ -35,15 +36,21 @@ def open_phone(phone, server, profile):
 
 def downloaded(page, name):
     """What a button puts among the downloads: the file's name and its text."""
+    name, content = downloaded_bytes(page, name)
+    return name, content.decode()
+
+
+def downloaded_bytes(page, name):
+    """The same, with the file's bytes as they are."""
     with page.expect_download() as waiting:
         page.get_by_role("button", name=name, exact=True).tap()
-    file = waiting.value
-    return file.suggested_filename, file.path().read_text(encoding="utf-8")
+    return waiting.value.suggested_filename, waiting.value.path().read_bytes()
 
 
 def give(page, label, text, name="backup.sawside.json"):
     """Choose a file of the device."""
-    file = {"name": name, "mimeType": "text/plain", "buffer": text.encode()}
+    content = text if isinstance(text, bytes) else text.encode()
+    file = {"name": name, "mimeType": "text/plain", "buffer": content}
     page.get_by_label(label, exact=True).set_input_files(file)
 
 
@@ -120,9 +127,9 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
     page.get_by_text("Print, rename, other projects").tap()
     page.get_by_role("button", name="Other projects").tap()
-    page.get_by_role("button", name="Delete My project").tap()
+    page.get_by_role("button", name="Delete My project", exact=True).tap()
     page.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()
-    page.get_by_role("button", name="Delete My project").wait_for(state="detached")
+    page.get_by_role("button", name="Delete My project", exact=True).wait_for(state="detached")
     page.get_by_role("button", name="My project", exact=True).tap()
     open_entry(page, "Alcove width", "Correct")
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
@@ -154,3 +161,20 @@ def test_what_a_reading_leaves_unsure_is_told_and_which_to_measure_again(phone, 
     page.get_by_role("button", name="Accept").tap()
     page.get_by_text("What was done").tap()
     page.get_by_text("Corrected Alcove width: 37 9/16 → 37 5/8.").last.wait_for()
+
+
+def test_a_compressed_backup_is_the_same_and_one_that_swells_or_breaks_off_is_refused(
+    phone, server
+):
+    page = open_phone(phone, server, "phone")
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_backup(page)
+    name, content = downloaded_bytes(page, "Download, compressed")
+    assert name.endswith(".sawside.json.gz")
+    plain = json.loads(downloaded(page, "Download")[1])
+    assert json.loads(gzip.decompress(content))["document"] == plain["document"]
+    for wrong in (gzip.compress(b" " * 40_000_000), content[:-20], b"\x1f\x8b nothing"):
+        give(page, "A backup", wrong)
+        page.get_by_text("too large for a backup, or can't be read").wait_for()
+        give(page, "A backup", content)
+        page.get_by_text("1 entry, 0 pieces cut, saved").wait_for()

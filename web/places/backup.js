@@ -1,6 +1,7 @@
 import { thisMinute } from "../store/when.js";
 import { button, element } from "../widgets/element.js";
 import { canShareFiles, download, share } from "../widgets/give-file.js";
+import { gzipped } from "../widgets/gzip.js";
 import { restoring } from "./restoring.js";
 import { tables } from "./tables.js";
 
@@ -50,11 +51,15 @@ function out(app) {
       "div",
       { class: "button-row" },
       button("Download", () => give(download), { class: "button primary" }),
+      button("Download, compressed", () => give(compressed)),
       canShareFiles() ? button("Share", () => give(share)) : null,
     ),
     last,
   );
 }
+
+const compressed = async ({ name, text }) =>
+  download({ name: `${name}.gz`, type: "application/gzip", text: await gzipped(text) });
 
 async function makeBackup(app, { document }) {
   const keys = document.entries.flatMap(({ photo }) => (photo ? [photo] : []));

@@ -18,7 +18,7 @@ export function projects(app) {
     return answer;
   }
 
-  async function drop({ id, document: { name } }) {
+  async function drop({ id }, name) {
     const sentence = "It is gone for good: only a backup brings it back.";
     const sure = await confirm({ title: `Delete ${name}?`, sentence, act: `Delete ${name}` });
     if (!sure) return;
@@ -30,11 +30,12 @@ export function projects(app) {
   function row(each) {
     const { name } = each.document;
     const isOpen = each.id === app.state.get().record?.id;
+    const called = isOpen ? `${name}, the open one` : name;
     return element(
       "li",
       { class: "project-row" },
       button(name, () => open(each.id), { class: "button wide", "aria-current": isOpen ? "true" : null }),
-      button("Delete", () => drop(each), { class: "button quiet", "aria-label": `Delete ${name}` }),
+      button("Delete", () => drop(each, called), { class: "button quiet", "aria-label": `Delete ${called}` }),
     );
   }
 

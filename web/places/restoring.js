@@ -64,7 +64,7 @@ export function restoring(app) {
     );
   }
 
-  const accept = ".json,.txt,application/json,text/plain";
+  const accept = ".json,.gz,.txt,application/json,application/gzip,text/plain";
   return element(
     "section",
     { class: "project", "aria-label": "Restore from a file" },

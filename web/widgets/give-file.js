@@ -1,4 +1,4 @@
-/** A text of the core as a file of the device. */
+/** A text of the core, or its bytes, as a file of the device. */
 const fileOf = ({ name, type, text }) => new File([text], name, { type });
 
 /** Put the file among the device's downloads. */

@@ -1,7 +1,10 @@
+import { gunzipped, isGzip } from "./gzip.js";
+
 const MOST_BYTES = 25_000_000;
 
-/** The text of a file of the device; null where it is too large to be ours, or can't be read. */
+/** The text of a file of the device, compressed or not; null where it is too large to be ours, or can't be read. */
 export async function readFile(file) {
   if (file.size > MOST_BYTES) return null;
-  return file.text().catch(() => null);
+  const text = async () => ((await isGzip(file)) ? gunzipped(file, MOST_BYTES) : file.text());
+  return text().catch(() => null);
 }
