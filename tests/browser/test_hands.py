@@ -135,6 +135,10 @@ def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page
     field.locator(".trouble:not(.quiet):not(:empty)").wait_for()
     assert field.locator("input").get_attribute("aria-invalid") == "true"
 
+    field = page.locator(".field", has=page.get_by_label("How many", exact=True))
+    field.locator("input").fill("dozen")
+    field.locator(".trouble:not(:empty)").get_by_text("dozen").wait_for()
+
 
 def test_a_correction_typed_but_not_kept_is_marked_until_it_is_kept_beside_done(page):
     fill_rail(page)

@@ -10,13 +10,13 @@ function typedAt(values, { field, row, part }) {
 const isBlank = (value) => value === undefined || value === null || String(value).trim() === "";
 
 /**
- * The refusals of an answer, sorted: what a field that is still blank lacks is wanted, all else is
- * wrong. Nothing is wrong before something was typed.
+ * The refusals of an answer, sorted: what a field that is still blank lacks is wanted, what is said of
+ * something typed is wrong. Nothing is wrong before something was typed.
  */
 export function sorted(answer, fields, values) {
   const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
   const declared = (error) => fields.some((field) => field.key === error.field);
-  const isWanted = (error) => error.kind === "missing" || (declared(error) && isBlank(typedAt(values, error)));
+  const isWanted = (error) => (declared(error) ? isBlank(typedAt(values, error)) : error.kind === "missing");
   const wrong = errors.filter((error) => !isWanted(error));
   return {
     wanted: errors.filter(isWanted),
