@@ -14,7 +14,8 @@ from sawside.project.document import read_document
 from sawside.project.labels import FIELDS as LABEL_FIELDS
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
-from sawside.project.tally import read_names, tally_told
+from sawside.project.names_sent import read_names
+from sawside.project.tally import tally_told
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reading import reading_told
@@ -37,14 +38,18 @@ def _read(message):
     text = message.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    names = read_names(message)
-    if names is None:
-        names = names_of_reading(message, text)
-    return reading_told(text, _settings(message), names=names)
+    # A line of the tally is nearer than what the project calls the same.
+    names = (names_of_reading(message, text) or {}) | (read_names(message) or {})
+    return reading_told(text, _settings(message), names=names or None)
 
 
 def _tally(message):
-    return tally_told(message.get("tally"), message.get("act"), message.get("settings"))
+    return tally_told(
+        message.get("tally"),
+        message.get("act"),
+        message.get("settings"),
+        message.get("document"),
+    )
 
 
 def _reckon(message):

@@ -8,6 +8,7 @@ import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, tap_keys
 from tests.browser.in_project import (
+    accept,
     correct,
     fill_linked_rail,
     keep_reading,
@@ -79,6 +80,27 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     open_place(page, "At the saw")
     page.locator(".piece-wrong", has_text="can be cut down by 1/8″").wait_for()
     assert page.locator(".piece-done").count() == 0
+
+
+def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_follow(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    for key in ("more signs", "a number from the project"):
+        page.get_by_role("group", name="Keypad").get_by_role("button", name=key).tap()
+    page.get_by_role("dialog").get_by_role("button", name="Alcove width").tap()
+    tap_keys(page, "−1/4")
+    assert page.get_by_role("textbox", name="Length or sum").input_value() == "[Alcove width] − 1/4"
+    page.locator("output[name=pad-answer]").get_by_text("thirty-seven and five").wait_for()
+    keep_as(page, "Shelf")
+    page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    correct(page, "Alcove width", "37 7/16")
+    accept(page)
+    shelf = page.get_by_role("listitem").filter(has_text="Shelf")
+    shelf.get_by_text("thirty-seven and three sixteenths inches").wait_for()
+    open_place(page, "Pad")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("listitem").get_by_text("thirty-seven and three sixteenths inches").wait_for()
 
 
 def test_who_walks_to_the_saw_while_a_correction_is_being_kept_stays_there(page):

@@ -27,7 +27,8 @@ export function padAnswer(app, onKept) {
     if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
       say("Answered as soon as the arithmetic is here.");
     }
-    read({ do: "read", text, settings: app.settings(), names: app.tally.namesIn(text) }, (said) => {
+    const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
+    read({ do: "read", text, settings: app.settings(), ...names }, (said) => {
       if (asked !== current) return;
       remember({ asked, said });
       show(asked, said);

@@ -4,6 +4,7 @@ import { lengthKeys } from "../widgets/length-keys.js";
 import { takesKeys } from "../widgets/takes-keys.js";
 import { lineMark } from "../widgets/tally-lines.js";
 import { SIGNS, write } from "../widgets/typing.js";
+import { fromProject } from "./from-project.js";
 import { padAnswer } from "./pad-answer.js";
 import { padLines } from "./pad-lines.js";
 
@@ -103,7 +104,13 @@ export function pad(app) {
     write(input, goesOn ? goingOn(WRITES[label], last) : WRITES[label]);
   }
 
-  const acts = { Enter: enter };
+  function takeNamed() {
+    const open = fromProject(app, { kind: "length" });
+    if (open) open(input);
+    else app.notice("Nothing is kept in the project yet that has a number.");
+  }
+
+  const acts = { Enter: enter, named: takeNamed };
   for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   let drawn = null;

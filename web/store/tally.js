@@ -1,6 +1,11 @@
+import { naming } from "./naming.js";
 import { refusedByStore } from "./refused.js";
 
 const LOCK = "sawside-tally";
+const LINES = /\[\d+\]/g;
+
+/** Nothing to undo where nothing was done. */
+const KEPT = ({ undo, redo }) => ({ undo, redo });
 
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
@@ -13,7 +18,8 @@ export function tallyKeeper({ state, ask, settings, database }) {
 
   async function make(act, history) {
     const before = (await database.pageOf("tally")) ?? now();
-    const answer = await ask({ do: "tally", tally: before.tally, act: act(before), settings: settings() });
+    const asked = { tally: before.tally, act: act(before) };
+    const answer = await ask({ do: "tally", ...asked, settings: settings(), ...projectNames(asked) });
     if (!answer.ok) return answer;
     const tally = { tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
     await database.keepPageSurely("tally", tally);
@@ -22,11 +28,30 @@ export function tallyKeeper({ state, ask, settings, database }) {
     return answer;
   }
 
+  /** The project goes along where a text may call something of it; a line's number calls a line. */
+  function projectNames(texts) {
+    const { record } = state.get();
+    return naming(record, JSON.stringify(texts).replace(LINES, ""));
+  }
+
+  /** Lines that use names of the project follow it. */
+  let follows = false;
+  async function follow() {
+    const { tally } = now();
+    const { document } = projectNames(tally?.lines ?? []);
+    if (!document && !follows) return;
+    follows = Boolean(document);
+    await inTurn(() => make(() => null, KEPT));
+  }
+
+  state.subscribe((changed) => changed.includes("view") && follow());
+
   const inTurn = (work) => navigator.locks.request(LOCK, () => work().catch(refusedByStore));
 
   channel.onmessage = () => database.pageOf("tally").then((tally) => tally && state.set({ tally }));
 
   return {
+    projectNames,
     act: (act) =>
       inTurn(() =>
         make(

@@ -17,8 +17,8 @@ export const WRITES = {
   m: " m",
 };
 
-/** The keys that end what was being typed. */
-export const ENDING = new Set(["half", "double", "kerf", "again", "Enter"]);
+/** The keys after which digits or signs are due again. */
+export const ENDING = new Set(["half", "double", "kerf", "named", "again", "Enter"]);
 
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 
@@ -27,14 +27,14 @@ export const LAYOUTS = {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 ′ again Enter`),
-      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . space )  123 0 ′ again Enter"),
+      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . named )  123 0 ′ again Enter"),
     ],
   },
   "pad-mm": {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 . again Enter`),
-      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m space )  123 0 . again Enter"),
+      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m named )  123 0 . again Enter"),
     ],
   },
   "field-in": {

@@ -1,7 +1,28 @@
 """What the names in new texts stand for in a project, for a question that is not yet kept."""
 
+from functools import cached_property
+
 from sawside.errors import Refusal, quoted
 from sawside.project.evaluate import Evaluation
+
+
+class NamesOf:
+    """The names of a document for texts that stand outside of it; none without a document."""
+
+    def __init__(self, document):
+        self._document = document
+
+    @cached_property
+    def _evaluation(self):
+        return Evaluation(self._document)
+
+    def used_in(self, text):
+        """{name as written: what it stands for} of the project's names that a text uses."""
+        if self._document is None:
+            return {}
+        vocabulary = self._evaluation.graph.vocabulary
+        uses = [use for use in vocabulary.uses(text) if vocabulary.target(use.written) is not None]
+        return {use.written: _named(self._evaluation, use, text, ()) for use in uses}
 
 
 def names_for(document, texts, but=None):
@@ -15,11 +36,15 @@ def names_for(document, texts, but=None):
     names = {}
     for text in texts:
         for use in evaluation.graph.vocabulary.uses(text):
-            try:
-                names[use.written] = _value(evaluation, use, text, behind)
-            except Refusal as refusal:
-                names[use.written] = refusal
+            names[use.written] = _named(evaluation, use, text, behind)
     return names
+
+
+def _named(evaluation, use, text, behind):
+    try:
+        return _value(evaluation, use, text, behind)
+    except Refusal as refusal:
+        return refusal
 
 
 def _value(evaluation, use, text, behind):

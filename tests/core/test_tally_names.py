@@ -1,0 +1,94 @@
+"""Lines of the tally use names of the open project, and follow it.
+
+The sums are worked by hand: 37 9/16 − 1/4 = 37 5/16, and 37 7/16 − 1/4 = 37 3/16.
+"""
+
+import pytest
+
+import sawside
+
+
+def changed(document, **act):
+    """The document after an act, which must be taken."""
+    said = sawside.handle({"do": "change", "document": document, "act": act})
+    assert said["ok"], said
+    return said["document"]
+
+
+def project(**readings):
+    """A project with readings by their names."""
+    document = changed(None, act="begin", name="Record cabinet")
+    for name, text in readings.items():
+        document = changed(document, act="keep_reading", name=name, text=text)
+    return document
+
+
+def told(document, tally, act=None):
+    return sawside.handle({"do": "tally", "tally": tally, "act": act, "document": document})
+
+
+def lines(document, *texts):
+    """The tally after these lines were entered, all of which must be taken."""
+    tally = None
+    for text in texts:
+        said = told(document, tally, {"act": "enter", "text": text})
+        assert said["ok"], said
+        tally = said["tally"]
+    return tally
+
+
+def marks(said):
+    return [line["value"] and line["value"]["text"] for line in said["lines"]]
+
+
+@pytest.mark.parametrize("name", ["[width]", "width", "[ WIDTH ]"])
+def test_a_line_follows_a_reading_of_the_project_when_it_is_corrected(name):
+    tally = lines(project(width="37 9/16"), f"{name} − 1/4", "[1] ÷ 2")
+    assert marks(told(project(width="37 9/16"), tally)) == ["37 5/16″", "18 5/8″"]
+    assert marks(told(project(width="37 7/16"), tally)) == ["37 3/16″", "18 5/8″"]
+
+
+def test_another_answer_of_a_line_of_the_project_is_taken_by_its_label():
+    values = {"known": "[width]", "width": "2 1/4", "left_end": "45", "right_end": "45"}
+    rail = {"act": "keep_line", "name": "Rail", "reckoner": "mitered_length", "values": values}
+    document = changed(project(width="37 9/16"), **rail)
+    said = told(document, lines(document, "[Rail] − [Rail: Short side]"))
+    assert marks(said) == ["4 1/2″"]
+
+
+def test_a_line_of_the_tally_is_nearer_than_a_reading_of_the_same_name():
+    document = project(side="3/4")
+    tally = lines(document, "1/2")
+    tally = told(document, tally, {"act": "name", "id": "1", "name": "side"})["tally"]
+    said = told(document, tally, {"act": "enter", "text": "2 × [side]"})
+    assert marks(said) == ["1/2″", "1″"]
+
+
+def test_a_reading_gone_from_the_project_is_said_and_the_text_stays():
+    tally = lines(project(width="37 9/16"), "[width] − 1/4")
+    said = told(project(height="80 1/4"), tally)
+    assert said["lines"][0]["text"] == "[width] − 1/4"
+    assert "width" in said["lines"][0]["error"]["message"]
+
+
+def test_a_reading_without_a_value_is_said_by_its_name():
+    document = project(side="3/4", width="[side] + 36")
+    tally = lines(document, "[width] − 1/4")
+    said = told(changed(document, act="delete", id="1"), tally)
+    assert "width" in said["lines"][0]["error"]["message"]
+
+
+def test_a_step_on_such_a_line_is_repeated():
+    document = project(width="37 9/16")
+    said = told(document, lines(document, "[width] − 1/4"), {"act": "step", "how": "again"})
+    assert marks(said) == ["37 5/16″", "37 1/16″"]
+
+
+def test_what_is_being_typed_knows_both_the_lines_and_the_project():
+    message = {"do": "read", "text": "[width] − [1]", "document": project(width="37 9/16")}
+    said = sawside.handle(message | {"names": {"1": {"exact": "3/4", "kind": "length"}}})
+    assert said["value"]["text"] == "36 13/16″"
+
+
+def test_a_document_that_is_none_is_refused():
+    assert told({"schema": 2}, None)["error"]["kind"] == "message"
