@@ -6,8 +6,8 @@ const PAUSE = 20_000;
 
 /**
  * Keep all of the site on the device, beginning when `after` has resolved, so that nothing competes
- * with what is waited for. `onState({phase, loaded, total, update})` hears of every change, in files: phase
- * "unsupported" | "installing" | "ready" | "failed", which lasts until another try succeeds.
+ * with what is waited for. `onState({phase, loaded, total, update})` hears of every change, in files:
+ * phase "unsupported" | "installing" | "ready" | "failed", which lasts until another try succeeds.
  * `acceptUpdate()` changes to the new version and loads the page anew.
  */
 export function keepOffline({ onState, after }) {
