@@ -38,5 +38,6 @@ const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
-first.then(() => core.ask({ do: "describe" })).then((described) => state.set({ described }));
-app.offline = keepOffline({ onState: (now) => state.set({ offline: now }) });
+const described = first.then(() => core.ask({ do: "describe" }));
+described.then((described) => state.set({ described }));
+app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

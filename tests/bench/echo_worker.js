@@ -2,6 +2,6 @@
 const recorded = RECORDED;
 
 self.onmessage = ({ data }) => {
-  if (data.ask === "slow") self.postMessage({ say: "ready" });
+  if (data.ask === "slow") for (const say of ["ready", "whole"]) self.postMessage({ say });
   if (data.ask === "question") self.postMessage({ say: "answer", id: data.id, text: recorded[data.text] });
 };

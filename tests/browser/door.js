@@ -1,6 +1,6 @@
 // Ask the browser's own core, through the worker that the page uses, and give back its bytes.
 
-/** The answers to `texts`, messages as JSON text, in their order. */
+/** The answers to `texts`, messages as JSON text, as they come. */
 function sawsideAsk(texts) {
   const worker = new Worker("worker.js", { type: "module" });
   const answers = [];
@@ -9,8 +9,7 @@ function sawsideAsk(texts) {
     worker.onmessage = ({ data }) => {
       if (data.say === "failed") reject(new Error(data.reason));
       if (data.say === "ready") texts.forEach((text, id) => worker.postMessage({ ask: "question", id, text }));
-      if (data.say === "answer") answers[data.id] = data.text;
-      if (data.say === "answer" && Object.keys(answers).length === texts.length) resolve(answers);
+      if (data.say === "answer" && answers.push(data.text) === texts.length) resolve(answers);
     };
     worker.postMessage({ ask: "slow" });
   });

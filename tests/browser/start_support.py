@@ -67,7 +67,7 @@ class RecordingServer(serving.Server):
     def __init__(self, folder, port=0):
         super().__init__(folder, port)
         self.sent = []
-        self.cut_once = None
+        self.cut = None
         self.withheld = None
         self.RequestHandlerClass = RecordingHandler
         self._thread = threading.Thread(target=self.serve_forever, args=(0.05,), daemon=True)
@@ -79,14 +79,13 @@ class RecordingServer(serving.Server):
 
 
 class RecordingHandler(serving.Handler):
-    """Notes every answer; withholds one, or breaks it off half-way, where the server says so."""
+    """Notes every answer; withholds one, or breaks it off half-way, as long as the server says."""
 
     def log_request(self, code="-", size="-"):
         self.server.sent.append((self.path.lstrip("/").split("?")[0], int(code)))
 
     def do_GET(self):  # noqa: N802
-        if self.server.cut_once and self.path.endswith(self.server.cut_once):
-            self.server.cut_once = None
+        if self.server.cut and self.path.endswith(self.server.cut):
             self.server.sent.append((self.path.lstrip("/"), 0))
             self._half()
         elif self.server.withheld and self.path.endswith(self.server.withheld):

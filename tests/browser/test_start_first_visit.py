@@ -1,16 +1,22 @@
 """The first visit: answers soon, loads nothing twice, and survives a lost network."""
 
 import collections
+import shutil
+import zipfile
 
 import pytest
 
 from tests.browser.start_support import (
     RecordingServer,
     answers_rightly,
+    eventually,
     open_at,
     wait_until_kept,
     way_of_start,
 )
+
+REST = "python/wheels-rest.zip"
+LOST = "The network is gone. Loading goes on when it is back"
 
 
 @pytest.fixture
@@ -19,6 +25,12 @@ def recording(site):
     server = RecordingServer(site)
     yield server
     server.stop()
+
+
+def files_of_start(recording):
+    """How often each file of the packed Python was sent with its content."""
+    packed = (path for path in recording.whole_files() if path.startswith("python/"))
+    return collections.Counter(packed)
 
 
 def test_a_first_visit_answers_the_slow_way_and_then_keeps_everything(phone, recording):
@@ -32,8 +44,7 @@ def test_a_first_visit_answers_the_slow_way_and_then_keeps_everything(phone, rec
 
     assert asked
     assert [url for url in asked if not url.startswith(recording.address)] == []
-    times_sent = collections.Counter(recording.whole_files())
-    packed = {path: times for path, times in times_sent.items() if path.startswith("python/")}
+    packed = files_of_start(recording)
     assert len(packed) > 10
     assert {path: times for path, times in packed.items() if times > 1} == {}
 
@@ -43,17 +54,63 @@ def test_nothing_is_loaded_for_later_before_the_first_answer(phone, recording):
     way_of_start(page)
     wait_until_kept(page)
     sent = [path for path, _status in recording.sent]
-    begun = sent.index("service-worker.js")
-    assert "python/library-rest.bin" not in sent[:begun]
-    assert {"python/pyodide.asm.wasm", "python/library.zip"} <= set(sent[:begun])
+    first, begun = sent.index(REST), sent.index("service-worker.js")
+    assert first < begun < sent.index("python/library-rest.bin")
+    assert {"python/pyodide.asm.wasm", "python/library.zip"} <= set(sent[:first])
+    assert [path for path in sent[first:begun] if path.startswith("python/")] == [REST]
 
 
 def test_a_network_lost_half_way_is_said_and_loading_goes_on_by_itself(phone, recording):
-    recording.cut_once = "pyodide.asm.wasm"
+    recording.cut = "pyodide.asm.wasm"
     page = open_at(phone(), recording.address)
-    page.get_by_text("The network is gone. Loading goes on when it is back").wait_for()
+    page.get_by_text(LOST).wait_for()
+    recording.cut = None
     answers_rightly(page)
     assert recording.sent.count(("python/pyodide.asm.wasm", 200)) == 1
+
+
+def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(phone, recording):
+    """The first answer needs nothing of the rest; the pad's does, and is given once it is here."""
+    recording.cut = REST
+    page = open_at(phone(), recording.address)
+    typed = page.get_by_role("textbox", name="Length or sum")
+    typed.fill("7-13/16")
+    assert way_of_start(page) == "slow"
+    page.get_by_text(LOST).wait_for()
+    page.get_by_text("Answered as soon as the arithmetic is here.").wait_for()
+    assert typed.input_value() == "7-13/16"
+    assert REST not in recording.whole_files()
+    assert "service-worker.js" not in recording.whole_files()
+
+    recording.cut = None
+    answer = page.locator("output[name=pad-answer]")
+    answer.get_by_text("seven and thirteen sixteenths inches").wait_for()
+    assert not page.get_by_text(LOST).is_visible()
+    assert recording.sent.count((REST, 200)) == 1
+    answers_rightly(page)
+    eventually(lambda: "service-worker.js" in recording.whole_files())
+    assert [path for path, times in files_of_start(recording).items() if times > 1] == []
+
+
+def test_a_rest_that_cant_be_had_is_said_and_comes_when_tried_again(phone, recording):
+    recording.withheld = REST
+    page = open_at(phone(), recording.address)
+    page.get_by_text("The arithmetic did not start.").wait_for()
+    recording.withheld = None
+    page.get_by_role("button", name="Try again").tap()
+    answers_rightly(page)
+
+
+def test_a_rest_of_another_version_is_not_put_in_place(phone, recording, site, tmp_path):
+    """As when the site was renewed while the network was lost; the start is then tried again."""
+    recording.folder = shutil.copytree(site, tmp_path / "other")
+    with zipfile.ZipFile(recording.folder / REST, "a") as rest:
+        rest.writestr("sawside/of_the_next_version.py", "")
+    page = open_at(phone(), recording.address)
+    page.get_by_text("The arithmetic did not start.").wait_for()
+    recording.folder = site
+    page.get_by_role("button", name="Try again").tap()
+    answers_rightly(page)
 
 
 def test_where_nothing_may_be_stored_the_site_still_answers_and_says_so(phone, recording):

@@ -5,6 +5,7 @@ import hashlib
 import json
 import re
 import shutil
+import zipfile
 
 import pytest
 
@@ -51,6 +52,37 @@ def test_every_file_that_the_page_needs_is_kept_for_use_without_network(built):
     assert set(listed) == set(files) - not_kept - {"service-worker.js"}
     for name, integrity in listed.items():
         assert base64.b64decode(integrity) == hashlib.sha256(files[name]).digest(), name
+
+
+def wheels_in(folder):
+    """Return {distribution: names of its files} of the wheels in `folder`."""
+    return {each.name.split("-")[0]: set(names_in(each)) for each in folder.glob("*.whl")}
+
+
+def names_in(archive):
+    """The names of the files in an archive, without what they were compiled from."""
+    with zipfile.ZipFile(archive) as opened:
+        return [re.sub(r"\.py$", ".pyc", each) for each in opened.namelist()]
+
+
+def test_the_wheels_and_their_rest_are_all_that_was_built_but_for_tests(built):
+    """Nothing is lost where the wheels are parted in what the first answer needs and the rest."""
+    first, rest = wheels_in(built / "python/wheels"), names_in(built / "python/wheels-rest.zip")
+    whole = wheels_in(built.parent / ".build/wheels")
+    assert first.keys() == whole.keys()
+    left_out = re.compile(r"(^|/)(tests?|testsuite|sboms)/")
+    wanted = {name for names in whole.values() for name in names if not left_out.search(name)}
+    assert set(rest).union(*first.values()) == wanted
+    twice = [name for name in rest if any(name in names for names in first.values())]
+    assert all(name.endswith(".dist-info/RECORD") for name in twice)
+
+
+def test_a_first_visit_waits_for_no_question(built):
+    """What is sent before the first answer does not grow with the questions."""
+    first = wheels_in(built / "python/wheels")["sawside"]
+    beyond = ("drawing/", "reckoners/", "reckoning/", "project/", "messages.")
+    assert "sawside/door.pyc" in first
+    assert [each for each in first if each.removeprefix("sawside/").startswith(beyond)] == []
 
 
 def test_page_manifest_and_styles_name_only_files_of_the_site_and_relatively(built):

@@ -1,6 +1,6 @@
 /**
  * Make everything under python/ of the site: the runtime as it is, the standard library and the
- * wheels compiled, and pack.json, which lists them.
+ * wheels compiled, each in what a first visit needs and the rest, and pack.json, which lists them.
  * Use: node web/build/pack-python.mjs --pyodide FOLDER --wheels FOLDER --out FOLDER
  *
  * Pyodide itself compiles, run in node: the bytecode is then that of the Python that reads it.
@@ -8,9 +8,11 @@
 import { createHash } from "node:crypto";
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { parseArgs } from "node:util";
+import { isDeepStrictEqual, parseArgs } from "node:util";
+import { FIRST_QUESTION } from "../python/protocol.js";
 import { boot, useAsTheBrowserDoes } from "./pack-python/interpreter.mjs";
 
+const WHEELS_REST = "wheels-rest.zip";
 const RUNTIME = ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"];
 const helper = (name) => new URL(`./pack-python/${name}`, import.meta.url);
 
@@ -24,17 +26,19 @@ for (const name of (await readdir(folders.wheels)).filter((each) => each.endsWit
   wheels.push({ name, bytes: new Uint8Array(await readFile(join(folders.wheels, name))) });
 }
 const warm = await readFile(helper("warm.py"), "utf8");
+const steps = { question: FIRST_QUESTION, used: await readFile(helper("used.py"), "utf8"), warm };
 const stdLibURL = join(pyodideFolder, "python_stdlib.zip");
 const { info } = JSON.parse(await readFile(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
 
 const measured = await boot({ pyodideFolder, info, stdLibURL });
-const inUse = await useAsTheBrowserDoes(measured, wheels, warm);
+const whole = await useAsTheBrowserDoes(measured, { wheels, ...steps });
+if (!JSON.parse(whole.answer).ok) throw new Error(`The first question is answered by ${whole.answer}`);
 
 const compiler = await boot({ pyodideFolder, info, stdLibURL });
 compiler.FS.writeFile("/stdlib.zip", new Uint8Array(await readFile(stdLibURL)));
 for (const { name, bytes } of wheels) compiler.FS.writeFile(`/${name}`, bytes);
 compiler.runPython(await readFile(helper("bytecode.py"), "utf8"));
-const compile = compiler.runPython("compile_all")(compiler.toPy(inUse));
+const compile = compiler.runPython("compile_all")(compiler.toPy(whole.library), compiler.toPy(whole.opened));
 const compiled = compile.toJs({ dict_converter: Object.fromEntries });
 
 const files = { "warm.py": Buffer.from(warm), ...compiled };
@@ -45,8 +49,11 @@ for (const [name, bytes] of Object.entries(files)) await writeFile(join(out, nam
 // The packed library must do all that the whole one did, or the build fails here.
 const packed = Object.keys(compiled).filter((name) => name.endsWith(".whl"));
 const trial = await boot({ pyodideFolder, info, stdLibURL: join(out, "library.zip") });
-const names = packed.map((path) => ({ name: path.replace("wheels/", ""), bytes: compiled[path] }));
-await useAsTheBrowserDoes(trial, names, warm);
+const first = packed.map((path) => ({ name: path.replace("wheels/", ""), bytes: compiled[path] }));
+const again = await useAsTheBrowserDoes(trial, { wheels: first, rest: compiled[WHEELS_REST], ...steps });
+for (const what of ["answer", "modules"]) {
+  if (!isDeepStrictEqual(again[what], whole[what])) throw new Error(`What is packed has another ${what}.`);
+}
 
 const sha256 = (bytes) => createHash("sha256").update(bytes).digest("hex");
 const listed = {};
@@ -70,8 +77,10 @@ const lock = {
 const pack = {
   build: sha256(JSON.stringify(listed)),
   library: "library.zip",
-  rest: "library-rest.bin",
+  libraryRest: "library-rest.bin",
   wheels: packed.filter((name) => name !== micropip),
+  installer: micropip,
+  wheelsRest: WHEELS_REST,
   lock,
   files: listed,
 };

@@ -53,7 +53,8 @@ def _bundle(root: Path, environment: Environment) -> Path:
 def _pack_python(root: Path, environment: Environment) -> Path:
     wheels = core_wheels.collect(root, environment)
     scripts = sorted((root / "web/build").glob("pack-python*"))
-    sources = [*scripts, root / "web/package-lock.json", wheels]
+    # The first question is asked by the page and by the packing.
+    sources = [*scripts, root / "web/python/protocol.js", root / "web/package-lock.json", wheels]
 
     def pack(folder: Path) -> None:
         print("Packing the browser's Python", flush=True)

@@ -1,17 +1,16 @@
 /** The page's side of use without network: readiness that is true, updates that are offered. */
 import { askWorker } from "./ask-worker.js";
-import { firstAnswer } from "./first-answer.js";
 
 const HOUR = 3_600_000;
 const PAUSE = 20_000;
 
 /**
- * Keep all of the site on the device, beginning after the first answer, so that nothing competes
- * with it. `onState({phase, loaded, total, update})` hears of every change, in files: phase
- * "unsupported" | "installing" | "ready" | "failed", which lasts until another try succeeds.
+ * Keep all of the site on the device, beginning when `after` has resolved, so that nothing competes
+ * with what is waited for. `onState({phase, loaded, total, update})` hears of every change, in files:
+ * phase "unsupported" | "installing" | "ready" | "failed", which lasts until another try succeeds.
  * `acceptUpdate()` changes to the new version and loads the page anew.
  */
-export function keepOffline({ onState }) {
+export function keepOffline({ onState, after }) {
   const container = navigator.serviceWorker;
   let state = { phase: "installing", loaded: 0, total: 0, update: false };
   let registration = null;
@@ -77,7 +76,7 @@ export function keepOffline({ onState }) {
     );
     addEventListener("online", () => state.phase === "failed" && start());
     document.addEventListener("visibilitychange", lookForUpdate);
-    firstAnswer().then(start);
+    after.then(start);
   } else queueMicrotask(() => change({ phase: "unsupported" }));
   return { acceptUpdate };
 }

@@ -1,4 +1,4 @@
-/** What is done in idle time once the first question has been answered. */
+/** What is done in idle time once a question has been answered and no other waits for a file. */
 import { newWorker } from "./protocol.js";
 
 export const FIRST_ANSWER = "sawside:first-answer";
@@ -7,26 +7,26 @@ const PAUSE = 1500;
 const LONGEST_WAIT = 60_000;
 
 let answers = 0;
-let ready = null;
+let whole = null;
 
 export const afterAnswer = {
-  ready(worker, way) {
-    ready = { worker, way };
+  whole(worker, way) {
+    whole = { worker, way };
     if (answers) chores();
   },
-  answered() {
+  answered(way) {
     if (answers++) return;
-    performance.mark(FIRST_ANSWER, { detail: { way: ready.way } });
-    chores();
+    performance.mark(FIRST_ANSWER, { detail: { way } });
+    if (whole) chores();
   },
 };
 
 async function chores() {
-  const { worker, way } = ready;
+  const { worker, way } = whole;
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.
   if (way === "slow") await Promise.race([navigator.serviceWorker?.ready, after(LONGEST_WAIT)]);
-  if (ready.worker !== worker) return;
+  if (whole.worker !== worker) return;
   worker.settle();
   if (way === "slow" && "caches" in globalThis) keepSnapshot();
 }

@@ -22,7 +22,8 @@ const ASKED_TWICE = 2;
 /**
  * Start the core. `ask(message)` resolves with the answer, in the order asked, and never rejects;
  * `state()` is {phase, way, step, loaded, total, message?, again?}, and `onState` hears of every
- * change, never before this function has returned; `again()` tries once more after a failure.
+ * change, never before this function has returned; `again()` tries once more after a failure. The
+ * phase is "starting" until every question is answered at once, which the first one is before.
  */
 export function startCore({ onState }) {
   let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
@@ -30,6 +31,7 @@ export function startCore({ onState }) {
   let asked = 0;
   let starts = 0;
   let worker = null;
+  let takesQuestions = false;
 
   function change(more) {
     state = { ...state, ...more };
@@ -44,9 +46,12 @@ export function startCore({ onState }) {
       onWay: (way) => change({ way }),
       onProgress: change,
       onReady() {
-        change({ phase: "ready", step: "Ready" });
+        takesQuestions = true;
         for (const [id, each] of waiting) begun.question(id, each.text);
-        afterAnswer.ready(begun, state.way);
+      },
+      onWhole() {
+        change({ phase: "ready", step: "Ready" });
+        afterAnswer.whole(begun, state.way);
       },
       onAnswer: answered,
       onGone: replace,
@@ -60,12 +65,13 @@ export function startCore({ onState }) {
     waiting.delete(id);
     starts = 0;
     each.resolve(JSON.parse(text));
-    afterAnswer.answered();
+    afterAnswer.answered(state.way);
   }
 
   async function replace() {
     const wasReady = state.phase === "ready";
     const [oldest] = waiting;
+    takesQuestions = false;
     change({ phase: "starting" });
     // A worker that was ready has most likely died of the question it was busy with.
     if (wasReady && oldest) {
@@ -83,7 +89,7 @@ export function startCore({ onState }) {
       const id = ++asked;
       const text = JSON.stringify(message);
       waiting.set(id, { text, resolve });
-      if (state.phase === "ready") worker.question(id, text);
+      if (takesQuestions) worker.question(id, text);
     });
   }
 

@@ -9,9 +9,10 @@ const GRACE = 1000;
 
 /**
  * Start a worker, from the snapshot if `mayRestore` and there is one. `onWay(way)` says how,
+ * `onReady()` that it takes questions, `onWhole()` that none of them waits for anything any more,
  * `onGone()` that it is of no more use, once.
  */
-export function oneWorker({ mayRestore, onWay, onProgress, onReady, onAnswer, onGone }) {
+export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onAnswer, onGone }) {
   const worker = newWorker();
   const busy = new Set();
   let sound = null;
@@ -56,6 +57,10 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onAnswer, on
       // Nothing is asked of a memory that is not the one that was kept.
       await sound;
       if (!gone) onReady();
+    },
+    async whole() {
+      await sound;
+      if (!gone) onWhole();
     },
     answer({ id, text }) {
       busy.delete(id);

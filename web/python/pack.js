@@ -11,5 +11,8 @@ export async function readFile(name) {
   return response.arrayBuffer();
 }
 
-/** Return the list of the packed files: {build, library, rest, wheels, lock, files}. */
+/**
+ * Return the list of the packed files: {build, library, libraryRest, wheels, installer, wheelsRest,
+ * lock, files}. Without its rest each is what a start needs, and with it whole.
+ */
 export const readPack = async () => JSON.parse(new TextDecoder().decode(await readFile("pack.json")));

@@ -1,6 +1,8 @@
 /** Pyodide from our own folder, with nothing asked of any other place. */
 import { packURL, readFile } from "./pack.js";
 
+const SITE = "/lib/python3.14/site-packages";
+
 /** Pyodide's two scripts, asked for at once: every way of starting begins with them. */
 export const scripts = Promise.all([import(packURL("pyodide.mjs")), import(packURL("pyodide.asm.mjs"))]);
 scripts.catch(() => {}); // whoever waits for them hears of it
@@ -11,10 +13,18 @@ export async function startPython(more) {
   return loadPyodide({ indexURL: packURL(""), packageBaseUrl: packURL("wheels/"), createPyodideModule, ...more });
 }
 
-/** Unpack the wheels where micropip would install them. */
+/** Unpack all of the wheels where the slow start installs them. */
 export async function unpackWheels(pyodide, pack) {
-  const archives = await Promise.all(pack.wheels.map(readFile));
-  for (const archive of archives) pyodide.unpackArchive(archive, "wheel");
+  const wheels = [pack.installer, ...pack.wheels];
+  const [rest, ...archives] = await Promise.all([pack.wheelsRest, ...wheels].map(readFile));
+  for (const archive of archives) pyodide.unpackArchive(archive, "wheel", { extractDir: SITE });
+  unpackRest(pyodide, rest);
+}
+
+/** Put beside the files of the installed wheels those that the first answer did without. */
+export function unpackRest(pyodide, archive) {
+  pyodide.unpackArchive(archive, "zip", { extractDir: SITE });
+  pyodide.runPython("import importlib; importlib.invalidate_caches()");
 }
 
 /** Return the core's one door: JSON text in, JSON text out. */

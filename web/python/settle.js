@@ -7,7 +7,7 @@ const LIBRARY = "/lib/python314.zip";
 /** After this, every module of the standard library and every file of the wheels is there. */
 export async function settle({ pyodide, pack, way }) {
   // The archive that the start had, and behind it all that makes it the whole library.
-  const parts = await Promise.all([pack.library, pack.rest].map(readFile));
+  const parts = await Promise.all([pack.library, pack.libraryRest].map(readFile));
   pyodide.FS.writeFile(LIBRARY, new Uint8Array(await new Blob(parts).arrayBuffer()));
   pyodide.runPython("import importlib; importlib.invalidate_caches()");
   if (way !== "snapshot") return;

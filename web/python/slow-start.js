@@ -1,31 +1,21 @@
-/** The slow start: the runtime, the library in use, and the wheels installed by micropip. */
+/**
+ * The slow start: the runtime, the library in use, and the wheels installed by micropip. The wheels
+ * have only what the first answer needs; the rest of them follows when a question waits for it.
+ */
+import { account } from "./account.js";
 import { download } from "./download.js";
 import { packURL } from "./pack.js";
-import { openDoor, startPython } from "./runtime.js";
+import { openDoor, startPython, unpackRest } from "./runtime.js";
 
 const SCRIPT = "pyodide.asm.mjs";
 
 /** Return {pyodide, pack, handle}; `onProgress({step, loaded, total})` hears of every change. */
 export async function slowStart(onProgress) {
-  const now = { step: "Waking the arithmetic", loaded: 0, total: 0 };
-  const tell = (change) => onProgress(Object.assign(now, change));
-  const lost = new Set();
-  const loading = () => (lost.size ? "The network is gone. Loading goes on when it is back" : "Loading the arithmetic");
-  const listener = (name) => ({
-    onBytes(count) {
-      lost.delete(name);
-      tell({ step: loading(), loaded: now.loaded + count });
-    },
-    onLost() {
-      lost.add(name);
-      tell({ step: loading() });
-    },
-  });
-  const pack = await download(packURL("pack.json"), { ...listener("pack.json"), onBytes() {} }).json();
-  lost.clear();
-  const installer = `wheels/${pack.lock.packages.micropip.file_name}`;
-  const streamed = ["pyodide.asm.wasm", pack.library, ...pack.wheels, installer];
-  now.total = [SCRIPT, ...streamed].reduce((sum, name) => sum + pack.files[name].size, 0);
+  const { tell, listener } = account(onProgress, "Loading the arithmetic");
+  const list = listener("pack.json");
+  const pack = await download(packURL("pack.json"), { ...list, onBytes: () => list.onBytes(0) }).json();
+  const streamed = ["pyodide.asm.wasm", pack.library, ...pack.wheels, pack.installer];
+  tell({ total: [SCRIPT, ...streamed].reduce((sum, name) => sum + pack.files[name].size, 0) });
 
   const askNetwork = self.fetch;
   const begun = new Map(streamed.map((name) => [packURL(name), download(packURL(name), listener(name))]));
@@ -43,4 +33,23 @@ export async function slowStart(onProgress) {
   } finally {
     self.fetch = askNetwork;
   }
+}
+
+/** Fetch what the first answer did without, and put it in place; `onProgress` hears as above. */
+export async function addRest({ pyodide, pack }, onProgress) {
+  const { tell, listener } = account(onProgress, "Loading the rest of the arithmetic");
+  const { size, sha256 } = pack.files[pack.wheelsRest];
+  tell({ total: size });
+  const archive = await download(packURL(pack.wheelsRest), listener(pack.wheelsRest)).arrayBuffer();
+  // Where the network was away for long, there may be another version of the site by now.
+  if (digest(pyodide, archive) !== sha256) throw new Error("The rest is of another version.");
+  unpackRest(pyodide, archive);
+}
+
+/** SHA-256 (hex) by Python: a page that has no HTTPS may not ask the browser for it. */
+function digest(pyodide, bytes) {
+  const content = pyodide.toPy({ bytes });
+  const sum = pyodide.runPython("import hashlib; hashlib.sha256(bytes).hexdigest()", { globals: content });
+  content.destroy();
+  return sum;
 }

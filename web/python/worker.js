@@ -1,37 +1,53 @@
 /** The worker that runs Python; its messages are in protocol.js. */
-import { say } from "./protocol.js";
+import { FIRST_QUESTION, say } from "./protocol.js";
 import { settle } from "./settle.js";
-import { slowStart } from "./slow-start.js";
+import { addRest, slowStart } from "./slow-start.js";
 import { makeSnapshot } from "./snapshot-make.js";
 import { restoreSnapshot } from "./snapshot-restore.js";
 
 let core = null;
+let turn = Promise.resolve();
 const arrive = {};
 const code = new Promise((resolve) => (arrive.code = resolve));
 const pages = new Promise((resolve) => (arrive.pages = resolve));
 
+const tell = (now) => say("progress", now);
+
+/** Resolve once every question can be answered: what the first one did without is fetched once. */
+function whole() {
+  core.whole ??= addRest(core, tell).then(() => say("whole"));
+  return core.whole;
+}
+
+async function answer({ id, text }) {
+  if (text !== FIRST_QUESTION) await whole();
+  let said = core.handle(text);
+  // A failure of ours may be for want of a file that a quick start does without.
+  if (!core.settled && said.includes('"kind":"internal"')) {
+    await tasks.settle();
+    said = core.handle(text);
+  }
+  say("answer", { id, text: said });
+}
+
 const tasks = {
   async slow() {
-    core = { way: "slow", ...(await slowStart((now) => say("progress", now))) };
+    core = { way: "slow", ...(await slowStart(tell)) };
     say("ready");
   },
 
   async restore({ facts }) {
-    core = { way: "snapshot", ...(await restoreSnapshot({ facts, code, pages })) };
+    core = { way: "snapshot", whole: Promise.resolve(), ...(await restoreSnapshot({ facts, code, pages })) };
     say("ready");
+    say("whole");
   },
 
   code: (part) => arrive.code(part.code),
   memory: (part) => arrive.pages(part.pages),
 
-  async question({ id, text }) {
-    let answer = core.handle(text);
-    // A failure of ours may be for want of a file that a quick start does without.
-    if (!core.settled && answer.includes('"kind":"internal"')) {
-      await tasks.settle();
-      answer = core.handle(text);
-    }
-    say("answer", { id, text: answer });
+  question(asked) {
+    turn = turn.then(() => answer(asked));
+    return turn;
   },
 
   settle() {

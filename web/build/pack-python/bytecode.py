@@ -24,8 +24,10 @@ ALWAYS = (
 LEFT_OUT = re.compile(r"(^|/)(tests?|testsuite|sboms)/")
 
 
-def compile_all(in_use):
-    """Return the archives by name: the library in use, the rest of it, and the wheels."""
+def compile_all(in_use, opened):
+    """Return the archives by name: the library in use, the wheels as far as they are `opened` by
+    the first question, and the rest of both.
+    """
     core, rest = {}, {}
     for name, content in read("/stdlib.zip").items():
         wanted = name in in_use or name.startswith(ALWAYS)
@@ -37,10 +39,12 @@ def compile_all(in_use):
     made = {"library.zip": library, "library-rest.bin": archive(rest, onto=library)}
     from pathlib import Path
 
+    more = {}
     for path in sorted(Path("/").glob("*.whl")):
-        name, content = wheel(path)
-        made[f"wheels/{name}"] = content
-    return made
+        name, first, others = wheel(path, opened)
+        made[f"wheels/{name}"] = archive(first)
+        more |= others
+    return made | {"wheels-rest.zip": archive(more)}
 
 
 def bytecode(name, content, folder, optimize=0):
@@ -52,21 +56,34 @@ def bytecode(name, content, folder, optimize=0):
     return f"{name}c", bytes(to_pyc(code, importlib.util.source_hash(content), False))
 
 
-def wheel(path):
-    """Return the name and content of the wheel at `path` with bytecode for this Python alone."""
+def wheel(path, opened):
+    """Return the name of the wheel at `path` with bytecode for this Python alone, and its files:
+    those that are `opened` and what an installer must have, and those that make it whole.
+    """
     name, version = path.name.split("-")[:2]
     site = "/lib/python3.14/site-packages/"
     kept = {each: content for each, content in read(path).items() if not LEFT_OUT.search(each)}
     # Others' packages may look at their own docstrings; ours does not.
     optimize = 2 if name == "sawside" else 0
-    files = dict(bytecode(each, content, site, optimize) for each, content in kept.items())
     about = f"{name}-{version}.dist-info"
-    tagged = re.sub(rb"(?m)^Tag: .*\n", b"", files[f"{about}/WHEEL"]).rstrip(b"\n")
-    files[f"{about}/WHEEL"] = tagged + b"\nTag: cp314-none-any\n"
-    del files[f"{about}/RECORD"]
+    tagged = re.sub(rb"(?m)^Tag: .*\n", b"", kept[f"{about}/WHEEL"]).rstrip(b"\n")
+    kept[f"{about}/WHEEL"] = tagged + b"\nTag: cp314-none-any\n"
+    del kept[f"{about}/RECORD"]
+    needed = {*opened, f"{about}/METADATA", f"{about}/WHEEL"}
+    first, rest = {}, {}
+    for each, content in kept.items():
+        part = first if each in needed else rest
+        part.update([bytecode(each, content, site, optimize)])
+    # The record of the whole comes with the rest, in place of the first.
+    rest[f"{about}/RECORD"] = record(about, first | rest)
+    first[f"{about}/RECORD"] = record(about, first)
+    return f"{name}-{version}-cp314-none-any.whl", first, rest
+
+
+def record(about, files):
+    """Return what a wheel says of its files; `about` is the folder that this record is in."""
     rows = [f"{each},{digest(content)},{len(content)}\n" for each, content in sorted(files.items())]
-    files[f"{about}/RECORD"] = "".join([*rows, f"{about}/RECORD,,\n"]).encode()
-    return f"{name}-{version}-cp314-none-any.whl", archive(files)
+    return "".join([*rows, f"{about}/RECORD,,\n"]).encode()
 
 
 def digest(content):

@@ -1,6 +1,8 @@
 /** A Pyodide in node, and the steps that the browser's slow start takes in it. */
 import { pathToFileURL } from "node:url";
 
+const SITE = "/lib/python3.14/site-packages";
+
 /** Start the Pyodide in `pyodideFolder` with the standard library in the archive at `stdLibURL`. */
 export async function boot({ pyodideFolder, info, stdLibURL }) {
   const { loadPyodide } = await import(pathToFileURL(`${pyodideFolder}/pyodide.mjs`).href);
@@ -14,25 +16,28 @@ export async function boot({ pyodideFolder, info, stdLibURL }) {
   });
 }
 
-/** Install the wheels with micropip, run warm.py; return the files of the library that this needed. */
-export async function useAsTheBrowserDoes(pyodide, wheels, warm) {
-  const micropip = wheels.find(({ name }) => name.startsWith("micropip-"));
-  pyodide.unpackArchive(micropip.bytes, "wheel");
-  const installer = pyodide.pyimport("micropip");
+/**
+ * Take the steps of a slow start: install `wheels` with micropip and ask the first question, then
+ * add `rest`, if that is in a file of its own, and run warm.py. Return {answer, opened, library,
+ * modules}: the answer, the files of the wheels that were read until then, the files of the library
+ * that all of it needed, and the modules that are there in the end.
+ */
+export async function useAsTheBrowserDoes(pyodide, { wheels, rest, question, used, warm }) {
+  const noted = pyodide.toPy({});
+  pyodide.runPython(used, { globals: noted });
+  const told = (name) => noted.get(name)().toJs();
+  const installer = wheels.find(({ name }) => name.startsWith("micropip-"));
+  pyodide.unpackArchive(installer.bytes, "wheel", { extractDir: SITE });
+  const micropip = pyodide.pyimport("micropip");
   for (const { name, bytes } of wheels) {
-    if (name === micropip.name) continue;
+    if (name === installer.name) continue;
     pyodide.FS.writeFile(`/tmp/${name}`, bytes);
-    await installer.install.callKwargs(`emfs:/tmp/${name}`, { deps: false });
+    await micropip.install.callKwargs(`emfs:/tmp/${name}`, { deps: false });
   }
+  const answer = pyodide.pyimport("sawside").handle_json(question);
+  const opened = told("files_read");
+  if (rest) pyodide.unpackArchive(rest, "zip", { extractDir: SITE });
   pyodide.runPython(warm);
-  return pyodide
-    .runPython(`
-import sys, pyodide.http, pyodide.webloop, random, zipfile, shutil, importlib.metadata
-sorted(
-    module.__spec__.origin.removeprefix("/lib/python314.zip/")
-    for module in list(sys.modules.values())
-    if getattr(module, "__spec__", None) and (module.__spec__.origin or "").startswith("/lib/python314.zip/")
-)
-`)
-    .toJs();
+  pyodide.runPython("import pyodide.http, pyodide.webloop, random, zipfile, shutil, importlib.metadata");
+  return { answer, opened, library: told("library_files"), modules: told("modules") };
 }

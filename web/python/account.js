@@ -1,0 +1,25 @@
+/** What is said of files on their way: a sentence, and how many bytes of all are here. */
+
+const LOST = "The network is gone. Loading goes on when it is back";
+
+/**
+ * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`
+ * hears of every change: of `tell(change)`, and of what `listener(name)` hears of a download.
+ */
+export function account(onProgress, loading) {
+  const now = { step: loading, loaded: 0, total: 0 };
+  const lost = new Set();
+  const tell = (change) => onProgress(Object.assign(now, change));
+  const step = () => (lost.size ? LOST : loading);
+  const listener = (name) => ({
+    onBytes(count) {
+      lost.delete(name);
+      tell({ step: step(), loaded: now.loaded + count });
+    },
+    onLost() {
+      lost.add(name);
+      tell({ step: step() });
+    },
+  });
+  return { tell, listener };
+}
