@@ -71,22 +71,6 @@ def test_a_rule_for_tapes_adds_what_it_allows_unless_the_tape_was_measured():
     assert ask("sure", linked(), id="1", tape="IV")["error"]["field"] == "tape"
 
 
-def test_a_clearance_says_whether_it_covers_the_worst():
-    example = declared("frame_around")["example"] | {"width": "[Alcove width]"}
-    document = changed(linked(), "keep_line", name="Frame", reckoner="frame_around",
-                       values=example | {"clearance": "1/64"})  # fmt: skip
-    fit = sure(document, "5")["fit"]
-    assert fit["covers"] is False
-    assert fit["said"] == "The clearance of 1/64″ does not cover 1/32″."
-    document = changed(document, "correct", id="5", values=example | {"clearance": "1/16"})
-    assert sure(document, "5")["fit"]["said"] == "The clearance of 1/16″ covers it."
-
-
-def declared(key):
-    reckoners = ask("describe", None)["reckoners"]
-    return next(each for each in reckoners if each["key"] == key)
-
-
 def test_another_answer_may_be_asked_for():
     said = sure(linked(), "3", answer="short_side")
     assert (said["label"], said["value"]["text"]) == ("Short side", "32 13/16″")

@@ -1,57 +1,70 @@
-"""The readings behind a number, and what each does to it when it is off."""
+"""The readings behind an entry, and the entry worked out again with some of them moved."""
 
-from fractions import Fraction
-
-from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
-from sawside.lengths.show import Show
 from sawside.lengths.tape_tolerances import tolerance
 from sawside.project.evaluate import Evaluation
 from sawside.project.fineness import bounds
 from sawside.project.worked import moved
-from sawside.reckoning.links import label_of, linkable_answers, rational
 
 _LONGEST = 1200
 """Inches: the rules for tapes end at a hundred feet."""
 
 
-class Move:
-    """What one reading does to the number: `down` and `up` in exact inches, and half their span."""
+class Reading:
+    """One reading, and what it may be off by: `low` and `high` in exact inches."""
 
-    def __init__(self, document, evaluation, reading, rule, identity, key, value):
-        self.worked = evaluation.worked[reading]
-        self.name = evaluation.names[reading]
-        low, high = bounds(self.worked)
-        if rule is not None and not _measured(self.worked):
-            length = min(abs(self.worked.named("").value), _LONGEST)
-            allowed = tolerance(rule, length).inches
+    def __init__(self, evaluation, identity, rule):
+        self.id = identity
+        self.name = evaluation.names[identity]
+        self.worked = worked = evaluation.worked[identity]
+        low, high = bounds(worked)
+        if rule is not None and not _measured(worked):
+            allowed = tolerance(rule, min(abs(worked.named("").value), _LONGEST)).inches
             low, high = low - allowed, high + allowed
-        self.off = max(-low, high)
-        ends = [Fraction(0)]
-        for by in (low, high):
-            instead = {reading: moved(self.worked, by)}
-            after = Evaluation(document, instead).worked[identity]
-            if not after.ok:
-                raise Refusal(
-                    "impossible",
-                    f"With {self.name} off by {fine_text(abs(by), Show(self.worked.settings))}: "
-                    f"{after.refusals[0].message}",
-                    "It is at its limit: measure again, or leave more room.",
-                )
-            ends.append(value_of(after, key) - value)
-        self.down, self.up = min(ends), max(ends)
-        self.spread = (self.up - self.down) / 2
+        self.low, self.high = low, high
 
 
-def behind(evaluation, identity):
-    """The readings that a number is made of, itself included."""
+class Moved:
+    """An entry with some of its `readings` moved; each such case is worked out once.
+
+    Only what lies between a moved reading and the entry is worked out again.
+    """
+
+    def __init__(self, document, evaluation, identity, rule=None):
+        self._document, self._evaluation, self._identity = document, evaluation, identity
+        self._behind = _behind(evaluation, identity)
+        self._known = {}
+        self.worked = evaluation.worked[identity]
+        self.readings = [
+            Reading(evaluation, each, rule)
+            for each in self._behind
+            if _is_measured(evaluation, each)
+        ]
+
+    def by(self, offs):
+        """The entry's result, whatever it is, with readings off by so much: {id: exact inches}."""
+        key = frozenset(offs.items())
+        if key not in self._known:
+            self._known[key] = self._work(offs)
+        return self._known[key]
+
+    def _work(self, offs):
+        after = set(offs).union(*(self._evaluation.graph.links.after(each) for each in offs))
+        again = after & self._behind.keys()
+        worked = self._evaluation.worked
+        instead = {each: result for each, result in worked.items() if each not in again}
+        instead |= {each: moved(worked[each], by) for each, by in offs.items()}
+        return Evaluation(self._document, instead).worked[self._identity]
+
+
+def _behind(evaluation, identity):
+    """The entries that one is made of, itself included, in an order that stays."""
     seen, waiting = {}, [identity]
     while waiting:
         each = waiting.pop()
         if each not in seen:
             seen[each] = None
             waiting += evaluation.graph.links.uses[each]
-    return [each for each in seen if _is_measured(evaluation, each)]
+    return seen
 
 
 def _is_measured(evaluation, identity):
@@ -65,20 +78,3 @@ def _measured(worked):
     name = worked.entry.get("tape")
     tape = next((each for each in worked.settings.tapes if each.name == name), None)
     return tape is not None and (tape.block is not None or tape.distance is not None)
-
-
-def lengths(worked):
-    """(key, label, value) of every length among the answers, and of every item of a list."""
-    for each, item, value in linkable_answers(worked.reckoner, worked.found):
-        if each.kind == "length":
-            yield each.key if item is None else f"{each.key}.{item}", label_of(each, item), value
-
-
-def value_of(worked, key):
-    """The exact inches of an answer by its key; None is a reading's own."""
-    if key is None:
-        return worked.named("").value
-    values = {each: value for each, _, value in lengths(worked)}
-    if key not in values:
-        raise Refusal("impossible", "That answer is not there any more.", "Measure again.")
-    return rational(values[key])

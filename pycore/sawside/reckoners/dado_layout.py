@@ -7,6 +7,7 @@ from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import (
     Answer,
+    Fit,
     Reckoner,
     Reckoning,
     choice,
@@ -260,4 +261,5 @@ RECKONER = Reckoner(
         "rabbets": "upper",
         "panel": "23/32",
     },
+    fits=(Fit("width", lambda given: ("play", given.play), "more"),),
 )  # fmt: skip

@@ -174,6 +174,20 @@ class Reckoning:
 
 
 @dataclass(frozen=True, slots=True)
+class Fit:
+    """Which clearance has to cover what an answer may be off by.
+
+    `clearance(given)` is (key of its field, all of it in exact inches, on both sides together), or
+    None where this case has none. It gets tight when the true `answer`, one length or a list of
+    them, is "less" or "more" than was told.
+    """
+
+    answer: str
+    clearance: Callable[[Any], tuple[str, Any] | None]
+    tight_when: str
+
+
+@dataclass(frozen=True, slots=True)
 class Reckoner:
     """One question. `asks` is the one sentence that it answers, `words` what a person looks for.
 
@@ -194,3 +208,4 @@ class Reckoner:
     order: int = 100
     makes_parts: bool = False
     solve_one_of: tuple[str, ...] = ()
+    fits: tuple[Fit, ...] = ()

@@ -6,6 +6,7 @@ from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
 from sawside.reckoners.shared.frame_pieces import (
     FIRST_ANSWERS,
+    FITS,
     LAST_ANSWERS,
     MEASURED,
     OFFSETS,
@@ -143,4 +144,5 @@ RECKONER = Reckoner(
         "rabbet": "3/8", "clearance": "1/16", "stick": "96",
     },
     makes_parts=True,
+    fits=FITS,
 )  # fmt: skip

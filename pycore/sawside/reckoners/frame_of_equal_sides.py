@@ -13,6 +13,7 @@ from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import Reckoner, Reckoning, choice, count, length
 from sawside.reckoners.shared.frame_pieces import (
     FIRST_ANSWERS,
+    FITS,
     LAST_ANSWERS,
     MEASURED,
     OFFSETS,
@@ -120,4 +121,5 @@ RECKONER = Reckoner(
         "rabbet": "3/8", "clearance": "1/16", "stick": "72",
     },
     makes_parts=True,
+    fits=FITS,
 )  # fmt: skip

@@ -7,7 +7,7 @@ from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import to_mark
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, length
 from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
@@ -76,6 +76,12 @@ def compute(given, show):
     )
 
 
+def _room(given):
+    """(field, room at both edges at the dampest, as much as it is of the panel cut today)."""
+    grown = 1 + board_of(given).growth(Fraction(1))
+    return "clearance", 2 * given.clearance / grown
+
+
 RECKONER = Reckoner(
     key="panel_in_its_groove",
     title="Panel in its groove",
@@ -117,4 +123,5 @@ RECKONER = Reckoner(
         "now": "8",
         "year": "most",
     },
+    fits=(Fit("width", _room, "less"),),
 )

@@ -6,6 +6,7 @@ from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import (
     Answer,
     End,
+    Fit,
     Part,
     Reckoner,
     Reckoning,
@@ -87,6 +88,20 @@ def _working(given, show, shelf, inside, sides, adds, clearance):
     yield f"Inside: {sum_}{show.equals(inside)}"
     if sides:
         yield f"Outside: {show.number(inside)} + {side}{show.equals(inside + sides)}"
+
+
+def _room(given):
+    """(field, room at both ends together); None for a shelf that is fixed tight."""
+    key = {"dado": "play", "pins": "gap"}.get(given.joint)
+    return key and (key, 2 * getattr(given, key))
+
+
+def _room_of_shelf(given):
+    return _room(given) if given.shelf is None else None
+
+
+def _room_of_case(given):
+    return None if given.shelf is None else _room(given)
 
 
 RECKONER = Reckoner(
@@ -192,4 +207,5 @@ RECKONER = Reckoner(
         "how_many": "2",
     },
     solve_one_of=("width", "shelf"),
+    fits=(Fit("shelf", _room_of_shelf, "less"), Fit("inside", _room_of_case, "more")),
 )  # fmt: skip

@@ -7,7 +7,7 @@ from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import Answer, End, Part, choice, kerf, length
+from sawside.reckoners.declaration import Answer, End, Fit, Part, choice, kerf, length
 
 MEASURED = (
     choice(
@@ -65,6 +65,14 @@ LAST_ANSWERS = (
     Answer("sticks", "To buy", "text"),
     Answer("total", "Stock used, with the cuts", "lengths"),
 )
+
+
+def _room(given):
+    """(field, room at both sides together) of what goes in the rabbet."""
+    return ("clearance", 2 * given.clearance) if given.around == "panel" else None
+
+
+FITS = (Fit("inside", _room, "more"),)
 
 
 def grown(given):
