@@ -22,7 +22,8 @@ def project():
     """A project with something of everything that can be kept."""
     return acts(
         linked(),
-        ("describe", {"id": "1", "where": "at the floor", "side": "light", "photo": "p1"}),
+        ("describe", {"id": "1", "where": "at the floor", "side": "light", "off": "1/16",
+                      "photo": "p1"}),
         ("correct", {"id": "1", "text": "37 1/2", "when": WHEN}),
         ("tolerance", {"text": "1/32"}),
         ("keep_note", {"text": "Glue up on Friday.\nThen sand."}),

@@ -53,6 +53,7 @@ DAMAGE = [
     (damage(["entries", 0, "side"], "thick"), "message", "document.entries[0].side"),
     (damage(["entries", 0, "photo"], "../x"), "message", "document.entries[0].photo"),
     (damage(["entries", 0, "fineness"], "1/7"), "message", "document.entries[0].fineness"),
+    (damage(["entries", 0, "off"], ["1/16"]), "message", "document.entries[0].off"),
     (damage(["entries", 0, "earlier"], [3]), "message", "document.entries[0].earlier[0]"),
     (damage(["entries", 0, "text"], "\ud800"), "message", "document.entries[0].text"),
     (damage(["tolerance"], "1/8"), "message", "document.tolerance"),

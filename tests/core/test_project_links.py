@@ -136,7 +136,13 @@ def test_a_reading_is_corrected_by_the_tape_that_it_was_read_with():
 
 
 def test_what_is_told_of_a_reading_is_kept_and_its_earlier_texts_as_well():
-    told = {"where": "at the floor", "side": "light", "fineness": "1/32", "photo": "p1"}
+    told = {
+        "where": "at the floor",
+        "side": "light",
+        "fineness": "1/32",
+        "off": "1/16",
+        "photo": "p1",
+    }
     document = changed(begun(), "keep_reading", name="Width", text="37 9/16",
                        when="2026-11-24T18:05", **told)  # fmt: skip
     document = changed(document, "correct", id="1", text="37 7/16", when="2026-11-25T09:30")

@@ -9,7 +9,7 @@ import pytest
 from asking import exact
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from projects import acts, answered, ask, begun, changed, linked
+from projects import acts, answered, ask, begun, changed, entry, linked
 
 
 def sure(document, identity, **more):
@@ -69,6 +69,51 @@ def test_a_rule_for_tapes_adds_what_it_allows_unless_the_tape_was_measured():
     long = changed(linked(), "correct", id="1", text="120 ft")
     assert sure(long, "1", tape="h44")["readings"][0]["by"] == "9/32″"
     assert ask("sure", linked(), id="1", tape="IV")["error"]["field"] == "tape"
+
+
+def test_what_the_person_says_counts_instead_of_the_marks_and_of_a_rule_for_tapes():
+    document = changed(linked(), "describe", id="1", off="1/8", fineness="1/32")
+    assert sure(document, "1")["worst"]["by"]["text"] == "1/8″"
+    assert sure(document, "2", tape="h44")["worst"]["by"]["text"] == "1/8″"
+    seen = entry(document, "Alcove width")
+    assert (seen["off"], seen["off_told"]) == ("1/8", "1/8″")
+    light = changed(document, "describe", id="1", side="light")
+    worst = sure(light, "1")["worst"]
+    assert (worst["low"]["text"], worst["high"]["text"]) == ("37 7/16″", "37 9/16″")
+    blank = changed(document, "describe", id="1", off="")
+    assert entry(blank, "Alcove width")["off_told"] == "1/64″"
+
+
+def test_what_the_person_says_is_read_in_the_unit_of_its_reading():
+    document = changed(begun(), "keep_reading", name="a", text="950", unit="mm", off="2")
+    by = sure(document, "1")["worst"]["by"]
+    assert exact(by) == Fraction(2 * 10, 254)
+    anew = changed(document, "correct", id="1", text="37 3/8", unit="in")
+    assert entry(anew, "a")["off"] == ""
+
+
+def test_a_sum_is_off_by_what_is_said_of_it_beside_what_its_readings_are():
+    """1/32 for the alcove, and 1/16 for how the sum was carried over."""
+    document = changed(linked(), "describe", id="2", off="1/16")
+    said = sure(document, "2")
+    assert exact(said["worst"]["by"]) == Fraction(1, 32) + Fraction(1, 16)
+    assert said["measure_again"]["name"] == "Case width"
+
+
+@pytest.mark.parametrize(
+    ("off", "kind", "part"),
+    [
+        ("1/", "unreadable", ""),
+        ("13", "range", "0 to 12 in"),
+        ("-1/8", "range", "0 to 12 in"),
+        ("2 in²", "unreadable", ""),
+        ("x" * 90, "unreadable", ""),
+    ],
+)
+def test_what_cannot_be_read_as_off_by_so_much_is_refused_beside_its_field(off, kind, part):
+    error = ask("change", linked(), act={"act": "describe", "id": "1", "off": off})["error"]
+    assert (error["field"], error["kind"]) == ("off", kind)
+    assert part in error["message"]
 
 
 def test_another_answer_may_be_asked_for():

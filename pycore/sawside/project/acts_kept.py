@@ -63,6 +63,8 @@ def correct(document, act):
         new = entry | {"text": text}
         if "unit" in act:
             new["unit"] = _unit(document, act)
+        if new["unit"] != entry["unit"]:
+            new.pop("off", None)
         if text != entry["text"]:
             new.pop("when", None)
             before = {key: entry[key] for key in ("text", "unit", "when") if key in entry}

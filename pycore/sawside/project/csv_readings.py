@@ -5,7 +5,14 @@ from sawside.project.csv_text import read_table, written
 from sawside.project.evaluate import Evaluation
 from sawside.project.measures import cells, columns
 
-_TOLD = {"Where": "where", "Tape": "tape", "Side": "side", "When": "when", "Read to": "fineness"}
+_TOLD = {
+    "Where": "where",
+    "Tape": "tape",
+    "Side": "side",
+    "When": "when",
+    "Read to": "fineness",
+    "Off by": "off",
+}
 HEADER = ("Name", "Text", "Unit", *columns("Length")[1:], *_TOLD)
 
 

@@ -50,9 +50,11 @@ READING = {
     "side": _side,
     "when": moment_checked,
     "fineness": _fineness,
+    "off": words_checked,
     "photo": photo_checked,
 }
-"""What is told of a reading beside its text; each may be left out."""
+"""What is told of a reading beside its text; each may be left out. `off` is a length in the unit
+of the reading: what the person says that it may be off by."""
 
 ABOUT = dict.fromkeys(
     ("material", "grain", "place", "rough_length", "rough_width", "rough_thickness"), words_checked

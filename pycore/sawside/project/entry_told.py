@@ -1,11 +1,13 @@
 """One entry of a project as data: what it says, what it uses, and what it waits for."""
 
 from sawside.lengths.display import mark_text
+from sawside.lengths.fine import fine_text
 from sawside.lengths.marks import GRIDS, to_mark
-from sawside.project.fineness import fineness_of
+from sawside.lengths.show import Show
+from sawside.project.fineness import bounds, fineness_of
 from sawside.reckoners import RECKONERS
 
-_READING = ("where", "tape", "side", "when", "photo")
+_READING = ("where", "tape", "side", "when", "fineness", "off", "photo")
 
 
 def entry_told(entry, evaluation):
@@ -51,10 +53,11 @@ def _reading_told(entry, worked):
     told["earlier"] = [
         {"text": each["text"], "when": each.get("when", "")} for each in entry.get("earlier", ())
     ]
-    told["fineness"] = entry.get("fineness", "")
-    told["fineness_told"] = ""
+    told["fineness_told"] = told["off_told"] = ""
     if worked.ok and worked.power == 1 and not worked.names:
         step = fineness_of(worked)
         grid = next(grid for grid in GRIDS.values() if grid.step == step)
         told["fineness_told"] = mark_text(to_mark(step, grid), grid.unit)
+    if worked.ok and any(ends := bounds(worked)):
+        told["off_told"] = fine_text(max(map(abs, ends)), Show(worked.settings))
     return told

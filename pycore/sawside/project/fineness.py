@@ -1,7 +1,8 @@
-"""How finely a reading was taken: what it says itself, or else what its text shows.
+"""What a reading may be off by: what the person says, or else by how finely it was taken.
 
-A reading is taken to be off by half of that at most, either way, and to one side only where the
-person said that it was light or heavy of its mark.
+How finely is what it says itself, or else what its text shows; it is taken to be off by half of
+that at most. Either is either way, and to one side only where the person said that it was light or
+heavy of its mark.
 """
 
 from fractions import Fraction
@@ -26,10 +27,13 @@ def fineness_of(worked):
 
 
 def bounds(worked):
-    """(least, most) that the true length may differ from what was read, in exact inches."""
-    if worked.power != 1 or worked.names:
+    """(least, most) that the true length may differ from what was read, in exact inches.
+
+    A sum of names is off by what they are; only what the person says of the sum itself counts here.
+    """
+    if worked.power != 1 or (worked.names and worked.off is None):
         return Fraction(0), Fraction(0)
-    half = fineness_of(worked) / 2
+    half = fineness_of(worked) / 2 if worked.off is None else worked.off
     side = worked.entry.get("side")
     return (0 if side == "heavy" else -half), (0 if side == "light" else half)
 

@@ -17,7 +17,7 @@ class Reading:
         self.name = evaluation.names[identity]
         self.worked = worked = evaluation.worked[identity]
         low, high = bounds(worked)
-        if rule is not None and not _measured(worked):
+        if rule is not None and worked.off is None and not _measured(worked):
             allowed = tolerance(rule, min(abs(worked.named("").value), _LONGEST)).inches
             low, high = low - allowed, high + allowed
         self.low, self.high = low, high
@@ -48,11 +48,17 @@ class Moved:
         return self._known[key]
 
     def _work(self, offs):
-        after = set(offs).union(*(self._evaluation.graph.links.after(each) for each in offs))
+        graph, worked = self._evaluation.graph, self._evaluation.worked
+        after = set(offs).union(*(graph.links.after(each) for each in offs))
         again = after & self._behind.keys()
-        worked = self._evaluation.worked
         instead = {each: result for each, result in worked.items() if each not in again}
-        instead |= {each: moved(worked[each], by) for each, by in offs.items()}
+        for each in sorted(offs, key=graph.links.order.index):
+            now = worked[each]
+            if graph.known[each].calls:  # a sum first moves with what it uses
+                now = Evaluation(self._document, instead).worked[each]
+            if not now.ok:
+                return now
+            instead[each] = moved(now, offs[each])
         return Evaluation(self._document, instead).worked[self._identity]
 
 
@@ -70,7 +76,8 @@ def _behind(evaluation, identity):
 def _is_measured(evaluation, identity):
     known = evaluation.graph.known[identity]
     worked = evaluation.worked[identity]
-    return known.entry["kind"] == "reading" and not known.calls and worked.power == 1
+    is_length = known.entry["kind"] == "reading" and worked.power == 1
+    return is_length and (not known.calls or worked.off is not None)
 
 
 def _measured(worked):

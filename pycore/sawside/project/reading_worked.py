@@ -4,10 +4,13 @@ from functools import cached_property
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.names import Named
-from sawside.lengths.reader import read
+from sawside.lengths.reader import read, read_length
 from sawside.lengths.show import Show
 from sawside.reckoning.answers import length_told, refuse_beyond_a_mile
 from sawside.reckoning.reading import value_told
+
+MOST_OFF = 12
+"""Inches: whoever may be off by more has not measured."""
 
 
 class ReadingWorked:
@@ -22,6 +25,7 @@ class ReadingWorked:
         self.read_as, self.power = reading.value, reading.power
         value = self._corrected(reading) if "tape" in entry else reading.value
         self._named = Named(value, reading.power)
+        self.off = self._said_off() if "off" in entry else None
 
     def _corrected(self, reading):
         name = self.entry["tape"]
@@ -39,6 +43,24 @@ class ReadingWorked:
         true = tape.true(reading.value)
         refuse_beyond_a_mile("Length", true)
         return true
+
+    def _said_off(self):
+        """What the person says that it may be off by, in exact inches."""
+        if self.power != 1:
+            raise Refusal("conflict", "Only a length may be off by a length.", "Clear that field.",
+                          field="off")  # fmt: skip
+        try:
+            off = read_length(self.entry["off"], self.settings.unit).value
+        except Refusal as refusal:
+            raise refusal.of("off") from None
+        if not 0 <= off <= MOST_OFF:
+            raise Refusal(
+                "range",
+                f"A reading may be off by 0 to {MOST_OFF} in.",
+                "Check the number and its unit.",
+                field="off",
+            )
+        return off
 
     def named(self, label):
         """What its name stands for; it has no other answers."""
