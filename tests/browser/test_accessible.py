@@ -11,7 +11,7 @@ from tests.browser.hand import keep_as
 SCRIPTS = [ROOT / "web/node_modules/axe-core/axe.min.js", ROOT / "tests/browser/accessible.js"]
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings", "shop-sheet"]
-PLACES += ["labels", "backup", "note", "reading/1", "sure/2", "try/2/piece"]
+PLACES += ["labels", "backup", "note", "reading/1", "sure/1", "sure/2", "try/2/piece"]
 PLACES += ["about/2/piece", "new-reading"]
 
 

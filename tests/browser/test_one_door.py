@@ -43,7 +43,8 @@ def messages():
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
     yield {"do": "entry", "document": CABINET, "id": "2"}
-    yield {"do": "sure", "document": CABINET, "id": "2"}
+    yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
+    yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}
     for what in ("parts", "readings", "cuts"):
         table = sawside.handle({"do": "csv", "document": CABINET, "what": what})["text"]
         yield {"do": "csv", "document": CABINET, "what": what}

@@ -1,3 +1,4 @@
+import { isUnkept } from "../store/draft.js";
 import { latest } from "../store/latest.js";
 import { naming } from "../store/naming.js";
 import { button, element } from "../widgets/element.js";
@@ -77,6 +78,7 @@ export function question(app, key, entryId) {
     return [
       button(keeper.label, keeper.keep, { class: "button primary" }),
       said.stick ? button("Print at true size", print) : null,
+      isKept() ? button("How sure", () => app.go(`sure/${entry.id}`)) : null,
       plain ? button("Copy", () => app.copy(plain), { class: "button quiet" }) : null,
     ];
   }
@@ -91,6 +93,8 @@ export function question(app, key, entryId) {
     if (said?.ok) result.scrollIntoView({ block: "start" });
   }
 
+  /** What is told is how sure the kept line is, not what is typed over it. */
+  const isKept = () => entry && !isUnkept(app.state.get(), entry.id);
   const print = () => app.go(["paper", key, entry?.id].filter(Boolean).join("/"));
 
   function fill(values) {

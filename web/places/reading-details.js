@@ -2,7 +2,7 @@ import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { readingPhoto } from "./reading-photo.js";
 
-const DETAILS = ["where", "tape", "side", "fineness"];
+const DETAILS = ["where", "tape", "side", "fineness", "off"];
 const SIDES = [
   { value: "", label: "On the mark" },
   { value: "light", label: "Light" },
@@ -31,10 +31,17 @@ const fieldsOf = (app) => {
       choices: [{ value: "", label: "As usual" }, ...marks.filter(({ value }) => value)],
       help: "How finely it was read: “How sure” counts with it.",
     },
+    {
+      key: "off",
+      label: "May be off by",
+      kind: "length",
+      may_be_blank: true,
+      help: "What you say yourself. Blank is half of what it was read to.",
+    },
   ];
 };
 
-/** What belongs to a reading beside its number: where, with what, how finely, when, earlier ones, a photo. */
+/** What belongs to a reading beside its number: where, with what, how finely, how sure, when, earlier ones, a photo. */
 export function readingDetails(app, id) {
   const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
   const kept = () => Object.fromEntries(DETAILS.map((key) => [key, entry()[key] ?? ""]));
@@ -47,6 +54,7 @@ export function readingDetails(app, id) {
     onInput: (values) => {
       typed = values;
     },
+    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: entry().unit, peek: () => ({ lines: [] }) }),
   });
 
   /** A choice is kept at once, what is typed when its field is left. */
@@ -62,9 +70,11 @@ export function readingDetails(app, id) {
 
   function draw() {
     const { when, earlier: before = [] } = entry();
+    const { off_told: off } = app.state.get().view?.entries.find((each) => each.id === id) ?? {};
     const line = (each) => element("li", {}, [each.text, moment(each.when)].filter(Boolean).join(", "));
     earlier.replaceChildren(
       ...[
+        off ? element("p", { class: "help" }, `“How sure” counts up to ${off}.`) : null,
         when ? element("p", { class: "help" }, `Measured ${moment(when)}.`) : null,
         before.length ? element("h3", {}, "Earlier") : null,
         before.length ? element("ol", {}, [...before].reverse().map(line)) : null,

@@ -1,20 +1,53 @@
-import { button, element } from "../widgets/element.js";
-import { fraction } from "../widgets/fraction.js";
+import { latest } from "../store/latest.js";
+import { element } from "../widgets/element.js";
+import { form } from "../widgets/form.js";
+import { sureAnswer } from "./sure-answer.js";
 
-/** How sure a number is: what it may be off by, which reading makes most of it, whether a fit covers it. */
-export function sure(app, id) {
-  const answer = element("div", { class: "sure" });
+/** How sure a number of an entry is: which one, what tapes may be off by, and what the core says of it. */
+export function sure(app, id, answer = "") {
+  const which = element("div");
+  const rule = element("div");
+  const result = element("output", { class: "result" });
   const entry = () => app.state.get().view?.entries.find((each) => each.id === id);
+  const request = latest(app.ask);
+  let asked = { answer, tape: app.state.get().sure.tape };
+  let drawn = "";
 
-  async function ask() {
+  function ask() {
     const { record } = app.state.get();
-    if (!record) return;
-    const said = await app.ask({ do: "sure", document: record.document, id });
-    answer.replaceChildren(
+    if (record) request({ do: "sure", document: record.document, id, ...asked }, show);
+  }
+
+  /** A number or a rule that is no more gives way to the usual one. */
+  function show(said) {
+    if (!said.ok && asked[said.error.field]) {
+      asked = { ...asked, [said.error.field]: "" };
+      return ask();
+    }
+    if (said.ok) drawFields(said);
+    result.replaceChildren(
       ...(said.ok
-        ? told(app, said)
+        ? sureAnswer(app, said)
         : [element("p", { class: "trouble" }, `${said.error.message} ${said.error.remedy}`)]),
     );
+  }
+
+  /** Drawn anew only when others are offered: what was tapped keeps the focus. */
+  function drawFields({ fields, asked: values }) {
+    const now = JSON.stringify(fields);
+    if (now === drawn) return;
+    drawn = now;
+    for (const [key, place] of Object.entries({ answer: which, tape: rule })) {
+      const own = fields.filter((field) => field.key === key);
+      const onInput = (typed) => choose(key, typed[key]);
+      place.replaceChildren(form({ fields: own, values, onInput }).node);
+    }
+  }
+
+  function choose(key, value) {
+    asked = { ...asked, [key]: value };
+    app.state.set({ sure: { tape: asked.tape } });
+    ask();
   }
 
   ask();
@@ -23,48 +56,10 @@ export function sure(app, id) {
     { class: "question" },
     element("a", { class: "back", href: `#project/${id}` }, "‹ Project"),
     element("h2", {}, `How sure: ${entry()?.name ?? ""}`),
-    answer,
+    which,
+    result,
+    rule,
   );
   node.refresh = (changed) => changed.includes("record") && ask();
   return node;
 }
-
-function told(app, { value, label, worst, likely, readings, measure_again: again, fit, said }) {
-  return [
-    element(
-      "div",
-      { class: "main-answer" },
-      element("p", { class: "answer-label" }, label),
-      fraction(value, "fraction-huge"),
-      element("p", {}, said),
-    ),
-    fit ? element("p", { class: fit.covers ? "fit" : "fit trouble" }, `${fit.label}: ${fit.said}`) : null,
-    again
-      ? element(
-          "p",
-          { class: "again" },
-          again.said,
-          button(`Measure ${again.name} again`, () => app.go(`reading/${again.id}`), { class: "button primary wide" }),
-        )
-      : null,
-    element("dl", { class: "answers" }, between("Likely", likely), between("At worst", worst)),
-    readings.length ? element("h3", {}, "Where it comes from") : null,
-    element("ul", { class: "sure-readings" }, readings.map(share)),
-  ].filter(Boolean);
-}
-
-const between = (label, { low, high, by }) =>
-  element(
-    "div",
-    { class: "answer" },
-    element("dt", {}, `${label}, within ${by.text}`),
-    element("dd", {}, fraction(low, "fraction-large"), element("span", {}, "to"), fraction(high, "fraction-large")),
-  );
-
-const share = ({ name, text, by, moves, share: part }) =>
-  element(
-    "li",
-    { class: "answer" },
-    element("span", {}, `${name}: ${text} ± ${by}`),
-    element("span", { class: "aside" }, `moves it by ${moves.text}, ${part}`),
-  );

@@ -1,5 +1,5 @@
 /** What is written to the store as it changes, so that the page opens as it was left. */
-const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "backups"];
+const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "sure", "backups"];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
@@ -24,6 +24,7 @@ export function createState(start, keep, onRefused) {
     offline: null,
     record: null,
     saw: { order: "set-up", light: "" },
+    sure: { tape: "" },
     backups: {},
     ...start,
   };

@@ -58,6 +58,7 @@ class _Told:
             "name": reading.name,
             "text": reading.worked.entry["text"],
             "by": _size(reading, max(-reading.low, reading.high)),
+            "off": _off(reading),
             "moves": None if influence.limit else self.fine.told("moves", "Moves it by", most),
             "share": None if share is None else _percent(share),
         }
@@ -119,6 +120,15 @@ class _Told:
 
 def _size(reading, by):
     return fine_text(by, Show(reading.worked.settings))
+
+
+def _off(reading):
+    """What a reading may be off by, and which way: "± 1/32″", "up to 1/32″ less"."""
+    less, more = _size(reading, -reading.low), _size(reading, reading.high)
+    if -reading.low == reading.high:
+        return f"± {more}"
+    ways = ((reading.low, f"{less} less"), (reading.high, f"{more} more"))
+    return f"up to {' or '.join(told for size, told in ways if size)}"
 
 
 def _percent(share):

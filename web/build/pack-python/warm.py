@@ -9,6 +9,17 @@ import json
 import sawside
 
 METRIC = {"unit": "mm"}
+HANGING = {
+    "how_many_fit": {"stick": "[Alcove width]", "piece": "9"},
+    "shelf_length": {"width": "[Alcove width]"},
+    "corner_setting": {
+        "found": "lengths",
+        "one_leg": "[Alcove width]",
+        "other_leg": "30",
+        "across": "48",
+    },
+}
+"""Lines that follow a reading: a count, a fit, an angle."""
 
 
 def ask(**message):
@@ -48,7 +59,11 @@ def of_project(document, kept):
     """Each message about a project once."""
     ask(do="view", document=document)
     ask(do="entry", document=document, id=kept)
-    ask(do="sure", document=document, id=kept)
+    ask(do="sure", document=document, id=kept, tape="h44")
+    for reckoner, values in HANGING.items():
+        line = {"act": "keep_line", "reckoner": reckoner, "values": values}
+        hung = ask(do="change", document=document, act=line)
+        ask(do="sure", document=hung.get("document"), id=hung.get("id"), tape="II")
     ask(do="labels", document=document, paper="a4", values={})
     for what in ("parts", "readings", "cuts"):
         table = ask(do="csv", document=document, what=what).get("text", "")
