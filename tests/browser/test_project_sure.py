@@ -40,7 +40,7 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     page.get_by_text("Alcove width: 37 9/16, ± 1/16″").wait_for()
     assert page.get_by_role("radio", name="Inside width", exact=True).is_checked()
     page.reload()
-    page.get_by_text("7 7/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
+    page.get_by_text("7 9/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
     assert page.get_by_role("radio", name="NIST Handbook 44").is_checked()
 
     page.get_by_role("button", name="Measure Alcove width again").tap()

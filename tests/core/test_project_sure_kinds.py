@@ -89,6 +89,16 @@ def test_a_small_angle_that_readings_hardly_move_is_not_told_as_none():
     assert said["said"].endswith("likely within less than 0.01°, at worst within less than 0.01°.")
 
 
+def test_a_difference_without_its_sign_is_unsure_by_both_diagonals_together():
+    """(p² − q²) ÷ 4w of p = q = 50, w = 40: a move of h is 2 p h ÷ 4w, of both twice that."""
+    values = {"width": "40", "height": "30", "rising": "[P]", "falling": "[Q]"}
+    said = sure(*with_line("out_of_square", values, P="50", Q="50"))
+    one = 2 * 50 * HALF / (4 * 40)
+    assert float(exact(said["worst"]["high"])) == pytest.approx(2 * one, rel=1e-3)
+    assert exact(said["worst"]["low"]) == 0
+    assert said["likely"] is not None
+
+
 def fitting(stick, piece):
     """Pieces of a stick, with cuts 1/8 wide."""
     values = {"stick": "[Stick]", "piece": "[Piece]", "kerf": "1/8"}

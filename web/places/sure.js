@@ -3,7 +3,10 @@ import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { sureAnswer } from "./sure-answer.js";
 
-/** How sure a number of an entry is: which one, what tapes may be off by, and what the core says of it. */
+/**
+ * How sure a number of an entry is: which one, what tapes may be off by, and what the core says of it.
+ * The address names the number, so that going back finds it again.
+ */
 export function sure(app, id, answer = "") {
   const which = element("div");
   const rule = element("div");
@@ -47,6 +50,7 @@ export function sure(app, id, answer = "") {
   function choose(key, value) {
     asked = { ...asked, [key]: value };
     app.state.set({ sure: { tape: asked.tape } });
+    history.replaceState(null, "", `#sure/${id}/${encodeURIComponent(asked.answer)}`);
     ask();
   }
 

@@ -3,8 +3,8 @@
 Where the number follows the readings evenly, the moves are added at worst, and likely is the root
 of the sum of their squares, as errors that know nothing of one another add up (textbook error
 propagation; the readings are taken as independent). A count, or a length that hangs on one, goes
-in steps: half of a move does not make half of the change. Its range is then found by moving each
-reading alone and all together, and no likely case is told.
+in steps, and some numbers turn round: half of a move does not make half of the change. The range is
+then found by moving each reading alone and all together, and no likely case is told.
 """
 
 from fractions import Fraction
@@ -42,6 +42,12 @@ class Influence:
             if end is None:
                 return self._case.limit({self.reading.id: by})
         return None
+
+    @property
+    def turns(self):
+        """Whether the number moves the same way at both ends."""
+        low, high = self.ends
+        return low * high > 0
 
     def steps(self):
         """Whether half of the way does clearly not make half of the change."""
@@ -97,8 +103,12 @@ class Doubt:
         return sum((each.spread**2 for each in self.influences), Fraction(0))
 
     def _all_at_once(self, case):
-        """See whether the number steps, and take its range from all readings at once if so."""
+        """See whether the number steps, and take its range from all readings at once if so.
+
+        What grows either way, as a difference without its sign does, has no one bad direction.
+        """
         ways = [(each.reading, each.way()) for each in self.influences]
+        one_way = not any(each.turns for each in self.influences)
         ends = []
         for wanted in (-1, 1):
             offs = {
@@ -112,8 +122,7 @@ class Doubt:
                 return
         self.steps = (
             self.number.kind == "count"
-            or _apart(self.low, ends[0])
-            or _apart(self.high, ends[1])
+            or (one_way and (_apart(self.low, ends[0]) or _apart(self.high, ends[1])))
             or any(each.steps() for each in self.influences)
         )
         if self.steps:

@@ -33,7 +33,7 @@ class _Told:
         }
 
     def _worst_label(self):
-        """Between its ends a length that steps may go further than at them; a count can't."""
+        """Between the ends of its readings a length that steps may go further; a count does not."""
         ends_only = self.doubt.steps and self.number.kind != "count"
         return "With the readings at their ends" if ends_only else "At worst"
 
@@ -97,8 +97,8 @@ class _Told:
         if self.number.kind == "count":
             return f", at worst between {low} and {high}. It goes in steps: no likely case is told."
         return (
-            f", or between {low} and {high} with the readings at their ends. It goes in steps: "
-            "in between it may lie beyond these, and no likely case is told."
+            f", or between {low} and {high} with the readings at their ends. It does not follow "
+            "them evenly: in between it may lie beyond these, and no likely case is told."
         )
 
     def _texts(self, low, high):
