@@ -44,6 +44,9 @@ def test_light_and_heavy_go_to_one_side_only():
     document = changed(linked(), "describe", id="1", side="light")
     worst = sure(document, "1")["worst"]
     assert (worst["low"]["text"], worst["high"]["text"]) == ("37 17/32″", "37 9/16″")
+    assert sure(document, "1")["readings"][0]["off"] == "up to 1/32″ less"
+    both = sure(document, "1", tape="h44")["readings"][0]["off"]
+    assert both == "up to 1/16″ less or 1/32″ more"
 
 
 @pytest.mark.parametrize(

@@ -31,11 +31,12 @@ def bounds(worked):
 
     A sum of names is off by what they are; only what the person says of the sum itself counts here.
     """
+    none = Fraction(0)
     if worked.power != 1 or (worked.names and worked.off is None):
-        return Fraction(0), Fraction(0)
+        return none, none
     half = fineness_of(worked) / 2 if worked.off is None else worked.off
     side = worked.entry.get("side")
-    return (0 if side == "heavy" else -half), (0 if side == "light" else half)
+    return (none if side == "heavy" else -half), (none if side == "light" else half)
 
 
 def _on(value, step):
