@@ -25,7 +25,7 @@ state = createState(shown, database.keepPage, (error) => app.storeRefused(error)
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
-const accept = (changed) => app.accept(changed);
+const accept = (changed, leave) => app.accept(changed, leave);
 const dropped = (name) => app.notice(`${name} was deleted in another tab.`);
 const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped });
 const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });

@@ -74,8 +74,13 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     page.reload()
     for words in ("eleven sixteenths", "thirteen sixteenths"):
         page.locator("#place").get_by_role("button", name="Undo").tap()
+        review.get_by_role("button", name="Accept").tap()
         rail.get_by_text(f"forty-one and {words} inches").wait_for()
     page.locator("#place").get_by_role("button", name="Redo").tap()
+    review.get_by_role("button", name="Leave it").tap()
+    page.locator("#place").get_by_role("button", name="Redo").tap()
+    review.get_by_text("Done again: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
+    review.get_by_role("button", name="Accept").tap()
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
     open_place(page, "At the saw")
     page.locator(".piece-wrong", has_text="can be cut down by 1/8″").wait_for()
@@ -139,6 +144,7 @@ def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_on
     rail.get_by_text("There is no Alcove width in this project").wait_for()
     rail.get_by_text("[Alcove width] − 1/4, 2 1/4").wait_for()
     page.locator("#place").get_by_role("button", name="Undo").tap()
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     rail.get_by_text("forty-one and thirteen sixteenths inches").wait_for()
 
 

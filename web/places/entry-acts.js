@@ -1,3 +1,5 @@
+import { draftIn } from "../store/draft.js";
+import { draftKey } from "../store/state.js";
 import { button } from "../widgets/element.js";
 
 /** What opens an entry of the project, by its kind, and what it can be asked. */
@@ -7,7 +9,22 @@ export function entryActs(app, entry) {
   const sure = ok && kind !== "note" ? button("How sure", () => app.go(`sure/${id}`)) : null;
   if (kind === "line") return [button("Open", () => app.go(`work-out/${reckoner}/${id}`)), sure];
   if (kind === "note") return [button("Open", () => app.go(`note/${id}`))];
-  return [button("Correct", () => app.go(`reading/${id}`)), sure];
+  return [button("Correct", () => app.go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
+}
+
+const isLength = ({ ok, headline }) => ok && headline?.kind === "length";
+
+const PIECE = "piece_by_hand";
+
+/** A piece as long as the entry, for the list at the saw. What is typed there already stays. */
+function toPieces(app, { insert }) {
+  const draft = draftIn(app.state, draftKey(PIECE));
+  return button("Cut a piece of it", () => {
+    const typed = draft.get().values ?? {};
+    if (typed.length?.trim()) app.notice("A piece is begun already: its length stays as it was typed.");
+    else draft.keep({ values: { ...typed, length: insert }, changed: true, unit: app.unit() });
+    app.go(`work-out/${PIECE}`);
+  });
 }
 
 /** What was typed into an entry, for one that has no answer now. */

@@ -51,7 +51,10 @@ function row(app, entry, take) {
     others.hidden = false;
     others.firstElementChild?.focus();
   }
-  const more = button("More of it", open, { class: "button quiet", "aria-label": `More of ${entry.name}` });
+  const more = button("Its other numbers", open, {
+    class: "button quiet",
+    "aria-label": `Other numbers of ${entry.name}`,
+  });
   return element(
     "li",
     { class: "pick-row" },

@@ -4,6 +4,7 @@ import { button, element } from "../widgets/element.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 import { lineMark } from "../widgets/tally-lines.js";
 import { trouble } from "../widgets/trouble.js";
+import { unbroken } from "../widgets/unbroken.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
@@ -18,7 +19,7 @@ export function padAnswer(app, onKept) {
   let current = null;
   let refused = null;
 
-  const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, sentence));
+  const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
 
   /** Ask about `asked`; `text` is what is sent in its place, where that is only a line's number. */
   function ask(asked, text = asked) {
@@ -42,7 +43,7 @@ export function padAnswer(app, onKept) {
     output.classList.toggle("waiting", !said.ok);
     output.dataset.for = asked;
     wrong.show(said.ok ? null : said.error, { quiet: asked !== refused });
-    echo.textContent = said.ok && app.state.get().pad.text ? `read as ${said.echo}` : "";
+    echo.textContent = said.ok && app.state.get().pad.text ? `read as ${unbroken(said.echo)}` : "";
     keep.disabled = !said.ok;
     if (said.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
   }

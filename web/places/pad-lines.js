@@ -17,7 +17,10 @@ export function padLines(app, onUse) {
     lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse));
     node.hidden = all.length === 0;
     toAll.setAttribute("aria-label", `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
-    lines.scrollTop = lines.scrollHeight;
+    // The last line stands above the entry; before the pad itself stands there is nothing to scroll.
+    requestAnimationFrame(() => {
+      lines.scrollTop = lines.scrollHeight;
+    });
   };
 
   return node;

@@ -110,7 +110,7 @@ export function pad(app) {
     else app.notice("Nothing is kept in the project yet that has a number.");
   }
 
-  const acts = { Enter: enter, named: takeNamed };
+  const acts = { Enter: enter, project: takeNamed };
   for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   let drawn = null;

@@ -19,10 +19,11 @@ export function reading(app, id) {
   const read = latest(askInProject(app, correction));
   const result = element("output", { class: "result", tabindex: "-1" });
   const details = readingDetails(app, id);
+  const isSum = app.state.get().view?.entries.some((each) => each.id === id && each.uses.length > 0);
   let was = entry;
   let said = null;
   const field = textField({
-    field: { key: "text", label: "The tape says", kind: "length", help: null },
+    field: { key: "text", label: isSum ? "The sum" : "The tape says", kind: "length", help: null },
     value: draft.get().text ?? entry.text,
     onInput: typed,
     onFocus: (input) =>

@@ -1,7 +1,7 @@
 import { refusedByStore } from "../store/refused.js";
 import { element } from "../widgets/element.js";
 import { settingsIcon } from "../widgets/icons.js";
-import { notice } from "../widgets/notice.js";
+import { notice, unsay } from "../widgets/notice.js";
 import { review } from "../widgets/review.js";
 import { keypadSheet } from "../widgets/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/status.js";
@@ -35,7 +35,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     },
     notice: (sentence, action) => notice(by("notices"), host, sentence, action),
     change,
-    tryChange: projects.change,
+    tryChange,
     undo: () => told(projects.undo()),
     redo: () => told(projects.redo()),
     copy,
@@ -62,6 +62,13 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     const answer = await projects.change(act, { was });
     if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: app.undo } : null);
     else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
+    return answer;
+  }
+
+  /** The same where the place itself shows what was done. */
+  async function tryChange(act) {
+    const answer = await projects.change(act);
+    if (answer.ok) unsay(by("notices"), host);
     return answer;
   }
 

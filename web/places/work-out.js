@@ -3,18 +3,24 @@ import { element } from "../widgets/element.js";
 /** Letters only, so that "fence's" finds "fence". */
 const plain = (text) => text.toLowerCase().replace(/[^a-z0-9 ]/g, "");
 
-/** How many of the words typed begin a word of the question. */
-function found(question, typed) {
-  const own = plain([question.title, question.asks, ...question.words].join(" ")).split(/\s+/);
+/** How many of the words typed begin a word of these texts. */
+function found(texts, typed) {
+  const own = plain(texts.join(" ")).split(/\s+/);
   return typed.filter((word) => own.some((each) => each.startsWith(word))).length;
 }
 
-/** The questions that answer to any of the words typed, those that answer to most of them first. */
+/** Most of the words first; of two alike, the one whose title has more of them, and little else. */
+const score = ({ title, asks, words }, typed) => [
+  found([title, asks, ...words], typed),
+  found([title], typed) / title.split(" ").length,
+];
+
+/** The questions that answer to any of the words typed, the likeliest first. */
 function search(questions, typed) {
   const words = plain(typed).split(/\s+/).filter(Boolean);
   if (words.length === 0) return questions;
-  const scored = questions.map((question) => [found(question, words), question]).filter(([score]) => score > 0);
-  return scored.sort(([one], [other]) => other - one).map(([, question]) => question);
+  const scored = questions.map((question) => [...score(question, words), question]).filter(([all]) => all > 0);
+  return scored.sort((one, other) => other[0] - one[0] || other[1] - one[1]).map(([, , question]) => question);
 }
 
 const link = (question) =>

@@ -1,3 +1,4 @@
+import { again, back, done, last } from "./history.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
@@ -15,17 +16,17 @@ const GONE = {
   },
 };
 
-/** How an act is remembered: done anew, taken back, or done once more. */
-const DONE = (old, undo) => ({ undo: [...old.undo, undo], redo: [] });
-const UNDONE = (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] });
-const REDONE = (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) });
+const NOTHING_LEFT = {
+  ok: false,
+  error: { kind: "nothing", message: "There is nothing left to take back.", remedy: "" },
+};
 
 /**
  * The open project. Each change is worked out by the core, shown when other numbers follow from it,
  * written with strict durability, and only then drawn. Changes run one after another; when another
  * tab was first, ours is made again on its, unless both changed one entry.
  * @param {object} page
- * @param {(changed: object) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
+ * @param {(changed: object, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
  * @param {(name: string) => void} page.dropped told when the open one was deleted in another tab
  */
 export function projectKeeper({ database, state, ask, accept, dropped }) {
@@ -59,14 +60,15 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
       ? { ok: true, document: act.document, undo: { document }, said: act.said ?? "Done.", follows: [], judged: [] }
       : ask({ do: "change", document, act: dated(act) });
 
+  const stepped = async (latest, steps) => (steps.length ? worked(latest, last(steps)) : NOTHING_LEFT);
+
   /**
    * @param {(latest: object) => Promise<object>} work from the latest record to the core's answer
-   * @param {object} how
-   * @param {(old: object, inverse: object) => object} how.history
-   * @param {boolean} [how.shown] whether what follows is shown before it is kept
+   * @param {object} [how]
+   * @param {object} [how.history] of history.js: how it is remembered and told
    * @param {object | null} [how.was] the entry as the person saw it when they began to correct it
    */
-  async function make(work, { history, shown = false, was = null }) {
+  async function make(work, { history = done, was = null } = {}) {
     for (;;) {
       const now = state.get().record;
       const latest = now ? ((await database.project(now.id)) ?? now) : await begun();
@@ -76,11 +78,12 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
         await view(latest);
         return other;
       }
-      const changed = await work(latest);
-      if (!changed.ok || !changed.undo) return changed;
+      const worked = await work(latest);
+      if (!worked.ok || !worked.undo) return worked;
+      const changed = { ...worked, said: history.said(latest, worked) };
       const moves = changed.follows.length + changed.judged.length > 0;
-      if (shown && moves && !(await accept(changed))) return TAKEN_BACK;
-      const record = { ...latest, document: changed.document, ...history(latest, changed.undo) };
+      if (moves && !(await accept(changed, history.leave))) return TAKEN_BACK;
+      const record = { ...latest, document: changed.document, ...history.kept(latest, changed.undo, changed.said) };
       const kept = await database.keepProject(record);
       if (!kept) continue;
       channel.postMessage({ id: kept.id });
@@ -115,12 +118,11 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
   };
 
   return {
-    change: (act, { was } = {}) =>
-      safely(() => make((latest) => worked(latest, act), { history: DONE, shown: true, was })),
+    change: (act, { was } = {}) => safely(() => make((latest) => worked(latest, act), { was })),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
-    changeBy: (message) => safely(() => make(({ document }) => ask(message(document)), { history: DONE, shown: true })),
-    undo: () => safely(() => make((latest) => worked(latest, latest.undo.at(-1)), { history: UNDONE })),
-    redo: () => safely(() => make((latest) => worked(latest, latest.redo.at(-1)), { history: REDONE })),
+    changeBy: (message) => safely(() => make(({ document }) => ask(message(document)))),
+    undo: () => safely(() => make((latest) => stepped(latest, latest.undo), { history: back })),
+    redo: () => safely(() => make((latest) => stepped(latest, latest.redo), { history: again })),
     open: (id) => safely(() => open(id)),
     begin: (name) => safely(async () => addNew(await begun(name))),
     /** A document from a backup as a project of its own. */

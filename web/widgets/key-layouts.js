@@ -18,7 +18,7 @@ export const WRITES = {
 };
 
 /** The keys after which digits or signs are due again. */
-export const ENDING = new Set(["half", "double", "kerf", "named", "again", "Enter"]);
+export const ENDING = new Set(["half", "double", "kerf", "project", "again", "Enter"]);
 
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 
@@ -27,14 +27,14 @@ export const LAYOUTS = {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 ′ again Enter`),
-      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . named )  123 0 ′ again Enter"),
+      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . project )  123 0 ′ again Enter"),
     ],
   },
   "pad-mm": {
     columns: 5,
     layers: [
       keys(`${NUMBERS}  more 0 . again Enter`),
-      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m named )  123 0 . again Enter"),
+      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m project )  123 0 . again Enter"),
     ],
   },
   "field-in": {

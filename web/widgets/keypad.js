@@ -24,7 +24,7 @@ const NAMES = {
   123: "digits",
   again: "again, repeat the last step",
   kerf: "subtract a kerf",
-  named: "a number from the project",
+  project: "a number from the project",
 };
 
 /** Signs so small that they are drawn larger than others. */

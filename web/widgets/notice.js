@@ -30,6 +30,12 @@ export function notice(host, place, sentence, action = null) {
   if (!action?.stays) setTimeout(close, SECONDS * 1000);
 }
 
+/** Once something else was done, what was said before, and its Undo, would be about the wrong act. */
+export const unsay = (host, place) =>
+  keepingStill(place, () => {
+    for (const old of host.querySelectorAll("[data-kind=said]")) old.remove();
+  });
+
 function keepingStill(place, change) {
   const before = place.getBoundingClientRect().top;
   change();

@@ -5,9 +5,10 @@ import { unbroken } from "./unbroken.js";
 /**
  * Show what a change brings before it is kept: each number that moves, each piece already cut.
  * @param {{said: string, follows: object[], judged: object[]}} changed of the core
+ * @param {string} leaveIt what the key says that does not accept it
  * @returns {Promise<boolean>} whether it is accepted; leaving the dialog takes it back
  */
-export function review({ said, follows, judged }) {
+export function review({ said, follows, judged }, leaveIt) {
   return new Promise((resolve) => {
     const before = document.activeElement;
     const leave = (accepted) => () => {
@@ -31,7 +32,7 @@ export function review({ said, follows, judged }) {
       element(
         "div",
         { class: "button-row" },
-        button("Take it back", leave(false)),
+        button(leaveIt, leave(false)),
         button("Accept", leave(true), { class: "button primary" }),
       ),
     );

@@ -40,11 +40,15 @@ const cutsAt = (setting, pieces) =>
           {},
           element("span", { class: "shop-title" }, piece.name),
           element("span", {}, ends(piece)),
+          wrongOf(piece).map((said) => element("strong", {}, said)),
           boxes(piece),
         ),
       ),
     ),
   );
+
+/** A ticked box must not hide that a piece was cut to what is no longer asked. */
+const wrongOf = ({ verdicts }) => verdicts.filter(({ verdict }) => verdict !== "good").map(({ said }) => said);
 
 const part = (piece) =>
   element(

@@ -1,5 +1,6 @@
 import { element, freshId } from "./element.js";
 import { trouble } from "./trouble.js";
+import { unbroken } from "./unbroken.js";
 
 /** What the phone's own keyboard is for: words. All else has the keypad. */
 const isWords = (field) => field.kind === "text";
@@ -61,7 +62,7 @@ export function textField({ field, value, onInput, onFocus }) {
   );
   function say() {
     const quiet = document.activeElement === input;
-    echo.textContent = latest.echo ? `= ${latest.echo}` : "";
+    echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
     input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
     wrong.show(latest.error, { quiet });
   }
