@@ -8,6 +8,7 @@ const ORDER = {
   label: "Order",
   choices: [
     { value: "set-up", label: "By stop" },
+    { value: "board", label: "By board" },
     { value: "part", label: "By part" },
   ],
 };

@@ -9,7 +9,7 @@ export function shopSheet(app) {
 
   function draw() {
     const { view } = app.state.get();
-    if (!view?.cuts || view.entries.length === 0) {
+    if (!view?.set_ups || view.entries.length === 0) {
       node.replaceChildren(back(), nothingYet(app, "Nothing is kept yet that could be printed."));
       return;
     }

@@ -13,7 +13,7 @@ export function shopSheet(view) {
     element("h3", { class: "shop-name" }, view.name),
     section(
       "Cuts, longest first",
-      view.cuts.groups.map((group) => cutsAt(group.setting, group.pieces.map(pieceOf))),
+      view.set_ups.map((group) => cutsAt(group.setting, group.pieces.map(pieceOf))),
     ),
     section("Parts", view.pieces.map(part)),
     section("Worked out", lines.map(told)),

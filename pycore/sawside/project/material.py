@@ -4,38 +4,38 @@ from fractions import Fraction
 
 from sawside.lengths.display import length_value
 from sawside.project.size import inches
+from sawside.project.stock import sides, stock_of
 
 
 def material(pieces, show):
-    """For each material, width and thickness: pieces, their lengths together, and the spoiled."""
+    """For each material, width and thickness (with their allowances): pieces, their lengths
+    together, and the spoiled."""
     stocks = {}
     for piece in pieces:
-        told = piece.told
-        key = (
-            told["material"].casefold(),
-            *(told[side] and told[side]["mark"] for side in ("width", "thickness")),
-        )
-        stocks.setdefault(key, []).append(piece)
+        stocks.setdefault(stock_of(piece), []).append(piece)
     return [_stock(group, show) for group in stocks.values()]
 
 
-def _stock(group, show):
-    first = group[0].told
-    length = sum((piece.size("length") * piece.told["count"] for piece in group), Fraction(0))
-    rough = sum(
-        (piece.size("length", rough=True) * piece.told["count"] for piece in group), Fraction(0)
+def together(pieces, number, *, rough=False):
+    """The lengths of pieces together in exact inches, each as often as `number` of it is told."""
+    return sum(
+        (piece.size("length", rough=rough) * piece.told[number] for piece in pieces), Fraction(0)
     )
+
+
+def _stock(group, show):
+    width, thickness = sides(group[0])
     spoiled = [
         each for piece in group for each in piece.entry.get("spoiled", {}).get(piece.part.key, ())
     ]
     lost = sum((inches(each["length"]) for each in spoiled if "length" in each), Fraction(0))
     return {
-        "material": first["material"],
-        "width": first["width"],
-        "thickness": first["thickness"],
+        "material": group[0].told["material"],
+        "width": width,
+        "thickness": thickness,
         "count": sum(piece.told["count"] for piece in group),
-        "length": _told("length", "Length", length, show),
-        "rough": _told("rough", "Rough length", rough, show),
+        "length": _told("length", "Length", together(group, "count"), show),
+        "rough": _told("rough", "Rough length", together(group, "count", rough=True), show),
         "spoiled": len(spoiled),
         "spoiled_length": _told("spoiled_length", "Spoiled", lost, show),
     }

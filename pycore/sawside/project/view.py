@@ -15,10 +15,11 @@ from sawside.project.pieces import pieces_of
 def view(document, order="set-up", *, drawings=True):
     """A checked document as the contract of `view`; a line that fails says so and stops nothing.
 
-    `order` is that of the cuts: "set-up" or "part". Without `drawings` the pieces have none.
+    `order` is that of the cuts: "set-up", "board" or "part"; `set_ups` are always by set-up, as
+    the shop sheet has them. Without `drawings` the pieces have none.
     """
     if order not in ORDERS:
-        raise Refusal("unknown", "Cuts have no such order.", f"Use {' or '.join(ORDERS)}.",
+        raise Refusal("unknown", "Cuts have no such order.", f"Use {', '.join(ORDERS)}.",
                       field="order")  # fmt: skip
     evaluation = Evaluation(document)
     pieces = pieces_of(document, evaluation, drawings)
@@ -28,7 +29,8 @@ def view(document, order="set-up", *, drawings=True):
         "schema": document["schema"],
         "entries": [entry_told(entry, evaluation) for entry in document["entries"]],
         "pieces": [each.told for each in pieces],
-        "cuts": cuts(pieces, order),
+        "cuts": cuts(pieces, order, show),
+        "set_ups": cuts(pieces, "set-up", show)["groups"],
         "tally": material(pieces, show),
         "tolerance": document.get("tolerance"),
         "tolerance_told": fine_text(tolerance_of(document), show),

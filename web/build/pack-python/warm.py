@@ -57,7 +57,8 @@ def warm():
 
 def of_project(document, kept):
     """Each message about a project once."""
-    ask(do="view", document=document)
+    for order in ("set-up", "board", "part"):
+        ask(do="view", document=document, order=order)
     ask(do="entry", document=document, id=kept)
     ask(do="sure", document=document, id=kept, tape="h44")
     for reckoner, values in HANGING.items():

@@ -1,0 +1,146 @@
+"""The cuts by board: what comes out of one stock together, longest first, with what it still takes.
+
+By hand, with the usual kerf of 1/8: 30 + 30 + 12 and two kerfs between them are 72 1/4.
+"""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from projects import acts, ask, begun, changed, view
+
+OAK = {"material": "White oak"}
+
+
+def by_hand(name, length, *, width="2 1/4", thickness="3/4", count="1", end="square", about=None):
+    """A piece by hand, as an act."""
+    values = {"count": count, "length": length, "width": width, "thickness": thickness,
+              "left_end": end, "right_end": end}  # fmt: skip
+    told = {} if about is None else {"about": {"piece": about}}
+    return ("keep_line", {"name": name, "reckoner": "piece_by_hand", "values": values} | told)
+
+
+def cabinet():
+    """Rails and stiles of two oak boards and a birch one, and a strip of which nothing is known."""
+    return acts(
+        begun(),
+        by_hand("Strip", "90", width="", thickness=""),
+        by_hand("Stile", "30", about=OAK),
+        by_hand("Rail", "12", about={"material": "white OAK"}),
+        by_hand("Post", "30", about=OAK),
+        by_hand("Panel", "40", width="11", about={"material": "Birch"}),
+        by_hand("Cleat", "20", thickness="1/2", about=OAK),
+    )
+
+
+def boards(document):
+    """Each group of the cuts by board: its sentence and the names of its pieces."""
+    seen = view(document, order="board")
+    names = {(each["entry"], each["part"]): each["name"] for each in seen["pieces"]}
+    return [
+        (group["said"], [names[each["entry"], each["part"]] for each in group["pieces"]])
+        for group in seen["cuts"]["groups"]
+    ]
+
+
+def test_a_board_is_one_material_width_and_thickness_and_what_is_not_told_of_stands_last():
+    assert boards(cabinet()) == [
+        ("Birch, 11″ × 3/4″: 1 cut, 40″", ["Panel"]),
+        ("White oak, 2 1/4″ × 3/4″: 3 cuts, 72 1/4″ end to end with kerfs",
+         ["Post", "Stile", "Rail"]),
+        ("White oak, 2 1/4″ × 1/2″: 1 cut, 20″", ["Cleat"]),
+        ("Material and size not told: 1 cut", ["Strip"]),
+    ]  # fmt: skip
+
+
+def test_what_is_cut_is_no_longer_needed():
+    cut = changed(cabinet(), "cut", id="2", part="piece", by=1)
+    assert "2 cuts, 42 1/8″ end to end with kerfs" in boards(cut)[1][0]
+    for name in ("3", "4"):
+        cut = changed(cut, "cut", id=name, part="piece", by=1)
+    assert boards(cut)[1][0] == "White oak, 2 1/4″ × 3/4″: all cut"
+    spoiled = changed(cut, "spoil", id="3", part="piece")
+    assert boards(spoiled)[1][0].endswith("1 cut, 12″")
+
+
+def test_a_piece_comes_out_of_a_board_as_large_as_it_is_before_it_is_finished():
+    """2 + 1/4 wide and 5/8 + 1/8 thick is the stock of the others; 20 + 1/2 is what it takes."""
+    rough = {"rough_length": "1/2", "rough_width": "1/4", "rough_thickness": "1/8"}
+    document = acts(
+        cabinet(), by_hand("Brace", "20", width="2", thickness="5/8", about=OAK | rough)
+    )
+    said, names = boards(document)[1]
+    assert names == ["Post", "Stile", "Brace", "Rail"]
+    assert said.endswith("4 cuts, 92 7/8″ end to end with kerfs")
+    tally = [(each["material"], each["width"], each["count"]) for each in view(document)["tally"]]
+    assert ("White oak", "2 1/4″", 4) in [
+        (wood, width["text"], number) for wood, width, number in tally if width
+    ]
+
+
+def test_a_board_of_which_only_some_is_known_says_what_it_is():
+    document = acts(
+        begun(),
+        by_hand("Wide", "30", thickness=""),
+        by_hand("Thick", "20", width=""),
+        by_hand("Named", "10", width="", thickness="", about=OAK),
+    )
+    assert [said for said, _ in boards(document)] == [
+        "No material named, 2 1/4″ wide: 1 cut, 30″",
+        "No material named, 3/4″ thick: 1 cut, 20″",
+        "White oak: 1 cut, 10″",
+    ]
+
+
+def test_equal_lengths_and_equal_ends_stand_together_on_a_board():
+    document = acts(
+        begun(),
+        by_hand("First", "30"),
+        by_hand("Second", "30", end="45"),
+        by_hand("Third", "30"),
+        by_hand("Fourth", "31"),
+    )
+    names = boards(document)[0][1]
+    assert names == ["Fourth", "Second", "First", "Third"]
+
+
+LENGTHS = st.lists(st.integers(8, 400), min_size=1, max_size=6)
+
+
+@given(LENGTHS, LENGTHS)
+def test_each_piece_stands_on_one_board_and_a_board_sets_the_stop_once_for_a_length(oak, birch):
+    """Lengths in eighths of an inch; the sum is made anew from the numbers that were typed."""
+    document = acts(
+        begun(),
+        *(
+            by_hand(f"{wood} {at}", f"{eighths}/8", about={"material": wood})
+            for wood, lengths in (("Oak", oak), ("Birch", birch))
+            for at, eighths in enumerate(lengths)
+        ),
+    )
+    found = {said.split(",")[0]: (said, names) for said, names in boards(document)}
+    for wood, lengths in (("Oak", oak), ("Birch", birch)):
+        said, names = found[wood]
+        in_order = [lengths[int(name.split()[1])] for name in names]
+        assert sorted(names) == sorted(f"{wood} {at}" for at in range(len(lengths)))
+        assert in_order == sorted(lengths, reverse=True)
+        total = Fraction(sum(lengths), 8) + Fraction(len(lengths) - 1, 8)
+        whole, rest = divmod(total, 1)
+        text = " ".join(str(part) for part in (whole, rest) if part)
+        assert f", {text}″" in said
+
+
+@pytest.mark.parametrize("order", ["board", "part"])
+def test_the_shop_sheet_has_the_cuts_by_set_up_whatever_the_order_at_the_saw(order):
+    document = cabinet()
+    seen = view(document, order=order)
+    assert seen["cuts"]["order"] == order
+    assert seen["set_ups"] == view(document)["cuts"]["groups"]
+
+
+@pytest.mark.parametrize("order", ["length", [], None])
+def test_an_order_that_is_none_is_refused(order):
+    refused = ask("view", cabinet(), order=order)["error"]
+    assert refused["field"] == "order"
+    assert "board" in refused["remedy"]
