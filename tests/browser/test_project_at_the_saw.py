@@ -107,8 +107,10 @@ def test_an_evening_at_the_saw(page):
     type_into(page, "Cut longer by, at first", "1/2")
     page.get_by_role("button", name="Done").tap()
     tap(page, "Keep")
-    page.locator(".piece").get_by_text("White oak").wait_for()
+    page.locator(".saw-tools").get_by_text("White oak").wait_for()
 
+    choose(page, "Order", "By board")
+    page.get_by_text("White oak, 2 1/4″ wide: 1 cut, 36 5/8″").wait_for()
     choose(page, "Order", "By part")
     page.get_by_text("Top rail: 1 cut").wait_for()
     choose(page, "Light", "Sun")

@@ -1,8 +1,10 @@
 import { isUnkept } from "../store/draft.js";
-import { button, element } from "../widgets/element.js";
+import { element } from "../widgets/element.js";
 import { piece } from "../widgets/pieces.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 import { nothingYet } from "./nothing-yet.js";
+import { sawKeys } from "./saw-keys.js";
+import { wrongs } from "./saw-mending.js";
 import { inOrder } from "./saw-order.js";
 import { speaker } from "./saw-speaker.js";
 import { sawTools } from "./saw-tools.js";
@@ -10,15 +12,17 @@ import { sawTools } from "./saw-tools.js";
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /** What a correction made wrong with pieces already cut, in words. */
-const wrongOf = ({ verdicts }) =>
-  verdicts
-    .filter(({ verdict }) => verdict !== "good")
+const wrongOf = (each) =>
+  wrongs(each)
     .map(({ said }) => said)
     .join(" ");
+const NONE = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
 
 /** The project's pieces one at a time, as large as the screen allows. */
 export function atTheSaw(app) {
-  const node = element("div", { class: "saw" });
+  const body = element("div", { class: "saw-body" });
+  const keys = element("div", { class: "saw-keys" });
+  const node = element("div", { class: "saw" }, body, keys);
   const sleeps = element("p", { class: "help" });
   const place = besideTheSaw(app, (sentence) => sleeps.replaceChildren(sentence));
   const speak = speaker(app, draw);
@@ -28,26 +32,26 @@ export function atTheSaw(app) {
     const { view, record } = app.state.get();
     const pieces = view?.cuts ? inOrder(view) : [];
     if (pieces.length === 0) {
-      const sentence = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
-      return node.replaceChildren(nothingYet(app, sentence));
+      keys.replaceChildren();
+      return body.replaceChildren(nothingYet(app, NONE));
     }
     const uncut = pieces.filter((each) => each.left > 0 || wrongOf(each));
     const each = pieces.find((one) => keyOf(one) === shown) ?? uncut[0] ?? pieces[0];
     const at = pieces.indexOf(each);
     shown = keyOf(each);
-    const go = (to) => {
-      shown = keyOf(to);
-      draw();
-    };
-    const doing = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
+    const go = (to) =>
+      to &&
+      (() => {
+        shown = keyOf(to);
+        draw();
+        body.scrollTop = 0;
+      });
     const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut.find((one) => one !== each);
-    const key = (label, act, isOn, look = "") =>
-      button(label, act, { class: `button saw-key ${look}`, disabled: !isOn, "data-key": label });
+    const act = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
     const focused = document.activeElement?.dataset.key;
-    node.replaceChildren(
+    body.replaceChildren(
       piece({
         ...each,
-        told: [each.material, each.grain, each.place].filter(Boolean).join(", "),
         place: each.group,
         mark: isUnkept(app.state.get(), each.entry)
           ? "A correction is typed, but not kept: this is the kept piece."
@@ -55,19 +59,16 @@ export function atTheSaw(app) {
         wrong: wrongOf(each),
         isLast: !following && !wrongOf(each),
       }),
-      sawTools(app, each),
+      sawTools(app, each, act),
       sleeps,
-      element(
-        "div",
-        { class: "saw-keys" },
-        key("‹ Back", () => go(pieces[at - 1]), at > 0),
-        key("Undo", () => app.undo(), record?.undo.length),
-        key("Next ›", () => go(pieces[at + 1]), at < pieces.length - 1),
-        key("Spoiled", () => doing({ act: "spoil" }), true),
-        each.left > 0 || !following
-          ? key("Cut one", () => doing({ act: "cut", by: 1 }), each.left > 0, "primary saw-main")
-          : key("Next uncut", () => go(following), true, "primary saw-main"),
-      ),
+    );
+    keys.replaceChildren(
+      ...sawKeys(each, act, {
+        back: go(pieces[at - 1]),
+        next: go(pieces[at + 1]),
+        following: go(following),
+        undo: record?.undo.length ? () => app.undo() : null,
+      }),
     );
     speak(each);
     if (focused) keepFocus(focused);

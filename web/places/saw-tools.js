@@ -1,8 +1,11 @@
 import { canRead } from "../widgets/aloud.js";
 import { choiceField } from "../widgets/choice-field.js";
 import { button, element } from "../widgets/element.js";
+import { pieceInFull } from "../widgets/pieces.js";
+import { cutKey } from "./saw-keys.js";
+import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
 
-const WIDE = "button saw-tool saw-wide";
+const WIDE = "saw-tool saw-wide";
 const ORDER = {
   key: "order",
   label: "Order",
@@ -22,11 +25,13 @@ const LIGHT = {
   ],
 };
 
-/** Below the piece: what is wrong with pieces cut, the set-up tried, and how this place looks and sounds. */
-export function sawTools(app, each) {
+/**
+ * Below the piece: all that is told of it, what the main key has no room for, the set-up tried, and how this
+ * place looks and sounds.
+ */
+export function sawTools(app, each, act) {
   const { saw } = app.state.get();
   const set = (patch) => app.state.set({ saw: { ...app.state.get().saw, ...patch } });
-  const act = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
   const order = choiceField({
     field: ORDER,
     value: saw.order,
@@ -40,7 +45,11 @@ export function sawTools(app, each) {
   return element(
     "div",
     { class: "saw-tools" },
-    each.verdicts.filter(({ verdict }) => verdict !== "good").map((verdict) => mending(verdict, act, tool)),
+    pieceInFull(each),
+    isToMend(each) && each.left > 0 ? cutKey(each, act, WIDE) : null,
+    wrongs(each)
+      .slice(isToMend(each) ? 1 : 0)
+      .map((wrong) => mendingKey(wrong, act, { class: `button ${WIDE}` })),
     each.trial
       ? element(
           "p",
@@ -59,13 +68,4 @@ export function sawTools(app, each) {
     order.node,
     light.node,
   );
-}
-
-/** What can be done about pieces that a correction made wrong, as it is done. */
-function mending({ verdict, which, difference }, act, tool) {
-  const by = difference ? ` by ${difference.text}` : "";
-  const isRecut = verdict === "cut down" || verdict === "recut ends";
-  if (!isRecut) return tool("One spoiled: cut it anew", () => act({ act: "spoil", which: which[0] }), { class: WIDE });
-  const done = verdict === "cut down" ? `Done: cut down${by}` : "Done: ends cut anew";
-  return tool(done, () => act({ act: "recut", which }), { class: WIDE });
 }

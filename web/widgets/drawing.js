@@ -5,14 +5,14 @@ const EDGE = 6;
 const ARROW = 7;
 
 /** A drawing of the core as SVG: it sends shapes in real units, here they are only scaled to the screen. */
-export function drawing(drawn) {
+export function drawing(drawn, look = "") {
   const [left, top, right, bottom] = drawn.box;
   const scale = (WIDTH - 2 * EDGE) / (right - left);
   const place = ([x, y]) => [EDGE + (x - left) * scale, EDGE + (y - top) * scale];
   const height = (bottom - top) * scale + 2 * EDGE;
   return svgElement(
     "svg",
-    { class: "drawing", viewBox: `0 0 ${WIDTH} ${height.toFixed(1)}`, role: "img", "aria-label": drawn.words },
+    { class: `drawing ${look}`, viewBox: `0 0 ${WIDTH} ${height.toFixed(1)}`, role: "img", "aria-label": drawn.words },
     drawn.shapes.map((shape) => SHAPE[shape.kind](shape, place, scale)),
   );
 }

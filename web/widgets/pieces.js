@@ -1,9 +1,15 @@
+import { boldDrawing } from "./bold-drawing.js";
 import { drawing } from "./drawing.js";
 import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 import { unbroken } from "./unbroken.js";
 
-/** One piece to cut, as large as the screen allows: the length, how the saw is set, the drawing. */
+/** So many signs of each end have room in figures as large as the fraction's. */
+const SHORT = 5;
+/** A name longer than this takes smaller letters, not a third line. */
+const LONG = 30;
+
+/** One piece to cut, as large as the screen allows: the length, the piece as it lies, how each end is cut. */
 export function piece(each) {
   return element(
     "article",
@@ -11,35 +17,53 @@ export function piece(each) {
     element(
       "div",
       { class: "piece-head" },
-      element("h2", { class: "piece-name" }, each.name),
-      element("p", { class: "piece-place" }, each.place),
+      element("h2", { class: `piece-name ${each.name.length > LONG ? "piece-name-long" : ""}` }, each.name),
+      element("p", { class: "piece-place" }, unbroken(each.place)),
       each.left > 0
         ? element("p", { class: "piece-left" }, `${each.left} of ${each.count} to cut${spoiled(each)}`)
         : null,
-      each.told ? element("p", { class: "piece-told" }, each.told) : null,
     ),
     each.left > 0 || each.wrong
       ? null
       : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
-    fraction(each.length, "fraction-giant"),
-    each.length.dropped_text ? element("p", { class: "small-print" }, each.length.dropped_text) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
+    element(
+      "div",
+      { class: "piece-length" },
+      fraction(each.length, "fraction-giant"),
+      each.length.dropped_text ? element("p", {}, each.length.dropped_text) : null,
+    ),
+    element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),
     each.ends ? ends(each.ends) : null,
-    each.drawing ? drawing(each.drawing) : null,
+    element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
 }
 
+/** What is told of a piece, and its drawing with every measure. */
+export const pieceInFull = (each) => [
+  told(each) ? element("p", { class: "piece-told" }, told(each)) : null,
+  each.drawing ? drawing(each.drawing) : null,
+];
+
+const told = ({ material, grain, place }) => [material, grain, place].filter(Boolean).join(", ");
 const spoiled = ({ spoiled: n }) => (n > 0 ? `, ${n} spoiled` : "");
 
-const ends = ({ left, right }) =>
-  element(
+function ends({ left, right }) {
+  const isShort = [left, right].every(({ at_the_saw: [first] }) => (first ?? "").length <= SHORT);
+  return element(
     "dl",
-    { class: "ends" },
+    { class: `ends ${isShort ? "ends-short" : ""}` },
     [
-      ["Left end", left],
-      ["Right end", right],
-    ].map(([label, end]) =>
-      element("div", {}, element("dt", {}, label), element("dd", {}, `${end.cut}${end.angle ? `, ${end.angle}` : ""}`)),
+      ["Left", left],
+      ["Right", right],
+    ].map(([label, { cut, at_the_saw: steps }]) =>
+      element(
+        "div",
+        {},
+        element("dt", {}, `${label}: ${cut}`),
+        steps.map((step) => element("dd", {}, step.replace("≈ ", "≈\u00a0"))),
+      ),
     ),
   );
+}

@@ -139,6 +139,12 @@ class End:
     cut: str
     angle: str
 
+    @property
+    def at_the_saw(self):
+        """What is set for it, one thing after another, as short as one reads it from afar."""
+        steps = self.angle.partition(" (")[0].split(", ")
+        return [step.removeprefix("saw ") for step in steps if step]
+
 
 @dataclass(frozen=True, slots=True)
 class Part:

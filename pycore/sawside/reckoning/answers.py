@@ -134,7 +134,7 @@ def sizes_told(part, show):
         value = getattr(part, key)
         data[key] = None if value is None else length_told(key, label, value, show)
     data["ends"] = {
-        side: {"cut": end.cut, "angle": end.angle}
+        side: {"cut": end.cut, "angle": end.angle, "at_the_saw": end.at_the_saw}
         for side, end in (("left", part.left), ("right", part.right))
     }
     return data

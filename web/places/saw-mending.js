@@ -1,0 +1,21 @@
+import { button } from "../widgets/element.js";
+
+const NEEDS_A_HAND = ["cut down", "recut ends", "too short"];
+
+/** The verdicts of pieces cut that something has to be done about, what a hand can mend first. */
+export const wrongs = ({ verdicts }) =>
+  verdicts
+    .filter(({ verdict }) => verdict !== "good")
+    .sort((one, other) => NEEDS_A_HAND.includes(other.verdict) - NEEDS_A_HAND.includes(one.verdict));
+
+/** Whether the first thing to do at a piece is to mend what a correction made wrong. */
+export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict);
+
+/** The key that says it is done. */
+export function mendingKey({ verdict, which, difference }, act, attributes) {
+  const by = difference ? ` by ${difference.text}` : "";
+  const isRecut = verdict === "cut down" || verdict === "recut ends";
+  if (!isRecut) return button("One spoiled: cut it anew", () => act({ act: "spoil", which: which[0] }), attributes);
+  const done = verdict === "cut down" ? `Done: cut down${by}` : "Done: ends cut anew";
+  return button(done, () => act({ act: "recut", which }), attributes);
+}
