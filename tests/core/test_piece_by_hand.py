@@ -13,7 +13,7 @@ def test_a_square_piece_is_told_as_it_was_given():
     said = reckon("piece_by_hand", **SIZE, count="3")
     part = said["parts"][0]
     assert (part["count"], part["length"]["text"], part["width"]["text"]) == (3, "30″", "2 1/4″")
-    assert part["ends"]["left"] == {"cut": "square", "angle": "0°"}
+    assert part["ends"]["left"] == {"cut": "square", "angle": "0°", "at_the_saw": ["0°"]}
     assert "short_side" not in said["by_key"]
 
 
@@ -26,7 +26,8 @@ def test_a_mitered_piece_has_its_length_on_the_long_side():
 
 def test_an_end_may_be_told_in_words():
     said = reckon("piece_by_hand", **SIZE, left_end="told", left_told="notched 3/4 deep")
-    assert said["parts"][0]["ends"]["left"] == {"cut": "notched 3/4 deep", "angle": ""}
+    notched = {"cut": "notched 3/4 deep", "angle": "", "at_the_saw": []}
+    assert said["parts"][0]["ends"]["left"] == notched
     said = reckon("piece_by_hand", length="30", right_end="told")
     assert said["parts"][0]["ends"]["right"]["cut"] == "as marked"
 

@@ -126,6 +126,7 @@ def test_a_wrap_on_one_side_has_a_front_that_ends_square():
     assert found["layer_1_front"]["ends"]["right"] == {
         "cut": "square",
         "angle": "with 1/4″ to scribe",
+        "at_the_saw": ["with 1/4″ to scribe"],
     }
     assert "right_setting" not in said["by_key"]
 
