@@ -6,7 +6,8 @@
     {"do": "reckon", "reckoner", "values", "settings"?}  a question answered
     {"do": "paper", "reckoner", "values", "paper"}       its answer drawn at true size on sheets
     {"do": "tally", "tally", "act"?, "settings"?}       the lines of the pad, changed or told
-    {"do": "labels", "document", "paper", "values"}      labels for its pieces, on stickers
+    {"do": "labels", "document", "paper", "values"?, "unit"?}
+                                                         labels for its pieces, on stickers
 
 and those of `project.messages`. `read`, `reckon` and `paper` take a "document", whose names may
 stand in the texts, and the "id" of the entry that is being corrected.

@@ -11,7 +11,7 @@ from sawside.lengths.settings import read_settings
 from sawside.project.asking import names_of_question, names_of_reading
 from sawside.project.checks import unit_checked
 from sawside.project.document import read_document
-from sawside.project.labels import FIELDS as LABEL_FIELDS
+from sawside.project.label_grid import FIELDS as LABEL_FIELDS
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
 from sawside.project.names_sent import read_names
@@ -73,7 +73,7 @@ def _settings(message):
 
 def _labels(message):
     document = read_document(message.get("document"))
-    return labels(document, message.get("paper"), message.get("values", {}))
+    return labels(document, message.get("paper"), message.get("values"), message.get("unit"))
 
 
 MESSAGES = {

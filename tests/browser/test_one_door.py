@@ -38,10 +38,12 @@ def messages():
     # What a first visit asks could be answered before the rest is here, but not out of turn.
     yield {"do": "strip", "settings": {}}
     yield {"do": "strip", "settings": {"mark": "1/32"}}
-    yield {"do": "view", "document": CABINET}
+    for order in ("set-up", "board", "part"):
+        yield {"do": "view", "document": CABINET, "order": order}
     yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
+    yield {"do": "change", "document": CABINET, "act": {"act": "labels", "values": {"rows": "2"}}}
     yield {"do": "entry", "document": CABINET, "id": "2"}
     yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
     yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}

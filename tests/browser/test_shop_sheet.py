@@ -1,5 +1,7 @@
 """The project on paper: a shop sheet and labels, black on white whatever the screen looks like."""
 
+import json
+
 import pytest
 
 from tests.browser.hand import keep_as, open_place
@@ -75,4 +77,15 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     assert page.get_by_role("button", name="Print", exact=True).is_disabled()
 
     page.reload()
+    page.get_by_text("29 stickers down come out").wait_for()
+
+    open_place(page, "Project")
+    page.get_by_text("What was done", exact=True).tap()
+    page.get_by_text("Changed the labels.").first.wait_for()
+    page.get_by_role("button", name="Back up", exact=True).tap()
+    with page.expect_download() as waiting:
+        page.get_by_role("button", name="Download", exact=True).tap()
+    grid = json.loads(waiting.value.path().read_text(encoding="utf-8"))["document"]["labels"]
+    assert (grid["unit"], grid["values"]["rows"], grid["values"]["first"]) == ("in", "29", "4")
+    page.goto(f"{server.address}#labels")
     page.get_by_text("29 stickers down come out").wait_for()

@@ -26,6 +26,7 @@ def project():
                       "photo": "p1"}),
         ("correct", {"id": "1", "text": "37 1/2", "when": WHEN}),
         ("tolerance", {"text": "1/32"}),
+        ("labels", {"values": {"columns": "2", "top": "1/2", "outline": "yes"}}),
         ("keep_note", {"text": "Glue up on Friday.\nThen sand."}),
         ("cut", {"id": "3", "part": "piece", "by": 1, "when": WHEN}),
         ("spoil", {"id": "4", "part": "piece"}),

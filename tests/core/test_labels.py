@@ -135,3 +135,52 @@ def test_describe_declares_what_is_set_of_a_sheet_of_stickers():
     fields = sawside.handle({"do": "describe"})["labels"]
     assert {"columns", "rows", "top", "left"} <= {field["key"] for field in fields}
     assert all(field["default"] for field in fields)
+
+
+GRID = {"columns": "2", "rows": "4", "top": "1/2", "left": "1/4"}
+
+
+def test_a_project_keeps_its_grid_as_it_was_typed_with_the_unit_of_its_numbers():
+    document = change(cabinet(), act="labels", values=GRID | {"right": ""})
+    assert document["labels"] == {"unit": "in", "values": GRID}
+    in_mm = change(document, act="set", settings={"unit": "mm"})
+    message = {"do": "labels", "document": in_mm, "paper": "a4"}
+    assert sawside.handle(message) == sawside.handle(message | {"values": GRID, "unit": "in"})
+    assert sawside.handle(message)["said"] == ask(document, **GRID)["said"]
+    assert sawside.handle(message)["said"] != ask(in_mm, **GRID)["said"]
+    again = change(in_mm, act="labels", values=GRID | {"top": "3/4"})
+    assert again["labels"] == {"unit": "in", "values": GRID | {"top": "3/4"}}
+    assert "labels" not in change(again, act="labels", values=dict.fromkeys(GRID, ""))
+
+
+def test_what_can_not_be_read_of_a_grid_is_kept_all_the_same():
+    document = change(cabinet(), act="labels", values={"rows": "29", "top": "much"})
+    assert document["labels"]["values"] == {"rows": "29", "top": "much"}
+    error = errors(sawside.handle({"do": "labels", "document": document, "paper": "a4"}))["top"]
+    assert error["kind"] == "unreadable"
+
+
+@pytest.mark.parametrize(
+    "act",
+    [
+        {"values": {"color": "red"}},
+        {"values": {"top": 3.5, "rows": None}},
+        {"values": []},
+        {},
+        {"values": GRID, "unit": "ell"},
+    ],
+)
+def test_a_grid_that_is_none_is_refused(act):
+    said = sawside.handle(
+        {"do": "change", "document": cabinet(), "act": {"act": "labels"} | act}
+    )  # fmt: skip
+    assert said["error"]["field"].startswith("document.labels")
+
+
+def test_the_labels_of_a_project_stay_in_a_merge():
+    mine = change(cabinet(), act="labels", values=GRID)
+    theirs = change(cabinet(2), act="labels", values={"columns": "5"})
+    text = sawside.handle({"do": "backup", "document": theirs, "when": "2026-11-25"})["text"]
+    merged = sawside.handle({"do": "merge", "document": mine, "text": text})
+    assert merged["document"]["labels"]["values"] == GRID
+    assert "labels of this project stay" in merged["rule"]

@@ -57,6 +57,12 @@ DAMAGE = [
     (damage(["entries", 0, "earlier"], [3]), "message", "document.entries[0].earlier[0]"),
     (damage(["entries", 0, "text"], "\ud800"), "message", "document.entries[0].text"),
     (damage(["tolerance"], "1/8"), "message", "document.tolerance"),
+    (damage(["labels"], {"unit": "in"}), "message", "document.labels"),
+    (damage(["labels"], {"unit": "ell", "values": {}}), "message", "document.labels.unit"),
+    (damage(["labels"], {"unit": "in", "values": {"color": "red"}}), "message",
+     "document.labels.values"),
+    (damage(["labels"], {"unit": "in", "values": {"top": []}}), "message",
+     "document.labels.values.top"),
     (damage(["log"], [{"when": "", "said": 3.5, "by": 1}]), "message", "document.log[0]"),
     (damage(["entries", 1, "html"], "<b>"), "message", "document.entries[1]"),
 ]  # fmt: skip

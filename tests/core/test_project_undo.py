@@ -75,6 +75,10 @@ class Undoing(RuleBasedStateMachine):
     def tolerance(self, text):
         self.act("tolerance", text=text)
 
+    @rule(columns=st.sampled_from(["2", "", "two"]), top=st.sampled_from(["1/2", ""]))
+    def labels(self, columns, top):
+        self.act("labels", values={"columns": columns, "top": top})
+
     @precondition(lambda self: self.document["entries"])
     @rule(data=st.data(), name=NAMES.filter(bool))
     def rename(self, data, name):

@@ -2,7 +2,8 @@ import { latest } from "../store/latest.js";
 import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { sheetsOfPaper } from "../widgets/sheet-of-paper.js";
-import { choose, chosen, paperChoice, paperOf, printButton } from "./printing.js";
+import { labelGrid } from "./label-grid.js";
+import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** Labels for the project's pieces, on the person's own sheet of stickers. */
 export function labels(app) {
@@ -12,22 +13,25 @@ export function labels(app) {
   const said = element("p", { class: "help", role: "status" });
   const shown = element("div", { class: "printable" });
   const print = printButton();
+  const grid = labelGrid(app, described.labels);
   const fields = form({
     fields: described.labels,
-    values: chosen(app).labels ?? {},
+    values: grid.values,
     onInput: (values) => {
-      choose(app, { labels: values });
+      grid.type(values);
       draw();
     },
-    onFocus: (input, field) =>
-      app.sheet.open(input, { kind: field.kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: grid.unit, peek: () => ({ lines: [] }) }),
   });
 
   function draw() {
     const { record } = app.state.get();
     if (!record)
       return show({ ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } });
-    ask({ do: "labels", document: record.document, paper: paperOf(app), values: fields.values() }, show);
+    ask(
+      { do: "labels", document: record.document, paper: paperOf(app), values: fields.values(), unit: grid.unit },
+      show,
+    );
   }
 
   function show(answer) {
@@ -44,6 +48,7 @@ export function labels(app) {
     if (answer.ok) shown.replaceChildren(sheetsOfPaper(answer.sheets, answer.paper));
   }
 
+  print.addEventListener("click", () => grid.keep(fields.values()));
   draw();
   const node = element(
     "div",
@@ -59,13 +64,19 @@ export function labels(app) {
         "Measure your sheet of stickers, and print once on plain paper to see that it fits.",
       ),
       paperChoice(app, draw),
-      fields.node,
+      element("div", { onfocusout: grid.keepTyped }, fields.node),
       said,
       print,
     ),
     shown,
   );
-  node.refresh = (changed) => changed.includes("view") && draw();
+  node.refresh = (changed) => {
+    if (!changed.includes("view")) return;
+    const elsewhere = grid.changed(fields.values());
+    if (elsewhere) fields.set(elsewhere);
+    draw();
+  };
+  node.leave = grid.keepTyped;
   return node;
 }
 

@@ -23,6 +23,7 @@ ACTS = {
     "rename_project": _Act(whole.rename_project, moves=False),
     "set": _Act(whole.set_settings),
     "tolerance": _Act(whole.set_tolerance),
+    "labels": _Act(whole.set_labels, moves=False),
     "keep_reading": _Act(kept.keep_reading, must_work=True),
     "keep_line": _Act(kept.keep_line, must_work=True),
     "keep_note": _Act(kept.keep_note, moves=False),

@@ -5,6 +5,7 @@ from sawside.lengths.reader import read_length
 from sawside.lengths.settings import read_settings
 from sawside.project.checks import clean_name, unit_checked
 from sawside.project.document import SCHEMA, unit_of
+from sawside.project.label_grid import read_grid
 
 
 def begun(act):
@@ -46,3 +47,12 @@ def set_tolerance(document, act):
                       field="text")  # fmt: skip
     new = document | {"tolerance": {"text": text, "unit": unit}}
     return new, undo, f"The tolerance is now {text.strip()}.", None
+
+
+def set_labels(document, act):
+    """The grid of the stickers, all of it, as it was typed; without any text it is forgotten."""
+    old = document.get("labels", {"unit": unit_of(document), "values": {}})
+    new = read_grid({"unit": act.get("unit", old["unit"]), "values": act.get("values")})
+    rest = {key: value for key, value in document.items() if key != "labels"}
+    undo = {"act": "labels"} | old
+    return rest | ({"labels": new} if new["values"] else {}), undo, "Changed the labels.", None

@@ -1,6 +1,7 @@
 """The document of a project: its shape, and the check that lets a foreign one in.
 
     {"schema": 2, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
+     "labels"?: {"unit", "values": {field of the grid of stickers: text}},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},
         {"id": "2", "kind": "line", "name", "unit", "reckoner", "values": {…},
@@ -31,6 +32,7 @@ from sawside.project.checks import (
     whole_number,
     words_checked,
 )
+from sawside.project.label_grid import read_grid
 from sawside.project.memory import recalled
 from sawside.project.migrate import OLDEST, migrated
 
@@ -45,7 +47,7 @@ def read_document(data):
     data = _of_this_schema(data)
     keys_checked(
         data, "the document", ("schema", "name", "settings", "next", "entries"),
-        ("tolerance", "log"),
+        ("tolerance", "labels", "log"),
     )  # fmt: skip
     if not isinstance(data["settings"], dict):
         raise damaged("settings", "is not an object")
@@ -71,6 +73,8 @@ def read_document(data):
     }
     if "tolerance" in data:
         document["tolerance"] = read_tolerance(data["tolerance"])
+    if "labels" in data:
+        document["labels"] = read_grid(data["labels"])
     if data.get("log") not in (None, []):
         document["log"] = _log(data["log"])
     return document

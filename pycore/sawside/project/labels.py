@@ -11,49 +11,31 @@ from sawside.drawing.stickers import (
     sticker_sheets,
 )
 from sawside.errors import Refusal, Refusals
-from sawside.lengths.settings import read_settings
+from sawside.project.checks import unit_checked
+from sawside.project.document import settings_of, unit_of
+from sawside.project.label_grid import FIELDS
 from sawside.project.view import view
-from sawside.reckoners.declaration import choice, count, length
 from sawside.reckoning.values import read_values
 
 MOST_LABELS = 2000
 
 
-def _margin(key, label, default="10 mm", help_=""):
-    return length(key, label, default=default, most="6 in", help=help_)
-
-
-FIELDS = (
-    count("columns", "Stickers across", default="3", least="1", most="10"),
-    count("rows", "Stickers down", default="8", least="1", most="30"),
-    _margin("top", "Upper margin", help_="From the paper's edge to the first sticker: measure it."),
-    _margin("bottom", "Lower margin"),
-    _margin("left", "Left margin"),
-    _margin("right", "Right margin"),
-    _margin("across_gap", "Gap between columns", "0 mm"),
-    _margin("up_gap", "Gap between rows", "0 mm"),
-    count(
-        "first", "First free sticker", default="1", least="1", most="300",
-        help="Counted along the rows, for a sheet that was begun before.",
-    ),
-    choice(
-        "outline", "Lines around", {"no": "None", "yes": "Thin lines"},
-        help="Thin lines to cut along, for plain paper.",
-    ),
-)  # fmt: skip
-"""What is set of a sheet of stickers. The defaults are nobody's sheet: measure your own."""
-
 _FORM = SimpleNamespace(fields=FIELDS, solve_one_of=())
 
 
-def labels(document, paper, values):
+def labels(document, paper, values=None, unit=None):
     """The label sheets of a checked document (without "ok"): one label for each piece.
 
-    `values` are those of `FIELDS` as typed. Raises `Refusals` for bad fields, "impossible" where
-    the stickers come out too small, "missing" where the project has no pieces.
+    `values` are those of `FIELDS` as typed, `unit` is what a bare number in them means (None: what
+    it means in the project); without values the grid is the project's own. Raises `Refusals` for
+    bad fields, "impossible" where the stickers come out too small, "missing" where the project has
+    no pieces.
     """
     paper = find_paper(paper)
-    settings = read_settings(document["settings"])
+    if values is None:
+        kept = document.get("labels", {"values": {}, "unit": None})
+        values, unit = kept["values"], kept["unit"]
+    settings = settings_of(document, unit_checked(unit or unit_of(document), "unit"))
     given = read_values(_FORM, values, settings).given
     grid = Grid(
         paper,

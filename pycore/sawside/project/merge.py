@@ -12,7 +12,7 @@ from sawside.project.finding import refuse_too_many
 RULE = (
     "What the backup has and this project has not is added. What both have under one name and "
     "with the same content stays as it is. What both have under one name with other content is "
-    "added under a numbered name. The settings of this project stay."
+    "added under a numbered name. The settings and the labels of this project stay."
 )
 
 

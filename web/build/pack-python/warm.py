@@ -50,6 +50,7 @@ def warm():
         act(act="rename", id=kept, name=declared["title"])
     kept = act(act="keep_reading", name="Alcove width", text="37 9/16").get("id")
     act(act="correct", id=kept, text="37 5/8")
+    act(act="labels", values={"columns": "3"})
     of_project(document, kept)
     act(act="delete", id=kept)
     ask(do="view", document=document)
@@ -65,7 +66,7 @@ def of_project(document, kept):
         line = {"act": "keep_line", "reckoner": reckoner, "values": values}
         hung = ask(do="change", document=document, act=line)
         ask(do="sure", document=hung.get("document"), id=hung.get("id"), tape="II")
-    ask(do="labels", document=document, paper="a4", values={})
+    ask(do="labels", document=document, paper="a4")
     for what in ("parts", "readings", "cuts"):
         table = ask(do="csv", document=document, what=what).get("text", "")
         ask(do="take_csv", document=document, what=what, text=table)

@@ -1,0 +1,42 @@
+import { draftIn } from "../store/draft.js";
+import { draftKey } from "../store/state.js";
+import { choose, chosen } from "./printing.js";
+
+/**
+ * The grid of the stickers: the project's own; for a project without one, what was last used on this device. It goes
+ * into the project when a field is left or the labels are printed, and what is typed until then outlives the page.
+ * @param {{key: string}[]} fields what is set of a grid
+ */
+export function labelGrid(app, fields) {
+  const draft = draftIn(app.state, draftKey(`${app.state.get().record?.id}/labels`));
+  const ofProject = () => app.state.get().record?.document.labels;
+  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.unit() });
+  const isTyped = () => Boolean(draft.get().values);
+  const begun = isTyped() ? draft.get() : (ofProject() ?? lastUsed());
+  const { unit } = begun;
+  const isKept = (values) => fields.every(({ key }) => (values[key] ?? "") === (ofProject()?.values[key] ?? ""));
+  let keeping = Promise.resolve();
+
+  async function keepNow(values) {
+    if (app.state.get().record && !isKept(values)) {
+      const answer = await app.quietly(app.tryChange({ act: "labels", values, unit }));
+      if (!answer.ok) return;
+    }
+    if (isTyped() && isKept(draft.get().values)) draft.drop();
+  }
+  const keep = (values) => (keeping = keeping.then(() => keepNow(values)));
+
+  return {
+    values: begun.values,
+    /** What a bare number means in it. */
+    unit,
+    type(values) {
+      draft.keep({ values, unit });
+      choose(app, { labels: values, labelsUnit: unit });
+    },
+    keep,
+    keepTyped: () => isTyped() && keep(draft.get().values),
+    /** The project's own where it was changed elsewhere, as by an undo; else null. */
+    changed: (values) => (isTyped() || isKept(values) ? null : (ofProject()?.values ?? null)),
+  };
+}
