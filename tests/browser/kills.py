@@ -174,7 +174,7 @@ def cut_one(page, ledger):
     before = left(page)
     ledger.ticked += 1
     page.get_by_role("button", name="Cut one").tap()
-    page.get_by_text(f"{before - 1} of {PIECES} to cut").wait_for()
+    page.get_by_text(f"{before - 1} left of {PIECES}").wait_for()
     ledger.cut += 1
 
 

@@ -26,7 +26,13 @@ export function atTheSaw(app) {
   const sleeps = element("p", { class: "help" });
   const place = besideTheSaw(app, (sentence) => sleeps.replaceChildren(sentence));
   const speak = speaker(app, draw);
-  let shown = null;
+  let shown = app.state.get().saw.piece;
+
+  /** Who comes back finds the piece that was left. */
+  function hold(piece) {
+    shown = piece;
+    app.state.set({ saw: { ...app.state.get().saw, piece } });
+  }
 
   function draw() {
     const { view, record } = app.state.get();
@@ -42,12 +48,16 @@ export function atTheSaw(app) {
     const go = (to) =>
       to &&
       (() => {
-        shown = keyOf(to);
-        draw();
+        hold(keyOf(to));
         body.scrollTop = 0;
       });
     const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut.find((one) => one !== each);
-    const act = (more) => app.quietly(app.tryChange({ id: each.entry, part: each.part, ...more }));
+    const act = (more) => {
+      hold(keyOf(each));
+      const whole = { id: each.entry, part: each.part, ...more };
+      // Whether a piece or a blank is spoiled is to be read, not guessed.
+      return more.act === "spoil" ? app.change(whole, { undoable: false }) : app.quietly(app.tryChange(whole));
+    };
     const focused = document.activeElement?.dataset.key;
     body.replaceChildren(
       piece({
@@ -85,6 +95,9 @@ export function atTheSaw(app) {
     if (changed.includes("saw")) place.light();
     if (["view", "saw"].some((key) => changed.includes(key))) draw();
   };
-  node.leave = () => place.leave();
+  node.leave = () => {
+    if (shown) hold(shown);
+    place.leave();
+  };
   return node;
 }

@@ -20,7 +20,7 @@ export function piece(each) {
       element("h2", { class: `piece-name ${each.name.length > LONG ? "piece-name-long" : ""}` }, each.name),
       element("p", { class: "piece-place" }, unbroken(each.place)),
       each.left > 0
-        ? element("p", { class: "piece-left" }, `${each.left} of ${each.count} to cut${spoiled(each)}`)
+        ? element("p", { class: "piece-left" }, `${each.left} left of ${each.count}${spoiled(each)}`)
         : null,
     ),
     each.left > 0 || each.wrong

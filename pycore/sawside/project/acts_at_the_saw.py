@@ -37,10 +37,12 @@ def spoil(document, act):
     if pieces:
         [which] = _which(pieces, [act.get("which", len(pieces) - 1)])
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
+        said = f"Spoiled: one {entry['name']} of those cut. One more is to be cut."
     else:
         piece = size_of(part, show)
+        said = f"Spoiled: a blank for {entry['name']}. As many as before are to be cut."
     change = {"cut": {part.key: pieces}, "spoiled": {part.key: [*spoiled, piece | _when(act)]}}
-    return _changed(document, at, entry, change, f"Spoiled one {entry['name']}: one more to cut.")
+    return _changed(document, at, entry, change, said)
 
 
 def recut(document, act):
