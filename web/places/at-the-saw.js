@@ -36,7 +36,8 @@ export function atTheSaw(app) {
 
   function draw() {
     const { view, record } = app.state.get();
-    const pieces = view?.cuts ? inOrder(view) : [];
+    // A view that an older version kept lacks what is drawn here; the core tells it anew in a moment.
+    const pieces = view?.set_ups ? inOrder(view) : [];
     if (pieces.length === 0) {
       keys.replaceChildren();
       return body.replaceChildren(nothingYet(app, NONE));
