@@ -3,6 +3,7 @@
 import pytest
 
 import sawside
+from sawside.lengths.clearances import CLEARANCES
 from sawside.reckoners import RECKONERS
 
 DESCRIBED = sawside.handle({"do": "describe"})
@@ -96,7 +97,8 @@ def test_a_bad_text_in_any_field_names_that_field(question):
 
 def test_settings_are_declared_as_choices_whose_first_is_the_default():
     keys = [field["key"] for field in DESCRIBED["settings"]]
-    assert keys == ["unit", "mark", "rounding", "display", "kerf", "tapes", "materials"]
+    own = ["kerf", *CLEARANCES, "tapes", "materials"]
+    assert keys == ["unit", "mark", "rounding", "display", *own]
     for field in DESCRIBED["settings"][:4]:
         assert field["kind"] == "choice"
         assert field["default"] == field["choices"][0]["value"]

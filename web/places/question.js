@@ -24,7 +24,7 @@ export function question(app, key, entryId) {
   let focused = null;
 
   const fields = form({
-    fields: declared.fields.map((field) => offering(field, app.settings())),
+    fields: declared.fields.map((field) => offering(field, { settings: app.settings(), declared: described.settings })),
     values: entry?.values ?? {},
     onInput: typed,
     onFocus: (input, field) => {

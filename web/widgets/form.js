@@ -1,6 +1,7 @@
 import { choiceField } from "./choice-field.js";
 import { countField } from "./count-field.js";
 import { element } from "./element.js";
+import { grouped, openGroupOf } from "./field-group.js";
 import { manyField } from "./many-field.js";
 import { textField } from "./text-field.js";
 
@@ -51,7 +52,7 @@ export function form({ fields, values, onInput, onFocus }) {
     node: element(
       "div",
       { class: "form" },
-      [...widgets.values()].map((widget) => widget.node),
+      grouped(fields, (field) => widgets.get(field.key).node),
     ),
     values: () => ({ ...current }),
     set(next) {
@@ -65,6 +66,7 @@ export function form({ fields, values, onInput, onFocus }) {
       for (const [key, widget] of widgets) {
         const own = errors.filter((error) => error.field === key);
         widget.show({ echo: echoes[key], error: own[0], errors: own });
+        if (own.length > 0) openGroupOf(widget.node);
       }
     },
   };

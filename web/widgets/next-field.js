@@ -1,4 +1,5 @@
-const fields = () => [...document.querySelectorAll('main input[type="text"]')].filter((each) => each.offsetParent);
+const isInSight = (input) => input.offsetParent && !input.closest("details:not([open])");
+const fields = () => [...document.querySelectorAll('main input[type="text"]')].filter(isInSight);
 
 /** Go to the field below `input`. @returns whether there is one */
 export function goToNext(input) {

@@ -26,7 +26,7 @@ export function textField({ field, value, onInput, onFocus }) {
     spellcheck: "false",
     "data-keypad": isWords(field) ? null : field.kind,
     "aria-describedby": `${id}-echo ${id}-trouble`,
-    placeholder: field.may_be_blank ? "blank" : "",
+    placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
     value,
     oninput: () => onInput(input.value),
     onfocus: () => {

@@ -1,14 +1,17 @@
-"""How a person wants lengths read and told, the kerf of the saw, own tapes and own materials."""
+"""How lengths are read and told, the kerf of the saw, clearances, own tapes and own materials."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
+from types import MappingProxyType
 
 from sawside.errors import Refusal, Refusals, quoted
+from sawside.lengths.clearances import CLEARANCES
 from sawside.lengths.marks import GRIDS, ROUNDINGS, Grid
 from sawside.lengths.own_material import MATERIALS, OwnMaterial, read_materials
 from sawside.lengths.own_tape import OwnTape
-from sawside.lengths.reader import read_length
+from sawside.lengths.set_length import SetLength
 from sawside.lengths.tape_rows import TAPES, read_tapes
 from sawside.lengths.units import INCHES_PER
 
@@ -53,17 +56,25 @@ CHOICES = {
 
 _METRIC = ("mm", "cm", "m")
 
-KERF = "1/8"
-"""The usual kerf, in inches: what many table saw blades take (common practice, no source)."""
+KERF = SetLength(
+    "kerf",
+    "Kerf",
+    "The width of your saw's cut: measure one in scrap.",
+    "1/8",
+    "0.01 in",
+    "3/4 in",
+)
+"""What many table saw blades take (common practice, no source). The limits are narrow and wide
+enough for every saw, and close enough to refuse inches that were meant as millimeters and the other
+way round."""
 
-KERF_LIMITS = ("0.01 in", "3/4 in")
-"""Narrow and wide enough for every saw, and close enough to refuse inches that were meant as
-millimeters and the other way round."""
+SET_LENGTHS = (KERF, *CLEARANCES.values())
+"""What a field's `setting` may name."""
 
 MOST_TAPES = 12
 MOST_MATERIALS = 40
 
-OWN = ("kerf", "tapes", "materials")
+OWN = (*(each.key for each in SET_LENGTHS), "tapes", "materials")
 """The settings that are filled in, beside the `CHOICES`."""
 
 
@@ -71,18 +82,23 @@ OWN = ("kerf", "tapes", "materials")
 class Settings:
     """What a bare number means, how marks are chosen, in which form they are shown, what saws take.
 
-    `kerf` is in exact inches, `kerf_text` as it was typed; `tapes` and `materials` are the
-    person's own.
+    `set_lengths` are in exact inches by the key of each setting, `kerf_text` is as it was typed;
+    `tapes` and `materials` are the person's own.
     """
 
-    unit: str = "in"
-    grid: Grid = GRIDS["1/16"]
-    rounding: str = "nearest"
-    display: str = "in"
-    kerf: Fraction = Fraction(KERF)
-    kerf_text: str = KERF
-    tapes: tuple[OwnTape, ...] = ()
-    materials: tuple[OwnMaterial, ...] = ()
+    unit: str
+    grid: Grid
+    rounding: str
+    display: str
+    set_lengths: Mapping[str, Fraction]
+    kerf_text: str
+    tapes: tuple[OwnTape, ...]
+    materials: tuple[OwnMaterial, ...]
+
+    @property
+    def kerf(self):
+        """The kerf of the saw in exact inches."""
+        return self.set_lengths[KERF.key]
 
     def __hash__(self):
         """Quick, because a tally asks for it once for every line: hashing a rational is slow."""
@@ -93,9 +109,9 @@ def read_settings(data):
     """Settings from a message; what is not given follows the unit.
 
     A mark in millimeters can't be told exactly in inches, so it is always told in millimeters. The
-    usual kerf is in inches whatever the unit. Errors: "message" when `data` is not an object,
-    "unknown" for a setting or value not offered, and for what is filled in whatever the reader
-    refuses, several as `Refusals`.
+    usual kerf and clearances are in inches whatever the unit. Errors: "message" when `data` is not
+    an object, "unknown" for a setting or value not offered, and for what is filled in whatever the
+    reader refuses, several as `Refusals`.
     """
     if data is None:
         data = {}
@@ -126,14 +142,14 @@ def read_settings(data):
         data.get("mark") or None,
         data.get("rounding", "nearest"),
         data.get("display") or None,
-        _kerf_typed(data.get("kerf", "")),
+        tuple(each.typed(data[each.key]) if each.key in data else "" for each in SET_LENGTHS),
         TAPES.rows_typed(data.get("tapes") or [], MOST_TAPES),
         MATERIALS.rows_typed(data.get("materials") or [], MOST_MATERIALS),
     )
 
 
 @lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
-def _settings(unit, mark, rounding, display, kerf, tapes, materials):
+def _settings(unit, mark, rounding, display, lengths, tapes, materials):
     if mark is None:
         metric = display == "mm" if display else unit in _METRIC
         mark = "1 mm" if metric else "1/16"
@@ -143,38 +159,21 @@ def _settings(unit, mark, rounding, display, kerf, tapes, materials):
     read, refusals = read_tapes(tapes, unit)
     own, wrong = read_materials(materials)
     refusals += wrong
-    kerf = kerf or (KERF if unit == "in" else f"{KERF} in")
-    try:
-        kerf_read = _kerf_read(kerf, unit)
-    except Refusal as refusal:
-        refusals.insert(0, refusal.of("settings.kerf"))
+    set_lengths, faults = {}, []
+    for each, typed in zip(SET_LENGTHS, lengths, strict=True):
+        try:
+            set_lengths[each.key] = each.read(each.meant(typed, unit), unit)
+        except Refusal as refusal:
+            faults.append(refusal)
+    refusals = faults + refusals
     if len(refusals) > 1:
         raise Refusals(refusals)
     if refusals:
         raise refusals[0]
-    return Settings(unit, grid, rounding, display, kerf_read, kerf, read, own)
-
-
-def _kerf_typed(typed):
-    """The kerf as text; "message" for what is none."""
-    if isinstance(typed, bool) or not isinstance(typed, (str, int, float)):
-        raise Refusal(
-            "message", "Kerf is not a text.", "Send it as it was typed.", field="settings.kerf"
-        )
-    return str(typed).strip()
-
-
-def _kerf_read(typed, unit):
-    kerf = read_length(typed, unit).value
-    least, most = KERF_LIMITS
-    if not read_length(least).value <= kerf <= read_length(most).value:
-        raise Refusal(
-            "range",
-            f"Kerf must be from {least} to {most}.",
-            "Check the number, and write its unit beside it.",
-            at=0,
-        )
-    return kerf
+    kerf_text = KERF.meant(lengths[0], unit)
+    return Settings(
+        unit, grid, rounding, display, MappingProxyType(set_lengths), kerf_text, read, own
+    )
 
 
 assert set(CHOICES["mark"]) - {USUAL} == set(GRIDS)

@@ -14,6 +14,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
+from sawside.lengths.clearances import CLEARANCES
 from sawside.wood.materials import having
 
 
@@ -31,8 +32,8 @@ class Field:
     """One thing to fill in. `least` and `most` are inclusive, in text as a person would type it.
 
     `shown_when` is (another field's key, the values of it that show this one). A blank length
-    with a `setting` is that of the settings; `choices_from` names a list of the settings, whose
-    names are offered after `choices`. `figure` is what is needed of a material.
+    with a `setting` is that of the settings under this key; `choices_from` names a list of the
+    settings, whose names are offered after `choices`. `figure` is what is needed of a material.
     """
 
     kind: str
@@ -65,6 +66,12 @@ def kerf(key="kerf", label="Kerf", **more):
     more = {"help": "The width of the cut: measure one in scrap.", "most": "1 in"} | more
     blank = "The kerf of the settings."
     return length(key, label, setting="kerf", may_be_blank=True, blank_means=blank, **more)
+
+
+def clearance(key, label, setting, **more):
+    """Room left free in a fit; blank, it is that of the settings (a key of `CLEARANCES`)."""
+    blank = f"The clearance of the settings: {CLEARANCES[setting].label}."
+    return length(key, label, setting=setting, may_be_blank=True, blank_means=blank, **more)
 
 
 def own_tape(key, label, **more):

@@ -141,7 +141,7 @@ RECKONER = Reckoner(
     compute=compute,
     example={
         "around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4",
-        "rabbet": "3/8", "clearance": "1/16", "stick": "96",
+        "rabbet": "3/8", "stick": "96",
     },
     makes_parts=True,
     fits=FITS,

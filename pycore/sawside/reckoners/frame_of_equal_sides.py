@@ -118,7 +118,7 @@ RECKONER = Reckoner(
     compute=compute,
     example={
         "sides": "8", "around": "panel", "size_is": "across", "size": "12", "stock": "1 1/2",
-        "rabbet": "3/8", "clearance": "1/16", "stick": "72",
+        "rabbet": "3/8", "stick": "72",
     },
     makes_parts=True,
     fits=FITS,

@@ -7,7 +7,14 @@ from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import to_mark
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import (
+    Answer,
+    Fit,
+    Reckoner,
+    Reckoning,
+    clearance,
+    length,
+)
 from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
@@ -96,11 +103,11 @@ RECKONER = Reckoner(
             least="1/2 in",
         ),
         length("groove", "Depth of the groove or rabbet", least="1/16 in", most="4 in"),
-        length(
+        clearance(
             "clearance",
             "Still free at its dampest",
+            "clearance_in_groove",
             help="At each edge, so that it never pushes.",
-            default='1/32"',
             most="1 in",
         ),
         *WOOD,

@@ -11,6 +11,7 @@ from sawside.reckoners.declaration import (
     Reckoner,
     Reckoning,
     choice,
+    clearance,
     count,
     length,
 )
@@ -26,8 +27,8 @@ def compute(given, show):
     """Shelf length and inside width, whichever was blank, with what the joint adds or takes."""
     joint = given.joint
     adds = (given.left_depth or 0) + (given.right_depth or 0) if joint == "dado" else 0
-    clearance = {"dado": given.play, "pins": given.gap}.get(joint) or 0
-    change = adds - 2 * clearance
+    free = {"dado": given.play, "pins": given.gap}.get(joint) or 0
+    change = adds - 2 * free
     sides = 2 * given.side_thickness if given.width_is == "outside" else 0
     if given.shelf is None:
         inside = given.width - sides
@@ -53,7 +54,7 @@ def compute(given, show):
     picture = square_piece(show, "A shelf", shelf, given.depth, given=given.shelf is not None)
     return Reckoning(
         answers={"shelf": shelf, "inside": inside, "width": inside + sides, "change": change},
-        working=tuple(_working(given, show, shelf, inside, sides, adds, clearance)),
+        working=tuple(_working(given, show, shelf, inside, sides, adds, free)),
         drawing=picture,
         cautions=_CAUTIONS,
         parts=(
@@ -72,12 +73,12 @@ def compute(given, show):
     )
 
 
-def _working(given, show, shelf, inside, sides, adds, clearance):
+def _working(given, show, shelf, inside, sides, adds, free):
     side = f"2 × {show.number(given.side_thickness)}" if sides else ""
     dado = (
         (show.number(given.left_depth), show.number(given.right_depth)) if adds else ()
     )  # fmt: skip
-    play = f"2 × {show.number(clearance)}" if clearance else ""
+    play = f"2 × {show.number(free)}" if free else ""
     if given.shelf is None:
         if sides:
             yield f"Inside: {show.number(given.width)} − {side}{show.equals(inside)}"
@@ -161,19 +162,19 @@ RECKONER = Reckoner(
             )
             for side in ("left", "right")
         ),
-        length(
+        clearance(
             "play",
             "Clearance at each end",
+            "clearance_in_dado",
             help="Room at the bottom of each dado for glue.",
-            default='1/32"',
             most="1 in",
             shown_when=("joint", ("dado",)),
         ),
-        length(
+        clearance(
             "gap",
             "Gap at each end",
+            "clearance_on_pins",
             help="So that the shelf can be tilted out.",
-            default='1/16"',
             most="2 in",
             shown_when=("joint", ("pins",)),
         ),

@@ -8,7 +8,15 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, rows
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    choice,
+    clearance,
+    count,
+    length,
+    rows,
+)
 from sawside.reckoners.shared.case_fields import (
     MARKED,
     MARKING,
@@ -124,7 +132,7 @@ RECKONER = Reckoner(
             "Things, from the bottom up",
             (
                 length("height", "Height of the thing", help="The tallest one.", least="1/4 in"),
-                length("clearance", "Clearance above", default='1/2"', most="48 in"),
+                clearance("clearance", "Clearance above", "clearance_above", most="48 in"),
                 count(
                     "openings",
                     "Openings of this kind",

@@ -1,7 +1,8 @@
 """Declarations as data: what the page draws a question from."""
 
+from sawside.lengths.clearances import CLEARANCES
 from sawside.lengths.own_material import FIGURES
-from sawside.lengths.settings import CHOICES, KERF, KERF_LIMITS, MOST_MATERIALS, MOST_TAPES
+from sawside.lengths.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
 from sawside.lengths.tape_rows import PARTS
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Choice, Field, length, number, rows
@@ -32,20 +33,36 @@ _MATERIAL_HELP = {
 }
 
 
+_CLEARANCES = {
+    "label": "Clearances",
+    "help": "Room left free where a question leaves its own blank. These to start with are common "
+    "practice, no source.",
+}
+"""The heading under which those fields stand."""
+
+
 def settings_told():
-    """The settings as fields; the first choice of each is its default."""
+    """The settings as fields; the first choice of each is its default.
+
+    Those that belong under one heading say so in `group`.
+    """
     for key, (label, help_) in _SETTINGS.items():
         choices = tuple(Choice(value, text) for value, text in CHOICES[key].items())
         yield field_told(
             Field("choice", key, label, help_, default=choices[0].value, choices=choices)
         )
-    least, most = KERF_LIMITS
-    help_ = "The width of your saw's cut: measure one in scrap."
-    yield field_told(
-        length("kerf", "Kerf", help=help_, default=f"{KERF} in", least=least, most=most)
-    )
+    yield _set_length(KERF)
+    for each in CLEARANCES.values():
+        yield _set_length(each) | {"group": _CLEARANCES}
     yield field_told(_tapes())
     yield field_told(_materials())
+
+
+def _set_length(each):
+    """A length of the settings as a field."""
+    default = f"{each.default} in"
+    return field_told(length(each.key, each.label, help=each.help, default=default,
+                             least=each.least, most=each.most))  # fmt: skip
 
 
 def _materials():
@@ -140,6 +157,8 @@ def field_told(field):
         "shown_when": field.shown_when
         and {"field": field.shown_when[0], "is": list(field.shown_when[1])},
     }
+    if field.setting:
+        data["setting"] = field.setting
     if field.choices_from:
         data |= {"choices_from": field.choices_from, "choices": []}
     if field.kind == "tape":

@@ -107,7 +107,7 @@ def _read_fields(fields, values, settings, names):
         if not _shown(field, fields, values):
             continue
         if value is None and field.setting:
-            given[field.key] = getattr(settings, field.setting)
+            given[field.key] = settings.set_lengths[field.setting]
             echoes[field.key] = f"{fine_text(given[field.key], Show(settings))}, of the settings"
             continue
         if value is None:

@@ -7,7 +7,16 @@ from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import Answer, End, Fit, Part, choice, kerf, length
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Fit,
+    Part,
+    choice,
+    clearance,
+    kerf,
+    length,
+)
 
 MEASURED = (
     choice(
@@ -30,11 +39,11 @@ OFFSETS = (
         most="4 ft",
         shown_when=("around", ("panel",)),
     ),
-    length(
+    clearance(
         "clearance",
         "Clearance",
+        "clearance_in_frame",
         help="Left free at each side, for the thing to move and to go in easily.",
-        default="1/16 in",
         most="2 in",
         shown_when=("around", ("panel",)),
     ),

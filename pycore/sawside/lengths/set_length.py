@@ -1,0 +1,51 @@
+"""A length that is set once for a whole project: a question that leaves it blank takes it."""
+
+from dataclasses import dataclass
+
+from sawside.errors import Refusal
+from sawside.lengths.reader import read_length
+
+
+@dataclass(frozen=True, slots=True)
+class SetLength:
+    """One such length under the `key` of its setting.
+
+    `default` is in inches as a bare number; `least` and `most` are inclusive and name their unit.
+    """
+
+    key: str
+    label: str
+    help: str
+    default: str
+    least: str
+    most: str
+
+    def typed(self, value):
+        """What a message sends, as text; "message" for what is none."""
+        if isinstance(value, bool) or not isinstance(value, (str, int, float)):
+            raise Refusal(
+                "message",
+                f"{self.label} is not a text.",
+                "Send it as it was typed.",
+                field=f"settings.{self.key}",
+            )
+        return str(value).strip()
+
+    def meant(self, typed, unit):
+        """The text that holds: what was typed in `unit`, or the default, which is in inches."""
+        return typed or (self.default if unit == "in" else f"{self.default} in")
+
+    def read(self, text, unit):
+        """Exact inches; refuses whatever the reader does, and "range"."""
+        try:
+            value = read_length(text, unit).value
+            if not read_length(self.least).value <= value <= read_length(self.most).value:
+                raise Refusal(
+                    "range",
+                    f"{self.label} must be from {self.least} to {self.most}.",
+                    "Check the number, and write its unit beside it.",
+                    at=0,
+                )
+        except Refusal as refusal:
+            raise refusal.of(f"settings.{self.key}") from None
+        return value
