@@ -13,6 +13,7 @@ TABLES = (
     "stiffness.csv", "strength.csv", "dimensional_change.csv", "shrinkage.csv", "creep.csv",
     "shelf_loads.csv", "sag_limits.csv", "moisture_regions.csv", "beam_coefficients.csv",
     "panel_thickness.csv", "softwood_sizes.csv", "hardwood_thickness.csv", "sheet_thickness.csv",
+    "weight.csv",
 )  # fmt: skip
 STATUSES = ("read", "common practice, no source", "from memory", "worked out", "average read",
             "radial read", "not checked against the source")  # fmt: skip

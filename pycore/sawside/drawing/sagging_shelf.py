@@ -15,12 +15,11 @@ _TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 @later
 def sagging_shelf(show, shelf, sag, told):
     """The drawing of a `wood.shelf.Shelf` that sags by `sag` (exact inches), told as text."""
-    beam = shelf.beam
     over, span, deep = (float(nearby(each)) for each in (shelf.overhang, shelf.span, sag))
     long = span + 2 * over
     pixel = long * 9 / 8 / _SCREEN
-    scale = _scale(beam, deep)
-    curve = [_place(shelf, beam, scale, step) for step in range(_STEPS + 1)]
+    scale = _scale(shelf, deep)
+    curve = [_place(shelf, scale, step) for step in range(_STEPS + 1)]
     rise = -min(drop for _, drop in curve)
     times = max(each for each in _TIMES if each == 1 or (deep + rise) * each <= 44 * pixel)
     high = float(nearby(_height(shelf)))
@@ -62,16 +61,16 @@ def _height(shelf):
     return max(shelf.thickness, nearby(strip.height))
 
 
-def _scale(beam, deep):
-    lowest = max(beam.drop_at(Fraction(1, 2)), beam.drop_at(-beam.overhang / beam.span))
+def _scale(shelf, deep):
+    lowest = max(shelf.drop_at(Fraction(1, 2)), shelf.drop_at(-shelf.overhang / shelf.span))
     return deep / float(lowest)
 
 
-def _place(shelf, beam, scale, step):
+def _place(shelf, scale, step):
     """A place of the curve: from the left end of the shelf, and its drop."""
     long = shelf.span + 2 * shelf.overhang
     along = long * step / _STEPS
-    return float(along), float(beam.drop_at((along - shelf.overhang) / shelf.span)) * scale
+    return float(along), float(shelf.drop_at((along - shelf.overhang) / shelf.span)) * scale
 
 
 def _drawn(curve, y, times, high, shelf, pixel):

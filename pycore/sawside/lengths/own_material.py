@@ -18,6 +18,7 @@ FIGURES = {
     "strength": ("Breaking strength in bending", "psi", "100", "100000"),
     "tangential": ("Movement, flat sawn", "for each 1 %", "0.0001", "0.02"),
     "radial": ("Movement, quarter sawn", "for each 1 %", "0.0001", "0.02"),
+    "weight": ("Weight", "lb for each cubic foot", "1", "120"),
 }
 """Label, unit, least and most of each figure, inclusive."""
 
@@ -30,13 +31,17 @@ MATERIALS = Kind(
 
 @dataclass(frozen=True, slots=True)
 class OwnMaterial:
-    """Stiffness and strength in psi; movement as a part of the width for each 1 % of moisture."""
+    """Stiffness and strength in psi, movement as a part of the width for each 1 % of moisture.
+
+    Weight is in pounds for each cubic foot.
+    """
 
     name: str
     stiffness: Fraction | None
     strength: Fraction | None
     tangential: Fraction | None
     radial: Fraction | None
+    weight: Fraction | None
     note: str
 
 
@@ -56,8 +61,8 @@ def _material(number, texts):
     if len(texts["note"]) > MOST_NOTE or not texts["note"].isprintable():
         message = f"a note has at most {MOST_NOTE} characters, all of them to be seen."
         wrong.append(MATERIALS.refusal("range", message, "Shorten it.", number, "note"))
-    if not wrong and not any(read.values()):
-        message = "it has no figure."
+    if not wrong and not any(value for part, value in read.items() if part != "weight"):
+        message = "it has no figure." if not read["weight"] else "it has no figure but its weight."
         remedy = "Give its stiffness, or how it moves."
         wrong.append(MATERIALS.refusal("missing", message, remedy, number, "stiffness"))
     for part, other in (("tangential", "radial"), ("radial", "tangential")):

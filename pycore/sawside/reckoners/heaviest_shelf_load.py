@@ -4,8 +4,9 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, load_told, told
+from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shared.shelf_working import load_told
 from sawside.wood.numbers import number_text
 from sawside.wood.shelf import Load
 
@@ -13,11 +14,21 @@ _TENTH = Fraction(1, 10)
 
 
 def compute(given, show):
-    """The heaviest load, down to a tenth of a pound: sag grows as the load does."""
-    case = case_of(given, load=Load("whole", Fraction(1)))
-    factor = case.creep if given.judged == "years" else 1
-    most, each = case.limit(case.shelf), case.shelf.sag * factor
-    pounds = most / each // _TENTH * _TENTH
+    """The heaviest load, down to a tenth of a pound: each pound adds the same to the sag."""
+    case = case_of(given, load=Load("whole", Fraction(0)))
+    most = case.limit(case.shelf)
+    if case.excess(case.shelf) > 0:
+        raise Refusal(
+            "impossible",
+            "It sags more than the limit under its own weight.",
+            "Give a shorter span, or another thickness or material.",
+            field="span",
+        )
+    loaded = case.shelf.changed(load=Load("whole", Fraction(1)))
+    exact, own, each = min(
+        ((most - own) / each, own, each) for own, each in _by_place(case, loaded) if each > 0
+    )
+    pounds = exact // _TENTH * _TENTH
     if not pounds:
         raise Refusal(
             "impossible",
@@ -26,11 +37,25 @@ def compute(given, show):
             field="span",
         )
     shelf = case.shelf.changed(load=Load("whole", pounds))
-    line = (
-        f"One pound sags it {number_text(each, 6)}″, and {number_text(most, 4)}″ is the most: "
-        f"{number_text(most, 4)} ÷ {number_text(each, 6)} → {number_text(pounds, 1)} lb in all"
-    )
+    line = _line(most, own, each, pounds)
     return told(case, shelf, show, answers={"heaviest": load_told(shelf)}, working=(line,))
+
+
+def _line(most, own, each, pounds):
+    """The working: what is left of the most sag, over what one pound takes of it."""
+    most, each, own_text = number_text(most, 4), number_text(each, 6), number_text(abs(own), 6)
+    sags = f"One pound sags it {each}″, and {most}″ is the most"
+    left = most
+    if own:
+        sags += f"; its own weight {'takes' if own > 0 else 'gives'} {own_text}″ of it"
+        left = f"({most} {'−' if own > 0 else '+'} {own_text})"
+    return f"{sags}: {left} ÷ {each} → {number_text(pounds, 1)} lb in all"
+
+
+def _by_place(case, loaded):
+    """For the middle and for the ends: the drop without a load, and what one pound adds to it."""
+    for bare, under_one in zip(case.shelf.drops, loaded.drops, strict=True):
+        yield bare * case.factor, (under_one - bare) * case.factor
 
 
 RECKONER = Reckoner(

@@ -30,6 +30,7 @@ _MATERIAL_HELP = {
     "strength": "1 MPa is 145 psi.",
     "tangential": "What movement needs: the part of the width for each 1 % of moisture.",
     "radial": "",
+    "weight": "So that a shelf's own weight is in its sag; 16 kg/m³ is 1 lb for each cubic foot.",
 }
 
 

@@ -62,17 +62,23 @@ class Beam:
         bent = over * (3 * over**3 + 6 * over**2 * span - span**3) / 24
         return self.each_inch * (bent / bending + over**2 / 2 / shear)
 
-    def lowest(self, bending, shear):
-        """The largest drop below the supports, of the middle or of the ends."""
-        return max(self.middle(bending, shear), self.end(bending, shear))
+    @property
+    def moments(self):
+        """Bending moments over a support and in the middle, in pounds x inches.
+
+        Negative where the beam is bent upward. Between fixed ends the larger one is over the
+        supports, and the middle is left out.
+        """
+        if self._even_overhang:
+            over = self.each_inch * self.overhang**2 / 2
+            return -over, self.each_inch * self.span**2 / 8 - over
+        most = self._coefficient("moment") * self.load * self.span
+        return (-most, Fraction(0)) if self.supports == "fixed" else (Fraction(0), most)
 
     @property
     def moment(self):
         """The largest bending moment, in pounds x inches."""
-        if self._even_overhang:
-            over = self.overhang**2 / 2
-            return self.each_inch * max(over, abs(self.span**2 / 8 - over))
-        return self._coefficient("moment") * self.load * self.span
+        return max(abs(each) for each in self.moments)
 
     def drop_at(self, part):
         """Drop by bending alone, in inches x E I, at a part of the span from the left support.

@@ -9,6 +9,7 @@ from sawside.wood.tables import entries
 
 _KILOGRAMS_PER_POUND = Fraction("0.45359237")
 _FOOT = INCHES_PER["ft"]
+CUBIC_INCHES_PER_CUBIC_FOOT = _FOOT**3
 _PER = {
     "lb": ("whole", Fraction(1)),
     "kg": ("whole", 1 / _KILOGRAMS_PER_POUND),

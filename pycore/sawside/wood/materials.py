@@ -1,9 +1,12 @@
-"""Panels and species: stiffness, bending strength, and how far they move with moisture.
+"""Panels and species: stiffness, strength, weight, and how far they move with moisture.
 
 Each figure carries the source, table and page of its row and how the row is known. Stiffness and
 strength are those of small clear pieces at 12 % moisture, as a range for panels. Movement is the
 part of the width by which wood grows for each 1 % of moisture, between 6 and 14 %: as printed, or
 worked out from the whole shrinkage S in percent where only that is on file, (S/30)/(100 - 20 S/30).
+Weight follows from the specific gravity G, which is that of dry wood in the volume that it has at
+12 %: 62.43 x 1.12 G pounds for each cubic foot (Wood Handbook, chapter 4, read in a secondary
+copy).
 """
 
 from dataclasses import dataclass
@@ -21,6 +24,12 @@ PSI_IN = {
     "MPa": 10**6 / _PASCALS_PER_PSI,
 }
 """Pounds for each square inch in one of a table's unit."""
+
+WEIGHT_IN = {
+    "lb for each cubic foot": Fraction(1),
+    "specific gravity": Fraction("62.43") * Fraction("1.12"),
+}
+"""Pounds for each cubic foot at 12 % moisture in one of a table's unit."""
 
 SHRINKAGE = {row["key"]: row for row in rows("shrinkage.csv")}
 """The rows of shrinkage from green to oven dry, in percent, by their key."""
@@ -48,7 +57,10 @@ class Movement:
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """A panel or species; a figure that is not on file is None. Stiffness and strength in psi."""
+    """A panel or species; a figure that is not on file is None.
+
+    Stiffness and strength are in psi, weight in pounds for each cubic foot.
+    """
 
     key: str
     name: str
@@ -56,15 +68,16 @@ class Material:
     stiffness: Figure | None = None
     strength: Figure | None = None
     movement: Movement | None = None
+    weight: Figure | None = None
 
     def label(self, having):
         """Its name in a list of those that have a figure, marked where that is from memory."""
         return marked(self.name, getattr(self, having).status)
 
 
-def _figures(table):
+def _figures(table, units=PSI_IN):
     for row in rows(table):
-        unit = PSI_IN[row["unit"]]
+        unit = units[row["unit"]]
         least, most = (Fraction(row[column]) * unit for column in ("least", "most"))
         yield row, Figure(least, most, cited(row), row["status"])
 
@@ -89,13 +102,16 @@ def from_shrinkage(percent):
 
 def _materials():
     strength = {row["key"]: figure for row, figure in _figures("strength.csv")}
+    weight = {row["key"]: figure for row, figure in _figures("weight.csv", WEIGHT_IN)}
     movement = {}
     for row, change in _movements():
         movement.setdefault(row["key"], (row, change))
     for row, figure in _figures("stiffness.csv"):
         key = row["key"]
         _, moves = movement.pop(key, (None, None))
-        yield Material(key, row["name"], row["kind"], figure, strength.get(key), moves)
+        yield Material(
+            key, row["name"], row["kind"], figure, strength.get(key), moves, weight.get(key)
+        )
     for key, (row, moves) in sorted(movement.items()):
         yield Material(key, row["name"], "species", movement=moves)
 

@@ -35,10 +35,16 @@ def made_of(own):
     """The `Material` of a `lengths.own_material.OwnMaterial`; its note is its source."""
     cited = f"your own figure: {own.note}" if own.note else "your own figure"
 
-    def figure(psi):
-        return psi and Figure(psi, psi, cited, "your own figure")
+    def figure(value):
+        return value and Figure(value, value, cited, "your own figure")
 
     moves = own.tangential and Movement(own.radial, own.tangential, cited, "your own figure")
     return Material(
-        "own", own.name, "own", figure(own.stiffness), figure(own.strength), moves or None
+        "own",
+        own.name,
+        "own",
+        figure(own.stiffness),
+        figure(own.strength),
+        moves or None,
+        figure(own.weight),
     )

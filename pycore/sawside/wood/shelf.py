@@ -1,5 +1,7 @@
 """A shelf under load: how far it sags, how hard it is bent, and what it would take.
 
+Its own weight, where that is known, lies evenly along it and is carried besides the load.
+
 A cleat along the back carries half of the load. The front half of the board, with the strip along
 its front, carries the other half between the ends, as though it were not tied to the back.
 """
@@ -29,7 +31,7 @@ class Strip:
     """A strip glued along an edge: stiffness in psi, thickness from front to back, height, inches.
 
     `edges` is "front", "back" or "both". It stands on the edge with its top level with the
-    board's, or `under` the board.
+    board's, or `under` the board. `weight` is in pounds for each cubic inch, None if not known.
     """
 
     stiffness: Fraction
@@ -37,11 +39,12 @@ class Strip:
     height: Fraction
     edges: str
     under: bool = False
+    weight: Fraction | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Shelf:
-    """A loaded shelf; stiffness in psi, lengths in inches."""
+    """A loaded shelf; stiffness in psi, lengths in inches, `weight` as that of a strip."""
 
     stiffness: Fraction
     thickness: Fraction
@@ -53,6 +56,7 @@ class Shelf:
     overhang: Fraction = Fraction(0)
     strip: Strip | None = None
     cleat: bool = False
+    weight: Fraction | None = None
 
     def changed(self, **changes):
         """The same shelf with something else about it; strip_height changes the strip."""
@@ -61,9 +65,14 @@ class Shelf:
         return replace(self, **changes)
 
     @property
+    def long(self):
+        """The length of the board, over its supports."""
+        return self.span + 2 * self.overhang
+
+    @property
     def pounds(self):
         """The whole load, in pounds."""
-        return self.load.pounds(self.span + 2 * self.overhang, self.depth)
+        return self.load.pounds(self.long, self.depth)
 
     @property
     def strips(self):
@@ -87,21 +96,52 @@ class Shelf:
         return Section(parts)
 
     @property
-    def beam(self):
-        """The beam that this section is, with the load that it carries."""
-        load = self.pounds / 2 if self.cleat else self.pounds
-        return Beam(self.supports, self.spread, self.span, load, self.overhang)
+    def own_weights(self):
+        """What each part of the section weighs, in pounds; 0 where that is not known."""
+        strip = self.strip and self.strip.weight
+        return tuple(
+            (each or 0) * part.breadth * part.height * self.long
+            for each, part in zip((self.weight, strip), self.section.parts, strict=False)
+        )
+
+    @property
+    def carried(self):
+        """What the section carries of the load, in pounds."""
+        return self.pounds / 2 if self.cleat else self.pounds
+
+    @property
+    def beams(self):
+        """The section as a beam under all that it carries; two where its weight lies otherwise."""
+        own = sum(self.own_weights)
+        if self.spread == "even":
+            return (self._beam("even", self.carried + own),)
+        return self._beam(self.spread, self.carried), self._beam("even", own)
+
+    def _beam(self, spread, load):
+        return Beam(self.supports, spread, self.span, load, self.overhang)
+
+    @property
+    def drops(self):
+        """Drops of the middle and of the ends below the supports at once, in inches."""
+        section, beams = self.section, self.beams
+        stiff = section.bending, section.shear
+        return sum(beam.middle(*stiff) for beam in beams), sum(beam.end(*stiff) for beam in beams)
 
     @property
     def sag(self):
         """The largest drop below the supports at once, in inches."""
-        section = self.section
-        return self.beam.lowest(section.bending, section.shear)
+        return max(self.drops)
+
+    def drop_at(self, part):
+        """As `Beam.drop_at`, under all that it carries."""
+        return sum(beam.drop_at(part) for beam in self.beams)
 
     @property
     def stresses(self):
         """The largest bending stress in the board, and in the strip where there is one, in psi."""
-        section, moment = self.section, self.beam.moment
+        section = self.section
+        places = zip(*(beam.moments for beam in self.beams), strict=True)
+        moment = max(abs(sum(place)) for place in places)
         return tuple(section.stress(part, moment) for part in section.parts)
 
     def solved(self, what, excess, low, high):

@@ -3,7 +3,7 @@
 from sawside.drawing.sagging_shelf import sagging_shelf
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoning
-from sawside.wood.loads import load_text, weight_text
+from sawside.reckoners.shared.shelf_working import load_and_own_weight, shelf_working
 from sawside.wood.numbers import number_text, size_text
 from sawside.wood.sag_limits import LIMITS, seen
 
@@ -13,12 +13,12 @@ CAUTIONS = (
     "fasteners and the wall are not in it. Where a fall could hurt somebody, ask a licensed "
     "engineer and follow local codes and the makers' instructions.",
     "Damp, or humidity that goes up and down, makes every shelf sag more, particleboard and MDF "
-    "most of all. The shelf's own weight is not in the load: add it where it matters.",
+    "most of all.",
 )
 SOURCE = (
     "Sag: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), Table 9-1, shear "
-    "included with G = E/16 (from memory, ASTM D245). Overhangs and a glued strip: beam theory. "
-    "Each figure of the material, the load and the limit names its own source."
+    "included with G = E/16 (from memory, ASTM D245). Overhangs, a glued strip and the shelf's own "
+    "weight: beam theory. Each figure of the material, the load and the limit names its own source."
 )
 
 
@@ -30,7 +30,7 @@ def part_text(sag, span):
 def verdict_text(case, shelf, show):
     """Whether it stays within the limit, with both figures."""
     most, years = case.limit(shelf), case.given.judged == "years"
-    sag = shelf.sag * (case.creep if years else 1)
+    sag = shelf.sag * case.factor
     when = "after years" if years else "at once"
     figures = [fine_text(each, show) for each in (sag, most)]
     if figures[0].removeprefix("≈ ") == figures[1].removeprefix("≈ ") and sag != most:
@@ -53,12 +53,9 @@ def eye_text(case, shelf):
 
 def stress_text(case, shelf):
     """Bending stress beside the published strength of each part, with what that leaves."""
-    parts = [("Board", case.board)]
-    if len(shelf.stresses) > 1:
-        parts.append(("Strip", case.strip_material))
     return " ".join(
         _one_stress(name, made_of, stress)
-        for (name, made_of), stress in zip(parts, shelf.stresses, strict=True)
+        for (name, made_of), stress in zip(case.materials, shelf.stresses, strict=False)
     )
 
 
@@ -87,6 +84,12 @@ def figures_text(case):
             f"{name} of {made_of.name}: {number_text(least, 2)} million psi{ranged} "
             f"({stiffness.cited})."
         )
+    told += [
+        f"Weight of {made_of.name}: {number_text(made_of.weight.most, 1)} lb for each cubic foot "
+        f"({made_of.weight.cited})."
+        for _, made_of in case.materials
+        if made_of.weight
+    ]
     if case.load_cited:
         told.append(f"Load: {case.load_cited}.")
     told.append(f"Creep: {number_text(case.creep, 2)} times ({case.creep_cited}).")
@@ -95,53 +98,14 @@ def figures_text(case):
     return " ".join(told)
 
 
-def load_told(shelf):
-    """The load in all, and along the shelf where it stands evenly."""
-    told = f"{weight_text(shelf.pounds)} in all"
-    return f"{told}, {load_text(shelf.beam.each_inch)}" if _along(shelf) else told
-
-
-def _along(shelf):
-    return shelf.spread == "even" and not shelf.cleat
-
-
-def shelf_working(case, shelf, show):
-    """The working: the section, its bending stiffness, the sag at once and after years."""
-    section, beam = shelf.section, shelf.beam
-    lines = [f"Load: {load_told(shelf)}"]
-    if shelf.cleat:
-        lines.append(
-            "The cleat carries half of it; the front half of the board carries the rest "
-            "(common practice, no source)"
+def _unweighed(case):
+    """The caution where a weight is not known."""
+    unknown = dict.fromkeys(made_of.name for _, made_of in case.materials if not made_of.weight)
+    if unknown:
+        yield (
+            f"No weight of {' or '.join(unknown)} is known: the shelf's own weight is not wholly in "
+            "the load. Add it where it matters."
         )
-    for name, part in zip(("Board", "Strip"), section.parts, strict=False):
-        breadth, height, middle = (
-            size_text(each, show) for each in (part.breadth, part.height, part.middle)
-        )
-        lines.append(
-            f"{name}: E = {number_text(part.stiffness)} psi, {breadth} × {height}, its middle "
-            f"{middle} below the top"
-        )
-    if len(section.parts) > 1:
-        lines.append(
-            f"Neutral axis: Σ E·A·y ÷ Σ E·A = {size_text(section.axis, show)} below the top"
-        )
-    lines.append(
-        f"E·I = Σ E·(b·h³ ÷ 12 + b·h·(y − axis)²) = {number_text(section.bending)} lb·in²; "
-        f"G·A′ = E ÷ 16 × 5/6 × b·h = {number_text(section.shear)} lb"
-    )
-    lines.append(
-        f"Sag at once: kb·W·L³ ÷ (E·I) + ks·W·L ÷ (G·A′) with W = {number_text(beam.load, 1)} lb, "
-        f"L = {size_text(beam.span, show)} = {size_text(shelf.sag, show)}"
-        if shelf.supports != "overhanging"
-        else f"Sag at once, by the formulas for a beam that stands over: "
-        f"{size_text(shelf.sag, show)}"
-    )
-    lines.append(
-        f"After years: {size_text(shelf.sag, show)} × {number_text(case.creep, 2)} = "
-        f"{size_text(shelf.sag * case.creep, show)}"
-    )
-    return tuple(lines)
 
 
 ANSWERS = (
@@ -172,18 +136,17 @@ def told(case, shelf, show, *, answers=None, working=()):
             "years",
             "eye": eye_text(case, shelf),
             "place": _place(shelf),
-            "load": load_told(shelf),
+            "load": load_and_own_weight(shelf),
             "stress": stress_text(case, shelf),
             "figures": figures_text(case),
         },
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=sagging_shelf(show, shelf, sag, caption),
-        cautions=CAUTIONS,
+        cautions=(*CAUTIONS, *_unweighed(case)),
     )
 
 
 def _place(shelf):
-    section = shelf.section
-    if shelf.beam.middle(section.bending, section.shear) == shelf.sag:
+    if shelf.drops[0] == shelf.sag:
         return "In the middle of the span."
     return "At the ends, beyond the supports."

@@ -11,7 +11,7 @@ from sawside.reckoners.declaration import (
     material,
     number,
 )
-from sawside.wood.loads import LOADS, load_of
+from sawside.wood.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.materials import Figure, Material
 from sawside.wood.sag_limits import CREEP, LIMITS, limit, usual_creep
 from sawside.wood.shelf import Load, Shelf, Strip
@@ -165,14 +165,24 @@ class Case:
     creep_cited: str
     given: Any
 
+    @property
+    def materials(self):
+        """What the shelf is made of: ("Board", its material), and the strip where there is one."""
+        made = (("Board", self.board), ("Strip", self.strip_material))
+        return tuple((name, material) for name, material in made if material is not None)
+
+    @property
+    def factor(self):
+        """What the sag at once is multiplied by before it is held against the limit."""
+        return self.creep if self.given.judged == "years" else 1
+
     def limit(self, shelf):
         """The most sag that was asked for, in inches."""
         return limit(self.given.limit, shelf.span, self.given.own_limit)
 
     def excess(self, shelf):
         """How far a shelf sags beyond the limit, in inches; negative within it."""
-        factor = self.creep if self.given.judged == "years" else 1
-        return factor * shelf.sag - self.limit(shelf)
+        return self.factor * shelf.sag - self.limit(shelf)
 
 
 def case_of(given, **blank):
@@ -192,6 +202,7 @@ def case_of(given, **blank):
             "overhang": getattr(given, "overhang", None) or Fraction(0),
             "strip": strip,
             "cleat": given.cleat == "back",
+            "weight": _weight_of(board),
         }
         | blank
     )
@@ -214,8 +225,20 @@ def _strip_of(given, board, height):
         made_of = _own_material(given.strip_own_stiffness, None)
     height = given.strip_height if height is None else height
     under = given.strip_place == "under"
-    strip = Strip(made_of.stiffness.least, given.strip_thickness, height, given.strip, under)
+    strip = Strip(
+        made_of.stiffness.least,
+        given.strip_thickness,
+        height,
+        given.strip,
+        under,
+        _weight_of(made_of),
+    )
     return strip, made_of
+
+
+def _weight_of(material):
+    """Pounds for each cubic inch, the most of a range; None where no weight is known."""
+    return material.weight and material.weight.most / CUBIC_INCHES_PER_CUBIC_FOOT
 
 
 def _load_of(given) -> tuple[Load, str]:
