@@ -103,8 +103,8 @@ def _unweighed(case):
     unknown = dict.fromkeys(made_of.name for _, made_of in case.materials if not made_of.weight)
     if unknown:
         yield (
-            f"No weight of {' or '.join(unknown)} is known: the shelf's own weight is not wholly in "
-            "the load. Add it where it matters."
+            f"No weight of {' or '.join(unknown)} is known: the shelf's own weight is not wholly "
+            "in the load. Add it where it matters."
         )
 
 
