@@ -6,7 +6,7 @@ from projects import RAIL, cabinet, change, changed, view
 
 def test_a_project_is_what_was_typed_and_nothing_derived():
     assert cabinet() == {
-        "schema": 2,
+        "schema": 3,
         "name": "Record cabinet",
         "settings": {},
         "next": 4,

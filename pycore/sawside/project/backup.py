@@ -1,6 +1,6 @@
 """A backup: one JSON text with a project and its pictures, and what is let in from one.
 
-    {"sawside": "backup", "schema": 2, "when": "2026-11-25T17:20", "document": {…},
+    {"sawside": "backup", "schema": 3, "when": "2026-11-25T17:20", "document": {…},
      "photos": {"p1": "data:image/jpeg;base64,…"}}
 
 Such a text may come from anywhere. It is read whole or not at all, and a refusal names the place.

@@ -1,6 +1,6 @@
 """The document of a project: its shape, and the check that lets a foreign one in.
 
-    {"schema": 2, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
+    {"schema": 3, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
      "labels"?: {"unit", "values": {field of the grid of stickers: text}},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},
@@ -36,7 +36,7 @@ from sawside.project.label_grid import read_grid
 from sawside.project.memory import recalled
 from sawside.project.migrate import OLDEST, migrated
 
-SCHEMA = 2
+SCHEMA = 3
 MOST_ENTRIES = 6000
 MOST_LOG = 200
 MOST_SAID = 400
