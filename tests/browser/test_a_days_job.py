@@ -53,12 +53,11 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     accept(page)
 
     open_place(page, "At the saw")
-    for name in ("Top rail", "Shelf"):
+    for name, then in (("Shelf", "‹ Back"), ("Top rail", "Next uncut")):
         page.get_by_role("heading", name=name).wait_for()
         tap(page, "Done: cut down by 1/8″")
         page.locator(".piece-wrong").wait_for(state="detached")
-        if name == "Top rail":
-            tap(page, "Next uncut")
+        tap(page, then)
     stop(page, "37 3/16″: 2 cuts")
     tap(page, "Cut one")
     stop(page, "37 3/16″: 1 cut")

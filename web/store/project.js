@@ -81,8 +81,7 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
       const worked = await work(latest);
       if (!worked.ok || !worked.undo) return worked;
       const changed = { ...worked, said: history.said(latest, worked) };
-      const moves = changed.follows.length + changed.judged.length > 0;
-      if (moves && !(await accept(changed, history.leave))) return TAKEN_BACK;
+      if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
       const record = { ...latest, document: changed.document, ...history.kept(latest, changed.undo, changed.said) };
       const kept = await database.keepProject(record);
       if (!kept) continue;
