@@ -51,6 +51,9 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
     review.get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
     accept(page)
+    page.get_by_text("Print, rename, other projects").tap()
+    tap(page, "Shop sheet")
+    page.locator("#place").get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
 
     open_place(page, "At the saw")
     for name, then in (("Shelf", "‹ Back"), ("Top rail", "Next uncut")):

@@ -3,7 +3,7 @@
 By hand: 36 5/8 + 2 × 1/4 − 2 × 1/32 = 37 1/16; with 3/32 it is 36 15/16.
 """
 
-from tests.browser.hand import keep_as, open_place
+from tests.browser.hand import choose, keep_as, open_place
 from tests.browser.test_accessible import axe
 
 
@@ -11,6 +11,8 @@ def test_a_blank_clearance_follows_the_settings_and_can_be_taken_back(phone, ser
     page = phone(service_workers="block").pages[0]
     page.goto(f"{server.address}#work-out/shelf_length")
     page.get_by_label("Width of the case", exact=True).fill("36 5/8")
+    choose(page, "The width is", "Inside, between the sides")
+    choose(page, "The shelf is", "In dadoes or rabbets")
     clearance = page.get_by_label("Clearance at each end", exact=True)
     assert clearance.get_attribute("placeholder") == "blank: 1/32 in"
     page.get_by_text("= 1/32″, of the settings").wait_for()

@@ -108,6 +108,17 @@ def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_
     page.get_by_role("listitem").get_by_text("thirty-seven and three sixteenths inches").wait_for()
 
 
+def test_a_reading_becomes_a_piece_that_follows_it_and_a_piece_begun_stays_as_typed(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert page.get_by_label("Length", exact=True).input_value() == "[Alcove width]"
+    page.locator("output[name=result]").get_by_text("thirty-seven and nine").wait_for()
+    page.get_by_label("Length", exact=True).fill("30")
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    page.get_by_text("A piece is begun already: its length stays as it was typed.").wait_for()
+    assert page.get_by_label("Length", exact=True).input_value() == "30"
+
+
 def test_who_walks_to_the_saw_while_a_correction_is_being_kept_stays_there(page):
     keep_reading(page, "Alcove width", "37 9/16")
     fill_linked_rail(page)

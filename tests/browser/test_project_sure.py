@@ -25,6 +25,7 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     keep_reading(page, "Alcove width", "37 9/16")
     open_question(page, "shelf pins", "Shelf length")
     take_into(page, "Width of the case", "−30")
+    choose(page, "The width is", "Inside, between the sides")
     choose(page, "The shelf is", "Loose, on pins or cleats")
     keep_as(page, "Shelf")
     open_entry(page, "Shelf", "Open")

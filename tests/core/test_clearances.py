@@ -17,8 +17,14 @@ from sawside.project.memory import forget
 from sawside.reckoners import RECKONERS
 
 DESCRIBED = sawside.handle({"do": "describe"})
-DADO = {"width": "36 5/8", "left_depth": "5/16", "right_depth": "5/16"}
-PINS = {"width": "36 5/8", "joint": "pins"}
+DADO = {
+    "width": "36 5/8",
+    "width_is": "inside",
+    "joint": "dado",
+    "left_depth": "5/16",
+    "right_depth": "5/16",
+}
+PINS = {"width": "36 5/8", "width_is": "inside", "joint": "pins"}
 PANEL = {"opening": "12 1/2", "groove": "7/16", "species": "maple_red", "now": "8", "year": "most"}
 AROUND = {"around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4",
           "rabbet": "3/8", "stick": "96"}  # fmt: skip

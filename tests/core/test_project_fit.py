@@ -50,7 +50,8 @@ FRAME = {"width": "[Read]"}
          "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/16″ in all covers "
          "it."),
         # Two sides of [Read] thick, 2 × 1/32 together, against 2 × 1/64.
-        ("shelf_length", {"side_thickness": "[Read] - 36 13/16", "joint": "pins", "gap": "1/64"},
+        ("shelf_length", {"side_thickness": "[Read] - 36 13/16", "width_is": "outside",
+                          "joint": "pins", "gap": "1/64"},
          "Shelf length: it may have to be up to 1/16″ less; the clearance of 1/32″ in all does "
          "not cover it."),
         # Inside = thing + 2 × clearance − 2 × rabbet: a larger thing needs a larger frame.

@@ -8,6 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 KEY = "shelf_length"
+IN_DADOES = {"width_is": "inside", "joint": "dado"}
+FIXED = {"width_is": "inside", "joint": "fixed"}
 widths = st.fractions(min_value=12, max_value=60, max_denominator=32)
 small = st.fractions(min_value="1/8", max_value="3/4", max_denominator=32)
 
@@ -36,7 +38,7 @@ def test_shelf_and_width_solve_for_each_other(inside, left, right, side, joint, 
 
 
 def test_the_part_is_the_shelf_as_often_as_it_is_needed():
-    (part,) = reckon(KEY, width="30", joint="fixed", depth="11 1/4", how_many="3")["parts"]
+    (part,) = reckon(KEY, width="30", **FIXED, depth="11 1/4", how_many="3")["parts"]
     assert (part["count"], part["length"]["text"], part["width"]["text"]) == (3, "30″", "11 1/4″")
     assert part["ends"]["left"]["cut"] == part["ends"]["right"]["cut"] == "square"
 
@@ -53,11 +55,19 @@ def test_the_part_is_the_shelf_as_often_as_it_is_needed():
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    assert errors(ask(KEY, **values))[field]["kind"] == kind
+    assert errors(ask(KEY, **IN_DADOES | values))[field]["kind"] == kind
 
 
 def test_a_long_shelf_is_drawn_with_a_break_and_its_length():
-    shapes = reckon(KEY, width="60", joint="fixed", depth="8")["drawing"]["shapes"]
+    shapes = reckon(KEY, width="60", **FIXED, depth="8")["drawing"]["shapes"]
     assert [shape for shape in shapes if shape.get("role") == "break"]
     (dimension,) = [shape for shape in shapes if shape["kind"] == "dimension"]
     assert (dimension["text"], dimension["role"]) == ("60″", "answer")
+
+
+def test_what_changes_the_length_most_is_asked_and_not_taken_for_granted():
+    said = errors(ask(KEY, width="30"))
+    assert {field: error["kind"] for field, error in said.items()} == {
+        "width_is": "missing",
+        "joint": "missing",
+    }

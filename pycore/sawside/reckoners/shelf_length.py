@@ -111,7 +111,7 @@ RECKONER = Reckoner(
     asks="How long is a shelf between its sides?",
     words=(
         "shelf", "length", "dado", "clearance", "inside width", "outside width", "cut list",
-        "pins", "fit", "how long",
+        "pins", "fit", "how long", "fixed shelf", "cabinet", "carcass", "case",
     ),
     order=370,
     makes_parts=True,
@@ -134,6 +134,7 @@ RECKONER = Reckoner(
             "width_is",
             "The width is",
             {"inside": "Inside, between the sides", "outside": "Outside, over both sides"},
+            default=None,
         ),
         length(
             "side_thickness",
@@ -151,6 +152,7 @@ RECKONER = Reckoner(
                 "pins": "Loose, on pins or cleats",
                 "fixed": "Fixed tight between the sides",
             },
+            default=None,
         ),
         *(
             length(

@@ -11,7 +11,7 @@ import sawside
 METRIC = {"unit": "mm"}
 HANGING = {
     "how_many_fit": {"stick": "[Alcove width]", "piece": "9"},
-    "shelf_length": {"width": "[Alcove width]"},
+    "shelf_length": {"width": "[Alcove width]", "width_is": "inside", "joint": "pins"},
     "corner_setting": {
         "found": "lengths",
         "one_leg": "[Alcove width]",
