@@ -114,6 +114,7 @@ def test_a_reading_becomes_a_piece_that_follows_it_and_a_piece_begun_stays_as_ty
     assert page.get_by_label("Length", exact=True).input_value() == "[Alcove width]"
     page.locator("output[name=result]").get_by_text("thirty-seven and nine").wait_for()
     page.get_by_label("Length", exact=True).fill("30")
+    page.get_by_role("button", name="Done").tap()
     open_entry(page, "Alcove width", "Cut a piece of it")
     page.get_by_text("A piece is begun already: its length stays as it was typed.").wait_for()
     assert page.get_by_label("Length", exact=True).input_value() == "30"
