@@ -3,6 +3,8 @@
 import pytest
 from projects import RAIL, cabinet, change, changed, view
 
+from sawside.reckoners import RECKONERS
+
 
 def test_a_project_is_what_was_typed_and_nothing_derived():
     assert cabinet() == {
@@ -140,3 +142,20 @@ def test_what_was_typed_in_another_unit_is_kept_with_the_unit_that_it_meant():
     assert rail["headline"]["exact"] == "289/8"  # 31 5/8 + 2 × 2 1/4 = 36 1/8
     refused = change(metric, "keep_reading", name="Depth", text="15", unit="cubit")
     assert refused["error"]["kind"] == "message"
+
+
+@pytest.mark.parametrize(
+    ("reckoner", "values", "along"),
+    [
+        ("mitered_length", RAIL, {"long side"}),
+        ("mitered_length", RAIL | {"left_end": "square", "right_end": "square"}, {""}),
+        ("scarf", None, {"long side"}),
+        ("piece_by_hand", {"length": "30"}, {""}),
+    ],
+)
+def test_a_piece_with_two_lengths_says_along_which_side_its_own_is(reckoner, values, along):
+    values = values or RECKONERS[reckoner].example
+    document = changed(cabinet(), "keep_line", name="Piece", reckoner=reckoner, values=values)
+    kept = document["entries"][-1]["id"]
+    pieces = [piece for piece in view(document)["pieces"] if piece["entry"] == kept]
+    assert {piece["length_along"] for piece in pieces} == along

@@ -17,8 +17,8 @@ export function readAloud(text) {
 }
 
 /** A piece as one says it over the saw. */
-export const pieceInWords = ({ name, length, ends, left }) =>
-  [name, length.words, ends ? endsInWords(ends) : null, `${left} to cut`].filter(Boolean).join(". ");
+export const pieceInWords = ({ name, length, length_along: along, ends, left }) =>
+  [name, length.words, along, ends ? endsInWords(ends) : null, `${left} to cut`].filter(Boolean).join(". ");
 
 function endsInWords({ left, right }) {
   const said = ({ cut, angle }) => (angle ? `${cut}, ${angle}` : cut);

@@ -32,7 +32,12 @@ export function piece(each) {
       "div",
       { class: "piece-length" },
       fraction(each.length, "fraction-giant"),
-      each.length.dropped_text ? element("p", {}, each.length.dropped_text) : null,
+      element(
+        "div",
+        { class: "piece-aside" },
+        each.length_along ? element("p", { class: "piece-along" }, each.length_along) : null,
+        each.length.dropped_text ? element("p", {}, each.length.dropped_text) : null,
+      ),
     ),
     element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),
     each.ends ? ends(each.ends) : null,

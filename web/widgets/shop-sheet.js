@@ -39,7 +39,7 @@ const cutsAt = (setting, pieces) =>
           "li",
           {},
           element("span", { class: "shop-title" }, piece.name),
-          element("span", {}, ends(piece)),
+          element("span", {}, [piece.length_along, ends(piece)].filter(Boolean).join(", ")),
           wrongOf(piece).map((said) => element("strong", {}, said)),
           boxes(piece),
         ),

@@ -65,6 +65,7 @@ def _told(document, evaluation, entry, worked, part, told):
         "left": part.count - cut,
         "spoiled": len(entry.get("spoiled", {}).get(part.key, ())),
         "length": told["length"],
+        "length_along": _along(part),
         "width": told["width"],
         "thickness": told["thickness"],
         "ends": told["ends"],
@@ -77,6 +78,14 @@ def _told(document, evaluation, entry, worked, part, told):
         "trial": in_brief(document, entry, part.key),
         "verdicts": told_in_groups(judged, name, worked.show),
     }
+
+
+def _along(part):
+    """Which of two sides the length is of; "" where both are as long, or it is of neither."""
+    if part.long_side is None or rational(part.long_side) == rational(part.short_side):
+        return ""
+    sides = {rational(part.long_side): "long side", rational(part.short_side): "short side"}
+    return sides.get(rational(part.length), "")
 
 
 def _rough(entry, worked, part):
