@@ -119,6 +119,11 @@ def test_an_evening_at_the_saw(page):
     page.get_by_role("button", name="Done").tap()
     tap(page, "Keep")
     page.locator(".saw-tools").get_by_text("White oak").wait_for()
+    tap(page, "About this piece")
+    page.get_by_label("Material", exact=True).fill("Oak")
+    tap(page, "White oak")
+    assert page.get_by_role("textbox", name="Material").input_value() == "White oak"
+    page.get_by_role("link", name="‹ At the saw").tap()
 
     choose(page, "Order", "By board")
     page.get_by_text("White oak, 2 1/4″ wide: 1 cut, 36 5/8″").wait_for()

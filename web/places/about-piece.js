@@ -4,6 +4,7 @@ import { besideTheSaw } from "./beside-the-saw.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
+const MOST = 6;
 const FIELDS = [
   words("material", "Material", "The tally adds up what is of one material and size."),
   words("grain", "Grain", "Along the length, or as it is to lie."),
@@ -36,6 +37,13 @@ export function aboutPiece(app, entry, part) {
     if (answer.ok) goOn("saw");
   }
 
+  /** One touch for what was typed once, so that the tally finds one material and not two spellings. */
+  const used = view.pieces.map(({ material }) => material).filter(Boolean);
+  const own = (app.settings().materials ?? []).map(({ name }) => name);
+  const known = [...new Set([...used, ...own])]
+    .slice(0, MOST)
+    .map((material) => button(material, () => fields.set({ ...fields.values(), material })));
+
   if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;
   const place = besideTheSaw(app, () => {});
   const node = element(
@@ -43,6 +51,7 @@ export function aboutPiece(app, entry, part) {
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `About ${piece.name}`),
+    known.length ? element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, known) : null,
     fields.node,
     rough,
     button("Keep", keep, { class: "button primary" }),
