@@ -51,7 +51,9 @@ export function aboutPiece(app, entry, part) {
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `About ${piece.name}`),
-    known.length ? element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, known) : null,
+    known.length
+      ? element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, known)
+      : null,
     fields.node,
     rough,
     button("Keep", keep, { class: "button primary" }),

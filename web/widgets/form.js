@@ -29,6 +29,7 @@ export function form({ fields, values, onInput, onFocus }) {
       if (start !== "") current[field.key] = start;
       const widget = WIDGET[field.kind]({
         field,
+        form,
         value: start,
         onFocus: (input) => onFocus?.(input, field),
         onInput: (typed) => {

@@ -1,12 +1,11 @@
 import { button, element } from "./element.js";
-import { form } from "./form.js";
 import { trouble } from "./trouble.js";
 
 /**
  * A list of lengths, or repeated rows of fields (the layers of a molding): each row is a small
  * form of its own; rows are added and taken away with buttons. A list is rows of one field.
  */
-export function manyField({ field, value, onInput, onFocus }) {
+export function manyField({ field, value, onInput, onFocus, form }) {
   const single = field.kind === "lengths";
   const rowFields = single
     ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }]
