@@ -4,6 +4,7 @@ By hand: 36 5/8 + 2 × 1/4 − 2 × 1/32 = 37 1/16; with 3/32 it is 36 15/16.
 """
 
 from tests.browser.hand import choose, keep_as, open_place
+from tests.browser.start_support import eventually
 from tests.browser.test_accessible import axe
 
 
@@ -37,3 +38,17 @@ def test_a_blank_clearance_follows_the_settings_and_can_be_taken_back(phone, ser
     shelf.get_by_text("thirty-six and fifteen sixteenths inches").wait_for()
     page.locator("#place").get_by_role("button", name="Undo").tap()
     shelf.get_by_text("thirty-seven and one sixteenth inches").wait_for()
+
+
+def test_what_is_filled_in_keeps_its_unit_when_the_unit_is_changed(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.goto(server.address)
+    page.get_by_role("link", name="Settings").tap()
+    page.get_by_label("Kerf", exact=True).fill("3/32")
+    page.get_by_role("button", name="Done").tap()
+    choose(page, "A bare number means", "Millimeters")
+    kerf = page.get_by_label("Kerf", exact=True)
+    eventually(lambda: kerf.input_value() == "3/32 in")
+    choose(page, "Rounding", "Up to the next mark")
+    assert kerf.input_value() == "3/32 in"
+    assert page.locator(".trouble:not(:empty)").count() == 0

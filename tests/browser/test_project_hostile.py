@@ -4,6 +4,7 @@ import json
 
 import sawside
 from tests.browser.hand import open_place
+from tests.browser.start_support import eventually
 from tests.browser.test_project_backup import give
 from tests.core.hostile import SCRIPT, WHEN
 
@@ -46,7 +47,7 @@ def test_markup_in_a_backup_is_shown_as_text_and_never_run(phone, server):
     for place in PLACES:
         page.evaluate("(place) => (location.hash = place)", place)
         page.locator(f'#place[data-shows="{place}"]').wait_for()
-        page.wait_for_function("document.querySelector('#place').textContent.length > 20")
+        eventually(lambda: len(page.locator("#place").text_content()) > 20)
         assert page.locator("#place script, #place img[src=x], #notices img").count() == 0
     assert ran == []
 

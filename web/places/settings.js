@@ -27,6 +27,8 @@ export function settings(app) {
       kept = now;
       const answer = await app.tryChange({ act: "set", settings: typed });
       if (answer.error?.kind === "taken back") return drawFields(fields);
+      // With another unit the core writes the old one beside what was bare.
+      if (answer.ok && JSON.stringify(app.settings()) !== now) return drawFields(fields);
       const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
       drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
     }

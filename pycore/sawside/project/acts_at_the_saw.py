@@ -4,6 +4,7 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 """
 
 from sawside.errors import Refusal
+from sawside.lengths.pinned import pinned
 from sawside.lengths.reader import read_length
 from sawside.project.document import unit_of
 from sawside.project.entries import read_entry
@@ -67,10 +68,14 @@ def about(document, act):
         if key not in ABOUT or not isinstance(text, str):
             raise Refusal("unknown", f"A part has no {key!s:.40}.", f"Use {', '.join(ABOUT)}.",
                           field="about")  # fmt: skip
-        if key.startswith("rough_") and text.strip():
-            _rough(text, entry["unit"], key)
     now = entry.get("about", {}).get(part.key, {})
-    change = {"about": {part.key: now | {key: text.strip() for key, text in told.items()}}}
+    new = {key: text.strip() for key, text in told.items()}
+    for key, text in new.items():
+        # The line has its own unit; what is typed now is in that of the project.
+        if key.startswith("rough_") and text and text != now.get(key):
+            _rough(text, unit_of(document), key)
+            new[key] = pinned(text, unit_of(document), entry["unit"])
+    change = {"about": {part.key: now | new}}
     return _changed(document, at, entry, change, f"Described {entry['name']}.")
 
 

@@ -6,6 +6,7 @@ from sawside.lengths.settings import read_settings
 from sawside.project.checks import clean_name, unit_checked
 from sawside.project.document import SCHEMA, unit_of
 from sawside.project.label_grid import read_grid
+from sawside.project.settings_kept import meaning_kept
 
 
 def begun(act):
@@ -21,10 +22,12 @@ def rename_project(document, act):
 
 
 def set_settings(document, act):
-    settings = act.get("settings")
-    read_settings({} if settings is None else settings)
+    settings = act.get("settings") or {}
+    if isinstance(settings, dict):
+        settings = meaning_kept(document["settings"], settings)
+    read_settings(settings)
     undo = {"act": "set", "settings": document["settings"]}
-    return document | {"settings": dict(settings or {})}, undo, "Changed the settings.", None
+    return document | {"settings": dict(settings)}, undo, "Changed the settings.", None
 
 
 def set_tolerance(document, act):

@@ -1,0 +1,46 @@
+"""Settings when the unit of a bare number changes: what was filled in keeps its meaning."""
+
+from sawside.errors import Refusal
+from sawside.lengths.pinned import pinned
+from sawside.lengths.settings import SET_LENGTHS
+from sawside.lengths.tape_rows import PARTS
+
+_LENGTHS = tuple(part for part, (_, least, _) in PARTS.items() if least)
+
+
+def meaning_kept(old, new):
+    """The settings `new` with each text that is as in `old` pinned to the unit it was typed in.
+
+    What was changed with the unit is in the new one. `old` has been checked, `new` has not.
+    """
+    before, after = old.get("unit", "in"), new.get("unit", "in")
+    if before == after:
+        return new
+    kept = dict(new)
+    for each in SET_LENGTHS:
+        _pin(kept, old, each.key, before, after)
+    if isinstance(new.get("tapes"), list):
+        olds = old.get("tapes") or []
+        kept["tapes"] = [
+            _tape(row, olds[at] if at < len(olds) else {}, before, after)
+            for at, row in enumerate(new["tapes"])
+        ]
+    return kept
+
+
+def _tape(row, old, before, after):
+    if not isinstance(row, dict):
+        return row
+    row = dict(row)
+    for part in _LENGTHS:
+        _pin(row, old, part, before, after)
+    return row
+
+
+def _pin(texts, old, key, before, after):
+    text = texts.get(key)
+    if isinstance(text, str) and text == old.get(key):
+        try:
+            texts[key] = pinned(text, before, after)
+        except Refusal:
+            return
