@@ -144,3 +144,9 @@ def test_an_order_that_is_none_is_refused(order):
     refused = ask("view", cabinet(), order=order)["error"]
     assert refused["field"] == "order"
     assert "board" in refused["remedy"]
+
+
+def test_slanting_cuts_take_more_than_the_blade_is_wide_so_that_it_is_the_least():
+    rails = [by_hand(name, "30", end="45", about=OAK) for name in ("Top rail", "Low rail")]
+    (said, _), *_ = boards(acts(begun(), *rails))
+    assert said == "White oak, 2 1/4″ × 3/4″: 2 cuts, at least 60 1/8″ end to end with kerfs"

@@ -83,9 +83,27 @@ def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, f
 def test_a_label_says_what_the_piece_is():
     said = ask(cabinet())
     texts = [shape["text"] for shape in said["sheets"][0]["shapes"]]
-    assert texts[:3] == ["Rail 1", "25 1/2″", "2 1/4″"]
+    assert texts[:3] == ["Rail 1", "25 1/2″", "long side, 2 1/4″"]
     assert "1 of 1, Record cabinet" in texts
     assert any(text.startswith("left flat miter 45") for text in texts)
+
+
+def test_the_ends_go_on_in_the_next_line_where_one_has_no_room_for_them():
+    (sheet,) = ask(cabinet(), columns="5", rows="4")["sheets"]
+    texts = [shape["text"] for shape in sheet["shapes"] if shape.get("role") == "sticker-note"]
+    assert "left flat miter 45° (saw set to 45) right flat miter 45° (saw set to 45)" in (
+        " ".join(texts)
+    )
+    assert not any("…" in text for text in texts)
+
+
+def test_a_length_that_would_not_stand_whole_on_its_sticker_is_refused():
+    values = {"length": "120 15/16", "width": "", "count": "1"}
+    document = change(cabinet(), act="keep_line", name="Long", reckoner="piece_by_hand",
+                      values=values)  # fmt: skip
+    assert ask(document, columns="5")["ok"]
+    error = errors(ask(document, columns="7"))["columns"]
+    assert error["message"].startswith("120 15/16″ has no room")
 
 
 def test_every_piece_of_a_part_has_its_own_label():

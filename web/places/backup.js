@@ -28,13 +28,15 @@ function out(app) {
     last.textContent = kept ? `Last backed up ${kept.when.replace("T", " ")}.` : "Not backed up yet.";
   };
 
-  async function give(way) {
+  async function give(way, form = (made) => made) {
     const { record } = app.state.get();
     const made = await app.quietly(makeBackup(app, record));
-    if (!made.ok || (await way(made)) === false) return;
+    if (!made.ok) return;
+    const file = await form(made);
+    if ((await way(file)) === false) return;
     const kept = { revision: record.revision, when: thisMinute() };
     app.state.set({ backups: { ...app.state.get().backups, [record.id]: kept } });
-    app.notice(`Backed up as ${made.name}.`);
+    app.notice(`Backed up as ${file.name}.`);
     draw();
   }
 
@@ -51,15 +53,18 @@ function out(app) {
       "div",
       { class: "button-row" },
       button("Download", () => give(download), { class: "button primary" }),
-      button("Download, compressed", () => give(compressed)),
+      button("Download, compressed", () => give(download, compressed)),
       canShareFiles() ? button("Share", () => give(share)) : null,
     ),
     last,
   );
 }
 
-const compressed = async ({ name, text }) =>
-  download({ name: `${name}.gz`, type: "application/gzip", text: await gzipped(text) });
+const compressed = async ({ name, text }) => ({
+  name: `${name}.gz`,
+  type: "application/gzip",
+  text: await gzipped(text),
+});
 
 async function makeBackup(app, { document }) {
   const keys = document.entries.flatMap(({ photo }) => (photo ? [photo] : []));

@@ -58,7 +58,11 @@ function row(app, entry, take) {
   return element(
     "li",
     { class: "pick-row" },
-    taking(entry.name, entry.headline ? fraction(entry.headline) : entry.error?.message, () => take(entry.insert)),
+    taking(
+      [entry.name, entry.where].filter(Boolean).join(", "),
+      entry.headline ? fraction(entry.headline) : entry.error?.message,
+      () => take(entry.insert),
+    ),
     entry.kind === "line" && entry.ok ? more : null,
     others,
   );

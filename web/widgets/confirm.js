@@ -19,8 +19,8 @@ export function confirm({ title, sentence, act }) {
       element(
         "div",
         { class: "button-row" },
-        button("Cancel", leave(false)),
-        button(act, leave(true), { class: "button primary" }),
+        button(act, leave(true)),
+        button("Cancel", leave(false), { class: "button primary" }),
       ),
     );
     document.body.append(dialog);

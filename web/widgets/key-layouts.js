@@ -39,7 +39,7 @@ export const LAYOUTS = {
   },
   "field-in": {
     columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 ′ . Next`), keys("‹ › mm ⌫ ÷  ″ cm m ft (  of yd . space )  123 0 ′ . Next")],
+    layers: [keys(`${NUMBERS}  more 0 ′ . Next`), keys("‹ › mm ⌫ ÷  ″ cm m ft (  of yd / space )  123 0 ′ . Next")],
   },
   "field-mm": {
     columns: 5,

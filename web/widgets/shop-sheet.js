@@ -86,10 +86,10 @@ const aside = (entry) =>
 
 const length = (value) => element("strong", { class: "shop-length" }, value.text ?? "");
 
-const size = (piece) =>
-  [piece.length, piece.width, piece.thickness]
+/** A thickness without a width must not be read as one. */
+const size = ({ length: long, width, thickness }) =>
+  [long.text, width?.text, thickness && (width ? thickness.text : `${thickness.text} thick`)]
     .filter(Boolean)
-    .map((value) => value.text)
     .join(" × ");
 
 const ends = ({ ends: both }) => {

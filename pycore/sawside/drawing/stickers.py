@@ -4,6 +4,7 @@ All places are millimeters from the sheet's upper left corner, y down.
 """
 
 from dataclasses import dataclass
+from textwrap import wrap
 
 from sawside.drawing.shapes import label, line
 from sawside.lengths.real import nearby
@@ -88,14 +89,24 @@ def _sticker(grid, corner, lines, outlined):
     if outlined:
         yield from _outline(left, top, left + grid.width, top + grid.height)
     y, foot = top + _PAD, top + grid.height - _PAD
-    for role, text in lines:
-        size, wide = _ROLES[role]
-        letters = max(int((grid.width - 2 * _PAD) / (size * wide)), 1)
-        if y + size > foot + 1e-9:
-            return
-        yield label((left + _PAD, y + size / 2), _shortened(text, letters), f"sticker-{role}",
-                    "start")  # fmt: skip
-        y += 1.3 * size
+    for role, whole in lines:
+        size, _ = _ROLES[role]
+        for text in _in_lines(role, whole, letters_across(grid, role)):
+            if y + size > foot + 1e-9:
+                return
+            yield label((left + _PAD, y + size / 2), text, f"sticker-{role}", "start")
+            y += 1.3 * size
+
+
+def letters_across(grid, role):
+    """How many letters of a role a sticker has room for in a line."""
+    size, wide = _ROLES[role]
+    return max(int((grid.width - 2 * _PAD) / (size * wide)), 1)
+
+
+def _in_lines(role, text, letters):
+    """A note goes on in the next line; a name is shortened."""
+    return wrap(text, letters) if role == "note" else [_shortened(text, letters)]
 
 
 def _outline(left, top, right, bottom):

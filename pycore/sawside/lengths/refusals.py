@@ -113,7 +113,9 @@ def _sign_for_number(text, typed, at, before):
     mended = typed[: at - 1] + single + typed[at + 1 :] if single else None
     return unreadable(
         f"I can't read {quoted(typed.strip())}: two signs stand side by side.",
-        f"Write it as {mended.strip()}." if mended else "Take one of the two signs away.",
+        f"Write it as {mended.strip()}."
+        if mended and mended.rstrip()[-1].isalnum()
+        else "Take one of the two signs away.",
         at,
     )
 

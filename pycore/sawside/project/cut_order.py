@@ -79,8 +79,14 @@ def _board(group, show):
     if left > 0:
         kerfs = (left - 1) * show.settings.kerf
         needed = show.text(together(group, "left", rough=True) + kerfs)
-        told["said"] += f", {needed} end to end with kerfs" if kerfs else f", {needed}"
+        # A slanting cut takes more of the edge than the blade is wide.
+        least = "at least " if kerfs and any(map(_is_slanting, group)) else ""
+        told["said"] += f", {least}{needed} end to end with kerfs" if kerfs else f", {needed}"
     return told
+
+
+def _is_slanting(piece):
+    return any(end["cut"] != "square" for end in piece.told["ends"].values())
 
 
 def _stock_name(piece):

@@ -7,6 +7,7 @@ from sawside.drawing.stickers import (
     LEAST_HEIGHT,
     LEAST_WIDTH,
     Grid,
+    letters_across,
     millimeters,
     sticker_sheets,
 )
@@ -48,6 +49,7 @@ def labels(document, paper, values=None, unit=None):
     )
     _check(grid, given)
     stickers = list(_stickers(document["name"], view(document, drawings=False)["pieces"]))
+    _check_lengths(grid, stickers)
     return {
         "paper": paper.key,
         "sheets": sticker_sheets(grid, stickers, given.first, given.outline == "yes"),
@@ -84,6 +86,19 @@ def _check(grid, given):
         raise Refusals(refusals)
 
 
+def _check_lengths(grid, stickers):
+    """Refuse stickers on which a length would not stand whole: half a number is a wrong one."""
+    lengths = [text for lines in stickers for role, text in lines if role == "length"]
+    longest = max(lengths, key=len)
+    if len(longest) > letters_across(grid, "length"):
+        raise Refusal(
+            "impossible",
+            f"{longest} has no room in the {grid.width:.1f} mm of a sticker.",
+            "Use fewer columns or smaller margins.",
+            field="columns",
+        )
+
+
 def _stickers(project, pieces):
     """The lines of each label: name, length, section, ends, project and number."""
     if not pieces:
@@ -104,7 +119,10 @@ def _stickers(project, pieces):
         section = " × ".join(
             piece[measure]["text"] for measure in ("width", "thickness") if piece[measure]
         )
-        about = ", ".join(text for text in (section, piece["material"], piece["place"]) if text)
+        if section and not piece["width"]:
+            section += " thick"
+        about = (piece["length_along"], section, piece["material"], piece["place"])
+        about = ", ".join(filter(None, about))
         ends = [("note", f"{side} {_end(end)}") for side, end in (piece["ends"] or {}).items()]
         for number in range(1, piece["count"] + 1):
             yield [

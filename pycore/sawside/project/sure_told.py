@@ -29,8 +29,14 @@ class _Told:
             "likely": doubt.likely and self._range("Likely", doubt.likely, self._likely_by()),
             "readings": [self._reading(each) for each in doubt.influences],
             "measure_again": self._again(),
-            "said": f"{value['text']}{self._said(by)}",
+            "said": f"{self._text(value)}{self._said(by)}",
         }
+
+    def _text(self, value):
+        """A length as finely as its range, in the middle of which it then stands."""
+        if self.number.kind != "length":
+            return value["text"]
+        return self.fine.told("value", self.number.label, self.number.exact)["text"]
 
     def _worst_label(self):
         """Between the ends of its readings a length that steps may go further; a count does not."""

@@ -28,7 +28,8 @@ def read_values(reckoner, values, settings, names=None):
         raise refusals[0].of("values")
     solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
     empty = [field for field in solved if field.key in blank]
-    if not refusals and solved and len(empty) != 1:
+    wanting = all(refusal.kind == "missing" for refusal in refusals)
+    if solved and len(empty) != 1 and wanting:
         refusals.append(_not_one_blank(solved, empty))
     if refusals:
         raise Refusals(refusals)
