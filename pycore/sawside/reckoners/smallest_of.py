@@ -1,0 +1,117 @@
+"""What fits where an opening was measured in several places: the smallest reading counts."""
+
+from fractions import Fraction
+from itertools import pairwise
+
+from sawside.drawing.shapes import dimension, drawing, line, polygon
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text
+from sawside.lengths.real import nearby
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
+
+_SCREEN = 300
+"""Pixels of the largest reading on a narrow phone."""
+
+
+def compute(given, show):
+    """The smallest reading less the room, and how far the readings lie apart."""
+    smallest, largest = min(given.readings), max(given.readings)
+    room = given.room or Fraction(0)
+    fits = smallest - room
+    if fits <= 0:
+        raise Refusal(
+            "impossible",
+            f"The room of {show.text(room)} takes all of {show.text(smallest)}.",
+            "Leave less room.",
+            field="room",
+        )
+    mean = sum(given.readings, Fraction(0)) / len(given.readings)
+    told = ", ".join(show.number(each) for each in given.readings)
+    working = [f"Smallest of {told}: {show.number(smallest)}"]
+    if room:
+        working.append(f"{show.number(smallest)} − {show.number(room)}{show.equals(fits)}")
+    working.append(
+        f"Apart: {show.number(largest)} − {show.number(smallest)}{show.equals(largest - smallest)}"
+    )
+    return Reckoning(
+        answers={
+            "fits": fits,
+            "smallest": smallest,
+            "largest": largest,
+            "apart": largest - smallest,
+            "mean": mean,
+        },
+        working=tuple(working),
+        drawing=_drawing(show, given.readings, fits),
+        cautions=(
+            "Between the places measured it may be smaller still: slide a stick of that length "
+            "through the whole opening.",
+        ),
+    )
+
+
+def _drawing(show, readings, fits):
+    """Each reading from its side of the opening, in order, and what goes in below them."""
+    across = nearby(max(readings))
+    pixel = across / _SCREEN
+    apart = 34 * pixel
+    foot = apart * len(readings)
+    smallest = readings.index(min(readings))
+    shapes = [line((0, -apart / 2), (0, foot), "edge")]
+    ends = [nearby(each) for each in readings]
+    edge = [(end, at * apart) for at, end in enumerate(ends)]
+    shapes += [line(start, end, "edge") for start, end in pairwise(edge)]
+    for at, (end, reading) in enumerate(zip(ends, readings, strict=True)):
+        role = "answer" if at == smallest else "given"
+        y = at * apart
+        shapes.append(dimension((0, y), (end, y), 0, fine_text(reading, show), role))
+    top, bottom = foot, foot + apart / 2
+    shapes.append(polygon([(0, top), (nearby(fits), top), (nearby(fits), bottom), (0, bottom)]))
+    shapes.append(
+        dimension((nearby(fits), bottom), (0, bottom), apart / 2, show.text(fits), "answer")
+    )
+    words = (
+        f"An opening measured in {len(readings)} places, the smallest "
+        f"{fine_text(min(readings), show)}; what goes in is {show.text(fits)}."
+    )
+    return drawing(words, (0, -apart, across, bottom + apart), shapes)
+
+
+RECKONER = Reckoner(
+    key="smallest_of",
+    title="Smallest of several readings",
+    asks="What fits an opening that was measured in several places?",
+    words=(
+        "narrowest", "smallest", "shortest", "lowest", "alcove", "niche", "opening", "several",
+        "readings", "width", "height", "floor", "middle", "top", "crooked", "out of true",
+        "minimum", "average", "mean",
+    ),
+    order=115,
+    fields=(
+        lengths(
+            "readings",
+            "Readings",
+            row_label="Reading",
+            most_rows=20,
+            least="1/64 in",
+            help="Of one width or height, such as at the floor, in the middle and at the top.",
+        ),
+        length(
+            "room",
+            "Room to leave in all",
+            help="On both sides together, so that it goes in.",
+            may_be_blank=True,
+            blank_means="As large as the smallest reading.",
+        ),
+    ),
+    answers=(
+        Answer("fits", "What goes in"),
+        Answer("smallest", "Smallest reading"),
+        Answer("largest", "Largest reading"),
+        Answer("apart", "They lie apart by"),
+        Answer("mean", "Mean of the readings"),
+    ),
+    source="Arithmetic; that the smallest reading counts is common practice, no source.",
+    compute=compute,
+    example={"readings": ["37 9/16", "37 1/2", "37 5/8"], "room": "1/4"},
+)  # fmt: skip
