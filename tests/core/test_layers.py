@@ -26,8 +26,8 @@ BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door", "version"}
 OUTSIDE = {
     "collections", "contextlib", "copy", "csv", "dataclasses", "fractions", "functools",
-    "graphlib", "importlib", "io", "itertools", "json", "math", "pint", "pkgutil", "re", "types",
-    "typing", "unicodedata",
+    "graphlib", "importlib", "io", "itertools", "json", "math", "pint", "pkgutil", "re", "textwrap",
+    "types", "typing", "unicodedata",
 }  # fmt: skip
 MODULES = sorted(CORE.rglob("*.py"))
 
