@@ -63,10 +63,10 @@ def test_a_merge_adds_what_is_missing_and_numbers_what_differs():
         ("keep_note", {"name": "Oil", "text": "Two coats."}),
     )
     said = answered("merge", mine, text=backup_text(theirs))
-    assert said["said"] == "Added 3 of 5 entries of Record cabinet."
+    assert said["said"] == "Added 4 of 5 entries of Record cabinet."
     assert headlines(said["document"]) == {
         "Alcove width": "37 9/16″", "Case width": "37 5/16″", "Top rail": "37 5/16″",
-        "Case width 2": "36 9/16″", "Panel": "33 9/16″", "Oil": None,
+        "Case width 2": "36 9/16″", "Top rail 2": "36 9/16″", "Panel": "32 13/16″", "Oil": None,
     }  # fmt: skip
     undone = answered("change", said["document"], act=said["undo"])
     assert lasting(undone["document"]) == lasting(mine)

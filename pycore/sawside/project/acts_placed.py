@@ -22,21 +22,20 @@ def rename(document, act):
     graph = Graph(document)
     for each in document["entries"]:
         if entry["id"] in graph.links.uses.get(each["id"], ()):
-            called = _called(changed.get(each["id"], each), graph, entry["id"], name)
-            changed[each["id"]] = _short_enough(called)
+            changed[each["id"]] = calling(changed.get(each["id"], each), graph, {entry["id"]: name})
     new, undo = _put(document, changed)
     return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
 
 
-def _called(entry, graph, identity, name):
-    """An entry with its uses of one name rewritten."""
+def calling(entry, graph, names):
+    """An entry that calls others by new names, {id: name}; "range" where a text gets too long."""
     vocabulary = graph.vocabulary
 
     def new(written):
         target = vocabulary.target(written)
-        if target is None or target.entry != identity:
+        if target is None or target.entry not in names:
             return None
-        label = written.rpartition(":")[2].strip()
+        name, label = names[target.entry], written.rpartition(":")[2].strip()
         return f"{name}: {label}" if target.answer else name
 
     def rewritten(value, field=None):
@@ -54,8 +53,9 @@ def _called(entry, graph, identity, name):
         }
 
     if entry["kind"] == "reading":
-        return entry | {"text": rewritten(entry["text"])}
-    return entry | {"values": all_of(entry["values"], graph.known[entry["id"]].linked)}
+        return _short_enough(entry | {"text": rewritten(entry["text"])})
+    linked = graph.known[entry["id"]].linked
+    return _short_enough(entry | {"values": all_of(entry["values"], linked)})
 
 
 def _short_enough(entry):

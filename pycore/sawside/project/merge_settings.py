@@ -1,0 +1,102 @@
+"""The person's own tapes and materials of a backup brought into the settings of a project."""
+
+from dataclasses import asdict
+from fractions import Fraction
+from itertools import count
+
+from sawside.errors import Refusal
+from sawside.lengths.own_material import MATERIALS
+from sawside.lengths.own_rows import MOST_NAME
+from sawside.lengths.settings import MOST_MATERIALS, MOST_TAPES, read_settings
+from sawside.lengths.tape_rows import TAPES
+from sawside.reckoners import RECKONERS
+from sawside.wood.own import PREFIX
+
+_KINDS = ((TAPES, MOST_TAPES), (MATERIALS, MOST_MATERIALS))
+
+
+def brought(settings, others):
+    """(the settings with what the others have more, {"tapes": {old name: new}, "materials": …}).
+
+    What differs under one name is brought under a numbered one. Refusals: "range" for too many.
+    """
+    new, renamed = dict(settings), {}
+    for kind, most in _KINDS:
+        mine = {each.name.casefold(): each for each in getattr(read_settings(settings), kind.key)}
+        rows, renamed[kind.key] = [], {}
+        taken = {*mine, *(each.name.casefold() for each, _ in _rows(others, kind))}
+        for each, row in _rows(others, kind):
+            same = mine.get(each.name.casefold())
+            if same == each:
+                continue
+            name = each.name if same is None else numbered_name(each.name, taken, MOST_NAME)
+            if same is not None:
+                taken.add(name.casefold())
+                renamed[kind.key][each.name] = name
+            if kind is TAPES and settings.get("unit", "in") != others.get("unit", "in"):
+                row = _in_any_unit(each, row)
+            rows.append(row | {"name": name})
+        if rows:
+            new[kind.key] = [*(settings.get(kind.key) or ()), *rows]
+            if len(new[kind.key]) > most:
+                raise _too_many(kind.key, most)
+    return new, renamed
+
+
+def _rows(settings, kind):
+    """(what was read, the row as it was typed) of each row with something in it."""
+    typed = [row for row in settings.get(kind.key) or () if kind.texts(0, row)]
+    return [*zip(getattr(read_settings(settings), kind.key), typed, strict=True)]
+
+
+def _in_any_unit(tape, row):
+    """The row of a tape with its lengths so that they name their unit."""
+    lengths = {part: value for part, value in asdict(tape).items() if isinstance(value, Fraction)}
+    return row | {part: f"{value} in" for part, value in lengths.items()}
+
+
+def _too_many(what, most):
+    return Refusal(
+        "range",
+        f"Both projects together have more than {most} {what}.",
+        f"Take away {what} that nothing uses in Settings, then merge again.",
+        field="text",
+    )
+
+
+def calling_own(entry, renamed):
+    """An entry of the backup that calls tapes and materials by their new names."""
+    tapes = renamed["tapes"]
+    if entry["kind"] == "reading":
+        name = tapes.get(entry.get("tape"))
+        return entry if name is None else entry | {"tape": name}
+    reckoner = RECKONERS.get(entry["reckoner"]) if entry["kind"] == "line" else None
+    if reckoner is None or not any(renamed.values()):
+        return entry
+    own = {"tape": tapes, "material": {
+        PREFIX + old: PREFIX + name for old, name in renamed["materials"].items()
+    }}  # fmt: skip
+    return entry | {"values": _values(reckoner.fields, entry["values"], own)}
+
+
+def _values(fields_, values, own):
+    """Values in which tapes and materials have their new names, in rows as well."""
+    new = dict(values)
+    for field in fields_:
+        value = values.get(field.key)
+        if field.kind in own and isinstance(value, str):
+            new[field.key] = own[field.kind].get(value, value)
+        elif field.kind == "rows" and isinstance(value, list):
+            new[field.key] = [
+                _values(field.fields, row, own) if isinstance(row, dict) else row for row in value
+            ]
+    return new
+
+
+def numbered_name(name, taken, most):
+    """A name with a number, not longer than `most`, that is not among the folded ones taken."""
+    for number in count(2):
+        one = f"{name[: most - 10]} {number}"
+        if one.casefold() not in taken:
+            return one
+    return name
