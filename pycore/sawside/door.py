@@ -26,8 +26,9 @@ from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.settings import read_settings
 from sawside.lengths.strip import strip
 
-MOST_CHARACTERS = 24_000_000
-"""The longest message as text that is looked at: a backup with its pictures."""
+MOST_CHARACTERS = 80_000_000
+"""The longest message as text that is looked at: the largest backup (`project.backup`), what of it
+is escaped inside a message, and a document that it is merged into."""
 
 MOST_DEPTH = 12
 """How deep a message may be nested; a project's rows need eight."""
@@ -72,17 +73,21 @@ def handle_json(text):
     Text that is not JSON, or longer than `MOST_CHARACTERS`, is refused with kind "message".
     """
     try:
-        if len(text) > MOST_CHARACTERS:
-            raise ValueError("too long")
-        message = json.loads(text)
+        said = _too_large() if len(text) > MOST_CHARACTERS else _answer(json.loads(text))
     except (TypeError, ValueError, RecursionError):
-        message = None
-    answer = json.dumps(_answer(message), ensure_ascii=False, separators=(",", ":"))
+        said = _answer(None)
+    answer = json.dumps(said, ensure_ascii=False, separators=(",", ":"))
     try:
         answer.encode()
     except UnicodeEncodeError:  # half a character, as an escape in JSON may have it
         return answer.encode(errors="replace").decode()
     return answer
+
+
+def _too_large():
+    message = f"This is larger than {MOST_CHARACTERS // 10**6} MB."
+    remedy = "Choose a smaller file, or take photos out of some readings."
+    return {"ok": False, "error": Refusal("message", message, remedy, field="text").as_data()}
 
 
 def _internal(fault):

@@ -85,5 +85,6 @@ class Refusals(Exception):
 
 def quoted(text, most=40):
     """What was typed, in quotation marks, shortened so that a sentence stays a sentence."""
-    shown = "".join(character if character.isprintable() else "�" for character in text)
+    beginning = text[: most + 1]
+    shown = "".join(character if character.isprintable() else "�" for character in beginning)
     return f"“{shown if len(shown) <= most else shown[: most - 1] + '…'}”"

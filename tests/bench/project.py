@@ -7,6 +7,7 @@ from pathlib import Path
 
 from tests.bench import recompute
 from tests.core.hostile import crashes
+from tests.core.hostile_memory import BOMBS, looked_at
 from tests.core.spreadsheet import faults
 
 FILES = 10_000
@@ -16,7 +17,8 @@ PROJECTS = 3000
 def measure():
     """Return the times inside Pyodide (node's engine is Chromium's), and what went wrong.
 
-    `project.oracle_wrong` counts random projects that a small spreadsheet works out otherwise.
+    `project.oracle_wrong` counts random projects that a small spreadsheet works out otherwise;
+    `hostile.memory_of_bound` is the most of the memory that a file may take that one took.
     """
     times = _inside_pyodide()
     found = crashes(FILES, "bench")
@@ -40,6 +42,7 @@ def measure():
         "project.oracle_wrong": wrong,
         "hostile.files": FILES,
         "hostile.crashes": len(found),
+        "hostile.memory_of_bound": max(looked_at(bomb())[1] for bomb in BOMBS.values()),
     }
 
 

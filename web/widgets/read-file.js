@@ -1,6 +1,7 @@
 import { gunzipped, isGzip } from "./gzip.js";
 
-const MOST_BYTES = 25_000_000;
+/** As the core has it for a backup (pycore/sawside/project/backup_text.py). */
+const MOST_BYTES = 60_000_000;
 
 /** The text of a file of the device, compressed or not; null where it is too large to be ours, or can't be read. */
 export async function readFile(file) {

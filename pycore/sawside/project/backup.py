@@ -9,7 +9,8 @@ Such a text may come from anywhere. It is read whole or not at all, and a refusa
 import json
 import re
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal
+from sawside.project.backup_text import MOST_BYTES, MOST_MARKS, marks, no_backup, parsed, size
 from sawside.project.checks import (
     damaged,
     keys_checked,
@@ -17,12 +18,10 @@ from sawside.project.checks import (
     moment_given,
     photo_checked,
 )
-from sawside.project.document import SCHEMA, read_document
+from sawside.project.document import SCHEMA, read_document, schema_checked
 from sawside.project.file_name import file_name
 
-MOST_TEXT = 20_000_000
 MOST_PHOTOS = 300
-_MOST_DIGITS = 15
 _PICTURE = re.compile(r"data:image/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}")
 
 
@@ -33,13 +32,40 @@ def backup(document, when, photos):
         "schema": SCHEMA,
         "when": moment_given(when),
         "document": document,
-        "photos": _photos(photos or {}),
+        "photos": _photos_given(photos or {}),
     }
+    text = json.dumps(whole, ensure_ascii=False, indent=1)
+    _refuse_unrestorable(text)
     return {
         "name": file_name(document["name"], when[:10], "sawside.json"),
         "type": "application/json",
-        "text": json.dumps(whole, ensure_ascii=False, indent=1),
+        "text": text,
     }
+
+
+def _photos_given(photos):
+    if isinstance(photos, dict) and len(photos) > MOST_PHOTOS:
+        raise _too_much(f"A backup has at most {MOST_PHOTOS} pictures.")
+    return _photos(photos)
+
+
+def _refuse_unrestorable(text):
+    """Refuse to give away what `restore` would not take."""
+    taken = size(text)
+    if taken > MOST_BYTES:
+        raise _too_much(
+            f"This backup would take {-(-taken // 10**6)} MB, "
+            f"and a backup has at most {MOST_BYTES // 10**6} MB."
+        )
+    if marks(text) > MOST_MARKS:
+        raise Refusal("range", "There is more in this project than a backup can have.",
+                      "Delete what is not needed, then back up again.",
+                      field="document")  # fmt: skip
+
+
+def _too_much(message):
+    remedy = "Take photos out of some readings, then back up again."
+    return Refusal("range", message, remedy, field="photos")
 
 
 def restore(text):
@@ -47,10 +73,10 @@ def restore(text):
 
     Refusals: "message" naming the place of what is damaged, "newer".
     """
-    whole = _parsed(text)
+    whole = parsed(text)
     if not isinstance(whole, dict) or whole.get("sawside") != "backup":
-        raise Refusal("message", "This is no backup of a project.", "Choose another file.",
-                      field="text")  # fmt: skip
+        raise no_backup("This is no backup of a project.")
+    schema_checked(whole.get("schema"))
     keys_checked(whole, "the backup", ("sawside", "schema", "when", "document"), ("photos",))
     document = read_document(whole["document"])
     when = moment_checked(whole["when"], "when")
@@ -80,42 +106,3 @@ def _photos(data):
         if not isinstance(picture, str) or not _PICTURE.fullmatch(picture):
             raise damaged(f"photos.{name}", "is not a picture")
     return dict(data)
-
-
-def _parsed(text):
-    """The data of a JSON text, without keys that stand twice, and without numbers out of bounds."""
-    if not isinstance(text, str) or len(text) > MOST_TEXT:
-        raise Refusal("message", "This is no backup, or a very large one.",
-                      "Choose another file.", field="text")  # fmt: skip
-    try:
-        return json.loads(
-            text.removeprefix("\ufeff"),
-            object_pairs_hook=_object,
-            parse_int=_whole,
-            parse_constant=_constant,
-        )
-    except json.JSONDecodeError as fault:
-        message = f"This is no backup: line {fault.lineno}, character {fault.colno} can't be read."
-        raise Refusal("message", message, "Choose another file.", field="text") from None
-    except RecursionError:
-        raise Refusal("message", "This is no backup: it is nested too deep.",
-                      "Choose another file.", field="text") from None  # fmt: skip
-
-
-def _object(pairs):
-    made = dict(pairs)
-    if len(made) != len(pairs):
-        seen = set()
-        twice = next(key for key, _ in pairs if key in seen or seen.add(key))
-        raise damaged("the backup", f"has {quoted(twice)} twice in one place")
-    return made
-
-
-def _whole(digits):
-    if len(digits) > _MOST_DIGITS:
-        raise damaged("the backup", "holds a number that is too long")
-    return int(digits)
-
-
-def _constant(name):
-    raise damaged("the backup", f"holds {name}, which is no number")

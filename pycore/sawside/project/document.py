@@ -105,7 +105,12 @@ def unit_of(document):
 
 def _of_this_schema(data):
     keys_checked(data, "the document", ("schema",), data if isinstance(data, dict) else ())
-    schema = data["schema"]
+    schema = schema_checked(data["schema"])
+    return data if schema == SCHEMA else migrated(data, SCHEMA)
+
+
+def schema_checked(schema):
+    """The schema of a document or backup, which is no newer than this program."""
     whole = isinstance(schema, int) and not isinstance(schema, bool)
     if whole and schema > SCHEMA:
         raise Refusal(
@@ -116,7 +121,7 @@ def _of_this_schema(data):
         )
     if not whole or schema < OLDEST:
         raise damaged("schema", "is not a version that this program knows")
-    return data if schema == SCHEMA else migrated(data, SCHEMA)
+    return schema
 
 
 def _log(data):
