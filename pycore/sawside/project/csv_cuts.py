@@ -30,14 +30,17 @@ def _row(entry, part, state, piece):
 
 
 def taken(document, text):
-    """[(row, act)] that take a table in: what it has of a line replaces what was kept of it."""
+    """[(row, act)] that take a table in: what it has of a line replaces what was kept of it.
+
+    Of a column that is not there each piece keeps what the piece in its place had.
+    """
     lines = {
         entry["name"].casefold(): entry for entry in document["entries"] if entry["kind"] == "line"
     }
     changed = {}
     for number, row in read_table(text, HEADER, ("Name", "Part")):
         entry = lines.get(row["Name"].strip().casefold())
-        state = _STATES.get(row["State"].strip().casefold() or "cut")
+        state = _STATES.get(row.get("State", "").strip().casefold() or "cut")
         if entry is None or state is None:
             raise Refusal(
                 "unknown",
@@ -47,9 +50,13 @@ def taken(document, text):
                 "Mend that row.",
                 field="text",
             )
-        _, _, kept = changed.setdefault(entry["id"], (number, entry, {"cut": {}, "spoiled": {}}))
-        piece = {key: row[column].strip() for column, key in _COLUMNS.items()}
-        kept[state].setdefault(row["Part"].strip(), []).append(_piece(piece, number))
+        states = _STATES if "State" in row else ("cut",)
+        _, _, kept = changed.setdefault(entry["id"], (number, entry, {each: {} for each in states}))
+        part = row["Part"].strip()
+        pieces = kept[state].setdefault(part, [])
+        there = entry.get(state, {}).get(part, ())[len(pieces) : len(pieces) + 1]
+        piece = {key: row[column].strip() for column, key in _COLUMNS.items() if column in row}
+        pieces.append(_piece(dict(*there) | piece, number))
     return [
         (number, {"act": "put", "entries": [entry | kept]})
         for number, entry, kept in changed.values()

@@ -2,6 +2,7 @@
 
 from sawside.lengths.show import Show
 from sawside.project.csv_text import read_table, written
+from sawside.project.document import settings_of, unit_of
 from sawside.project.evaluate import Evaluation
 from sawside.project.measures import cells, columns, typed
 from sawside.project.pieces import allowance, pieces_of
@@ -50,25 +51,29 @@ def _told_about(piece, key):
 
 def taken(document, text):
     """[(row, act)] that take a table in: each row is kept as a piece of a known size."""
-    return [(number, _act(row)) for number, row in read_table(text, HEADER, ("Name", "Length"))]
+    show = Show(settings_of(document, unit_of(document)))
+    return [
+        (number, _act(number, row, show))
+        for number, row in read_table(text, HEADER, ("Name", "Length"))
+    ]
 
 
-def _act(row):
-    about = {key: row[column].strip() for column, key in _ABOUT.items()}
+def _act(number, row, show):
+    about = {key: row.get(column, "").strip() for column, key in _ABOUT.items()}
     return {
         "act": "keep_line",
         "name": row["Name"].strip(),
         "reckoner": "piece_by_hand",
-        "values": _values(row),
+        "values": _values(number, row, show),
         "about": {"piece": about},
     }
 
 
-def _values(row):
-    values = {key: typed(row, size) for size, key in _SIZES.items()}
-    values["count"] = row["Count"].strip()
+def _values(number, row, show):
+    values = {key: typed(number, row, size, show) for size, key in _SIZES.items()}
+    values["count"] = row.get("Count", "").strip()
     for column, side in _ENDS.items():
-        words = row[column].strip()
+        words = row.get(column, "").strip()
         if words and words not in ("square", "square 0°"):
             values |= {f"{side}_end": "told", f"{side}_told": words}
     return {key: value for key, value in values.items() if value}

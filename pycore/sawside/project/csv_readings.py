@@ -1,5 +1,7 @@
 """The readings of a project as a table, and a table of readings taken into a project."""
 
+from sawside.errors import Refusal
+from sawside.lengths.reader import read_length
 from sawside.lengths.show import Show
 from sawside.project.csv_text import read_table, written
 from sawside.project.evaluate import Evaluation
@@ -13,7 +15,8 @@ _TOLD = {
     "Read to": "fineness",
     "Off by": "off",
 }
-HEADER = ("Name", "Text", "Unit", *columns("Length")[1:], *_TOLD)
+_WORKED_OUT = columns("Length")[1:4]
+HEADER = ("Name", "Text", "Unit", *_WORKED_OUT, *_TOLD)
 
 
 def out(document):
@@ -32,13 +35,16 @@ def _row(entry, worked):
         entry["name"],
         entry["text"],
         entry["unit"],
-        *(cells(worked.named("").value, Show(worked.settings))[1:] if length else ("", "", "")),
+        *(cells(worked.named("").value, Show(worked.settings))[1:4] if length else ("", "", "")),
         *(entry.get(key, "") for key in _TOLD.values()),
     )
 
 
 def taken(document, text):
-    """[(row, act)] that take a table in: a reading of the same name is corrected, others kept."""
+    """[(row, act)] that take a table in: a reading of the same name is corrected, others kept.
+
+    A column that is not there leaves its field alone; a blank cell clears it, but for the unit.
+    """
     known = {
         entry["name"].casefold(): entry
         for entry in document["entries"]
@@ -46,13 +52,24 @@ def taken(document, text):
     }
     acts = []
     for number, row in read_table(text, HEADER, ("Name", "Text")):
-        told = {key: row[column].strip() for column, key in _TOLD.items()}
+        told = {key: row[column].strip() for column, key in _TOLD.items() if column in row}
         act = {"act": "keep_reading", "name": row["Name"].strip(), "text": row["Text"]} | told
-        if row["Unit"].strip():
-            act["unit"] = row["Unit"].strip()
+        if unit := row.get("Unit", "").strip():
+            act["unit"] = unit
         there = known.get(act["name"].casefold())
         if there is None:
             acts.append((number, act))
-        elif any(act[key] != there.get(key, "") for key in ("text", *told)):
-            acts.append((number, act | {"act": "correct", "id": there["id"]}))
+        elif any(act[key] != there.get(key, "") for key in ("text", "unit", *told) if key in act):
+            act = _off_kept(there, act) | act | {"act": "correct", "id": there["id"]}
+            acts.append((number, act))
     return acts
+
+
+def _off_kept(reading, act):
+    """What a reading may be off by, so that it is the same when the act brings another unit."""
+    if "off" not in reading or act.get("unit", reading["unit"]) == reading["unit"]:
+        return {}
+    try:
+        return {"off": f"{read_length(reading['off'], reading['unit']).value} in"}
+    except Refusal:
+        return {"off": reading["off"]}

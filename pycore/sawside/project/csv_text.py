@@ -27,8 +27,8 @@ def written(header, rows):
 def read_table(text, header, needed):
     """[(row number as a person counts, {name: cell})] of a text; blank rows are left out.
 
-    The names of `needed` must be in its first row, others of `header` may be; what is not in
-    `header` is not read. Refusals "message" name the row.
+    The names of `needed` must be in its first row, others of `header` may be: a column that is not
+    there is in no row. What is not in `header` is not read. Refusals "message" name the row.
     """
     if not isinstance(text, str) or len(text) > MOST_TEXT:
         raise _refusal("This is no table, or a very long one.", "Choose another file.")
@@ -43,7 +43,7 @@ def read_table(text, header, needed):
             raise _refusal(f"Row {number} has more cells than the first row.", "Mend that row.")
         if len(table) >= MOST_ROWS:
             raise _refusal(f"There are more than {MOST_ROWS} rows.", "Split the file.")
-        cells = dict.fromkeys(header, "")
+        cells = dict.fromkeys(columns, "")
         cells |= {name: _unshielded(row[at]) for name, at in columns.items() if at < len(row)}
         table.append((number, cells))
     return table
