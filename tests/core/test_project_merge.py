@@ -139,6 +139,20 @@ def test_what_the_settings_here_change_is_told_with_before_and_after():
     assert "before" in said["rule"]
 
 
+def test_what_waited_here_for_a_name_that_comes_is_told():
+    mine = changed(sums(("A", "10"), ("L", "[A] + 1")), "delete", id="1")
+    said = merged(mine, sums(("A", "12")))
+    assert headlines(said["document"]) == {"L": "13″", "A": "12″"}
+    assert said["said"].endswith(" These change here: L nothing → 13″.")
+
+
+def test_no_more_than_twenty_are_told_by_name():
+    mine = changed(begun(), "set", settings={"mark": "1/2"})
+    said = merged(mine, sums(*((f"R{each}", "1 1/4") for each in range(23))))["said"]
+    assert said.count("→") == 20
+    assert said.endswith(", and 3 more.")
+
+
 def copy_with(chance, document):
     """A project after some random changes: kept, corrected, renamed, deleted, another tape."""
     for _ in range(chance.randint(0, 6)):

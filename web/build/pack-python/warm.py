@@ -73,6 +73,8 @@ def of_project(document, kept):
     file = ask(do="backup", document=document, when="2026-11-25").get("text", "")
     ask(do="restore", text=file)
     ask(do="merge", document=document, text=file)
+    other = ask(do="change", document=document, act={"act": "correct", "id": kept, "text": "37"})
+    ask(do="merge", document=other.get("document"), text=file)
 
 
 warm()
