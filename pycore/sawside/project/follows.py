@@ -1,11 +1,12 @@
 """What a change does to the other entries: each number before, after, and by how much."""
 
-from fractions import Fraction
-
-from sawside.lengths.display import mixed_text
+from sawside.lengths.display import decimal_text
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, sign
 from sawside.lengths.show import Show, angle_text
+from sawside.lengths.units import MILE
+from sawside.project.numbers import UNITS
+from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import length_told, told
 
 _DIFFERENCE = "difference", "Difference"
@@ -103,22 +104,33 @@ def _signed(difference, kind, show):
 def _main_difference(old, new):
     """After less before of the first answer, as a VALUE; None where that says nothing."""
     if not hasattr(new, "found"):
-        if not old.named("").power == new.named("").power == 1:
+        was, now = old.named(""), new.named("")
+        if was.power != now.power:
             return None
-        by = new.named("").value - old.named("").value
-        return length_told(*_DIFFERENCE, by, Show(new.settings))
+        by = now.value - was.value
+        if now.power != 1:
+            return _number_told(by, now.power)
+        return _length_told(by, Show(new.settings))
     answer = new.reckoner.answers[0]
-    was, now = old.found.answers[answer.key], new.found.answers[answer.key]
-    if answer.kind == "count":
-        by = now - was
-        return {"key": "difference", "label": "Difference", "kind": "count",
-                "text": mixed_text(Fraction(by)), "words": str(by)}  # fmt: skip
-    if answer.kind not in ("length", "angle"):
+    if answer.kind not in ("length", "angle", "count"):
         return None
+    was, now = old.found.answers[answer.key], new.found.answers[answer.key]
     by = _exact(now) - _exact(was)
     if answer.kind == "length":
-        return length_told(*_DIFFERENCE, by, new.show)
-    return told(answer, by, new.show) | {"key": "difference", "label": "Difference"}
+        return _length_told(by, new.show)
+    return told(Answer(*_DIFFERENCE, answer.kind), by, new.show)
+
+
+def _length_told(by, show):
+    """A difference of lengths; None where it is longer than a mile, which is told by both."""
+    return None if abs(by) > MILE else length_told(*_DIFFERENCE, by, show)
+
+
+def _number_told(by, power):
+    """A difference of numbers that are no lengths: of areas, volumes, or one by another."""
+    text = f"{decimal_text(by, 3)}{UNITS[power]}"
+    key, label = _DIFFERENCE
+    return {"key": key, "label": label, "kind": "number", "text": text, "words": text}
 
 
 def _exact(value):

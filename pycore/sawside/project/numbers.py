@@ -11,7 +11,7 @@ from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import count_told, length_told, told
 from sawside.reckoning.links import linkable_answers, rational
 
-_UNITS = {0: "", 2: " in²", 3: " in³"}
+UNITS = {0: "", 2: " in²", 3: " in³"}
 """What a sum of readings comes to that is no length, by its power of inches."""
 
 
@@ -39,7 +39,7 @@ def numbers(worked):
     if worked.entry["kind"] == "reading":
         named = worked.named("")
         kind = "length" if named.power == 1 else "number"
-        unit = _UNITS.get(named.power, "")
+        unit = UNITS.get(named.power, "")
         return {"value": Number("value", worked.entry["name"], kind, named.value, unit)}
     found = {}
     for answer, item, value in linkable_answers(worked.reckoner, worked.found):

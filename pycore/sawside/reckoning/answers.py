@@ -55,8 +55,10 @@ def refuse_beyond_a_mile(label, value):
 
 def count_told(key, label, value, _show):
     """A whole number as a VALUE."""
-    words = ("minus " if value < 0 else "") + whole_in_words(abs(value))
-    return {"key": key, "label": label, "kind": "count", "text": str(value), "words": words}
+    text, words = str(abs(value)), whole_in_words(abs(value))
+    if value < 0:
+        text, words = f"{MINUS}{text}", f"minus {words}"
+    return {"key": key, "label": label, "kind": "count", "text": text, "words": words}
 
 
 def _lengths_told(key, label, values, show):
@@ -87,7 +89,7 @@ def _angle_told(key, label, degrees, _show):
         "exact": rational_text(degrees) if rational else None,
         "text": text,
         "hundredth": hundredth,
-        "words": f"{decimal_in_words(_number_of(text))} degrees",
+        "words": f"{_in_words(_number_of(text))} degrees",
         "dropped_text": off,
     }
 
@@ -96,9 +98,17 @@ def _number_of(text):
     return text.removeprefix("≈ ").removesuffix("°")
 
 
+def _in_words(number):
+    words = decimal_in_words(number.removeprefix(MINUS))
+    return f"minus {words}" if number.startswith(MINUS) else words
+
+
 def _angle_off(degrees, text):
-    """How far the angle that was told is from the angle: "0.043° over", or ""."""
-    off = Fraction(_number_of(text).replace(MINUS, "-")) - degrees
+    """How far the angle that was told is from the angle: "0.043° over", or "".
+
+    A negative one, a difference, is over where it was told as more of a difference than it is.
+    """
+    off = abs(Fraction(_number_of(text).replace(MINUS, "-"))) - abs(degrees)
     way = sign(off)
     thousandths, _ = settle(abs(off) * 1000, round)
     size = decimal_text(Fraction(thousandths, 1000), 3) if thousandths else "less than 0.001"
