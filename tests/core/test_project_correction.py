@@ -116,8 +116,8 @@ def test_the_verdict_stays_after_the_correction_is_accepted_until_something_is_d
     rail = next(each for each in view(document)["pieces"] if each["entry"] == "3")
     assert rail["verdicts"][0]["verdict"] == "good"
     assert document["entries"][2]["cut"]["piece"] == [
-        {"length": "595/16 in", "width": "9/4 in", "ends": "flat miter 45° (saw set to 45); flat "
-         "miter 45° (saw set to 45)"}
+        {"length": "595/16 in", "width": "9/4 in", "short_side": "523/16 in",
+         "ends": "flat miter 45° (saw set to 45); flat miter 45° (saw set to 45)"}
     ]  # fmt: skip
 
 
@@ -127,8 +127,9 @@ def test_other_stock_and_other_ends_are_judged_as_well():
     wide = change(document, "correct", id="3", values=values | {"width": "2 1/2"})["judged"][0]
     assert (wide["verdict"], wide["measure"]) == ("too short", "width")
     assert wide["said"] == "Top rail: 1 piece too narrow by 1/4″."
-    square = change(document, "correct", id="3", values=values | {"left_end": "square"})
-    assert square["judged"][0]["verdict"] == "recut ends"
+    steeper = {"left_end": "other", "left_angle": "50"}
+    ends = change(document, "correct", id="3", values=values | steeper)
+    assert ends["judged"][0]["verdict"] == "recut ends"
 
 
 def test_a_piece_too_many_and_one_of_a_line_in_error_are_told():

@@ -11,11 +11,12 @@ export const wrongs = ({ verdicts }) =>
 /** Whether the first thing to do at a piece is to mend what a correction made wrong. */
 export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict);
 
-/** The key that says it is done. */
-export function mendingKey({ verdict, which, difference }, act, attributes) {
-  const by = difference ? ` by ${difference.text}` : "";
+/** The key that says it is done, all of what was told. */
+export function mendingKey({ verdict, which, difference, measures }, act, attributes) {
   const isRecut = verdict === "cut down" || verdict === "recut ends";
   if (!isRecut) return button("One spoiled: cut it anew", () => act({ act: "spoil", which: which[0] }), attributes);
-  const done = verdict === "cut down" ? `Done: cut down${by}` : "Done: ends cut anew";
-  return button(done, () => act({ act: "recut", which }), attributes);
+  const by = difference && measures.length === 1 ? ` by ${difference.text}` : "";
+  const down = measures.some((measure) => measure !== "ends") ? [`cut down${by}`] : [];
+  const ends = measures.includes("ends") ? ["ends cut anew"] : [];
+  return button(`Done: ${[...down, ...ends].join(", ")}`, () => act({ act: "recut", which }), attributes);
 }

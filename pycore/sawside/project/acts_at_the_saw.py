@@ -11,6 +11,8 @@ from sawside.project.entries import read_entry
 from sawside.project.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS
 from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found, with_entry
+from sawside.project.judge import recut as recut_piece
+from sawside.project.judge import verdicts
 from sawside.project.size import inches_text, part_named, size_of
 
 
@@ -37,8 +39,12 @@ def spoil(document, act):
         raise Refusal("range", "That is more spoiled pieces than are counted.", "Begin anew.")
     if pieces:
         [which] = _which(pieces, [act.get("which", len(pieces) - 1)])
+        surplus = len(pieces) > part.count
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
-        said = f"Spoiled: one {entry['name']} of those cut. One more is to be cut."
+        said = f"Spoiled: one {entry['name']} of those cut. " + (
+            "More were cut than are asked for: none is to be cut in its place."
+            if surplus else "One more is to be cut."
+        )  # fmt: skip
     else:
         piece = size_of(part, show)
         said = f"Spoiled: a blank for {entry['name']}. As many as before are to be cut."
@@ -51,8 +57,11 @@ def recut(document, act):
     at, entry, part, show = _part(document, act)
     pieces = _pieces(entry, "cut", part)
     which = _which(pieces, act.get("which"))
-    size = size_of(part, show) | _when(act)
-    pieces = [size if index in which else piece for index, piece in enumerate(pieces)]
+    judged = verdicts(document, Evaluation(document), entry, part.key)
+    pieces = [
+        recut_piece(piece, judged[index], part, show) | _when(act) if index in which else piece
+        for index, piece in enumerate(pieces)
+    ]
     said = f"Cut {len(which)} {entry['name']} to the new size."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 

@@ -11,7 +11,7 @@ from sawside.project.document import MOST_LOG, MOST_SAID
 from sawside.project.evaluate import Evaluation
 from sawside.project.follows import follows
 from sawside.project.graph import Graph
-from sawside.project.judge import judged_anew
+from sawside.project.judge_told import judged_anew
 from sawside.project.trials import trial_told
 
 

@@ -7,6 +7,7 @@ from sawside.project.entry_parts import PIECE
 from sawside.project.size import inches
 
 _COLUMNS = {"Length exact": "length", "Width exact": "width", "Thickness exact": "thickness",
+            "Short side exact": "short_side",
             "Ends": "ends", "When": "when"}  # fmt: skip
 HEADER = ("Name", "Part", "State", "Length in", *_COLUMNS)
 _STATES = {"cut": "cut", "spoiled": "spoiled"}

@@ -66,10 +66,12 @@ PIECE = {
     "length": inches_checked,
     "width": inches_checked,
     "thickness": inches_checked,
+    "short_side": inches_checked,
     "ends": lambda value, place: words_checked(value, place, MOST_ENDS),
     "when": moment_checked,
 }
-"""A piece as it was cut; empty where that is not known."""
+"""A piece as it was cut; empty where that is not known. `short_side` is there where it has one,
+and was kept."""
 
 _TRIAL = {
     "aimed": inches_checked,

@@ -1,22 +1,57 @@
 """Judging the pieces that are cut by what is asked for now.
 
 A piece may be off by the tolerance and still be good, be it off the exact size or off the mark
-that it is cut to. Beyond it a piece that is too large can be cut down; nothing makes one larger.
+that it is cut to. Beyond it a piece that the one asked for can be cut out of can be cut down;
+nothing makes one larger. `judge_told` says it in words.
 """
 
 from contextlib import suppress
+from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
 from sawside.lengths.reader import read_length
 from sawside.lengths.settings import read_settings
-from sawside.lengths.show import Show
-from sawside.project.size import MEASURES, inches, size_of
-from sawside.reckoning.answers import length_told
+from sawside.project.ends_cut import ends_now, ends_of, needed_for, same_ends
+from sawside.project.size import MEASURES, inches, short_side_of, size_of
 from sawside.reckoning.links import rational
 
-_SHORT = {"length": "too short", "width": "too narrow", "thickness": "too thin"}
+_BEST_FIRST = ("good", "cut down", "recut ends", "unknown", "too short")
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """A measure of a piece, in exact inches: as it was cut, as it is asked for, and how much is
+    missing (below 0: is too much), to which other ends may add."""
+
+    measure: str
+    was: Fraction
+    now: Fraction
+    missing: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """What a piece is now, and what has to be changed of it.
+
+    `name` is "good", "cut down", "too short", "recut ends", "unknown" (nobody kept what it would
+    take to know) or "gone" (it is one more than is asked for). `changes` are the measures that
+    are wrong, the worst first; `ends` that it is for other ends. `length` is there for each that
+    could be judged.
+    """
+
+    name: str
+    length: Change | None = None
+    changes: tuple[Change, ...] = ()
+    ends: bool = False
+
+    @property
+    def measures(self):
+        """What has to be changed: measures, and "ends"."""
+        return (*(each.measure for each in self.changes), *(("ends",) if self.ends else ()))
+
+
+_UNKNOWN, _GONE = Verdict("unknown"), Verdict("gone")
 
 
 def tolerance_of(document):
@@ -29,109 +64,77 @@ def tolerance_of(document):
 
 
 def verdicts(document, evaluation, entry, part_key):
-    """The verdict on each piece cut of a part, in its order: (verdict, measure, difference, at).
+    """The `Verdict` on each piece cut of a part, in its order.
 
-    The verdict is "good", "cut down", "too short", "recut ends", "unknown" (nobody kept how it was
-    cut, or the line has no answer) or "gone" (it is one more than is asked for). The difference
-    is what is asked for less what was cut, in exact inches.
+    As many as are asked for are judged by the best of them: what is beyond is "gone".
     """
     pieces = entry.get("cut", {}).get(part_key, [])
     worked = evaluation.worked.get(entry["id"])
     if worked is None or not worked.ok:
-        return [("unknown", None, None, None)] * len(pieces)
+        return [_UNKNOWN] * len(pieces)
     part = next((each for each in worked.found.parts if each.key == part_key), None)
     if part is None:
-        return [("gone", None, None, None)] * len(pieces)
-    now, tolerance = size_of(part, worked.show), tolerance_of(document)
-    exact = {measure: rational(getattr(part, measure)) for measure in MEASURES if measure in now}
-    return [
-        _verdict(piece, now, exact, tolerance)
-        if number < part.count
-        else ("gone", None, None, None)
-        for number, piece in enumerate(pieces)
-    ]
+        return [_GONE] * len(pieces)
+    asked = _Asked(part, worked.show, tolerance_of(document))
+    found = [asked.verdict(piece) for piece in pieces]
+    best = sorted(range(len(found)), key=lambda at: _BEST_FIRST.index(found[at].name))
+    for at in best[part.count :]:
+        found[at] = _GONE
+    return found
 
 
-def _verdict(piece, now, exact, tolerance):
-    if "length" not in piece:
-        return "unknown", None, None, None
-    off, wrong = {}, {}
-    for measure in MEASURES:
-        if measure in now and measure in piece:
-            was = inches(piece[measure])
-            off[measure] = inches(now[measure]) - was, was
-            if min(abs(off[measure][0]), abs(exact[measure] - was)) > tolerance:
-                wrong[measure] = off[measure][0]
-    largest = max(wrong, key=wrong.get, default=None)
-    if largest and wrong[largest] > 0:
-        return "too short", largest, *off[largest]
-    if piece.get("ends") != now["ends"]:
-        return "recut ends", "length", *off["length"]
-    smallest = min(wrong, key=wrong.get, default=None)
-    if smallest:
-        return "cut down", smallest, *off[smallest]
-    return "good", "length", *off["length"]
+class _Asked:
+    """A part as it is asked for now."""
+
+    def __init__(self, part, show, tolerance):
+        self._size, self._tolerance = size_of(part, show), tolerance
+        self._marks = {each: inches(self._size[each]) for each in MEASURES if each in self._size}
+        self._exact = {each: rational(getattr(part, each)) for each in self._marks}
+        self._ends = ends_now(part, self._size)
+
+    def verdict(self, piece):
+        """The verdict on one piece."""
+        if "length" not in piece:
+            return _UNKNOWN
+        kept = {each: inches(piece[each]) for each in self._marks if each in piece}
+        was = ends_of(piece, self._ends)
+        ends = not same_ends(was, self._ends, self._tolerance)
+        needed = needed_for(was, self._ends, self._tolerance) if ends else Fraction(0)
+        length = self._change("length", kept["length"])
+        small = self._wrong(kept, 1, needed or Fraction(0))
+        if small:
+            for_ends = bool(needed) and any(each.measure == "length" for each in small)
+            return Verdict("too short", length, small, for_ends)
+        if needed is None:
+            return Verdict("unknown", ends=True)
+        large = self._wrong(kept, -1)
+        if ends:
+            return Verdict("recut ends", length, large, ends=True)
+        return Verdict("cut down" if large else "good", length, large)
+
+    def _wrong(self, kept, way, needed=Fraction(0)):
+        """What is missing beyond the tolerance (`way` 1), or too much (-1); the worst first."""
+        wrong = []
+        for measure, was in kept.items():
+            change = self._change(measure, was, needed if measure == "length" else 0)
+            from_exact = change.missing + self._exact[measure] - change.now
+            if min(change.missing * way, from_exact * way) > self._tolerance:
+                wrong.append(change)
+        return tuple(sorted(wrong, key=lambda each: -abs(each.missing)))
+
+    def _change(self, measure, was, needed=0):
+        now = self._marks[measure]
+        return Change(measure, was, now, now - was + needed)
 
 
-def told_in_groups(each, name, show):
-    """Verdicts as data, those that are alike together; `which` are their places in the list."""
-    groups = {}
-    for at, verdict in enumerate(each):
-        groups.setdefault(verdict, []).append(at)
-    return [_group(verdict, which, name, show) for verdict, which in groups.items()]
-
-
-def _group(found, which, name, show):
-    verdict, measure, off, was = found
-    value = None if was is None else length_told("at", "Cut at", was, show)
-    by = None if off is None else length_told("difference", "Difference", abs(off), show)
-    now = None if off is None else length_told("now", "Now", was + off, show)
-    return {
-        "verdict": verdict,
-        "count": len(which),
-        "which": which,
-        "measure": measure,
-        "at": value,
-        "now": now,
-        "difference": by,
-        "said": _said(verdict, measure, off, len(which), name, show),
-    }
-
-
-def _said(verdict, measure, off, count, name, show):
-    pieces = "1 piece" if count == 1 else f"{count} pieces"
-    size = "" if off is None else fine_text(abs(Fraction(off)), show)
-    told = {
-        "good": "still good",
-        "cut down": f"can be cut down by {size}"
-        + ("" if measure == "length" else f" in {measure}"),
-        "too short": f"{_SHORT.get(measure)} by {size}",
-        "recut ends": "with other ends than are asked for now",
-        "gone": "more than is asked for now",
-        "unknown": "can’t be judged: the size then or now is not known",
-    }
-    return f"{name}: {pieces} {told[verdict]}."
-
-
-def judged_anew(document, before, new, after):
-    """The verdicts that a change gives on pieces that are cut, where one of a part is another."""
-    old = {entry["id"]: entry for entry in document["entries"]}
-    told = []
-    for entry in new["entries"]:
-        for part in entry.get("cut", ()):
-            was = entry["id"] in old and verdicts(document, before, old[entry["id"]], part)
-            now = verdicts(new, after, entry, part)
-            if was == now:
-                continue
-            worked = after.worked[entry["id"]]
-            name = part_name(worked, entry["name"], part)
-            groups = told_in_groups(now, name, Show(read_settings(new["settings"])))
-            told += [{"id": entry["id"], "part": part, "name": name} | group for group in groups]
-    return told
-
-
-def part_name(worked, name, key):
-    """How a piece is called: as its line, with the part's own name where there are several."""
-    parts = worked.found.parts if worked.ok else ()
-    own = next((part.name for part in parts if part.key == key), None)
-    return name if own is None or len(parts) == 1 else f"{name}: {own}"
+def recut(piece, verdict, part, show):
+    """A piece after what its verdict told was done; what is within the tolerance stays as it is."""
+    new = size_of(part, show)
+    if verdict.name not in ("good", "cut down", "recut ends"):
+        return new
+    told = verdict.measures
+    stays = [each for each in MEASURES if each in new and each in piece and each not in told]
+    if not {"length", "ends"} & {*told} and "ends" in piece:
+        stays.append("ends")
+    new |= {each: piece[each] for each in stays}
+    return new | short_side_of(part, inches(new["length"]))

@@ -3,13 +3,14 @@
 from fractions import Fraction
 
 from sawside.lengths.display import length_value
+from sawside.project.pieces import allowance
 from sawside.project.size import inches
 from sawside.project.stock import sides, stock_of
 
 
 def material(pieces, show):
     """For each material, width and thickness (with their allowances): pieces, their lengths
-    together, and the spoiled."""
+    together, and the spoiled with what was to be taken off them."""
     stocks = {}
     for piece in pieces:
         stocks.setdefault(stock_of(piece), []).append(piece)
@@ -26,9 +27,13 @@ def together(pieces, number, *, rough=False):
 def _stock(group, show):
     width, thickness = sides(group[0])
     spoiled = [
-        each for piece in group for each in piece.entry.get("spoiled", {}).get(piece.part.key, ())
+        (each, allowance(piece.entry, piece.part, "length"))
+        for piece in group
+        for each in piece.entry.get("spoiled", {}).get(piece.part.key, ())
     ]
-    lost = sum((inches(each["length"]) for each in spoiled if "length" in each), Fraction(0))
+    lost = sum(
+        (inches(each["length"]) + rough for each, rough in spoiled if "length" in each), Fraction(0)
+    )
     return {
         "material": group[0].told["material"],
         "width": width,

@@ -6,7 +6,8 @@ from fractions import Fraction
 from sawside.drawing.later import made
 from sawside.errors import Refusal
 from sawside.lengths.reader import read_length
-from sawside.project.judge import part_name, told_in_groups, verdicts
+from sawside.project.judge import verdicts
+from sawside.project.judge_told import part_name, told_in_groups
 from sawside.project.size import MEASURES
 from sawside.project.trials import in_brief
 from sawside.reckoning.answers import length_told

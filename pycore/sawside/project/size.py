@@ -3,19 +3,35 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal, Refusals, quoted
+from sawside.lengths.marks import FINEST, to_mark
+from sawside.reckoning.links import rational
 
 MEASURES = ("length", "width", "thickness")
+_MOST_DENOMINATOR = 1000
 
 
 def size_of(part, show):
-    """A part's size as a piece of it is cut: {"length": "289/8 in", …, "ends"}."""
+    """A part's size as a piece of it is cut: {"length": "289/8 in", …, "ends", "short_side"}."""
     size = {
         measure: inches_text(show.mark(getattr(part, measure)))
         for measure in MEASURES
         if getattr(part, measure) is not None
     }
     ends = "; ".join(f"{end.cut} {end.angle}".strip() for end in (part.left, part.right))
-    return size | {"ends": ends}
+    return size | {"ends": ends} | short_side_of(part, show.mark(part.length))
+
+
+def short_side_of(part, length):
+    """How long the short side gets where a piece is cut at a `length`: {"short_side"}, or {}.
+
+    What its ends take is kept exactly where a person would read it, or else within 0.00005 in.
+    """
+    if part.short_side is None:
+        return {}
+    take = rational(part.length) - rational(part.short_side)
+    if take.denominator > _MOST_DENOMINATOR:
+        take = to_mark(take, FINEST["in"]).mark
+    return {"short_side": inches_text(length - take)} if length > take else {}
 
 
 def inches_text(value):
