@@ -14,7 +14,8 @@ export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict
 /** The key that says it is done, all of what was told. */
 export function mendingKey({ verdict, which, difference, measures }, act, attributes) {
   const isRecut = verdict === "cut down" || verdict === "recut ends";
-  if (!isRecut) return button("One spoiled: cut it anew", () => act({ act: "spoil", which: which[0] }), attributes);
+  const spoiled = verdict === "gone" ? "One of these spoiled" : "One spoiled: cut it anew";
+  if (!isRecut) return button(spoiled, () => act({ act: "spoil", which: which[0] }), attributes);
   const by = difference && measures.length === 1 ? ` by ${difference.text}` : "";
   const down = measures.some((measure) => measure !== "ends") ? [`cut down${by}`] : [];
   const ends = measures.includes("ends") ? ["ends cut anew"] : [];
