@@ -8,7 +8,13 @@ import pytest
 
 from tests.browser.conftest import LARGE, SMALL
 from tests.browser.hand import choose, keep_as, open_place, tap_keys, type_into
-from tests.browser.in_project import correct, fill_linked_rail, keep_reading
+from tests.browser.in_project import (
+    accept,
+    correct,
+    fill_linked_rail,
+    keep_reading,
+    open_entry,
+)
 from tests.browser.test_accessible import SCRIPTS
 
 WRONG = [".piece-name", ".piece-wrong", ".piece-length", ".drawing-bold", ".ends", ".saw-key"]
@@ -97,6 +103,22 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".notice").wait_for()
     check_in_sight(page, WRONG)
     tap(page, "Done: cut down by 1/8″")
+    page.locator(".piece-wrong").wait_for(state="detached")
+
+    open_entry(page, "Top rail", "Open")
+    type_into(page, "Stock width", "2")
+    choose(page, "Left end", "Another angle")
+    type_into(page, "Left end angle", "55")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    accept(page)
+    correct(page, "Alcove width", "36 15/16")
+    accept(page)
+    open_place(page, "At the saw")
+    page.get_by_text("1/4″ in width and 1/8″ in length, and has other ends").wait_for()
+    page.locator(".notice").wait_for()
+    check_in_sight(page, WRONG)
+    tap(page, "Done: cut down, ends cut anew")
     page.locator(".piece-wrong").wait_for(state="detached")
 
 

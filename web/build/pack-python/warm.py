@@ -49,7 +49,12 @@ def warm():
         kept = act(act="keep_line", name="", reckoner=key, values=example).get("id")
         act(act="rename", id=kept, name=declared["title"])
     kept = act(act="keep_reading", name="Alcove width", text="37 9/16").get("id")
+    rail = {"known": "[Alcove width]", "width": "2 1/4"}
+    cut = act(act="keep_line", name="Rail", reckoner="mitered_length", values=rail).get("id")
+    act(act="cut", id=cut, part="piece", by=1)
     act(act="correct", id=kept, text="37 5/8")
+    act(act="correct", id=cut, values=rail | {"left_end": "other", "left_angle": "44"})
+    act(act="spoil", id=cut, part="piece")
     act(act="labels", values={"columns": "3"})
     of_project(document, kept)
     act(act="delete", id=kept)
