@@ -26,7 +26,7 @@ state = createState(shown, database.keepPage, (error) => app.storeRefused(error)
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
 const accept = (changed, leave) => app.accept(changed, leave);
-const dropped = (name) => app.notice(`${name} was deleted in another tab.`);
+const dropped = (record) => app.dropped(record);
 const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped });
 const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });
 if (refused) app.storeRefused(refused);

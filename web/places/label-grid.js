@@ -1,4 +1,5 @@
 import { draftIn } from "../store/draft.js";
+import { identity } from "../store/identity.js";
 import { draftKey } from "../store/state.js";
 import { choose, chosen } from "./printing.js";
 
@@ -8,7 +9,7 @@ import { choose, chosen } from "./printing.js";
  * @param {{key: string}[]} fields what is set of a grid
  */
 export function labelGrid(app, fields) {
-  const draft = draftIn(app.state, draftKey(`${app.state.get().record?.id}/labels`));
+  const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
   const ofProject = () => app.state.get().record?.document.labels;
   const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.unit() });
   const isTyped = () => Boolean(draft.get().values);

@@ -17,27 +17,31 @@ import { tally } from "./tally.js";
 import { trySetUp } from "./try-set-up.js";
 import { workOut } from "./work-out.js";
 
-/** Each place by the first part of the address after #; `tab` is the tab it belongs to. */
+/**
+ * Each place by the first part of the address after #; `tab` is the tab it belongs to, `entry` where in the rest of
+ * the address it names the entry that it is about.
+ */
 const PLACES = {
   pad: { tab: "pad", title: "Pad", draw: pad },
   "work-out": {
     tab: "work-out",
     title: "Work out",
+    entry: 1,
     draw: (app, key, entry) => (key ? question(app, key, entry) : workOut(app)),
   },
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
-  reading: { tab: "project", title: "Project", draw: reading },
-  about: { tab: "saw", title: "At the saw", draw: aboutPiece },
+  reading: { tab: "project", title: "Project", draw: reading, entry: 0 },
+  about: { tab: "saw", title: "At the saw", draw: aboutPiece, entry: 0 },
   backup: { tab: "project", title: "Project", draw: backup },
   "new-reading": { tab: "project", title: "Project", draw: newReading },
-  note: { tab: "project", title: "Project", draw: note },
-  sure: { tab: "project", title: "Project", draw: sure },
-  paper: { tab: "work-out", title: "Paper", draw: paper },
+  note: { tab: "project", title: "Project", draw: note, entry: 0 },
+  sure: { tab: "project", title: "Project", draw: sure, entry: 0 },
+  paper: { tab: "work-out", title: "Paper", draw: paper, entry: 1 },
   "shop-sheet": { tab: "project", title: "Paper", draw: shopSheet },
   labels: { tab: "project", title: "Paper", draw: labels },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
-  try: { tab: "saw", title: "At the saw", draw: trySetUp },
+  try: { tab: "saw", title: "At the saw", draw: trySetUp, entry: 0 },
   tally: { tab: "pad", title: "Pad", draw: tally },
   settings: { tab: null, title: "Settings", draw: settings },
 };
@@ -46,5 +50,5 @@ const PLACES = {
 export function placeOf(hash) {
   const [name, ...rest] = hash.replace(/^#/, "").split("/").map(decodeURIComponent);
   const place = Object.hasOwn(PLACES, name) ? PLACES[name] : PLACES.pad;
-  return { ...place, draw: (app) => place.draw(app, ...rest) };
+  return { ...place, isOfEntry: Boolean(rest[place.entry]), draw: (app) => place.draw(app, ...rest) };
 }

@@ -49,7 +49,7 @@ export function restoring(app) {
   const asNew = (said) => withPhotos(said, () => app.projects.add(said.document));
   const replace = (said) =>
     withPhotos(said, () =>
-      app.projects.change({ document: said.document, said: "Restored. Undo brings back what was here." }),
+      app.tryChange({ document: said.document, said: "Restored. Undo brings back what was here." }),
     );
 
   async function showRule(text, said) {
@@ -60,7 +60,7 @@ export function restoring(app) {
     say(
       sentence(merged.rule),
       sentence(`Then: ${merged.said}`),
-      button("Merge", () => withPhotos(said, () => app.projects.changeBy(message)), { class: "button primary" }),
+      button("Merge", () => withPhotos(said, () => app.changeBy(message)), { class: "button primary" }),
     );
   }
 

@@ -1,3 +1,5 @@
+import { unkeptOf } from "../store/draft.js";
+import { identity } from "../store/identity.js";
 import { refusedByStore } from "../store/refused.js";
 import { element } from "../widgets/element.js";
 import { settingsIcon } from "../widgets/icons.js";
@@ -34,14 +36,11 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
       return (place) => location.hash === from && app.go(place);
     },
     notice: (sentence, action) => notice(by("notices"), host, sentence, action),
-    change,
-    tryChange,
-    undo: () => told(projects.undo()),
-    redo: () => told(projects.redo()),
     copy,
     tally,
     quietly,
     storeRefused,
+    dropped,
     projectGone: () =>
       app.notice("The browser has cleared what Sawside kept here.", {
         label: "Restore a backup",
@@ -57,19 +56,36 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     return answer;
   }
 
-  /** `was` is the entry as it was when its correction was begun. */
-  async function change(act, { undoable = true, was } = {}) {
-    const answer = await projects.change(act, { was });
-    if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: app.undo } : null);
-    else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
-    return answer;
-  }
+  /** What a place can do to the project: to the document `here.of` that was open when it was drawn, and to no other. */
+  const acting = (here) => ({
+    /** `was` is the entry as it was when its correction was begun. */
+    async change(act, { undoable = true, was } = {}) {
+      const answer = await projects.change(act, { of: here.of, was });
+      if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: this.undo } : null);
+      else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
+      return answer;
+    },
+    /** The same where the place itself shows what was done. */
+    async tryChange(act) {
+      const answer = await projects.change(act, { of: here.of });
+      if (answer.ok) unsay(by("notices"), host);
+      return answer;
+    },
+    changeBy: (message) => projects.changeBy(message, here.of),
+    undo: () => told(projects.undo(here.of)),
+    redo: () => told(projects.redo(here.of)),
+  });
 
-  /** The same where the place itself shows what was done. */
-  async function tryChange(act) {
-    const answer = await projects.change(act);
-    if (answer.ok) unsay(by("notices"), host);
-    return answer;
+  /** What was typed over a project that was deleted elsewhere can still be copied from what is said of it. */
+  function dropped(record) {
+    const typed = unkeptOf(state.get(), record).join(", ");
+    const sentence = `${record.document.name} was deleted in another tab.`;
+    if (!typed) return app.notice(sentence);
+    app.notice(`${sentence} Typed there and not kept: ${typed}`, {
+      label: "Copy",
+      run: () => copy(typed),
+      stays: true,
+    });
   }
 
   /** Said once for each cause: it comes with each key press. */
@@ -97,11 +113,14 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
   }
 
   let shown = null;
+  let here = null;
+  const opened = () => identity(state.get().record);
   function draw() {
     const place = placeOf(location.hash);
+    here = { of: opened(), isOfEntry: place.isOfEntry };
     app.sheet.close();
     shown?.leave?.();
-    shown = place.draw(app);
+    shown = place.draw(Object.assign(Object.create(app), acting(here)));
     host.replaceChildren(shown);
     host.dataset.shows = location.hash.slice(1);
     host.scrollTop = 0;
@@ -119,7 +138,18 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     by("project-name").textContent = now.view?.name ?? "";
     if (changed.includes("core") || changed.includes("offline")) statusLine(by("status"), now);
     if (changed.includes("offline")) offlineChanged(now.offline);
-    shown?.refresh?.(changed);
+    here.of ??= opened();
+    if (here.of !== opened()) otherOpened();
+    else shown.refresh?.(changed);
+  }
+
+  /** A place is drawn anew for another document; one of an entry is left, for ids mean another entry there. */
+  function otherOpened() {
+    if (here.isOfEntry) {
+      history.replaceState(null, "", "#project");
+      app.notice("What was shown here is not in the project that is open now.");
+    }
+    draw();
   }
 
   let phase = null;

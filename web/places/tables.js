@@ -32,7 +32,7 @@ function table(app, what, label) {
   async function take(file) {
     const text = await readFile(file);
     if (text === null) return wrong.show({ message: "This file can't be read.", remedy: "Choose another." });
-    const answer = await app.projects.changeBy((document) => ({
+    const answer = await app.changeBy((document) => ({
       do: "take_csv",
       document,
       what,

@@ -1,10 +1,18 @@
+import { identity } from "./identity.js";
 import { draftKey } from "./state.js";
 
 /** Where the correction of a kept entry waits until it is kept in its turn. */
-export const correctionKey = (record, id) => draftKey(`${record.id}/${id}`);
+export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}`);
 
 /** Whether something was typed over a kept entry that was not kept. */
 export const isUnkept = (state, id) => Boolean(state.record && state[correctionKey(state.record, id)]?.changed);
+
+/** All that was typed over what a record holds, and not kept. */
+export const unkeptOf = (state, record) =>
+  Object.keys(state)
+    .filter((key) => key.startsWith(correctionKey(record, "")) && state[key]?.changed)
+    .flatMap((key) => state[key].text ?? Object.values(state[key].values ?? {}))
+    .filter((each) => typeof each === "string" && each.trim());
 
 /** What is typed and not yet kept, in one slot of the state: it outlives the page. */
 export const draftIn = (state, slot) => ({

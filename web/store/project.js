@@ -1,4 +1,5 @@
 import { again, back, done, last } from "./history.js";
+import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
@@ -15,7 +16,14 @@ const GONE = {
     remedy: "Open another, or restore it from a backup.",
   },
 };
-
+const ELSEWHERE = {
+  ok: false,
+  error: {
+    kind: "elsewhere",
+    message: "Another project is open now: nothing was changed.",
+    remedy: "Open the one that this belongs to, then do it again.",
+  },
+};
 const NOTHING_LEFT = {
   ok: false,
   error: { kind: "nothing", message: "There is nothing left to take back.", remedy: "" },
@@ -27,7 +35,7 @@ const NOTHING_LEFT = {
  * tab was first, ours is made again on its, unless both changed one entry.
  * @param {object} page
  * @param {(changed: object, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
- * @param {(name: string) => void} page.dropped told when the open one was deleted in another tab
+ * @param {(record: object) => void} page.dropped told when the open one was deleted in another tab
  */
 export function projectKeeper({ database, state, ask, accept, dropped }) {
   const channel = new BroadcastChannel("sawside-projects");
@@ -55,10 +63,19 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
   }
 
   /** The core's answer to an act; one that holds a whole document puts it in the place of the other. */
-  const worked = async ({ document }, act) =>
-    act.document
-      ? { ok: true, document: act.document, undo: { document }, said: act.said ?? "Done.", follows: [], judged: [] }
-      : ask({ do: "change", document, act: dated(act) });
+  const worked = async (latest, act) =>
+    act.document ? replaced(latest, act) : ask({ do: "change", document: latest.document, act: dated(act) });
+
+  /** Drafts belong to a document: they stay with the old one, and come back with it. */
+  const replaced = (latest, { document, documentId = crypto.randomUUID(), said = "Done." }) => ({
+    ok: true,
+    document,
+    documentId,
+    undo: { document: latest.document, documentId: identity(latest) },
+    said,
+    follows: [],
+    judged: [],
+  });
 
   const stepped = async (latest, steps) => (steps.length ? worked(latest, last(steps)) : NOTHING_LEFT);
 
@@ -66,13 +83,19 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
    * @param {(latest: object) => Promise<object>} work from the latest record to the core's answer
    * @param {object} [how]
    * @param {object} [how.history] of history.js: how it is remembered and told
+   * @param {string | null} [how.of] the identity of the document it was begun on: on another it is not done
    * @param {object | null} [how.was] the entry as the person saw it when they began to correct it
    */
-  async function make(work, { history = done, was = null } = {}) {
+  async function make(work, { history = done, of, was = null } = {}) {
     for (;;) {
       const now = state.get().record;
+      if (of !== undefined && identity(now) !== of) return ELSEWHERE;
       const latest = now ? ((await database.project(now.id)) ?? now) : await begun();
       if (latest.failed) return latest.failed;
+      if (now && identity(latest) !== identity(now)) {
+        await view(latest);
+        return ELSEWHERE;
+      }
       const other = changedMeanwhile(latest.document, was);
       if (other) {
         await view(latest);
@@ -82,7 +105,8 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
       if (!worked.ok || !worked.undo) return worked;
       const changed = { ...worked, said: history.said(latest, worked) };
       if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
-      const record = { ...latest, document: changed.document, ...history.kept(latest, changed.undo, changed.said) };
+      const { document, documentId = latest.documentId } = changed;
+      const record = { ...latest, document, documentId, ...history.kept(latest, changed.undo, changed.said) };
       const kept = await database.keepProject(record);
       if (!kept) continue;
       channel.postMessage({ id: kept.id });
@@ -113,15 +137,15 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     const { record } = state.get();
     if (data.id !== record?.id) return;
     if (!data.dropped) return safely(() => open(data.id));
-    safely(leave).then(() => dropped(record.document.name));
+    safely(leave).then(() => dropped(record));
   };
 
   return {
-    change: (act, { was } = {}) => safely(() => make((latest) => worked(latest, act), { was })),
+    change: (act, { of, was } = {}) => safely(() => make((latest) => worked(latest, act), { of, was })),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
-    changeBy: (message) => safely(() => make(({ document }) => ask(message(document)))),
-    undo: () => safely(() => make((latest) => stepped(latest, latest.undo), { history: back })),
-    redo: () => safely(() => make((latest) => stepped(latest, latest.redo), { history: again })),
+    changeBy: (message, of) => safely(() => make(({ document }) => ask(message(document)), { of })),
+    undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back, of })),
+    redo: (of) => safely(() => make((latest) => stepped(latest, latest.redo), { history: again, of })),
     open: (id) => safely(() => open(id)),
     begin: (name) => safely(async () => addNew(await begun(name))),
     /** A document from a backup as a project of its own. */

@@ -1,7 +1,7 @@
 import { button, element } from "./element.js";
 
 /**
- * Ask for a name in a dialog that can be left with Escape or a button.
+ * Ask for a name in a dialog that can be left with Escape or a button. It takes one submit at a time.
  * @param {(name: string) => Promise<object>} give takes the name; an answer with `ok: false` keeps
  *   the dialog open and shows its sentence
  * @param {() => void} [after] called when it was taken and the dialog is gone
@@ -17,9 +17,13 @@ export function nameDialog({ title, act, name = "", give, after }) {
   });
   const wrong = element("p", { class: "trouble", role: "alert" });
   const close = () => dialog.close();
+  let giving = false;
   const submit = async (event) => {
     event.preventDefault();
+    if (giving) return;
+    giving = true;
     const answer = await give(input.value.trim());
+    giving = false;
     if (answer.ok) {
       close();
       after?.();
