@@ -1,6 +1,7 @@
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { besideTheSaw } from "./beside-the-saw.js";
+import { overKept } from "./over-kept.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
@@ -28,11 +29,12 @@ export function aboutPiece(app, entry, part) {
     onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
   });
 
+  const over = overKept(app, FIELDS, ({ entries }) => entries.find((each) => each.id === entry)?.about?.[part] ?? {});
+
   async function keep() {
     app.sheet.close();
-    const about = Object.fromEntries(FIELDS.map(({ key }) => [key, fields.values()[key] ?? ""]));
     const goOn = app.onward();
-    const answer = await app.change({ act: "about", id: entry, part, about });
+    const answer = await app.change(over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })));
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
     if (answer.ok) goOn("saw");
   }
@@ -58,6 +60,8 @@ export function aboutPiece(app, entry, part) {
     rough,
     button("Keep", keep, { class: "button primary" }),
   );
+  node.addEventListener("input", ({ target }) => over.again(target.name));
+  node.refresh = (changed) => changed.includes("record") && over.follow(fields);
   node.leave = place.leave;
   return node;
 }

@@ -1,5 +1,6 @@
 import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
+import { overKept } from "./over-kept.js";
 import { readingPhoto } from "./reading-photo.js";
 
 const DETAILS = ["where", "tape", "side", "fineness", "off"];
@@ -48,8 +49,10 @@ export function readingDetails(app, id) {
   const earlier = element("div", { class: "earlier" });
   const photo = readingPhoto(app, id);
   let typed = kept();
+  const fields = fieldsOf(app);
+  const over = overKept(app, fields, ({ entries }) => entries.find((each) => each.id === id) ?? {});
   const drawn = form({
-    fields: fieldsOf(app),
+    fields,
     values: typed,
     onInput: (values) => {
       typed = values;
@@ -59,13 +62,17 @@ export function readingDetails(app, id) {
 
   /** A choice is kept at once, what is typed when its field is left. */
   async function keep() {
-    const wanted = { ...typed };
-    if (DETAILS.every((key) => wanted[key] === kept()[key])) return;
-    const answer = await app.change({ act: "describe", id, ...wanted });
+    if (!over.isDue(typed)) return follow();
+    const answer = await app.change(over.act({ ...typed }, (mine) => ({ act: "describe", id, ...mine })));
     if (answer.ok) return;
     if (answer.error.kind === "taken back") drawn.set(kept());
     typed = drawn.values();
     drawn.show({ errors: [answer.error] });
+  }
+
+  function follow() {
+    over.follow(drawn);
+    typed = drawn.values();
   }
 
   function draw() {
@@ -85,13 +92,20 @@ export function readingDetails(app, id) {
   draw();
   const node = element(
     "section",
-    { class: "reading-details", "aria-label": "About this reading", onchange: keep, onfocusout: keep },
+    {
+      class: "reading-details",
+      "aria-label": "About this reading",
+      onchange: keep,
+      onfocusout: keep,
+      oninput: ({ target }) => over.again(target.name),
+    },
     drawn.node,
     photo,
     earlier,
   );
   node.refresh = () => {
     draw();
+    follow();
     photo.refresh();
   };
   return node;

@@ -1,16 +1,17 @@
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { offlineSentence } from "../widgets/status.js";
+import { overKept } from "./over-kept.js";
 import { tolerance } from "./tolerance.js";
 
 /** How lengths are read and shown in the open project, and whether the app is ready without network. */
 export function settings(app) {
   const ready = element("p", { class: "help" });
   const choices = element("div");
+  let follow = () => {};
 
   function drawFields(fields) {
     let typed = app.settings();
-    let kept = JSON.stringify(typed);
     const drawn = form({
       fields,
       values: typed,
@@ -20,12 +21,17 @@ export function settings(app) {
       onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
     });
 
+    const over = overKept(app, fields, (document) => document.settings);
+    follow = () => {
+      over.follow(drawn);
+      typed = drawn.values();
+    };
+
     /** A choice is kept at once, what is typed when its field is left. */
     async function keep() {
-      const now = JSON.stringify(typed);
-      if (now === kept) return;
-      kept = now;
-      const answer = await app.tryChange({ act: "set", settings: typed });
+      if (!over.isDue(typed)) return follow();
+      const make = (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } });
+      const answer = await app.tryChange(over.act(typed, make));
       if (answer.error?.kind === "taken back") return drawFields(fields);
       // With another unit the core writes the old one beside what was bare.
       if (answer.ok && JSON.stringify(app.settings()) !== now) return drawFields(fields);
@@ -33,7 +39,13 @@ export function settings(app) {
       drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
     }
 
-    choices.replaceChildren(element("div", { onchange: keep, onfocusout: keep }, drawn.node));
+    choices.replaceChildren(
+      element(
+        "div",
+        { onchange: keep, onfocusout: keep, oninput: ({ target }) => over.again(target.name) },
+        drawn.node,
+      ),
+    );
   }
 
   const update = button("Use the new version", () => app.offline.acceptUpdate(), { class: "button primary" });
@@ -44,6 +56,7 @@ export function settings(app) {
     update.hidden = !offline?.update;
   }
 
+  const allowed = tolerance(app);
   draw();
   drawFields(app.state.get().described?.settings ?? []);
   const node = element(
@@ -51,7 +64,7 @@ export function settings(app) {
     { class: "settings" },
     element("h2", {}, "Settings of this project"),
     choices,
-    tolerance(app),
+    allowed,
     element("h2", {}, "This app"),
     ready,
     update,
@@ -59,6 +72,10 @@ export function settings(app) {
   const isLate = !app.state.get().described;
   node.refresh = (changed) => {
     draw();
+    if (changed.includes("record")) {
+      follow();
+      allowed?.refresh();
+    }
     if (isLate && changed.includes("described")) drawFields(app.state.get().described.settings);
   };
   return node;

@@ -1,29 +1,37 @@
 import { element } from "../widgets/element.js";
-import { textField } from "../widgets/text-field.js";
+import { form } from "../widgets/form.js";
+import { overKept } from "./over-kept.js";
+
+const KEY = "tolerance";
 
 /** How much a cut piece may be off and still be good; kept when the field is left. */
 export function tolerance(app) {
   const { record, view } = app.state.get();
   if (!record) return null;
-  const kept = () => app.state.get().record.document.tolerance?.text ?? "";
-  const field = textField({
-    field: {
-      key: "tolerance",
-      label: "A cut piece may be off by",
-      kind: "length",
-      may_be_blank: true,
-      help: `Blank is half a mark. Now ${view?.tolerance_told ?? "as usual"}.`,
-    },
-    value: kept(),
+  const field = {
+    key: KEY,
+    label: "A cut piece may be off by",
+    kind: "length",
+    may_be_blank: true,
+    help: `Blank is half a mark. Now ${view?.tolerance_told ?? "as usual"}.`,
+  };
+  const over = overKept(app, [field], (document) => ({ [KEY]: document.tolerance?.text }));
+  const drawn = form({
+    fields: [field],
+    values: { [KEY]: record.document.tolerance?.text ?? "" },
     onInput: () => {},
     onFocus: (input) => app.sheet.open(input, { kind: "length", unit: app.unit(), peek: () => ({ lines: [] }) }),
   });
 
   async function keep() {
-    if (field.value().trim() === kept()) return;
-    const answer = await app.tryChange({ act: "tolerance", text: field.value().trim() });
-    field.show(answer.ok ? {} : { error: answer.error });
+    const typed = { [KEY]: (drawn.values()[KEY] ?? "").trim() };
+    if (!over.isDue(typed)) return over.follow(drawn);
+    const answer = await app.tryChange(over.act(typed, (mine) => ({ act: KEY, text: mine[KEY] })));
+    drawn.show({ errors: answer.ok ? [] : [{ ...answer.error, field: KEY }] });
   }
 
-  return element("div", { onfocusout: keep }, field.node);
+  const again = ({ target }) => over.again(target.name);
+  const node = element("div", { onfocusout: keep, oninput: again }, drawn.node);
+  node.refresh = () => over.follow(drawn);
+  return node;
 }

@@ -62,9 +62,15 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     else state.set({ record: null, openProject: null, view: null, unshown: null });
   }
 
-  /** The core's answer to an act; one that holds a whole document puts it in the place of the other. */
-  const worked = async (latest, act) =>
-    act.document ? replaced(latest, act) : ask({ do: "change", document: latest.document, act: dated(act) });
+  /**
+   * The core's answer to an act, or to what a function makes of the latest document: an act, or why there is none.
+   * An act that holds a whole document puts it in the place of the other.
+   */
+  async function worked(latest, wanted) {
+    const act = typeof wanted === "function" ? wanted(latest.document) : wanted;
+    if ("ok" in act) return act;
+    return act.document ? replaced(latest, act) : ask({ do: "change", document: latest.document, act: dated(act) });
+  }
 
   /** Drafts belong to a document: they stay with the old one, and come back with it. */
   const replaced = (latest, { document, documentId = crypto.randomUUID(), said = "Done." }) => ({

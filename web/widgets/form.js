@@ -19,7 +19,7 @@ const WIDGET = {
 
 /**
  * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
- * @returns {{node, values(), set(values), show({echoes, errors})}}
+ * @returns {{node, values(), set(values), take(key, value), show({echoes, errors})}}
  */
 export function form({ fields, values, onInput, onFocus }) {
   const current = { ...values };
@@ -62,6 +62,16 @@ export function form({ fields, values, onInput, onFocus }) {
         widgets.get(field.key).set(current[field.key]);
       }
       reveal();
+    },
+    /** What was changed elsewhere, unless the field is being typed in. @returns whether it stands there now */
+    take(key, value) {
+      const { activeElement: focused } = document;
+      if (JSON.stringify(current[key] ?? "") === JSON.stringify(value)) return true;
+      if (focused.type === "text" && widgets.get(key).node.contains(focused)) return false;
+      current[key] = value;
+      widgets.get(key).set(value);
+      reveal();
+      return true;
     },
     show({ echoes = {}, errors = [] }) {
       for (const [key, widget] of widgets) {
