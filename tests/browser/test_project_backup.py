@@ -178,3 +178,7 @@ def test_a_compressed_backup_is_the_same_and_one_that_swells_or_breaks_off_is_re
         page.get_by_text("too large for a backup, or can't be read").wait_for()
         give(page, "A backup", content)
         page.get_by_text("1 entry, 0 pieces cut, saved").wait_for()
+    for name in ("Alcove depth", "Alcove height"):
+        keep_reading(page, name, "15 3/4")
+    open_place(page, "Project")
+    page.get_by_text("2 changes since the last backup.", exact=True).wait_for()

@@ -125,6 +125,31 @@ def test_a_store_that_another_tab_holds_is_said_and_opened_when_it_lets_go(conte
     keep_as(page, "Alcove width")
 
 
+def test_a_store_closed_by_a_newer_version_in_another_tab_is_said_and_what_was_typed_stays(
+    context, server
+):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Correct")
+    newer = context.new_page()
+    newer.goto(f"{server.address}manifest.webmanifest")
+    newer.evaluate(
+        """() => new Promise((resolve) => {
+            indexedDB.open("sawside", 99).onsuccess = () => resolve();
+        })"""
+    )
+    page.bring_to_front()
+    page.get_by_label("The tape says").fill("37 7/16")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.get_by_text(
+        "This could not be kept: the browser closed the store, as it does when a newer Sawside "
+        "opens in another tab. What you typed is still here. Note it, then reload this page.",
+        exact=True,
+    ).wait_for()
+    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+
+
 def test_where_nothing_may_be_stored_it_is_said_and_all_works_until_the_page_closes(phone, server):
     context = phone(service_workers="block")
     context.add_init_script(

@@ -2,6 +2,7 @@
 
 from playwright.sync_api import expect
 
+from tests.browser.conftest import PATIENCE
 from tests.browser.hand import choose, keep_as, open_place, type_into
 from tests.browser.in_project import fill_linked_rail, keep_reading, open_entry
 
@@ -25,7 +26,7 @@ def leave(page, field):
 
 def shows(page, label, text):
     """Wait until a field holds `text`."""
-    expect(page.get_by_label(label, exact=True)).to_have_value(text)
+    expect(page.get_by_label(label, exact=True)).to_have_value(text, timeout=PATIENCE)
 
 
 def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
@@ -67,6 +68,11 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     two.get_by_label("Light").and_(two.locator(":checked")).wait_for()
     shows(two, "Where", "At the floor")
 
+    put(two, "The tape says", "37 5/8")
+    two.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    shows(one, "The tape says", "37 5/8")
+
+    one.bring_to_front()
     fill_linked_rail(one)
     keep_as(one, "Top rail")
     for tab in (one, two):

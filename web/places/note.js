@@ -18,7 +18,7 @@ export function note(app, id) {
       class: "note-text",
       rows: "8",
       "aria-describedby": "note-trouble",
-      oninput: () => draft.keep({ text: text.value, changed: text.value !== (entry?.text ?? "") }),
+      oninput: () => draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
     },
     draft.get().text ?? entry?.text ?? "",
   );
@@ -34,7 +34,16 @@ export function note(app, id) {
     goOn(`project/${answer.id}`);
   }
 
-  return element(
+  /** What another tab kept is shown, unless something is typed over it here. */
+  function follow() {
+    const now = app.state.get().record?.document.entries.find((each) => each.id === id);
+    const isTypedIn = draft.get().changed || document.activeElement === text;
+    if (!now || isTypedIn || now.text === was.text) return;
+    was = now;
+    text.value = now.text;
+  }
+
+  const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
@@ -44,4 +53,6 @@ export function note(app, id) {
     wrong,
     button("Keep the note", keep, { class: "button primary" }),
   );
+  node.refresh = (changed) => changed.includes("record") && follow();
+  return node;
 }

@@ -43,7 +43,7 @@ export function reading(app, id) {
   });
 
   function typed(text) {
-    draft.keep({ text, changed: text !== entry.text });
+    draft.keep({ text, changed: text !== was.text });
     ask();
   }
 
@@ -85,6 +85,20 @@ export function reading(app, id) {
     result,
     details,
   );
-  node.refresh = (changed) => changed.includes("record") && details.refresh();
+  /** What another tab kept is shown, unless something is typed over it here. */
+  function follow() {
+    const now = app.state.get().record.document.entries.find((each) => each.id === id);
+    const isTypedIn = draft.get().changed || document.activeElement === field.input;
+    if (!now || isTypedIn || now.text === was.text || now.unit !== was.unit) return;
+    was = now;
+    field.set(now.text);
+    ask();
+  }
+
+  node.refresh = (changed) => {
+    if (!changed.includes("record")) return;
+    follow();
+    details.refresh();
+  };
   return node;
 }
