@@ -5,6 +5,7 @@ from playwright.sync_api import expect
 from tests.browser.conftest import PATIENCE
 from tests.browser.hand import choose, keep_as, open_place, type_into
 from tests.browser.in_project import fill_linked_rail, keep_reading, open_entry
+from tests.browser.start_support import eventually
 
 MEANWHILE = "Kerf was changed in another tab meanwhile: it is 5/32 there."
 
@@ -88,3 +89,29 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     one.get_by_role("button", name="About this piece").tap()
     shows(one, "Material", "Oak")
     shows(one, "Cut longer by, at first", "1/2")
+
+    for tab in (one, two):
+        tab.goto(f"{server.address}#labels")
+        tab.get_by_text("1 label").wait_for()
+    one.get_by_label("Stickers down", exact=True).fill("5")
+    put(two, "Stickers down", "7")
+    put(two, "Stickers down", "8")
+    eventually(lambda: kept_labels(two).get("rows") == "8")
+    put(one, "Stickers down", "6")
+    one.get_by_text("The labels were changed meanwhile").wait_for()
+    shows(one, "Stickers down", "6")
+    assert kept_labels(two).get("rows") == "8"
+    put(one, "Stickers down", "4")
+    eventually(lambda: kept_labels(two).get("rows") == "4")
+
+
+def kept_labels(page):
+    """The grid of the stickers as it is in the browser's store."""
+    return page.evaluate(
+        """() => new Promise((resolve) => {
+            indexedDB.open("sawside").onsuccess = ({ target }) => {
+                const all = target.result.transaction("projects").objectStore("projects").getAll();
+                all.onsuccess = () => resolve(all.result[0].document.labels?.values ?? {});
+            };
+        })"""
+    )

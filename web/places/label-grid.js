@@ -3,6 +3,16 @@ import { identity } from "../store/identity.js";
 import { draftKey } from "../store/state.js";
 import { choose, chosen } from "./printing.js";
 
+const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
+const MEANWHILE = {
+  ok: false,
+  error: {
+    kind: "meanwhile",
+    message: "The labels were changed meanwhile, here or in another tab.",
+    remedy: "What you typed is still here. Type it once more to keep it all the same.",
+  },
+};
+
 /**
  * The grid of the stickers: the project's own; for a project without one, what was last used on this device. It goes
  * into the project when a field is left or the labels are printed, and what is typed until then outlives the page.
@@ -17,13 +27,22 @@ export function labelGrid(app, fields) {
   const { unit } = begun;
   const isKept = (values) => fields.every(({ key }) => (values[key] ?? "") === (ofProject()?.values[key] ?? ""));
   let keeping = Promise.resolve();
+  let refused = false;
+  const typedOver = () => (isTyped() ? draft.get().was : ofProject());
+
+  /** The grid is one whole: it is not laid over another one that this tab has not seen. */
+  const act = (values) => (document) => {
+    refused = !same(document.labels, typedOver());
+    return refused ? MEANWHILE : { act: "labels", values, unit };
+  };
 
   async function keepNow(values) {
     if (app.state.get().record && !isKept(values)) {
-      const answer = await app.quietly(app.tryChange({ act: "labels", values, unit }));
+      const answer = await app.quietly(app.tryChange(act(values)));
       if (!answer.ok) return;
     }
     if (isTyped() && isKept(draft.get().values)) draft.drop();
+    else if (isTyped()) draft.keep({ was: ofProject() });
   }
   const keep = (values) => (keeping = keeping.then(() => keepNow(values)));
 
@@ -32,7 +51,8 @@ export function labelGrid(app, fields) {
     /** What a bare number means in it. */
     unit,
     type(values) {
-      draft.keep({ values, unit });
+      draft.keep({ values, unit, was: refused ? ofProject() : typedOver() });
+      refused = false;
       choose(app, { labels: values, labelsUnit: unit });
     },
     keep,
