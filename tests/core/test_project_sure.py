@@ -59,6 +59,32 @@ def test_the_text_shows_how_finely_it_was_read(text, by):
     assert sure(document, "1")["readings"][0]["by"].removeprefix("≈ ") == by
 
 
+@pytest.mark.parametrize(
+    ("text", "unit", "by"),
+    [
+        ("508 mm", "in", Fraction(1, 2)),
+        ("900 mm", "in", Fraction(1, 2)),
+        ("508", "mm", Fraction(1, 2)),
+        ("50.8 cm", "in", Fraction(1, 2)),
+        ("500 mm + 8 mm", "in", Fraction(1, 2)),
+        ("508.5 mm", "in", Fraction(1, 4)),
+        ("508.2 mm", "in", Fraction(1, 20)),
+        ("508 mm + 1/16 in", "in", Fraction("25.4") / 32),
+    ],
+)
+def test_a_reading_in_millimeters_is_as_fine_as_its_text_whatever_its_value(text, unit, by):
+    """508 mm is 20 in, which lies on the marks of inches as well: nobody read it on those."""
+    document = changed(begun(), "keep_reading", name="a", text=text, unit=unit)
+    assert exact(sure(document, "1")["worst"]["by"]) * Fraction("25.4") == by
+
+
+@pytest.mark.parametrize("wrong", [["value"], {"value": 1}, 3, True])
+@pytest.mark.parametrize("key", ["answer", "tape"])
+def test_a_choice_that_is_no_text_is_refused_in_words(key, wrong):
+    error = ask("sure", linked(), id="3", **{key: wrong})["error"]
+    assert (error["kind"], error["field"]) == ("message", key)
+
+
 def test_a_rule_for_tapes_adds_what_it_allows_unless_the_tape_was_measured():
     """NIST Handbook 44: 1/32 in up to 6 ft."""
     assert sure(linked(), "1", tape="h44")["worst"]["by"]["text"] == "1/16″"

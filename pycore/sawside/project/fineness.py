@@ -14,16 +14,25 @@ def fineness_of(worked):
     """The step of the marks that a worked reading was read on, in exact inches.
 
     Without one of its own it is the mark of the settings, where the number lies on it; else the
-    coarsest marks that have the number.
+    coarsest marks that have the number. What is typed in millimeters was read on their marks, also
+    where inches have one at the same place.
     """
     kept = worked.entry.get("fineness")
     if kept:
         return GRIDS[kept].step
-    step = worked.settings.grid.step
-    if _on(worked.read_as, step):
-        return step
-    fitting = [grid.step for grid in GRIDS.values() if _on(worked.read_as, grid.step)]
-    return max(fitting, default=min(grid.step for grid in GRIDS.values()))
+    grid = worked.settings.grid
+    fitting = [each for each in GRIDS.values() if _on(worked.read_as, each.step)]
+    if _is_metric(worked.reading.echo):
+        fitting = [each for each in fitting if each.unit == "mm"] or fitting
+    if grid in fitting:
+        return grid.step
+    steps = [each.step for each in fitting]
+    return max(steps, default=min(each.step for each in GRIDS.values()))
+
+
+def _is_metric(echo):
+    """Whether a length was typed without an inch or a foot in it."""
+    return "″" not in echo and "′" not in echo
 
 
 def bounds(worked):

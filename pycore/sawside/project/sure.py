@@ -31,6 +31,10 @@ def sure(document, identity, answer=None, rule=None):
     error nobody measured. Refusals: "unknown", and those of an entry that has no answer.
     """
     found(document, identity)
+    for field, text in (("answer", answer), ("tape", rule)):
+        if text is not None and not isinstance(text, str):
+            raise Refusal("message", "A choice here is a text.", "Send one of those offered.",
+                          field=field)  # fmt: skip
     if rule and rule not in RULES:
         raise Refusal("unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.",
                       field="tape")  # fmt: skip
