@@ -10,7 +10,8 @@
                                                          labels for its pieces, on stickers
 
 and those of `project.messages`. `read`, `reckon` and `paper` take a "document", whose names may
-stand in the texts, and the "id" of the entry that is being corrected.
+stand in the texts, and the "id" of the entry that is being corrected. Typed over a reading with a
+tape, `read` tells what will be kept as `value`, and beside what was read in `corrected`.
 
 An error is `errors.Refusal.as_data`: kind, field, at, message, remedy; `row` and `part` inside a
 list; `unfinished` true where the text is the beginning of one that can be read.

@@ -8,17 +8,15 @@ from dataclasses import replace
 
 from sawside.errors import Refusal
 from sawside.lengths.settings import read_settings
-from sawside.project.asking import names_of_question, names_of_reading
+from sawside.project.asking import names_of_question, read_in_project
 from sawside.project.checks import unit_checked
 from sawside.project.document import read_document
 from sawside.project.label_grid import FIELDS as LABEL_FIELDS
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
-from sawside.project.names_sent import read_names
 from sawside.project.tally import tally_told
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
-from sawside.reckoning.reading import reading_told
 from sawside.reckoning.reckon import find, reckon
 from sawside.version import CONTRACT, VERSION
 
@@ -38,9 +36,7 @@ def _read(message):
     text = message.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    # A line of the tally is nearer than what the project calls the same.
-    names = (names_of_reading(message, text) or {}) | (read_names(message) or {})
-    return reading_told(text, _settings(message), names=names or None)
+    return read_in_project(message, text, _settings(message))
 
 
 def _tally(message):

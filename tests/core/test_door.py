@@ -126,7 +126,7 @@ def test_a_fault_of_the_program_is_told_as_one(monkeypatch):
     def broken(*_):
         raise RuntimeError("broken")
 
-    monkeypatch.setattr("sawside.messages.reading_told", broken)
+    monkeypatch.setattr("sawside.messages.read_in_project", broken)
     error = sawside.handle({"do": "read", "text": "3"})["error"]
     assert error["kind"] == "internal"
     assert "nothing that was typed is lost" in error["message"]

@@ -4,6 +4,7 @@ Lengths by hand: 37 9/16 - 1/4 = 37 5/16; a 45° miter takes the stock's width a
 short side of the rail is 37 5/16 - 4 1/2 = 32 13/16 (common practice, no source).
 """
 
+import pytest
 from projects import (
     acts,
     answered,
@@ -156,3 +157,47 @@ def test_what_is_told_of_a_reading_is_kept_and_its_earlier_texts_as_well():
     cleared = changed(document, "describe", id="1", where="", side="heavy")
     assert "where" not in cleared["entries"][0]
     assert cleared["entries"][0]["side"] == "heavy"
+
+
+OLD_TAPE = {"name": "Old tape", "block": "4", "block_reads": "4 1/4"}
+"""Its hook adds a quarter: what it reads as 31 is 30 3/4."""
+
+
+def by_the_old_tape():
+    """A reading kept in inches, taken with a tape that errs."""
+    return acts(
+        begun(),
+        ("set", {"settings": {"tapes": [OLD_TAPE]}}),
+        ("keep_reading", {"name": "Width", "text": "37 9/16", "tape": "Old tape"}),
+        ("keep_reading", {"name": "Height", "text": "80 1/4"}),
+    )
+
+
+def test_what_is_typed_over_a_reading_is_told_as_its_tape_will_have_it_kept():
+    document = by_the_old_tape()
+    settings = document["settings"]
+    said = ask("read", document, text="31", id="1", settings=settings)
+    kept = headlines(changed(document, "correct", id="1", text="31"))["Width"]
+    assert (said["value"]["text"], kept) == ("30 3/4″", "30 3/4″")
+    assert said["corrected"] == "Reads 31″ by Old tape, corrected for the tape 30 3/4″."
+    assert said["echo"] == "31″"
+    assert said["tape"] == ask("read", document, text="30 3/4")["tape"]
+    other = ask("read", document, text="31", id="2", settings=settings)
+    assert (other["value"]["text"], "corrected" in other) == ("31″", False)
+
+
+def test_what_the_tape_of_a_reading_makes_impossible_is_refused_as_it_would_be_when_kept():
+    document = by_the_old_tape()
+    settings = document["settings"]
+    assert (
+        ask("read", document, text="2 × 3 in × 4 in", id="1", settings=settings)["error"]
+        == (change(document, "correct", id="1", text="2 × 3 in × 4 in")["error"])
+    )
+
+
+@pytest.mark.parametrize("wrong", [["1"], {"id": "1"}, 1, True])
+@pytest.mark.parametrize("do", ["read", "reckon", "paper"])
+def test_an_entry_named_by_what_is_no_text_is_refused_in_words(do, wrong):
+    more = {"text": "31", "reckoner": "mitered_length", "values": {"known": "31"}, "paper": "a4"}
+    error = ask(do, linked(), id=wrong, **more)["error"]
+    assert (error["kind"], error["field"]) == ("message", "id")

@@ -18,6 +18,7 @@ export function reading(app, id) {
   const correction = () => ({ act: "correct", id, text: field.value() });
   const read = latest(askInProject(app, correction));
   const result = element("output", { class: "result", tabindex: "-1" });
+  const corrected = element("p", { class: "help" });
   const details = readingDetails(app, id);
   const isSum = app.state.get().view?.entries.some((each) => each.id === id && each.uses.length > 0);
   let was = entry;
@@ -47,11 +48,18 @@ export function reading(app, id) {
     ask();
   }
 
+  /** The project goes along where a name may stand in the text, or a tape corrects what is read. */
+  function goingWith(text) {
+    const { record } = app.state.get();
+    const { tape } = record.document.entries.find((each) => each.id === id) ?? {};
+    return tape ? { document: record.document, id } : naming(record, text, id);
+  }
+
   function ask() {
     const text = field.value();
-    const names = naming(app.state.get().record, text, id);
-    read({ do: "read", text, settings: app.settings(), unit: entry.unit, ...names }, (answer) => {
+    read({ do: "read", text, settings: app.settings(), unit: entry.unit, ...goingWith(text) }, (answer) => {
       said = answer;
+      corrected.textContent = answer.corrected ?? "";
       field.show(answer.ok ? { echo: answer.echo } : { error: answer.error });
       result.classList.toggle("waiting", !answer.ok);
       if (answer.ok) standing({ text: answer.echo });
@@ -82,6 +90,7 @@ export function reading(app, id) {
     element("a", { class: "back", href: "#project" }, "‹ Project"),
     element("h2", {}, entry.name),
     field.node,
+    corrected,
     result,
     details,
   );
@@ -92,13 +101,13 @@ export function reading(app, id) {
     if (!now || isTypedIn || now.text === was.text || now.unit !== was.unit) return;
     was = now;
     field.set(now.text);
-    ask();
   }
 
   node.refresh = (changed) => {
     if (!changed.includes("record")) return;
     follow();
     details.refresh();
+    ask();
   };
   return node;
 }

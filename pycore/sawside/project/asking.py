@@ -6,24 +6,56 @@ from sawside.project.entry_told import entry_told
 from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found
 from sawside.project.names_for import names_for
+from sawside.project.names_sent import read_names
+from sawside.project.reading_worked import ReadingWorked
 from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
+from sawside.reckoning.reading import reading_told, tape_told
 from sawside.reckoning.values import linkable
 
 
-def names_of_reading(message, text):
-    """What the names in a text stand for in the document of a message; None without one."""
-    if message.get("document") is None:
-        return None
-    return names_for(read_document(message["document"]), [text], message.get("id"))
+def read_in_project(message, text, settings):
+    """The contract of `read` (without "ok"), with the names that its document and the page give.
+
+    Where the text is typed over a reading that was taken with a tape, `value` is what will be kept
+    of it, and `corrected` tells it beside what was read. Refusals: as the reader's and the tape's.
+    """
+    document = message.get("document")
+    document = None if document is None else read_document(document)
+    identity = _identity(message)
+    names = {} if document is None else names_for(document, [text], identity)
+    # A line of the tally is nearer than what the project calls the same.
+    names = (names | (read_names(message) or {})) or None
+    said = reading_told(text, settings, names=names)
+    for entry in document["entries"] if document else ():
+        if entry["id"] == identity and "tape" in entry:
+            worked = ReadingWorked(entry | {"text": text}, settings, names)
+            return said | _corrected(said["value"], worked)
+    return said
+
+
+def _corrected(read_as, worked):
+    value, tape = worked.headline, worked.entry["tape"]
+    corrected = f"Reads {read_as['text']} by {tape}, corrected for the tape {value['text']}."
+    place = tape_told(worked.named("").value, worked.settings)
+    return {"value": value, "tape": place, "corrected": corrected}
 
 
 def names_of_question(message, reckoner, values):
-    """The same for the texts of a question."""
+    """What the names in the texts of a question stand for in the document of its message."""
     if message.get("document") is None or not isinstance(values, dict):
         return None
     texts = [text for _, text in linkable(reckoner, values)]
-    return names_for(read_document(message["document"]), texts, message.get("id"))
+    return names_for(read_document(message["document"]), texts, _identity(message))
+
+
+def _identity(message):
+    """The id of the entry that is being corrected; None where it is none."""
+    identity = message.get("id")
+    if identity is not None and not isinstance(identity, str):
+        raise Refusal("message", "The id of an entry is a text.", "Send it as the view tells it.",
+                      field="id")  # fmt: skip
+    return identity
 
 
 def entry_in_full(document, identity):

@@ -27,8 +27,13 @@ def reading_told(text, settings, *, unit=None, names=None):
     except Refusal as refusal:
         raise refusal.of("text") from None
     value = value_told(reading, show)
-    tape = stretch(show.rounded(reading.value)) if reading.power == 1 else None
+    tape = tape_told(reading.value, settings) if reading.power == 1 else None
     return {"value": value, "echo": reading.echo, "tape": tape}
+
+
+def tape_told(value, settings):
+    """The piece of a tape where a length is found; `value` in exact inches."""
+    return stretch(Show(settings).rounded(value))
 
 
 def value_told(reading, show):

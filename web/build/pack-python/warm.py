@@ -55,6 +55,10 @@ def warm():
     act(act="correct", id=kept, text="37 5/8")
     act(act="correct", id=cut, values=rail | {"left_end": "other", "left_angle": "44"})
     act(act="spoil", id=cut, part="piece")
+    tape = {"name": "Old tape", "block": "4", "block_reads": "4 1/4"}
+    act(act="set", settings={"tapes": [tape]})
+    act(act="describe", id=kept, tape="Old tape")
+    ask(do="read", text="31", document=document, id=kept, settings=document.get("settings"))
     act(act="labels", values={"columns": "3"})
     of_project(document, kept)
     act(act="delete", id=kept)
