@@ -1,6 +1,7 @@
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { besideTheSaw } from "./beside-the-saw.js";
+import { formDraft, projectKey } from "./form-draft.js";
 import { overKept } from "./over-kept.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
@@ -25,18 +26,26 @@ export function aboutPiece(app, entry, part) {
   const fields = form({
     fields: FIELDS,
     values: line.about?.[part] ?? {},
-    onInput: () => {},
+    onInput: (values) => draft.type(values),
     onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
   });
 
   const over = overKept(app, FIELDS, ({ entries }) => entries.find((each) => each.id === entry)?.about?.[part] ?? {});
+  const draft = formDraft(app, projectKey(app, entry, part, "about"), fields);
 
   async function keep() {
     app.sheet.close();
     const goOn = app.onward();
     const answer = await app.change(over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })));
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
-    if (answer.ok) goOn("saw");
+    if (!answer.ok) return;
+    draft.drop();
+    goOn("saw");
+  }
+
+  function put(values) {
+    fields.set(values);
+    draft.type(values);
   }
 
   /** One touch for what was typed once, so that the tally finds one material and not two spellings. */
@@ -44,7 +53,7 @@ export function aboutPiece(app, entry, part) {
   const own = (app.settings().materials ?? []).map(({ name }) => name);
   const known = [...new Set([...used, ...own])]
     .slice(0, MOST)
-    .map((material) => button(material, () => fields.set({ ...fields.values(), material })));
+    .map((material) => button(material, () => put({ ...fields.values(), material })));
 
   if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;
   const place = besideTheSaw(app, () => {});
@@ -61,7 +70,11 @@ export function aboutPiece(app, entry, part) {
     button("Keep", keep, { class: "button primary" }),
   );
   node.addEventListener("input", ({ target }) => over.again(target.name));
-  node.refresh = (changed) => changed.includes("record") && over.follow(fields);
+  node.refresh = (changed) => {
+    if (!changed.includes("record")) return;
+    over.follow(fields);
+    draft.keptAs(over.kept());
+  };
   node.leave = place.leave;
   return node;
 }

@@ -34,6 +34,8 @@ export function overKept(app, fields, keptIn) {
   }
 
   return {
+    /** What is kept now, by key. */
+    kept: latest,
     /** Whether something is typed that was not tried to be kept yet. */
     isDue(typed) {
       const now = JSON.stringify(typed);

@@ -1,5 +1,7 @@
+import { detailsKey } from "../store/draft.js";
 import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
+import { formDraft } from "./form-draft.js";
 import { overKept } from "./over-kept.js";
 import { readingPhoto } from "./reading-photo.js";
 
@@ -56,23 +58,35 @@ export function readingDetails(app, id) {
     values: typed,
     onInput: (values) => {
       typed = values;
+      draft.type(values);
     },
     onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: entry().unit, peek: () => ({ lines: [] }) }),
   });
+
+  const draft = formDraft(app, detailsKey(app.state.get().record, id), drawn);
+  typed = drawn.values();
+  drawn.show({ errors: draft.withUnkept() });
 
   /** A choice is kept at once, what is typed when its field is left. */
   async function keep() {
     if (!over.isDue(typed)) return follow();
     const answer = await app.change(over.act({ ...typed }, (mine) => ({ act: "describe", id, ...mine })));
-    if (answer.ok) return;
-    if (answer.error.kind === "taken back") drawn.set(kept());
+    if (answer.ok) {
+      drawn.show({});
+      return follow();
+    }
+    if (answer.error.kind === "taken back") {
+      drawn.set(kept());
+      draft.drop();
+    }
     typed = drawn.values();
-    drawn.show({ errors: [answer.error] });
+    drawn.show({ errors: draft.withUnkept([answer.error]) });
   }
 
   function follow() {
     over.follow(drawn);
     typed = drawn.values();
+    draft.keptAs(over.kept());
   }
 
   function draw() {

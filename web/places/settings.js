@@ -1,6 +1,7 @@
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { offlineSentence } from "../widgets/status.js";
+import { formDraft, projectKey } from "./form-draft.js";
 import { overKept } from "./over-kept.js";
 import { tolerance } from "./tolerance.js";
 
@@ -11,20 +12,24 @@ export function settings(app) {
   let follow = () => {};
 
   function drawFields(fields) {
-    let typed = app.settings();
+    const over = overKept(app, fields, (document) => document.settings);
     const drawn = form({
       fields,
-      values: typed,
+      values: app.settings(),
       onInput: (values) => {
         typed = values;
+        draft.type(values);
       },
       onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
     });
 
-    const over = overKept(app, fields, (document) => document.settings);
+    const draft = formDraft(app, projectKey(app, "settings"), drawn);
+    let typed = drawn.values();
+    drawn.show({ errors: draft.withUnkept() });
     follow = () => {
       over.follow(drawn);
       typed = drawn.values();
+      draft.keptAs(over.kept());
     };
 
     /** A choice is kept at once, what is typed when its field is left. */
@@ -32,11 +37,14 @@ export function settings(app) {
       if (!over.isDue(typed)) return follow();
       const make = (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } });
       const answer = await app.tryChange(over.act(typed, make));
-      if (answer.error?.kind === "taken back") return drawFields(fields);
-      // With another unit the core writes the old one beside what was bare.
-      if (answer.ok && JSON.stringify(app.settings()) !== now) return drawFields(fields);
+      if (answer.error?.kind === "taken back") {
+        draft.drop();
+        return drawFields(fields);
+      }
+      if (answer.ok) follow();
       const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
-      drawn.show({ errors: errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") })) });
+      const own = errors.map((each) => ({ ...each, field: each.field?.replace("settings.", "") }));
+      drawn.show({ errors: answer.ok ? [] : draft.withUnkept(own) });
     }
 
     choices.replaceChildren(

@@ -1,5 +1,6 @@
 import { element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
+import { formDraft, projectKey } from "./form-draft.js";
 import { overKept } from "./over-kept.js";
 
 const KEY = "tolerance";
@@ -18,20 +19,28 @@ export function tolerance(app) {
   const over = overKept(app, [field], (document) => ({ [KEY]: document.tolerance?.text }));
   const drawn = form({
     fields: [field],
-    values: { [KEY]: record.document.tolerance?.text ?? "" },
-    onInput: () => {},
+    values: over.kept(),
+    onInput: (values) => draft.type(values),
     onFocus: (input) => app.sheet.open(input, { kind: "length", unit: app.unit(), peek: () => ({ lines: [] }) }),
   });
+  const draft = formDraft(app, projectKey(app, KEY), drawn);
+  drawn.show({ errors: draft.withUnkept() });
+
+  function follow() {
+    over.follow(drawn);
+    draft.keptAs(over.kept());
+  }
 
   async function keep() {
-    const typed = { [KEY]: (drawn.values()[KEY] ?? "").trim() };
-    if (!over.isDue(typed)) return over.follow(drawn);
+    const typed = drawn.values();
+    if (!over.isDue(typed)) return follow();
     const answer = await app.tryChange(over.act(typed, (mine) => ({ act: KEY, text: mine[KEY] })));
+    if (answer.ok) follow();
     drawn.show({ errors: answer.ok ? [] : [{ ...answer.error, field: KEY }] });
   }
 
   const again = ({ target }) => over.again(target.name);
   const node = element("div", { onfocusout: keep, oninput: again }, drawn.node);
-  node.refresh = () => over.follow(drawn);
+  node.refresh = follow;
   return node;
 }

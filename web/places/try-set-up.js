@@ -5,6 +5,7 @@ import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
 import { fraction } from "../widgets/fraction.js";
 import { besideTheSaw } from "./beside-the-saw.js";
+import { formDraft, projectKey } from "./form-draft.js";
 import { inLittle, unanswered } from "./question-answer.js";
 import { sorted } from "./wants.js";
 
@@ -18,17 +19,25 @@ export function trySetUp(app, entry, part) {
   const declared = described?.reckoners.find(({ key }) => key === QUESTION);
   if (!piece || !declared) return element("p", { class: "help" }, "This piece is no longer in the project.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
-  const aimed = piece.length.exact_plain ?? piece.length.plain;
+  // One aims at the mark: a stop can't be set between two.
+  const aimed = piece.length.plain;
   const reckon = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
   let said = null;
   const fields = form({
     fields: asked,
     values: { cut: "stop" },
-    onInput: ask,
+    onInput: typed,
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.unit(), peek, whenDone: () => result.focus() }),
   });
+
+  const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
+
+  function typed(values) {
+    draft.type(values);
+    ask();
+  }
 
   const peek = () => ({ lines: inLittle(said, said && errors(), asked, "measured"), keep: null });
   const errors = () => sorted(said, asked, fields.values());
@@ -48,7 +57,9 @@ export function trySetUp(app, entry, part) {
   async function keep() {
     const goOn = app.onward();
     const kept = await app.change({ act: "trial", id: entry, part, ...fields.values() });
-    if (kept.ok) goOn("saw");
+    if (!kept.ok) return;
+    draft.drop();
+    goOn("saw");
   }
 
   ask();

@@ -4,8 +4,12 @@ import { draftKey } from "./state.js";
 /** Where the correction of a kept entry waits until it is kept in its turn. */
 export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}`);
 
+/** The same for what belongs to a reading beside its number. */
+export const detailsKey = (record, id) => draftKey(`${record.id}/${id}/details`);
+
 /** Whether something was typed over a kept entry that was not kept. */
-export const isUnkept = (state, id) => Boolean(state.record && state[correctionKey(state.record, id)]?.changed);
+export const isUnkept = (state, id) =>
+  Boolean(state.record && [correctionKey, detailsKey].some((keyOf) => state[keyOf(state.record, id)]?.changed));
 
 /** All that was typed over what a record holds, and not kept. */
 export const unkeptOf = (state, record) =>

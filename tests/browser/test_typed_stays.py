@@ -1,0 +1,138 @@
+"""What is typed and not yet kept is there again when the page is loaded anew or was left."""
+
+import pytest
+
+from tests.browser.hand import keep_as, open_place, open_question, type_into
+from tests.browser.in_project import keep_reading, open_entry
+from tests.browser.start_support import eventually
+
+DRAFTS = """
+() => new Promise((resolve) => {
+    const opening = indexedDB.open("sawside");
+    opening.onsuccess = () => {
+        const store = opening.result.transaction("page").objectStore("page");
+        const keys = store.getAllKeys();
+        const values = store.getAll();
+        values.onsuccess = () => resolve(
+            keys.result.filter((key, at) => key.startsWith("draft:") && values.result[at])
+        );
+    };
+})
+"""
+UNKEPT = "This was typed and is not kept yet."
+
+
+@pytest.fixture
+def page(phone, server):
+    """A phone just opened, with nothing to say of its copy for use without network."""
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(server.address)
+    return opened
+
+
+def box(page, name):
+    """A field for text by its label."""
+    return page.get_by_role("textbox", name=name, exact=True)
+
+
+def tap(page, name):
+    """Tap a button of the place."""
+    page.locator("#place").get_by_role("button", name=name, exact=True).tap()
+
+
+def has(page, name, text):
+    """Wait for a field, and see what stands in it."""
+    box(page, name).wait_for()
+    assert box(page, name).input_value() == text
+
+
+def trouble_of(page, name):
+    """What is said to be wrong below a field."""
+    return page.locator(".field", has=box(page, name)).locator(".trouble").last
+
+
+def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
+    open_question(page, "known size", "Piece of a known size")
+    type_into(page, "Length", "30 1/3")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Shelf")
+    open_place(page, "At the saw")
+
+    tap(page, "About this piece")
+    box(page, "Material").fill("White oak")
+    box(page, "Cut longer by, at first").fill("1/")
+    page.reload()
+    has(page, "Material", "White oak")
+    page.get_by_role("link", name="‹ At the saw").tap()
+    tap(page, "About this piece")
+    has(page, "Cut longer by, at first", "1/")
+    box(page, "Cut longer by, at first").fill("1/2")
+    page.get_by_role("button", name="Done").tap()
+    tap(page, "Keep")
+    page.locator(".saw-tools").get_by_text("White oak").wait_for()
+
+    # One aims at the mark: 30 5/16 is on it, and not 1/48 under 30 1/3.
+    tap(page, "Try a set-up")
+    box(page, "Measured").fill("30 5/16")
+    page.reload()
+    has(page, "Measured", "30 5/16")
+    result = page.locator("output[name=result]")
+    result.get_by_text("Leave the stop where it is").first.wait_for()
+    tap(page, "Keep with the piece")
+    page.get_by_text("Last try: 0″, On the mark. Leave the stop where it is").wait_for()
+    tap(page, "Try a set-up")
+    has(page, "Measured", "")
+    assert not [key for key in page.evaluate(DRAFTS) if "/1/" in key]
+
+
+def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_marked(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Correct")
+    box(page, "Where").fill("at the floor")
+    page.reload()
+    has(page, "Where", "at the floor")
+    assert UNKEPT in trouble_of(page, "Where").text_content()
+    open_place(page, "Project")
+    page.get_by_text("Correction typed, not kept").wait_for()
+    open_entry(page, "Alcove width", "Correct")
+    box(page, "Where").focus()
+    box(page, "Where").blur()
+    trouble_of(page, "Where").get_by_text(UNKEPT).wait_for(state="detached")
+    page.reload()
+    has(page, "Where", "at the floor")
+    assert UNKEPT not in page.locator("#place").text_content()
+
+    # Refused when the field is left: what is wrong stays as it was typed.
+    page.get_by_role("link", name="Settings").tap()
+    typed = {"A cut piece may be off by": "1/", "Kerf": "3//"}
+    for name, text in typed.items():
+        box(page, name).fill(text)
+        box(page, name).blur()
+        page.locator(".field", has=box(page, name)).locator(".trouble:not(:empty)").wait_for()
+    for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
+        group = page.get_by_role("group", name=row, exact=True)
+        group.get_by_label(field, exact=True).fill(f"of the {name}")
+    page.locator("summary", has_text="Clearances").tap()
+    box(page, "Shelf on pins").fill("1/3")
+    page.reload()
+    for name, text in typed.items():
+        has(page, name, text)
+        assert UNKEPT in trouble_of(page, name).text_content()
+    for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
+        group = page.get_by_role("group", name=row, exact=True)
+        assert group.get_by_label(field, exact=True).input_value() == f"of the {name}"
+    has(page, "Shelf on pins", "1/3")
+
+    for name, text in (("A cut piece may be off by", "1/32"), ("Kerf", "3/32")):
+        box(page, name).fill(text)
+        box(page, name).blur()
+    for row in ("Tape 1", "Material 1"):
+        group = page.get_by_role("group", name=row, exact=True)
+        group.get_by_role("button", name="Take away").tap()
+    eventually(lambda: page.get_by_text(UNKEPT).count() == 0)
+    page.reload()
+    has(page, "Kerf", "3/32")
+    has(page, "A cut piece may be off by", "1/32")
+    assert UNKEPT not in page.locator("#place").text_content()
+    assert not [key for key in page.evaluate(DRAFTS) if key.endswith(("settings", "tolerance"))]
