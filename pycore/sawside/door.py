@@ -5,7 +5,8 @@
     {"do": "strip", "settings"?}                        an inch drawn large, to touch a mark on
     {"do": "reckon", "reckoner", "values", "settings"?}  a question answered
     {"do": "paper", "reckoner", "values", "paper"}       its answer drawn at true size on sheets
-    {"do": "tally", "tally", "act"?, "settings"?}       the lines of the pad, changed or told
+    {"do": "tally", "tally", "act"?, "settings"?, "document"?, "project"?}
+                                                         the lines of the pad, changed or told
     {"do": "labels", "document", "paper", "values"?, "unit"?}
                                                          labels for its pieces, on stickers
 

@@ -45,6 +45,7 @@ def _tally(message):
         message.get("act"),
         message.get("settings"),
         message.get("document"),
+        message.get("project"),
     )
 
 

@@ -108,6 +108,62 @@ def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_
     page.get_by_role("listitem").get_by_text("thirty-seven and three sixteenths inches").wait_for()
 
 
+def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_changed(page):
+    keep_reading(page, "A", "10")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    page.get_by_role("textbox", name="Length or sum").fill("[A] + 1")
+    page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    open_entry(page, "A", "Rename")
+    page.get_by_role("textbox", name="Name").fill("Width")
+    page.get_by_role("dialog").get_by_role("button", name="Rename").tap()
+    page.get_by_role("listitem").filter(has_text="Width").wait_for()
+
+    def line(says):
+        open_place(page, "Pad")
+        page.get_by_role("link", name="Tally, 1 line").tap()
+        page.get_by_role("listitem").get_by_text(says).wait_for()
+
+    line("[Width] + 1")
+    line("eleven inches")
+    page.evaluate("location.hash = 'projects'")
+    page.get_by_role("button", name="New project").tap()
+    page.get_by_role("textbox", name="Name").fill("Bench")
+    page.get_by_role("dialog").get_by_role("button", name="Begin").tap()
+    keep_reading(page, "Width", "50")
+    line("This line uses a name of My project, which is not open.")
+    assert page.get_by_text("fifty-one").count() == 0
+    page.reload()
+    line("This line uses a name of My project, which is not open.")
+    page.evaluate("location.hash = 'projects'")
+    page.get_by_role("button", name="My project", exact=True).tap()
+    page.locator("#project-name", has_text="My project").wait_for()
+    line("eleven inches")
+
+
+def test_a_correction_tells_what_its_tape_will_have_kept(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("link", name="Settings").tap()
+    tape = page.get_by_role("group", name="Tape 1", exact=True)
+    for label, text in (
+        ("Name", "Old tape"),
+        ("Reference block", "4"),
+        ("Tape reads on the block", "4 1/4"),
+    ):
+        tape.get_by_label(label, exact=True).fill(text)
+    page.get_by_role("button", name="Done").tap()
+    open_entry(page, "Alcove width", "Correct")
+    choose(page, "Tape", "Old tape")
+    page.get_by_text("Reads 37 9/16″ by Old tape, corrected for the tape 37 5/16″.").wait_for()
+    page.get_by_label("The tape says").fill("31")
+    page.get_by_text("Reads 31″ by Old tape, corrected for the tape 30 3/4″.").wait_for()
+    answer = page.locator("output.result")
+    answer.get_by_text("thirty and three quarters inches").wait_for()
+    answer.get_by_role("button", name="Save the correction").tap()
+    reading = page.get_by_role("listitem").filter(has_text="Alcove width")
+    reading.get_by_text("thirty and three quarters inches").wait_for()
+
+
 def test_a_reading_becomes_a_piece_that_follows_it_and_a_piece_begun_stays_as_typed(page):
     keep_reading(page, "Alcove width", "37 9/16")
     open_entry(page, "Alcove width", "Cut a piece of it")

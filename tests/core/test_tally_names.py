@@ -23,8 +23,9 @@ def project(**readings):
     return document
 
 
-def told(document, tally, act=None):
-    return sawside.handle({"do": "tally", "tally": tally, "act": act, "document": document})
+def told(document, tally, act=None, of="one"):
+    message = {"do": "tally", "tally": tally, "act": act, "document": document, "project": of}
+    return sawside.handle(message)
 
 
 def lines(document, *texts):
@@ -92,3 +93,71 @@ def test_what_is_being_typed_knows_both_the_lines_and_the_project():
 
 def test_a_document_that_is_none_is_refused():
     assert told({"schema": 2}, None)["error"]["kind"] == "message"
+
+
+def test_a_line_of_a_project_that_is_not_open_says_so_and_never_takes_another_ones_number():
+    one, other = project(A="10"), project(A="50")
+    tally = lines(one, "[A] + 1", "2 + 3", "[1] + [2]")
+    assert marks(told(other, tally, of="two")) == [None, "5″", None]
+    for document, of in ((other, "two"), (None, None)):
+        error = told(document, tally, of=of)["lines"][0]["error"]
+        assert error["message"] == "This line uses a name of Record cabinet, which is not open."
+    assert marks(told(one, tally)) == ["11″", "5″", "16″"]
+
+
+def test_a_line_corrected_while_another_project_is_open_is_of_that_one_until_undone():
+    one, other = project(A="10"), project(A="50")
+    tally = lines(one, "[A] + 1")
+    act = {"act": "correct", "id": "1", "text": "[A] + 2"}
+    corrected = told(other, tally, act, of="two")
+    assert marks(corrected) == ["52″"]
+    assert marks(told(one, corrected["tally"])) == [None]
+    undone = told(other, corrected["tally"], corrected["undo"], of="two")
+    assert undone["tally"] == tally
+    assert marks(undone) == [None]
+
+
+def test_a_line_that_lost_the_line_it_called_does_not_take_what_the_project_calls_the_same():
+    document = project(side="3/4")
+    tally = told(document, lines(document, "1/2"), {"act": "name", "id": "1", "name": "side"})
+    tally = told(document, tally["tally"], {"act": "enter", "text": "2 × [side]"})["tally"]
+    assert marks(told(document, tally, {"act": "delete", "id": "1"})) == [None]
+
+
+def test_a_line_follows_when_what_it_names_is_renamed_and_is_left_alone_where_it_means_another():
+    one, other = project(A="10", side="3"), project(A="50")
+    tally = lines(one, "A + 1", "1/2")
+    tally = told(one, tally, {"act": "name", "id": "2", "name": "side"})["tally"]
+    tally = told(one, tally, {"act": "enter", "text": "2 × side + A"})["tally"]
+    tally = told(other, tally, {"act": "enter", "text": "[A] + 2"}, of="two")["tally"]
+    renamed = changed(
+        changed(one, act="rename", id="1", name="Width"), act="rename", id="2", name="Rail"
+    )
+    said = told(renamed, tally, {"act": "rename_used", "names": {"A": "Width", "side": "Rail"}})
+    texts = [line["text"] for line in said["lines"]]
+    assert texts == ["[Width] + 1", "1/2", "2 × side + [Width]", "[A] + 2"]
+    assert marks(said) == ["11″", "1/2″", "11″", None]
+    assert told(renamed, said["tally"], said["undo"])["tally"] == tally
+
+
+def test_the_label_of_an_answer_stays_when_its_line_is_renamed():
+    values = {"known": "[width]", "width": "2 1/4", "left_end": "45", "right_end": "45"}
+    rail = {"act": "keep_line", "name": "Rail", "reckoner": "mitered_length", "values": values}
+    document = changed(project(width="37 9/16"), **rail)
+    tally = lines(document, "[Rail] − [Rail: Short side]")
+    renamed = changed(document, act="rename", id="2", name="Top")
+    said = told(renamed, tally, {"act": "rename_used", "names": {"Rail": "Top"}})
+    assert said["lines"][0]["text"] == "[Top] − [Top: Short side]"
+    assert marks(said) == ["4 1/2″"]
+
+
+@pytest.mark.parametrize("names", [None, ["A"], {"A": 1}, {"A": "x" * 200}, {"A": ""}])
+def test_names_that_are_none_are_refused(names):
+    document = project(A="10")
+    act = {"act": "rename_used", "names": names}
+    assert told(document, lines(document, "[A] + 1"), act)["error"]["kind"] == "message"
+
+
+@pytest.mark.parametrize("of", [["one"], {"id": "one"}, 1])
+def test_a_project_named_by_what_is_no_text_is_refused(of):
+    assert told(project(A="10"), None, of=of)["error"]["field"] == "project"

@@ -28,10 +28,12 @@ export function padAnswer(app, onKept) {
     if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
       say("Answered as soon as the arithmetic is here.");
     }
-    const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
+    const ofProject = app.tally.projectNames(text);
+    const project = ofProject.document ? app.state.get().record.id : null;
+    const names = { names: app.tally.namesIn(text), ...ofProject };
     read({ do: "read", text, settings: app.settings(), ...names }, (said) => {
       if (asked !== current) return;
-      remember({ asked, said });
+      remember({ asked, said, project });
       show(asked, said);
     });
   }

@@ -1,10 +1,11 @@
 import { naming } from "./naming.js";
 import { refusedByStore } from "./refused.js";
+import { renamedSince } from "./renamed.js";
 
 const LOCK = "sawside-tally";
 const LINES = /\[\d+\]/g;
 
-/** Nothing to undo where nothing was done. */
+/** What the tally only follows is undone where it was done. */
 const KEPT = ({ undo, redo }) => ({ undo, redo });
 
 /**
@@ -18,8 +19,7 @@ export function tallyKeeper({ state, ask, settings, database }) {
 
   async function make(act, history) {
     const before = (await database.pageOf("tally")) ?? now();
-    const asked = { tally: before.tally, act: act(before) };
-    const answer = await ask({ do: "tally", ...asked, settings: settings(), ...projectNames(asked) });
+    const answer = await worked(before, act(before));
     if (!answer.ok) return answer;
     const tally = { tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
     await database.keepPageSurely("tally", tally);
@@ -28,27 +28,53 @@ export function tallyKeeper({ state, ask, settings, database }) {
     return answer;
   }
 
+  /** The open project goes along where a line is marked as its own, or an act may name something of it. */
+  function worked({ tally }, act) {
+    const { record } = state.get();
+    const isUsed = tally?.lines.some(({ project }) => project && project.id === record?.id);
+    const names = isUsed ? { document: record.document } : projectNames(act);
+    return ask({ do: "tally", tally, act, settings: settings(), ...names, project: record?.id });
+  }
+
   /** The project goes along where a text may call something of it; a line's number calls a line. */
   function projectNames(texts) {
     const { record } = state.get();
-    return naming(record, JSON.stringify(texts).replace(LINES, ""));
+    return naming(record, JSON.stringify(texts ?? "").replace(LINES, ""));
   }
 
-  /** Lines that use names of the project follow it. */
-  let follows = false;
+  /** Lines of the open project follow it; those of another say that it is not open. No other tab need know. */
+  async function look() {
+    const before = (await database.pageOf("tally")) ?? now();
+    const answer = await worked(before, null);
+    if (!answer.ok) return;
+    const tally = { ...before, lines: answer.lines };
+    await database.keepPageSurely("tally", tally);
+    state.set({ tally });
+  }
+
+  let seen = state.get().record;
   async function follow() {
-    const { tally } = now();
-    const { document } = projectNames(tally?.lines ?? []);
-    if (!document && !follows) return;
-    follows = Boolean(document);
-    await inTurn(() => make(() => null, KEPT));
+    const { record } = state.get();
+    const names = renamedSince(seen, record);
+    seen = record;
+    if (!now().tally?.lines.some(({ project }) => project)) return;
+    const isRenamed = Object.keys(names).length > 0;
+    await inTurn(async () => {
+      if (isRenamed) await make(() => ({ act: "rename_used", names }), KEPT);
+      await look();
+    });
   }
 
   state.subscribe((changed) => changed.includes("view") && follow());
 
   const inTurn = (work) => navigator.locks.request(LOCK, () => work().catch(refusedByStore));
 
-  channel.onmessage = () => database.pageOf("tally").then((tally) => tally && state.set({ tally }));
+  /** Another tab may have another project open: what its lines come to there is not what they come to here. */
+  channel.onmessage = async () => {
+    const tally = await database.pageOf("tally");
+    if (tally) state.set({ tally });
+    await follow();
+  };
 
   return {
     projectNames,

@@ -7,10 +7,24 @@ from sawside.project.evaluate import Evaluation
 
 
 class NamesOf:
-    """The names of a document for texts that stand outside of it; none without a document."""
+    """The names of a document for texts that stand outside of it; none without a document.
 
-    def __init__(self, document):
-        self._document = document
+    `identity` is what the page calls the project: two may have the same name.
+    """
+
+    def __init__(self, document, identity=""):
+        self._document, self._identity = document, identity
+
+    @property
+    def mark(self):
+        """What a text is marked with that means names of this project; None without one."""
+        if self._document is None:
+            return None
+        return {"id": self._identity, "name": self._document["name"]}
+
+    def is_of(self, mark):
+        """Whether a text with this mark means this project."""
+        return self._document is not None and mark["id"] == self._identity
 
     @cached_property
     def _evaluation(self):

@@ -5,7 +5,8 @@ from sawside.lengths.names import check_name, renamed
 from sawside.lengths.reader import last_step
 from sawside.project.checks import MOST_NAME
 from sawside.project.tally_document import MOST_LINES, read_line, read_tally
-from sawside.project.tally_lines import worked_out
+from sawside.project.tally_lines import called, marked, worked_out
+from sawside.project.tally_renamed import rename_used
 
 STEPS = {"half": "÷ 2", "double": "× 2"}
 """The one-touch steps that are always there; `kerf` takes the kerf of the settings away."""
@@ -23,6 +24,7 @@ def _entered(tally, text, around):
     if len(tally["lines"]) >= MOST_LINES:
         raise Refusal("range", f"A tally holds at most {MOST_LINES} lines.", "Clear it first.")
     line = {"id": str(tally["next"]), "name": "", "text": text, "unit": around.settings.unit}
+    line = marked(line, called(tally["lines"]), around)
     new = tally | {"next": tally["next"] + 1, "lines": [*tally["lines"], line]}
     _check(new, line["id"], around)
     return new, {"act": "delete", "id": line["id"]}
@@ -60,9 +62,10 @@ def _correct(tally, act, around):
     text = act.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
-    new = _with(tally, at, line | {"text": text.strip()})
+    line = marked(line | {"text": text.strip()}, called(tally["lines"][:at]), around)
+    new = _with(tally, at, line)
     _check(new, line["id"], around)
-    return new, {"act": "correct", "id": line["id"], "text": line["text"]}
+    return new, {"act": "put", "lines": tally["lines"]}
 
 
 def _name(tally, act, _around):
@@ -131,6 +134,7 @@ ACTS = {
     "step": _step,
     "correct": _correct,
     "name": _name,
+    "rename_used": rename_used,
     "delete": _delete,
     "restore": _restore,
     "clear": _clear,

@@ -2,13 +2,14 @@
 
     {"schema": 1, "next": 4, "lines": [{"id": "1", "name": "", "text": "31 5/8", "unit": "in"}]}
 
-Text in, nothing derived: a line is what was typed and the unit that a bare number meant then.
+Text in, nothing derived: a line is what was typed and the unit that a bare number meant then, and
+where it uses names of a project also `project`, {id, name} of that one.
 """
 
 from sawside.errors import Refusal
 from sawside.lengths.refusals import MOST_CHARACTERS
 from sawside.lengths.settings import read_settings
-from sawside.project.checks import MOST_NAME, damaged, keys_checked, whole_number
+from sawside.project.checks import MOST_NAME, damaged, keys_checked, whole_number, words_checked
 
 SCHEMA = 1
 MOST_LINES = 2000
@@ -39,7 +40,7 @@ def read_tally(data):
 
 
 def read_line(data, place):
-    keys_checked(data, place, ("id", "name", "text", "unit"))
+    keys_checked(data, place, ("id", "name", "text", "unit"), ("project",))
     for key, most in (("id", 9), ("name", MOST_NAME), ("text", MOST_CHARACTERS), ("unit", 9)):
         if not isinstance(data[key], str) or len(data[key]) > most:
             raise damaged(f"{place}.{key}", "is not a short text")
@@ -47,4 +48,12 @@ def read_line(data, place):
     if not (identity.isascii() and identity.isdigit() and identity[0] != "0"):
         raise damaged(f"{place}.id", "is not the number of a line")
     read_settings({"unit": data["unit"]})
-    return {key: data[key] for key in ("id", "name", "text", "unit")}
+    line = {key: data[key] for key in ("id", "name", "text", "unit")}
+    if "project" in data:
+        line["project"] = _mark(data["project"], f"{place}.project")
+    return line
+
+
+def _mark(data, place):
+    keys_checked(data, place, ("id", "name"))
+    return {key: words_checked(data[key], f"{place}.{key}") for key in ("id", "name")}

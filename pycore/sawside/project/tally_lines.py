@@ -2,7 +2,8 @@
 
 `[1]` in a line stands for line 1, and so does its name. A line sees only the lines above it, so
 there are no loops, and a correction is followed by every line below that used it. What no line is
-called may be a name of the open project.
+called may be a name of the project that was open when the line was entered: it is marked with that,
+and has no value while another is open.
 """
 
 from functools import lru_cache
@@ -27,16 +28,44 @@ def worked_out(tally, around):
     """(every line as data, what each name stands for); a line in error says so."""
     names, told = {}, []
     for line in tally["lines"]:
-        used = {name: names[name] for name in names_in(line["text"], names)}
-        called = {name.casefold() for name in used}
-        for name, named in around.project.used_in(line["text"]).items():
-            if name.casefold() not in called:
-                used[name] = named
-        said, named = _line_told(line["text"], line["unit"], around.settings, tuple(used.items()))
+        said, named = _told(line, names, around)
         told.append({"id": line["id"], "name": line["name"], "text": line["text"]} | said)
-        for name in filter(None, (line["id"], line["name"])):
-            names[name] = named
+        names |= dict.fromkeys(called([line]), named)
     return told, names
+
+
+def called(lines):
+    """What some lines are called: their numbers and their names."""
+    return [each for line in lines for each in (line["id"], line["name"]) if each]
+
+
+def marked(line, names, around):
+    """A line with the mark of the project whose names it uses beside those above it, or without."""
+    bare = {key: value for key, value in line.items() if key != "project"}
+    used = _of_project(line["text"], names, around)
+    return bare | {"project": around.project.mark} if used else bare
+
+
+def _told(line, names, around):
+    mark = line.get("project")
+    if mark and not around.project.is_of(mark):
+        error = Refusal(
+            "missing",
+            f"This line uses a name of {mark['name']}, which is not open.",
+            "Open that project, or correct the line.",
+        )
+        return {"ok": False, "value": None, "error": error.as_data()}, None
+    used = {name: names[name] for name in names_in(line["text"], names)}
+    if mark:
+        used |= _of_project(line["text"], names, around)
+    return _line_told(line["text"], line["unit"], around.settings, tuple(used.items()))
+
+
+def _of_project(text, names, around):
+    """What a text uses of the open project: a line of the tally of the same name is nearer."""
+    nearer = {name.casefold() for name in names_in(text, names)}
+    used = around.project.used_in(text)
+    return {name: named for name, named in used.items() if name.casefold() not in nearer}
 
 
 @lru_cache(maxsize=4096)
