@@ -5,6 +5,20 @@ import zlib
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
 
+DRAFTS = """
+() => new Promise((resolve) => {
+    const opening = indexedDB.open("sawside");
+    opening.onsuccess = () => {
+        const store = opening.result.transaction("page").objectStore("page");
+        const keys = store.getAllKeys();
+        const values = store.getAll();
+        values.onsuccess = () => resolve(
+            keys.result.filter((key, at) => key.startsWith("draft:") && values.result[at])
+        );
+    };
+})
+"""
+
 
 def keep_reading(page, name, text):
     """Keep a reading from the pad."""
@@ -64,3 +78,8 @@ def picture(width, height):
     rows = zlib.compress((b"\0" + b"\x80" * width) * height)
     start = b"\x89PNG\r\n\x1a\n"
     return start + chunk(b"IHDR", header) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+
+
+def drafts(page):
+    """Where something is typed that is not kept."""
+    return page.evaluate(DRAFTS)

@@ -10,12 +10,14 @@ from tests.browser.hand import choose, keep_as, open_place, tap_keys
 from tests.browser.in_project import (
     accept,
     correct,
+    drafts,
     fill_linked_rail,
     keep_reading,
     open_entry,
     picture,
     take,
 )
+from tests.browser.start_support import eventually
 from tests.browser.test_accessible import axe
 
 
@@ -152,6 +154,7 @@ def test_a_correction_tells_what_its_tape_will_have_kept(page):
     ):
         tape.get_by_label(label, exact=True).fill(text)
     page.get_by_role("button", name="Done").tap()
+    eventually(lambda: not drafts(page))
     open_entry(page, "Alcove width", "Correct")
     choose(page, "Tape", "Old tape")
     page.get_by_text("Reads 37 9/16″ by Old tape, corrected for the tape 37 5/16″.").wait_for()

@@ -3,22 +3,9 @@
 import pytest
 
 from tests.browser.hand import keep_as, open_place, open_question, type_into
-from tests.browser.in_project import keep_reading, open_entry
+from tests.browser.in_project import drafts, keep_reading, open_entry
 from tests.browser.start_support import eventually
 
-DRAFTS = """
-() => new Promise((resolve) => {
-    const opening = indexedDB.open("sawside");
-    opening.onsuccess = () => {
-        const store = opening.result.transaction("page").objectStore("page");
-        const keys = store.getAllKeys();
-        const values = store.getAll();
-        values.onsuccess = () => resolve(
-            keys.result.filter((key, at) => key.startsWith("draft:") && values.result[at])
-        );
-    };
-})
-"""
 UNKEPT = "This was typed and is not kept yet."
 
 
@@ -83,7 +70,7 @@ def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
     page.get_by_text("Last try: 0″, On the mark. Leave the stop where it is").wait_for()
     tap(page, "Try a set-up")
     has(page, "Measured", "")
-    assert not [key for key in page.evaluate(DRAFTS) if "/1/" in key]
+    assert not [key for key in drafts(page) if "/1/" in key]
 
 
 def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_marked(page):
@@ -135,4 +122,4 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     has(page, "Kerf", "3/32")
     has(page, "A cut piece may be off by", "1/32")
     assert UNKEPT not in page.locator("#place").text_content()
-    assert not [key for key in page.evaluate(DRAFTS) if key.endswith(("settings", "tolerance"))]
+    assert not [key for key in drafts(page) if key.endswith(("settings", "tolerance"))]
