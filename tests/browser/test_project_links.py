@@ -132,6 +132,9 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     page.get_by_role("button", name="New project").tap()
     page.get_by_role("textbox", name="Name").fill("Bench")
     page.get_by_role("dialog").get_by_role("button", name="Begin").tap()
+    page.get_by_text("Nothing kept yet").wait_for()
+    open_place(page, "Pad")
+    page.locator("output[name=pad-answer]").get_by_text("Type a length or a sum").wait_for()
     keep_reading(page, "Width", "50")
     line("This line uses a name of My project, which is not open.")
     assert page.get_by_text("fifty-one").count() == 0

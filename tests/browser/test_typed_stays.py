@@ -123,3 +123,27 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     has(page, "A cut piece may be off by", "1/32")
     assert UNKEPT not in page.locator("#place").text_content()
     assert not [key for key in drafts(page) if key.endswith(("settings", "tolerance"))]
+
+
+HALF_TYPED = {
+    "pad": ("Length or sum", "31 5/"),
+    "work-out/mitered_length": ("Measured length", "40 3/"),
+    "new-reading": ("The tape says", "80 1/"),
+    "note": ("The note", "Scribe to the wall"),
+    "reading/1": ("The tape says", "37 7/"),
+    "labels": ("Upper margin", "1 5/"),
+}
+"""By the address of a place: a field, and a text that can't be kept as it is."""
+
+
+def test_what_is_half_typed_in_any_other_place_is_there_when_the_page_is_loaded_anew(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    for place, (name, text) in HALF_TYPED.items():
+        page.evaluate("(place) => { location.hash = place; }", place)
+        page.locator(f"#place[data-shows='{place}']").wait_for()
+        box(page, name).fill(text)
+    page.reload()
+    for place, (name, text) in HALF_TYPED.items():
+        page.evaluate("(place) => { location.hash = place; }", place)
+        page.locator(f"#place[data-shows='{place}']").wait_for()
+        has(page, name, text)

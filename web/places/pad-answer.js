@@ -28,12 +28,10 @@ export function padAnswer(app, onKept) {
     if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
       say("Answered as soon as the arithmetic is here.");
     }
-    const ofProject = app.tally.projectNames(text);
-    const project = ofProject.document ? app.state.get().record.id : null;
-    const names = { names: app.tally.namesIn(text), ...ofProject };
+    const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
     read({ do: "read", text, settings: app.settings(), ...names }, (said) => {
       if (asked !== current) return;
-      remember({ asked, said, project });
+      remember({ asked, said });
       show(asked, said);
     });
   }

@@ -124,12 +124,10 @@ export function pad(app) {
   }
 
   const lines = app.state.get().tally?.lines;
-  // A line that was undone or deleted since has no answer here any more.
-  const stands = (asked) => asked === start.text || !lines || lines.some(({ text }) => text === asked);
-  // Nor does what used names of a project while another is open.
-  const isOpen = ({ project }) => !project || project === app.state.get().record?.id;
-  const isAsked = start.answer && (start.text.trim() === "" || start.answer.asked === start.text);
-  if (isAsked && isOpen(start.answer) && stands(start.answer.asked)) {
+  // A line that was undone or deleted since, or comes to another number, has no answer here any more.
+  const isOf = ({ asked, said }, line) => line.text === asked && line.value && line.value.exact === said.value?.exact;
+  const stands = (each) => each.asked === start.text || !lines || lines.some((line) => isOf(each, line));
+  if (start.answer && (start.text.trim() === "" || start.answer.asked === start.text) && stands(start.answer)) {
     answer.show(start.answer.asked, start.answer.said);
   } else answer.empty();
   if (start.text.trim() !== "") answer.ask(start.text);
