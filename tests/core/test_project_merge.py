@@ -139,6 +139,13 @@ def test_what_the_settings_here_change_is_told_with_before_and_after():
     assert "before" in said["rule"]
 
 
+def test_good_pieces_that_come_with_a_backup_ask_for_nothing():
+    theirs = acts(linked(), ("cut", {"id": "3", "part": "piece", "by": 1}))
+    said = merged(changed(linked(), "correct", id="1", text="37"), theirs)
+    assert [each["cut"] for each in said["document"]["entries"] if "cut" in each]
+    assert (said["follows"], said["judged"]) == ([], [])
+
+
 def test_what_waited_here_for_a_name_that_comes_is_told():
     mine = changed(sums(("A", "10"), ("L", "[A] + 1")), "delete", id="1")
     said = merged(mine, sums(("A", "12")))

@@ -43,7 +43,12 @@ def merge(document, text, when):
         return {"document": document, "undo": None, "said": said, "id": None, "follows": [],
                 "judged": [], "rule": RULE, "photos": {}}  # fmt: skip
     made = Made(new, {"act": "several", "acts": undo}, said, None, True, ())
-    return followed(document, made, {"when": when}) | {"rule": RULE, "photos": found["photos"]}
+    answer = followed(document, made, {"when": when})
+    here = {entry["id"] for entry in document["entries"]}
+    answer["judged"] = [
+        each for each in answer["judged"] if each["id"] in here or each["verdict"] != "good"
+    ]
+    return answer | {"rule": RULE, "photos": found["photos"]}
 
 
 def _with(document, other, added):
