@@ -1,8 +1,7 @@
-import { draftIn } from "../store/draft.js";
-import { draftKey } from "../store/state.js";
+import { correctionKey, draftIn } from "../store/draft.js";
 
 /** Where what is typed of the open project waits, by the part of it that it belongs to. */
-export const projectKey = (app, ...parts) => draftKey([app.state.get().record?.id, ...parts].join("/"));
+export const projectKey = (app, ...parts) => correctionKey(app.state.get().record, parts.join("/"));
 
 const isSame = (one, other) => JSON.stringify(one ?? "") === JSON.stringify(other ?? "");
 

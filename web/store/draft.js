@@ -5,7 +5,7 @@ import { draftKey } from "./state.js";
 export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}`);
 
 /** The same for what belongs to a reading beside its number. */
-export const detailsKey = (record, id) => draftKey(`${record.id}/${id}/details`);
+export const detailsKey = (record, id) => correctionKey(record, `${id}/details`);
 
 /** Whether something was typed over a kept entry that was not kept. */
 export const isUnkept = (state, id) =>
@@ -15,7 +15,7 @@ export const isUnkept = (state, id) =>
 export const unkeptOf = (state, record) =>
   Object.keys(state)
     .filter((key) => key.startsWith(correctionKey(record, "")) && state[key]?.changed)
-    .flatMap((key) => state[key].text ?? Object.values(state[key].values ?? {}))
+    .flatMap((key) => state[key].text ?? Object.values(state[key].values ?? state[key].typed ?? {}))
     .filter((each) => typeof each === "string" && each.trim());
 
 /** What is typed and not yet kept, in one slot of the state: it outlives the page. */
