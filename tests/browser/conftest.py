@@ -1,9 +1,10 @@
 """A phone with a browser on it, and the site on a server that can really be stopped."""
 
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import Error, sync_playwright
 
 from web.build import serving
 
@@ -21,8 +22,9 @@ FLAGS = [
 SMALL = (360, 740)
 LARGE = (412, 915)
 SECONDS = 1000
-# The slow start of the core takes some seconds, more when tests share the cores.
-PATIENCE = 90 * SECONDS
+# The slow start of the core takes some seconds, more when tests share the cores; one that hangs is
+# ended by the page after 90 seconds and begun anew.
+PATIENCE = 150 * SECONDS
 
 
 @pytest.fixture(scope="session")
@@ -47,10 +49,24 @@ def player():
         yield playing
 
 
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(item):
+    """Let fixtures know how the test went."""
+    report = yield
+    setattr(item, f"went_{report.when}", report)
+    return report
+
+
+def tell(page):
+    """What a page shows, for who reads of a failed test."""
+    texts = {each: page.locator(each).all_text_contents() for each in ("#status", "#notices")}
+    print(page.url, texts, page.locator("#place").all_text_contents()[:1])
+
+
 @pytest.fixture
-def phone(player, tmp_path):
+def phone(player, tmp_path, request):
     """Open a browser of phone size; the same profile again is the same phone, opened again."""
-    opened = []
+    opened, heard = [], []
 
     def open_phone(size=SMALL, *, dark=False, profile="phone", **more):
         context = player.chromium.launch_persistent_context(
@@ -64,9 +80,16 @@ def phone(player, tmp_path):
             **more,
         )
         context.set_default_timeout(PATIENCE)
+        context.on("console", lambda message: heard.append(message.text))
         opened.append(context)
         return context
 
     yield open_phone
+    went = getattr(request.node, "went_call", None)
     for context in opened:
+        if went is not None and went.failed:
+            with suppress(Error):
+                for page in context.pages:
+                    tell(page)
+            print(heard)
         context.close()
