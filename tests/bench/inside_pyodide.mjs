@@ -6,8 +6,11 @@ import { pathToFileURL } from "node:url";
 const [pyodideFolder, wheels, source, call] = process.argv.slice(2);
 const { loadPyodide } = await import(pathToFileURL(join(pyodideFolder, "pyodide.mjs")).href);
 const pyodide = await loadPyodide({ indexURL: pyodideFolder });
-for (const name of await readdir(wheels)) {
-  pyodide.unpackArchive(new Uint8Array(await readFile(join(wheels, name))), "wheel");
-}
+const site = pyodide.runPython("import site; site.getsitepackages()[0]");
+const unpack = async (path, format) =>
+  pyodide.unpackArchive(new Uint8Array(await readFile(path)), format, { extractDir: site });
+for (const name of await readdir(wheels)) await unpack(join(wheels, name), "wheel");
+await unpack(join(wheels, "../wheels-rest.zip"), "zip");
+pyodide.runPython("import importlib; importlib.invalidate_caches()");
 pyodide.FS.writeFile("measured.py", await readFile(source));
 console.log(pyodide.runPython(`import json, measured; json.dumps(measured.${call})`));
