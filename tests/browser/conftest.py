@@ -93,3 +93,11 @@ def phone(player, tmp_path, request):
                     tell(page)
             print(heard)
         context.close()
+
+
+@pytest.fixture
+def page(phone, server):
+    """A phone just opened, with nothing to say of its copy for use without network."""
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(server.address)
+    return opened

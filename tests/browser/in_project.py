@@ -20,12 +20,24 @@ DRAFTS = """
 """
 
 
-def keep_reading(page, name, text):
-    """Keep a reading from the pad."""
+def type_reading(page, text):
+    """Type a reading on the pad, and wait until it is read."""
     open_place(page, "Pad")
     page.get_by_role("textbox", name="Length or sum").fill(text)
     page.locator("output[name=pad-answer] .tape").wait_for()
+
+
+def keep_reading(page, name, text):
+    """Keep a reading from the pad."""
+    type_reading(page, text)
     keep_as(page, name)
+
+
+def open_projects(page):
+    """The list of all projects."""
+    open_place(page, "Project")
+    page.get_by_text("Print, rename, other projects").tap()
+    page.get_by_role("button", name="Other projects").tap()
 
 
 def take(page, name):

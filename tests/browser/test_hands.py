@@ -3,8 +3,6 @@
 Each test walks a whole job, in the record cabinet's numbers.
 """
 
-import pytest
-
 from tests.browser.hand import (
     choose,
     keep_as,
@@ -13,14 +11,6 @@ from tests.browser.hand import (
     tap_keys,
     type_into,
 )
-
-
-@pytest.fixture
-def page(phone, server):
-    """A phone just opened, with nothing to say of its copy for use without network."""
-    opened = phone(service_workers="block").pages[0]
-    opened.goto(server.address)
-    return opened
 
 
 def key(page, name):

@@ -12,6 +12,7 @@ from tests.browser.in_project import (
     fill_linked_rail,
     keep_reading,
     open_entry,
+    open_projects,
     picture,
 )
 from tests.browser.start_support import eventually
@@ -125,8 +126,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     give(page, "A backup", text)
     page.get_by_role("button", name="As a new project").tap()
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
-    page.get_by_text("Print, rename, other projects").tap()
-    page.get_by_role("button", name="Other projects").tap()
+    open_projects(page)
     page.get_by_role("button", name="Delete My project", exact=True).tap()
     page.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()
     page.get_by_role("button", name="Delete My project", exact=True).wait_for(state="detached")

@@ -4,7 +4,7 @@ What was typed goes with its document, and comes back with it.
 """
 
 from tests.browser.hand import open_place
-from tests.browser.in_project import keep_reading, open_entry
+from tests.browser.in_project import keep_reading, open_entry, open_projects, type_reading
 from tests.browser.test_project_backup import downloaded, give, open_backup
 
 UNKEPT = "Correction typed, not kept"
@@ -19,18 +19,9 @@ def begin_project(page, name):
     page.get_by_role("heading", name=name).wait_for()
 
 
-def open_projects(page):
-    """The list of all projects."""
-    open_place(page, "Project")
-    page.get_by_text("Print, rename, other projects").tap()
-    page.get_by_role("button", name="Other projects").tap()
-
-
 def keep_door_height_with_two_quick_submits(page):
     """Both come before the first is answered; a dialog takes one."""
-    open_place(page, "Pad")
-    page.get_by_role("textbox", name="Length or sum").fill("80")
-    page.locator("output[name=pad-answer] .tape").wait_for()
+    type_reading(page, "80")
     page.get_by_role("button", name="Keep in project").tap()
     page.get_by_role("textbox", name="Name").fill("Door height")
     page.get_by_role("dialog").locator("form").evaluate(

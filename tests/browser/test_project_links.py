@@ -4,8 +4,6 @@ The lengths are worked by hand from the rule that at a 45 a piece grows by the s
 mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/16.
 """
 
-import pytest
-
 from tests.browser.hand import choose, keep_as, open_place, tap_keys
 from tests.browser.in_project import (
     accept,
@@ -19,14 +17,6 @@ from tests.browser.in_project import (
 )
 from tests.browser.start_support import eventually
 from tests.browser.test_accessible import axe
-
-
-@pytest.fixture
-def page(phone, server):
-    """A phone just opened, with nothing to say of its copy for use without network."""
-    opened = phone(service_workers="block").pages[0]
-    opened.goto(server.address)
-    return opened
 
 
 def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):

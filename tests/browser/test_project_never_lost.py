@@ -6,7 +6,13 @@ What the browser says no to is replaced at its boundary; the tabs are real.
 import pytest
 
 from tests.browser.hand import keep_as, open_place
-from tests.browser.in_project import correct, keep_reading, open_entry
+from tests.browser.in_project import (
+    correct,
+    keep_reading,
+    open_entry,
+    open_projects,
+    type_reading,
+)
 from tests.browser.start_support import eventually
 
 FULL = """
@@ -215,9 +221,7 @@ def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server)
 
 def keep_another(page):
     """Try to keep one more reading; the dialog stays open when it is refused."""
-    open_place(page, "Pad")
-    page.get_by_role("textbox", name="Length or sum").fill("80 1/4")
-    page.locator("output[name=pad-answer] .tape").wait_for()
+    type_reading(page, "80 1/4")
     page.get_by_role("button", name="Keep in project").tap()
     page.get_by_role("textbox", name="Name").fill("Alcove height")
     page.get_by_role("button", name="Keep", exact=True).tap()
@@ -229,9 +233,7 @@ def test_the_open_project_can_be_deleted_and_the_other_tab_is_told(context, serv
     two = open_tab(context, server)
     open_place(two, "Project")
     two.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
-    open_place(one, "Project")
-    one.get_by_text("Print, rename, other projects").tap()
-    one.get_by_role("button", name="Other projects").tap()
+    open_projects(one)
     one.get_by_role("button", name="Delete My project, the open one").tap()
     one.get_by_role("dialog").get_by_role("button", name="Delete My project, the open one").tap()
     one.get_by_text("Deleted My project, the open one.").wait_for()

@@ -1,20 +1,10 @@
 """What is typed and not yet kept is there again when the page is loaded anew or was left."""
 
-import pytest
-
 from tests.browser.hand import keep_as, open_place, open_question, type_into
 from tests.browser.in_project import drafts, keep_reading, open_entry
 from tests.browser.start_support import eventually
 
 UNKEPT = "This was typed and is not kept yet."
-
-
-@pytest.fixture
-def page(phone, server):
-    """A phone just opened, with nothing to say of its copy for use without network."""
-    opened = phone(service_workers="block").pages[0]
-    opened.goto(server.address)
-    return opened
 
 
 def box(page, name):

@@ -4,23 +4,15 @@ The sums are worked by hand: 37 9/16 − 1/4 = 37 5/16, and 37 7/16 − 1/4 = 37
 """
 
 import pytest
+from projects import acts, begun, changed
 
 import sawside
 
 
-def changed(document, **act):
-    """The document after an act, which must be taken."""
-    said = sawside.handle({"do": "change", "document": document, "act": act})
-    assert said["ok"], said
-    return said["document"]
-
-
 def project(**readings):
     """A project with readings by their names."""
-    document = changed(None, act="begin", name="Record cabinet")
-    for name, text in readings.items():
-        document = changed(document, act="keep_reading", name=name, text=text)
-    return document
+    kept = [("keep_reading", {"name": name, "text": text}) for name, text in readings.items()]
+    return acts(begun(), *kept)
 
 
 def told(document, tally, act=None, of="one"):

@@ -29,9 +29,9 @@ export function atTheSaw(app) {
   let shown = app.state.get().saw.piece;
 
   /** Who comes back finds the piece that was left. */
-  function hold(piece) {
-    shown = piece;
-    app.state.set({ saw: { ...app.state.get().saw, piece } });
+  function hold() {
+    const { saw } = app.state.get();
+    if (saw.piece !== shown) app.state.set({ saw: { ...saw, piece: shown } });
   }
 
   function draw() {
@@ -49,12 +49,13 @@ export function atTheSaw(app) {
     const go = (to) =>
       to &&
       (() => {
-        hold(keyOf(to));
+        shown = keyOf(to);
+        draw();
         body.scrollTop = 0;
       });
     const following = uncut.find((one) => pieces.indexOf(one) > at) ?? uncut.find((one) => one !== each);
     const act = (more) => {
-      hold(keyOf(each));
+      hold();
       const whole = { id: each.entry, part: each.part, ...more };
       // Whether a piece or a blank is spoiled is to be read, not guessed.
       return more.act === "spoil" ? app.change(whole, { undoable: false }) : app.quietly(app.tryChange(whole));
@@ -97,7 +98,7 @@ export function atTheSaw(app) {
     if (["view", "saw"].some((key) => changed.includes(key))) draw();
   };
   node.leave = () => {
-    if (shown) hold(shown);
+    hold();
     place.leave();
   };
   return node;

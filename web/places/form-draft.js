@@ -1,9 +1,8 @@
 import { correctionKey, draftIn } from "../store/draft.js";
+import { same } from "../store/same.js";
 
 /** Where what is typed of the open project waits, by the part of it that it belongs to. */
 export const projectKey = (app, ...parts) => correctionKey(app.state.get().record, parts.join("/"));
-
-const isSame = (one, other) => JSON.stringify(one ?? "") === JSON.stringify(other ?? "");
 
 /** Said below a field that is kept when it is left, and was not. */
 const notKept = (field) => ({
@@ -23,7 +22,7 @@ export function formDraft(app, slot, fields) {
   if (draft.get().typed) fields.set({ ...kept, ...typed() });
 
   function type(values) {
-    const others = Object.entries(values).filter(([key, value]) => !isSame(value, kept[key]));
+    const others = Object.entries(values).filter(([key, value]) => !same(value, kept[key]));
     if (others.length > 0) draft.keep({ typed: Object.fromEntries(others), changed: true });
     else if (draft.get().typed) draft.drop();
   }

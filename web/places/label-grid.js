@@ -1,9 +1,9 @@
 import { draftIn } from "../store/draft.js";
 import { identity } from "../store/identity.js";
+import { same } from "../store/same.js";
 import { draftKey } from "../store/state.js";
 import { choose, chosen } from "./printing.js";
 
-const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 const MEANWHILE = {
   ok: false,
   error: {

@@ -1,5 +1,6 @@
+import { same } from "../store/same.js";
+
 const AS_IT_IS = { ok: true, said: "It is so already." };
-const same = (one, other) => JSON.stringify(one ?? "") === JSON.stringify(other ?? "");
 
 /**
  * Fields that are kept as they are left. Only what was typed here since it was shown is sent, laid over what is kept

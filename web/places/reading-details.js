@@ -1,11 +1,8 @@
 import { detailsKey } from "../store/draft.js";
 import { element } from "../widgets/element.js";
-import { form } from "../widgets/form.js";
-import { formDraft } from "./form-draft.js";
-import { overKept } from "./over-kept.js";
+import { keptForm } from "./kept-form.js";
 import { readingPhoto } from "./reading-photo.js";
 
-const DETAILS = ["where", "tape", "side", "fineness", "off"];
 const SIDES = [
   { value: "", label: "On the mark" },
   { value: "light", label: "Light" },
@@ -47,47 +44,16 @@ const fieldsOf = (app) => {
 /** What belongs to a reading beside its number: where, with what, how finely, how sure, when, earlier ones, a photo. */
 export function readingDetails(app, id) {
   const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
-  const kept = () => Object.fromEntries(DETAILS.map((key) => [key, entry()[key] ?? ""]));
   const earlier = element("div", { class: "earlier" });
   const photo = readingPhoto(app, id);
-  let typed = kept();
-  const fields = fieldsOf(app);
-  const over = overKept(app, fields, ({ entries }) => entries.find((each) => each.id === id) ?? {});
-  const drawn = form({
-    fields,
-    values: typed,
-    onInput: (values) => {
-      typed = values;
-      draft.type(values);
-    },
-    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: entry().unit, peek: () => ({ lines: [] }) }),
+  const kept = keptForm(app, {
+    fields: fieldsOf(app),
+    slot: detailsKey(app.state.get().record, id),
+    keptIn: ({ entries }) => entries.find((each) => each.id === id) ?? {},
+    unit: () => entry().unit,
+    make: (mine) => ({ act: "describe", id, ...mine }),
+    send: (act) => app.change(act),
   });
-
-  const draft = formDraft(app, detailsKey(app.state.get().record, id), drawn);
-  typed = drawn.values();
-  drawn.show({ errors: draft.withUnkept() });
-
-  /** A choice is kept at once, what is typed when its field is left. */
-  async function keep() {
-    if (!over.isDue(typed)) return follow();
-    const answer = await app.change(over.act({ ...typed }, (mine) => ({ act: "describe", id, ...mine })));
-    if (answer.ok) {
-      drawn.show({});
-      return follow();
-    }
-    if (answer.error.kind === "taken back") {
-      drawn.set(kept());
-      draft.drop();
-    }
-    typed = drawn.values();
-    drawn.show({ errors: draft.withUnkept([answer.error]) });
-  }
-
-  function follow() {
-    over.follow(drawn);
-    typed = drawn.values();
-    draft.keptAs(over.kept());
-  }
 
   function draw() {
     const { when, earlier: before = [] } = entry();
@@ -106,20 +72,14 @@ export function readingDetails(app, id) {
   draw();
   const node = element(
     "section",
-    {
-      class: "reading-details",
-      "aria-label": "About this reading",
-      onchange: keep,
-      onfocusout: keep,
-      oninput: ({ target }) => over.again(target.name),
-    },
-    drawn.node,
+    { class: "reading-details", "aria-label": "About this reading" },
+    kept.node,
     photo,
     earlier,
   );
   node.refresh = () => {
     draw();
-    follow();
+    kept.follow();
     photo.refresh();
   };
   return node;

@@ -1,11 +1,9 @@
-import { element } from "../widgets/element.js";
-import { form } from "../widgets/form.js";
-import { formDraft, projectKey } from "./form-draft.js";
-import { overKept } from "./over-kept.js";
+import { projectKey } from "./form-draft.js";
+import { keptForm } from "./kept-form.js";
 
 const KEY = "tolerance";
 
-/** How much a cut piece may be off and still be good; kept when the field is left. */
+/** How much a cut piece may be off and still be good; null where there is no project. */
 export function tolerance(app) {
   const { record, view } = app.state.get();
   if (!record) return null;
@@ -16,31 +14,13 @@ export function tolerance(app) {
     may_be_blank: true,
     help: `Blank is half a mark. Now ${view?.tolerance_told ?? "as usual"}.`,
   };
-  const over = overKept(app, [field], (document) => ({ [KEY]: document.tolerance?.text }));
-  const drawn = form({
+  return keptForm(app, {
     fields: [field],
-    values: over.kept(),
-    onInput: (values) => draft.type(values),
-    onFocus: (input) => app.sheet.open(input, { kind: "length", unit: app.unit(), peek: () => ({ lines: [] }) }),
+    slot: projectKey(app, KEY),
+    keptIn: (document) => ({ [KEY]: document.tolerance?.text }),
+    unit: app.unit,
+    make: (mine) => ({ act: KEY, text: mine[KEY] }),
+    send: app.tryChange,
+    fieldOf: () => KEY,
   });
-  const draft = formDraft(app, projectKey(app, KEY), drawn);
-  drawn.show({ errors: draft.withUnkept() });
-
-  function follow() {
-    over.follow(drawn);
-    draft.keptAs(over.kept());
-  }
-
-  async function keep() {
-    const typed = drawn.values();
-    if (!over.isDue(typed)) return follow();
-    const answer = await app.tryChange(over.act(typed, (mine) => ({ act: KEY, text: mine[KEY] })));
-    if (answer.ok) follow();
-    drawn.show({ errors: answer.ok ? [] : [{ ...answer.error, field: KEY }] });
-  }
-
-  const again = ({ target }) => over.again(target.name);
-  const node = element("div", { onfocusout: keep, oninput: again }, drawn.node);
-  node.refresh = follow;
-  return node;
 }

@@ -1,7 +1,8 @@
 """The readings of a project as a table, and a table of readings taken into a project."""
 
 from sawside.errors import Refusal
-from sawside.lengths.reader import read_length
+from sawside.lengths.pinned import pinned
+from sawside.lengths.settings import CHOICES
 from sawside.lengths.show import Show
 from sawside.project.csv_text import read_table, written
 from sawside.project.evaluate import Evaluation
@@ -67,9 +68,10 @@ def taken(document, text):
 
 def _off_kept(reading, act):
     """What a reading may be off by, so that it is the same when the act brings another unit."""
-    if "off" not in reading or act.get("unit", reading["unit"]) == reading["unit"]:
+    unit = act.get("unit", reading["unit"])
+    if "off" not in reading or unit not in CHOICES["unit"]:  # the act itself refuses such a unit
         return {}
     try:
-        return {"off": f"{read_length(reading['off'], reading['unit']).value} in"}
+        return {"off": pinned(reading["off"], reading["unit"], unit)}
     except Refusal:
         return {"off": reading["off"]}

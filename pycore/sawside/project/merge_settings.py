@@ -1,7 +1,5 @@
 """The person's own tapes and materials of a backup brought into the settings of a project."""
 
-from dataclasses import asdict
-from fractions import Fraction
 from itertools import count
 
 from sawside.errors import Refusal
@@ -9,6 +7,7 @@ from sawside.lengths.own_material import MATERIALS
 from sawside.lengths.own_rows import MOST_NAME
 from sawside.lengths.settings import MOST_MATERIALS, MOST_TAPES, read_settings
 from sawside.lengths.tape_rows import TAPES
+from sawside.project.settings_kept import tape_kept
 from sawside.reckoners import RECKONERS
 from sawside.wood.own import PREFIX
 
@@ -33,8 +32,8 @@ def brought(settings, others):
             if same is not None:
                 taken.add(name.casefold())
                 renamed[kind.key][each.name] = name
-            if kind is TAPES and settings.get("unit", "in") != others.get("unit", "in"):
-                row = _in_any_unit(each, row)
+            if kind is TAPES:
+                row = tape_kept(row, row, others.get("unit", "in"), settings.get("unit", "in"))
             rows.append(row | {"name": name})
         if rows:
             new[kind.key] = [*(settings.get(kind.key) or ()), *rows]
@@ -47,12 +46,6 @@ def _rows(settings, kind):
     """(what was read, the row as it was typed) of each row with something in it."""
     typed = [row for row in settings.get(kind.key) or () if kind.texts(0, row)]
     return [*zip(getattr(read_settings(settings), kind.key), typed, strict=True)]
-
-
-def _in_any_unit(tape, row):
-    """The row of a tape with its lengths so that they name their unit."""
-    lengths = {part: value for part, value in asdict(tape).items() if isinstance(value, Fraction)}
-    return row | {part: f"{value} in" for part, value in lengths.items()}
 
 
 def _too_many(what, most):

@@ -22,13 +22,14 @@ def meaning_kept(old, new):
     if isinstance(new.get("tapes"), list):
         olds = old.get("tapes") or []
         kept["tapes"] = [
-            _tape(row, olds[at] if at < len(olds) else {}, before, after)
+            tape_kept(row, olds[at] if at < len(olds) else {}, before, after)
             for at, row in enumerate(new["tapes"])
         ]
     return kept
 
 
-def _tape(row, old, before, after):
+def tape_kept(row, old, before, after):
+    """A row of a tape whose texts that are as in `old` mean in the unit `after` what they did."""
     if not isinstance(row, dict):
         return row
     row = dict(row)
