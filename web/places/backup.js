@@ -29,7 +29,7 @@ function out(app) {
   };
 
   async function give(way, form = (made) => made) {
-    const { record } = app.state.get();
+    const record = await app.projects.settled();
     const made = await app.quietly(makeBackup(app, record));
     if (!made.ok) return;
     const file = await form(made);

@@ -24,7 +24,7 @@ function table(app, what, label) {
   const wrong = trouble();
 
   async function give() {
-    const { document } = app.state.get().record;
+    const { document } = await app.projects.settled();
     const made = await app.quietly(app.ask({ do: "csv", document, what }));
     if (made.ok) download(made);
   }

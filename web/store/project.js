@@ -158,6 +158,8 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     add: (document) => safely(() => addNew(fresh(document))),
     /** Draw it again, as after another order at the saw. */
     look: () => safely(() => open(state.get().record.id)),
+    /** Resolves with the open record once no change to it is on its way. */
+    settled: () => queue.then(() => state.get().record),
     all: () => database.projects(),
     /** For good: only a backup brings it back. */
     drop: (id) =>
