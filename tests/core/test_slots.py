@@ -46,19 +46,84 @@ def test_each_screw_finds_room_in_its_slot_all_year(wood, now, one, other, screw
         assert 0 <= Fraction(slot["mark"]) - exact(slot) < Fraction(1, 16)
 
 
+def tops(wood, now, low, high):
+    """How wide a top is at its driest, wettest and now, as parts of its width now."""
+    each = MATERIALS[wood].movement.tangential
+    return [1 + each * (moisture - now) for moisture in (low, high, now)]
+
+
 @settings(max_examples=50)
-@given(woods, moistures, moistures, moistures, st.fractions(1, 9, max_denominator=8))
-def test_a_breadboard_end_sees_half_of_the_movement_at_each_side(wood, now, one, other, pin):
+@given(woods, moistures, moistures, moistures, places, st.sampled_from(["middle", "front", "back"]))
+def test_a_screw_in_the_moving_top_stays_inside_its_slot_in_the_apron(
+    wood, now, one, other, screws, fixed
+):
+    """The apron stays. A screw walks with the top, from the line where the top is fixed."""
+    low, high = sorted((one, other))
+    said = reckon(
+        "slots_for_a_fixed_top", width="20 in", fixed=fixed, shank="3/16 in",
+        screws=[f"{each} in" for each in screws], **season(wood, now, low, high),
+    )["by_key"]  # fmt: skip
+    line, shank = {"middle": 10, "front": 0, "back": 20}[fixed], Fraction(3, 16)
+    for number, place in enumerate(screws):
+        away, towards = (exact(said[key]["items"][number]) for key in ("away", "towards"))
+        outward = 1 if place >= line else -1
+        ends = sorted(
+            (place - outward * (towards + shank / 2), place + outward * (away + shank / 2))
+        )
+        walked = [line + (place - line) * wide for wide in tops(wood, now, low, high)]
+        assert ends[0] == min(walked) - shank / 2
+        assert ends[1] == max(walked) + shank / 2
+
+
+@settings(max_examples=80)
+@given(
+    woods, moistures, moistures, moistures, st.fractions(0, 9, max_denominator=8),
+    st.sampled_from([1, -1]),
+)  # fmt: skip
+def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
+    wood, now, one, other, pin, side
+):
+    """The pin stays where it is. The slot was cut now and moves with the tongue, ends and all.
+
+    Checked at the driest, at the wettest and now, for pins on both sides of the center; at one of
+    them each end of the slot touches the pin, so that it is no longer than it must be.
+    """
     low, high = sorted((one, other))
     said = reckon(
         "breadboard_ends", width="20 in", pins=[f"{pin} in"], pin="1/4 in",
         **season(wood, now, low, high),
     )["by_key"]  # fmt: skip
-    out, back = walked(wood, now, low, high, 10)
-    assert exact(said["proud"]) == out
-    assert exact(said["short"]) == back
-    out, back = walked(wood, now, low, high, pin)
-    assert exact(said["slots"]["items"][0]) == Fraction(1, 4) + out + back
+    away, towards = (exact(said[key]["items"][0]) for key in ("away", "towards"))
+    half = Fraction(1, 8)
+    assert exact(said["slots"]["items"][0]) == 2 * half + away + towards
+    ends = sorted((side * (pin - half - towards), side * (pin + half + away)))
+    room = []
+    for wide in tops(wood, now, low, high):
+        room.append((side * pin - half - ends[0] * wide, ends[1] * wide - (side * pin + half)))
+        assert min(room[-1]) >= 0, (wide, room[-1])
+    assert [min(way) for way in zip(*room, strict=True)] == [0, 0]
+
+
+def test_behind_a_breadboard_end_the_slot_runs_toward_the_center_for_what_the_top_grows():
+    grows = reckon("breadboard_ends", **ENDS | season("cherry_black", 6, 6, 12))["by_key"]
+    assert exact(grows["away"]["items"][0]) == 0 < exact(grows["towards"]["items"][0])
+    assert "toward the center" in grows["towards"]["label"]
+    shrinks = reckon("breadboard_ends", **ENDS | season("cherry_black", 12, 6, 12))["by_key"]
+    assert exact(shrinks["towards"]["items"][0]) == 0 < exact(shrinks["away"]["items"][0])
+    assert "toward the edge" in shrinks["away"]["label"]
+
+
+@settings(max_examples=20)
+@given(woods, moistures, moistures, moistures)
+def test_a_breadboard_end_sees_half_of_the_movement_at_each_side(wood, now, one, other):
+    low, high = sorted((one, other))
+    said = reckon(
+        "breadboard_ends", width="20 in", pins=["3 in"], pin="1/4 in",
+        **season(wood, now, low, high),
+    )["by_key"]  # fmt: skip
+    widths = [10 * wide for wide in tops(wood, now, low, high)]
+    assert exact(said["proud"]) == max(widths) - 10
+    assert exact(said["short"]) == 10 - min(widths)
 
 
 def test_a_case_worked_by_hand():
@@ -100,3 +165,20 @@ def test_the_drawing_shows_the_longest_slot(question, case):
         float(longest), abs=1e-3
     )
     assert min(x for x, _ in slot) <= min(x for x, _ in shank)
+
+
+@pytest.mark.parametrize("now", ["6", "12"])
+def test_the_drawing_has_the_pin_at_the_end_of_the_slot_where_it_is_now(now):
+    """The center of the top is at the left: at its driest a slot goes on to the left only."""
+    said = reckon("breadboard_ends", **ENDS | season("cherry_black", now, 6, 12))
+    slot, pin = (
+        [x for x, _ in each["points"]]
+        for each in said["drawing"]["shapes"]
+        if each["kind"] == "polygon"
+    )
+    if now == "6":
+        assert max(pin) == pytest.approx(max(slot))
+        assert min(pin) > min(slot)
+    else:
+        assert min(pin) == pytest.approx(min(slot))
+        assert max(pin) < max(slot)

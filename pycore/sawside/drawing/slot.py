@@ -11,10 +11,11 @@ _POINTS = 16
 
 
 @later
-def slot(slot_, name, texts):
+def slot(slot_, name, texts, words):
     """One slot (`away`, `towards` and `shank` in inches); the fixed line lies at the left.
 
-    `texts` are those of its length, of what it moves in, and out.
+    `texts` are those of its length, of how far it runs in, and out; `words` say those two, {} and
+    {}, in a sentence for somebody who doesn't see the picture.
     """
     shank, inward, outward = (
         float(nearby(each)) for each in (slot_.shank, slot_.towards, slot_.away)
@@ -35,11 +36,8 @@ def slot(slot_, name, texts):
         label((long / 2, foot + 26 * pixel), name, "name"),
         label((long / 2, foot + 50 * pixel), f"in {texts[1]}, out {texts[2]}", "note"),
     ]
-    words = (
-        f"{name}: a slot {texts[0]} long. From its place now the fastener moves in by {texts[1]} "
-        f"and out by {texts[2]}; the fixed line lies at the left."
-    )
-    return drawing(words, (-long / 3, 0, long * 4 / 3, foot + 68 * pixel), shapes)
+    said = f"{name}: a slot {texts[0]} long. {words.format(*texts[1:])}"
+    return drawing(said, (-long / 3, 0, long * 4 / 3, foot + 68 * pixel), shapes)
 
 
 def _arc(x, y, radius, start):

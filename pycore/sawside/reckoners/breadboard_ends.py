@@ -12,11 +12,17 @@ from sawside.reckoners.shared.moisture_fields import (
     board_text,
     cautions,
 )
-from sawside.reckoners.shared.slot_fields import SLOTS, slot_answers, slot_lines, slot_of
+from sawside.reckoners.shared.slot_fields import pin_lines, slot_answers, slot_of_pin, slots_told
 
 _FIXED = (
-    "Glue and pin the middle of the end only; the pins beside it go through slots in the tongue "
-    "(common practice, no source). The end hardly moves along its own grain: that is not reckoned."
+    "Glue and pin the middle of the end only. The other pins sit in plain holes in the end and go "
+    "through slots in the tongue: drill the tongue's hole where the pin is now, then lengthen it "
+    "each way by what is shown (common practice, no source). The end hardly moves along its own "
+    "grain: that isn't figured in."
+)
+_SLOTTED = (
+    "From the hole where the pin is now the slot runs toward the center by {}, toward the edge by "
+    "{}; the center of the top lies at the left."
 )
 
 
@@ -33,7 +39,7 @@ def compute(given, show):
                 field="pins",
                 row=row,
             )
-    slots = [slot_of(board, place, given.pin) for place in given.pins]
+    slots = [slot_of_pin(board, place, given.pin) for place in given.pins]
     outer = max(slots, key=lambda each: each.length)
     told = [fine_text(each, show) for each in (outer.length, outer.towards, outer.away)]
     return Reckoning(
@@ -46,9 +52,9 @@ def compute(given, show):
         working=(
             f"Each side moves as half of the width does: {show.number(given.width)} ÷ 2 = "
             f"{show.number(half)}",
-            *slot_lines(slots, given.pins, board, show),
+            *pin_lines(slots, given.pins, board, show),
         ),
-        drawing=slot(outer, "The outermost pin", told),
+        drawing=slot(outer, "The outermost pin", told, _SLOTTED),
         cautions=(_FIXED, *cautions(board)),
     )
 
@@ -75,7 +81,7 @@ RECKONER = Reckoner(
     answers=(
         Answer("proud", "Top beyond the end at its dampest, each side"),
         Answer("short", "Top short of the end at its driest, each side"),
-        *SLOTS,
+        *slots_told("Slot runs toward the edge by", "Slot runs toward the center by"),
         Answer("wood", "The wood and its moisture", "text"),
     ),
     source=SOURCE,

@@ -12,12 +12,21 @@ from sawside.reckoners.shared.moisture_fields import (
     board_text,
     cautions,
 )
-from sawside.reckoners.shared.slot_fields import SLOTS, slot_answers, slot_lines, slot_of
+from sawside.reckoners.shared.slot_fields import (
+    screw_lines,
+    slot_answers,
+    slot_of_screw,
+    slots_told,
+)
 
 _FIXED = {"middle": "Along its middle", "front": "At its front edge", "back": "At its back edge"}
 _SNUG = (
     "Fix the top with plain holes on one line only, the others in slots across its grain, with a "
-    "washer, not too tight to slide (common practice, no source)."
+    "washer, not too tight to slide. The slots are in the cleat or apron, which stays: the screws "
+    "bite in the top and move with it (common practice, no source)."
+)
+_MOVES = (
+    "From its place now the screw moves in by {} and out by {}; the fixed line lies at the left."
 )
 
 
@@ -36,13 +45,13 @@ def compute(given, show):
                 row=row,
             )
     distances = [abs(place - line) for place in given.screws]
-    slots = [slot_of(board, distance, given.shank) for distance in distances]
+    slots = [slot_of_screw(board, distance, given.shank) for distance in distances]
     longest = max(slots, key=lambda each: each.length - given.shank)
     told = [fine_text(each, show) for each in (longest.length, longest.towards, longest.away)]
     return Reckoning(
         answers=slot_answers(slots, show) | {"wood": board_text(board)},
-        working=tuple(slot_lines(slots, distances, board, show)),
-        drawing=slot(longest, "The longest slot", told),
+        working=tuple(screw_lines(slots, distances, board, show)),
+        drawing=slot(longest, "The longest slot", told, _MOVES),
         cautions=(_SNUG, *cautions(board)),
     )
 
@@ -67,7 +76,10 @@ RECKONER = Reckoner(
         *WOOD,
         *MOISTURE,
     ),
-    answers=(*SLOTS, Answer("wood", "The wood and its moisture", "text")),
+    answers=(
+        *slots_told("It moves out from where it is now", "It moves in from where it is now"),
+        Answer("wood", "The wood and its moisture", "text"),
+    ),
     source=SOURCE,
     compute=compute,
     example={

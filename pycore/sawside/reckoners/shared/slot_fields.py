@@ -1,4 +1,9 @@
-"""What the questions about slots share: a fastener that moves with the wood, and its answers."""
+"""What the questions about slots share: how far each runs from its fastener, and its answers.
+
+Two ways round. A screw that bites in the top moves with it, along a slot in the cleat or apron,
+which stays: the slot runs outward for what the top grows. A pin in a breadboard end stays, and the
+slot in the tongue moves along it: that slot runs outward for what the top shrinks.
+"""
 
 from dataclasses import dataclass
 from fractions import Fraction
@@ -12,7 +17,10 @@ from sawside.wood.numbers import number_text, percent_text, size_text
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """The slot of one fastener: what it moves away from the fixed line and towards it, inches."""
+    """The slot of one fastener: how far it runs from it, away from the fixed line and towards it.
+
+    Inches, beyond the hole that the fastener fills now.
+    """
 
     away: Exact
     towards: Exact
@@ -24,9 +32,21 @@ class Slot:
         return self.shank + self.away + self.towards
 
 
-def slot_of(board, distance, shank):
-    """The slot of a fastener so far from the line that is fixed."""
+def slot_of_screw(board, distance, shank):
+    """The slot, in what stays, of a screw in the moving top, so far from the line that is fixed."""
     return Slot(board.growth(distance), board.shrinkage(distance), shank)
+
+
+def slot_of_pin(board, distance, pin):
+    """The slot, in the moving tongue, of a pin that stays so far from the line that is fixed.
+
+    It is cut now and moves with the wood, ends and all: each end is where it comes to touch the
+    pin's side at the wettest or at the driest.
+    """
+    inner, outer = distance - pin / 2, distance + pin / 2
+    wettest, driest = 1 + board.growth(Fraction(1)), 1 - board.shrinkage(Fraction(1))
+    towards = inner - inner / (wettest if inner > 0 else driest)
+    return Slot(outer / driest - outer, towards, pin)
 
 
 def slot_answers(slots, show):
@@ -46,17 +66,25 @@ def slot_answers(slots, show):
     }
 
 
-SLOTS = (
-    Answer("slots", "Slot lengths", "lengths"),
-    Answer("away", "It moves out from where it is now", "lengths"),
-    Answer("towards", "It moves in from where it is now", "lengths"),
-)
-"""In and out are towards the line that is fixed, and away from it."""
+def slots_told(out, towards):
+    """The declaration of those answers; `out` and `towards` name the two ways from the fastener.
+
+    In and out are towards the line that is fixed, and away from it.
+    """
+    return (
+        Answer("slots", "Slot lengths", "lengths"),
+        Answer("away", out, "lengths"),
+        Answer("towards", towards, "lengths"),
+    )
 
 
-def slot_lines(slots, distances, board, show):
-    """The lines of working of slots."""
-    wettest, driest = max(board.year.high, board.now), min(board.year.low, board.now)
+def _ends_of_year(board):
+    return max(board.year.high, board.now), min(board.year.low, board.now)
+
+
+def screw_lines(slots, distances, board, show):
+    """The lines of working of the slots of screws."""
+    wettest, driest = _ends_of_year(board)
     for at, (slot, distance) in enumerate(zip(slots, distances, strict=True), 1):
         yield (
             f"Fastener {at}, {show.number(distance)} from the fixed line: "
@@ -64,3 +92,22 @@ def slot_lines(slots, distances, board, show):
             f"{number_text(board.coefficient, 5)} × ({percent_text(wettest)} − "
             f"{percent_text(driest)}) = {size_text(slot.length, show)}"
         )
+
+
+def pin_lines(slots, distances, board, show):
+    """The lines of working of the slots of pins: where they touch a pin's two sides."""
+    now, (wettest, driest) = percent_text(board.now), _ends_of_year(board)
+    each = number_text(board.coefficient, 5)
+    wide = number_text(1 + board.growth(Fraction(1)), 5)
+    narrow = number_text(1 - board.shrinkage(Fraction(1)), 5)
+    grown, shrunk = f"({percent_text(wettest)} − {now})", f"({now} − {percent_text(driest)})"
+    yield f"At its wettest, times its width now: 1 + {each} × {grown} = {wide}"
+    yield f"At its driest, times its width now: 1 − {each} × {shrunk} = {narrow}"
+    for at, (slot, distance) in enumerate(zip(slots, distances, strict=True), 1):
+        inner, outer = distance - slot.shank / 2, distance + slot.shank / 2
+        divisor = wide if inner > 0 else narrow
+        inward, outward = (size_text(way, show) for way in (slot.towards, slot.away))
+        inner, outer, pin = (show.number(each) for each in (inner, outer, slot.shank))
+        yield f"Fastener {at}, toward the center: {inner} − {inner} ÷ {divisor} = {inward}"
+        yield f"Fastener {at}, toward the edge: {outer} ÷ {narrow} − {outer} = {outward}"
+        yield f"Fastener {at}, slot: {pin} + {inward} + {outward} = {size_text(slot.length, show)}"
