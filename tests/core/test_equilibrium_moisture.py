@@ -58,7 +58,7 @@ def test_celsius_and_fahrenheit_are_the_same_air():
     assert told[0]["answers"][0]["text"] == "8.5 %"
 
 
-def test_it_says_where_movement_can_not_be_reckoned():
+def test_it_says_by_what_movement_is_figured():
     dry = reckon("equilibrium_moisture", temperature_f="70", humidity="20")["by_key"]
     assert dry["moisture"]["text"] == "4.5 %"
     assert dry["means"]["text"].startswith("Outside 6 to 14 %")

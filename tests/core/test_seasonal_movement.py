@@ -8,6 +8,7 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from sawside.reckoners import RECKONERS
 from sawside.wood.materials import MATERIALS, having
 from tables import rows
 
@@ -77,35 +78,108 @@ def test_rings_at_0_and_90_are_flat_and_quarter():
         assert between["by_key"]["whole"]["exact"] == plain["by_key"]["whole"]["exact"]
 
 
+def shrunk(shrinkage, moisture):
+    """How wide a board is as a part of its green width, shrinking evenly from 30 % to 0."""
+    return 1 - Fraction(shrinkage) / 100 * (30 - Fraction(min(moisture, 30))) / 30
+
+
+outside = st.sampled_from([0, 2, 4, 5, "5.9", "14.1", 17, 22, 28, 30])
+any_moisture = st.one_of(outside, moistures).map(Fraction)
+
+
+@settings(max_examples=80)
+@given(st.sampled_from(rows("wood_shrinkage.csv")), any_moisture, outside, any_moisture)
+def test_outside_6_to_14_percent_boards_shrink_evenly_from_green_to_oven_dry(row, now, low, high):
+    """Shrinkage by Wood Handbook, Table 4-3; the board is walked through its green width."""
+    wood = next((each for each in having("movement") if each.name == row["species"]), None)
+    low, high = sorted((Fraction(low), high))
+    if wood is None or not row["tangential_pct"] or not row["radial_pct"]:
+        return
+    for sawn, column in (("flat", "tangential_pct"), ("quarter", "radial_pct")):
+        said = reckon("seasonal_movement", **board(wood.key, 20, now, low, high, sawn=sawn))
+        for key, moisture in (("narrowest", low), ("widest", high)):
+            walked = 20 * shrunk(row[column], moisture) / shrunk(row[column], now)
+            assert exact(said["by_key"][key]) == walked
+
+
+@settings(max_examples=40)
+@given(st.integers(50, 600), any_moisture, outside, any_moisture)
+def test_a_wood_with_a_coefficient_only_moves_along_one_straight_line(parts, now, one, other):
+    """It grows evenly with moisture, for each 1 % by its coefficient times its width at 10 %.
+
+    That is where the Handbook's coefficients and its shrinkages agree (Table 13-5).
+    """
+    coefficient, (low, high) = Fraction(parts, 10**5), sorted((Fraction(one), other))
+    own = {"own_tangential": f"{parts / 10**5:.5f}", "own_radial": "0.001"}
+    said = reckon("seasonal_movement", **board("own", 20, now, low, high, **own))["by_key"]
+    for key, moisture in (("narrowest", low), ("widest", high)):
+        at_ten = 20 / (1 + coefficient * (now - 10))
+        assert exact(said[key]) == at_ten * (1 + coefficient * (moisture - 10))
+    assert "worked back from its coefficient" in said["wood"]["text"]
+
+
+def test_sugar_maple_in_a_heated_room():
+    """18 in flat sawn from 7 to 4 %: 18 × 3 ÷ (3000 ÷ 9.9 − 30 + 7), worked by hand."""
+    said = reckon("seasonal_movement", **board("maple_sugar", 18, 7, 4, 9))
+    assert said["by_key"]["driest"]["text"] == "≈ 3/16″ narrower"
+    assert float(18 - exact(said["by_key"]["narrowest"])) == pytest.approx(0.1928, abs=5e-5)
+    text = said["by_key"]["wood"]["text"]
+    assert "equation 13-3" in text
+    assert "shrinkage of 9.9 % from Wood Handbook" in text
+    assert any("÷ (30 × 100 ÷ 9.9 − 30 + 7) = 0.00357" in each["text"] for each in said["working"])
+
+
+def test_a_heated_room_in_winter_is_answered():
+    """70 °F at 28 % is 5.9 % (Wood Handbook, equation 4-5)."""
+    case = board("maple_red", 12, 8, 6, 12)
+    case |= {"now_by": "air_f", "temperature_f": "70", "humidity": "28"}
+    said = reckon("seasonal_movement", **case)
+    assert "Now 5.9 %" in said["by_key"]["wood"]["text"]
+
+
 @pytest.mark.parametrize(
-    ("change", "field"),
-    [
-        ({"now": "5.9"}, "now"),
-        ({"now": "14.1"}, "now"),
-        ({"now": "19"}, "now"),
-        ({"low": "4"}, "low"),
-        ({"high": "18"}, "high"),
-        ({"now_by": "air_f", "temperature_f": "70", "humidity": "90"}, "humidity"),
-        ({"now_by": "air_c", "temperature_c": "20", "humidity": "10"}, "humidity"),
-    ],
+    "question", ["breadboard_ends", "slots_for_a_fixed_top", "panel_in_its_groove"]
 )
-def test_outside_6_to_14_percent_it_says_so(change, field):
-    """The range for which Wood Handbook Table 13-5 gives its coefficients."""
-    said = errors(ask("seasonal_movement", **board("maple_red", 12, 8, 6, 12) | change))
-    assert said[field]["kind"] == "range"
-    assert "from 6 to 14 %" in said[field]["message"]
+def test_every_question_of_movement_has_the_same_width_outside(question):
+    """Sugar maple, 9.9 % from green to oven dry (Table 4-3), from 5 to 12 %."""
+    season = {"species": "maple_sugar", "now": "5", "year": "own", "low": "5", "high": "12"}
+    example = RECKONERS[question].example | season
+    said = reckon(question, **example)
+    grown = shrunk("9.9", 12) / shrunk("9.9", 5) - 1
+    if question == "breadboard_ends":
+        assert exact(said["by_key"]["proud"]) == Fraction("7.25") * grown
+    elif question == "slots_for_a_fixed_top":
+        assert exact(said["by_key"]["away"]["items"][2]) == 13 * grown
+    else:
+        cut = Fraction(said["by_key"]["width"]["mark"])
+        assert exact(said["by_key"]["growth"]) == cut * grown
+    assert "equation 13-3" in said["by_key"]["wood"]["text"]
 
 
 @pytest.mark.parametrize("edge", ["6", "14"])
 def test_6_and_14_percent_are_inside(edge):
-    assert ask("seasonal_movement", **board("maple_red", 12, Fraction(edge), 6, 14))["ok"]
+    said = reckon("seasonal_movement", **board("maple_red", 12, Fraction(edge), 6, 14))
+    assert "13-3" not in said["by_key"]["wood"]["text"]
 
 
-def test_a_region_that_goes_beyond_is_reckoned_to_the_edge_and_says_so():
+def test_a_region_that_goes_beyond_is_taken_as_it_is_printed():
     said = reckon("seasonal_movement", width="12", species="maple_red", now="8", year="southwest")
-    assert exact(said["by_key"]["whole"]) == 12 * 3 * Fraction("0.00289")
-    assert "4 to 9 %" in said["cautions"][0]
+    whole = 12 * (shrunk("8.2", 9) - shrunk("8.2", 4)) / shrunk("8.2", 8)
+    assert exact(said["by_key"]["whole"]) == whole
+    assert "4 % to 9 %" in said["by_key"]["wood"]["text"]
     assert "from memory" in said["by_key"]["wood"]["text"]
+
+
+@pytest.mark.parametrize("soaked", ["31", "45", "120"])
+def test_above_fiber_saturation_wood_keeps_its_size(soaked):
+    case = board("maple_red", 12, 8, 6, 12)
+    green = reckon("seasonal_movement", **case | {"now": "30"})
+    more = reckon("seasonal_movement", **case | {"now": soaked})
+    assert more["by_key"]["narrowest"] == green["by_key"]["narrowest"]
+    assert more["by_key"]["widest"] == green["by_key"]["widest"]
+    assert "fiber saturation" in more["cautions"][0]
+    assert "fiber saturation" not in green["cautions"][0]
+    assert errors(ask("seasonal_movement", **case | {"now": "251"}))["now"]["kind"] == "range"
 
 
 def test_moisture_from_the_air_is_that_of_the_equation():

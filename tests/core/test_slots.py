@@ -144,9 +144,9 @@ def test_a_place_beyond_the_top_names_its_row():
 @pytest.mark.parametrize(
     ("question", "case"), [("slots_for_a_fixed_top", TOP), ("breadboard_ends", ENDS)]
 )
-def test_moisture_out_of_range_and_blank_places_are_refused(question, case):
+def test_moisture_of_no_wood_and_blank_places_are_refused(question, case):
     places = "screws" if question == "slots_for_a_fixed_top" else "pins"
-    assert errors(ask(question, **case | {"now": "20"}))["now"]["kind"] == "range"
+    assert errors(ask(question, **case | {"now": "300"}))["now"]["kind"] == "range"
     assert errors(ask(question, **case | {places: []}))[places]["kind"] == "missing"
 
 

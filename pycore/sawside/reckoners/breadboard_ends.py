@@ -52,6 +52,7 @@ def compute(given, show):
         working=(
             f"Each side moves as half of the width does: {show.number(given.width)} ÷ 2 = "
             f"{show.number(half)}",
+            *board.rates,
             *pin_lines(slots, given.pins, board, show),
         ),
         drawing=slot(outer, "The outermost pin", told, _SLOTTED),

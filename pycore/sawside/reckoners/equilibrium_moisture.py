@@ -3,7 +3,8 @@
 from sawside.lengths.display import mixed_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice
 from sawside.reckoners.shared.moisture_fields import air_fields
-from sawside.wood.moisture import DAMPEST, DRIEST, equilibrium, fahrenheit
+from sawside.wood.moisture import equilibrium, fahrenheit
+from sawside.wood.movement import within
 from sawside.wood.numbers import number_text, percent_text
 
 
@@ -11,11 +12,10 @@ def compute(given, show):
     """The moisture in percent of the dry weight, exact."""
     degrees = given.temperature_f if given.scale == "air_f" else fahrenheit(given.temperature_c)
     moisture = equilibrium(degrees, given.humidity)
-    inside = DRIEST <= moisture <= DAMPEST
     means = (
-        "Within 6 to 14 %, where movement can be reckoned."
-        if inside
-        else "Outside 6 to 14 %: the coefficients of movement don't hold there."
+        "Within 6 to 14 %: movement is figured from the wood's coefficient."
+        if within(moisture)
+        else "Outside 6 to 14 %: movement is figured from the wood's whole shrinkage."
     )
     in_fahrenheit = f"{number_text(degrees, 1)} °F" if degrees >= 0 else f"{mixed_text(degrees)} °F"
     return Reckoning(

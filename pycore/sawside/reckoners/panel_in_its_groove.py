@@ -71,6 +71,7 @@ def compute(given, show):
             "wood": board_text(board),
         },
         working=(
+            *board.rates,
             f"Room at its dampest: {show.number(given.opening)} + 2 × "
             f"({show.number(given.groove)} − {show.number(given.clearance)}) = "
             f"{show.number(room)}",

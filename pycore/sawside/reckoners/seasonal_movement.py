@@ -29,6 +29,7 @@ def compute(given, show):
             "wood": board_text(board),
         },
         working=(
+            *board.rates,
             change_line(show, board, width, board.year.low, "To its driest"),
             change_line(show, board, width, board.year.high, "To its dampest"),
         ),

@@ -50,7 +50,7 @@ def compute(given, show):
     told = [fine_text(each, show) for each in (longest.length, longest.towards, longest.away)]
     return Reckoning(
         answers=slot_answers(slots, show) | {"wood": board_text(board)},
-        working=tuple(screw_lines(slots, distances, board, show)),
+        working=(*board.rates, *screw_lines(slots, distances, board, show)),
         drawing=slot(longest, "The longest slot", told, _MOVES),
         cautions=(_SNUG, *cautions(board)),
     )

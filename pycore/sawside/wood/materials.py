@@ -4,6 +4,7 @@ Each figure carries the source, table and page of its row and how the row is kno
 strength are those of small clear pieces at 12 % moisture, as a range for panels. Movement is the
 part of the width by which wood grows for each 1 % of moisture, between 6 and 14 %: as printed, or
 worked out from the whole shrinkage S in percent where only that is on file, (S/30)/(100 - 20 S/30).
+Beyond that range the shrinkage itself is used, where it is on file (`movement.py`).
 Weight follows from the specific gravity G, which is that of dry wood in the volume that it has at
 12 %: 62.43 x 1.12 G pounds for each cubic foot (Wood Handbook, chapter 4, read in a secondary
 copy).
@@ -46,6 +47,15 @@ class Figure:
 
 
 @dataclass(frozen=True, slots=True)
+class Shrinkage:
+    """The whole shrinkage from green to oven dry in percent, across the rings and along them."""
+
+    radial: Fraction
+    tangential: Fraction
+    cited: str
+
+
+@dataclass(frozen=True, slots=True)
 class Movement:
     """Growth of the width for each 1 % of moisture, across the rings and along them."""
 
@@ -53,6 +63,7 @@ class Movement:
     tangential: Fraction
     cited: str
     status: str
+    shrinkage: Shrinkage | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,14 +95,18 @@ def _figures(table, units=PSI_IN):
 
 def _movements():
     """As printed, and after those the ones worked out from shrinkage."""
+    whole = {
+        row["key"]: Shrinkage(*(Fraction(row[way]) for way in ("radial", "tangential")), cited(row))
+        for row in SHRINKAGE.values()
+        if row["radial"] and row["tangential"]
+    }
     for row in rows("dimensional_change.csv"):
         change = (Fraction(row[column]) for column in ("radial", "tangential"))
-        yield row, Movement(*change, cited(row), row["status"])
-    for row in SHRINKAGE.values():
-        if row["radial"] and row["tangential"]:
-            change = (from_shrinkage(row[column]) for column in ("radial", "tangential"))
-            told = f"worked out from the shrinkage in {cited(row)}"
-            yield row, Movement(*change, told, row["status"])
+        yield row, Movement(*change, cited(row), row["status"], whole.get(row["key"]))
+    for key, shrinkage in whole.items():
+        change = (from_shrinkage(each) for each in (shrinkage.radial, shrinkage.tangential))
+        told = f"worked out from the shrinkage in {shrinkage.cited}"
+        yield SHRINKAGE[key], Movement(*change, told, SHRINKAGE[key]["status"], shrinkage)
 
 
 def from_shrinkage(percent):

@@ -52,12 +52,9 @@ class Year:
     low: Fraction
     high: Fraction
     cited: str
-    clipped: tuple[Fraction, Fraction] | None = None
 
 
 def year_of(region):
-    """The year of a region, kept between `DRIEST` and `DAMPEST`; `clipped` is it as printed."""
+    """The year of a region."""
     row = REGIONS[region].row
-    low, high = Fraction(row["low"]), Fraction(row["high"])
-    kept = max(low, DRIEST), min(high, DAMPEST)
-    return Year(*kept, REGIONS[region].cited, None if kept == (low, high) else (low, high))
+    return Year(Fraction(row["low"]), Fraction(row["high"]), REGIONS[region].cited)

@@ -6,18 +6,28 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.geometry.angles import cosine
 from sawside.lengths.real import Exact
+from sawside.lengths.show import degrees_text
 from sawside.reckoners.declaration import angle, choice, material, number
-from sawside.wood.moisture import DAMPEST, DRIEST, REGIONS, Year, equilibrium, fahrenheit, year_of
+from sawside.wood.materials import Movement
+from sawside.wood.moisture import REGIONS, Year, equilibrium, fahrenheit, year_of
+from sawside.wood.movement import SATURATED, rate, within
 from sawside.wood.numbers import number_text, percent_text, size_text
 
 SOURCE = (
     "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), equation 13-2: change = "
-    "width × coefficient × change of moisture, from 6 to 14 %. Moisture from the air: equation 4-5 "
+    "width × coefficient × change of moisture, from 6 to 14 %. Where a moisture is outside that, "
+    "equation 13-3: change = width × change of moisture ÷ (30 × 100 ÷ shrinkage − 30 + moisture "
+    "now), up to 30 %, with the shrinkage in % from green to oven dry. Moisture from the air: "
+    "equation 4-5 "
     "(2021). Between flat and quarter sawn: plane geometry. The wood's row names its own source."
 )
 CAUTIONS = (
     "Boards differ: one may move half as much again as its species. Leave a little more than this "
     "where there is room, and follow the maker's instructions for glue, finish and fasteners.",
+)
+_SOAKED = (
+    "From about 30 % up (fiber saturation) wood keeps its size, so a moisture above that counts as "
+    "30 %. Green wood may check and warp as it dries, which isn't figured in."
 )
 _SAWN = {
     "flat": "Flat sawn: the rings lie along the face",
@@ -30,6 +40,8 @@ _NOW = {
     "air_c": "From the air it lies in, °C",
 }
 _AIR = ("air_f", "air_c")
+_MOST = "250"
+"""Green sapwood holds more than twice its own dry weight of water (Wood Handbook, Table 4-1)."""
 
 
 def air_fields(by):
@@ -68,27 +80,33 @@ WOOD = (
 )  # fmt: skip
 MOISTURE = (
     choice("now_by", "Its moisture now", _NOW),
-    number("now", "Moisture now", "%", most="30", shown_when=("now_by", ("meter",))),
+    number("now", "Moisture now", "%", most=_MOST, shown_when=("now_by", ("meter",))),
     *air_fields("now_by"),
     choice(
         "year", "Through the year",
         {key: entry.name for key, entry in REGIONS.items()} | {"own": "My own range"},
         help="Between which moistures the wood will go where it is to stand.",
     ),
-    number("low", "At its driest", "%", most="30", shown_when=("year", ("own",))),
-    number("high", "At its dampest", "%", most="30", shown_when=("year", ("own",))),
+    number("low", "At its driest", "%", most=_MOST, shown_when=("year", ("own",))),
+    number("high", "At its dampest", "%", most=_MOST, shown_when=("year", ("own",))),
 )  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Board:
-    """Wood now and through the year: moistures in percent, its coefficient as it is sawn."""
+    """Wood now and through the year: moistures in percent, the part of its width for each 1 %.
+
+    Moistures are those that count: at most `SATURATED`. `soaked` says that some were more;
+    `rates` are the lines of working of the coefficient.
+    """
 
     name: str
     coefficient: Exact
     now: Fraction
     year: Year
     cited: str
+    rates: tuple[str, ...] = ()
+    soaked: bool = False
 
     def change(self, width, moisture):
         """Growth of a width in inches from now to a moisture; negative where it shrinks."""
@@ -104,33 +122,43 @@ class Board:
 
 
 def board_of(given):
-    """The board of a form. "range" where a moisture is outside that of the coefficients."""
+    """The board of a form; refuses a year that is upside down ("impossible")."""
     if given.species is None:
-        name, cited = "Own wood", "your own figures"
-        tangential, radial = given.own_tangential, given.own_radial
+        name = "Own wood"
+        moves = Movement(given.own_radial, given.own_tangential, "your own figures", "")
     else:
-        moves = given.species.movement
-        name, cited = given.species.name, moves.cited
-        tangential, radial = moves.tangential, moves.radial
-    now, field = moisture_now(given)
-    _in_range(now, field, "The moisture now")
+        name, moves = given.species.name, given.species.movement
     year = _year(given)
-    return Board(name, _coefficient(given, tangential, radial), now, year, cited)
+    typed = moisture_now(given), year.low, year.high
+    now, low, high = (min(each, SATURATED) for each in typed)
+    inside = within(*typed)
+    rates = [rate(moves, way, now, inside) for way in _WAYS[given.sawn]]
+    coefficient, between = _coefficient(given, rates)
+    return Board(
+        name,
+        coefficient,
+        now,
+        Year(low, high, year.cited),
+        "; ".join(dict.fromkeys(each.cited for each in rates)),
+        (*(each.working for each in rates if each.working), *between),
+        max(typed) > SATURATED,
+    )
+
+
+_WAYS = {"flat": ("tangential",), "quarter": ("radial",), "between": ("tangential", "radial")}
 
 
 def moisture_now(given):
-    """The moisture in percent, and the field that it hangs on."""
+    """The moisture in percent."""
     if given.now_by == "meter":
-        return given.now, "now"
+        return given.now
     degrees = given.temperature_f if given.now_by == "air_f" else fahrenheit(given.temperature_c)
-    return equilibrium(degrees, given.humidity), "humidity"
+    return equilibrium(degrees, given.humidity)
 
 
 def _year(given):
     if given.year != "own":
         return year_of(given.year)
-    for key, name in (("low", "The driest"), ("high", "The dampest")):
-        _in_range(getattr(given, key), key, name)
     if given.high < given.low:
         raise Refusal(
             "impossible",
@@ -142,36 +170,24 @@ def _year(given):
     return Year(given.low, given.high, "your own range")
 
 
-def _in_range(moisture, field, name):
-    if not DRIEST <= moisture <= DAMPEST:
-        way = "dry" if moisture > DAMPEST else "come up"
-        raise Refusal(
-            "range",
-            f"{name} is {percent_text(moisture)}, and the coefficients hold from 6 to 14 %.",
-            f"Let the wood {way} to between 6 and 14 % first, or give a moisture in that range.",
-            field=field,
-        )
-
-
-def _coefficient(given, tangential, radial):
-    """Of the width: tangential x cos**2 + radial x sin**2 of the rings' angle from the face."""
+def _coefficient(given, rates):
+    """(of the width, lines of working): tangential x cos**2 + radial x sin**2 of the rings."""
     if given.sawn != "between":
-        return tangential if given.sawn == "flat" else radial
+        return rates[0].each, ()
+    tangential, radial = (each.each for each in rates)
     flat = (1 + cosine(2 * given.rings)) / 2
-    return radial + (tangential - radial) * flat
+    coefficient = radial + (tangential - radial) * flat
+    across, along = (number_text(each, 5) for each in (radial, tangential))
+    line = (
+        f"Between flat and quarter sawn: {across} + ({along} − {across}) × "
+        f"(1 + cos {degrees_text(2 * given.rings)}°) ÷ 2 = {number_text(coefficient, 5)}"
+    )
+    return coefficient, (line,)
 
 
 def cautions(board):
-    """The cautions; where the year goes beyond the coefficients they say so first."""
-    if board.year.clipped is None:
-        return CAUTIONS
-    low, high = (number_text(each) for each in board.year.clipped)
-    return (
-        f"The region is printed as {low} to {high} %. The coefficients hold from 6 to 14 %, so it "
-        f"is reckoned from {number_text(board.year.low)} to {number_text(board.year.high)} %: "
-        "beyond that it moves more than this says.",
-        *CAUTIONS,
-    )
+    """The cautions; where wood is soaked they say so first."""
+    return (_SOAKED, *CAUTIONS) if board.soaked else CAUTIONS
 
 
 def board_text(board):
@@ -189,6 +205,6 @@ def change_line(show, board, width, moisture, name):
     sign = "−" if moisture < board.now else ""
     return (
         f"{name}: {show.number(width)} × {number_text(board.coefficient, 5)} × "
-        f"({percent_text(moisture)} − {percent_text(board.now)}) = "
+        f"({percent_text(moisture, 3)} − {percent_text(board.now, 3)}) = "
         f"{sign}{size_text(abs(change), show)}"
     )

@@ -89,18 +89,18 @@ def screw_lines(slots, distances, board, show):
         yield (
             f"Fastener {at}, {show.number(distance)} from the fixed line: "
             f"{show.number(slot.shank)} + {show.number(distance)} × "
-            f"{number_text(board.coefficient, 5)} × ({percent_text(wettest)} − "
-            f"{percent_text(driest)}) = {size_text(slot.length, show)}"
+            f"{number_text(board.coefficient, 5)} × ({percent_text(wettest, 3)} − "
+            f"{percent_text(driest, 3)}) = {size_text(slot.length, show)}"
         )
 
 
 def pin_lines(slots, distances, board, show):
     """The lines of working of the slots of pins: where they touch a pin's two sides."""
-    now, (wettest, driest) = percent_text(board.now), _ends_of_year(board)
+    now, (wettest, driest) = percent_text(board.now, 3), _ends_of_year(board)
     each = number_text(board.coefficient, 5)
     wide = number_text(1 + board.growth(Fraction(1)), 5)
     narrow = number_text(1 - board.shrinkage(Fraction(1)), 5)
-    grown, shrunk = f"({percent_text(wettest)} − {now})", f"({now} − {percent_text(driest)})"
+    grown, shrunk = f"({percent_text(wettest, 3)} − {now})", f"({now} − {percent_text(driest, 3)})"
     yield f"At its wettest, times its width now: 1 + {each} × {grown} = {wide}"
     yield f"At its driest, times its width now: 1 − {each} × {shrunk} = {narrow}"
     for at, (slot, distance) in enumerate(zip(slots, distances, strict=True), 1):
