@@ -38,6 +38,12 @@ class MiteredEnd:
             return "square"
         return "flat miter" if self.way == "flat" else "edge miter"
 
+    @property
+    def set_up(self):
+        """(turned from square, tilted from upright), degrees."""
+        nothing = Fraction(0)
+        return (self.degrees, nothing) if self.way == "flat" else (nothing, self.degrees)
+
     def at_the_saw(self):
         """How the piece lies and which way the saw is turned."""
         if self.degrees == 0:

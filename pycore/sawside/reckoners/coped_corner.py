@@ -116,7 +116,7 @@ def _part(given, show, piece):
     for side, end in (("left", piece.left), ("right", piece.right)):
         if end.kind == COPED:
             cut = EdgeCut(-half_corner(end.corner), -end.face)
-            ends.append(End("coped", f"edge miter first, {cut.told(side)}"))
+            ends.append(End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees)))
         else:
             cut = EdgeCut(Fraction(0), Fraction(0), None if end.kind == FREE else
                           "square, into the corner")  # fmt: skip

@@ -208,7 +208,7 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("setting", "Saw setting, from square", "angle"),
+        Answer("setting", "Saw setting, from square", "angle", sets="turned"),
         Answer("between_faces", "Angle between edge and cut", "angle"),
         Answer("corner", "Corner on the side of the room", "angle"),
         Answer("between", "Angle between the pieces", "angle"),

@@ -177,7 +177,12 @@ def _part(spring, cuts, edges, drawn):
     adds = [cut.adds if cut else Fraction(0) for cut in cuts]
     whole = edges["bottom"] + sum((each for each in adds if each > 0), Fraction(0))
     ends = [
-        End("compound miter", f"{angle_text(cut.miter, 2)}, tilted {angle_text(cut.tilt, 2)}")
+        End(
+            "compound miter",
+            f"{angle_text(cut.miter, 2)}, tilted {angle_text(cut.tilt, 2)}",
+            cut.miter,
+            cut.tilt,
+        )
         if cut
         else End("square", "0°")
         for cut in cuts
@@ -240,16 +245,17 @@ RECKONER = Reckoner(
                help="Crown that climbs a slope is not reckoned."),
     ),
     answers=(
-        Answer("miter", "Saw turned, molding flat", "angle"),
-        Answer("tilt", "Blade tilted, molding flat", "angle"),
-        Answer("right_miter", "Saw turned for the right end", "angle"),
-        Answer("right_tilt", "Blade tilted for the right end", "angle"),
+        Answer("miter", "Saw turned, molding flat", "angle", sets="turned"),
+        Answer("tilt", "Blade tilted, molding flat", "angle", sets="tilted", with_turn="miter"),
+        Answer("right_miter", "Saw turned for the right end", "angle", sets="turned"),
+        Answer("right_tilt", "Blade tilted for the right end", "angle", sets="tilted",
+               with_turn="right_miter"),
         Answer("top", "Top edge"),
         Answer("bottom", "Bottom edge"),
         Answer("left_flat", "Left end, flat on the table", "text"),
         Answer("right_flat", "Right end, flat on the table", "text"),
-        Answer("held", "Saw turned, molding held in its place", "angle"),
-        Answer("right_held", "Held in its place, right end", "angle"),
+        Answer("held", "Saw turned, molding held in its place", "angle", sets="turned"),
+        Answer("right_held", "Held in its place, right end", "angle", sets="turned"),
         Answer("left_up", "Left end, held upside down", "text"),
         Answer("right_up", "Right end, held upside down", "text"),
         Answer("spring", "Spring, from the wall", "angle"),

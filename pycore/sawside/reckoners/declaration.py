@@ -12,6 +12,7 @@ It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from fractions import Fraction
 from typing import Any
 
 from sawside.lengths.clearances import CLEARANCES
@@ -132,19 +133,29 @@ def rows(key, label, fields, *, row_label, most_rows, **more):
 class Answer:
     """One answer. The kind says what `compute` gives: length (exact inches, or `Rounded` on a
     mark of its own), lengths (a list of (label, exact inches)), count (int), angle (exact
-    degrees) or text."""
+    degrees) or text.
+
+    `sets` says of an angle that it is set at the saw: "turned" from square or "tilted" from
+    upright, or a function of `given` to one of them. `with_turn` is the key of the answer that the
+    saw is turned by for the same tilted cut. What no saw reaches then says so by itself."""
 
     key: str
     label: str
     kind: str = "length"
+    sets: str | Callable[[Any], str] | None = None
+    with_turn: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class End:
-    """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle."""
+    """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle.
+
+    `turned` and `tilted` are what the saw is set to for it, in exact degrees."""
 
     cut: str
     angle: str
+    turned: Any = Fraction(0)
+    tilted: Any = Fraction(0)
 
     @property
     def at_the_saw(self):

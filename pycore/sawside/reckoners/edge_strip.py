@@ -113,7 +113,11 @@ def _signed(show, adds: Exact):
 def _told(end, side):
     if end.cut.note:
         return End("square", end.cut.note.removeprefix("square, "))
-    return End("edge miter", end.cut.told(side)) if end.cut.degrees else End("square", "0°")
+    return (
+        End("edge miter", end.cut.told(side), end.cut.degrees)
+        if end.cut.degrees
+        else End("square", "0°")
+    )
 
 
 def _end_of(given, show, side):

@@ -53,7 +53,7 @@ def compute(given, show):
         thickness=given.thickness,
         rabbet=None if back is None else (given.rabbet, rabbet_side),
     )
-    part_ends = [End(each.cut, _setting(each.degrees)) for each in ends]
+    part_ends = [End(each.cut, _setting(each.degrees), *each.set_up) for each in ends]
     return Reckoning(
         answers={
             "long_side": long_side,
@@ -154,6 +154,10 @@ def _working(show, given, ends, back, long_side, short_side):
     return tuple(lines)
 
 
+def _way(side):
+    return lambda given: "tilted" if getattr(given, f"{side}_end") == "edge" else "turned"
+
+
 RECKONER = Reckoner(
     key="mitered_length",
     title="Mitered length",
@@ -216,8 +220,8 @@ RECKONER = Reckoner(
         Answer("rabbet_side", "At the back of the rabbet"),
         Answer("left_allowance", "Left end adds"),
         Answer("right_allowance", "Right end adds"),
-        Answer("left_setting", "Left saw setting", "angle"),
-        Answer("right_setting", "Right saw setting", "angle"),
+        Answer("left_setting", "Left saw setting", "angle", sets=_way("left")),
+        Answer("right_setting", "Right saw setting", "angle", sets=_way("right")),
         Answer("left_corner", "Left angle between edge and cut", "angle"),
         Answer("right_corner", "Right angle between edge and cut", "angle"),
         Answer("left_cut", "Left end at the saw", "text"),

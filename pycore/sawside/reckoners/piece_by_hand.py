@@ -85,7 +85,9 @@ def _end(given, show, side):
 
 
 def _told(end):
-    return End(end.cut, angle_text(end.degrees)) if isinstance(end, MiteredEnd) else End(end, "")
+    if not isinstance(end, MiteredEnd):
+        return End(end, "")
+    return End(end.cut, angle_text(end.degrees), *end.set_up)
 
 
 def _end_fields(side):

@@ -33,7 +33,6 @@ from sawside.wood.saw import cautions_at_the_saw
 _CUTS = {"45": "45°", "30": "30°", "other": "Another angle", "slope": "A slope, 1 in so many"}
 _STEEPEST = 75
 _MOST_JOINTS = 24
-_SAW_TURNS = 50
 _STUD = Fraction(3, 2)
 
 
@@ -64,7 +63,7 @@ def compute(given, show):
         },
         working=_working(show, given, degrees, slope, overlap, face, joints, parts),
         drawing=scarf_run(show, given, joints, overlap, face, degrees),
-        cautions=_cautions(given, overlap, degrees, parts),
+        cautions=_cautions(given, overlap, parts),
         parts=parts,
     )
 
@@ -125,7 +124,7 @@ def _piece(show, given, number, stretch, overlap, degrees):
         EdgeCut(Fraction(0) if last else -degrees, adds[1]),
     )
     ends = [
-        End("edge miter", cut.told(side)) if cut.adds else End("square", "0°")
+        End("edge miter", cut.told(side), abs(cut.degrees)) if cut.adds else End("square", "0°")
         for side, cut in zip(("left", "right"), cuts, strict=True)
     ]
     name = f"Piece {number} from the left"
@@ -163,13 +162,8 @@ def _working(show, given, degrees, slope, overlap, face, joints, parts):
     return tuple(lines)
 
 
-def _cautions(given, overlap, degrees, parts):
+def _cautions(given, overlap, parts):
     lines = [*cautions_at_the_saw(*(part.short_side for part in parts))]
-    if degrees > _SAW_TURNS:
-        lines.append(
-            f"Few miter saws turn past {_SAW_TURNS}°: a longer scarf is sawn or planed in a jig "
-            "that holds the piece, never freehand."
-        )
     if given.spacing is not None and overlap > _STUD:
         lines.append("The scarf is longer than a stud of 1 1/2″ is wide: put a block behind it.")
     lines.append(
@@ -230,7 +224,7 @@ RECKONER = Reckoner(
         Answer("pieces", "Pieces, tip to tip", "lengths"),
         Answer("overlap", "Overlap of a joint"),
         Answer("face", "Joint face, from edge to edge of the cut"),
-        Answer("setting", "Saw setting, from square", "angle"),
+        Answer("setting", "Saw setting, from square", "angle", sets="turned"),
         Answer("extra", "Extra length for all joints"),
         Answer("stock", "Stock, with the kerfs"),
         Answer("count", "Sticks, one for each piece", "count"),

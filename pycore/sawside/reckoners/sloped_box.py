@@ -166,9 +166,9 @@ def _words(given, show, side, lean, slant, miter, tilt):
 
 def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds):
     cut = (
-        End("compound miter", f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}")
+        End("compound miter", f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}", miter, tilt)
         if sign(miter)
-        else End("edge miter" if sign(tilt) else "square", angle_text(tilt, 2))
+        else End("edge miter" if sign(tilt) else "square", angle_text(tilt, 2), tilted=tilt)
     )
     face = _face(given, show, side, miter, tilt, slant, adds)
     long, short = (side.top, side.bottom) if given.wide == "top" else (side.bottom, side.top)
@@ -218,14 +218,14 @@ RECKONER = Reckoner(
         TILTS,
     ),
     answers=(
-        Answer("miter", "Saw or gauge turned, from square", "angle"),
-        Answer("tilt", "Blade tilted", "angle"),
+        Answer("miter", "Saw or gauge turned, from square", "angle", sets="turned"),
+        Answer("tilt", "Blade tilted", "angle", sets="tilted", with_turn="miter"),
         Answer("top", "Top edge, outside", "lengths"),
         Answer("bottom", "Bottom edge, outside", "lengths"),
         Answer("slant", "Width of the outside face"),
         Answer("blank_width", "Width of a blank"),
         Answer("blanks", "Length of a blank", "lengths"),
-        Answer("edge", "Edges tilted to lie level", "angle"),
+        Answer("edge", "Edges tilted to lie level", "angle", sets="tilted"),
         Answer("slope", "Slope, from upright", "angle"),
         Answer("left", "Left end", "text"),
         Answer("right", "Right end", "text"),

@@ -137,7 +137,7 @@ def _part(show, name, piece, layers):
         ends.append(
             End("square", (joint.note or "").removeprefix("square, ") or "0°")
             if joint.setting == 0
-            else End("edge miter", cut.told(side))
+            else End("edge miter", cut.told(side), abs(cut.degrees))
         )
     long_side, short_side = piece.sides
     return Part(
@@ -212,8 +212,8 @@ RECKONER = Reckoner(
         Answer("first", "First piece to cut, long side"),
         Answer("pieces", "Long sides, in the order of cutting", "lengths"),
         Answer("short_sides", "Short sides", "lengths"),
-        Answer("left_setting", "Saw at the left corner, from square", "angle"),
-        Answer("right_setting", "Saw at the right corner, from square", "angle"),
+        Answer("left_setting", "Saw at the left corner, from square", "angle", sets="turned"),
+        Answer("right_setting", "Saw at the right corner, from square", "angle", sets="turned"),
         Answer("order", "What to cut first, and why", "text"),
         Answer("at_the_saw", "At the saw", "text"),
         Answer("stock", "Stock to buy, with the kerfs", "lengths"),

@@ -11,6 +11,7 @@ from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
+from sawside.reckoning.past_the_saw import step_past
 
 
 def told(answer, value, show):
@@ -137,6 +138,11 @@ def part_told(part, show):
     return data | {"drawing": made(part.drawing)}
 
 
+def _steps(end):
+    past = step_past(end)
+    return [*end.at_the_saw, past] if past else end.at_the_saw
+
+
 def sizes_told(part, show):
     """What a list of pieces has of a part: count, sizes and ends."""
     data = {"key": part.key, "name": part.name, "count": part.count}
@@ -144,7 +150,7 @@ def sizes_told(part, show):
         value = getattr(part, key)
         data[key] = None if value is None else length_told(key, label, value, show)
     data["ends"] = {
-        side: {"cut": end.cut, "angle": end.angle, "at_the_saw": end.at_the_saw}
+        side: {"cut": end.cut, "angle": end.angle, "at_the_saw": _steps(end)}
         for side, end in (("left", part.left), ("right", part.right))
     }
     return data

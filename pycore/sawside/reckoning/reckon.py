@@ -6,6 +6,7 @@ from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.answers import part_told, told
+from sawside.reckoning.past_the_saw import past_the_saw
 from sawside.reckoning.values import read_values
 
 
@@ -48,7 +49,7 @@ def reckoning_told(reckoner, form, found, show):
         "drawing": made(found.drawing),
         "stick": found.stick,
         "tape": stretch(show.rounded(found.answers[first.key])) if first.kind == "length" else None,
-        "cautions": list(found.cautions),
+        "cautions": [*past_the_saw(reckoner, form.given, found), *found.cautions],
         "parts": [part_told(part, show) for part in found.parts],
         "echoes": form.echoes,
         "summary": form.summary,

@@ -9,6 +9,8 @@ SAW_CAUTIONS = (
     "Prove a new setting on scrap of the same width before cutting the piece. Let the blade stop "
     "before it is raised: a small offcut can be caught between fence and blade.",
 )
+TURNS_TO, TILTS_TO = 50, 45
+"""Degrees: about what most miter saws turn to, and most blades tilt to. From memory, no source."""
 SHORT_PIECE = (
     f"This piece is short: under {SHORTEST_TO_HOLD}″ it can't be held with the hand 6″ from the "
     "blade (common practice, no source). Cut it from a longer length, or clamp it as the saw's "

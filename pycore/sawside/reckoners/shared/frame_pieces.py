@@ -64,7 +64,7 @@ STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}
 FIRST_ANSWERS = (
     Answer("long_sides", "Long sides", "lengths"),
     Answer("short_sides", "Short sides", "lengths"),
-    Answer("setting", "Saw setting, from square", "angle"),
+    Answer("setting", "Saw setting, from square", "angle", sets="turned"),
     Answer("between_faces", "Angle between edge and cut", "angle"),
 )
 LAST_ANSWERS = (
@@ -200,8 +200,8 @@ def _part(show, side):
         count=side.count,
         length=side.outside,
         width=side.width,
-        left=End("flat miter", f"{left} (saw set to {left[:-1]})"),
-        right=End("flat miter", f"{right} (saw set to {right[:-1]})"),
+        left=End("flat miter", f"{left} (saw set to {left[:-1]})", side.left),
+        right=End("flat miter", f"{right} (saw set to {right[:-1]})", side.right),
         long_side=side.outside,
         short_side=side.inside,
         drawing=mitered_piece(show, side.width, side.outside, side.inside, cuts, given=None),

@@ -1,0 +1,114 @@
+"""What is said of a set-up that no saw reaches: one place for every question.
+
+A question declares which answers are set at the saw (`Answer.sets`), and its parts how each end is
+set (`End.turned`, `End.tilted`); nothing else need be done for the words to be told.
+
+Work that is turned a quarter, square to the fence or up on edge, is cut at the same angle by the
+rest to 90: common practice. A compound cut in work that leans as it will in its place needs no
+tilt, and its turn is arccos (cos turned x cos tilted): the angle between the cut and a square one.
+"""
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from sawside.geometry.angles import arcsine, cosine
+from sawside.lengths.real import Exact, nearby, sign
+from sawside.lengths.show import angle_text
+from sawside.wood.saw import TILTS_TO, TURNS_TO
+
+_NEVER = (
+    "Never hold it there by hand: common practice, no source; the saw maker's instructions come "
+    "first."
+)
+
+
+class SetUp(NamedTuple):
+    """Degrees from square and from upright; 0 where the saw isn't turned or tilted."""
+
+    turned: Exact = Fraction(0)
+    tilted: Exact = Fraction(0)
+
+
+def past_the_saw(reckoner, given, found):
+    """The cautions for the set-ups of a `Reckoning` that no saw reaches, each once."""
+    return tuple(
+        dict.fromkeys(
+            text for set_up in _set_ups(reckoner, given, found) if (text := _caution(set_up))
+        )
+    )
+
+
+def step_past(end):
+    """What the list of pieces adds to an end that no saw reaches, or None."""
+    set_up = SetUp(end.turned, end.tilted)
+    if not _is_past(set_up):
+        return None
+    if _leans(set_up):
+        turned = _turned_leaning(set_up)
+        past = turned > TURNS_TO
+        return f"leaning in a jig: {_degrees(90 - turned if past else turned)}"
+    if set_up.tilted > TILTS_TO:
+        return f"on edge in a jig: {_degrees(90 - set_up.tilted)}"
+    return f"square to the fence in a jig: {_degrees(90 - set_up.turned)}"
+
+
+def _set_ups(reckoner, given, found):
+    for answer in reckoner.answers:
+        degrees = found.answers.get(answer.key)
+        way = answer.sets(given) if callable(answer.sets) else answer.sets
+        if degrees is None or way is None:
+            continue
+        if way == "turned":
+            yield SetUp(turned=degrees)
+        else:
+            yield SetUp(found.answers.get(answer.with_turn, Fraction(0)), degrees)
+    for part in found.parts:
+        for end in (part.left, part.right):
+            yield SetUp(end.turned, end.tilted)
+
+
+def _is_past(set_up):
+    return set_up.turned > TURNS_TO or set_up.tilted > TILTS_TO
+
+
+def _leans(set_up):
+    return sign(set_up.turned) > 0 and set_up.tilted > TILTS_TO
+
+
+def _turned_leaning(set_up):
+    turned, tilted = (nearby(each) for each in set_up)  # told to a hundredth of a degree
+    return 90 - arcsine(cosine(turned) * cosine(tilted))
+
+
+def _degrees(angle):
+    return angle_text(angle, 2)
+
+
+def _caution(set_up):
+    if not _is_past(set_up):
+        return None
+    turned, tilted = (_degrees(each) for each in set_up)
+    if _leans(set_up):
+        leaning = _turned_leaning(set_up)
+        text = (
+            f"Few saws tilt to {tilted} (most stop at about {TILTS_TO}°). Hold the work in a jig "
+            "at its own slope, as it'll be in its place, with the blade upright"
+        )
+        if leaning <= TURNS_TO:
+            return f"{text} and the saw turned to {_degrees(leaning)}. {_NEVER}"
+        return (
+            f"{text}. That is a miter of {_degrees(leaning)}: clamp the jig square to the fence "
+            f"and turn the saw the rest to 90, {_degrees(90 - leaning)}. {_NEVER}"
+        )
+    if set_up.tilted > TILTS_TO:
+        return (
+            f"Few saws tilt to {tilted} (most stop at about {TILTS_TO}°). Stand the work on edge "
+            "against a tall jig, or lay it flat where it stood on edge, and tilt the blade the "
+            f"rest to 90, {_degrees(90 - set_up.tilted)}. {_NEVER}"
+        )
+    same = f", with the blade still tilted to {tilted}" if sign(set_up.tilted) else ""
+    return (
+        f"Few saws turn to {turned} (most stop at about {TURNS_TO}°). Clamp the work to a jig that "
+        f"holds it square to the fence, and turn the saw the rest to 90, "
+        f"{_degrees(90 - set_up.turned)}{same}. {_NEVER}"
+    )
