@@ -45,6 +45,63 @@ def test_the_longest_screw_leaves_just_what_was_asked(cleat, side, sink):
     assert exact(again["reach"]) == longest - cleat + sink
 
 
+def test_where_the_screw_comes_through_nothing_is_told_as_left():
+    said = reckon(KEY, **SHELF, screw="1 1/2")["by_key"]
+    assert "left" not in said
+    assert "left" in reckon(KEY, **SHELF, screw="1 7/16")["by_key"]
+
+
+@given(
+    st.fractions(2, 20, max_denominator=16),
+    st.sampled_from([12, 16, 24]),
+    st.fractions(20, 90, max_denominator=8),
+)
+def test_back_screws_are_in_every_stud_that_is_far_enough_from_the_ends(first, apart, inside):
+    """The studs are walked along the wall, one after the other."""
+    said = ask(
+        KEY, inside=f"{inside} in", depth="12", first_stud=f"{first} in", studs=f"{apart} in"
+    )
+    studs = [first + number * apart for number in range(40)]
+    behind = [stud for stud in studs if Fraction(3, 2) <= stud <= inside - Fraction(3, 2)]
+    if not behind:
+        assert errors(said)["first_stud"]["kind"] == "impossible"
+        return
+    found = {each["key"]: each for each in said["answers"]}
+    assert [exact(item) for item in found["back_screws"]["items"]] == behind
+    one = any("Only one stud" in caution for caution in said["cautions"])
+    assert one == (len(behind) == 1)
+
+
+def test_without_a_stud_the_back_screws_are_spread_and_it_says_so():
+    said = reckon(KEY, **SHELF)
+    places = [exact(item) for item in said["by_key"]["back_screws"]["items"]]
+    assert (places[0], places[-1]) == (Fraction(3, 2), 35 - Fraction(3, 2))
+    assert any("Find the studs" in caution for caution in said["cautions"])
+
+
+@pytest.mark.parametrize(
+    ("display", "longest", "sold", "back"),
+    [("in", "1 11/32″", "1 1/4″", "2 1/4″"), ("mm", "≈ 34.1 mm", "30.0 mm", "60.0 mm")],
+)
+def test_screws_are_offered_as_they_are_sold(display, longest, sold, back):
+    """Lengths in which screws are sold: from memory. 3/4 + 23/32 − 1/8 = 1 11/32.
+
+    Through a cleat of 3/4, drywall of 1/2 and an inch into the stud a screw is 2 1/4.
+    """
+    said = reckon(KEY, {"display": display}, **SHELF, side="23/32")["by_key"]
+    assert said["longest"]["text"] == longest.removeprefix("≈ ")
+    assert (said["sold"]["text"], said["back_screw"]["text"]) == (sold, back)
+
+
+@given(thicknesses, thicknesses, st.fractions("1/16", "1/4", max_denominator=16))
+def test_a_screw_that_is_sold_stays_clear_and_gets_through_the_cleat(cleat, side, spare):
+    form = {"thickness": f"{cleat} in", "side": f"{side} in", "spare": f"{spare} in"}
+    said = reckon(KEY, **SHELF | form)["by_key"]
+    if "sold" in said:
+        assert cleat < exact(said["sold"]) <= exact(said["longest"])
+    assert exact(said["back_screw"]) >= cleat + Fraction(1, 2) + 1
+
+
 @pytest.mark.parametrize(
     ("screw", "warned"),
     [("1 1/2", "comes through"), ("1 7/16", "is left before"), ("1", "less than half")],
@@ -52,7 +109,7 @@ def test_the_longest_screw_leaves_just_what_was_asked(cleat, side, sink):
 def test_a_screw_that_is_too_long_or_too_short_is_warned_of_first(screw, warned):
     assert warned in reckon(KEY, **SHELF, screw=screw)["cautions"][0]
     usual = reckon(KEY, **SHELF, screw="1 1/4")["cautions"]
-    assert len(usual) == 2
+    assert len(usual) == 3  # and that the studs are to be found
     assert any("licensed practice" in caution for caution in usual)
 
 
@@ -71,6 +128,10 @@ def test_each_shelf_needs_two_side_cleats_and_one_at_the_back():
         ({"sink": "3/4"}, "sink", "impossible"),
         ({"screw": "3/4"}, "screw", "impossible"),
         ({"spare": "1"}, "spare", "impossible"),
+        ({"spare": "4", "screw": "1 1/4"}, "spare", "impossible"),
+        ({"spare": "3/4"}, "spare", "impossible"),
+        ({"first_stud": "34"}, "first_stud", "impossible"),
+        ({"first_stud": "5", "studs": "0"}, "studs", "range"),
         ({"screw": "1//4"}, "screw", "unreadable"),
         ({"spacing": "0"}, "spacing", "range"),
     ],

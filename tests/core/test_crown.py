@@ -98,6 +98,41 @@ def test_square_corners_change_the_top_edge_by_the_projection():
         assert part["length"]["exact"] == str(tips)
 
 
+@settings(max_examples=60)
+@given(
+    st.sampled_from(["inside", "outside", "square"]),
+    st.sampled_from(["inside", "outside", "square"]),
+    st.integers(40, 170), st.integers(40, 170), st.sampled_from(["top", "bottom"]),
+)  # fmt: skip
+def test_the_molding_it_takes_reaches_from_the_outermost_corner_to_the_other(
+    left, right, left_corner, right_corner, measured_on
+):
+    """Points of the two edges in plan, worked with floats: both corners of both ends."""
+    if left == right == "square":
+        return
+    projection = 2.0
+    values = {"found": "legs", "projection": "2", "drop": "3", "measured": "60",
+              "measured_on": measured_on, "left_end": left, "right_end": right,
+              "left_corner": str(left_corner), "right_corner": str(right_corner)}  # fmt: skip
+    told = exactly("crown", **values)
+    bottom = float(told["bottom"])
+    ends = []
+    for kind, corner, at, way in ((left, left_corner, 0.0, -1), (right, right_corner, bottom, 1)):
+        slant = 0.0 if kind == "square" else projection / np.tan(np.radians(corner / 2))
+        ends += [at, at + way * slant * (1 if kind == "outside" else -1)]
+    assert float(told["tips"]) == pytest.approx(max(ends) - min(ends))
+    said = reckon("crown", **values)
+    assert said["parts"][0]["length"]["text"] == said["by_key"]["tips"]["text"]
+
+
+def test_a_piece_between_an_inside_and_an_outside_corner_takes_more_than_either_edge():
+    """Worked by hand: both edges 41 7/16, and the projection of 2 7/8 beyond them."""
+    said = reckon("crown", found="legs", drop="3 1/4", projection="2 7/8", measured="41 7/16",
+                  left_end="inside", right_end="outside")["by_key"]  # fmt: skip
+    assert said["top"]["text"] == said["bottom"]["text"] == "41 7/16″"
+    assert said["tips"]["text"] == "44 5/16″"
+
+
 def test_the_mirror_image_swaps_left_and_right():
     swap = {"left": "right", "right": "left"}
     for saw in ("left", "right", "both"):

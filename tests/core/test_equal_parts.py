@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 from asking import ask, errors, exact, reckon
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 wholes = st.fractions(min_value=10, max_value=400, max_denominator=64)
@@ -78,8 +78,13 @@ def test_a_gap_is_marked_at_both_sides(whole, parts, gap):
 @given(wholes, counts, st.sampled_from(["nothing", "kerf", "gap"]), between,
        st.sampled_from(["1/4", "1/16", "1/64"]))  # fmt: skip
 def test_parts_by_the_marks_differ_by_no_more_than_two_marks(whole, parts, kind, width, mark):
-    """Each end of a part is off by half a mark at most, so two parts differ by two at most."""
-    said = ask_parts(whole, parts, kind, None if kind == "nothing" else width, mark=mark)
+    """Each end of a part is off by half a mark at most, so two parts differ by two at most.
+
+    Parts no longer than a mark may be refused, since marks leave nothing of some.
+    """
+    room = 0 if kind == "nothing" else width
+    assume((whole - (parts - 1) * room) / parts > Fraction(mark))
+    said = ask_parts(whole, parts, kind, room or None, mark=mark)
     sizes, part = items(said, "sizes"), exact(said["by_key"]["part"])
     step = Fraction(mark)
     assert all(abs(size - part) <= step for size in sizes)
@@ -89,6 +94,11 @@ def test_parts_by_the_marks_differ_by_no_more_than_two_marks(whole, parts, kind,
         marks = [Fraction(item["mark"]) for item in said["by_key"]["marks"]["items"]]
         filled = sum(b - a for a, b in zip(marks[::2], marks[1::2], strict=True))
     assert sum(sizes) + filled == whole
+
+
+def test_parts_that_the_marks_leave_nothing_of_are_refused():
+    said = ask("equal_parts", {"mark": "1/4"}, whole="1 in", parts="21", between="nothing")
+    assert errors(said)["parts"]["kind"] == "impossible"
 
 
 @given(wholes, counts)

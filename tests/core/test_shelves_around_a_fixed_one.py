@@ -81,3 +81,10 @@ def test_the_drawing_shows_which_shelf_was_fixed():
     (fixed,) = [shape for shape in said["drawing"]["shapes"] if shape.get("role") == "hatch"]
     assert max(y for _, y in fixed["points"]) == -20
     assert "Shelf 2 is the fixed one" in said["drawing"]["words"]
+
+
+def test_an_opening_that_the_marks_leave_nothing_of_is_refused():
+    case = {"height": "40 1/16", "fixed_at": "13 3/8", "thickness": "23/32", "below": "17"}
+    said = ask("shelves_around_a_fixed_one", {"mark": "1/2"}, **case, least="8")
+    assert errors(said)["thickness"]["kind"] == "impossible"
+    assert "finer marks" in said["error"]["remedy"]

@@ -186,6 +186,18 @@ def test_six_pieces_come_into_the_project_with_drawings():
         assert "at the saw" in piece["drawing"]["words"]
 
 
+def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side():
+    """The back wall's corner takes 3/4 off its face, the self-return adds 3/4: by hand."""
+    said = reckon("wrap", around="alcove", width="36", layers=[{"projection": "3/4"}],
+                  left_side="self_return", left_depth="15", right_side="none")  # fmt: skip
+    wall = parts(said)["layer_1_left_wall"]
+    assert sides(wall) == ("14 1/4″", "14 1/4″")
+    assert wall["length"]["text"] == "15″"
+    items = {item["label"]: item["text"] for item in said["by_key"]["pieces"]["items"]}
+    assert items["1. Left wall, tip to tip"] == "15″"
+    assert "15″ from tip to tip" in str(wall["drawing"])
+
+
 def test_stock_is_the_long_sides_and_the_kerfs():
     """Square ends take the kerf, ends at 45 take it times the root of 2: plane trigonometry."""
     said = reckon("wrap", {"mark": ".001 in"}, **wrap(stick="48"))["by_key"]

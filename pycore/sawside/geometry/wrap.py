@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from sawside.geometry.angles import cosine, sine
 from sawside.geometry.miter import allowance, half_corner
-from sawside.lengths.real import Exact, nearby
+from sawside.lengths.real import Exact, nearby, sign
 
 RIGHT_ANGLE = Fraction(90)
 
@@ -64,6 +64,18 @@ class Piece:
         """(long side, short side)."""
         back, face = self.back, self.face
         return (face, back) if face >= back else (back, face)
+
+    @property
+    def tip_to_tip(self):
+        """What is cut off a stick: more than either side where one end opens and one closes."""
+        return self.back + sum(
+            (adds for adds in (self.left_adds, self.right_adds) if sign(adds) > 0), Fraction(0)
+        )
+
+    @property
+    def is_between(self):
+        """Whether neither side goes from tip to tip."""
+        return sign(self.left_adds) * sign(self.right_adds) < 0
 
 
 def outside_corner(name, degrees):

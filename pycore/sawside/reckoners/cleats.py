@@ -16,8 +16,10 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
+from sawside.wood.screws import STUD_HOLD, longest_sold, shortest_sold
 
 _SQUARE = End("square", "0°")
+_BACK = ("back", ("yes",))
 _CAUTIONS = (
     "Drill lead holes as the screw's maker says, and drive no screw where wires or pipes may be.",
     "What a cleat carries depends on what its screws are in: fasten a back cleat to studs, and "
@@ -37,6 +39,43 @@ def compute(given, show):
             field="setback",
         )
     places = _screws(given, show, side_length)
+    longest, screw, reach = _reach(given, show)
+    through = given.thickness - given.sink
+    metric = show.settings.display == "mm"
+    sold = longest_sold(longest, metric)
+    answers = {
+        "side_cleat": side_length,
+        "screws": [(f"Screw {number}", place) for number, place in enumerate(places, 1)],
+        "reach": on_fine_marks(reach, show),
+        "longest": on_fine_marks(longest, show),
+    }
+    if given.side > reach:
+        answers["left"] = on_fine_marks(given.side - reach, show)
+    if sold is not None and sold > through:
+        answers["sold"] = on_fine_marks(sold, show)
+    pieces = [("side", "Side cleat", side_length, 2, places)]
+    if back:
+        answers["back_cleat"] = given.inside
+        back_places = _back_screws(given, show)
+        pieces.append(("back", "Back cleat", given.inside, 1, back_places))
+        answers["back_screws"] = [
+            (f"Screw {number}", place) for number, place in enumerate(back_places, 1)
+        ]
+        bought = shortest_sold(through + given.wall + STUD_HOLD, metric)
+        if bought is not None:
+            answers["back_screw"] = on_fine_marks(bought, show)
+    parts = tuple(_part(given, show, *piece) for piece in pieces)
+    return Reckoning(
+        answers=answers,
+        working=tuple(_working(given, show, side_length, back, screw, places)),
+        drawing=parts[0].drawing,
+        cautions=(*_warnings(given, show, reach), *_on_studs(given, answers), *_CAUTIONS),
+        parts=parts,
+    )
+
+
+def _reach(given, show):
+    """(the longest screw, the one that is taken, how far it reaches into the side), inches."""
     through = given.thickness - given.sink
     if through <= 0:
         raise Refusal(
@@ -46,38 +85,61 @@ def compute(given, show):
             "Sink it less.",
             field="sink",
         )
+    if given.spare >= given.side:
+        raise Refusal(
+            "impossible",
+            f"With {show.text(given.spare)} left before the point no screw reaches into a side of "
+            f"{show.text(given.side)}.",
+            f"Leave less than {show.text(given.side)}.",
+            field="spare",
+        )
     longest = through + given.side - given.spare
     screw = longest if given.screw is None else given.screw
-    reach = screw - through
-    if reach <= 0:
+    if screw <= through:
         raise Refusal(
             "impossible",
             f"A screw of {show.text(screw)} does not get through the cleat.",
             "Take a longer screw, sink it deeper, or take a thinner cleat.",
-            field="spare" if given.screw is None else "screw",
+            field="screw",
         )
-    answers = {
-        "side_cleat": side_length,
-        "screws": [(f"Screw {number}", place) for number, place in enumerate(places, 1)],
-        "reach": on_fine_marks(reach, show),
-        "longest": on_fine_marks(longest, show),
-        "left": on_fine_marks(given.side - reach, show),
-    }
-    pieces = [("side", "Side cleat", side_length, 2, places)]
-    if back:
-        answers["back_cleat"] = given.inside
-        pieces.append(("back", "Back cleat", given.inside, 1, _screws(given, show, given.inside)))
-        answers["back_screws"] = [
-            (f"Screw {number}", place) for number, place in enumerate(pieces[1][4], 1)
-        ]
-    parts = tuple(_part(given, show, *piece) for piece in pieces)
-    return Reckoning(
-        answers=answers,
-        working=tuple(_working(given, show, side_length, back, screw, places)),
-        drawing=parts[0].drawing,
-        cautions=(*_warnings(given, show, reach), *_CAUTIONS),
-        parts=parts,
-    )
+    return longest, screw, screw - through
+
+
+def _back_screws(given, show):
+    """The places of the back cleat's screws from its left end: on studs, where those are known."""
+    if given.first_stud is None:
+        return _screws(given, show, given.inside)
+    last = given.inside - given.end
+    places = []
+    stud = given.first_stud
+    while stud <= last:
+        if stud >= given.end:
+            places.append(stud)
+        stud += given.studs
+    if not places:
+        raise Refusal(
+            "impossible",
+            f"No stud is behind a back cleat of {show.text(given.inside)}, "
+            f"{show.text(given.end)} or more from its ends.",
+            "Check where the first stud is, or set screws closer to the ends.",
+            field="first_stud",
+        )
+    return places
+
+
+def _on_studs(given, answers):
+    if "back_screws" not in answers:
+        return
+    if given.first_stud is None:
+        yield (
+            "The back cleat's screws are spread evenly here. Find the studs, and give the first "
+            "one and their spacing to have the screws in them."
+        )
+    elif len(answers["back_screws"]) == 1:
+        yield (
+            "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
+            "blocking."
+        )
 
 
 def _part(given, show, key, name, long, many, places):
@@ -170,6 +232,31 @@ RECKONER = Reckoner(
         ),
         choice("back", "Cleat at the back", {"yes": "Yes, from side to side", "no": "No"}),
         length(
+            "first_stud",
+            "First stud",
+            help="From the left end of the back cleat to the center of a stud.",
+            may_be_blank=True,
+            blank_means="The back cleat's screws are spread evenly.",
+            shown_when=_BACK,
+        ),
+        length(
+            "studs",
+            "Stud spacing",
+            help="Center to center.",
+            default="16 in",
+            least="4 in",
+            most="48 in",
+            shown_when=_BACK,
+        ),
+        length(
+            "wall",
+            "Wall covering",
+            help="Drywall, plaster or paneling between the back cleat and the studs.",
+            default='1/2"',
+            most="4 in",
+            shown_when=_BACK,
+        ),
+        length(
             "side",
             "Thickness of the side",
             help="What the screw goes into, as measured.",
@@ -206,18 +293,24 @@ RECKONER = Reckoner(
         Answer("side_cleat", "Side cleats, two for each shelf"),
         Answer("back_cleat", "Back cleat"),
         Answer("longest", "Longest screw"),
+        Answer("sold", "Longest screw that is sold"),
         Answer("reach", "The screw's reach into the side"),
         Answer("left", "Wood left before the point"),
         Answer("screws", "Screws from the end of a side cleat", "lengths"),
         Answer("back_screws", "Screws from the end of the back cleat", "lengths"),
+        Answer("back_screw", "Screw to buy for the back cleat"),
     ),
-    source="Arithmetic; spacing and end distance are common practice, no source.",
+    source=(
+        "Arithmetic; spacing, end distance and 1″ or more in a stud are common practice, no "
+        "source. Screws as they are sold: from memory."
+    ),
     compute=compute,
     example={
         "inside": "35 3/16",
         "depth": "14 1/4",
         "side": "23/32",
         "screw": "1 1/4",
+        "first_stud": "5 3/4",
         "shelves": "2",
     },
 )  # fmt: skip

@@ -74,7 +74,8 @@ def compute(given, show):
                         "right_held": half_corner(other.corner)}  # fmt: skip
     edges = edges_of(given, show, spring, made)
     if edges:
-        answers |= {"top": edges["top"], "bottom": edges["bottom"]}
+        tips = _tip_to_tip(cuts, edges)
+        answers |= {"tips": tips, "top": edges["top"], "bottom": edges["bottom"]}
     for cut in made:
         answers |= {f"{cut.side}_flat": flat_text(cut), f"{cut.side}_up": held_text(cut)}
     answers |= {"held": half_corner(first.corner), "spring": spring.lean.degrees}
@@ -98,7 +99,7 @@ def compute(given, show):
             words, float(nearby(spring.lean.degrees)), (spring_text(spring), *reach), face
         ),
         cautions=(*cautions_at_the_saw(*short), *_CAUTIONS),
-        parts=(_part(spring, cuts, edges, face_view(words, face)),) if edges else (),
+        parts=(_part(spring, cuts, edges, tips, face_view(words, face)),) if edges else (),
     )
 
 
@@ -141,6 +142,9 @@ def _working(given, show, spring, cuts, edges):
             f"{degrees_text(cut.corner / 2)}°{show.equals(abs(cut.adds))}"
         )
     yield f"{EDGES[other].capitalize()}: {steps}{show.equals(edges[other])}"
+    out = "".join(f" + {show.number(cut.adds)}" for cut in cuts if cut.kind == "outside")
+    tips = _tip_to_tip(cuts, edges)
+    yield f"From tip to tip: {show.number(edges['bottom'])}{out}{show.equals(tips)}"
 
 
 def _role(given, leg):
@@ -172,10 +176,14 @@ def _words(spring, cuts, edges, show):
     )
 
 
-def _part(spring, cuts, edges, drawn):
-    """The whole piece, from tip to tip."""
-    adds = [cut.adds if cut else Fraction(0) for cut in cuts]
-    whole = edges["bottom"] + sum((each for each in adds if each > 0), Fraction(0))
+def _tip_to_tip(cuts, edges):
+    """The molding that a piece takes: neither edge, where one reaches further at each end."""
+    out = (cut.adds for cut in cuts if cut and cut.kind == "outside")
+    return edges["bottom"] + sum(out, Fraction(0))
+
+
+def _part(spring, cuts, edges, whole, drawn):
+    """The whole piece, `whole` inches from tip to tip."""
     ends = [
         End(
             "compound miter",
@@ -250,6 +258,7 @@ RECKONER = Reckoner(
         Answer("right_miter", "Saw turned for the right end", "angle", sets="turned"),
         Answer("right_tilt", "Blade tilted for the right end", "angle", sets="tilted",
                with_turn="right_miter"),
+        Answer("tips", "From tip to tip: the molding it takes"),
         Answer("top", "Top edge"),
         Answer("bottom", "Bottom edge"),
         Answer("left_flat", "Left end, flat on the table", "text"),

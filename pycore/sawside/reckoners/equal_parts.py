@@ -34,6 +34,13 @@ def compute(given, show):
     ends = [begin + part for begin in begins]
     named = _marks(begins, ends, given.between)
     sizes = _sizes(begins, ends, between, given.between, show)
+    if min(sizes) <= 0:
+        raise Refusal(
+            "impossible",
+            f"Each part is {fine_text(part, show)}: on these marks nothing is left of some.",
+            "Take fewer parts, or choose finer marks in Settings.",
+            field="parts",
+        )
     difference = max(sizes) - min(sizes)
     return Reckoning(
         answers={

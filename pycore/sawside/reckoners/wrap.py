@@ -50,9 +50,14 @@ def compute(given, show):
     several = len(projections) > 1
     named = [(name_of(piece, several), piece) for piece in pieces]
     answers = {
-        "first": pieces[0].sides[0],
-        "pieces": _numbered(named, 0),
-        "short_sides": _numbered(named, 1),
+        "first": pieces[0].tip_to_tip,
+        "pieces": [
+            (f"{at}. {name}{', tip to tip' if piece.is_between else ''}", piece.tip_to_tip)
+            for at, (name, piece) in enumerate(named, 1)
+        ],
+        "short_sides": [
+            (f"{at}. {name}", piece.sides[1]) for at, (name, piece) in enumerate(named, 1)
+        ],
         "order": order_of(pieces, several),
         "at_the_saw": AT_THE_SAW,
         "stock": [
@@ -89,17 +94,13 @@ def _refuse_what_vanishes(show, pieces):
             )
 
 
-def _numbered(named, which):
-    return [(f"{at}. {name}", piece.sides[which]) for at, (name, piece) in enumerate(named, 1)]
-
-
 def _taken(piece, width):
-    """What a piece takes of a stick: its long side, and a cut of `width` along it at each end."""
+    """What a piece takes of a stick: its tips, and a cut of `width` along it at each end."""
     left, right = (
         along_the_edge(width, adds, piece.projection)
         for adds in (piece.left_adds, piece.right_adds)
     )
-    return piece.sides[0] + left + right
+    return piece.tip_to_tip + left + right
 
 
 def _by_layer(pieces, width):
@@ -143,15 +144,21 @@ def _part(show, name, piece, layers):
     return Part(
         key=f"layer_{piece.layer}_{piece.leg.key}",
         name=name,
-        length=long_side,
+        length=piece.tip_to_tip,
         width=layers[piece.layer - 1].height,
         thickness=piece.projection,
         left=ends[0],
         right=ends[1],
         long_side=long_side,
         short_side=short_side,
-        drawing=edge_piece(show, name, piece.projection, piece.back, cuts),
+        drawing=edge_piece(
+            show, name, piece.projection, piece.back, cuts, note=_between(show, piece)
+        ),
     )
+
+
+def _between(show, piece):
+    return f"{show.text(piece.tip_to_tip)} from tip to tip" if piece.is_between else None
 
 
 RECKONER = Reckoner(

@@ -3,6 +3,7 @@
 from sawside.errors import Refusal
 from sawside.geometry.case import EDGES, FEET, HEADS, ORIGINS, Case
 from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, choice, length
 
 MOST_SHELVES = 60
@@ -132,8 +133,19 @@ def numbered(name, values):
 
 
 def marked_answers(shelving, show):
-    """The answers of `MARKED`, and the marks themselves."""
+    """The answers of `MARKED`, and the marks themselves.
+
+    "impossible" where the marks leave nothing of an opening.
+    """
     found = shelving.openings_marked(show.mark)
+    for number, opening in enumerate(found, 1):
+        if sign(opening) <= 0:
+            raise Refusal(
+                "impossible",
+                f"On these marks nothing is left of opening {number}: the shelves are too close.",
+                "Give fewer shelves or larger openings, or choose finer marks in Settings.",
+                field="thickness",
+            )
     fine = [on_fine_marks(each, show) for each in found]
     answers = {
         "marks": numbered("Shelf", shelving.marks),

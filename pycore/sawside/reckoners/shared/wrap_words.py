@@ -80,6 +80,12 @@ def working_of(show, pieces, sides, several):
             f"{name_of(piece, several)}, face: {show.number(piece.back)}{terms}"
             f"{show.equals(piece.face)}"
         )
+        if piece.is_between:
+            out = max(piece.left_adds, piece.right_adds)
+            lines.append(
+                f"{name_of(piece, several)}, tip to tip: {show.number(piece.back)} + "
+                f"{show.number(out)}{show.equals(piece.tip_to_tip)}"
+            )
     if several:
         lines.append("The back of each layer is the face of the one beneath, unrounded")
     return tuple(lines)
