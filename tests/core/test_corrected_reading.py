@@ -144,3 +144,9 @@ def test_the_drawing_shows_the_reading_and_the_truth(hook, reading):
         end for shape in drawn["shapes"] if "from" in shape for end in (shape["from"], shape["to"])
     ]
     assert all(left <= x <= right for x, _ in ends)
+
+
+def test_a_hook_that_is_off_by_more_than_the_reading_is_refused():
+    tape = {"which": "typed", "block": "6", "block_reads": "6 1/16"}
+    said = ask("corrected_reading", reading="1/32", **tape)
+    assert errors(said)["reading"]["kind"] == "impossible"

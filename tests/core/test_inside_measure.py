@@ -56,7 +56,7 @@ def test_a_tape_whose_hook_is_bent_is_corrected_first():
         "inside_measure", {"tapes": TAPES, "mark": "1/32"}, way="case", reading="30", tape="Bent"
     )
     assert said["answers"][0]["text"] == "33 1/32″"
-    assert "hook 1/32" in said["working"][0]["text"]
+    assert "30 + 1/32 = 30 1/32" in said["working"][0]["text"]
 
 
 def test_a_bent_tape_is_sure_only_to_within_its_doubt():
@@ -73,6 +73,7 @@ def test_a_bent_tape_is_sure_only_to_within_its_doubt():
         ({"way": "case", "reading": "30", "tape": "No case"}, "case", "missing"),
         ({"way": "case", "reading": "30", "case": "13"}, "case", "range"),
         ({"way": "block", "reading": "30"}, "block", "missing"),
+        ({"way": "bent", "reading": "1/32", "doubt": "1/16"}, "doubt", "impossible"),
         ({"way": "sticks", "first": "3", "second": "4", "overlap": "3"}, "overlap", "impossible"),
         ({"way": "hope"}, "way", "unknown"),
     ],

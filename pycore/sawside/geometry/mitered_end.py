@@ -65,9 +65,10 @@ class MiteredEnd:
             other, corner = show.number(self.neighbor), degrees_text(self.corner)
             return (
                 f"{side} end, {across} wide meets {other} wide at {corner}°: ({other} + {across} × "
-                f"cos {corner}°) ÷ sin {corner}°{show.equals(self.adds)}; arctan of that ÷ "
-                f"{across}{angle_equals(self.degrees)}; the piece that it meets is set to "
-                f"{angle_text(180 - self.corner - self.degrees, 2)}"
+                f"cos {corner}°) ÷ sin {corner}°{show.equals(self.adds)}; arctan "
+                f"({show.number(self.adds)} ÷ {across}){angle_equals(self.degrees)}; the piece "
+                f"that it meets: 180 − {corner} − {degrees_text(self.degrees)}"
+                f"{angle_equals(180 - self.corner - self.degrees)}"
             )
         if self.degrees == 0:
             return None
@@ -77,7 +78,7 @@ class MiteredEnd:
             what = "width" if self.way == "flat" else "thickness"
             return f"{side} end: {found}a 45° end adds the {what} of the stock: {across}"
         return (
-            f"{side} end at {angle_text(self.degrees)}: {found}{across} × tan {setting}° = "
+            f"{side} end: {found}{across} × tan {setting}° = "
             f"{across} × {show.pure(tangent(self.degrees))}{show.equals(self.adds)}"
         )
 

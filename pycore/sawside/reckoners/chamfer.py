@@ -52,7 +52,7 @@ def compute(given, show):
 def _working(show, given, face, edge, width):
     turn, known = show.pure(given.angle), show.number(given.measure)
     cos, sin, tan = (
-        f"{name} {turn}° = {show.pure(of(given.angle))}"
+        (f"{name} {turn}°", show.pure(of(given.angle)))
         for name, of in (("cos", cosine), ("sin", sine), ("tan", tangent))
     )
     lines = {
@@ -61,8 +61,8 @@ def _working(show, given, face, edge, width):
         "edge": (("Set-back", "÷", tan, face), ("Width", "÷", sin, width)),
     }[given.known]
     return (
-        *(f"{what}: {known} {sign} {of}; {known} {sign} {of.split(' = ')[1]}{show.equals(result)}"
-          for what, sign, of, result in lines),
+        *(f"{what}: {known} {sign} {of} = {known} {sign} {number}{show.equals(result)}"
+          for what, sign, (of, number), result in lines),
         f"Blade tilt with the face flat on the table: 90 − {turn} = {show.pure(90 - given.angle)}°",
     )  # fmt: skip
 

@@ -168,7 +168,8 @@ def _working(given, show, pieces, closed, corners):
             if sign(end.back)
         ]
         between = piece.left.kind != FREE and piece.right.kind != FREE
-        extra = f" + {show.number(given.extra)} to spring in" if given.extra and between else ""
+        springs = given.extra and between
+        extra = f" + {show.number(given.extra)}" if springs else ""
         whole = piece.back + (given.extra if between else 0)
         minus = "".join(
             f" − {show.number(end.back)}" for end in (piece.left, piece.right) if sign(end.back)
@@ -176,15 +177,15 @@ def _working(given, show, pieces, closed, corners):
         if taken:
             yield f"Wall {piece.wall}: {'; '.join(taken)}"
         yield (
-            f"Wall {piece.wall}, along the wall: {show.number(piece.length)}{minus}{extra}"
-            f"{show.equals(whole)}"
+            f"Wall {piece.wall}, along the wall{', to spring in' if springs else ''}: "
+            f"{show.number(piece.length)}{minus}{extra}{show.equals(whole)}"
         )
         for side, end in (("left", piece.left), ("right", piece.right)):
             if end.kind == COPED:
                 half = show.pure(half_corner(end.corner))
                 yield (
-                    f"Wall {piece.wall}, {side} end coped: its face is {size} × tan {half}°"
-                    f"{show.equals(end.face)} shorter"
+                    f"Wall {piece.wall}, {side} end coped: its face is shorter by {size} × tan "
+                    f"{half}°{show.equals(end.face)}"
                 )
     if closed and sum(corners) != 180 * (len(corners) - 2):
         yield (

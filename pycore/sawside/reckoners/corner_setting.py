@@ -92,10 +92,10 @@ def _by_lengths(given, show):
             field="across",
         ) from None
     least, most = corner_within(one, other, across, given.length_off)
+    square = show.pure((across**2 - (one - other) ** 2) / ((one + other) ** 2 - across**2))
     line = (
-        f"tan² of half the corner = ({c}² − ({a} − {b})²) ÷ (({a} + {b})² − {c}²) = "
-        f"{show.pure((across**2 - (one - other) ** 2) / ((one + other) ** 2 - across**2))}; the "
-        f"corner is {angle_text(between, 2)}"
+        f"tan² of half the corner: ({c}² − ({a} − {b})²) ÷ (({a} + {b})² − {c}²) = "
+        f"{square}; the corner: 2 × arctan √{square}{angle_equals(between)}"
     )
     return between, (between - least, most - between), (line,)
 

@@ -41,6 +41,13 @@ def compute(given, show):
             field="reading",
         )
     true = tape.scale * marks + hook
+    if true <= 0:
+        raise Refusal(
+            "impossible",
+            f"The hook is off by more than the reading of {show.text(given.reading)}.",
+            "Measure from a line on the tape, or check the hook's error.",
+            field="reading",
+        )
     off = true - marks
     aim = (start or 0) + (given.reading - hook) / tape.scale
     return Reckoning(
@@ -50,7 +57,7 @@ def compute(given, show):
             "way": _way(off),
             "hook": _error(tape.hook, "Every reading from the hook", show),
             "scale": _error((tape.scale - 1) * _FAR, f"Over {show.text(_FAR)} of tape", show),
-            "aim": aim,
+            **({"aim": aim} if aim > 0 else {}),
         },
         working=(*_found(tape, show), *_worked(tape, given, start, marks, true, show)),
         drawing=two_rulers(marks, true, show),

@@ -121,7 +121,8 @@ def _warnings(given, show, depth, left, cuts):
 
 def _working(given, show, width, depth, cuts):
     shelf, side = show.number(given.shelf), show.number(given.side_thickness)
-    yield f"Width: {shelf} as measured + {show.number(given.play)} play = {show.number(width)}"
+    play = show.number(given.play)
+    yield f"Width, as measured and with play: {shelf} + {play} = {show.number(width)}"
     if given.dado_depth is None:
         yield f"Depth: {side} ÷ 3 = {show.number(depth)}"
     left = given.side_thickness - depth

@@ -18,7 +18,7 @@ def compute(given, show):
     return Reckoning(
         answers={"diagonal": diagonal},
         working=(
-            f"{w} × {w} + {h} × {h}, and the square root of that{show.equals(diagonal)}",
+            f"√({w} × {w} + {h} × {h}){show.equals(diagonal)}",
             "Square when both diagonals measure the same; this is what they should both measure",
         ),
         drawing=_drawing(show, width, height, diagonal),

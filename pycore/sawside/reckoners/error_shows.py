@@ -6,11 +6,11 @@ one that is more, the other way round. A wrong length opens a joint evenly.
 
 from sawside.drawing.open_joint import open_joint
 from sawside.errors import Refusal
-from sawside.geometry.ring import last_joint, parallel_gap, true_setting, wedge
+from sawside.geometry.ring import face_length, last_joint, parallel_gap, true_setting, wedge
 from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
-from sawside.lengths.show import angle_text, degrees_text
+from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import (
     Answer,
@@ -61,6 +61,7 @@ def _setting_off(given, show):
         f"{fine_text(gap, show)} at the {place}. The gap is drawn much wider."
     )
     width, error = show.number(given.width), degrees_text(off)
+    face = show.number(face_length(given.width, cut))
     fact = "open" if small else "overlap, so that one of them has to open,"
     return Reckoning(
         answers={
@@ -74,11 +75,11 @@ def _setting_off(given, show):
         },
         working=(
             f"True setting: 180 ÷ {given.corners} = {degrees_text(true)}°",
-            f"Cut at {degrees_text(cut)}°",
-            f"Face of the cut: {width} ÷ cos {degrees_text(cut)}°",
-            f"Two faces, each {error}° off: 2 × face × sin {error}° = {show.number(gap)}",
-            f"{2 * given.corners} cuts, each {error}° off: the ring ends {angle_text(closing, 2)} "
-            f"{'short' if small else 'over'}",
+            f"Cut at {degrees_text(true)} {'−' if small else '+'} {error} = {degrees_text(cut)}°",
+            f"Face of the cut: {width} ÷ cos {degrees_text(cut)}° = {face}",
+            f"Two faces, each {error}° off: 2 × {face} × sin {error}° = {show.number(gap)}",
+            f"The ring ends {'short' if small else 'over'} by {2 * given.corners} × {error}°"
+            f"{angle_equals(closing)}",
             f"With all joints but the last pulled tight, its ends {fact} {show.number(heel)} at "
             f"the heel and {show.number(toe)} at the toe",
             _PAPER,

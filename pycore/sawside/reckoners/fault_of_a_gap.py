@@ -42,8 +42,8 @@ def compute(given, show):
         more_, true_ = show.number(more), degrees_text(true)
         sign_ = "−" if toe > heel else "+"
         working.append(
-            f"Wider at the {'toe' if toe > heel else 'heel'} by {more_}: arctan of {more_} × cos "
-            f"{true_}° ÷ (2 × {show.number(width)} {sign_} {more_} × sin {true_}°)"
+            f"Wider at the {'toe' if toe > heel else 'heel'} by {more_}: arctan ({more_} × cos "
+            f"{true_}° ÷ (2 × {show.number(width)} {sign_} {more_} × sin {true_}°))"
             f"{angle_equals(off)}"
         )
     if even:
@@ -51,7 +51,7 @@ def compute(given, show):
         faults.append(f"a piece is {fine_text(along, show)} short along its length")
         answers["length_off"] = on_fine_marks(along, show)
         working.append(
-            f"Open evenly by {show.number(even)}: ÷ cos {degrees_text(true)}° = "
+            f"Open evenly: {show.number(even)} ÷ cos {degrees_text(true)}° = "
             f"{show.number(along)} along the piece"
         )
     verdict = " and ".join(faults)

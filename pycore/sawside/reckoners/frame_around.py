@@ -2,7 +2,7 @@
 
 from sawside.drawing.frame import rectangle_drawing
 from sawside.geometry.frame import rectangle
-from sawside.lengths.show import angle_text
+from sawside.lengths.show import angle_equals, angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
 from sawside.reckoners.shared.frame_pieces import (
     FIRST_ANSWERS,
@@ -42,8 +42,7 @@ def compute(given, show):
     alike = upright == top == bottom
     if not alike:
         working += [
-            f"{each.name}, {show.number(each.width)} wide: arctan of the width that it meets ÷ its "
-            f"own: {settings_text(each)}"
+            f"{each.name}, arctan of the width that it meets ÷ its own: {_settings(show, each)}"
             for each in sides
         ]
     told = "; ".join(f"{each.name}: {settings_text(each)}" for each in sides)
@@ -90,6 +89,17 @@ def _drawing(show, inside, outside, widths, sides, told):
     )
     angles = [angle_text(each) for each in (sides[0].left, sides[1].left)]
     return rectangle_drawing(words, inside, widths, texts, angles)
+
+
+def _settings(show, side):
+    """How each end's setting is found, once where both are alike."""
+    ends = ((side.left_adds, side.left), (side.right_adds, side.right))
+    return "; ".join(
+        dict.fromkeys(
+            f"arctan ({show.number(meets)} ÷ {show.number(side.width)}){angle_equals(degrees)}"
+            for meets, degrees in ends
+        )
+    )
 
 
 RECKONER = Reckoner(

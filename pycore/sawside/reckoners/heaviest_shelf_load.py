@@ -7,7 +7,7 @@ from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 from sawside.reckoners.shared.shelf_working import load_told
-from sawside.wood.numbers import number_text
+from sawside.wood.numbers import number_text, small_text
 from sawside.wood.shelf import Load
 
 _TENTH = Fraction(1, 10)
@@ -43,7 +43,7 @@ def compute(given, show):
 
 def _line(most, own, each, pounds):
     """The working: what is left of the most sag, over what one pound takes of it."""
-    most, each, own_text = number_text(most, 4), number_text(each, 6), number_text(abs(own), 6)
+    most, each, own_text = (small_text(size) for size in (most, each, abs(own)))
     sags = f"One pound sags it {each}″, and {most}″ is the most"
     left = most
     if own:

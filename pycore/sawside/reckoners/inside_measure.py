@@ -21,15 +21,17 @@ def compute(given, show):
     if given.tape and given.tape.true(reading) != reading:
         reading = given.tape.true(reading)
         working.append(
-            f"{given.tape.name} reads {show.number(given.reading)}, in truth "
-            f"{show.number(given.tape.scale * given.reading)} + hook {show.number(given.tape.hook)}"
+            f"{given.tape.name} reads {show.number(given.reading)}; with its scale and its hook: "
+            f"{show.number(given.tape.scale * given.reading)} + {show.number(given.tape.hook)}"
             f" = {show.number(reading)}"
         )
     if given.way == "bent":
         return _bent(given, reading, working, show)
     adds, name = _added(given)
     inside = reading + adds
-    working.append(f"{show.number(reading)} + {name} {show.number(adds)}{show.equals(inside)}")
+    working.append(
+        f"Reading and {name}: {show.number(reading)} + {show.number(adds)}{show.equals(inside)}"
+    )
     return Reckoning(
         answers={"inside": inside},
         working=tuple(working),
@@ -54,6 +56,14 @@ def _added(given):
 
 
 def _bent(given, reading, working, show):
+    if given.doubt >= reading:
+        raise Refusal(
+            "impossible",
+            f"A reading of {show.text(reading)} that is sure to within {show.text(given.doubt)} "
+            "may be nothing.",
+            "Check both, or measure with a block.",
+            field="doubt",
+        )
     least, most = reading - given.doubt, reading + given.doubt
     working.append(
         f"Read in the bend: {show.number(reading)} ± {show.number(given.doubt)}, so from "

@@ -19,9 +19,16 @@ def compute(given, show):
         answers["from_inch"] = from_the_inch(found)
     number = given.length / (grid.step if grid.division else INCHES_PER["mm"])
     unit = parts_in_words(grid.division) if grid.division else "millimeters"
-    line = f"{show.number(given.length)} = {decimal_text(number, 3)} {unit}"
+    typed = show.number(given.length)
+    if grid.division and show.settings.display == "mm":
+        typed += f" ÷ {decimal_text(1 / INCHES_PER['mm'])}"
+    elif not grid.division and show.settings.display != "mm":
+        typed += f" × {decimal_text(1 / INCHES_PER['mm'])}"
+    if grid.division:
+        typed += f" × {grid.division}"
+    line = f"{typed} = {decimal_text(number, 3)} {unit}"
     if found.direction != "exact":
-        line += f" → {show.text(found)}"
+        line += f", to the mark: {show.text(found)}"
     return Reckoning(answers=answers, working=(line,))
 
 

@@ -31,7 +31,7 @@ def compute(given, _show):
             "creep": _creep(made),
         },
         working=tuple(
-            f"MPa of {name}: {number_text(each.least)} psi ÷ {number_text(PSI_IN['MPa'], 3)} = "
+            f"MPa of {name}: {number_text(each.least)} psi ÷ {number_text(PSI_IN['MPa'], 3)} ≈ "
             f"{number_text(each.least / PSI_IN['MPa'])}"
             for name, each in figures
         )

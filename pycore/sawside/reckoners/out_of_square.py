@@ -81,8 +81,7 @@ def _working(show, given, offset, goal):
         f"Top off to the right: ({p} × {p} − {q} × {q}) ÷ (4 × {w}) = {show.number(offset)}",
         f"Sine of the angle: {show.number(abs(offset))} ÷ {show.number(given.height)} = "
         f"{show.pure(abs(offset) / given.height)}",
-        f"Both diagonals when square: square root of (({p} × {p} + {q} × {q}) ÷ 2)"
-        f"{show.equals(goal)}",
+        f"Both diagonals when square: √(({p} × {p} + {q} × {q}) ÷ 2){show.equals(goal)}",
     )
 
 

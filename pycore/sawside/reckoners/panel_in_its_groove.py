@@ -75,7 +75,7 @@ def compute(given, show):
             f"Room at its dampest: {show.number(given.opening)} + 2 × "
             f"({show.number(given.groove)} − {show.number(given.clearance)}) = "
             f"{show.number(room)}",
-            f"To cut: {show.number(room)} ÷ {show.number(grown)}{show.equals(width)}",
+            f"To cut: {show.number(room)} ÷ {show.pure(grown)}{show.equals(width)}",
             change_line(show, board, cut, board.year.high, "To its dampest"),
             change_line(show, board, cut, board.year.low, "To its driest"),
         ),

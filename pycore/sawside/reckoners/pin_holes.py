@@ -33,8 +33,9 @@ def compute(given, show):
     pitch = pitch_of(given.pitch, given.own_pitch)
     refuse_rows(given, show, pitch)
     last = given.side - given.first if given.last is None else given.last
+    last = min(last, given.side - given.diameter / 2)
     try:
-        row = HoleRow.up_to(given.first, pitch, min(last, given.side - given.diameter / 2))
+        row = HoleRow.up_to(given.first, pitch, last)
     except ValueError:
         raise Refusal(
             "impossible",
@@ -71,9 +72,10 @@ def compute(given, show):
         "count": len(numbers),
         "total": 2 * given.sides * len(numbers),
         "apart": given.depth - given.front - given.back,
-        "behind": on_fine_marks(given.thickness - given.hole_depth, show),
         "left_out": _left_out_text(left_out),
     }
+    if given.thickness > given.hole_depth:
+        answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show)
     if given.wanted:
         shelves = _shelves(given, row, numbers)
         answers["shelves"] = [
@@ -119,9 +121,9 @@ def _left_out_text(numbers):
 
 def _working(given, show, row, last, left_out, answers):
     first, pitch = show.number(row.first), show.number(row.pitch)
-    place = (last - row.first) / row.pitch
+    place = (last - row.first) / row.pitch + 1
     yield (
-        f"({show.number(last)} − {first}) ÷ {pitch} = {show.pure(place)} → {row.count} "
+        f"({show.number(last)} − {first}) ÷ {pitch} + 1 = {show.pure(place)} → {row.count} "
         f"{'hole' if row.count == 1 else 'holes'}"
     )
     if row.count > 1:

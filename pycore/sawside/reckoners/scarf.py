@@ -15,7 +15,7 @@ from sawside.geometry.angles import arctangent, tangent
 from sawside.geometry.miter import along_the_edge
 from sawside.geometry.scarf import even_joints, joints_on, places
 from sawside.lengths.real import sqrt
-from sawside.lengths.show import angle_text
+from sawside.lengths.show import angle_equals, angle_text
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -145,10 +145,13 @@ def _piece(show, given, number, stretch, overlap, degrees):
 @later
 def _working(show, given, degrees, slope, overlap, face, joints, parts):
     thick, setting, steep = show.number(given.thickness), angle_text(degrees, 2), show.pure(slope)
-    found = f"A slope of 1 in {steep} is arctan {steep} = {setting} from square; " if (
-        given.cut == "slope") else ""  # fmt: skip
+    if given.cut == "slope":
+        found = f"A slope of 1 in {steep}: arctan {steep}{angle_equals(degrees)} from square; "
+        found += f"overlap {thick}"
+    else:
+        found = f"Overlap: {thick} × tan {setting} = {thick}"
     lines = [
-        f"{found}overlap {thick} × tan {setting} = {thick} × {steep}{show.equals(overlap)}",
+        f"{found} × {steep}{show.equals(overlap)}",
         f"Joint face: √({thick}² + {show.number(overlap)}²){show.equals(face)}",
     ]
     places_ = [Fraction(0), *joints, given.run]

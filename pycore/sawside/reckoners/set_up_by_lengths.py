@@ -7,7 +7,7 @@ spacer under one of two equal pins on a bar. What one mark of misplacement does 
 from sawside.drawing.set_up import rise_over_run
 from sawside.geometry.set_up import angle_of_rise, angle_of_spacer, rise_of, spacer_of, worst
 from sawside.lengths.real import nearby
-from sawside.lengths.show import angle_text, degrees_text
+from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, length
 from sawside.wood.saw import SAW_CAUTIONS
 
@@ -43,10 +43,11 @@ def compute(given, show):
         },
         working=(
             f"Rise: {show.number(run)} × tan {pure}°{show.equals(rise)}",
-            f"At its mark the angle is {angle_text(marked, 2)}; a mark further or nearer is "
-            f"{show.text(step)} of rise",
+            f"At its mark: arctan ({show.number(show.mark(rise))} ÷ {show.number(run)})"
+            f"{angle_equals(marked)}; a mark further or nearer is {show.text(step)} of rise",
             f"Spacer: {show.number(bar)} × sin {pure}°{show.equals(spacer)}",
-            f"At its mark the angle is {angle_text(spaced, 2)}",
+            f"At its mark: arcsin ({show.number(min(show.mark(spacer), bar))} ÷ "
+            f"{show.number(bar)}){angle_equals(spaced)}",
         ),
         drawing=rise_over_run(words, float(nearby(degrees)), show.text(run), show.text(rise), text),
         cautions=SAW_CAUTIONS,

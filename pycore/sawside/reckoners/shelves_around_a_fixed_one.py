@@ -99,7 +99,7 @@ def _part(given, show, name, room):
                 "Give a smaller least opening, or move the fixed shelf.",
                 field="least",
             )
-        lines.append(f"{label}: at least {show.text(given.least)} → {shelves_text(shelves)}")
+        lines.append(f"{label}: at least {show.text(given.least)}: {shelves_text(shelves)}")
     taken = shelves * t
     if taken >= room:
         raise Refusal(

@@ -114,7 +114,8 @@ def _left_over(given, show, inside, needs, openings):
     if given.rest != "shared":
         return line
     share = Fraction(inside - needs) / len(openings)
-    return f"{line}; ÷ {len(openings)}{show.equals(share)} for each opening"
+    left = show.number(inside - needs)
+    return f"{line}; for each opening {left} ÷ {len(openings)}{show.equals(share)}"
 
 
 RECKONER = Reckoner(

@@ -21,8 +21,8 @@ def compute(given, _show):
     ]
     return Reckoning(
         answers={"table": [(told, to_mark(mark, grid)) for told, mark in table]},
-        working=(f"1/{parts} in = 1 ÷ {parts} = {decimal_text(Fraction(1, parts))} in = "
-                 f"{decimal_text(1 / _MM)} ÷ {parts} mm",),
+        working=(f"1/{parts} in = 1 in ÷ {parts} = {decimal_text(Fraction(1, parts))} in = "
+                 f"{decimal_text(1 / _MM)} mm ÷ {parts}",),
     )  # fmt: skip
 
 

@@ -114,7 +114,7 @@ def _working(given, show, lean, corner, out, slant, adds, miter, tilt, through, 
         f"{angle_equals(miter)}"
     )
     if given.joint == "butt":
-        yield f"Tilted, butt joint: arcsin (sin {slope}²) = arcsin ({sine}²){angle_equals(tilt)}"
+        yield f"Tilted, butt joint: arcsin ((sin {slope})²) = arcsin ({sine}²){angle_equals(tilt)}"
     else:
         yield (
             f"Tilted: arcsin (cos {slope} × sin {turn}°) = arcsin ({cosine} × sin {turn}°)"

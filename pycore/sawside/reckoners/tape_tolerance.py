@@ -60,8 +60,8 @@ def _worked(rule, allowed, show):
         )
     fixed, each = CLASSES[rule]
     return (
-        f"Up to the next whole meter: {allowed.counted} m; {decimal_text(fixed)} + "
-        f"{decimal_text(each)} × {allowed.counted} = {decimal_text(allowed.inches / _MM)} mm "
+        f"Up to the next whole meter: {allowed.counted} m; {decimal_text(fixed)} mm + "
+        f"{decimal_text(each)} mm × {allowed.counted} = {decimal_text(allowed.inches / _MM)} mm "
         f"= {decimal_text(allowed.inches, 4)} in"
     )
 

@@ -44,12 +44,12 @@ def compute(given, show):
         for each in _measures(times, step)
     ]
     a, b = show.number(given.along), show.number(given.across)
-    room = min(given.along / legs[0], given.across / legs[1])
     return Reckoning(
         answers={"diagonal": diagonal, "along": along, "across": across, "others": others},
         working=(
-            f"The smaller of {a} ÷ {legs[0]} and {b} ÷ {legs[1]} is {show.number(room)}; down to "
-            f"a multiple of {show.number(step)} that is {show.number(unit)}",
+            f"The smaller of {a} ÷ {legs[0]} = {show.number(given.along / legs[0])} and {b} ÷ "
+            f"{legs[1]} = {show.number(given.across / legs[1])}; down to a multiple of "
+            f"{show.number(step)}: {show.number(unit)}",
             f"Along the first wall: {legs[0]} × {show.number(unit)}{show.equals(along)}",
             f"Along the second wall: {legs[1]} × {show.number(unit)}{show.equals(across)}",
             f"Between the marks: 5 × {show.number(unit)}{show.equals(diagonal)}",

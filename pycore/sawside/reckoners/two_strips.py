@@ -80,8 +80,8 @@ def compute(given, show):
         working=(
             line,
             f"Narrower strip: {show.number(wide)} − {show.number(back)}{show.equals(narrow)}",
-            f"Fence to blade: {show.number(wide)} + {show.number(given.clean_up)} to plane off"
-            f"{show.equals(setting)}",
+            f"Fence to blade, with what is planed off: {show.number(wide)} + "
+            f"{show.number(given.clean_up)}{show.equals(setting)}",
             _assembled(given, show, wide, narrow, height, projection),
             f"Smallest board: 2 × {show.number(given.least)}{plus_back} + "
             f"{rough_lost.replace('−', '+')}{show.equals(least)}",

@@ -15,6 +15,12 @@ def number_text(value, places=0):
     return f"{int(whole):,}{point}{decimals}"
 
 
+def small_text(value, digits=5):
+    """A small number from 0 up, so that `digits` of its digits are told: "0.000029123"."""
+    places = next((each for each in range(30) if value * 10**each >= 10 ** (digits - 1)), 0)
+    return number_text(value, places)
+
+
 def percent_text(value, places=1):
     """A percentage: "9.2 %"."""
     return f"{number_text(value, places)} %"

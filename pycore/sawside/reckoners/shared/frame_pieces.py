@@ -6,7 +6,7 @@ from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
-from sawside.lengths.show import angle_text
+from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -175,15 +175,22 @@ def stock(given, show, sides):
         totals.append((f"{text} wide", total))
         name = "stick" if number == 1 else "sticks"
         bought.append(f"{number} {name} of {show.text(given.stick)}, {text} wide")
-        lines += [
-            f"{side.name}: {show.number(side.outside)} and a cut {show.number(given.kerf)} wide, "
-            f"slanting: {show.number(side.taken(given.kerf) - side.outside)} along the edge"
-            for side in kinds
-        ]
-        lines.append(
-            f"Pieces {text} wide, {sum(many for _, many in taken)} in all{show.equals(total)}"
+        lines += [_slanting(show, given.kerf, side) for side in kinds]
+        pieces = " + ".join(
+            f"{many} × {show.number(each)}" if many > 1 else show.number(each)
+            for each, many in taken
         )
+        lines.append(f"Stock {text} wide: {pieces}{show.equals(total)}")
     return {"total": totals, "sticks": ", ".join(bought)}, tuple(lines)
+
+
+def _slanting(show, kerf, side):
+    """The line of working that adds to a piece what its cut takes along the edge."""
+    steep = max(side.left, side.right, key=nearby)
+    return (
+        f"{side.name}, with a cut that slants: {show.number(side.outside)} + {show.number(kerf)} ÷ "
+        f"cos {degrees_text(steep)}° = {show.number(side.taken(kerf))}"
+    )
 
 
 def parts(show, sides):
