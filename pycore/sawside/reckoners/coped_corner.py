@@ -15,12 +15,12 @@ from sawside.reckoners.declaration import (
     Part,
     Reckoner,
     Reckoning,
-    angle,
     choice,
     count,
     length,
     rows,
 )
+from sawside.reckoners.shared.corner_field import corner_field, corner_of
 from sawside.wood.saw import cautions_at_the_saw
 
 _AROUND = {
@@ -44,7 +44,10 @@ def compute(given, show):
     """Each piece along its wall in inches; corners other than square make irrational ones."""
     closed = given.around == "room"
     walls = [wall.length for wall in given.walls]
-    corners = [wall.corner for wall in given.walls]
+    corners = [
+        corner_of(wall, "corner", most=150, outside=False, field="walls", row=row, part="corner")
+        for row, wall in enumerate(given.walls)
+    ]
     first = _first(given, walls, corners, closed)
     pieces = coped_run(walls, corners, given.projection, first, closed=closed)
     parts = [_part(given, show, piece) for piece in pieces]
@@ -209,8 +212,8 @@ RECKONER = Reckoner(
             (
                 length("length", "Length", help="Along the wall, where the molding goes.",
                        least="1/4 in"),
-                angle("corner", "Corner at its right", default="90", least="30", most="150",
-                      help="With the next wall, measured in the room; unused at the end of a row."),
+                corner_field("corner", "Corner at its right", "it and the next wall", least=30,
+                             only="Inside corners only; unused at the end of a row."),
             ),
             row_label="Wall",
             most_rows=12,

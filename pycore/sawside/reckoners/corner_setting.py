@@ -11,21 +11,21 @@ from sawside.errors import Refusal
 from sawside.geometry.corner import corner_of_slope, corner_of_three, corner_within
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+from sawside.reckoners.shared.corner_field import HALF, WHOLE, corner_field, past_lines
 from sawside.wood.saw import SAW_CAUTIONS
 
-_LEAST, _MOST = 20, 340
+_LEAST = 20
+_KINDS = {"inside": "Inside corner", "outside": "Outside corner"}
 _STRAIGHT = Fraction(1, 2)
 
 
 def compute(given, show):
     """The corner in degrees, and the setting, which may be irrational."""
     between, off, working = _FOUND[given.found](given, show)
-    outside = given.corner == "outside"
-    if given.found == "angle" and between > 180:
-        outside, between = True, 360 - between
-        working = (
-            f"An outside corner: 360 − {degrees_text(given.angle)} = {degrees_text(between)}",
-        )
+    outside = "outside" in (given.corner, given.read)
+    if given.found == "angle" and between > HALF:
+        outside, between = True, WHOLE - between
+        working = past_lines(given, "angle")
     field = {"angle": "angle", "lengths": "across", "bevel": "square_over"}[given.found]
     if between < _LEAST or between > 180 - _STRAIGHT:
         raise Refusal(
@@ -37,7 +37,7 @@ def compute(given, show):
             field=field,
         )
     setting = 90 - between / 2
-    corner = 360 - between if outside else between
+    corner = WHOLE - between if outside else between
     least, most = (max(between - off[0], 0), min(between + off[1], 180))
     face = (
         "the longer side lies away from the wall" if outside else "the longer side lies at the wall"
@@ -136,14 +136,9 @@ RECKONER = Reckoner(
             {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel on a board"},
             help="A bevel set to the corner can be drawn on a board with a straight edge.",
         ),
-        angle(
-            "angle",
-            "Corner",
-            help="Between the two walls, on the side of the room: above 180 is an outside corner.",
-            least=str(_LEAST),
-            most=str(_MOST),
-            shown_when=("found", ("angle",)),
-        ),
+        corner_field("angle", "Corner", least=_LEAST, default=None,
+                     shown_when=("found", ("angle",))),
+        choice("read", "Read at an", _KINDS, shown_when=("found", ("angle",))),
         angle(
             "angle_off",
             "Protractor read to within",
@@ -200,12 +195,7 @@ RECKONER = Reckoner(
             most="1/2 in",
             shown_when=("found", ("lengths", "bevel")),
         ),
-        choice(
-            "corner",
-            "Corner of the room",
-            {"inside": "Inside corner", "outside": "Outside corner"},
-            shown_when=("found", ("lengths", "bevel")),
-        ),
+        choice("corner", "Corner of the room", _KINDS, shown_when=("found", ("lengths", "bevel"))),
     ),
     answers=(
         Answer("setting", "Saw setting, from square", "angle", sets="turned"),

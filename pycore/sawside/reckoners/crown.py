@@ -19,11 +19,11 @@ from sawside.reckoners.declaration import (
     Part,
     Reckoner,
     Reckoning,
-    angle,
     choice,
     length,
 )
 from sawside.reckoners.shared.compound_saw import OTHER, TILTS
+from sawside.reckoners.shared.corner_field import corner_field, past_lines
 from sawside.reckoners.shared.crown_cuts import (
     EDGES,
     KINDS,
@@ -104,6 +104,7 @@ def compute(given, show):
 
 
 def _working(given, show, spring, cuts, edges):
+    yield from past_lines(given, *(f"{cut.side}_corner" for cut in cuts))
     yield from spring.working
     degrees = spring_degrees(spring)
     sine, cosine = show.pure(spring.lean.sine), show.pure(spring.lean.cosine)
@@ -215,15 +216,8 @@ def _end_fields(side):
     return (
         choice(f"{side}_end", f"{side.capitalize()} end", KINDS,
                help="As you face the molding in its place."),
-        angle(
-            f"{side}_corner",
-            f"Corner at the {side} end",
-            help="Between the two walls: a true corner is 90, inside or outside.",
-            default="90",
-            least="20",
-            most="175",
-            shown_when=(f"{side}_end", ("inside", "outside")),
-        ),
+        corner_field(f"{side}_corner", f"Corner at the {side} end", least=20,
+                     shown_when=(f"{side}_end", ("inside", "outside"))),
     )  # fmt: skip
 
 

@@ -24,6 +24,7 @@ from sawside.reckoners.declaration import (
     choice,
     length,
 )
+from sawside.reckoners.shared.corner_field import corner_field, corner_of, past_lines
 from sawside.wood.saw import cautions_at_the_saw
 
 _ENDS = {
@@ -72,6 +73,7 @@ def compute(given, show):
             "right_set_back": abs(right.cut.adds),
         },
         working=(
+            *past_lines(given, "left_corner", "right_corner"),
             *(end.working for end in ends),
             f"At the panel: {show.number(given.panel)}{added}{show.equals(back)}",
             f"At the face: {show.number(back)}"
@@ -122,9 +124,8 @@ def _told(end, side):
 
 def _end_of(given, show, side):
     """One end as it was filled in."""
-    kind, corner, chamfer = (
-        getattr(given, f"{side}_{each}") for each in ("end", "corner", "chamfer")
-    )
+    kind, chamfer = (getattr(given, f"{side}_{each}") for each in ("end", "chamfer"))
+    corner = corner_of(given, f"{side}_corner", most=179)
     neighbor = given.thickness if given.neighbor is None else given.neighbor
     name, none = side.capitalize(), Fraction(0)
     if kind == "miter":
@@ -162,8 +163,8 @@ def _end_fields(side):
     name, end = side.capitalize(), f"{side}_end"
     return (
         choice(end, f"{name} end", _ENDS),
-        angle(f"{side}_corner", f"{name} corner", default="90", least="30", most="179",
-              help="Of the panel, as measured; 90 is square.", shown_when=(end, ("miter",))),
+        corner_field(f"{side}_corner", f"{name} corner", "the panel's two edges", least=30,
+                     shown_when=(end, ("miter",))),
         length(f"{side}_chamfer", f"{name} chamfer", least="1/64 in", most="6 in",
                help="Its set-back along the face.", shown_when=(end, ("chamfer",))),
     )  # fmt: skip

@@ -22,6 +22,7 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
+from sawside.reckoners.shared.corner_field import past_lines
 from sawside.reckoners.shared.end_fields import cut_end, end_fields
 from sawside.wood.saw import cautions_at_the_saw
 
@@ -125,7 +126,8 @@ def _setting(degrees):
 
 @later
 def _working(show, given, ends, back, long_side, short_side):
-    lines = [each for each in (end.worked(show) for end in ends) if each]
+    lines = [*past_lines(given, "left_corner", "right_corner")]
+    lines += [each for each in (end.worked(show) for end in ends) if each]
     adds = [each.adds for each in ends if each.degrees != 0]
     start = show.number(given.known)
     total = sum(adds, Fraction(0))

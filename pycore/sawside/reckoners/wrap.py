@@ -23,6 +23,7 @@ from sawside.reckoners.declaration import (
     length,
     rows,
 )
+from sawside.reckoners.shared.corner_field import past_lines
 from sawside.reckoners.shared.wrap_sides import legs_of, side_fields, sides_of
 from sawside.reckoners.shared.wrap_words import (
     AT_THE_SAW,
@@ -72,7 +73,10 @@ def compute(given, show):
         answers["sticks"] = _sticks(given, show, pieces)
     return Reckoning(
         answers=answers,
-        working=working_of(show, laid, sides, several),
+        working=(
+            *past_lines(given, "left_corner", "right_corner"),
+            *working_of(show, laid, sides, several),
+        ),
         drawing=wrap_plan(show, legs, laid, [side.corner for side in sides], inside=inside),
         cautions=cautions_of(show, named, sides, sum(projections), inside),
         parts=tuple(_part(show, name, piece, given.layers) for name, piece in named),

@@ -9,6 +9,7 @@ from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.shared.compound_saw import OTHER, Lay, lay, told
+from sawside.reckoners.shared.corner_field import corner_of
 
 KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}
@@ -30,11 +31,12 @@ class Cut:
 
 def cut_of(given, spring, side):
     """The cut of one end, None where it is square."""
-    kind, corner = getattr(given, f"{side}_end"), getattr(given, f"{side}_corner")
+    kind = getattr(given, f"{side}_end")
     if kind == "square":
         return None
-    miter, tilt = miter_and_tilt(spring.lean, corner)
     outside = kind == "outside"
+    corner = corner_of(given, f"{side}_corner", most=175, outside=outside)
+    miter, tilt = miter_and_tilt(spring.lean, corner)
     return Cut(
         side,
         kind,

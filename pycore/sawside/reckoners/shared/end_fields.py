@@ -3,6 +3,7 @@
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
 from sawside.reckoners.declaration import angle, choice, length
+from sawside.reckoners.shared.corner_field import corner_field, corner_of
 
 _ENDS = {
     "square": "Square",
@@ -43,13 +44,11 @@ def end_fields(side):
             most=str(STEEPEST),
             shown_when=(end, ("edge",)),
         ),
-        angle(
+        corner_field(
             f"{side}_corner",
             f"Corner at the {side} end",
-            help="The angle between the two pieces, seen from the inside: 90 is square.",
-            default="90",
-            least="20",
-            most="179",
+            "the two pieces",
+            least=20,
             shown_when=(end, ("corner", "unequal")),
         ),
         length(
@@ -68,9 +67,10 @@ def cut_end(given, show, side):
 
     Errors: "missing" for a thickness that an edge miter needs, and those of unequal widths.
     """
-    kind, typed, tilt, corner, neighbor = (
-        getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "corner", "neighbor")
+    kind, typed, tilt, neighbor = (
+        getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "neighbor")
     )
+    corner = corner_of(given, f"{side}_corner", most=179)
     if kind == "edge":
         if given.thickness is None:
             raise Refusal(

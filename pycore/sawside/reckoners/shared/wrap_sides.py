@@ -5,7 +5,8 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.geometry.wrap import RIGHT_ANGLE, Joint, Leg, inside_corner, outside_corner
-from sawside.reckoners.declaration import angle, choice, length
+from sawside.reckoners.declaration import choice, length
+from sawside.reckoners.shared.corner_field import corner_field, corner_of
 
 _ENDINGS = {
     "wall": "Runs on, and ends square at the wall",
@@ -34,13 +35,11 @@ def side_fields(side):
     as_left = side == "right"
     return (
         choice(ending, f"{name} side", _ENDINGS),
-        angle(
+        corner_field(
             f"{side}_corner",
             f"{name} corner",
-            help="As measured: through the case, or inside an alcove through the room.",
-            default="90",
-            least="30",
-            most="150",
+            "the two sides of the case, or the two walls of an alcove",
+            least=30,
             shown_when=(ending, _RETURNS),
         ),
         length(
@@ -83,10 +82,10 @@ def sides_of(given):
         )
     sides = []
     for name in ("left", "right"):
-        ending, corner, depth, board, scribe = (
-            getattr(given, f"{name}_{each}")
-            for each in ("side", "corner", "depth", "board", "scribe")
+        ending, depth, board, scribe = (
+            getattr(given, f"{name}_{each}") for each in ("side", "depth", "board", "scribe")
         )
+        corner = corner_of(given, f"{name}_corner", most=150, outside=given.around == "case")
         if ending != "none" and depth is None:
             depth = given.left_depth
         if ending != "none" and depth is None:

@@ -1,0 +1,61 @@
+"""A corner as an angle finder reads it: one convention for every question.
+
+A corner is the angle between two walls, edges or pieces: 90 where they are square to each other,
+inside or outside. At an outside corner an angle finder can also be read from the side of the room,
+past 180: 270 there is the same corner as 90 read around it. So what is past 180 is an outside
+corner of 360 less that, and is refused where there can only be an inside one.
+"""
+
+from sawside.errors import Refusal
+from sawside.lengths.show import angle_text, degrees_text
+from sawside.reckoners.declaration import angle
+
+HALF, WHOLE = 180, 360
+
+
+def corner_field(key, label, between="the two walls", *, least, default="90", only="", **more):
+    """The field of a corner, from `least` degrees up; `only` says more of what it may be."""
+    help_ = (
+        f"The angle between {between}, as an angle finder reads it: square is 90. "
+        f"{only or 'Past 180 it is an outside corner: 270 is the same as 90 outside.'}"
+    )
+    bounds = {"least": str(least), "most": str(WHOLE - least)}
+    return angle(key, label, **{"help": help_, "default": default} | bounds | more)
+
+
+def corner_of(given, key, *, most, outside=True, **place):
+    """The corner of a field in degrees, at most `most`, or None where it is not asked for.
+
+    Refusals: "conflict" for one past 180 where it can't be `outside`, "range" for one that is as
+    good as straight. `place` names the field of rows that it stands in, else it is `key`.
+    """
+    degrees, place = getattr(given, key), place or {"field": key}
+    if degrees is None:
+        return None
+    text = angle_text(degrees, 2)
+    if degrees > HALF and not outside:
+        raise Refusal(
+            "conflict",
+            f"{text} is past 180, which is an outside corner, and this one is an inside corner.",
+            f"Read it inside the room, or choose an outside corner of "
+            f"{angle_text(WHOLE - degrees, 2)}.",
+            **place,
+        )
+    folded = min(degrees, WHOLE - degrees)
+    if folded > most:
+        raise Refusal(
+            "range",
+            f"A corner of {text} is as good as straight.",
+            f"Check it: at most {most}, or {WHOLE - most} and more at an outside corner.",
+            **place,
+        )
+    return folded
+
+
+def past_lines(given, *keys):
+    """The lines of working of corners that were read past 180."""
+    return tuple(
+        f"An outside corner: 360 − {degrees_text(degrees)} = {degrees_text(WHOLE - degrees)}"
+        for degrees in (getattr(given, key) for key in keys)
+        if degrees is not None and degrees > HALF
+    )
