@@ -85,6 +85,18 @@ def test_the_limit_itself_is_within_reach(way, limit):
     assert "jig" not in str(more["parts"][0]["ends"]["right"])
 
 
+def test_a_compound_cut_past_the_turn_is_told_once_with_its_tilt():
+    """A spring of 80 in a corner of 60: arctan (sin 80 ÷ tan 30) = 59.6, and 8.65 of tilt."""
+    ends = {"left_end": "inside", "left_corner": "60", "right_end": "square", "measured": ""}
+    said = past(reckon("crown", found="angle", spring="80", **ends))
+    assert [each.split(" (")[0] for each in said] == [
+        "Few saws turn to ≈ 59.62°",
+        "Few saws turn to 60°",
+    ]
+    assert "30.38°, with the blade still tilted to ≈ 8.65°" in said[0]
+    assert "still tilted" not in said[1]  # held in its place
+
+
 def test_two_ends_alike_are_told_once():
     ends = {"left_end": "other", "left_angle": "62", "right_end": "other", "right_angle": "62"}
     assert len(past(reckon("mitered_length", **mitered(**ends)))) == 1

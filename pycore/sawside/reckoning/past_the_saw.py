@@ -53,10 +53,11 @@ def step_past(end):
 
 
 def _set_ups(reckoner, given, found):
+    with_tilt = {each.with_turn for each in reckoner.answers if each.key in found.answers}
     for answer in reckoner.answers:
         degrees = found.answers.get(answer.key)
         way = answer.sets(given) if callable(answer.sets) else answer.sets
-        if degrees is None or way is None:
+        if degrees is None or way is None or answer.key in with_tilt:
             continue
         if way == "turned":
             yield SetUp(turned=degrees)
