@@ -85,6 +85,12 @@ class Refusals(Exception):
 
 def quoted(text, most=40):
     """What was typed, in quotation marks, shortened so that a sentence stays a sentence."""
-    beginning = text[: most + 1]
-    shown = "".join(character if character.isprintable() else "�" for character in beginning)
+    shown = on_one_line(text[: most + 1])
     return f"“{shown if len(shown) <= most else shown[: most - 1] + '…'}”"
+
+
+def on_one_line(text):
+    """A text as it can stand in a sentence: plain spaces, and � for what can't be shown."""
+    if text.isprintable():
+        return text
+    return "".join(each if each.isprintable() else " " if each.isspace() else "�" for each in text)

@@ -82,7 +82,7 @@ def test_a_name_that_is_taken_gets_a_number_when_kept_and_is_refused_when_rename
         ("", "missing"),
         ("  ", "missing"),
         ("x" * 81, "range"),
-        ("a\nb", "unreadable"),
+        ("a\u200bb", "unreadable"),
         (3, "message"),
     ],
 )

@@ -63,7 +63,6 @@ DAMAGE = [
      "document.labels.values"),
     (damage(["labels"], {"unit": "in", "values": {"top": []}}), "message",
      "document.labels.values.top"),
-    (damage(["log"], [{"when": "", "said": 3.5, "by": 1}]), "message", "document.log[0]"),
     (damage(["entries", 1, "html"], "<b>"), "message", "document.entries[1]"),
 ]  # fmt: skip
 

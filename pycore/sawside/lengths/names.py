@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.refusals import unfinished, unreadable
+from sawside.lengths.scanner import plain_spaces
 from sawside.lengths.units import ANGLES, LENGTHS
 
 BRACKETED = re.compile(r"\[([^\[\]]*)\]")
@@ -49,6 +50,7 @@ def check_name(name):
 
 def names_in(text, names):
     """Those of `names` that `text` uses, in the order of `names`."""
+    text = plain_spaces(text)
     bracketed = {each.strip().casefold() for each in BRACKETED.findall(text)}
     folded = text.casefold()
     return [

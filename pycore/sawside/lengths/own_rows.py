@@ -6,6 +6,7 @@ A row comes from a message as {part: text}; it is kept as a tuple of texts that 
 from dataclasses import dataclass
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.scanner import plain_spaces
 
 MOST_NAME = 40
 
@@ -50,7 +51,7 @@ class Kind:
             if isinstance(value, bool) or not isinstance(value, (str, int, float)):
                 message = f"{self.labels[part]} is not a text."
                 raise self.refusal("message", message, "Send it as it was typed.", number, part)
-        texts = tuple(str(row.get(part, "")).strip() for part in self.labels)
+        texts = tuple(plain_spaces(str(row.get(part, ""))).strip() for part in self.labels)
         return texts if any(texts) else None
 
     def name_faults(self, number, name, taken):

@@ -11,7 +11,7 @@ from sawside.lengths.kinds import ANGLE, FOOT, INCH
 from sawside.lengths.measure_order import check_order, check_point
 from sawside.lengths.names import named_at
 from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
-from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits
+from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits, plain_spaces
 from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
 
 _SIGNS = {each: each for each in "+−÷()"} | {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷"}
@@ -94,8 +94,8 @@ class _Level:
 
 class _Parser:
     def __init__(self, typed, kind, default, names):
-        self.typed = typed
-        self.text = typed if typed.isascii() and typed.isprintable() else alike(typed)
+        self.typed = typed = plain_spaces(typed)
+        self.text = typed if typed.isascii() else alike(typed)
         self.kind = kind
         self.default = default
         self.names = names

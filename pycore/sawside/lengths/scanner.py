@@ -25,7 +25,6 @@ _ALIKE = str.maketrans(
         **dict.fromkeys("×·⋅∙", "*"),
         **dict.fromkeys("‐‑–", "-"),
         **dict.fromkeys("⁄∕", "/"),
-        **dict.fromkeys("\t\n\r\u00a0\u2002\u2003\u2007\u2009\u200a\u202f", " "),
     }
 )
 
@@ -62,7 +61,14 @@ SIGN = re.compile(r"[ ]*+([-+−*/÷()]|x(?![a-z])|of(?![a-z]))", re.IGNORECASE 
 
 def alike(text):
     """The text with characters of one meaning made one; every place stays where it was."""
-    return text.translate(_ALIKE)
+    return plain_spaces(text).translate(_ALIKE)
+
+
+def plain_spaces(text):
+    """The text with plain spaces for no-break and thin ones, tabs and line ends, one for one."""
+    if text.isprintable():  # of all spaces only the plain one is
+        return text
+    return "".join(" " if each.isspace() else each for each in text)
 
 
 def digits(run):

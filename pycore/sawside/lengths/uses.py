@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass
 
 from sawside.lengths.names import BRACKETED
-from sawside.lengths.scanner import NUMBER, SIGN, alike
+from sawside.lengths.scanner import NUMBER, SIGN, alike, plain_spaces
 
 _WORD = re.compile(r"\w+")
 _NEXT_WORD = re.compile(r" +\w+")
@@ -30,6 +30,7 @@ def uses(typed, longest):
     `longest(text, at)` tells where the longest known name that begins at `at` ends, or None. A name
     that nobody gave counts as a use as well, as far as its letters, digits and spaces go.
     """
+    typed = plain_spaces(typed)
     text = typed if typed.isascii() else alike(typed)
     at, due, found = 0, True, []
     while at < len(text):

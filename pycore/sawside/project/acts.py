@@ -2,21 +2,25 @@
 
 from typing import NamedTuple
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal, on_one_line, quoted
 from sawside.project import acts_at_the_saw as saw
 from sawside.project import acts_kept as kept
 from sawside.project import acts_placed as placed
 from sawside.project import acts_project as whole
-from sawside.project.checks import moment_given
+from sawside.project.checks import Damaged, moment_given
 from sawside.project.document import MOST_ENTRIES, MOST_SAID
 
 
 class _Act(NamedTuple):
-    """`moves` says that numbers may change, `must_work` that the entry must have an answer."""
+    """`moves` says that numbers may change, `must_work` that the entry must have an answer.
+
+    What `brings_back` is given was kept before; what others are given was typed.
+    """
 
     make: object
     moves: bool = True
     must_work: bool = False
+    brings_back: bool = False
 
 
 ACTS = {
@@ -31,9 +35,9 @@ ACTS = {
     "correct": _Act(kept.correct, must_work=True),
     "describe": _Act(kept.describe, must_work=True),
     "delete": _Act(placed.delete),
-    "restore": _Act(placed.restore),
+    "restore": _Act(placed.restore, brings_back=True),
     "move": _Act(placed.move, moves=False),
-    "put": _Act(placed.put),
+    "put": _Act(placed.put, brings_back=True),
     "cut": _Act(saw.cut, moves=False),
     "spoil": _Act(saw.spoil, moves=False),
     "recut": _Act(saw.recut, moves=False),
@@ -84,8 +88,11 @@ def _one(document, act, number):
             f"Send one of begin, several, {', '.join(ACTS)}.",
             field="act",
         )
-    make, moves, must_work = ACTS[name]
-    new, undo, said, identity = make(document, act)
+    make, moves, must_work, brings_back = ACTS[name]
+    try:
+        new, undo, said, identity = make(document, act)
+    except Damaged as fault:
+        raise (fault if brings_back else fault.as_typed()) from None
     return Made(new, undo, said, identity, moves, ((number, identity),) if must_work else ())
 
 
@@ -96,9 +103,10 @@ def _several(document, act):
         raise Refusal("message", "There are no acts.", "Send a list.", field="acts")
     if said is None:
         said = f"Made {len(acts)} changes."
-    if not isinstance(said, str) or len(said) > MOST_SAID or not said.isprintable():
+    if not isinstance(said, str) or len(said) > MOST_SAID:
         raise Refusal("message", "What is said of it can't be shown.", "Leave it out.",
                       field="said")  # fmt: skip
+    said = on_one_line(said)
     undos, must_work, moves = [], [], False
     for number, each in enumerate(acts):
         try:

@@ -3,7 +3,7 @@
 Each gives the new document, the act that undoes it, what was done, and the entry's id.
 """
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, on_one_line
 from sawside.lengths.pinned import pinned
 from sawside.lengths.reader import read_length
 from sawside.project.document import unit_of
@@ -100,7 +100,7 @@ def trial(document, act):
     _length(act, "measured", unit)
     one = {"aimed": inches_text(aimed), "measured": measured, "unit": unit, "cut": how}
     trials = [*_pieces(entry, "trials", part), one | _when(act)][-MOST_TRIALS:]
-    said = f"Tried a set-up for {entry['name']}: {measured.strip()}."
+    said = f"Tried a set-up for {entry['name']}: {on_one_line(measured).strip()}."
     return _changed(document, at, entry, {"trials": {part.key: trials}}, said)
 
 

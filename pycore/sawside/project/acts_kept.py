@@ -4,9 +4,9 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 the new text can be read and worked out is seen by the caller.
 """
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, on_one_line
 from sawside.lengths.refusals import MOST_CHARACTERS, unreadable
-from sawside.project.checks import callable_name, unit_checked
+from sawside.project.checks import callable_name, moment_given, unit_checked
 from sawside.project.document import unit_of
 from sawside.project.entries import read_entry
 from sawside.project.entry_parts import MOST_EARLIER, MOST_NOTE, READING, read_values_kept
@@ -92,9 +92,12 @@ def _details(act, also=None):
     """What an act tells of a reading; "" takes it away. `also` has its own keys for some."""
     told = {}
     for key, check in READING.items():
-        value = act.get(also.get(key, key) if also else key)
+        given = also.get(key, key) if also else key
+        value = act.get(given)
         if value is None:
             continue
+        if key == "when" and value:
+            moment_given(value, given)
         try:
             told[key] = value and check(value, key)
         except Refusal:
@@ -151,4 +154,5 @@ def _values(act):
 
 
 def _short(text):
-    return text.strip() if len(text) < 60 else f"{text.strip()[:59]}…"
+    text = on_one_line(text).strip()
+    return text if len(text) < 60 else f"{text[:59]}…"

@@ -1,12 +1,12 @@
 """The acts on a project as a whole. Each gives the new document, its undo and what was done."""
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, on_one_line
 from sawside.lengths.reader import read_length
 from sawside.lengths.settings import read_settings
 from sawside.project.checks import clean_name, unit_checked
 from sawside.project.document import SCHEMA, unit_of
 from sawside.project.label_grid import read_grid
-from sawside.project.settings_kept import meaning_kept
+from sawside.project.settings_kept import meaning_kept, names_plain
 
 
 def begun(act):
@@ -27,7 +27,7 @@ def set_settings(document, act):
         settings = meaning_kept(document["settings"], settings)
     read_settings(settings)
     undo = {"act": "set", "settings": document["settings"]}
-    return document | {"settings": dict(settings)}, undo, "Changed the settings.", None
+    return document | {"settings": names_plain(settings)}, undo, "Changed the settings.", None
 
 
 def set_tolerance(document, act):
@@ -49,7 +49,7 @@ def set_tolerance(document, act):
         raise Refusal("range", "A tolerance is from 0 to 1 in.", "Check the number and its unit.",
                       field="text")  # fmt: skip
     new = document | {"tolerance": {"text": text, "unit": unit}}
-    return new, undo, f"The tolerance is now {text.strip()}.", None
+    return new, undo, f"The tolerance is now {on_one_line(text).strip()}.", None
 
 
 def set_labels(document, act):

@@ -7,7 +7,7 @@ an act followed by its undo gives the document as it was.
 from sawside.errors import Refusal, Refusals
 from sawside.project.acts import checked, made
 from sawside.project.acts_project import begun
-from sawside.project.document import MOST_LOG, MOST_SAID
+from sawside.project.document import MOST_LOG, log_line
 from sawside.project.evaluate import Evaluation
 from sawside.project.follows import follows
 from sawside.project.graph import Graph
@@ -53,7 +53,7 @@ def followed(document, one, act, *, tell=True):
 
 def _logged(document, act, said):
     """The document with one more line in its log."""
-    line = {"when": act.get("when") or "", "said": said[:MOST_SAID]}
+    line = log_line(act.get("when"), said)
     return document | {"log": [*document.get("log", ()), line][-MOST_LOG:]}
 
 

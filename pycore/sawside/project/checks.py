@@ -1,9 +1,11 @@
 """Small checks of kept data, which comes from outside: each refusal names the place."""
 
 import re
+from datetime import datetime
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.refusals import MOST_CHARACTERS
+from sawside.lengths.scanner import plain_spaces
 from sawside.lengths.settings import CHOICES
 
 MOST_NAME = 80
@@ -16,14 +18,27 @@ _INCHES = re.compile(r"-?\d{1,20}(?:/[1-9]\d{0,19})? in", re.ASCII)
 _PHOTO = re.compile(r"[A-Za-z0-9-]{1,64}")
 
 
+class Damaged(Refusal):
+    """The refusal of what can't have been kept by this program."""
+
+    def __init__(self, place, what):
+        super().__init__(
+            "message",
+            f"What was kept is damaged: {place} {what}.",
+            _REMEDY,
+            field=place if place.startswith("the ") else f"document.{place}",
+        )
+        self._place, self._what = place, what
+
+    def as_typed(self):
+        """The same told of what is only now to be kept."""
+        field = self._place.rpartition(".")[2].partition("[")[0]
+        return Refusal(self.kind, f"This {self._what}.", "Type it another way.", field=field)
+
+
 def damaged(place, what):
     """The refusal of what can't have been kept by this program."""
-    return Refusal(
-        "message",
-        f"What was kept is damaged: {place} {what}.",
-        _REMEDY,
-        field=place if place.startswith("the ") else f"document.{place}",
-    )
+    return Damaged(place, what)
 
 
 def keys_checked(data, place, needed, allowed=()):
@@ -50,8 +65,8 @@ def text_checked(value, place, most=MOST_CHARACTERS):
 
 
 def words_checked(value, place, most=MOST_NAME):
-    """A text of one line that can be shown; it may be blank."""
-    value = text_checked(value, place, most)
+    """A text of one line that can be shown, with plain spaces; it may be blank."""
+    value = plain_spaces(text_checked(value, place, most))
     if not value.isprintable():
         raise damaged(place, "holds characters that can't be shown")
     return value
@@ -63,16 +78,19 @@ def name_checked(value, place):
         name = clean_name(value)
     except Refusal as refusal:
         raise damaged(place, f"can't be used: {refusal.message}") from None
-    if name != value:
+    if name != plain_spaces(value):
         raise damaged(place, "has space around it")
     return name
 
 
 def clean_name(name, field="name"):
-    """A name as it is kept: 1 to 80 characters that can be shown, without space around it."""
+    """A name as it is kept: 1 to 80 characters that can be shown, without space around it.
+
+    Spaces in it are plain ones.
+    """
     if not isinstance(name, str):
         raise Refusal("message", "The name is not a text.", "Send it as it was typed.", field=field)
-    name = name.strip()
+    name = plain_spaces(name).strip()
     if not name:
         raise Refusal("missing", "The name is blank.", "Type a name.", field=field)
     if len(name) > MOST_NAME:
@@ -129,17 +147,29 @@ def choice_checked(value, place, choices):
     return value
 
 
-def moment_given(value):
-    """The moment of a message, as `moment_checked`."""
+def is_moment(value):
+    """Whether a value is a day, or a day and time, of the calendar."""
     if not isinstance(value, str) or not _MOMENT.fullmatch(value):
-        message = "“when” is no date and time."
-        raise Refusal("message", message, "Send it as in 2026-11-25T17:20.", field="when")
+        return False
+    try:
+        datetime.fromisoformat(value)
+    except ValueError:
+        return False
+    return True
+
+
+def moment_given(value, field="when"):
+    """A moment that is only now to be kept; what is kept already may be none of the calendar."""
+    if not is_moment(value):
+        message = "That’s not a date and time."
+        raise Refusal("message", message, "Write it as in 2026-11-25T17:20.", field=field)
     return value
 
 
 def _matching(pattern, what):
     def check(value, place):
-        if not isinstance(value, str) or not pattern.fullmatch(value):
+        value = plain_spaces(value) if isinstance(value, str) else ""
+        if not pattern.fullmatch(value):
             raise damaged(place, f"is not {what}")
         return value
 

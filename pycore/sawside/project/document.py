@@ -19,18 +19,17 @@ the place in it.
 from dataclasses import replace
 from functools import lru_cache
 
-from sawside.errors import Refusal, Refusals
+from sawside.errors import Refusal, Refusals, on_one_line
 from sawside.lengths.settings import read_settings
 from sawside.project.checks import (
     damaged,
+    is_moment,
     keys_checked,
     list_checked,
-    moment_checked,
     name_checked,
     text_checked,
     unit_checked,
     whole_number,
-    words_checked,
 )
 from sawside.project.label_grid import read_grid
 from sawside.project.memory import recalled
@@ -75,8 +74,8 @@ def read_document(data):
         document["tolerance"] = read_tolerance(data["tolerance"])
     if "labels" in data:
         document["labels"] = read_grid(data["labels"])
-    if data.get("log") not in (None, []):
-        document["log"] = _log(data["log"])
+    if log := _log(data.get("log")):
+        document["log"] = log
     return document
 
 
@@ -124,16 +123,19 @@ def schema_checked(schema):
     return schema
 
 
+def log_line(when, said):
+    """A line of the log: when something was done ("" where that is not known), and what."""
+    return {"when": when or "", "said": on_one_line(said)[:MOST_SAID]}
+
+
 def _log(data):
-    told = []
-    for at, line in enumerate(list_checked(data, "log", MOST_LOG)):
-        place = f"log[{at}]"
-        keys_checked(line, place, ("when", "said"))
-        when = line["when"] and moment_checked(line["when"], f"{place}.when")
-        if not isinstance(when, str):
-            raise damaged(f"{place}.when", "is not a text")
-        told.append({"when": when, "said": words_checked(line["said"], f"{place}.said", MOST_SAID)})
-    return told
+    """What can be told of a log: it only says what was done, so no line of it bars a project."""
+    lines = data if isinstance(data, list) else []
+    return [
+        log_line(line.get("when") if is_moment(line.get("when")) else "", line["said"])
+        for line in lines
+        if isinstance(line, dict) and isinstance(line.get("said"), str)
+    ][-MOST_LOG:]
 
 
 def _unique(values, what):

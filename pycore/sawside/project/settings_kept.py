@@ -1,9 +1,10 @@
 """Settings when the unit of a bare number changes: what was filled in keeps its meaning."""
 
 from sawside.errors import Refusal
+from sawside.lengths.own_material import MATERIALS
 from sawside.lengths.pinned import pinned
 from sawside.lengths.settings import SET_LENGTHS
-from sawside.lengths.tape_rows import PARTS
+from sawside.lengths.tape_rows import PARTS, TAPES
 
 _LENGTHS = tuple(part for part, (_, least, _) in PARTS.items() if least)
 
@@ -25,6 +26,18 @@ def meaning_kept(old, new):
             tape_kept(row, olds[at] if at < len(olds) else {}, before, after)
             for at, row in enumerate(new["tapes"])
         ]
+    return kept
+
+
+def names_plain(settings):
+    """Checked settings in which tapes and materials have the names that they are called by."""
+    kept = dict(settings)
+    for kind in (TAPES, MATERIALS):
+        if rows := settings.get(kind.key):
+            kept[kind.key] = [
+                row | {"name": kind.texts(number, row)[0]} if row.get("name") else row
+                for number, row in enumerate(rows)
+            ]
     return kept
 
 

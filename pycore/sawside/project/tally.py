@@ -2,10 +2,10 @@
 
 from sawside.errors import Refusal
 from sawside.lengths.settings import read_settings
-from sawside.project.checks import MOST_NAME
+from sawside.project.checks import MOST_NAME, Damaged
 from sawside.project.document import read_document
 from sawside.project.names_for import NamesOf
-from sawside.project.tally_acts import ACTS
+from sawside.project.tally_acts import ACTS, BRING_BACK, RENAME
 from sawside.project.tally_document import EMPTY, read_tally
 from sawside.project.tally_lines import Around, worked_out
 
@@ -20,7 +20,7 @@ def tally_told(data, act, settings_data, document=None, project=None):
     """
     tally = EMPTY if data is None else read_tally(data)
     document = None if document is None else read_document(document)
-    if project is not None and (not isinstance(project, str) or len(project) > MOST_NAME):
+    if project is not None and not _is_short(project):
         raise Refusal("message", "The project's id is not a short text.", "Leave it out.",
                       field="project")  # fmt: skip
     around = Around(read_settings(settings_data), NamesOf(document, project or ""))
@@ -31,5 +31,24 @@ def tally_told(data, act, settings_data, document=None, project=None):
             raise Refusal(
                 "message", "There is no such act.", f"Send one of {offered}.", field="act"
             )
-        tally, undo = ACTS[act["act"]](tally, act, around)
+        tally, undo = _changed(tally, act, around)
     return {"tally": tally, "undo": undo, "lines": worked_out(tally, around)[0]}
+
+
+def _is_short(text):
+    return isinstance(text, str) and len(text) <= MOST_NAME and text.isprintable()
+
+
+def _changed(tally, act, around):
+    """(the tally after an act, what undoes it): one that can be opened again."""
+    name = act["act"]
+    try:
+        tally, undo = ACTS[name](tally, act, around)
+        return read_tally(tally), undo
+    except Damaged as fault:
+        if name in BRING_BACK:
+            raise
+        if name in RENAME:
+            raise Refusal("range", "With that name a line becomes too long.",
+                          "Choose a shorter name.", field="name") from None  # fmt: skip
+        raise fault.as_typed() from None

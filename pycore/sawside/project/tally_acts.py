@@ -3,6 +3,7 @@
 from sawside.errors import Refusal, quoted
 from sawside.lengths.names import check_name, renamed
 from sawside.lengths.reader import last_step
+from sawside.lengths.scanner import plain_spaces
 from sawside.project.checks import MOST_NAME
 from sawside.project.tally_document import MOST_LINES, read_line, read_tally
 from sawside.project.tally_lines import called, marked, worked_out
@@ -74,7 +75,7 @@ def _name(tally, act, _around):
     name = act.get("name")
     if not isinstance(name, str) or len(name) > MOST_NAME:
         raise Refusal("message", "The name is not a text of a usual length.", "Shorten it.")
-    name = name.strip()
+    name = plain_spaces(name).strip()
     if name:
         check_name(name)
         if any(
@@ -140,6 +141,8 @@ ACTS = {
     "clear": _clear,
     "put": _put,
 }
+BRING_BACK = ("restore", "put")
+RENAME = ("name", "rename_used")
 
 
 def _check(tally, identity, around):

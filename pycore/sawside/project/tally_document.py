@@ -43,7 +43,7 @@ def read_line(data, place):
     keys_checked(data, place, ("id", "name", "text", "unit"), ("project",))
     for key, most in (("id", 9), ("name", MOST_NAME), ("text", MOST_CHARACTERS), ("unit", 9)):
         if not isinstance(data[key], str) or len(data[key]) > most:
-            raise damaged(f"{place}.{key}", "is not a short text")
+            raise damaged(f"{place}.{key}", f"is not a text of at most {most} characters")
     identity = data["id"]
     if not (identity.isascii() and identity.isdigit() and identity[0] != "0"):
         raise damaged(f"{place}.id", "is not the number of a line")

@@ -4,6 +4,7 @@ from functools import cache
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reader import read_angle, read_count, read_length, read_number
+from sawside.lengths.scanner import plain_spaces
 from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
 
@@ -70,7 +71,7 @@ def _choice(field, value, _settings, _names):
 
 
 def _words(field, value, _settings, _names):
-    words = _text(field, value).strip()
+    words = plain_spaces(_text(field, value)).strip()
     if len(words) > MOST_WORDS or not words.isprintable():
         message = f"{field.label} has at most {MOST_WORDS} characters, all of them to be seen."
         raise Refusal("range", message, "Shorten it.")
