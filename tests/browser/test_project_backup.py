@@ -182,3 +182,35 @@ def test_a_compressed_backup_is_the_same_and_one_that_swells_or_breaks_off_is_re
         keep_reading(page, name, "15 3/4")
     open_place(page, "Project")
     page.get_by_text("2 changes since the last backup.", exact=True).wait_for()
+
+
+UNSET = """
+const Clock = Date;
+globalThis.Date = class extends Clock {
+  constructor(...given) {
+    if (given.length) super(...given);
+    else super("+010000-01-01T00:00:00Z");
+  }
+};
+"""
+
+
+def test_by_a_clock_in_the_year_10000_all_is_kept_backed_up_and_merged(phone, server):
+    context = phone(profile="old", service_workers="block")
+    context.add_init_script(UNSET)
+    page = context.pages[0]
+    page.goto(server.address)
+    keep_reading(page, "Alcove width", "37 9/16")
+    correct(page, "Alcove width", "37 5/8")
+    open_backup(page)
+    name, text = downloaded(page, "Download")
+    assert name == "my-project-backup.sawside.json"
+    page.get_by_text("Last backed up, at a time that isn’t known.").wait_for()
+    kept = json.loads(text)
+    assert (kept["when"], kept["document"]["entries"][0]["text"]) == ("", "37 5/8")
+    give(page, "Readings in", "Name,Text\r\nDepth,12\r\n", "readings.csv")
+    page.get_by_text("Took in 1 rows of readings.").wait_for()
+    give(page, "A backup", text)
+    page.get_by_text("My project: 1 entry, 0 pieces cut.").wait_for()
+    page.get_by_role("button", name="Merge into My project").tap()
+    page.get_by_text("Added 0 of 1 entries").wait_for()

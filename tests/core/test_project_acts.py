@@ -1,7 +1,7 @@
 """Notes, places, several acts as one, and the log of what was done."""
 
 import pytest
-from projects import acts, answered, begun, change, changed, lasting, linked, view
+from projects import acts, answered, ask, begun, change, changed, lasting, linked, view
 
 
 def test_a_note_is_kept_shown_changed_and_stands_in_no_sum():
@@ -68,3 +68,50 @@ def test_following_may_be_left_out():
         "change", linked(), act={"act": "correct", "id": "1", "text": "38"}, follows=False
     )
     assert (said["follows"], said["judged"]) == ([], [])
+
+
+NO_MOMENTS = [
+    "2026-99-99T77:88", "2026-02-30", "0000-01-01", "10000-01-01T00:00", "+010000-01-01T00:00",
+    "2026-11-25T24:61", "2026-W48-3", "20261125", "2026-11-25 17:20", "at noon", 3, [], {}, True,
+]  # fmt: skip
+MOMENTS = ["2024-02-29", "9999-12-31T23:59", "0001-01-01T00:00", "2026-11-25T17:20:31.5Z", "", None]
+
+
+@pytest.mark.parametrize("when", NO_MOMENTS)
+def test_a_moment_of_no_calendar_is_refused_by_its_field(when):
+    reading = {"act": "correct", "id": "1", "text": "38", "when": when}
+    table = "Name,Text\r\nDepth,12\r\n"
+    text = answered("backup", linked())["text"]
+    for do, more in (
+        ("change", {"act": reading}),
+        ("take_csv", {"what": "readings", "text": table, "when": when}),
+        ("merge", {"text": text, "when": when}),
+        ("backup", {"when": when}),
+    ):
+        error = ask(do, linked(), **more)["error"]
+        assert (error["kind"], error["field"], error["remedy"]) == (
+            "message", "when", "Write it as in 2026-11-25T17:20.",
+        )  # fmt: skip
+    said = change(linked(), "describe", id="1", read_at=when)
+    assert said["error"]["field"] == "read_at"
+
+
+@pytest.mark.parametrize("when", MOMENTS)
+def test_a_moment_of_the_calendar_or_none_at_all_is_kept(when):
+    document = changed(linked(), "correct", id="1", text="38", when=when)
+    assert view(document)["log"][0]["when"] == (when or "")
+    assert document["entries"][0].get("when") == (when or None)
+    assert document == answered("restore", None, text=answered(
+        "backup", document, when=when)["text"])["document"]  # fmt: skip
+    answered("merge", document, text=answered("backup", document, when=when)["text"], when=when)
+
+
+def test_a_moment_that_was_kept_before_it_was_looked_up_in_a_calendar_bars_no_project():
+    document = changed(linked(), "describe", id="1", read_at="2026-11-25")
+    document["entries"][0]["when"] = "2026-99-99T77:88"
+    assert view(document)["entries"][0]["when"] == "2026-99-99T77:88"
+    text = answered("backup", document, when="")["text"]
+    assert answered("restore", None, text=text)["document"] == document
+    assert (
+        answered("restore", None, text=text)["said"] == "Record cabinet: 4 entries, 0 pieces cut."
+    )

@@ -25,7 +25,8 @@ function out(app) {
   const draw = () => {
     const { record, backups } = app.state.get();
     const kept = backups[record.id];
-    last.textContent = kept ? `Last backed up ${kept.when.replace("T", " ")}.` : "Not backed up yet.";
+    const when = kept?.when ? ` ${kept.when.replace("T", " ")}` : ", at a time that isn’t known";
+    last.textContent = kept ? `Last backed up${when}.` : "Not backed up yet.";
   };
 
   async function give(way, form = (made) => made) {

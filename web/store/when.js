@@ -1,9 +1,16 @@
 const two = (number) => String(number).padStart(2, "0");
 
-/** This minute by the clock on the wall, as it is kept: 2026-11-25T17:20. */
+const LAST_YEAR = 9999;
+
+/**
+ * This minute by the clock on the wall, as it is kept: 2026-11-25T17:20. By a clock that is not set, in a
+ * year that can't be kept, it is not known: "".
+ */
 export function thisMinute() {
   const now = new Date();
-  const day = [now.getFullYear(), two(now.getMonth() + 1), two(now.getDate())].join("-");
+  const year = now.getFullYear();
+  if (!(year >= 1 && year <= LAST_YEAR)) return "";
+  const day = [String(year).padStart(4, "0"), two(now.getMonth() + 1), two(now.getDate())].join("-");
   return `${day}T${two(now.getHours())}:${two(now.getMinutes())}`;
 }
 

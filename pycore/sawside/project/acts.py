@@ -74,8 +74,7 @@ def checked(act):
     """An act with a name, and a moment that can be read if any."""
     if not isinstance(act, dict) or not isinstance(act.get("act"), str):
         raise Refusal("message", "There is no act.", "Send it as “act”.", field="act")
-    if act.get("when"):
-        moment_given(act["when"])
+    moment_given(act.get("when"))
     return act
 
 

@@ -96,7 +96,7 @@ def _details(act, also=None):
         value = act.get(given)
         if value is None:
             continue
-        if key == "when" and value:
+        if key == "when":
             moment_given(value, given)
         try:
             told[key] = value and check(value, key)

@@ -26,18 +26,19 @@ _PICTURE = re.compile(r"data:image/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}
 
 
 def backup(document, when, photos):
-    """The contract of `backup`: the text of the file, and its name."""
+    """The contract of `backup`: the text of the file, and its name; `when` may be not known."""
+    when = moment_given(when)
     whole = {
         "sawside": "backup",
         "schema": SCHEMA,
-        "when": moment_given(when),
+        "when": when,
         "document": document,
         "photos": _photos_given(photos or {}),
     }
     text = json.dumps(whole, ensure_ascii=False, indent=1)
     _refuse_unrestorable(text)
     return {
-        "name": file_name(document["name"], when[:10], "sawside.json"),
+        "name": file_name(document["name"], when[:10] or "backup", "sawside.json"),
         "type": "application/json",
         "text": text,
     }
@@ -79,14 +80,14 @@ def restore(text):
     schema_checked(whole.get("schema"))
     keys_checked(whole, "the backup", ("sawside", "schema", "when", "document"), ("photos",))
     document = read_document(whole["document"])
-    when = moment_checked(whole["when"], "when")
+    when = "" if whole["when"] == "" else moment_checked(whole["when"], "when")
     cut = sum(len(pieces) for entry in document["entries"] for pieces in _cut(entry))
     return {
         "document": document,
         "photos": _photos(whole.get("photos", {})),
         "when": when,
         "said": f"{document['name']}: {_many(len(document['entries']), 'entry', 'entries')}, "
-        f"{_many(cut, 'piece', 'pieces')} cut, saved {when[:10]}.",
+        f"{_many(cut, 'piece', 'pieces')} cut{when and f', saved {when[:10]}'}.",
     }
 
 

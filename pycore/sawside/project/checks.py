@@ -159,7 +159,12 @@ def is_moment(value):
 
 
 def moment_given(value, field="when"):
-    """A moment that is only now to be kept; what is kept already may be none of the calendar."""
+    """A moment that is only now to be kept, "" for none or None.
+
+    What is kept already may be none of the calendar.
+    """
+    if value is None or value == "":
+        return ""
     if not is_moment(value):
         message = "That’s not a date and time."
         raise Refusal("message", message, "Write it as in 2026-11-25T17:20.", field=field)

@@ -3,6 +3,7 @@
 from sawside.errors import Refusal, Refusals
 from sawside.project import csv_cuts, csv_parts, csv_readings
 from sawside.project.change import change
+from sawside.project.checks import moment_given
 from sawside.project.file_name import file_name
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
@@ -23,6 +24,7 @@ def csv_in(document, what, text, when):
 
     Refusals name the row ("Row 3: …"); nothing is taken then.
     """
+    when = moment_given(when)
     numbered = _table(what).taken(document, text)
     if not numbered:
         raise Refusal("missing", "Nothing in this table is new.", "Choose another file.",

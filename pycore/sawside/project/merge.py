@@ -8,7 +8,7 @@ from sawside.project.acts import Made
 from sawside.project.acts_placed import calling
 from sawside.project.backup import restore
 from sawside.project.change import followed
-from sawside.project.checks import MOST_NAME
+from sawside.project.checks import MOST_NAME, moment_given
 from sawside.project.finding import refuse_too_many
 from sawside.project.graph import Graph
 from sawside.project.merge_settings import brought, calling_own, numbered_name
@@ -25,6 +25,7 @@ RULE = (
 
 def merge(document, text, when):
     """The contract of `merge`: a change that adds what is in a backup; refusals as `restore`."""
+    when = moment_given(when)
     found = restore(text)
     other = found["document"]
     settings, owned = brought(document["settings"], other["settings"])

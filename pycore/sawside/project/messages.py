@@ -6,7 +6,7 @@
 {"do": "sure", "document", "id", "answer"?, "tape"?}       how far a number may be off, and why
 {"do": "csv", "document", "what"}                          a table of its parts, readings or cuts
 {"do": "take_csv", "document", "what", "text", "when"?}    changed by such a table
-{"do": "backup", "document", "when", "photos"?}            all of it as the text of one file
+{"do": "backup", "document", "when"?, "photos"?}           all of it as the text of one file
 {"do": "restore", "text"}                                  a document out of such a text
 {"do": "merge", "document", "text", "when"?}               changed by what such a text has more
 """
