@@ -1,5 +1,6 @@
 """The person's own tapes and materials of a backup brought into the settings of a project."""
 
+from dataclasses import replace
 from itertools import count
 
 from sawside.errors import Refusal
@@ -21,25 +22,40 @@ def brought(settings, others):
     """
     new, renamed = dict(settings), {}
     for kind, most in _KINDS:
-        mine = {each.name.casefold(): each for each in getattr(read_settings(settings), kind.key)}
-        rows, renamed[kind.key] = [], {}
-        taken = {*mine, *(each.name.casefold() for each, _ in _rows(others, kind))}
-        for each, row in _rows(others, kind):
-            same = mine.get(each.name.casefold())
-            if same == each:
-                continue
-            name = each.name if same is None else numbered_name(each.name, taken, MOST_NAME)
-            if same is not None:
-                taken.add(name.casefold())
-                renamed[kind.key][each.name] = name
-            if kind is TAPES:
-                row = tape_kept(row, row, others.get("unit", "in"), settings.get("unit", "in"))
-            rows.append(row | {"name": name})
+        rows, renamed[kind.key] = _brought(settings, others, kind)
         if rows:
             new[kind.key] = [*(settings.get(kind.key) or ()), *rows]
             if len(new[kind.key]) > most:
                 raise _too_many(kind.key, most)
     return new, renamed
+
+
+def _brought(settings, others, kind):
+    """(the rows that are to be added, {old name: new}) of one kind.
+
+    What is here already under its numbered name is not brought again.
+    """
+    mine = getattr(read_settings(settings), kind.key)
+    own = {each.name.casefold(): each for each in mine}
+    theirs = {each.name.casefold() for each, _ in _rows(others, kind)}
+    numbered = [each for each in mine if each.name.casefold() not in theirs]
+    taken, rows, renamed = {*own, *theirs}, [], {}
+    for each, row in _rows(others, kind):
+        same, there, name = own.get(each.name.casefold()), None, each.name
+        if same is not None:
+            base = name[: MOST_NAME - 10].casefold()
+            alike = [one for one in numbered if base_of(one.name.casefold()) == base]
+            there = next((x for x in [same, *alike] if replace(x, name=name) == each), None)
+            name = numbered_name(name, taken, MOST_NAME) if there is None else there.name
+        if name != each.name:
+            renamed[each.name] = name
+        if there is None:
+            taken.add(name.casefold())
+            numbered += [replace(each, name=name)] if same else []
+            if kind is TAPES:
+                row = tape_kept(row, row, others.get("unit", "in"), settings.get("unit", "in"))
+            rows.append(row | {"name": name})
+    return rows, renamed
 
 
 def _rows(settings, kind):
@@ -84,6 +100,12 @@ def _values(fields_, values, own):
                 _values(field.fields, row, own) if isinstance(row, dict) else row for row in value
             ]
     return new
+
+
+def base_of(name):
+    """What a name is called but for its number: of "rail 2" it is "rail"; None without a number."""
+    base, _, number = name.rpartition(" ")
+    return base if number.isdigit() else None
 
 
 def numbered_name(name, taken, most):
