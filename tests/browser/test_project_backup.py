@@ -214,3 +214,23 @@ def test_by_a_clock_in_the_year_10000_all_is_kept_backed_up_and_merged(phone, se
     page.get_by_text("My project: 1 entry, 0 pieces cut.").wait_for()
     page.get_by_role("button", name="Merge into My project").tap()
     page.get_by_text("Added 0 of 1 entries").wait_for()
+
+
+def test_a_table_is_read_as_a_spreadsheet_of_another_country_writes_its_file(phone, server):
+    page = open_phone(phone, server, "old")
+    keep_reading(page, "Höhe", "37 9/16")
+    open_backup(page)
+    table = "sep=;\r\nName;Text\r\nHöhe;{}\r\n"
+    for inches, encoding in (
+        ("30,5", "utf-8"), ("31½", "utf-8-sig"), ("32,5", "utf-16"), ("33 ½", "utf-16-be"),
+    ):  # fmt: skip
+        mark = "\ufeff" if encoding == "utf-16-be" else ""
+        give(page, "Readings in", (mark + table.format(inches)).encode(encoding), "readings.txt")
+        page.get_by_text("Took in 1 rows of readings.").wait_for()
+        page.get_by_role("button", name="Close the message").tap()
+        _, readings = downloaded(page, "Readings out")
+        assert f"Höhe,{inches.replace(',', '.')},in" in readings
+    for bytes_ in (table.format(34).encode("cp1252"), table.format(34).encode("utf-16-le") + b"x"):
+        give(page, "Readings in", bytes_, "readings.csv")
+        page.get_by_text("Save the table as CSV UTF-8").wait_for()
+    assert downloaded(page, "Readings out")[1] == readings

@@ -10,6 +10,11 @@ const TABLES = [
   ["readings", "Readings"],
   ["cuts", "Cuts"],
 ];
+const UNREADABLE = {
+  message: "This file can’t be read.",
+  remedy: "Save the table as CSV UTF-8, then choose it again.",
+};
+const ACCEPT = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
 
 /** Parts, readings and cuts as tables for other programs, and back from them. */
 export const tables = (app) =>
@@ -31,7 +36,7 @@ function table(app, what, label) {
 
   async function take(file) {
     const text = await readFile(file);
-    if (text === null) return wrong.show({ message: "This file can't be read.", remedy: "Choose another." });
+    if (text === null) return wrong.show(UNREADABLE);
     const answer = await app.changeBy((document) => ({
       do: "take_csv",
       document,
@@ -48,7 +53,7 @@ function table(app, what, label) {
     { class: "table-row" },
     element("h3", {}, label),
     button(`${label} out`, give),
-    fileField({ label: `${label} in`, accept: ".csv,text/csv", onFile: take }),
+    fileField({ label: `${label} in`, accept: ACCEPT, onFile: take }),
     wrong,
   );
 }

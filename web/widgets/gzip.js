@@ -8,7 +8,7 @@ export async function isGzip(file) {
   return first === 0x1f && second === 0x8b;
 }
 
-/** The text in a gzip file; null as soon as it is of more than `most` bytes. */
+/** What is in a gzip file; null as soon as it is of more than `most` bytes. */
 export async function gunzipped(file, most) {
   const parts = [];
   let size = 0;
@@ -17,7 +17,7 @@ export async function gunzipped(file, most) {
     if (size > most) return null;
     parts.push(part);
   }
-  return new Blob(parts).text();
+  return new Blob(parts);
 }
 
 /** Not every browser can walk a stream by itself. */

@@ -99,7 +99,7 @@ def _details(act, also=None):
         if key == "when":
             moment_given(value, given)
         try:
-            told[key] = value and check(value, key)
+            told[key] = value and check(value, key).strip()
         except Refusal:
             message = f"This can't be kept as “{key}” of a reading."
             raise Refusal(

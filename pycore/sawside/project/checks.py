@@ -30,10 +30,11 @@ class Damaged(Refusal):
         )
         self._place, self._what = place, what
 
-    def as_typed(self):
+    def as_typed(self, row=None):
         """The same told of what is only now to be kept."""
         field = self._place.rpartition(".")[2].partition("[")[0]
-        return Refusal(self.kind, f"This {self._what}.", "Type it another way.", field=field)
+        message = f"This {self._what}."
+        return Refusal(self.kind, message, "Type it another way.", field=field, row=row)
 
 
 def damaged(place, what):

@@ -2,6 +2,8 @@
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.display import decimal_text
+from sawside.lengths.scanner import plain_spaces
+from sawside.project.checks import moment_given
 from sawside.project.csv_text import read_table, written
 from sawside.project.entry_parts import PIECE
 from sawside.project.size import inches
@@ -39,9 +41,10 @@ def taken(document, text):
         entry["name"].casefold(): entry for entry in document["entries"] if entry["kind"] == "line"
     }
     changed = {}
-    for number, row in read_table(text, HEADER, ("Name", "Part")):
-        entry = lines.get(row["Name"].strip().casefold())
-        state = _STATES.get(row.get("State", "").strip().casefold() or "cut")
+    for number, cells, _ in read_table(text, HEADER, ("Name", "Part")):
+        row = {column: plain_spaces(cell).strip() for column, cell in cells.items()}
+        entry = lines.get(row["Name"].casefold())
+        state = _STATES.get(row.get("State", "").casefold() or "cut")
         if entry is None or state is None:
             raise Refusal(
                 "unknown",
@@ -53,24 +56,28 @@ def taken(document, text):
             )
         states = _STATES if "State" in row else ("cut",)
         _, _, kept = changed.setdefault(entry["id"], (number, entry, {each: {} for each in states}))
-        part = row["Part"].strip()
+        part = row["Part"]
         pieces = kept[state].setdefault(part, [])
-        there = entry.get(state, {}).get(part, ())[len(pieces) : len(pieces) + 1]
-        piece = {key: row[column].strip() for column, key in _COLUMNS.items() if column in row}
-        pieces.append(_piece(dict(*there) | piece, number))
+        there = [*entry.get(state, {}).get(part, ())[len(pieces) : len(pieces) + 1], {}][0]
+        piece = {key: row[column] for column, key in _COLUMNS.items() if column in row}
+        pieces.append(_piece(there, piece, number))
     return [
         (number, {"act": "put", "entries": [entry | kept]})
         for number, entry, kept in changed.values()
     ]
 
 
-def _piece(piece, number):
-    kept = {key: text for key, text in piece.items() if text}
-    for key, text in kept.items():
+def _piece(there, piece, number):
+    """The piece that was in its place with what a row has of it; refuses what can't be read."""
+    for key, text in piece.items():
+        if text in ("", there.get(key)):
+            continue
         try:
             PIECE[key](text, key)
+            if key == "when":
+                moment_given(text)
         except Refusal:
             raise Refusal("unreadable", f"Row {number}: {quoted(text)} can't be read.",
                           "Write lengths as 289/8 in, dates as 2026-11-25T17:20.",
                           field="text") from None  # fmt: skip
-    return kept
+    return {key: text for key, text in (there | piece).items() if text}

@@ -1,10 +1,11 @@
 """The parts of a project as a table, and a table of parts put into a project by hand."""
 
 from sawside.lengths.show import Show
+from sawside.project.csv_numbers import refuse_grouped
 from sawside.project.csv_text import read_table, written
 from sawside.project.document import settings_of, unit_of
 from sawside.project.evaluate import Evaluation
-from sawside.project.measures import cells, columns, typed
+from sawside.project.measures import cells, columns, numbers, typed
 from sawside.project.pieces import allowance, pieces_of
 from sawside.project.size import inches_text
 
@@ -18,6 +19,8 @@ HEADER = (
     "Name", "Count", *(column for size in _SIZES for column in columns(size)),
     *_ENDS, *_ABOUT, "From", "Cut", "Spoiled",
 )  # fmt: skip
+_CHECKED = ("Count", *(column for column, key in _ABOUT.items() if key.startswith("rough_")))
+_NUMBERS = (*(column for size in _SIZES for column in numbers(size)), *_CHECKED)
 
 
 def out(document):
@@ -52,28 +55,28 @@ def _told_about(piece, key):
 def taken(document, text):
     """[(row, act)] that take a table in: each row is kept as a piece of a known size."""
     show = Show(settings_of(document, unit_of(document)))
-    return [
-        (number, _act(number, row, show))
-        for number, row in read_table(text, HEADER, ("Name", "Length"))
-    ]
+    table = read_table(text, HEADER, ("Name", "Length"), _NUMBERS)
+    return [(row.number, _act(row, show)) for row in table]
 
 
-def _act(number, row, show):
-    about = {key: row.get(column, "").strip() for column, key in _ABOUT.items()}
+def _act(row, show):
+    for column in _CHECKED:
+        refuse_grouped(row, row.cells.get(column, ""))
+    about = {key: row.cells.get(column, "").strip() for column, key in _ABOUT.items()}
     return {
         "act": "keep_line",
-        "name": row["Name"].strip(),
+        "name": row.cells["Name"].strip(),
         "reckoner": "piece_by_hand",
-        "values": _values(number, row, show),
+        "values": _values(row, show),
         "about": {"piece": about},
     }
 
 
-def _values(number, row, show):
-    values = {key: typed(number, row, size, show) for size, key in _SIZES.items()}
-    values["count"] = row.get("Count", "").strip()
+def _values(row, show):
+    values = {key: typed(row, size, show) for size, key in _SIZES.items()}
+    values["count"] = row.cells.get("Count", "").strip()
     for column, side in _ENDS.items():
-        words = row.get(column, "").strip()
+        words = row.cells.get(column, "").strip()
         if words and words not in ("square", "square 0°"):
             values |= {f"{side}_end": "told", f"{side}_told": words}
     return {key: value for key, value in values.items() if value}

@@ -2,8 +2,10 @@
 
 from sawside.errors import Refusal
 from sawside.lengths.pinned import pinned
+from sawside.lengths.scanner import plain_spaces
 from sawside.lengths.settings import CHOICES
 from sawside.lengths.show import Show
+from sawside.project.csv_numbers import refuse_grouped
 from sawside.project.csv_text import read_table, written
 from sawside.project.evaluate import Evaluation
 from sawside.project.measures import cells, columns
@@ -16,6 +18,8 @@ _TOLD = {
     "Read to": "fineness",
     "Off by": "off",
 }
+_KNOWN_BY = {"act", "name"}
+_NUMBERS = ("Text", "Off by")
 _WORKED_OUT = columns("Length")[1:4]
 HEADER = ("Name", "Text", "Unit", *_WORKED_OUT, *_TOLD)
 
@@ -52,18 +56,30 @@ def taken(document, text):
         if entry["kind"] == "reading"
     }
     acts = []
-    for number, row in read_table(text, HEADER, ("Name", "Text")):
-        told = {key: row[column].strip() for column, key in _TOLD.items() if column in row}
-        act = {"act": "keep_reading", "name": row["Name"].strip(), "text": row["Text"]} | told
-        if unit := row.get("Unit", "").strip():
-            act["unit"] = unit
-        there = known.get(act["name"].casefold())
-        if there is None:
-            acts.append((number, act))
-        elif any(act[key] != there.get(key, "") for key in ("text", "unit", *told) if key in act):
+    for row in read_table(text, HEADER, ("Name", "Text"), _NUMBERS):
+        act = _typed(row.cells)
+        there = known.get(act["name"].casefold(), {})
+        changed = [key for key in act.keys() - _KNOWN_BY if act[key] != there.get(key, "")]
+        for key in {"text", "off"}.intersection(changed):
+            refuse_grouped(row, act[key])
+        if not there:
+            acts.append((row.number, act))
+        elif changed:
             act = _off_kept(there, act) | act | {"act": "correct", "id": there["id"]}
-            acts.append((number, act))
+            acts.append((row.number, act))
     return acts
+
+
+def _typed(cells):
+    """The act that keeps what the cells of a row say."""
+    act = {"act": "keep_reading", "name": _line(cells["Name"]), "text": cells["Text"]}
+    if unit := _line(cells.get("Unit", "")):
+        act["unit"] = unit
+    return act | {key: _line(cells[column]) for column, key in _TOLD.items() if column in cells}
+
+
+def _line(cell):
+    return plain_spaces(cell).strip()
 
 
 def _off_kept(reading, act):

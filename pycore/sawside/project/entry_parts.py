@@ -145,5 +145,6 @@ def trials_checked(value, place):
 
 
 def about_checked(value, place):
-    """What is told of a part."""
-    return {key: said for key, said in checked(value, place, {}, ABOUT).items() if said}
+    """What is told of a part, without space around it."""
+    told = {key: said.strip() for key, said in checked(value, place, {}, ABOUT).items()}
+    return {key: said for key, said in told.items() if said}

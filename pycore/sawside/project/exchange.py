@@ -3,7 +3,7 @@
 from sawside.errors import Refusal, Refusals
 from sawside.project import csv_cuts, csv_parts, csv_readings
 from sawside.project.change import change
-from sawside.project.checks import moment_given
+from sawside.project.checks import Damaged, moment_given
 from sawside.project.file_name import file_name
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
@@ -48,5 +48,7 @@ def _table(what):
 
 def _in_row(refusal, numbered):
     """The refusal of one act of several, told of its row in the table."""
+    if isinstance(refusal, Damaged):
+        refusal = refusal.as_typed(row=refusal.row)
     place = "" if refusal.row is None else f"Row {numbered[refusal.row][0]}: "
     return Refusal(refusal.kind, f"{place}{refusal.message}", refusal.remedy, field="text")

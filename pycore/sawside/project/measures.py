@@ -6,6 +6,7 @@ from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.reader import read_length
 from sawside.lengths.real import Real
 from sawside.lengths.units import INCHES_PER
+from sawside.project.csv_numbers import refuse_grouped
 
 _WAYS = {"light": "up to ", "heavy": "down to "}
 """How the mark of a length was found that is a little under it, or over it."""
@@ -35,20 +36,29 @@ def cells(value, show):
     )
 
 
-def typed(number, row, name, show):
+def numbers(name):
+    """The columns of one measure that are read as numbers."""
+    return columns(name)[:2]
+
+
+def typed(row, name, show):
     """What is to be read of a row for a measure: the exact cell, or the one from the shop.
 
-    Refuses ("conflict") two that do not tell one length.
+    Refuses ("conflict") two that do not tell one length, and what may be another number where the
+    table was written (`csv_numbers`).
     """
-    shop, exact = (row.get(column, "").strip() for column in columns(name)[:2])
-    if shop and exact and not _alike(shop, exact, row.get(f"{name} rounded", "").strip(), show):
+    cells = row.cells
+    shop, exact = (cells.get(column, "").strip() for column in numbers(name))
+    rounding = cells.get(f"{name} rounded", "").strip()
+    if shop and exact and not _alike(shop, exact, rounding, show):
         raise Refusal(
             "conflict",
-            f"Row {number}: {name} {quoted(shop)} and {name} exact {quoted(exact)} are not the "
+            f"Row {row.number}: {name} {quoted(shop)} and {name} exact {quoted(exact)} are not the "
             "same.",
             "Write it alike in both, or clear one of the two cells.",
             field="text",
         )
+    refuse_grouped(row, exact or shop)
     return exact or shop
 
 
