@@ -1,8 +1,8 @@
 """What is said about a text that can't be read: a plain sentence, the place, and a remedy.
 
 A text that only has to go on is told so, as `unfinished`: the sentence is then the quiet one for
-somebody who is still typing. No remedy ever moves digits together: `31 5` is on its way to
-`31 5/8`, and 315 would be cut ten times too long.
+somebody who is still typing. No remedy ever moves digits together, nor tells to take away what
+parts them: `31 5` is on its way to `31 5/8`, and 315 would be cut ten times too long.
 """
 
 import re
@@ -20,6 +20,10 @@ _WHOLE_AND_TOP = re.compile(r"(?<![0-9./])([0-9]++) ++([0-9]++)(?![0-9./])", re.
 _RAISED_OVER = re.compile(rf"(?:([{RAISED}]++)(/?)|⅟) *+$")
 _ZERO_SO_FAR = re.compile(r"(?<![0-9/.])(?:0++\.?+0*+|\.0++) *+$", re.ASCII)
 _OF = ("o", "O")
+_ONE_POINT = "Write the number again, with one point before its decimals."
+_BEFORE_COMMA = re.compile(r"[0-9.,]*+$", re.ASCII)
+_AROUND_COMMA = re.compile(r"[0-9.,]*+", re.ASCII)
+_THOUSANDS = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}", re.ASCII)
 
 
 def unreadable(message, remedy, at):
@@ -128,11 +132,13 @@ def no_sign(text, typed, at, kind):
         return unreadable("A sign is missing before the parenthesis.",
                           "Put × or + in front of it.", at)  # fmt: skip
     if character == ")":
-        return unreadable("This parenthesis was never opened.", "Take it away, or open one.", at)
+        return unreadable(
+            "This parenthesis was never opened.", "Open one, or put a space in its place.", at
+        )
     if character == ",":
         return _comma(typed, at)
     if character == "." and text[at - 1 : at].isdigit():
-        return unreadable("There are two points in one number.", "Keep one of them.", at)
+        return unreadable("There are two points in one number.", _ONE_POINT, at)
     if raised := _RAISED_OVER.match(text, at):
         return _raised_over(raised, at)
     if character in "^" + RAISED:
@@ -203,25 +209,22 @@ def unknown_unit(typed, at, kind):
 
 
 def _comma(typed, at):
-    start = at
-    while start and (typed[start - 1].isdigit() or typed[start - 1] in ",."):
-        start -= 1
-    end = at + 1
-    while end < len(typed) and (typed[end].isdigit() or typed[end] in ",."):
-        end += 1
-    whole, decimals = typed[start:at], typed[at + 1 : end]
+    start = _BEFORE_COMMA.search(typed, 0, at).start()
+    number = _AROUND_COMMA.match(typed, start)[0]
+    whole, decimals = typed[start:at], number[at - start + 1 :]
     if {",", "."} & {*whole, *decimals}:
-        return unreadable(
-            f"{quoted(typed[start:end])} has more than one comma or point.",
-            "Keep none but the point before its decimals.",
-            at,
-        )
+        message = f"{quoted(number)} has more than one comma or point."
+        return unreadable(message, _ONE_POINT, at)
     if not (whole and decimals):
         return unreadable("A comma has no meaning here.", "Write decimals with a point.", at)
+    if _THOUSANDS.fullmatch(number):
+        return unreadable(
+            f"{quoted(number)} can mean two things.",
+            f"Write {whole}.{decimals}, or the whole number in plain digits.",
+            at,
+        )
     return unreadable(
-        f"{quoted(typed[start:end])} can mean two things.",
-        f"Write {whole}{decimals} or {whole}.{decimals}.",
-        at,
+        f"{quoted(number)} has a comma before its decimals.", f"Write {whole}.{decimals}.", at
     )
 
 
@@ -231,12 +234,14 @@ def _strange(typed, at):
         return _comma(typed, at)
     if character in RAISED + LOWERED:
         return unreadable("A small raised or lowered digit belongs to a fraction.",
-                          "Write the fraction as 3/4.", at)  # fmt: skip
+                          "Write the fraction with a line, as in 3/4.", at)  # fmt: skip
     if unicodedata.category(character)[0] == "N":
         return unreadable(
             f"{quoted(character)} is not a digit that I read.", "Use the digits 0 to 9.", at
         )
-    return unreadable(f"I can't read {quoted(character)}.", "Take it away or write a number.", at)
+    return unreadable(
+        f"I can't read {quoted(character)}.", "Put a space, a sign or a number in its place.", at
+    )
 
 
 def _word(text, at):
