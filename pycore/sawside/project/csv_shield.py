@@ -13,7 +13,7 @@ _LINES = "\t\n\r\v\f\x1c\x1d\x1e\x85\u2028\u2029"
 _PARTS = f";{_LINES}"
 _UNSEEN = "".join(
     each
-    for each in map(chr, range(0xFFFF))
+    for each in map(chr, (*range(0x3001), 0xFEFF))
     if each not in _PARTS and unicodedata.category(each) in ("Cc", "Cf", "Zs")
 )
 """What another program may leave out before it looks for a sign."""
