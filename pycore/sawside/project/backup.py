@@ -3,7 +3,8 @@
     {"sawside": "backup", "schema": 3, "when": "2026-11-25T17:20", "document": {…},
      "photos": {"p1": "data:image/jpeg;base64,…"}}
 
-Such a text may come from anywhere. It is read whole or not at all, and a refusal names the place.
+`when` is "" by a clock that is not set. Such a text may come from anywhere. It is read whole or
+not at all, and a refusal names the place.
 """
 
 import json
