@@ -54,7 +54,7 @@ def long_tally():
     lines = [
         {"id": str(at), "name": "", "text": text, "unit": "in"} for at, text in enumerate(texts, 1)
     ]
-    tally = {"schema": 1, "next": LINES + 1, "lines": lines}
+    tally = {"schema": 2, "next": LINES + 1, "lines": lines}
     told = sawside.handle({"do": "tally", "tally": tally})
     return {"tally": told["tally"], "lines": told["lines"], "undo": [], "redo": []}
 

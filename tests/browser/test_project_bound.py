@@ -81,3 +81,36 @@ def test_an_act_begun_on_one_project_or_document_is_never_done_to_another(phone,
     dialog.get_by_role("button", name="Cancel").tap()
     entry(one, "Alcove width").wait_for()
     assert entry(one, "Door").count() == 0
+
+
+def test_a_line_of_the_pad_means_the_document_it_was_entered_on_also_after_a_restore(page):
+    """The backup's first entry is a depth; the tally's line means the width that is first here."""
+    keep_reading(page, "Depth", "12")
+    open_backup(page)
+    backup = downloaded(page, "Download")[1]
+    begin_project(page, "Second")
+    keep_reading(page, "Width", "36")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    page.get_by_role("textbox", name="Length or sum").fill("[Width] + 1")
+    page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    open_backup(page)
+    give(page, "A backup", backup)
+    page.get_by_role("button", name="In the place of Second").tap()
+    page.get_by_text("1 line of the tally uses names from it, so it has no number").wait_for()
+    entry(page, "Depth").wait_for()
+
+    def line(says):
+        open_place(page, "Pad")
+        page.get_by_role("link", name="Tally, 1 line").tap()
+        page.get_by_role("listitem").get_by_text(says).wait_for()
+
+    line("This line uses a name of Second, which is not open.")
+    line("[Width] + 1")
+    page.reload()
+    line("This line uses a name of Second, which is not open.")
+    assert page.get_by_text("thirteen").count() == 0
+    open_place(page, "Project")
+    page.locator("#place").get_by_role("button", name="Undo").tap()
+    entry(page, "Width").wait_for()
+    line("thirty-seven inches")

@@ -33,7 +33,6 @@ TALLY_TYPED = {
     "step": [{"how": "again"}, {"how": "kerf"}],
     "correct": [{"id": "1", "text": "31 3/4 + 2 × 1"}, {"id": "2", "text": "Long side ÷ 2"}],
     "name": [{"id": "2", "name": "Both sides"}, {"id": "1", "name": "Long one"}],
-    "rename_used": [{"names": {"Case width": "Wide case"}}],
     "delete": [{"id": "1"}],
     "restore": [{"at": 0, "line": {"id": "9", "name": "End", "text": "3 1/2", "unit": "in"}}],
     "clear": [{}],

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from sawside.errors import Refusal
-from sawside.lengths.names import Named, check_name, names_in, renamed
+from sawside.lengths.names import Named, check_name
 from sawside.lengths.reader import last_step, read
 
 NAMES = {
@@ -72,16 +72,6 @@ def test_a_name_that_could_be_a_number_unit_or_sign_is_refused(name):
 @pytest.mark.parametrize("name", ["side", "Left side", "h2", "Höhe"])
 def test_a_plain_name_is_taken(name):
     check_name(name)
-
-
-def test_the_names_that_a_text_uses_are_found():
-    assert names_in("[3] + SIDE gap", NAMES) == ["3", "side", "side gap"]
-    assert names_in("13 + 3", NAMES) == []
-
-
-def test_renaming_follows_in_brackets_and_bare_and_leaves_longer_names_alone():
-    text = renamed("side + [side] + sides + [side gap]", "side", "end")
-    assert text == "[end] + [end] + sides + [side gap]"
 
 
 @pytest.mark.parametrize(

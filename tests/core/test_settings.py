@@ -30,7 +30,7 @@ def test_the_kerf_is_an_eighth_unless_it_was_measured():
 
 
 def test_a_kerf_is_taken_from_the_last_line_of_the_tally():
-    tally = {"schema": 1, "next": 2, "lines": [{"id": "1", "name": "", "text": "12", "unit": "in"}]}
+    tally = {"schema": 2, "next": 2, "lines": [{"id": "1", "name": "", "text": "12", "unit": "in"}]}
     act = {"act": "step", "how": "kerf"}
     message = {"do": "tally", "tally": tally, "act": act, "settings": {"kerf": "3/32"}}
     said = sawside.handle(message)

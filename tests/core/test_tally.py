@@ -12,11 +12,11 @@ import sawside
 HOSTILE = [
     {},
     {"schema": 1},
-    {"schema": 1, "next": 1, "lines": "x"},
-    {"schema": 1, "next": 1, "lines": [{"id": "1", "name": "", "text": "3", "unit": "in"}]},
-    {"schema": 1, "next": 3, "lines": [{"id": "1", "name": "", "text": "3", "unit": "cubit"}]},
-    {"schema": 1, "next": 3, "lines": [{"id": "¹", "name": "", "text": "3", "unit": "in"}]},
-    {"schema": 1, "next": 3, "lines": [{"id": "1", "name": "", "text": 3, "unit": "in"}]},
+    {"schema": 2, "next": 1, "lines": "x"},
+    {"schema": 2, "next": 1, "lines": [{"id": "1", "name": "", "text": "3", "unit": "in"}]},
+    {"schema": 2, "next": 3, "lines": [{"id": "1", "name": "", "text": "3", "unit": "cubit"}]},
+    {"schema": 2, "next": 3, "lines": [{"id": "¹", "name": "", "text": "3", "unit": "in"}]},
+    {"schema": 2, "next": 3, "lines": [{"id": "1", "name": "", "text": 3, "unit": "in"}]},
     {"schema": True, "next": 1, "lines": []},
     [],
     "tally",
@@ -127,7 +127,7 @@ def test_a_damaged_tally_is_refused_in_words(tally):
 
 
 def test_a_newer_tally_is_refused_and_left_alone():
-    assert told({"schema": 2, "next": 1, "lines": []})["error"]["kind"] == "newer"
+    assert told({"schema": 3, "next": 1, "lines": []})["error"]["kind"] == "newer"
 
 
 class Tally(RuleBasedStateMachine):
@@ -135,7 +135,7 @@ class Tally(RuleBasedStateMachine):
 
     @initialize()
     def begin(self):
-        self.tally = {"schema": 1, "next": 1, "lines": []}
+        self.tally = {"schema": 2, "next": 1, "lines": []}
 
     def make(self, act):
         said = told(self.tally, act)

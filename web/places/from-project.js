@@ -8,19 +8,22 @@ const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]
  * Opens, for a field, the list of what the project knows: a touch writes the name at the caret, and
  * the field goes on following it.
  * @param {string} [own] the entry that is being corrected, which can't follow itself
+ * @param {(name: string) => string} [taken] why a name means something else here; "" where it doesn't
  * @returns {((input: HTMLInputElement) => void) | null} null where there is nothing to take
  */
-export function fromProject(app, { kind }, own) {
+export function fromProject(app, { kind }, own, taken = () => "") {
   const entries = (app.state.get().view?.entries ?? []).filter((each) => each.insert && each.id !== own);
   if (!LINKED.has(kind) || entries.length === 0) return null;
-  return (input) => pick(app, entries, input);
+  return (input) => pick(app, entries, input, taken);
 }
 
-function pick(app, entries, input) {
+function pick(app, entries, input, taken) {
   const { selectionStart, selectionEnd } = input;
   const close = () => dialog.close();
   function take(insert) {
     close();
+    const why = taken(insert.slice(1, -1));
+    if (why) return app.notice(why);
     input.focus();
     input.setSelectionRange(selectionStart, selectionEnd);
     write(input, insert);

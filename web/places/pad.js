@@ -105,9 +105,17 @@ export function pad(app) {
   }
 
   function takeNamed() {
-    const open = fromProject(app, { kind: "length" });
+    const open = fromProject(app, { kind: "length" }, undefined, taken);
     if (open) open(input);
     else app.notice("Nothing is kept in the project yet that has a number.");
+  }
+
+  /** Why a name of the project can't be used here: a line is called so, and is nearer. */
+  function taken(name) {
+    const line = app.tally.lineCalled(name);
+    if (!line) return "";
+    const remedy = "Rename one of them to use the project’s number.";
+    return `Line ${line.id} of the tally is called ${name} too, so the pad would take that one. ${remedy}`;
   }
 
   const acts = { Enter: enter, project: takeNamed };
@@ -125,7 +133,8 @@ export function pad(app) {
 
   const lines = app.state.get().tally?.lines;
   // A line that was undone or deleted since, or comes to another number, has no answer here any more.
-  const isOf = ({ asked, said }, line) => line.text === asked && line.value && line.value.exact === said.value?.exact;
+  const isOf = ({ asked, said, id }, line) =>
+    (!id || line.id === id) && line.text === asked && line.value && line.value.exact === said.value?.exact;
   const stands = (each) => each.asked === start.text || !lines || lines.some((line) => isOf(each, line));
   if (start.answer && (start.text.trim() === "" || start.answer.asked === start.text) && stands(start.answer)) {
     answer.show(start.answer.asked, start.answer.said);

@@ -49,8 +49,16 @@ export function restoring(app) {
   const asNew = (said) => withPhotos(said, () => app.projects.add(said.document));
   const replace = (said) =>
     withPhotos(said, () =>
-      app.tryChange({ document: said.document, said: "Restored. Undo brings back what was here." }),
+      app.tryChange({ document: said.document, said: `Restored. Undo brings back what was here.${unlinked()}` }),
     );
+
+  /** Lines of the tally that use names of what was here. */
+  function unlinked() {
+    const count = app.tally.linesOf(app.state.get().record);
+    if (count === 0) return "";
+    const [use, have] = count === 1 ? ["line of the tally uses", "it has"] : ["lines of the tally use", "they have"];
+    return ` ${count} ${use} names from it, so ${have} no number until then.`;
+  }
 
   async function showRule(text, said) {
     const { document } = app.state.get().record;

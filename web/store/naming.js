@@ -1,3 +1,6 @@
+/** Letters of one meaning made one, nearly as the core does: only what may be a name is found by it. */
+export const fold = (text) => text.toUpperCase().toLowerCase();
+
 /**
  * What goes with a question so that names of the project may stand in its texts; nothing where no
  * text can hold one, so that a key press does not send the whole project.
@@ -7,7 +10,7 @@
  */
 export function naming(record, typed, id) {
   if (!record) return {};
-  const text = JSON.stringify(typed).toLowerCase();
-  const isNamed = text.includes("[") || record.document.entries.some(({ name }) => text.includes(name.toLowerCase()));
+  const text = fold(JSON.stringify(typed));
+  const isNamed = text.includes("[") || record.document.entries.some(({ name }) => text.includes(fold(name)));
   return isNamed ? { document: record.document, id } : {};
 }

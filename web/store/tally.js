@@ -1,12 +1,8 @@
-import { naming } from "./naming.js";
+import { identity } from "./identity.js";
 import { refusedByStore } from "./refused.js";
-import { renamedSince } from "./renamed.js";
+import { tallyNames } from "./tally-names.js";
 
 const LOCK = "sawside-tally";
-const LINES = /\[\d+\]/g;
-
-/** What the tally only follows is undone where it was done. */
-const KEPT = ({ undo, redo }) => ({ undo, redo });
 
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
@@ -16,6 +12,7 @@ const KEPT = ({ undo, redo }) => ({ undo, redo });
 export function tallyKeeper({ state, ask, settings, database }) {
   const channel = new BroadcastChannel(LOCK);
   const now = () => state.get().tally ?? { tally: null, lines: [], undo: [], redo: [] };
+  const names = tallyNames({ state, ask, settings, now });
 
   async function make(act, history) {
     const before = (await database.pageOf("tally")) ?? now();
@@ -31,15 +28,11 @@ export function tallyKeeper({ state, ask, settings, database }) {
   /** The open project goes along where a line is marked as its own, or an act may name something of it. */
   function worked({ tally }, act) {
     const { record } = state.get();
-    const isUsed = tally?.lines.some(({ project }) => project && project.id === record?.id);
-    const names = isUsed ? { document: record.document } : projectNames(act);
-    return ask({ do: "tally", tally, act, settings: settings(), ...names, project: record?.id });
-  }
-
-  /** The project goes along where a text may call something of it; a line's number calls a line. */
-  function projectNames(texts) {
-    const { record } = state.get();
-    return naming(record, JSON.stringify(texts ?? "").replace(LINES, ""));
+    const own = identity(record);
+    const isUsed =
+      own && (tally?.lines.some(({ project }) => project?.id === own) || JSON.stringify(act ?? null).includes(own));
+    const around = isUsed ? { document: record.document } : names.projectNames(act);
+    return ask({ do: "tally", tally, act, settings: settings(), ...around, project: own });
   }
 
   /** Lines of the open project follow it; those of another say that it is not open. No other tab need know. */
@@ -47,22 +40,13 @@ export function tallyKeeper({ state, ask, settings, database }) {
     const before = (await database.pageOf("tally")) ?? now();
     const answer = await worked(before, null);
     if (!answer.ok) return;
-    const tally = { ...before, lines: answer.lines };
+    const tally = { ...before, tally: answer.tally, lines: answer.lines };
     await database.keepPageSurely("tally", tally);
     state.set({ tally });
   }
 
-  let seen = state.get().record;
   async function follow() {
-    const { record } = state.get();
-    const names = renamedSince(seen, record);
-    seen = record;
-    if (!now().tally?.lines.some(({ project }) => project)) return;
-    const isRenamed = Object.keys(names).length > 0;
-    await inTurn(async () => {
-      if (isRenamed) await make(() => ({ act: "rename_used", names }), KEPT);
-      await look();
-    });
+    if (now().tally?.lines.some(({ project }) => project)) await inTurn(look);
   }
 
   state.subscribe((changed) => changed.includes("view") && follow());
@@ -77,7 +61,6 @@ export function tallyKeeper({ state, ask, settings, database }) {
   };
 
   return {
-    projectNames,
     act: (act) =>
       inTurn(() =>
         make(
@@ -99,17 +82,6 @@ export function tallyKeeper({ state, ask, settings, database }) {
           (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }),
         ),
       ),
-    /** What the names in a text stand for, so that the core need not be sent the whole tally. */
-    namesIn(text) {
-      const folded = text.toLowerCase();
-      const names = {};
-      for (const { id, name, value } of now().lines) {
-        if (!value) continue;
-        const known = { exact: value.exact, kind: value.kind };
-        if (folded.includes(`[${id}]`)) names[id] = known;
-        if (name && folded.includes(name.toLowerCase())) names[name] = known;
-      }
-      return names;
-    },
+    ...names,
   };
 }

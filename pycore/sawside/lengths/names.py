@@ -10,7 +10,6 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.refusals import unfinished, unreadable
-from sawside.lengths.scanner import plain_spaces
 from sawside.lengths.units import ANGLES, LENGTHS
 
 BRACKETED = re.compile(r"\[([^\[\]]*)\]")
@@ -21,12 +20,14 @@ _SIGNS = {"x", "of"}
 class Named(NamedTuple):
     """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3.
 
-    An `angle` has power 1 and is in degrees.
+    An `angle` has power 1 and is in degrees. `echo` is what is understood, where that is not the
+    name as it is written.
     """
 
     value: Fraction
     power: int
     angle: bool = False
+    echo: str = ""
 
 
 def check_name(name):
@@ -46,18 +47,6 @@ def check_name(name):
             "Choose another name.",
             field="name",
         )
-
-
-def names_in(text, names):
-    """Those of `names` that `text` uses, in the order of `names`."""
-    text = plain_spaces(text)
-    bracketed = {each.strip().casefold() for each in BRACKETED.findall(text)}
-    folded = text.casefold()
-    return [
-        name
-        for name in names
-        if name.casefold() in bracketed or (not name[0].isdigit() and name.casefold() in folded)
-    ]
 
 
 def named_at(text, at, names):
@@ -102,10 +91,3 @@ def _longest(text, at, names):
         if fits and not name[0].isdigit() and (best is None or len(name) > len(best)):
             best = name
     return best
-
-
-def renamed(text, old, new):
-    """`text` with every use of the name `old` turned into `[new]`."""
-    text = re.sub(rf"\[\s*{re.escape(old)}\s*\]", lambda _: f"[{new}]", text, flags=re.IGNORECASE)
-    bare = rf"(?<![\w\[]){re.escape(old)}(?![\w\]])"
-    return re.sub(bare, lambda _: f"[{new}]", text, flags=re.IGNORECASE)

@@ -1,11 +1,11 @@
 """Asking with the names of a project: a question not yet kept, and the details of an entry."""
 
-from sawside.errors import Refusal, Refusals
+from sawside.errors import Refusal, Refusals, quoted
 from sawside.project.document import read_document
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluate import Evaluation
 from sawside.project.finding import found
-from sawside.project.names_for import names_for
+from sawside.project.names_for import NamesOf, names_for
 from sawside.project.names_sent import read_names
 from sawside.project.reading_worked import ReadingWorked
 from sawside.reckoning.answers import told
@@ -17,21 +17,36 @@ from sawside.reckoning.values import linkable
 def read_in_project(message, text, settings):
     """The contract of `read` (without "ok"), with the names that its document and the page give.
 
+    Where both have a name, the page's is meant, and `note` says so.
+
     Where the text is typed over a reading that was taken with a tape, `value` is what will be kept
     of it, and `corrected` tells it beside what was read. Refusals: as the reader's and the tape's.
     """
     document = message.get("document")
     document = None if document is None else read_document(document)
     identity = _identity(message)
-    names = {} if document is None else names_for(document, [text], identity)
-    # A line of the tally is nearer than what the project calls the same.
-    names = (names | (read_names(message) or {})) or None
-    said = reading_told(text, settings, names=names)
+    lines = read_names(message)
+    own = names_for(document, [text], identity, lines) if document else {}
+    names = own | {use.written: lines[use.written.casefold()]
+                   for use in NamesOf(document).uses(text, lines)
+                   if use.written.casefold() in lines}  # fmt: skip
+    said = reading_told(text, settings, names=names or None)
+    both = [each for each, named in own.items()
+            if each.casefold() in lines and not isinstance(named, Refusal)]  # fmt: skip
+    if both:
+        said["note"] = _nearer(both, document)
     for entry in document["entries"] if document else ():
         if entry["id"] == identity and "tape" in entry:
             worked = ReadingWorked(entry | {"text": text}, settings, names)
             return said | _corrected(said["value"], worked)
     return said
+
+
+def _nearer(names, document):
+    """That a line of the tally is nearer than what the project calls the same."""
+    called = " and ".join(quoted(each) for each in names)
+    what, one = ("means the line", "the one") if len(names) == 1 else ("mean the lines", "those")
+    return f"{called} {what} of the tally here, not {one} in {document['name']}."
 
 
 def _corrected(read_as, worked):

@@ -10,13 +10,13 @@ POWERS = {"count": 0, "length": 1, "area": 2, "volume": 3}
 
 
 def read_names(message):
-    """The names of a message, {name: {"exact", "kind"}} as VALUEs have them; None without any."""
+    """What is sent as {name: {"exact", "kind"}}, as {name in small letters: `Named`}."""
     names = message.get("names")
     if not names:
-        return None
+        return {}
     try:
         return {
-            name: Named(Fraction(value["exact"]), POWERS[value["kind"]])
+            name.casefold(): Named(Fraction(value["exact"]), POWERS[value["kind"]])
             for name, value in names.items()
             if name and len(value["exact"]) <= MOST_CHARACTERS
         }

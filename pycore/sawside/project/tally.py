@@ -5,25 +5,22 @@ from sawside.lengths.settings import read_settings
 from sawside.project.checks import MOST_NAME, Damaged
 from sawside.project.document import read_document
 from sawside.project.names_for import NamesOf
-from sawside.project.tally_acts import ACTS, BRING_BACK, RENAME
+from sawside.project.tally_acts import ACTS, BRING_BACK
 from sawside.project.tally_document import EMPTY, read_tally
 from sawside.project.tally_lines import Around, worked_out
+from sawside.project.tally_names import up_to_date
 
 
 def tally_told(data, act, settings_data, document=None, project=None):
     """The contract of `tally` (without "ok"): a tally changed by an act (None: only told).
 
-    `document` is the project whose names lines may use, `project` what the page knows it by.
+    `document` is the project whose names lines may use, `project` what the page knows it by. Names
+    of it that were changed are followed.
 
     Refusals: "message" for a damaged tally or an act that is none, "unknown" for a line that is
     not there, "missing" where there is nothing to repeat, and those of reading what is entered.
     """
-    tally = EMPTY if data is None else read_tally(data)
-    document = None if document is None else read_document(document)
-    if project is not None and not _is_short(project):
-        raise Refusal("message", "The project's id is not a short text.", "Leave it out.",
-                      field="project")  # fmt: skip
-    around = Around(read_settings(settings_data), NamesOf(document, project or ""))
+    tally, around = opened(data, settings_data, document, project)
     undo = None
     if act is not None:
         if not isinstance(act, dict) or act.get("act") not in ACTS:
@@ -32,7 +29,19 @@ def tally_told(data, act, settings_data, document=None, project=None):
                 "message", "There is no such act.", f"Send one of {offered}.", field="act"
             )
         tally, undo = _changed(tally, act, around)
+        tally = up_to_date(tally, around.project)
     return {"tally": tally, "undo": undo, "lines": worked_out(tally, around)[0]}
+
+
+def opened(data, settings_data, document, project):
+    """(a checked tally, up to date; what its lines are read by) of what a message holds."""
+    tally = EMPTY if data is None else read_tally(data)
+    document = None if document is None else read_document(document)
+    if project is not None and not _is_short(project):
+        raise Refusal("message", "The project's id is not a short text.", "Leave it out.",
+                      field="project")  # fmt: skip
+    around = Around(read_settings(settings_data), NamesOf(document, project or ""))
+    return up_to_date(tally, around.project), around
 
 
 def _is_short(text):
@@ -48,7 +57,4 @@ def _changed(tally, act, around):
     except Damaged as fault:
         if name in BRING_BACK:
             raise
-        if name in RENAME:
-            raise Refusal("range", "With that name a line becomes too long.",
-                          "Choose a shorter name.", field="name") from None  # fmt: skip
         raise fault.as_typed() from None

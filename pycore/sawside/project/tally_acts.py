@@ -1,13 +1,11 @@
 """What is done to a tally: each act gives the new tally and the act that undoes it."""
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.names import check_name, renamed
 from sawside.lengths.reader import last_step
-from sawside.lengths.scanner import plain_spaces
-from sawside.project.checks import MOST_NAME
 from sawside.project.tally_document import MOST_LINES, read_line, read_tally
-from sawside.project.tally_lines import called, marked, worked_out
-from sawside.project.tally_renamed import rename_used
+from sawside.project.tally_lines import refusal_of, stand_for, worked_out
+from sawside.project.tally_names import called, marked, of_project
+from sawside.project.tally_naming import name_line
 
 STEPS = {"half": "÷ 2", "double": "× 2"}
 """The one-touch steps that are always there; `kerf` takes the kerf of the settings away."""
@@ -21,11 +19,11 @@ def _enter(tally, act, around):
     return _entered(tally, text.strip(), around)
 
 
-def _entered(tally, text, around):
+def _entered(tally, text, around, taken=()):
     if len(tally["lines"]) >= MOST_LINES:
         raise Refusal("range", f"A tally holds at most {MOST_LINES} lines.", "Clear it first.")
     line = {"id": str(tally["next"]), "name": "", "text": text, "unit": around.settings.unit}
-    line = marked(line, called(tally["lines"]), around)
+    line = marked(line, called(tally["lines"]), around.project, taken)
     new = tally | {"next": tally["next"] + 1, "lines": [*tally["lines"], line]}
     _check(new, line["id"], around)
     return new, {"act": "delete", "id": line["id"]}
@@ -38,11 +36,8 @@ def _step(tally, act, around):
     last = tally["lines"][-1]
     how = act.get("how")
     if how == "again":
-        step = last_step(
-            last["text"],
-            last["unit"],
-            around.project.used_in(last["text"]) | worked_out(tally, around)[1],
-        )
+        used = stand_for(last, worked_out(tally, around)[1], around.project)
+        step = last_step(last["text"], last["unit"], used)
         if step is None:
             raise Refusal(
                 "missing",
@@ -55,7 +50,7 @@ def _step(tally, act, around):
         step = STEPS[how]
     else:
         raise Refusal("message", "There is no such step.", "Send again, half, double or kerf.")
-    return _entered(tally, f"[{last['name'] or last['id']}] {step}", around)
+    return _entered(tally, f"[{last['name'] or last['id']}] {step}", around, of_project(last))
 
 
 def _correct(tally, act, around):
@@ -63,39 +58,16 @@ def _correct(tally, act, around):
     text = act.get("text")
     if not isinstance(text, str):
         raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
-    line = marked(line | {"text": text.strip()}, called(tally["lines"][:at]), around)
+    line = marked(line | {"text": text.strip()}, called(tally["lines"][:at]), around.project)
     new = _with(tally, at, line)
     _check(new, line["id"], around)
     return new, {"act": "put", "lines": tally["lines"]}
 
 
 def _name(tally, act, _around):
-    """Name a line; the lines that called it by its old name or number follow."""
-    at, line = _find(tally, act)
-    name = act.get("name")
-    if not isinstance(name, str) or len(name) > MOST_NAME:
-        raise Refusal("message", "The name is not a text of a usual length.", "Shorten it.")
-    name = plain_spaces(name).strip()
-    if name:
-        check_name(name)
-        if any(
-            each["name"].casefold() == name.casefold()
-            for each in tally["lines"]
-            if each is not line
-        ):
-            raise Refusal(
-                "conflict",
-                f"There is a line {quoted(name)} already.",
-                "Choose another name.",
-                field="name",
-            )
-    lines = [*tally["lines"]]
-    lines[at] = line | {"name": name}
-    if line["name"]:
-        for below in range(at + 1, len(lines)):
-            text = renamed(lines[below]["text"], line["name"], name or line["id"])
-            lines[below] = lines[below] | {"text": text}
-    return tally | {"lines": lines}, {"act": "put", "lines": tally["lines"]}
+    at, _ = _find(tally, act)
+    new = tally | {"lines": name_line(tally["lines"], at, act.get("name"))}
+    return new, {"act": "put", "lines": tally["lines"]}
 
 
 def _delete(tally, act, _around):
@@ -135,29 +107,19 @@ ACTS = {
     "step": _step,
     "correct": _correct,
     "name": _name,
-    "rename_used": rename_used,
     "delete": _delete,
     "restore": _restore,
     "clear": _clear,
     "put": _put,
 }
 BRING_BACK = ("restore", "put")
-RENAME = ("name", "rename_used")
 
 
 def _check(tally, identity, around):
     """Refuse a line that can't be read, with the reader's own refusal."""
     told = next(each for each in worked_out(tally, around)[0] if each["id"] == identity)
     if not told["ok"]:
-        error = told["error"]
-        raise Refusal(
-            error["kind"],
-            error["message"],
-            error["remedy"],
-            field="text",
-            at=error["at"],
-            unfinished=error.get("unfinished", False),
-        )
+        raise refusal_of(told["error"])
 
 
 def _find(tally, act):

@@ -1,19 +1,19 @@
 """The lines of a tally worked out: each a sum that may use the lines above it.
 
 `[1]` in a line stands for line 1, and so does its name. A line sees only the lines above it, so
-there are no loops, and a correction is followed by every line below that used it. What no line is
-called may be a name of the project that was open when the line was entered: it is marked with that,
-and has no value while another is open.
+there are no loops, and a correction is followed by every line below that used it. What it took from
+a project (`tally_names`) follows that, and has no value while another is open.
 """
 
 from functools import lru_cache
 from typing import NamedTuple
 
-from sawside.errors import Refusal
-from sawside.lengths.names import Named, names_in
+from sawside.errors import Refusal, quoted
+from sawside.lengths.names import Named
 from sawside.lengths.reader import read
 from sawside.lengths.settings import Settings
 from sawside.project.names_for import NamesOf
+from sawside.project.tally_names import called, of_project, uses_in
 from sawside.reckoning.reading import reading_told
 
 
@@ -25,47 +25,65 @@ class Around(NamedTuple):
 
 
 def worked_out(tally, around):
-    """(every line as data, what each name stands for); a line in error says so."""
-    names, told = {}, []
+    """(every line as data, {what it is called: what that stands for}); a line in error says so."""
+    above, told = {}, []
     for line in tally["lines"]:
-        said, named = _told(line, names, around)
+        said, named = _told(line, above, around)
         told.append({"id": line["id"], "name": line["name"], "text": line["text"]} | said)
-        names |= dict.fromkeys(called([line]), named)
-    return told, names
+        above |= dict.fromkeys(called([line]), named)
+    return told, above
 
 
-def called(lines):
-    """What some lines are called: their numbers and their names."""
-    return [each for line in lines for each in (line["id"], line["name"]) if each]
+def stand_for(line, above, project):
+    """{name as written: what it stands for} in a line; a name that nobody gave is left out."""
+    own, used = of_project(line), {}
+    for use in uses_in(line, above):
+        key = use.written.casefold()
+        if key in own:
+            used[use.written] = project.named(own[key], use.written)
+        elif key in above:
+            used[use.written] = above[key]
+    return used
 
 
-def marked(line, names, around):
-    """A line with the mark of the project whose names it uses beside those above it, or without."""
-    bare = {key: value for key, value in line.items() if key != "project"}
-    used = _of_project(line["text"], names, around)
-    return bare | {"project": around.project.mark} if used else bare
+def refusal_of(error):
+    """The refusal of a line that is in error, as that is told, of the field "text"."""
+    return Refusal(
+        error["kind"],
+        error["message"],
+        error["remedy"],
+        field="text",
+        at=error["at"],
+        unfinished=error.get("unfinished", False),
+    )
 
 
-def _told(line, names, around):
+def _told(line, above, around):
     mark = line.get("project")
     if mark and not around.project.is_of(mark):
-        error = Refusal(
-            "missing",
-            f"This line uses a name of {mark['name']}, which is not open.",
-            "Open that project, or correct the line.",
-        )
-        return {"ok": False, "value": None, "error": error.as_data()}, None
-    used = {name: names[name] for name in names_in(line["text"], names)}
-    if mark:
-        used |= _of_project(line["text"], names, around)
-    return _line_told(line["text"], line["unit"], around.settings, tuple(used.items()))
+        return {"ok": False, "value": None, "error": _not_open(mark, around), "note": ""}, None
+    used = stand_for(line, above, around.project)
+    said, named = _line_told(line["text"], line["unit"], around.settings, tuple(used.items()))
+    return said | {"note": _note(line, above, around.project)}, named
 
 
-def _of_project(text, names, around):
-    """What a text uses of the open project: a line of the tally of the same name is nearer."""
-    nearer = {name.casefold() for name in names_in(text, names)}
-    used = around.project.used_in(text)
-    return {name: named for name, named in used.items() if name.casefold() not in nearer}
+def _not_open(mark, around):
+    message = f"This line uses a name of {mark['name']}, which is not open."
+    remedy = "Open that project, or correct the line."
+    if mark["name"] == around.project.name:
+        message = f"This line uses a name from another {mark['name']}, not the one that’s open."
+        remedy = "Undo the restore or open that project, or correct the line."
+    return Refusal("missing", message, remedy).as_data()
+
+
+def _note(line, above, project):
+    """What must be known of names that are a line's above as well, or another's in the project."""
+    own = of_project(line)
+    both = [quoted(key) for key in own if key in above]
+    if not both:
+        return ""
+    verb = "is" if len(both) == 1 else "are"
+    return f"{' and '.join(both)} {verb} from {project.name} here, not from a line above."
 
 
 @lru_cache(maxsize=4096)

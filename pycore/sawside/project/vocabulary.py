@@ -12,6 +12,7 @@ from sawside.lengths.names import BARE
 from sawside.lengths.uses import goes_on, uses
 
 _WORD = re.compile(r"[^\W\d_]\w*")
+_SIGN_INSIDE = re.compile(r" (?:x|of)(?![a-z])", re.ASCII | re.IGNORECASE)
 _MAY_CALL = re.compile(r"\[|[^\W\d_]")
 """A text without either calls nothing."""
 
@@ -71,3 +72,28 @@ class Vocabulary:
 def vocabulary_of(named):
     """The `Vocabulary` of ((id, name), …); the same object while the names are the same."""
     return Vocabulary(named)
+
+
+@lru_cache(maxsize=256)
+def longest_of(names):
+    """`Vocabulary.longest` of some names alone, a tuple."""
+    return Vocabulary((name, name) for name in names).longest
+
+
+def longest_beside(text, lines, longest):
+    """What `uses` asks for in a text that may also call `lines` of a tally, in small letters.
+
+    `longest` tells it of the names of a project. Those of a tally are found by their letters alone,
+    but for the ones that have a sign in them, as "top of case".
+    """
+    if not _SIGN_INSIDE.search(text):
+        return longest
+    of_lines = longest_of(tuple(each for each in lines if _SIGN_INSIDE.search(each)))
+    return lambda text, at: max(of_lines(text, at) or 0, longest(text, at) or 0) or None
+
+
+def uses_beside(text, lines, longest):
+    """Every `Use` in a text that may also call `lines` of a tally; see `longest_beside`."""
+    if not _MAY_CALL.search(text):
+        return ()
+    return uses(text, longest_beside(text, lines, longest))
