@@ -7,6 +7,8 @@
     {"do": "paper", "reckoner", "values", "paper"}       its answer drawn at true size on sheets
     {"do": "tally", "tally", "act"?, "settings"?, "document"?, "project"?}
                                                          the lines of the pad, changed or told
+    {"do": "tally_sum", "tally", "id" or "text", "settings"?, "document"?, "project"?}
+                                                         what a project keeps of such a line
     {"do": "labels", "document", "paper", "values"?, "unit"?}
                                                          labels for its pieces, on stickers
 

@@ -15,6 +15,7 @@ from sawside.project.label_grid import FIELDS as LABEL_FIELDS
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
 from sawside.project.tally import tally_told
+from sawside.project.tally_sum import tally_sum
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import find, reckon
@@ -77,6 +78,7 @@ MESSAGES = {
     "describe": _describe,
     "read": _read,
     "tally": _tally,
+    "tally_sum": tally_sum,
     "reckon": _reckon,
     "paper": _paper,
     "labels": _labels,

@@ -5,7 +5,7 @@ Sums are worked by hand, in the record cabinet's numbers.
 
 import pytest
 
-from tests.browser.hand import keep_as, open_place, tap_keys
+from tests.browser.hand import choose, keep_as, open_place, tap_keys
 
 
 @pytest.fixture
@@ -211,6 +211,21 @@ def test_after_enter_the_answer_stays_until_the_next_key_and_is_what_keep_keeps(
     kept = page.get_by_role("listitem").filter(has_text="Alcove width")
     kept.get_by_text("thirty-three and seven eighths inches").wait_for()
     kept.get_by_text("Reading: 31 5/8″ + 2 1/4″").wait_for()
+
+
+def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(page):
+    enter(page, "25.4")
+    page.get_by_role("link", name="Settings").tap()
+    choose(page, "A bare number means", "Millimeters")
+    open_place(page, "Project")
+    page.locator("button:enabled", has_text="Undo").wait_for()
+    open_place(page, "Pad")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_text("Line 1", exact=True).tap()
+    keep_as(page, "Old width")
+    open_place(page, "Project")
+    kept = page.get_by_role("listitem").filter(has_text="Old width")
+    kept.get_by_text("Reading: 25.4″").wait_for()
 
 
 def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_brings_it_back(page):

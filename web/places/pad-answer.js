@@ -1,10 +1,10 @@
 import { latest } from "../store/latest.js";
 import { shortAnswer } from "../widgets/answers.js";
 import { button, element } from "../widgets/element.js";
-import { nameDialog } from "../widgets/name-dialog.js";
 import { lineMark } from "../widgets/tally-lines.js";
 import { trouble } from "../widgets/trouble.js";
 import { unbroken } from "../widgets/unbroken.js";
+import { keepSum } from "./keep-sum.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
@@ -21,8 +21,8 @@ export function padAnswer(app, onKept) {
 
   const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
 
-  /** Ask about `asked`; `text` is what is sent in its place, where that is only a line's number. */
-  function ask(asked, text = asked) {
+  /** Ask about `asked`; of the line `id` of the tally, by what it is called: `text` is sent in its place. */
+  function ask(asked, text = asked, id = null) {
     current = asked;
     output.classList.add("waiting");
     if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
@@ -31,7 +31,7 @@ export function padAnswer(app, onKept) {
     const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
     read({ do: "read", text, settings: app.settings(), ...names }, (said) => {
       if (asked !== current) return;
-      remember({ asked, said });
+      remember({ asked, said, id });
       show(asked, said);
     });
   }
@@ -43,7 +43,8 @@ export function padAnswer(app, onKept) {
     output.classList.toggle("waiting", !said.ok);
     output.dataset.for = asked;
     wrong.show(said.ok ? null : said.error, { quiet: asked !== refused });
-    echo.textContent = said.ok && app.state.get().pad.text ? `read as ${unbroken(said.echo)}` : "";
+    const isTyped = said.ok && app.state.get().pad.text;
+    echo.textContent = isTyped ? [`read as ${unbroken(said.echo)}`, said.note].filter(Boolean).join(". ") : "";
     keep.disabled = !said.ok;
     if (said.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
   }
@@ -58,20 +59,9 @@ export function padAnswer(app, onKept) {
     say("Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm.");
   }
 
-  /** What is kept must be readable without the tally: a sum that uses its lines is kept as its value. */
   function keepReading() {
-    const { asked, said } = app.state.get().pad.answer;
-    const usesTally = Object.keys(app.tally.namesIn(asked)).length > 0;
-    nameDialog({
-      title: `Keep ${said.value.text}`,
-      act: "Keep",
-      async give(name) {
-        const text = usesTally ? said.value.exact_plain : asked;
-        const answer = await app.change({ act: "keep_reading", name, text });
-        if (answer.ok) onKept();
-        return answer;
-      },
-    });
+    const { asked, id } = app.state.get().pad.answer;
+    return keepSum(app, id ? { id } : { text: asked }, { after: onKept });
   }
 
   return {
@@ -87,7 +77,7 @@ export function padAnswer(app, onKept) {
     },
     empty,
     /** The answer to a line just entered. */
-    line: (line) => ask(line.text, lineMark(line)),
+    line: (line) => ask(line.text, lineMark(line), line.id),
     /** Enter was pressed on what can't be read. */
     refuse(error) {
       refused = current;

@@ -2,6 +2,7 @@ import { button, element } from "../widgets/element.js";
 import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
 import { lineMark } from "../widgets/tally-lines.js";
+import { keepSum } from "./keep-sum.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
 export function tally(app) {
@@ -34,12 +35,13 @@ export function tally(app) {
         value: line.value,
         summary: line.text,
         trouble: line.error ? `${line.error.message} ${line.error.remedy}` : "",
+        mark: line.note,
       },
       [
         button("Use again", () => use(line)),
         button("Correct", () => correct(line)),
         button("Name", () => name(line)),
-        line.value?.exact_plain ? button("Keep in project", () => keep(line)) : null,
+        line.value ? button("Keep in project", () => keepSum(app, { id: line.id }, { name: line.name })) : null,
         line.value?.plain ? button("Copy", () => app.copy(line.value.plain)) : null,
         button("Delete", () => remove(line.id)),
       ],
@@ -74,14 +76,6 @@ export function tally(app) {
       name: line.name,
       give: (given) => app.tally.act({ act: "name", id: line.id, name: given }),
       after: () => goToLine(node, line.id),
-    });
-
-  const keep = (line) =>
-    nameDialog({
-      title: `Keep ${line.value.text}`,
-      act: "Keep",
-      name: line.name,
-      give: (given) => app.change({ act: "keep_reading", name: given, text: line.value.exact_plain }),
     });
 
   draw();

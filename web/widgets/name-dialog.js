@@ -5,8 +5,9 @@ import { button, element } from "./element.js";
  * @param {(name: string) => Promise<object>} give takes the name; an answer with `ok: false` keeps
  *   the dialog open and shows its sentence
  * @param {() => void} [after] called when it was taken and the dialog is gone
+ * @param {string} [told] what must be known before it is given
  */
-export function nameDialog({ title, act, name = "", give, after }) {
+export function nameDialog({ title, act, name = "", told = "", give, after }) {
   const input = element("input", {
     id: "dialog-name",
     type: "text",
@@ -36,6 +37,7 @@ export function nameDialog({ title, act, name = "", give, after }) {
       "form",
       { onsubmit: submit },
       element("h2", { id: "dialog-title" }, title),
+      told ? element("p", {}, told) : null,
       element("label", { for: "dialog-name" }, "Name"),
       input,
       wrong,

@@ -181,7 +181,7 @@ class _Parser:
             )
         self.at = end
         value = named.value
-        return Term(value.numerator, value.denominator, named.power, False, written)
+        return Term(value.numerator, value.denominator, named.power, False, named.echo or written)
 
     def measure(self, match):
         """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""

@@ -60,8 +60,7 @@ def warm():
     act(act="describe", id=kept, tape="Old tape")
     ask(do="read", text="31", document=document, id=kept, settings=document.get("settings"))
     entered = ask(do="tally", document=document, act={"act": "enter", "text": "[Alcove width] + 1"})
-    renaming = {"act": "rename_used", "names": {"Alcove width": "Width"}}
-    ask(do="tally", document=document, tally=entered.get("tally"), act=renaming)
+    ask(do="tally_sum", document=document, tally=entered.get("tally"), text="[1] ÷ 2")
     act(act="labels", values={"columns": "3"})
     of_project(document, kept)
     act(act="delete", id=kept)
