@@ -214,7 +214,7 @@ def test_after_enter_the_answer_stays_until_the_next_key_and_is_what_keep_keeps(
 
 
 def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(page):
-    enter(page, "25.4")
+    enter(page, "25")
     page.get_by_role("link", name="Settings").tap()
     choose(page, "A bare number means", "Millimeters")
     open_place(page, "Project")
@@ -225,7 +225,7 @@ def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(page):
     keep_as(page, "Old width")
     open_place(page, "Project")
     kept = page.get_by_role("listitem").filter(has_text="Old width")
-    kept.get_by_text("Reading: 25.4″").wait_for()
+    kept.get_by_text("Reading: 25″").wait_for()
 
 
 def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_brings_it_back(page):
