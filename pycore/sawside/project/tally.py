@@ -26,7 +26,8 @@ def tally_told(data, act, settings_data, document=None, project=None):
     around = Around(read_settings(settings_data), NamesOf(document, project or ""))
     undo = None
     if act is not None:
-        if not isinstance(act, dict) or act.get("act") not in ACTS:
+        name = act.get("act") if isinstance(act, dict) else None
+        if not isinstance(name, str) or name not in ACTS:
             offered = ", ".join(ACTS)
             raise Refusal(
                 "message", "There is no such act.", f"Send one of {offered}.", field="act"

@@ -4,12 +4,17 @@ from dataclasses import replace
 from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import Rounded
 from sawside.lengths.names import Named
-from sawside.lengths.real import Real
+from sawside.lengths.real import Real, enclosed, simplest_between
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
+
+_LOOSE = 1 << 30
+"""An enclosure at `BITS` bits that is wider holds simple fractions by chance."""
+_SIMPLE = 1 << 32
 
 _POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
 
@@ -44,12 +49,11 @@ def named(reckoner, found, label):
         return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
     for answer in reckoner.answers:
         value = found.answers.get(answer.key)
-        if answer.kind == "lengths":
-            item = _item(label, answer, value or ())
-            if item is not None:
-                return _number(answer, item)
-        elif answer.label.casefold() == label:
+        if answer.label.casefold() == label:
             return _number(answer, value)
+        item = _item(label, answer, value or ()) if answer.kind == "lengths" else None
+        if item is not None:
+            return _number(answer, item)
     raise _unknown(label, "is no answer of it")
 
 
@@ -68,17 +72,54 @@ def _number(answer, value):
         raise _unknown(answer.label, "is told in words")
     if value is None:
         raise _unknown(answer.label, "is not among its answers now")
+    if isinstance(value, list):
+        raise Refusal(
+            "unknown",
+            f"{quoted(answer.label)} is a list, and one number is needed here.",
+            f"Put a colon behind the name, and which one you mean: “: {label_of(answer, 1)}”.",
+        )
     return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
 
 
 def rational(value):
-    """An exact value as a fraction, within 2**-`BITS` where it is irrational."""
-    if isinstance(value, Rounded):
-        value = value.exact
-    if isinstance(value, Real):
-        low, high = value.enclosure(BITS)
+    """An exact value as a fraction, within 2**-`BITS` where it is irrational.
+
+    So is one whose fraction has hundreds of digits: it would only get longer from line to line.
+    """
+    value = _exact(value)
+    if isinstance(value, Real) or not is_bounded(value):
+        low, high = enclosed(value, BITS)
         return Fraction(low + high, 2 << BITS)
     return value if isinstance(value, Fraction) else Fraction(value)
+
+
+def total(values):
+    """The sum of exact values as a fraction, as exact as `rational` makes it."""
+    made = Fraction(0)
+    for value in values:
+        made = rational(made + value)
+    return made
+
+
+def difference(was, now):
+    """How much more an exact value is than another was, no finer than names are linked.
+
+    An irrational difference that can't be told from a simple fraction within 2**-`BITS` is that
+    one, 0 too: what did not change is not compared to the last bit, which takes seconds. By chance
+    it happens once in some 2**60 times.
+    """
+    by = _exact(now) - _exact(was)
+    if not isinstance(by, Real):
+        return by
+    low, high = by.enclosure(BITS)
+    if high - low > _LOOSE:
+        return by
+    simplest = simplest_between(Fraction(low, 1 << BITS), Fraction(high, 1 << BITS))
+    return simplest if simplest.denominator <= _SIMPLE else by
+
+
+def _exact(value):
+    return value.exact if isinstance(value, Rounded) else value
 
 
 def _unknown(label, what):
