@@ -11,7 +11,7 @@ from projects import acts, begun, change, changed
 import sawside
 from sawside.lengths.real import FIRST_BITS, Real, sqrt
 from sawside.project import change as changing
-from sawside.reckoning.links import BITS, difference
+from sawside.reckoning.links import difference
 
 QUESTIONS = sawside.handle({"do": "describe"})["reckoners"]
 each_question = pytest.mark.parametrize("question", QUESTIONS, ids=[q["key"] for q in QUESTIONS])
@@ -48,11 +48,11 @@ def line(question):
 
 
 @each_question
-def test_what_did_not_change_is_compared_only_as_finely_as_names_are_linked(question, finest):
+def test_what_did_not_change_is_compared_only_as_finely_as_it_is_told(question, finest):
     document = line(question)
     for settings in ({"display": "mm"}, {"mark": "1/64"}, {"rounding": "up"}, {"unit": "mm"}):
         assert change(document, "set", settings=settings)["ok"]
-        assert finest[0] <= BITS + FORMULA, settings
+        assert finest[0] <= 2 * FIRST_BITS + FORMULA, settings
 
 
 def test_a_line_with_an_irrational_answer_is_told_before_and_after_and_did_not_change(finest):
@@ -63,7 +63,7 @@ def test_a_line_with_an_irrational_answer_is_told_before_and_after_and_did_not_c
     texts = [told[key]["text"] for key in ("before", "after", "difference")]
     assert texts == ["54 13/16″", "1393 mm", "0 mm"]
     assert told["difference"]["direction"] == "exact"
-    assert FIRST_BITS <= finest[0] <= BITS
+    assert finest[0] == FIRST_BITS
 
 
 def test_a_correction_that_moves_an_irrational_answer_by_a_whole_mark_says_so_exactly(finest):
@@ -79,7 +79,7 @@ def test_a_correction_that_moves_an_irrational_answer_by_a_whole_mark_says_so_ex
     assert told["before"]["rational"] is False
     assert told["difference"]["text"] == "1/8″"
     assert (told["difference"]["exact"], told["difference"]["direction"]) == ("1/8", "exact")
-    assert finest[0] <= BITS + FORMULA
+    assert finest[0] <= FIRST_BITS + FORMULA
 
 
 ROOT = sqrt(2)

@@ -7,14 +7,14 @@ from sawside.errors import Refusal, quoted
 from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import Rounded
 from sawside.lengths.names import Named
-from sawside.lengths.real import Real, enclosed, simplest_between
+from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
 
-_LOOSE = 1 << 30
-"""An enclosure at `BITS` bits that is wider holds simple fractions by chance."""
-_SIMPLE = 1 << 32
+_NARROW, _SIMPLE = Fraction(1, 1 << 56), 1 << 16
+"""In an enclosure as narrow as this there is a fraction with such a denominator by chance once in
+some sixteen million times."""
 
 _POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
 
@@ -102,20 +102,20 @@ def total(values):
 
 
 def difference(was, now):
-    """How much more an exact value is than another was, no finer than names are linked.
+    """How much more an exact value is than another was, as finely as anything is told.
 
-    An irrational difference that can't be told from a simple fraction within 2**-`BITS` is that
-    one, 0 too: what did not change is not compared to the last bit, which takes seconds. By chance
-    it happens once in some 2**60 times.
+    An irrational difference that can't be told from a simple fraction within `_NARROW`, some 16
+    decimals, is that one, 0 too: to compare what did not change to the last bit takes seconds.
     """
     by = _exact(now) - _exact(was)
     if not isinstance(by, Real):
         return by
-    low, high = by.enclosure(BITS)
-    if high - low > _LOOSE:
-        return by
-    simplest = simplest_between(Fraction(low, 1 << BITS), Fraction(high, 1 << BITS))
-    return simplest if simplest.denominator <= _SIMPLE else by
+    for bits in (FIRST_BITS, 2 * FIRST_BITS):
+        low, high = (Fraction(end, 1 << bits) for end in by.enclosure(bits))
+        if high - low <= _NARROW:
+            simplest = simplest_between(low, high)
+            return simplest if simplest.denominator <= _SIMPLE else by
+    return by
 
 
 def _exact(value):
