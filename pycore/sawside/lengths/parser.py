@@ -7,12 +7,13 @@ import re
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths import refusals
+from sawside.lengths.bounded import bounded
 from sawside.lengths.kinds import ANGLE, FOOT, INCH
 from sawside.lengths.measure_order import check_order, check_point
 from sawside.lengths.names import named_at
 from sawside.lengths.refusals import MOST_CHARACTERS, MOST_DIGITS, unreadable
 from sawside.lengths.scanner import NUMBER, SIGN, VULGAR, alike, digits, plain_spaces
-from sawside.lengths.term import SLOT, Term, added, bounded, divided, multiplied, negated
+from sawside.lengths.term import SLOT, Term, added, divided, multiplied, negated
 
 _SIGNS = {each: each for each in "+−÷()"} | {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷"}
 _SIGNS |= dict.fromkeys(("of", "OF", "Of", "oF"), "of")

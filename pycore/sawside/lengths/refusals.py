@@ -41,13 +41,6 @@ def zero_so_far(text):
     return _ZERO_SO_FAR.search(text) is not None
 
 
-def too_many_digits(at):
-    """A sum whose numbers got longer than `bounded.MOST_BITS`."""
-    message = "This comes to a number with more than 300 digits."
-    remedy = "Type a rounded number, as in 31 5/8, in place of a name in it."
-    return Refusal("range", message, remedy, at=at)
-
-
 def _over_what(whole, top, line, at):
     """A fraction that has no bottom number yet; `line` is its line, if that was written."""
     number = f"{whole} and {top}" if whole else top

@@ -6,10 +6,9 @@ belongs if the number turns out to be a length: `2 × 3/4□`, `37 9/16□ ÷ 2`
 """
 
 from fractions import Fraction
-from math import gcd
 
-from sawside.lengths.bounded import MOST_BITS
-from sawside.lengths.refusals import too_many_digits, unreadable
+from sawside.lengths.bounded import bounded
+from sawside.lengths.refusals import unreadable
 
 NAMES = ("a number", "a length", "an area", "a volume")
 SLOT = "\0"
@@ -61,17 +60,6 @@ class Term:
         """The same term, from now on in parentheses."""
         self.echo = f"({self.echo})"
         return self
-
-
-def bounded(term, at):
-    """A term in lower terms where its numbers got long; refused at `at` where they stay so."""
-    if term.top.bit_length() > MOST_BITS or term.bottom.bit_length() > MOST_BITS:
-        common = gcd(term.top, term.bottom)
-        term.top //= common
-        term.bottom //= common
-        if term.top.bit_length() > MOST_BITS or term.bottom.bit_length() > MOST_BITS:
-            raise too_many_digits(at)
-    return term
 
 
 def negated(term):

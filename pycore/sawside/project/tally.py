@@ -26,8 +26,7 @@ def tally_told(data, act, settings_data, document=None, project=None):
     around = Around(read_settings(settings_data), NamesOf(document, project or ""))
     undo = None
     if act is not None:
-        name = act.get("act") if isinstance(act, dict) else None
-        if not isinstance(name, str) or name not in ACTS:
+        if not _is_act(act):
             offered = ", ".join(ACTS)
             raise Refusal(
                 "message", "There is no such act.", f"Send one of {offered}.", field="act"
@@ -53,3 +52,8 @@ def _changed(tally, act, around):
             raise Refusal("range", "With that name a line becomes too long.",
                           "Choose a shorter name.", field="name") from None  # fmt: skip
         raise fault.as_typed() from None
+
+
+def _is_act(act):
+    name = act.get("act") if isinstance(act, dict) else None
+    return isinstance(name, str) and name in ACTS
