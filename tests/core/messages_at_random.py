@@ -16,6 +16,7 @@ PART_KEYS = {
         {"do": "reckon", "reckoner": key, "values": question["example"]}
     )["parts"]] for key, question in QUESTIONS.items()
 }  # fmt: skip
+AT_THE_SAW = ("cut", "spoil", "recut", "about", "trial")
 EXACT = ["289/8", "1/0", "1e5000000", "9" * 199, "nan", "1/3", "-7", "9" * 3000, 3, None, "1/" * 9]
 
 
@@ -101,8 +102,9 @@ def _change(session):
 
 def _act(session):
     """Any act, with all that any of them takes."""
-    chance, entry, question = session.chance, _entry(session), _question(session)
-    name = chance.choice([*ACTS, *["keep_reading", "keep_line", "correct", "cut"] * 2])
+    chance, question = session.chance, _question(session)
+    name = chance.choice([*ACTS, *["keep_reading", "keep_line", "correct", "cut", "recut"] * 2])
+    entry = _entry(session, "line" if name in AT_THE_SAW else None)
     if name == "correct":
         question = QUESTIONS.get(entry.get("reckoner"), question)
     filled = values_of(chance, LABELS)
@@ -125,9 +127,9 @@ def _act(session):
         "entries": [entry | {"name": _name(session)}] if entry else [],
         "part": _part(session, entry),
         "by": chance.choice([1, 1, 1, -1]),
-        "which": chance.choice([0, [0], [0, 1]]),
+        "which": chance.choice([[0], [0], 0, [0, 1]]),
         "measured": text(chance),
-        "about": {"material": _name(session), "rough_length": text(chance)},
+        "about": {"material": _name(session), "rough_length": chance.choice(["1/2", text(chance)])},
     }
     if name == "keep_line":
         act["about"] = dict.fromkeys(PART_KEYS[question["key"]][:1], act["about"])
@@ -146,8 +148,11 @@ def _name(session):
     return text(chance) if chance.random() < 0.1 else chance.choice(["Alcove", "Frame", "Side"])
 
 
-def _entry(session):
-    return session.chance.choice(session.document["entries"] or [{}])
+def _entry(session, kind=None):
+    """An entry, of a kind where there is one; {} where there is none at all."""
+    entries = session.document["entries"]
+    chosen = [each for each in entries if each["kind"] == kind]
+    return session.chance.choice(chosen or entries or [{}])
 
 
 def _question(session):
