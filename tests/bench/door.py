@@ -1,8 +1,4 @@
-"""The door called at random a million times, on all processors: see `tests/core/door_at_random.py`.
-
-The slowest answer is told in milliseconds of the processor, which other work of the machine does
-not change.
-"""
+"""The door called at random a million times, on all processors (`tests/core/door_at_random.py`)."""
 
 import json
 from multiprocessing import Pool

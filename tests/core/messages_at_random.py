@@ -16,6 +16,8 @@ PART_KEYS = {
         {"do": "reckon", "reckoner": key, "values": question["example"]}
     )["parts"]] for key, question in QUESTIONS.items()
 }  # fmt: skip
+SAMPLE = project()
+BACKUP = backup_text(SAMPLE)
 AT_THE_SAW = ("cut", "spoil", "recut", "about", "trial")
 EXACT = ["289/8", "1/0", "1e5000000", "9" * 199, "nan", "1/3", "-7", "9" * 3000, 3, None, "1/" * 9]
 
@@ -197,7 +199,7 @@ def _restore(session):
 
 
 def _merge(session):
-    return _about(session) | {"text": _file(session, backup_text(project())), "when": WHEN}
+    return _about(session) | {"text": _file(session, BACKUP), "when": WHEN}
 
 
 def _file(session, good):
@@ -206,9 +208,9 @@ def _file(session, good):
 
 
 MESSAGES = {
-    "describe": (0.2, _nothing), "strip": (1, _nothing), "read": (30, _read),
-    "reckon": (25, _reckon), "paper": (3, _paper), "tally": (12, _tally), "labels": (1, _labels),
-    "change": (28, _change), "view": (3, _view), "entry": (3, _one_entry), "sure": (4, _sure),
+    "describe": (0.2, _nothing), "strip": (1, _nothing), "read": (38, _read),
+    "reckon": (18, _reckon), "paper": (2, _paper), "tally": (12, _tally), "labels": (1, _labels),
+    "change": (28, _change), "view": (2, _view), "entry": (3, _one_entry), "sure": (3, _sure),
     "csv": (1, _csv), "take_csv": (2, _take_csv), "backup": (1, _backup),
     "restore": (1, _restore), "merge": (1, _merge),
 }  # fmt: skip
