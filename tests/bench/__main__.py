@@ -1,28 +1,36 @@
 """Measure everything and write one flat JSON object, name to number."""
 
 import argparse
-import json
+import sys
+from functools import partial
 from pathlib import Path
 
-from tests.bench import first_visit, keys, kills, lengths, miters, project, relaunch, shelves
+from tests.bench import door, first_visit, keys, kills, lengths, miters, project, relaunch, shelves
+from tests.bench.figures import Figures
 
-MEASURES = [relaunch, first_visit, keys, lengths, miters, shelves, project, kills]
+MEASURES = {
+    **{f"relaunch.{name}": partial(relaunch.measure, name) for name in relaunch.ENGINES},
+    **{
+        module.__name__.rpartition(".")[2]: module.measure
+        for module in (first_visit, keys, lengths, miters, shelves, project, door, kills)
+    },
+}
 
 
 def main():
-    """Run every module's `measure()`; the file has what was measured even if a later one fails."""
+    """Take every figure; the exit code is 1 where some could not be had."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--json", type=Path, required=True, metavar="FILE")
     parser.add_argument("--only", nargs="*", default=[], metavar="NAME", help="such as keys")
     options = parser.parse_args()
-    numbers = {}
-    for module in MEASURES:
-        name = module.__name__.rpartition(".")[2]
-        if options.only and name not in options.only:
-            continue
-        numbers |= {each: round(number, 4) for each, number in module.measure().items()}
-        options.json.write_text(json.dumps(numbers, indent=1) + "\n")
-        print(json.dumps(numbers, indent=1), flush=True)
+    figures = Figures(options.json)
+    for name, measure in MEASURES.items():
+        if not options.only or name.partition(".")[0] in options.only:
+            figures.take(name, measure)
+    if figures.failed:
+        print(f"Not measured: {', '.join(figures.failed)}", file=sys.stderr)
+    return 1 if figures.failed else 0
 
 
-main()
+if __name__ == "__main__":
+    sys.exit(main())

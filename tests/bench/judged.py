@@ -4,7 +4,7 @@ import random
 
 
 def judged(name, checks, cases):
-    """Return NAME.oracle_cases, and how many of them were wrong: NAME.oracle_wrong.
+    """Yield NAME.oracle_cases, and how many of them were wrong: NAME.oracle_wrong.
 
     A check takes a random number generator and gives what is wrong as sentences.
     """
@@ -15,4 +15,5 @@ def judged(name, checks, cases):
         wrong += bool(faults)
         for fault in faults:
             print(f"{check.__name__}: {fault}", flush=True)
-    return {f"{name}.oracle_cases": cases, f"{name}.oracle_wrong": wrong}
+    yield f"{name}.oracle_cases", cases
+    yield f"{name}.oracle_wrong", wrong

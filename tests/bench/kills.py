@@ -17,7 +17,7 @@ SEED = 2
 
 
 def measure():
-    """Return how often the browser was killed, and how much was lost."""
+    """Yield how often the browser was killed, and how much was lost."""
     with (
         tempfile.TemporaryDirectory() as folder,
         serving.started(plain.ROOT / ".site") as server,
@@ -26,4 +26,5 @@ def measure():
         ledger = killed(player, Path(folder) / "phone", server.address, KILLS, SEED)
     for each in ledger.lost:
         print(f"lost: {each}", flush=True)
-    return {"kills.count": KILLS, "kills.lost": len(ledger.lost)}
+    yield "kills.count", KILLS
+    yield "kills.lost", len(ledger.lost)

@@ -24,21 +24,18 @@ ROUNDS = 9
 
 
 def measure():
-    """Return lengths.round_trips, lengths.round_trips_wrong and read.ratio_to_pint in both."""
+    """Yield lengths.round_trips, lengths.round_trips_wrong and read.ratio_to_pint in both."""
     wrong = round_trips_wrong(TRIPS)
-    print(f"lengths: {TRIPS} there and back, {wrong} wrong", flush=True)
+    yield "lengths.round_trips", TRIPS
+    yield "lengths.round_trips_wrong", wrong
     ratios = ratios_to_pint(READINGS)
     in_pyodide = ratios_to_pint_in_pyodide()
     for form, ratio in ratios.items():
         print(f"lengths: {ratio:5.1f}, {in_pyodide[form]:5.1f} times pint: {form}", flush=True)
-    return {
-        "lengths.round_trips": TRIPS,
-        "lengths.round_trips_wrong": wrong,
-        "read.ratio_to_pint_cpython": statistics.median(ratios.values()),
-        "read.ratio_to_pint_cpython_least": min(ratios.values()),
-        "read.ratio_to_pint_pyodide": statistics.median(in_pyodide.values()),
-        "read.ratio_to_pint_pyodide_least": min(in_pyodide.values()),
-    }
+    yield "read.ratio_to_pint_cpython", statistics.median(ratios.values())
+    yield "read.ratio_to_pint_cpython_least", min(ratios.values())
+    yield "read.ratio_to_pint_pyodide", statistics.median(in_pyodide.values())
+    yield "read.ratio_to_pint_pyodide_least", min(in_pyodide.values())
 
 
 def ratios_to_pint_in_pyodide():

@@ -17,5 +17,5 @@ CHECKS = (
 
 
 def measure():
-    """Return miters.oracle_cases and miters.oracle_wrong."""
+    """Yield miters.oracle_cases and miters.oracle_wrong."""
     return judged("miters", CHECKS, CASES)

@@ -15,35 +15,37 @@ PROJECTS = 3000
 
 
 def measure():
-    """Return the times inside Pyodide (node's engine is Chromium's), and what went wrong.
+    """Yield the times inside Pyodide (node's engine is Chromium's), and what went wrong.
 
-    `project.oracle_wrong` counts random projects that a small spreadsheet works out otherwise;
-    `hostile.memory_of_bound` is the most of the memory that a file may take that one took.
+    `project.settings_told_over_alone` is a change of settings with all that follows, over the same
+    without telling it; `project.oracle_wrong` counts random projects that a small spreadsheet works
+    out otherwise; `hostile.memory_of_bound` is the most of the memory that a file may take that one
+    took.
     """
     times = _inside_pyodide()
+    questions, sums, settings = times["questions"], times["sums"], times["settings"]
+    yield "project.recompute_500_ms", questions["500"]
+    yield "project.recompute_5000_over_500", questions["5000"] / questions["500"]
+    yield "project.recompute_500_sums_ms", sums["500"]
+    yield "project.recompute_5000_over_500_sums", sums["5000"] / sums["500"]
+    yield "project.change_500_ms", questions["message"]
+    yield "project.change_500_sums_ms", sums["message"]
+    yield "project.settings_8_irrational_ms", settings["told"]
+    yield "project.settings_told_over_alone", settings["told"] / settings["alone"]
     found = crashes(FILES, "bench")
     for message, fault in found[:20]:
         print(f"hostile: {message}: {fault}", flush=True)
+    yield "hostile.files", FILES
+    yield "hostile.crashes", len(found)
+    yield "hostile.memory_of_bound", max(looked_at(bomb())[1] for bomb in BOMBS.values())
     wrong = 0
     for number in range(PROJECTS):
         said = [*faults(random.Random(f"bench {number}"))]
         wrong += bool(said)
         for fault in said:
             print(f"project: {fault}", flush=True)
-    questions, sums = times["questions"], times["sums"]
-    return {
-        "project.recompute_500_ms": questions["500"],
-        "project.recompute_5000_over_500": questions["5000"] / questions["500"],
-        "project.recompute_500_sums_ms": sums["500"],
-        "project.recompute_5000_over_500_sums": sums["5000"] / sums["500"],
-        "project.change_500_ms": questions["message"],
-        "project.change_500_sums_ms": sums["message"],
-        "project.oracle_projects": PROJECTS,
-        "project.oracle_wrong": wrong,
-        "hostile.files": FILES,
-        "hostile.crashes": len(found),
-        "hostile.memory_of_bound": max(looked_at(bomb())[1] for bomb in BOMBS.values()),
-    }
+    yield "project.oracle_projects", PROJECTS
+    yield "project.oracle_wrong", wrong
 
 
 def _inside_pyodide():

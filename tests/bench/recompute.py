@@ -10,6 +10,7 @@ from fractions import Fraction
 import sawside
 from sawside.project.document import read_document
 from sawside.project.evaluate import Evaluation
+from sawside.project.memory import forget
 
 ROUNDS = 15
 FORMS = {
@@ -73,9 +74,40 @@ def whole_message(lines, form):
     return min(times[1:])
 
 
+IRRATIONAL = ("longest_shelf_span", "shelf_edge_strip")
+"""Questions whose irrational answers take longest to be told apart to the last bit."""
+
+
+def shelves():
+    """A project with eight lines of such answers."""
+    told = {each["key"]: each for each in sawside.handle({"do": "describe"})["reckoners"]}
+    lines = [
+        {"id": str(number), "kind": "line", "name": f"Shelf {number}", "unit": "in",
+         "reckoner": key, "values": told[key]["example"]}
+        for number, key in enumerate(4 * IRRATIONAL, 1)
+    ]  # fmt: skip
+    return {"schema": 3, "name": "Record cabinet", "settings": {}, "next": 9, "entries": lines}
+
+
+def settings_changed(follows):
+    """Milliseconds for another mark in all of it, with or without what follows: the least."""
+    document, times = shelves(), []
+    for mark in ("1/8", "1/32", "1/64", "1 mm", "0.5 mm"):
+        forget()
+        assert sawside.handle({"do": "view", "document": document})["ok"]
+        act = {"act": "set", "settings": {"mark": mark}}
+        message = {"do": "change", "document": document, "act": act, "follows": follows}
+        begun = time.perf_counter()
+        answer = sawside.handle(message)
+        times.append(1000 * (time.perf_counter() - begun))
+        assert len(answer["follows"]) == (len(document["entries"]) if follows else 0)
+    return min(times)
+
+
 def recomputed():
-    """Milliseconds for 500 and 5000 lines of each form, and for the whole message with 500."""
-    return {
+    """Milliseconds for 500 and 5000 lines of each form, for the whole message with 500, and for
+    settings that change with what follows (told) and without."""
+    times = {
         form: {
             "500": milliseconds(500, form),
             "5000": milliseconds(5000, form),
@@ -83,3 +115,4 @@ def recomputed():
         }
         for form in FORMS
     }
+    return times | {"settings": {"told": settings_changed(True), "alone": settings_changed(False)}}

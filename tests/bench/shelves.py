@@ -27,11 +27,12 @@ KEYS = [".", "5", "Backspace", "2", "5", "Backspace", "Backspace", "Backspace"] 
 
 
 def measure():
-    """Return shelves.oracle_cases, shelves.oracle_wrong and shelves.answer_over_echo."""
+    """Yield shelves.oracle_cases, shelves.oracle_wrong and shelves.answer_over_echo."""
     ours, echoed = (over_echo.share(seen, 0.95) for seen in over_echo.times(fill, press_keys))
     print(f"shelves: p95 {ours} ms, echo {echoed} ms", flush=True)
-    numbers = {"shelves.answer_p95_ms": ours, "shelves.answer_over_echo": ours / echoed}
-    return judged("shelves", CHECKS, CASES) | numbers
+    yield "shelves.answer_p95_ms", ours
+    yield "shelves.answer_over_echo", ours / echoed
+    yield from judged("shelves", CHECKS, CASES)
 
 
 def fill(page):

@@ -69,6 +69,10 @@ def test_in_millimeters_mark_and_form_follow_the_unit():
     assert said["tape"]["unit"] == "mm"
 
 
+ONE_LINE = {"schema": 1, "next": 2,
+            "lines": [{"id": "1", "name": "", "text": "31 5/8", "unit": "in"}]}  # fmt: skip
+SET = {"do": "change", "document": {"schema": 3, "name": "Record cabinet", "next": 1,
+                                    "settings": {"kerf": "1/8"}, "entries": []}}  # fmt: skip
 BAD = [
     (None, "message", None),
     ([], "message", None),
@@ -96,6 +100,17 @@ BAD = [
     ({"do": "change"}, "message", "act"),
     ({"do": "change", "act": {"act": "rename"}}, "message", "document"),
     ({"do": "view"}, "message", "the document"),
+    ({"do": "change", "act": []}, "message", "act"),
+    ({"do": "change", "act": {"act": ["begin"]}}, "message", "act"),
+    ({"do": "tally", "act": ["enter"]}, "message", "act"),
+    ({"do": "tally", "act": {"act": ["enter"]}}, "message", "act"),
+    ({"do": "tally", "act": {"act": {"enter": 1}}}, "message", "act"),
+    ({"do": "tally", "tally": ONE_LINE, "act": {"act": "step", "how": ["half"]}}, "message", "how"),
+    ({"do": "tally", "tally": ONE_LINE, "act": {"act": "step", "how": {}}}, "message", "how"),
+    (SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": ["mm"]}}},
+     "unknown", "settings.unit"),
+    (SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": "furlong"}}},
+     "unknown", "settings.unit"),
 ]  # fmt: skip
 
 

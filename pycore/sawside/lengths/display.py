@@ -6,6 +6,7 @@ begin with ≈ or end with … because something was cut.
 
 from fractions import Fraction
 
+from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import GRIDS, Rounded, to_mark
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER
@@ -23,6 +24,11 @@ _DECIMALS = 6
 def rational_text(value):
     """A rational as the contract writes it: "289/8", "-3", "0"."""
     return str(Fraction(value))
+
+
+def is_written(value):
+    """Whether an exact number is told as a fraction: it is one, and not of hundreds of digits."""
+    return not isinstance(value, Real) and is_bounded(value)
 
 
 def mixed_text(value):
@@ -182,7 +188,7 @@ def length_value(key, label, rounded, display):
     if not isinstance(rounded, Rounded):
         raise TypeError("a length is told only with its mark")
     display = "mm" if metric(rounded, display) else display
-    rational = not isinstance(rounded.exact, Real)
+    rational = is_written(rounded.exact)
     text = mark_text(rounded, display)
     return {
         "key": key,

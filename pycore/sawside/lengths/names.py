@@ -64,6 +64,8 @@ def named_at(text, at, names):
             said = unfinished if any(n.casefold().startswith(begun) for n in names) else unreadable
             raise said("The bracket is not closed.", "Add ] after the name.", at)
         name, end = match[1].strip(), match.end()
+        if not name:
+            raise unreadable("The brackets are empty.", "Put a name in them.", at)
         key = next((each for each in names if each.casefold() == name.casefold()), None)
         if key is None:
             raise unreadable(

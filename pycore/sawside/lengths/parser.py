@@ -7,6 +7,7 @@ import re
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths import refusals
+from sawside.lengths.bounded import bounded
 from sawside.lengths.kinds import ANGLE, FOOT, INCH
 from sawside.lengths.measure_order import check_order, check_point
 from sawside.lengths.names import named_at
@@ -24,11 +25,12 @@ def parse(typed, kind, default, names=None):
 
     `kind` says which units belong, `default` is the unit of a bare number beside a length,
     `names` maps the names that may stand in the sum to their values (see `names`).
-    Errors: "missing" for blank text, else "unreadable" with the place.
+    Errors with the place: "missing" for blank text, "range" for numbers that get too long
+    (`bounded`), else "unreadable".
     """
     _check_length(typed)
     term = _Parser(typed, kind, default, names).sum()
-    return term.taken_as(default) if term.bare and default is not None else term
+    return bounded(term.taken_as(default), 0) if term.bare and default is not None else term
 
 
 def last_step(typed, kind, default, names):
@@ -163,7 +165,7 @@ class _Parser:
         try:
             return level.fold()
         except Refusal as refusal:  # a product may still make them alike: 6 in² + 3 in × 2 in
-            refusal.unfinished = True
+            refusal.unfinished = refusal.kind == "unreadable"
             raise
 
     def named(self):
@@ -181,7 +183,9 @@ class _Parser:
             )
         self.at = end
         value = named.value
-        return Term(value.numerator, value.denominator, named.power, False, named.echo or written)
+        echo = named.echo or written
+        term = Term(value.numerator, value.denominator, named.power, False, echo)
+        return bounded(term, end - len(written))
 
     def measure(self, match):
         """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""

@@ -27,8 +27,9 @@ Not read, each with its sentence, place and remedy: nothing at all, `3//4`, `1/2
 by 0, two numbers side by side (`3 5/16 7`), inches before feet, `1,024` and `31.5/8` (they can
 mean two things), powers and exponents, digits of other scripts, units that units.txt lacks, lengths
 added to areas or counts, more than 200 characters, more than 12 digits in a number, results
-beyond a mile. What only has to go on is told as unfinished: `31 5`, `31 5/`, `3 +`, `(3`, `31 i`,
-`1 m 20`. Nothing is evaluated as code, and time is linear in the text.
+beyond a mile, and numbers of more than 300 digits, which only names make. What only has to go on
+is told as unfinished: `31 5`, `31 5/`, `3 +`, `(3`, `31 i`, `1 m 20`. Nothing is evaluated as
+code, and time is linear in the text.
 """
 
 from dataclasses import dataclass
@@ -43,6 +44,12 @@ from sawside.lengths.term import NAMES
 from sawside.lengths.units import MILE
 
 _MOST = tuple(int(MILE) ** max(power, 1) for power in range(4))
+_BEYOND = (
+    f"That is more than {int(MILE):,}.",
+    "That is longer than a mile.",
+    "That is more than a square mile.",
+    "That is more than a cubic mile.",
+)
 
 
 @dataclass(slots=True)
@@ -68,9 +75,7 @@ def read(text, unit="in", names=None):
     """
     term = parse(text, LENGTH, LENGTH.units[unit], names)
     if abs(term.top) > _MOST[term.power] * abs(term.bottom):
-        raise Refusal(
-            "range", "That is longer than a mile.", "Check the number and its unit.", at=0
-        )
+        raise Refusal("range", _BEYOND[term.power], "Check the number and its unit.", at=0)
     return Reading(term.value, term.power, term.echo, term.remainder)
 
 

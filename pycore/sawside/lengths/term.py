@@ -7,6 +7,7 @@ belongs if the number turns out to be a length: `2 × 3/4□`, `37 9/16□ ÷ 2`
 
 from fractions import Fraction
 
+from sawside.lengths.bounded import bounded
 from sawside.lengths.refusals import unreadable
 
 NAMES = ("a number", "a length", "an area", "a volume")
@@ -69,11 +70,14 @@ def negated(term):
 def added(one, other, sign, at, default):
     """Sum or difference by `sign`; a bare number beside a length is one, in the unit `default`.
 
-    Refused at `at`: terms of different dimensions.
+    Where there is no such unit, no length is asked for. Refused at `at`: terms of different
+    dimensions.
     """
     bare = one.bare and other.bare
     if not bare:
-        if one.bare and other.power == 1:
+        if default is None:
+            pass
+        elif one.bare and other.power == 1:
             one.taken_as(default)
         elif other.bare and one.power == 1:
             other.taken_as(default)
@@ -82,13 +86,16 @@ def added(one, other, sign, at, default):
             first, second = (one, other) if sign == "+" else (other, one)
             raise unreadable(
                 f"I can't {verb} {NAMES[first.power]} {joins} {NAMES[second.power]}.",
-                "Keep lengths with lengths and areas with areas.",
+                "Keep lengths with lengths and areas with areas."
+                if default is not None
+                else "Leave the length out, or divide it by another length.",
                 at,
             )
     left, right = one.top * other.bottom, other.top * one.bottom
     top = left + right if sign == "+" else left - right
     left, right = (one.echo, other.echo) if bare else (one.pure_echo, other.pure_echo)
-    return Term(top, one.bottom * other.bottom, one.power, bare, f"{left} {sign} {right}")
+    bottom, echo = one.bottom * other.bottom, f"{left} {sign} {right}"
+    return bounded(Term(top, bottom, one.power, bare, echo), at)
 
 
 def multiplied(one, other, sign, at):
@@ -102,12 +109,12 @@ def multiplied(one, other, sign, at):
         )
     bare = one.bare and other.bare
     echo = f"{one.pure_echo} {sign} {other.echo if bare else other.pure_echo}"
-    return Term(one.top * other.top, one.bottom * other.bottom, power, bare, echo)
+    return bounded(Term(one.top * other.top, one.bottom * other.bottom, power, bare, echo), at)
 
 
 def divided(one, other, at, default):
     """Quotient; a length by a length is a count, and its remainder is kept."""
-    if one.bare and other.power == 1:
+    if one.bare and other.power == 1 and default is not None:
         one = one.taken_as(default)
     if other.top == 0:
         raise unreadable("Nothing can be divided by 0.", "Write another number there.", at)
@@ -123,4 +130,4 @@ def divided(one, other, at, default):
         remainder = one.value - top // bottom * other.value
     bare = one.bare and other.bare
     echo = f"{one.echo if bare else one.pure_echo} ÷ {other.pure_echo}"
-    return Term(top, bottom, one.power - other.power, bare, echo, remainder)
+    return bounded(Term(top, bottom, one.power - other.power, bare, echo, remainder), at)

@@ -52,7 +52,8 @@ def uses(typed, longest):
 def _use_at(typed, at, longest):
     bracketed = BRACKETED.match(typed, at)
     if bracketed is not None:
-        return Use(at, bracketed.end(), bracketed[1].strip())
+        written = bracketed[1].strip()
+        return Use(at, bracketed.end(), written) if written else None
     end = longest(typed, at)
     if end is None and _LETTER.match(typed, at) and not SIGN.match(typed, at):
         end = _WORD.match(typed, at).end()

@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 
 from sawside.lengths.real import sqrt
 from sawside.project.numbers import numbers
-from sawside.reckoning.links import rational
+from sawside.reckoning.links import rational, total
 
 _FURTHER = (1, 4, 16, 64)
 """How many times its bounds a reading is moved to see which way a number steps."""
@@ -84,8 +84,8 @@ class Doubt:
         self.influences.sort(key=lambda each: -each.spread)
         self.limit = next((limit for each in self.influences if (limit := each.limit)), None)
         self.steps, self.likely = False, None
-        self.low = sum(each.down for each in self.influences)
-        self.high = sum(each.up for each in self.influences)
+        self.low = total(each.down for each in self.influences)
+        self.high = total(each.up for each in self.influences)
         if self.limit is None:
             self._all_at_once(case)
         if self.limit is None and not self.steps:
@@ -100,7 +100,7 @@ class Doubt:
         return influence.spread**2 / squares if squares else Fraction(0)
 
     def _squares(self):
-        return sum((each.spread**2 for each in self.influences), Fraction(0))
+        return total(each.spread**2 for each in self.influences)
 
     def _all_at_once(self, case):
         """See whether the number steps, and take its range from all readings at once if so.

@@ -8,6 +8,7 @@ from sawside.lengths.units import MILE
 from sawside.project.numbers import UNITS
 from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import length_told, told
+from sawside.reckoning.links import difference
 
 _DIFFERENCE = "difference", "Difference"
 
@@ -66,21 +67,21 @@ def _same(was, now):
     if isinstance(was, Rounded) and isinstance(now, Rounded):
         return _same(was.exact, now.exact) and was.grid == now.grid
     if isinstance(was, Real) and isinstance(now, Real):
-        return sign(was - now) == 0
+        return difference(was, now) == 0
     return type(was) is type(now) and was == now
 
 
 def _other(old, new, answer, was, now):
     """An answer that is not the first, in a few words, each as its own settings show it."""
-    difference = ""
+    by = ""
     if answer.kind in ("length", "angle") and was is not None and now is not None:
-        difference = _signed(_exact(now) - _exact(was), answer.kind, new.show)
+        by = _signed(difference(was, now), answer.kind, new.show)
     return {
         "key": answer.key,
         "label": answer.label,
         "before": _brief(answer, was, old),
         "after": _brief(answer, now, new),
-        "difference": difference,
+        "difference": by,
     }
 
 
@@ -96,9 +97,9 @@ def _in_brief(kind, value, show):
     return angle_text(value) if kind == "angle" else str(value)
 
 
-def _signed(difference, kind, show):
-    text = show.text(difference) if kind == "length" else angle_text(difference)
-    return text if sign(difference) < 0 else f"+{text}"
+def _signed(by, kind, show):
+    text = show.text(by) if kind == "length" else angle_text(by)
+    return text if sign(by) < 0 else f"+{text}"
 
 
 def _main_difference(old, new):
@@ -114,8 +115,7 @@ def _main_difference(old, new):
     answer = new.reckoner.answers[0]
     if answer.kind not in ("length", "angle", "count"):
         return None
-    was, now = old.found.answers[answer.key], new.found.answers[answer.key]
-    by = _exact(now) - _exact(was)
+    by = difference(old.found.answers[answer.key], new.found.answers[answer.key])
     if answer.kind == "length":
         return _length_told(by, new.show)
     return told(Answer(*_DIFFERENCE, answer.kind), by, new.show)
@@ -131,7 +131,3 @@ def _number_told(by, power):
     text = f"{decimal_text(by, 3)}{UNITS[power]}"
     key, label = _DIFFERENCE
     return {"key": key, "label": label, "kind": "number", "text": text, "words": text}
-
-
-def _exact(value):
-    return value.exact if isinstance(value, Rounded) else value

@@ -1,11 +1,10 @@
 """The tally of material: what the pieces of one stock take together, and what was spoiled."""
 
-from fractions import Fraction
-
 from sawside.lengths.display import length_value
 from sawside.project.pieces import allowance
 from sawside.project.size import inches
 from sawside.project.stock import sides, stock_of
+from sawside.reckoning.links import total
 
 
 def material(pieces, show):
@@ -19,9 +18,7 @@ def material(pieces, show):
 
 def together(pieces, number, *, rough=False):
     """The lengths of pieces together in exact inches, each as often as `number` of it is told."""
-    return sum(
-        (piece.size("length", rough=rough) * piece.told[number] for piece in pieces), Fraction(0)
-    )
+    return total(piece.size("length", rough=rough) * piece.told[number] for piece in pieces)
 
 
 def _stock(group, show):
@@ -31,9 +28,7 @@ def _stock(group, show):
         for piece in group
         for each in piece.entry.get("spoiled", {}).get(piece.part.key, ())
     ]
-    lost = sum(
-        (inches(each["length"]) + rough for each, rough in spoiled if "length" in each), Fraction(0)
-    )
+    lost = total(inches(each["length"]) + rough for each, rough in spoiled if "length" in each)
     return {
         "material": group[0].told["material"],
         "width": width,

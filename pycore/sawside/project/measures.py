@@ -1,10 +1,10 @@
 """A length in the cells of a table: as it is written in the shop, exactly, and in decimals."""
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.display import decimal_text, plain_text
+from sawside.lengths.display import decimal_text, is_written, plain_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.reader import read_length
-from sawside.lengths.real import Real
+from sawside.lengths.refusals import MOST_CHARACTERS
 from sawside.lengths.units import INCHES_PER
 from sawside.project.csv_numbers import refuse_grouped
 
@@ -29,11 +29,17 @@ def cells(value, show):
     exact = rounded.exact
     return (
         plain_text(rounded, show.settings.display),
-        "" if isinstance(exact, Real) else f"{exact} in",
+        _exactly(exact),
         decimal_text(exact).rstrip("…"),
         decimal_text(exact * (1 / INCHES_PER["mm"]), 4).rstrip("…"),
         f"{_WAYS[rounded.direction]}{rounded.grid.name}" if rounded.direction in _WAYS else "",
     )
+
+
+def _exactly(length):
+    """A length as a fraction that can be read again; "" where none tells it so shortly."""
+    text = f"{length} in" if is_written(length) else ""
+    return text if len(text) <= MOST_CHARACTERS else ""
 
 
 def numbers(name):

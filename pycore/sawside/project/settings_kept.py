@@ -3,7 +3,7 @@
 from sawside.errors import Refusal
 from sawside.lengths.own_material import MATERIALS
 from sawside.lengths.pinned import pinned
-from sawside.lengths.settings import SET_LENGTHS
+from sawside.lengths.settings import CHOICES, SET_LENGTHS
 from sawside.lengths.tape_rows import PARTS, TAPES
 
 _LENGTHS = tuple(part for part, (_, least, _) in PARTS.items() if least)
@@ -12,10 +12,11 @@ _LENGTHS = tuple(part for part, (_, least, _) in PARTS.items() if least)
 def meaning_kept(old, new):
     """The settings `new` with each text that is as in `old` pinned to the unit it was typed in.
 
-    What was changed with the unit is in the new one. `old` has been checked, `new` has not.
+    What was changed with the unit is in the new one. `old` has been checked, `new` has not: one
+    whose unit is none stays as it is.
     """
     before, after = old.get("unit", "in"), new.get("unit", "in")
-    if before == after:
+    if before == after or not isinstance(after, str) or after not in CHOICES["unit"]:
         return new
     kept = dict(new)
     for each in SET_LENGTHS:

@@ -23,7 +23,7 @@ def tally_told(data, act, settings_data, document=None, project=None):
     tally, around = opened(data, settings_data, document, project)
     undo = None
     if act is not None:
-        if not isinstance(act, dict) or act.get("act") not in ACTS:
+        if not _is_act(act):
             offered = ", ".join(ACTS)
             raise Refusal(
                 "message", "There is no such act.", f"Send one of {offered}.", field="act"
@@ -58,3 +58,8 @@ def _changed(tally, act, around):
         if name in BRING_BACK:
             raise
         raise fault.as_typed() from None
+
+
+def _is_act(act):
+    name = act.get("act") if isinstance(act, dict) else None
+    return isinstance(name, str) and name in ACTS

@@ -46,10 +46,11 @@ def _step(tally, act, around):
             )
     elif how == "kerf":
         step = f"− {around.settings.kerf_text}"
-    elif how in STEPS:
+    elif isinstance(how, str) and how in STEPS:
         step = STEPS[how]
     else:
-        raise Refusal("message", "There is no such step.", "Send again, half, double or kerf.")
+        remedy = "Send again, half, double or kerf."
+        raise Refusal("message", "There is no such step.", remedy, field="how")
     return _entered(tally, f"[{last['name'] or last['id']}] {step}", around, of_project(last))
 
 

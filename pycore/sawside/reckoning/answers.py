@@ -5,7 +5,7 @@ from functools import lru_cache
 
 from sawside.drawing.later import made
 from sawside.errors import Refusal
-from sawside.lengths.display import MINUS, decimal_text, length_value, rational_text
+from sawside.lengths.display import MINUS, decimal_text, is_written, length_value, rational_text
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.show import Show, angle_text
@@ -82,12 +82,11 @@ def _angle_told(key, label, degrees, _show):
     if off and hundredth != text:
         closer = _angle_off(degrees, hundredth)
         off += f"; {hundredth}" + (f" is {closer}" if closer else "")
-    rational = not isinstance(degrees, Real)
     return {
         "key": key,
         "label": label,
         "kind": "angle",
-        "exact": rational_text(degrees) if rational else None,
+        "exact": rational_text(degrees) if is_written(degrees) else None,
         "text": text,
         "hundredth": hundredth,
         "words": f"{_in_words(_number_of(text))} degrees",

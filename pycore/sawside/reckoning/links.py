@@ -4,12 +4,17 @@ from dataclasses import replace
 from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import Rounded
 from sawside.lengths.names import Named
-from sawside.lengths.real import Real
+from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
+
+_NARROW, _SIMPLE = Fraction(1, 1 << 56), 1 << 16
+"""In an enclosure as narrow as this there is a fraction with such a denominator by chance once in
+some sixteen million times."""
 
 _POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
 
@@ -44,12 +49,11 @@ def named(reckoner, found, label):
         return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
     for answer in reckoner.answers:
         value = found.answers.get(answer.key)
-        if answer.kind == "lengths":
-            item = _item(label, answer, value or ())
-            if item is not None:
-                return _number(answer, item)
-        elif answer.label.casefold() == label:
+        if answer.label.casefold() == label:
             return _number(answer, value)
+        item = _item(label, answer, value or ()) if answer.kind == "lengths" else None
+        if item is not None:
+            return _number(answer, item)
     raise _unknown(label, "is no answer of it")
 
 
@@ -68,17 +72,54 @@ def _number(answer, value):
         raise _unknown(answer.label, "is told in words")
     if value is None:
         raise _unknown(answer.label, "is not among its answers now")
+    if isinstance(value, list):
+        raise Refusal(
+            "unknown",
+            f"{quoted(answer.label)} is a list, and one number is needed here.",
+            f"Put a colon behind the name, and which one you mean: “: {label_of(answer, 1)}”.",
+        )
     return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
 
 
 def rational(value):
-    """An exact value as a fraction, within 2**-`BITS` where it is irrational."""
-    if isinstance(value, Rounded):
-        value = value.exact
-    if isinstance(value, Real):
-        low, high = value.enclosure(BITS)
+    """An exact value as a fraction, within 2**-`BITS` where it is irrational.
+
+    So is one whose fraction has hundreds of digits: it would only get longer from line to line.
+    """
+    value = _exact(value)
+    if isinstance(value, Real) or not is_bounded(value):
+        low, high = enclosed(value, BITS)
         return Fraction(low + high, 2 << BITS)
     return value if isinstance(value, Fraction) else Fraction(value)
+
+
+def total(values):
+    """The sum of exact values as a fraction, as exact as `rational` makes it."""
+    made = Fraction(0)
+    for value in values:
+        made = rational(made + value)
+    return made
+
+
+def difference(was, now):
+    """How much more an exact value is than another was, as finely as anything is told.
+
+    An irrational difference that can't be told from a simple fraction within `_NARROW`, some 16
+    decimals, is that one, 0 too: to compare what did not change to the last bit takes seconds.
+    """
+    by = _exact(now) - _exact(was)
+    if not isinstance(by, Real):
+        return by
+    for bits in (FIRST_BITS, 2 * FIRST_BITS):
+        low, high = (Fraction(end, 1 << bits) for end in by.enclosure(bits))
+        if high - low <= _NARROW:
+            simplest = simplest_between(low, high)
+            return simplest if simplest.denominator <= _SIMPLE else by
+    return by
+
+
+def _exact(value):
+    return value.exact if isinstance(value, Rounded) else value
 
 
 def _unknown(label, what):

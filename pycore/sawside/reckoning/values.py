@@ -56,7 +56,10 @@ def reread(reckoner, form, values, settings, names, linked):
 
 
 def linkable(reckoner, values):
-    """(field, text) of every text that may hold names: those of numbers that are shown."""
+    """(field, text) of every text that may hold names: those of numbers that are shown.
+
+    What is neither a text nor a list of what belongs there is refused when it is read.
+    """
     yield from _linkable(reckoner.fields, values)
 
 
@@ -65,14 +68,11 @@ def _linkable(fields, values):
         if field.kind not in LINKABLE or not _shown(field, fields, values):
             continue
         value = values.get(field.key, "")
-        if isinstance(value, str):
-            yield field, value
-        elif field.kind == "rows":
-            for row in value:
-                if isinstance(row, dict):
-                    yield from ((field, text) for _, text in _linkable(field.fields, row))
-        else:
-            yield from ((field, text) for text in value if isinstance(text, str))
+        for each in value if isinstance(value, list) else [value]:
+            if isinstance(each, str):
+                yield field, each
+            elif isinstance(each, dict) and field.kind == "rows":
+                yield from ((field, text) for _, text in _linkable(field.fields, each))
 
 
 LINKABLE = ("length", "angle", "count", "number", "lengths", "rows")
