@@ -2,7 +2,8 @@
 import { keepOffline } from "./offline/register.js";
 import { shell, waiting } from "./places/shell.js";
 import { startCore } from "./python/client.js";
-import { memoryDatabase, openDatabase } from "./store/database.js";
+import { openDatabase } from "./store/database.js";
+import { memoryDatabase } from "./store/memory.js";
 import { askToStay } from "./store/persist.js";
 import { projectKeeper } from "./store/project.js";
 import { createState } from "./store/state.js";
@@ -27,7 +28,7 @@ const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
 const accept = (changed, leave) => app.accept(changed, leave);
 const dropped = (record) => app.dropped(record);
-const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped });
+const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
 const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });
 if (refused) app.storeRefused(refused);
 if (page.openProject && !record) app.projectGone();

@@ -1,5 +1,6 @@
 import { unkeptOf } from "../store/draft.js";
 import { identity } from "../store/identity.js";
+import { isOldPicture } from "../store/old-picture.js";
 import { refusedByStore } from "../store/refused.js";
 import { element } from "../widgets/element.js";
 import { settingsIcon } from "../widgets/icons.js";
@@ -8,6 +9,9 @@ import { review } from "../widgets/review.js";
 import { keypadSheet } from "../widgets/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/status.js";
 import { placeOf } from "./places.js";
+
+/** What the status line tells of. */
+const ON_STATUS = ["core", "offline", "view", "record"];
 
 const by = (id) => document.getElementById(id);
 
@@ -22,7 +26,6 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     ask,
     projects,
     photos,
-    keepPhoto: (key, address) => quietly(photos.keepPhoto(key, address).then(() => ({ ok: true }), refusedByStore)),
     accept: review,
     sheet: keypadSheet(by("sheet"), () => state.get().strip),
     settings,
@@ -58,20 +61,20 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
 
   /** What a place can do to the project: to the document `here.of` that was open when it was drawn, and to no other. */
   const acting = (here) => ({
-    /** `was` is the entry as it was when its correction was begun. */
-    async change(act, { undoable = true, was } = {}) {
-      const answer = await projects.change(act, { of: here.of, was });
+    /** `was` is the entry as it was when its correction was begun, `pictures` the photos that the act brings. */
+    async change(act, { undoable = true, ...how } = {}) {
+      const answer = await projects.change(act, { ...how, of: here.of });
       if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: this.undo } : null);
       else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
       return answer;
     },
     /** The same where the place itself shows what was done. */
-    async tryChange(act) {
-      const answer = await projects.change(act, { of: here.of });
+    async tryChange(act, how) {
+      const answer = await projects.change(act, { ...how, of: here.of });
       if (answer.ok) unsay(by("notices"), host);
       return answer;
     },
-    changeBy: (message) => projects.changeBy(message, here.of),
+    changeBy: (message, how) => projects.changeBy(message, { ...how, of: here.of }),
     undo: () => told(projects.undo(here.of)),
     redo: () => told(projects.redo(here.of)),
   });
@@ -136,7 +139,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
   function stateChanged(changed) {
     const now = state.get();
     by("project-name").textContent = now.view?.name ?? "";
-    if (changed.includes("core") || changed.includes("offline")) statusLine(by("status"), now);
+    if (ON_STATUS.some((key) => changed.includes(key))) statusLine(by("status"), { ...now, old: isOldPicture(now) });
     if (changed.includes("offline")) offlineChanged(now.offline);
     here.of ??= opened();
     if (here.of !== opened()) otherOpened();

@@ -5,9 +5,6 @@ import { renamedSince } from "./renamed.js";
 const LOCK = "sawside-tally";
 const LINES = /\[\d+\]/g;
 
-/** What the tally only follows is undone where it was done. */
-const KEPT = ({ undo, redo }) => ({ undo, redo });
-
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
  * before it is shown, with the acts that undo and redo it. Tabs take turns: each change is made on
@@ -21,12 +18,38 @@ export function tallyKeeper({ state, ask, settings, database }) {
     const before = (await database.pageOf("tally")) ?? now();
     const answer = await worked(before, act(before));
     if (!answer.ok) return answer;
-    const tally = { tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
-    await database.keepPageSurely("tally", tally);
+    const tally = { ...before, tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
+    await database.changePage({ tally: () => tally });
     channel.postMessage("changed");
     state.set({ tally });
     return answer;
   }
+
+  /**
+   * Store a change of the open project, and in one with it the lines that use something of it: what was renamed is
+   * renamed in them, and they come to what they come to by then.
+   * @param {object} before the record as it was
+   * @param {object} after the record that is to be kept
+   * @param {(along: object) => Promise<object | null>} store keeps it, and with it what `keepProject` may keep along
+   */
+  const along = (before, after, store) =>
+    inTurn(async () => {
+      const old = (await database.pageOf("tally")) ?? now();
+      if (!old.tally?.lines.some(({ project }) => project?.id === after.id)) return store({});
+      const names = renamedSince(before, after);
+      const act = Object.keys(names).length > 0 ? { act: "rename_used", names } : null;
+      const { document } = after;
+      const message = { do: "tally", tally: old.tally, act, settings: document.settings, document, project: after.id };
+      const answer = await ask(message);
+      // Lines that can't be told, as those of a newer version, hold up no change of the project.
+      if (!answer.ok) return store({});
+      const tally = { ...old, tally: answer.tally, lines: answer.lines };
+      const kept = await store({ changes: { tally: () => tally } });
+      if (!kept) return null;
+      channel.postMessage("changed");
+      state.set({ tally });
+      return kept;
+    });
 
   /** The open project goes along where a line is marked as its own, or an act may name something of it. */
   function worked({ tally }, act) {
@@ -48,26 +71,18 @@ export function tallyKeeper({ state, ask, settings, database }) {
     const answer = await worked(before, null);
     if (!answer.ok) return;
     const tally = { ...before, lines: answer.lines };
-    await database.keepPageSurely("tally", tally);
+    await database.changePage({ tally: () => tally });
     state.set({ tally });
   }
 
-  let seen = state.get().record;
   async function follow() {
-    const { record } = state.get();
-    const names = renamedSince(seen, record);
-    seen = record;
-    if (!now().tally?.lines.some(({ project }) => project)) return;
-    const isRenamed = Object.keys(names).length > 0;
-    await inTurn(async () => {
-      if (isRenamed) await make(() => ({ act: "rename_used", names }), KEPT);
-      await look();
-    });
+    if (now().tally?.lines.some(({ project }) => project)) await safely(look);
   }
 
   state.subscribe((changed) => changed.includes("view") && follow());
 
-  const inTurn = (work) => navigator.locks.request(LOCK, () => work().catch(refusedByStore));
+  const inTurn = (work) => navigator.locks.request(LOCK, work);
+  const safely = (work) => inTurn(() => work().catch(refusedByStore));
 
   /** Another tab may have another project open: what its lines come to there is not what they come to here. */
   channel.onmessage = async () => {
@@ -78,22 +93,23 @@ export function tallyKeeper({ state, ask, settings, database }) {
 
   return {
     projectNames,
+    along,
     act: (act) =>
-      inTurn(() =>
+      safely(() =>
         make(
           () => act,
           (old, undo) => ({ undo: [...old.undo, undo], redo: [] }),
         ),
       ),
     undo: () =>
-      inTurn(() =>
+      safely(() =>
         make(
           (old) => old.undo.at(-1),
           (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, redo] }),
         ),
       ),
     redo: () =>
-      inTurn(() =>
+      safely(() =>
         make(
           (old) => old.redo.at(-1),
           (old, undo) => ({ undo: [...old.undo, undo], redo: old.redo.slice(0, -1) }),
