@@ -3,6 +3,7 @@ import { keepOffline } from "./offline/register.js";
 import { shell, waiting } from "./places/shell.js";
 import { startCore } from "./python/client.js";
 import { openDatabase } from "./store/database.js";
+import { enteringKeeper } from "./store/entering.js";
 import { memoryDatabase } from "./store/memory.js";
 import { askToStay } from "./store/persist.js";
 import { projectKeeper } from "./store/project.js";
@@ -26,10 +27,11 @@ state = createState(shown, database.keepPage, (error) => app.storeRefused(error)
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
+const entering = enteringKeeper({ state, tally, database });
 const accept = (changed, leave) => app.accept(changed, leave);
 const dropped = (record) => app.dropped(record);
 const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
-const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });
+const app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
 if (refused) app.storeRefused(refused);
 if (page.openProject && !record) app.projectGone();
 askToStay(state);
@@ -38,6 +40,7 @@ const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip)
 const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
+entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
 described.then((described) => state.set({ described }));

@@ -1,8 +1,8 @@
 import { latest } from "../store/latest.js";
+import { lineMark } from "../store/line-mark.js";
 import { shortAnswer } from "../widgets/answers.js";
 import { button, element } from "../widgets/element.js";
 import { nameDialog } from "../widgets/name-dialog.js";
-import { lineMark } from "../widgets/tally-lines.js";
 import { trouble } from "../widgets/trouble.js";
 import { unbroken } from "../widgets/unbroken.js";
 

@@ -19,7 +19,7 @@ const by = (id) => document.getElementById(id);
 export const waiting = (sentence) => by("place").replaceChildren(element("p", { class: "opening" }, sentence));
 
 /** What stays on the screen while the places change: title, tabs, status, notices, keypad sheet. */
-export function shell({ state, ask, projects, tally, settings, photos }) {
+export function shell({ state, ask, projects, tally, entering, settings, photos }) {
   const host = by("place");
   const app = {
     state,
@@ -41,6 +41,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     notice: (sentence, action) => notice(by("notices"), host, sentence, action),
     copy,
     tally,
+    entering,
     quietly,
     storeRefused,
     dropped,
@@ -109,10 +110,13 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
   }
 
   async function copy(text) {
-    await navigator.clipboard.writeText(text).then(
-      () => app.notice(`Copied ${text}`),
-      () => app.notice("This browser doesn't let the page copy. Select the number and copy it by hand."),
-    );
+    try {
+      await navigator.clipboard.writeText(text);
+      app.notice(`Copied ${text}`);
+    } catch {
+      // Refused, or, as on a page without HTTPS, not there at all.
+      app.notice("This browser doesn't let the page copy. Select the number and copy it by hand.");
+    }
   }
 
   let shown = null;

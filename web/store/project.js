@@ -3,6 +3,7 @@ import { again, back, done, last } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { viewOf } from "./old-picture.js";
+import { otherTabs } from "./other-tabs.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
 
@@ -41,7 +42,7 @@ const NOTHING_LEFT = {
  * @param {Function} page.along stores with a change the lines of the tally that follow it (tally.js)
  */
 export function projectKeeper({ database, state, ask, accept, dropped, along }) {
-  const channel = new BroadcastChannel("sawside-projects");
+  const tellOthers = otherTabs("sawside-projects", changedElsewhere);
   let queue = Promise.resolve();
 
   /** A project that can't be shown, as one saved by a newer version, is left as it is. */
@@ -119,7 +120,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
       const record = { ...latest, document, documentId, ...history.kept(latest, changed.undo, changed.said) };
       const kept = await along(latest, record, (more) => database.keepProject(record, { ...more, pictures }));
       if (!kept) continue;
-      channel.postMessage({ id: kept.id });
+      tellOthers({ id: kept.id });
       await view(kept);
       return changed;
     }
@@ -143,12 +144,12 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     return queue;
   }
 
-  channel.onmessage = ({ data }) => {
+  function changedElsewhere(news) {
     const { record } = state.get();
-    if (data.id !== record?.id) return;
-    if (!data.dropped) return safely(() => open(data.id));
+    if (news.id !== record?.id) return;
+    if (!news.dropped) return safely(() => open(news.id));
     safely(leave).then(() => dropped(record));
-  };
+  }
 
   return {
     change: (act, how) => safely(() => make((latest) => worked(latest, act), how)),
@@ -169,7 +170,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     drop: (id) =>
       safely(async () => {
         await database.dropProject(id);
-        channel.postMessage({ id, dropped: true });
+        tellOthers({ id, dropped: true });
         if (id === state.get().record?.id) await leave();
         return { ok: true };
       }),

@@ -15,6 +15,9 @@ const SAID = {
   },
 };
 
+/** Where site data are blocked Chromium gives the one name that says nothing, with a sentence that says why. */
+const nameOf = ({ name, message }) => (name === "UnknownError" && /denied/.test(message) ? "SecurityError" : name);
+
 /** A change that the browser's store refused, told as the core tells a refusal. */
 export const refusedByStore = (error) => ({
   ok: false,
@@ -22,6 +25,6 @@ export const refusedByStore = (error) => ({
     kind: "store",
     message: `This could not be kept: ${error.message}`,
     remedy: "Free some space on the device, then try again. What you typed is still here.",
-    ...SAID[error.name],
+    ...SAID[nameOf(error)],
   },
 });

@@ -18,6 +18,8 @@ export function createState(start, keep, onRefused) {
     described: null,
     strip: null,
     tally: null,
+    entering: [],
+    entered: null,
     openProject: null,
     view: null,
     core: null,

@@ -1,9 +1,23 @@
+import { lineMark } from "./line-mark.js";
 import { naming } from "./naming.js";
+import { otherTabs } from "./other-tabs.js";
 import { refusedByStore } from "./refused.js";
 import { renamedSince } from "./renamed.js";
+import { turnsOf } from "./turns.js";
 
-const LOCK = "sawside-tally";
+const NAME = "sawside-tally";
+/** So many of what was entered last are known by their ids. */
+const MOST_ENTERED = 100;
 const LINES = /\[\d+\]/g;
+
+const remembered = (old, undo) => ({ undo: [...old.undo, undo], redo: [] });
+
+/** The act that enters an item; what goes on from the line before it says so by its mark. */
+function actOf({ step, text, correcting, goesOn }, last) {
+  if (step) return { act: "step", how: step };
+  if (correcting) return { act: "correct", id: correcting, text };
+  return { act: "enter", text: goesOn && last ? lineMark(last) + text : text };
+}
 
 /**
  * The tally of the pad. The core works out each change; the whole is kept with strict durability
@@ -11,16 +25,23 @@ const LINES = /\[\d+\]/g;
  * what the store holds, and told to the others.
  */
 export function tallyKeeper({ state, ask, settings, database }) {
-  const channel = new BroadcastChannel(LOCK);
+  const tellOthers = otherTabs(NAME, changedElsewhere);
+  const inTurn = turnsOf(NAME);
   const now = () => state.get().tally ?? { tally: null, lines: [], undo: [], redo: [] };
 
-  async function make(act, history) {
+  /** @param {{id: string}} [item] of entering.js, which is then no longer on its way */
+  async function make(act, history, item) {
     const before = (await database.pageOf("tally")) ?? now();
+    const { entered = [] } = before;
+    // It was entered, but the page was closed before it knew, or another tab has taken it over.
+    if (item && entered.includes(item.id)) return { ok: true, lines: before.lines };
     const answer = await worked(before, act(before));
     if (!answer.ok) return answer;
     const tally = { ...before, tally: answer.tally, lines: answer.lines, ...history(before, answer.undo) };
-    await database.changePage({ tally: () => tally });
-    channel.postMessage("changed");
+    if (item) tally.entered = [...entered, item.id].slice(-MOST_ENTERED);
+    const entering = (kept = []) => kept.filter(({ id }) => id !== item.id);
+    await database.changePage({ tally: () => tally, ...(item ? { entering } : {}) });
+    tellOthers("changed");
     state.set({ tally });
     return answer;
   }
@@ -46,7 +67,7 @@ export function tallyKeeper({ state, ask, settings, database }) {
       const tally = { ...old, tally: answer.tally, lines: answer.lines };
       const kept = await store({ changes: { tally: () => tally } });
       if (!kept) return null;
-      channel.postMessage("changed");
+      tellOthers("changed");
       state.set({ tally });
       return kept;
     });
@@ -81,26 +102,21 @@ export function tallyKeeper({ state, ask, settings, database }) {
 
   state.subscribe((changed) => changed.includes("view") && follow());
 
-  const inTurn = (work) => navigator.locks.request(LOCK, work);
   const safely = (work) => inTurn(() => work().catch(refusedByStore));
 
   /** Another tab may have another project open: what its lines come to there is not what they come to here. */
-  channel.onmessage = async () => {
+  async function changedElsewhere() {
     const tally = await database.pageOf("tally");
     if (tally) state.set({ tally });
     await follow();
-  };
+  }
 
   return {
     projectNames,
     along,
-    act: (act) =>
-      safely(() =>
-        make(
-          () => act,
-          (old, undo) => ({ undo: [...old.undo, undo], redo: [] }),
-        ),
-      ),
+    act: (act) => safely(() => make(() => act, remembered)),
+    /** What was entered on the pad (entering.js), once and no more. */
+    enter: (item) => safely(() => make((old) => actOf(item, old.lines.at(-1)), remembered, item)),
     undo: () =>
       safely(() =>
         make(
