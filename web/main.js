@@ -11,12 +11,15 @@ import { createState } from "./store/state.js";
 import { tallyKeeper } from "./store/tally.js";
 
 let state = null;
+let app = null;
 const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let refused = null;
 
 const onBlocked = () =>
   waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
-const database = await openDatabase({ onBlocked }).catch((error) => {
+// It may be erased before there is anything to keep again.
+const onErased = () => app?.erased();
+const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
@@ -31,7 +34,7 @@ const entering = enteringKeeper({ state, tally, database });
 const accept = (changed, leave) => app.accept(changed, leave);
 const dropped = (record) => app.dropped(record);
 const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
-const app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
+app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
 if (refused) app.storeRefused(refused);
 if (page.openProject && !record) app.projectGone();
 askToStay(state);
@@ -43,5 +46,5 @@ if (record) projects.look();
 entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => state.set({ described }));
+described.then((described) => state.set({ described, describedNow: true }));
 app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

@@ -8,7 +8,7 @@ import { unbroken } from "../widgets/unbroken.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
- * the next key. It is what Keep keeps; `onKept()` follows.
+ * the next key. It is what Keep keeps; `onKept(text, id)` follows.
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
@@ -68,7 +68,7 @@ export function padAnswer(app, onKept) {
       async give(name) {
         const text = usesTally ? said.value.exact_plain : asked;
         const answer = await app.change({ act: "keep_reading", name, text });
-        if (answer.ok) onKept();
+        if (answer.ok) onKept(asked, answer.id);
         return answer;
       },
     });

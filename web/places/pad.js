@@ -1,3 +1,4 @@
+import { identity } from "../store/identity.js";
 import { lineMark } from "../store/line-mark.js";
 import { button, element } from "../widgets/element.js";
 import { WRITES } from "../widgets/key-layouts.js";
@@ -62,11 +63,17 @@ export function pad(app) {
   }
 
   /** What is kept is done with: the next number is typed into an empty entry, a sign goes on from what was kept. */
-  function kept() {
-    const { pad, view } = app.state.get();
-    if (pad.text.trim() === "") return;
+  function kept(text, id) {
+    const { pad, record } = app.state.get();
+    if (pad.text !== text) return;
     if (pad.correcting || pad.fixing) return input.select();
-    app.state.set({ pad: { ...pad, text: "", goesOn: false, kept: view?.entries.at(-1)?.insert ?? null } });
+    app.state.set({ pad: { ...pad, text: "", goesOn: false, kept: { of: identity(record), id } } });
+  }
+
+  /** What stands for the entry kept last, by the name that it has now. */
+  function keptMark({ kept }) {
+    const { view, record } = app.state.get();
+    return kept?.of === identity(record) ? view?.entries.find(({ id }) => id === kept?.id)?.insert : undefined;
   }
 
   /** A one-touch step takes what is typed, or else the last line, one step on. */
@@ -85,9 +92,10 @@ export function pad(app) {
     const { pad, tally, entering } = app.state.get();
     const last = tally?.lines.at(-1);
     const isFirst = pad.text.trim() === "" && !pad.correcting && !pad.fixing;
-    const isOnItsWay = isFirst && !pad.kept && entering.length > 0;
+    const mark = keptMark(pad);
+    const isOnItsWay = isFirst && !mark && entering.length > 0;
     if (isOnItsWay) app.state.set({ pad: { ...pad, goesOn: true } });
-    const before = isFirst && !isOnItsWay && (pad.kept ?? (last?.value && lineMark(last)));
+    const before = isFirst && !isOnItsWay && (mark ?? (last?.value && lineMark(last)));
     write(input, (before || "") + WRITES[label]);
   }
 

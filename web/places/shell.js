@@ -44,6 +44,7 @@ export function shell({ state, ask, projects, tally, entering, settings, photos 
     entering,
     quietly,
     storeRefused,
+    erased,
     dropped,
     projectGone: () =>
       app.notice("The browser has cleared what Sawside kept here.", {
@@ -102,6 +103,20 @@ export function shell({ state, ask, projects, tally, entering, settings, photos 
     app.notice(sentence, { label: "Back up", run: () => app.go("backup"), stays: true, news: true });
   }
 
+  /** The store was erased under the open page, which still has the open project and the tally: they are kept again. */
+  async function erased() {
+    state.keepAgain();
+    await tally.keepAgain();
+    const answer = await projects.keepAgain();
+    if (!answer) return;
+    const { message, remedy } = answer.error ?? {};
+    const now = answer.ok
+      ? "The open project and the tally are saved again, but photos and other projects are gone. Back up now."
+      : `${message} ${remedy} Back up before you reload.`;
+    const sentence = `Another tab or the browser erased what Sawside saved. ${now}`;
+    app.notice(sentence, { label: "Back up", run: () => app.go("backup"), stays: true, news: true });
+  }
+
   /** Say what went wrong; when all went well the place itself shows it. */
   async function quietly(doing) {
     const answer = await doing;
@@ -126,6 +141,8 @@ export function shell({ state, ask, projects, tally, entering, settings, photos 
     const place = placeOf(location.hash);
     here = { of: opened(), isOfEntry: place.isOfEntry };
     app.sheet.close();
+    // What is picked there would go into a field of the place that is left.
+    document.querySelector("dialog.pick")?.close();
     shown?.leave?.();
     shown = place.draw(Object.assign(Object.create(app), acting(here)));
     host.replaceChildren(shown);

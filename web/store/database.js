@@ -4,10 +4,10 @@ import { opener } from "./opener.js";
  * With opener.js the one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
  * `projects` (a record each, with its history) and `photos` (key → a picture as a data address).
  * A promise here resolves only when its transaction is complete and, but for `keepPage`, on the disk.
- * @param {{onBlocked(): void}} options called while another tab holds an older store open
+ * @param {{onBlocked(): void, onErased(): void}} options see opener.js
  */
-export async function openDatabase({ onBlocked }) {
-  const database = opener(onBlocked);
+export async function openDatabase(options) {
+  const database = opener(options);
   await database();
   const writing = async (names) => (await database()).transaction(names, "readwrite", { durability: "strict" });
 

@@ -165,6 +165,18 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     look: () => safely(() => open(state.get().record.id)),
     /** Resolves with the open record once no change to it is on its way. */
     settled: () => queue.then(() => state.get().record),
+    /**
+     * Write the open one once more where the store was erased.
+     * @returns {Promise<object | null>} an answer, or null where it is still there
+     */
+    keepAgain: () =>
+      safely(async () => {
+        const { record } = state.get();
+        if (!record || (await database.project(record.id))) return null;
+        const kept = await database.keepProject(record);
+        await (kept ? view(kept) : open(record.id));
+        return { ok: true };
+      }),
     all: () => database.projects(),
     /** For good: only a backup brings it back. */
     drop: (id) =>

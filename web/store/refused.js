@@ -8,6 +8,10 @@ const SAID = {
     message: "This browser does not let Sawside keep anything.",
     remedy: "Allow this site to store data, or leave the private window, then reload.",
   },
+  VersionError: {
+    message: "A newer Sawside has used this browser's store already.",
+    remedy: "Close all of its tabs, then open it again while you're online.",
+  },
   InvalidStateError: {
     message:
       "This could not be kept: the browser closed the store, as it does when a newer Sawside opens in another tab.",

@@ -114,6 +114,8 @@ export function tallyKeeper({ state, ask, settings, database }) {
   return {
     projectNames,
     along,
+    /** Write it once more, as after the store was erased. */
+    keepAgain: () => safely(() => database.changePage({ tally: now, entering: () => state.get().entering })),
     act: (act) => safely(() => make(() => act, remembered)),
     /** What was entered on the pad (entering.js), once and no more. */
     enter: (item) => safely(() => make((old) => actOf(item, old.lines.at(-1)), remembered, item)),
