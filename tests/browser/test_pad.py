@@ -86,8 +86,38 @@ def test_after_keep_the_next_number_begins_anew_and_a_sign_goes_on(phone, server
     assert entry.input_value() == "[Alcove width] − 1/8"
     page.locator("output[name=pad-answer]").get_by_text("thirty-seven and seven").wait_for()
     keep_as(page, "Case width")
-    tap_keys(page, "15 1/4")
-    assert entry.input_value() == "15 1/4"
+    tap_keys(page, "15 3/4")
+    assert entry.input_value() == "15 3/4"
+    page.locator("output[name=pad-answer]").get_by_text("fifteen and three quarters").wait_for()
+    keep_as(page, "Case depth")
+    # Wherever the caret is by then, and on another keyboard too, in a pad that was left meanwhile.
+    entry.tap()
+    page.keyboard.press("End")
+    tap_keys(page, "5/8")
+    assert entry.input_value() == "5/8"
+    page.locator("output[name=pad-answer]").get_by_text("five eighths of an inch").wait_for()
+    keep_as(page, "Ply")
+    open_place(page, "Project")
+    open_place(page, "Pad")
+    assert entry.input_value() == "5/8"
+    entry.tap()
+    page.keyboard.press("End")
+    page.keyboard.type("12")
+    assert entry.input_value() == "12"
+    page.locator("output[name=pad-answer]").get_by_text("twelve inches").wait_for()
+    keep_as(page, "Shelf")
+    key(page, "Enter")
+    page.locator(".tally-line").get_by_text("12", exact=True).first.wait_for()
+    tap_keys(page, "5")
+    assert entry.input_value() == "5"
+    # A second touch places the caret, to go on with what was kept.
+    page.locator("output[name=pad-answer]").get_by_text("five inches").wait_for()
+    keep_as(page, "Rail")
+    entry.tap()
+    entry.tap()
+    page.keyboard.press("End")
+    tap_keys(page, "6")
+    assert entry.input_value() == "56"
 
 
 def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):

@@ -21,6 +21,7 @@ function pick(app, entries, input) {
   const close = () => dialog.close();
   function take(insert) {
     close();
+    if (!input.isConnected) return app.notice("The field you were filling in is gone. Tap another, then pick again.");
     input.focus();
     input.setSelectionRange(selectionStart, selectionEnd);
     write(input, insert);

@@ -29,6 +29,8 @@ export function pad(app) {
     placeholder: "A length",
     value: start.text,
     oninput: typed,
+    onbeforeinput: selectDone,
+    onclick: touched,
     onkeydown: (event) => event.key === "Enter" && app.entering.enter(),
   });
   const clear = button("✕", cleared, { class: "button pad-clear", "aria-label": "Clear" });
@@ -62,12 +64,27 @@ export function pad(app) {
     input.focus();
   }
 
-  /** What is kept is done with: the next number is typed into an empty entry, a sign goes on from what was kept. */
+  /** What is kept is done with: the next number takes its place, a sign goes on from what was kept. */
   function kept(text, id) {
     const { pad, record } = app.state.get();
-    if (pad.text !== text) return;
-    if (pad.correcting || pad.fixing) return input.select();
-    app.state.set({ pad: { ...pad, text: "", goesOn: false, kept: { of: identity(record), id } } });
+    if (pad.text === text) app.state.set({ pad: { ...pad, kept: { of: identity(record), id, text } } });
+    selectDone();
+  }
+
+  const isDone = ({ kept, text }) => Boolean(kept && kept.text === text);
+
+  /** Wherever the caret has gone since: what is written next takes the place of what is done with. */
+  function selectDone() {
+    if (isDone(app.state.get().pad)) input.select();
+    return input;
+  }
+
+  /** A first touch selects what is done with, as in any field; a second one places the caret, to go on with it. */
+  function touched() {
+    const { pad } = app.state.get();
+    if (!isDone(pad)) return;
+    if (!pad.kept.touched) input.select();
+    app.state.set({ pad: { ...pad, kept: pad.kept.touched ? null : { ...pad.kept, touched: true } } });
   }
 
   /** What stands for the entry kept last, by the name that it has now. */
@@ -84,24 +101,24 @@ export function pad(app) {
 
   function use(line) {
     input.focus();
-    write(input, lineMark(line));
+    write(selectDone(), lineMark(line));
   }
 
   /** A sign that has nothing before it goes on from the last line, which may still be on its way. */
   function sign(label) {
     const { pad, tally, entering } = app.state.get();
     const last = tally?.lines.at(-1);
+    if (isDone(pad)) return write(selectDone(), (keptMark(pad) ?? "") + WRITES[label]);
     const isFirst = pad.text.trim() === "" && !pad.correcting && !pad.fixing;
-    const mark = keptMark(pad);
-    const isOnItsWay = isFirst && !mark && entering.length > 0;
+    const isOnItsWay = isFirst && entering.length > 0;
     if (isOnItsWay) app.state.set({ pad: { ...pad, goesOn: true } });
-    const before = isFirst && !isOnItsWay && (mark ?? (last?.value && lineMark(last)));
-    write(input, (before || "") + WRITES[label]);
+    const before = isFirst && !isOnItsWay && last?.value ? lineMark(last) : "";
+    write(input, before + WRITES[label]);
   }
 
   function takeNamed() {
     const open = fromProject(app, { kind: "length" });
-    if (open) open(input);
+    if (open) open(selectDone());
     else app.notice("Nothing is kept in the project yet that has a number.");
   }
 
@@ -114,7 +131,7 @@ export function pad(app) {
     const asked = { unit: app.unit(), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
-    keys = lengthKeys({ kind: "pad", ...asked, target: () => input, acts });
+    keys = lengthKeys({ kind: "pad", ...asked, target: selectDone, acts });
     foot.replaceChildren(keys);
   }
 

@@ -7,7 +7,9 @@ const PATIENCE = 10_000;
 /** Whether the site answers now, whatever it says. Nothing that is kept on the device answers for it. */
 export async function isInReach() {
   try {
-    await fetch(packURL("pack.json"), { method: "HEAD", cache: "no-store", signal: AbortSignal.timeout(PATIENCE) });
+    // An older browser, which has no such signal, waits as long as it likes.
+    const signal = AbortSignal.timeout?.(PATIENCE);
+    await fetch(packURL("pack.json"), { method: "HEAD", cache: "no-store", signal });
     return true;
   } catch {
     return false;

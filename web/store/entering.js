@@ -19,8 +19,8 @@ const CUT_OFF = {
  *
  * `entering` of the state: a list of {id, text, correcting, goesOn} or {id, step}; the first may have an `error`.
  * `pad` has besides its text `correcting` (the line that it corrects), `goesOn` (from the line still on its way),
- * `fixing` (the id of what is put right), `aside` (what was being typed before it was lent), and `kept` ({of, id}
- * of the entry that was kept from it last).
+ * `fixing` (the id of what is put right), `aside` (what was being typed before it was lent), and `kept` ({of, id,
+ * text} of the entry that was kept from it last).
  */
 export function enteringKeeper({ state, tally, database }) {
   const all = () => state.get().entering;
