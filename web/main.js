@@ -2,19 +2,24 @@
 import { keepOffline } from "./offline/register.js";
 import { shell, waiting } from "./places/shell.js";
 import { startCore } from "./python/client.js";
-import { memoryDatabase, openDatabase } from "./store/database.js";
+import { openDatabase } from "./store/database.js";
+import { enteringKeeper } from "./store/entering.js";
+import { memoryDatabase } from "./store/memory.js";
 import { askToStay } from "./store/persist.js";
 import { projectKeeper } from "./store/project.js";
 import { createState } from "./store/state.js";
 import { tallyKeeper } from "./store/tally.js";
 
 let state = null;
+let app = null;
 const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let refused = null;
 
 const onBlocked = () =>
   waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
-const database = await openDatabase({ onBlocked }).catch((error) => {
+// It may be erased before there is anything to keep again.
+const onErased = () => app?.erased();
+const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
@@ -25,10 +30,11 @@ state = createState(shown, database.keepPage, (error) => app.storeRefused(error)
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
+const entering = enteringKeeper({ state, tally, database });
 const accept = (changed, leave) => app.accept(changed, leave);
 const dropped = (record) => app.dropped(record);
-const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped });
-const app = shell({ state, ask: core.ask, projects, tally, settings, photos: database });
+const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
+app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
 if (refused) app.storeRefused(refused);
 if (page.openProject && !record) app.projectGone();
 askToStay(state);
@@ -37,7 +43,8 @@ const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip)
 const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
+entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => state.set({ described }));
+described.then((described) => state.set({ described, describedNow: true }));
 app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

@@ -69,6 +69,8 @@ class RecordingServer(serving.Server):
         self.sent = []
         self.cut = None
         self.withheld = None
+        self.lost_at = None
+        self.is_lost = False
         self.RequestHandlerClass = RecordingHandler
         self._thread = threading.Thread(target=self.serve_forever, args=(0.05,), daemon=True)
         self._thread.start()
@@ -79,7 +81,16 @@ class RecordingServer(serving.Server):
 
 
 class RecordingHandler(serving.Handler):
-    """Notes every answer; withholds one, or breaks it off half-way, as long as the server says."""
+    """Notes every answer; withholds one, or breaks it off half-way, as long as the server says.
+
+    From the file `lost_at` on nothing is answered any more, as when the network goes.
+    """
+
+    def parse_request(self):
+        parsed = super().parse_request()
+        self.server.is_lost |= bool(self.server.lost_at and self.path.endswith(self.server.lost_at))
+        self.close_connection |= self.server.is_lost
+        return parsed and not self.server.is_lost
 
     def log_request(self, code="-", size="-"):
         self.server.sent.append((self.path.lstrip("/").split("?")[0], int(code)))

@@ -6,6 +6,20 @@ Sums are worked by hand, in the record cabinet's numbers.
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, tap_keys
+from tests.browser.start_support import eventually
+
+ON_THEIR_WAY = """
+() => new Promise((resolve) => {
+  const opening = indexedDB.open("sawside");
+  opening.onsuccess = () => {
+    const asked = opening.result.transaction("page").objectStore("page").get("entering");
+    asked.onsuccess = () => {
+      opening.result.close();
+      resolve(asked.result?.length);
+    };
+  };
+})
+"""
 
 
 @pytest.fixture
@@ -69,11 +83,41 @@ def test_after_keep_the_next_number_begins_anew_and_a_sign_goes_on(phone, server
     tap_keys(page, "37 9/16")
     keep_as(page, "Alcove width")
     tap_keys(page, "−1/8")
-    assert entry.input_value() == "37 9/16 − 1/8"
+    assert entry.input_value() == "[Alcove width] − 1/8"
     page.locator("output[name=pad-answer]").get_by_text("thirty-seven and seven").wait_for()
     keep_as(page, "Case width")
-    tap_keys(page, "15 1/4")
-    assert entry.input_value() == "15 1/4"
+    tap_keys(page, "15 3/4")
+    assert entry.input_value() == "15 3/4"
+    page.locator("output[name=pad-answer]").get_by_text("fifteen and three quarters").wait_for()
+    keep_as(page, "Case depth")
+    # Wherever the caret is by then, and on another keyboard too, in a pad that was left meanwhile.
+    entry.tap()
+    page.keyboard.press("End")
+    tap_keys(page, "5/8")
+    assert entry.input_value() == "5/8"
+    page.locator("output[name=pad-answer]").get_by_text("five eighths of an inch").wait_for()
+    keep_as(page, "Ply")
+    open_place(page, "Project")
+    open_place(page, "Pad")
+    assert entry.input_value() == "5/8"
+    entry.tap()
+    page.keyboard.press("End")
+    page.keyboard.type("12")
+    assert entry.input_value() == "12"
+    page.locator("output[name=pad-answer]").get_by_text("twelve inches").wait_for()
+    keep_as(page, "Shelf")
+    key(page, "Enter")
+    page.locator(".tally-line").get_by_text("12", exact=True).first.wait_for()
+    tap_keys(page, "5")
+    assert entry.input_value() == "5"
+    # A second touch places the caret, to go on with what was kept.
+    page.locator("output[name=pad-answer]").get_by_text("five inches").wait_for()
+    keep_as(page, "Rail")
+    entry.tap()
+    entry.tap()
+    page.keyboard.press("End")
+    tap_keys(page, "6")
+    assert entry.input_value() == "56"
 
 
 def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(page):
@@ -306,3 +350,156 @@ def test_an_area_is_said_in_square_feet_as_well(page):
     entry(page).fill("18 in × 24 in")
     answer(page, "432 square inches")
     page.get_by_text("3 ft²").wait_for()
+
+
+@pytest.fixture
+def waking(phone, server):
+    """The pad while the core is not there yet: it is held until `wake(page)`."""
+    context = phone(service_workers="block")
+    context.add_init_script(
+        """
+        const post = Worker.prototype.postMessage;
+        const waiting = [];
+        window.asleep = true;
+        window.wake = () => {
+          window.asleep = false;
+          for (const each of waiting) post.apply(...each);
+        };
+        Worker.prototype.postMessage = function (...message) {
+          if (window.asleep) waiting.push([this, message]);
+          else post.apply(this, message);
+        };
+        """
+    )
+    opened = context.pages[0]
+    opened.goto(server.address)
+    entry(opened).wait_for()
+    return opened
+
+
+def wake(page):
+    """Let the core start."""
+    page.evaluate("window.wake()")
+
+
+def texts(page):
+    """The lines of the tally as they were entered."""
+    return page.locator(".tally-line .tally-text").all_text_contents()
+
+
+def entered(page, *expected):
+    """Wait until these lines are on the tally, and nothing is on its way."""
+    page.locator(".tally-line").nth(len(expected) - 1).wait_for()
+    assert texts(page) == list(expected)
+    assert page.locator(".tally-waiting").count() == 0
+
+
+def test_enter_takes_the_text_of_its_moment_while_the_core_starts(waking):
+    for text in ("31", "12", "7"):
+        tap_keys(waking, text)
+        key(waking, "Enter")
+        assert entry(waking).input_value() == ""
+    tap_keys(waking, "5")
+    assert waking.locator(".tally-waiting").all_text_contents() == ["…31", "…12", "…7"]
+    wake(waking)
+    entered(waking, "31", "12", "7")
+    assert entry(waking).input_value() == "5"
+
+
+def test_what_was_entered_while_the_core_starts_outlives_the_page_and_comes_once(waking, server):
+    for text in ("31", "12"):
+        tap_keys(waking, text)
+        key(waking, "Enter")
+    eventually(lambda: waking.evaluate(ON_THEIR_WAY) == 2)
+    waking.reload()
+    other = waking.context.new_page()
+    other.goto(server.address)
+    for page in (waking, other):
+        assert page.locator(".tally-waiting").all_text_contents() == ["…31", "…12"]
+    for page in (waking, other):
+        wake(page)
+    for page in (waking, other):
+        entered(page, "31", "12")
+    waking.reload()
+    wake(waking)
+    entered(waking, "31", "12")
+
+
+def test_a_sign_and_a_step_go_on_from_a_line_that_is_still_on_its_way(waking):
+    tap_keys(waking, "31")
+    key(waking, "Enter")
+    tap_keys(waking, "−1/8")
+    key(waking, "Enter")
+    key(waking, "more signs")
+    key(waking, "half")
+    tap_keys(waking, "×2")
+    wake(waking)
+    entered(waking, "31", "[1] − 1/8", "[2] ÷ 2")
+    assert entry(waking).input_value() == "[3] × 2"
+
+
+def test_an_unreadable_line_comes_back_and_what_was_typed_since_stays(waking):
+    for text in ("31", "12 1/", "7"):
+        tap_keys(waking, text)
+        key(waking, "Enter")
+    tap_keys(waking, "5 1/2")
+    wake(waking)
+    waking.get_by_text("“12 1/” wasn't entered.").wait_for()
+    assert entry(waking).input_value() == "5 1/2"
+    assert texts(waking) == ["31"]
+    waking.get_by_role("button", name="Fix it").tap()
+    assert entry(waking).input_value() == "12 1/"
+    tap_keys(waking, "4")
+    key(waking, "Enter")
+    entered(waking, "31", "12 1/4", "7")
+    assert entry(waking).input_value() == "5 1/2"
+
+
+def test_an_unreadable_line_that_is_left_out_takes_nothing_with_it_and_nothing_goes_on_from_it(
+    waking,
+):
+    for text in ("31", "12 1/"):
+        tap_keys(waking, text)
+        key(waking, "Enter")
+    tap_keys(waking, "−1/8")
+    key(waking, "Enter")
+    tap_keys(waking, "7")
+    key(waking, "Enter")
+    wake(waking)
+    waking.get_by_role("button", name="Fix it").tap()
+    waking.get_by_role("button", name="Clear", exact=True).tap()
+    # Eight of an inch less than what? It may not be taken from 31.
+    waking.get_by_text("It goes on from a line that was not entered.").wait_for()
+    assert texts(waking) == ["31"]
+    waking.get_by_role("button", name="Fix it").tap()
+    entry(waking).fill("12 1/4 - 1/8")
+    key(waking, "Enter")
+    entered(waking, "31", "12 1/4 - 1/8", "7")
+
+
+def test_an_unreadable_line_with_nothing_typed_since_stands_in_the_entry_again(waking):
+    tap_keys(waking, "12 1/")
+    key(waking, "Enter")
+    assert entry(waking).input_value() == ""
+    wake(waking)
+    waking.get_by_text("This line wasn't entered").wait_for()
+    assert entry(waking).input_value() == "12 1/"
+    waking.reload()
+    wake(waking)
+    assert entry(waking).input_value() == "12 1/"
+    tap_keys(waking, "4")
+    key(waking, "Enter")
+    entered(waking, "12 1/4")
+
+
+def test_what_is_typed_when_a_line_is_corrected_comes_back_afterwards(page):
+    enter(page, "12")
+    tap_keys(page, "7 1/2")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_text("Line 1").tap()
+    page.get_by_role("button", name="Correct").tap()
+    assert entry(page).input_value() == "12"
+    entry(page).fill("13")
+    key(page, "Enter")
+    page.get_by_role("button", name="thirteen inches").wait_for()
+    assert entry(page).input_value() == "7 1/2"

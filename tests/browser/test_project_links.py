@@ -317,3 +317,27 @@ def test_a_reading_holds_where_how_finely_and_a_photo_made_small(page):
     page.get_by_text("no picture that the browser can read").wait_for()
     page.get_by_role("button", name="Take the photo out").tap()
     page.locator("img.photo").wait_for(state="detached")
+
+
+def test_a_piece_is_begun_for_each_entry_by_itself_and_is_done_with_once_kept(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    keep_reading(page, "Alcove height", "80 1/4")
+    length = page.get_by_label("Length", exact=True)
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert length.input_value() == "[Alcove width]"
+    open_entry(page, "Alcove height", "Cut a piece of it")
+    assert length.input_value() == "[Alcove height]"
+    page.get_by_label("How many", exact=True).fill("2")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Side")
+    page.reload()
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert length.input_value() == "[Alcove width]"
+    page.get_by_role("link", name="Project", exact=True).first.tap()
+    open_entry(page, "Alcove height", "Cut a piece of it")
+    assert page.get_by_label("How many", exact=True).input_value() != "2"
+    # What is typed under the same question by itself is another matter.
+    page.evaluate("location.hash = 'work-out/piece_by_hand'")
+    page.get_by_role("link", name="All questions").wait_for()
+    assert length.input_value() == ""

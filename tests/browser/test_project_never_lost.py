@@ -187,6 +187,50 @@ def test_a_store_cleared_under_an_open_page_is_filled_again_by_the_next_change(c
         page.get_by_role("listitem").filter(has_text=name).wait_for()
 
 
+ERASE = """
+() => new Promise((resolve) => {
+  indexedDB.deleteDatabase("sawside").onsuccess = () => resolve();
+})
+"""
+
+
+def test_a_store_erased_by_another_tab_is_filled_again_from_the_open_page(context, server):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("textbox", name="Length or sum").fill("7 1/2")
+    page.get_by_role("button", name="Enter", exact=True).tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("textbox", name="Length or sum").fill("5")
+    other = context.new_page()
+    other.goto(f"{server.address}manifest.webmanifest")
+    other.evaluate(ERASE)
+    page.bring_to_front()
+    page.get_by_text("Another tab or the browser erased what Sawside saved.").wait_for()
+    page.get_by_text("The open project and the tally are saved again").wait_for()
+    page.get_by_role("button", name="Back up").wait_for()
+    page.reload()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    assert page.get_by_role("textbox", name="Length or sum").input_value() == "5"
+    open_place(page, "Project")
+    page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
+    page.get_by_role("button", name="Undo").first.tap()
+    page.get_by_text("Nothing kept yet").wait_for()
+
+
+def test_an_erased_store_that_finds_no_room_advises_a_backup_before_a_reload(context, server):
+    page = open_tab(context, server, context.pages[0])
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.evaluate("window.full = true")
+    other = context.new_page()
+    other.goto(f"{server.address}manifest.webmanifest")
+    other.evaluate(ERASE)
+    page.bring_to_front()
+    page.get_by_text("Back up before you reload.").wait_for()
+    page.get_by_role("button", name="Back up").last.tap()
+    with page.expect_download():
+        page.get_by_role("button", name="Download", exact=True).tap()
+
+
 def test_a_store_cleared_while_the_page_was_closed_is_said(context, server):
     page = open_tab(context, server, context.pages[0])
     keep_reading(page, "Alcove width", "37 9/16")

@@ -69,6 +69,31 @@ def test_a_network_lost_half_way_is_said_and_loading_goes_on_by_itself(phone, re
     assert recording.sent.count(("python/pyodide.asm.wasm", 200)) == 1
 
 
+@pytest.mark.parametrize(
+    "lost_at", ["worker.js", "pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", REST]
+)
+def test_wherever_the_network_is_lost_no_other_browser_is_advised_and_it_goes_on_by_itself(
+    phone, recording, lost_at
+):
+    recording.lost_at = lost_at
+    page = open_at(phone(), recording.address)
+    page.get_by_role("textbox", name="Length or sum").fill("7-13/16")
+    page.get_by_text(LOST).wait_for()
+    assert page.get_by_text("update the browser").count() == 0
+    recording.lost_at, recording.is_lost = None, False
+    answer = page.locator("output[name=pad-answer]")
+    answer.get_by_text("seven and thirteen sixteenths inches").wait_for()
+    assert not page.get_by_text(LOST).is_visible()
+
+
+def test_a_page_whose_script_is_lost_on_its_way_advises_to_look_at_the_network_first(
+    phone, recording
+):
+    recording.lost_at = "main.js"
+    page = open_at(phone(), recording.address)
+    page.get_by_text("Check the network, then reload.").wait_for()
+
+
 def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(phone, recording):
     """The first answer needs nothing of the rest; the pad's does, and is given once it is here."""
     recording.cut = REST

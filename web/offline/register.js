@@ -3,6 +3,8 @@ import { askWorker } from "./ask-worker.js";
 
 const HOUR = 3_600_000;
 const PAUSE = 20_000;
+/** By these names a browser refuses that may keep nothing, as in a private window or where site data are blocked. */
+const FOR_GOOD = ["SecurityError", "NotSupportedError"];
 
 /**
  * Keep all of the site on the device, beginning when `after` has resolved, so that nothing competes
@@ -11,7 +13,7 @@ const PAUSE = 20_000;
  * `acceptUpdate()` changes to the new version and loads the page anew.
  */
 export function keepOffline({ onState, after }) {
-  const container = navigator.serviceWorker;
+  const container = workers();
   let state = { phase: "installing", loaded: 0, total: 0, update: false };
   let registration = null;
   let retry = 0;
@@ -49,8 +51,7 @@ export function keepOffline({ onState, after }) {
     try {
       registration = await container.register("service-worker.js", { updateViaCache: "none" });
     } catch (error) {
-      // A browser that may keep nothing, as in a private window, refuses by name.
-      return error.name === "SecurityError" ? change({ phase: "unsupported" }) : tryLater();
+      return FOR_GOOD.includes(error.name) ? change({ phase: "unsupported" }) : tryLater();
     }
     watch(registration.installing);
     registration.onupdatefound = () => watch(registration.installing);
@@ -79,4 +80,13 @@ export function keepOffline({ onState, after }) {
     after.then(start);
   } else queueMicrotask(() => change({ phase: "unsupported" }));
   return { acceptUpdate };
+}
+
+/** What service workers are asked of; where none may be, some browsers have nothing there, and some throw. */
+function workers() {
+  try {
+    return navigator.serviceWorker;
+  } catch {
+    return undefined;
+  }
 }

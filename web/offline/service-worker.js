@@ -38,12 +38,20 @@ async function report() {
   return { missing: await missingFrom(keeper), total: keeper.getCachedURLs().length, update };
 }
 
-async function answer(event) {
-  const keeper = await inUse();
-  const asked = event.request.mode === "navigate" ? new URL("index.html", self.location) : new URL(event.request.url);
+/** The file that an address of this site names, be it asked for by the page or opened in a tab; "" for none. */
+function fileAt(address, keeper) {
+  const asked = new URL(address);
   asked.search = "";
   asked.hash = "";
-  return keeper.getCacheKeyForURL(asked.href) ? answerFrom(keeper, asked.href, event) : fetch(event.request);
+  const folder = new URL("./", self.location).href;
+  const file = asked.href === folder ? new URL("index.html", folder).href : asked.href;
+  return keeper.getCacheKeyForURL(file) ? file : "";
+}
+
+async function answer(event) {
+  const keeper = await inUse();
+  const file = fileAt(event.request.url, keeper);
+  return file ? answerFrom(keeper, file, event) : fetch(event.request);
 }
 
 self.addEventListener("install", (event) => {

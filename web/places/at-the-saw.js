@@ -1,4 +1,5 @@
 import { isUnkept } from "../store/draft.js";
+import { isOldPicture } from "../store/old-picture.js";
 import { element } from "../widgets/element.js";
 import { piece } from "../widgets/pieces.js";
 import { besideTheSaw } from "./beside-the-saw.js";
@@ -34,6 +35,12 @@ export function atTheSaw(app) {
     if (saw.piece !== shown) app.state.set({ saw: { ...saw, piece: shown } });
   }
 
+  function markOf({ entry }) {
+    const now = app.state.get();
+    if (isOldPicture(now)) return "This size is from before your last change.";
+    return isUnkept(now, entry) ? "A correction is typed, but not kept: this is the kept piece." : "";
+  }
+
   function draw() {
     const { view, record } = app.state.get();
     // A view that an older version kept lacks what is drawn here; the core tells it anew in a moment.
@@ -65,9 +72,7 @@ export function atTheSaw(app) {
       piece({
         ...each,
         place: each.group,
-        mark: isUnkept(app.state.get(), each.entry)
-          ? "A correction is typed, but not kept: this is the kept piece."
-          : "",
+        mark: markOf(each),
         wrong: wrongOf(each),
         isLast: !following && !wrongOf(each),
       }),
@@ -82,7 +87,7 @@ export function atTheSaw(app) {
         undo: record?.undo.length ? () => app.undo() : null,
       }),
     );
-    speak(each);
+    if (!isOldPicture(app.state.get())) speak(each);
     if (focused) keepFocus(focused);
   }
 

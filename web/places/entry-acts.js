@@ -1,5 +1,4 @@
-import { draftIn } from "../store/draft.js";
-import { draftKey } from "../store/state.js";
+import { draftIn, pieceKey } from "../store/draft.js";
 import { button } from "../widgets/element.js";
 
 /** What opens an entry of the project, by its kind, and what it can be asked. */
@@ -16,14 +15,14 @@ const isLength = ({ ok, headline }) => ok && headline?.kind === "length";
 
 const PIECE = "piece_by_hand";
 
-/** A piece as long as the entry, for the list at the saw. What is typed there already stays. */
-function toPieces(app, { insert }) {
-  const draft = draftIn(app.state, draftKey(PIECE));
+/** A piece as long as the entry, for the list at the saw. What is typed there already stays, each entry's by itself. */
+function toPieces(app, { id, insert }) {
   return button("Cut a piece of it", () => {
-    const typed = draft.get().values ?? {};
-    if (typed.length?.trim()) app.notice("A piece is begun already: its length stays as it was typed.");
-    else draft.keep({ values: { ...typed, length: insert }, changed: true, unit: app.unit() });
-    app.go(`work-out/${PIECE}`);
+    const draft = draftIn(app.state, pieceKey(app.state.get().record, id));
+    const { values } = draft.get();
+    if (!values) draft.keep({ values: { length: insert }, changed: true, unit: app.unit() });
+    else if (values.length !== insert) app.notice("A piece is begun already: its length stays as it was typed.");
+    app.go(`work-out/${PIECE}//${id}`);
   });
 }
 

@@ -22,7 +22,9 @@ function pick(app, entries, input, taken) {
   const close = () => dialog.close();
   function take(insert) {
     close();
-    const why = taken(insert.slice(1, -1));
+    const why = input.isConnected
+      ? taken(insert.slice(1, -1))
+      : "The field you were filling in is gone. Tap another, then pick again.";
     if (why) return app.notice(why);
     input.focus();
     input.setSelectionRange(selectionStart, selectionEnd);

@@ -1,14 +1,14 @@
 import { latest } from "../store/latest.js";
+import { lineMark } from "../store/line-mark.js";
 import { shortAnswer } from "../widgets/answers.js";
 import { button, element } from "../widgets/element.js";
-import { lineMark } from "../widgets/tally-lines.js";
 import { trouble } from "../widgets/trouble.js";
 import { unbroken } from "../widgets/unbroken.js";
 import { keepSum } from "./keep-sum.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
- * the next key. It is what Keep keeps; `onKept()` follows.
+ * the next key. It is what Keep keeps; `onKept(text, id)` follows.
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
@@ -61,7 +61,7 @@ export function padAnswer(app, onKept) {
 
   function keepReading() {
     const { asked, id } = app.state.get().pad.answer;
-    return keepSum(app, id ? { id } : { text: asked }, { after: onKept });
+    return keepSum(app, id ? { id } : { text: asked }, { onKept: (kept) => onKept(asked, kept) });
   }
 
   return {

@@ -1,11 +1,11 @@
 import { element } from "../widgets/element.js";
-import { tallyLines } from "../widgets/tally-lines.js";
+import { tallyLines, waitingLines } from "../widgets/tally-lines.js";
 
 const SHOWN_LINES = 12;
 
 /**
  * The last lines of the tally above the entry, and the way to all of them.
- * @param {(mark: string) => void} onUse hears of the line that was touched
+ * @param {(line: object) => void} onUse hears of the line of the tally that was touched
  */
 export function padLines(app, onUse) {
   const lines = element("div", { class: "pad-lines" });
@@ -13,9 +13,10 @@ export function padLines(app, onUse) {
   const node = element("div", { class: "pad-tally" }, lines, toAll);
 
   node.draw = () => {
-    const all = app.state.get().tally?.lines ?? [];
-    lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse));
-    node.hidden = all.length === 0;
+    const { tally, entering } = app.state.get();
+    const all = tally?.lines ?? [];
+    lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse), ...waitingLines(entering));
+    node.hidden = all.length + entering.length === 0;
     toAll.setAttribute("aria-label", `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
     // The last line stands above the entry; before the pad itself stands there is nothing to scroll.
     requestAnimationFrame(() => {

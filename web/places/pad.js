@@ -1,20 +1,19 @@
+import { identity } from "../store/identity.js";
+import { lineMark } from "../store/line-mark.js";
 import { button, element } from "../widgets/element.js";
 import { WRITES } from "../widgets/key-layouts.js";
 import { lengthKeys } from "../widgets/length-keys.js";
 import { takesKeys } from "../widgets/takes-keys.js";
-import { lineMark } from "../widgets/tally-lines.js";
 import { SIGNS, write } from "../widgets/typing.js";
 import { fromProject } from "./from-project.js";
 import { padAnswer } from "./pad-answer.js";
 import { padLines } from "./pad-lines.js";
-
-const goingOn = (text, line) => (SIGNS.includes(text.trim()[0]) ? lineMark(line) : "") + text;
+import { padTrouble } from "./pad-trouble.js";
 
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
 export function pad(app) {
   const start = app.state.get().pad;
-  // What is kept is done with: the next number takes its place, a sign goes on from it.
-  const answer = padAnswer(app, () => input.select());
+  const answer = padAnswer(app, kept);
   const tally = padLines(app, use);
   const input = element("input", {
     id: "pad-input",
@@ -30,83 +29,97 @@ export function pad(app) {
     placeholder: "A length",
     value: start.text,
     oninput: typed,
-    onkeydown: (event) => event.key === "Enter" && enter(),
+    onbeforeinput: selectDone,
+    onclick: touched,
+    onkeydown: (event) => event.key === "Enter" && app.entering.enter(),
   });
   const clear = button("✕", cleared, { class: "button pad-clear", "aria-label": "Clear" });
-  const banner = element("p", { class: "pad-correcting" });
+  const trouble = padTrouble(app);
   const foot = element("div", { class: "pad-foot" });
   let keys = null;
-  let queue = Promise.resolve();
 
-  /** Another text in the entry; `correcting` is the line of the tally that it corrects. */
-  function put(text, correcting) {
-    app.state.set({ pad: { ...app.state.get().pad, text, correcting } });
-    input.value = text;
-    drawBanner();
+  /** Shows what the state says is in the entry, as it is after Enter. */
+  function follow() {
+    const { pad, entering } = app.state.get();
+    trouble.draw();
+    if (input.value === pad.text) return;
+    input.value = pad.text;
     keys?.refresh?.();
+    if (pad.text.trim() !== "") answer.ask(pad.text);
+    if (pad.fixing && entering[0]?.error) answer.refuse(entering[0].error);
   }
 
   function typed() {
-    put(input.value, app.state.get().pad.correcting);
-    if (input.value.trim() === "") answer.forget();
+    const { pad } = app.state.get();
+    const isBlank = input.value.trim() === "";
+    app.state.set({ pad: { ...pad, text: input.value, goesOn: !isBlank && pad.goesOn, kept: null } });
+    keys?.refresh?.();
+    if (isBlank) answer.forget();
     else answer.ask(input.value);
   }
 
   function cleared() {
-    put("", null);
-    answer.forget();
+    app.entering.clear();
+    if (input.value.trim() === "") answer.forget();
     input.focus();
   }
 
-  function drawBanner() {
-    const { correcting } = app.state.get().pad;
-    banner.hidden = !correcting;
-    banner.textContent = `Correcting line ${correcting}: Enter puts it in its place, ✕ leaves it as it was.`;
+  /** What is kept is done with: the next number takes its place, a sign goes on from what was kept. */
+  function kept(text, id) {
+    const { pad, record } = app.state.get();
+    if (pad.text === text) app.state.set({ pad: { ...pad, kept: { of: identity(record), id, text } } });
+    selectDone();
   }
 
-  /** Enter the line; what was typed after it while it was on its way stays. */
-  async function enterNow() {
-    const text = input.value;
-    if (text.trim() === "") return true;
-    const { correcting } = app.state.get().pad;
-    const made = await app.tally.act(correcting ? { act: "correct", id: correcting, text } : { act: "enter", text });
-    if (!made.ok) {
-      answer.refuse(made.error);
-      return false;
-    }
-    const line = correcting ? made.lines.find(({ id }) => id === correcting) : made.lines.at(-1);
-    const since = input.value.startsWith(text) ? goingOn(input.value.slice(text.length), line) : input.value;
-    put(since, null);
-    if (since) answer.ask(since);
-    else answer.line(line);
-    return true;
+  const isDone = ({ kept, text }) => Boolean(kept && kept.text === text);
+
+  /** Wherever the caret has gone since: what is written next takes the place of what is done with. */
+  function selectDone() {
+    if (isDone(app.state.get().pad)) input.select();
+    return input;
   }
 
-  const enter = () => (queue = queue.then(enterNow, enterNow));
+  /** A first touch selects what is done with, as in any field; a second one places the caret, to go on with it. */
+  function touched() {
+    const { pad } = app.state.get();
+    if (!isDone(pad)) return;
+    if (!pad.kept.touched) input.select();
+    app.state.set({ pad: { ...pad, kept: pad.kept.touched ? null : { ...pad.kept, touched: true } } });
+  }
+
+  /** What stands for the entry kept last, by the name that it has now; nothing where that means a line. */
+  function keptMark({ kept }) {
+    const { view, record } = app.state.get();
+    const entry = kept?.of === identity(record) ? view?.entries.find(({ id }) => id === kept?.id) : undefined;
+    return entry && !app.tally.lineCalled(entry.name) ? entry.insert : undefined;
+  }
 
   /** A one-touch step takes what is typed, or else the last line, one step on. */
-  async function step(how) {
-    if (!(await enter())) return;
-    const made = await app.quietly(app.tally.act({ act: "step", how }));
-    if (made.ok) answer.line(made.lines.at(-1));
+  function step(how) {
+    app.entering.enter();
+    app.quietly(app.entering.step(how));
   }
 
-  function use(mark) {
+  function use(line) {
     input.focus();
-    write(input, mark);
+    write(selectDone(), lineMark(line));
   }
 
-  /** A sign that has nothing before it goes on from the last line. */
+  /** A sign that has nothing before it goes on from the last line, which may still be on its way. */
   function sign(label) {
-    const { text, correcting } = app.state.get().pad;
-    const last = app.state.get().tally?.lines.at(-1);
-    const goesOn = last?.value && !correcting && text.trim() === "";
-    write(input, goesOn ? goingOn(WRITES[label], last) : WRITES[label]);
+    const { pad, tally, entering } = app.state.get();
+    const last = tally?.lines.at(-1);
+    if (isDone(pad)) return write(selectDone(), (keptMark(pad) ?? "") + WRITES[label]);
+    const isFirst = pad.text.trim() === "" && !pad.correcting && !pad.fixing;
+    const isOnItsWay = isFirst && entering.length > 0;
+    if (isOnItsWay) app.state.set({ pad: { ...pad, goesOn: true } });
+    const before = isFirst && !isOnItsWay && last?.value ? lineMark(last) : "";
+    write(input, before + WRITES[label]);
   }
 
   function takeNamed() {
     const open = fromProject(app, { kind: "length" }, undefined, taken);
-    if (open) open(input);
+    if (open) open(selectDone());
     else app.notice("Nothing is kept in the project yet that has a number.");
   }
 
@@ -118,7 +131,7 @@ export function pad(app) {
     return `Line ${line.id} of the tally is called ${name} too, so the pad would take that one. ${remedy}`;
   }
 
-  const acts = { Enter: enter, project: takeNamed };
+  const acts = { Enter: () => app.entering.enter(), project: takeNamed };
   for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   let drawn = null;
@@ -127,7 +140,7 @@ export function pad(app) {
     const asked = { unit: app.unit(), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
-    keys = lengthKeys({ kind: "pad", ...asked, target: () => input, acts });
+    keys = lengthKeys({ kind: "pad", ...asked, target: selectDone, acts });
     foot.replaceChildren(keys);
   }
 
@@ -140,7 +153,7 @@ export function pad(app) {
     answer.show(start.answer.asked, start.answer.said);
   } else answer.empty();
   if (start.text.trim() !== "") answer.ask(start.text);
-  drawBanner();
+  trouble.draw();
   drawKeys();
   tally.draw();
   const node = element(
@@ -150,7 +163,7 @@ export function pad(app) {
       "div",
       { class: "pad-head" },
       tally,
-      banner,
+      trouble,
       element("div", { class: "pad-entry" }, input, clear),
       answer.echo,
       answer.wrong,
@@ -161,7 +174,9 @@ export function pad(app) {
   takesKeys(input);
   node.refresh = (changed) => {
     if (changed.includes("strip") || changed.includes("described")) drawKeys();
-    if (changed.includes("tally")) tally.draw();
+    if (changed.includes("tally") || changed.includes("entering")) tally.draw();
+    if (changed.includes("pad") || changed.includes("entering")) follow();
+    if (changed.includes("entered") && input.value.trim() === "") answer.line(app.state.get().entered);
   };
   return node;
 }

@@ -19,15 +19,15 @@ import { workOut } from "./work-out.js";
 
 /**
  * Each place by the first part of the address after #; `tab` is the tab it belongs to, `entry` where in the rest of
- * the address it names the entry that it is about.
+ * the address it names the entry that it is about, or those where it may.
  */
 const PLACES = {
   pad: { tab: "pad", title: "Pad", draw: pad },
   "work-out": {
     tab: "work-out",
     title: "Work out",
-    entry: 1,
-    draw: (app, key, entry) => (key ? question(app, key, entry) : workOut(app)),
+    entry: [1, 2],
+    draw: (app, key, entry, of) => (key ? question(app, key, entry, of) : workOut(app)),
   },
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
@@ -46,9 +46,19 @@ const PLACES = {
   settings: { tab: null, title: "Settings", draw: settings },
 };
 
+/** A part of an address in plain text; as it is where somebody has typed what is no address. */
+function plain(part) {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
 /** The place that the address names; the Pad when it names none. */
 export function placeOf(hash) {
-  const [name, ...rest] = hash.replace(/^#/, "").split("/").map(decodeURIComponent);
+  const [name, ...rest] = hash.replace(/^#/, "").split("/").map(plain);
   const place = Object.hasOwn(PLACES, name) ? PLACES[name] : PLACES.pad;
-  return { ...place, isOfEntry: Boolean(rest[place.entry]), draw: (app) => place.draw(app, ...rest) };
+  const isOfEntry = [place.entry].flat().some((at) => rest[at]);
+  return { ...place, isOfEntry, draw: (app) => place.draw(app, ...rest) };
 }

@@ -1,4 +1,4 @@
-import { correctionKey, draftIn } from "../store/draft.js";
+import { correctionKey, draftIn, pieceKey } from "../store/draft.js";
 import { draftKey } from "../store/state.js";
 
 /** What was filled in, in one order: two forms that say the same are the same. */
@@ -12,10 +12,12 @@ const filled = (values) =>
 /**
  * What is typed into a question and not yet kept; with `entry`, the correction of a kept line.
  * @param {object} fields the form, as drawn from what is kept
+ * @param {string} [of] the entry that a piece is begun from
  */
-export function questionDraft(app, key, entry, fields) {
+export function questionDraft(app, key, entry, fields, of) {
   const { record } = app.state.get();
-  const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key));
+  const begun = of ? pieceKey(record, of) : draftKey(key);
+  const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : begun);
   const kept = filled(fields.values());
   if (draft.get().values) fields.set(draft.get().values);
 

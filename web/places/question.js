@@ -12,12 +12,18 @@ import { keeping } from "./question-keep.js";
 import { standsFor } from "./stands-for.js";
 import { sorted } from "./wants.js";
 
-/** One question, drawn from its declaration; with `entryId`, a kept line being corrected. */
-export function question(app, key, entryId) {
+const ALL = "‹ All questions";
+
+/**
+ * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
+ * another entry.
+ */
+export function question(app, key, entryId, of) {
   const { described, record } = app.state.get();
   const declared = described?.reckoners.find((each) => each.key === key);
-  if (!declared) return arriving(app, key, entryId);
-  const entry = record?.document.entries.find((each) => each.id === entryId);
+  if (!declared) return app.state.get().describedNow ? noQuestion() : arriving(app, key, entryId, of);
+  const entry = record?.document.entries.find((each) => each.id === entryId && each.reckoner === key);
+  if (entryId && !entry) return element("p", { class: "help" }, "This line isn't in the project.");
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
   const note = element("p", { class: "help", hidden: true });
   let said = null;
@@ -38,8 +44,8 @@ export function question(app, key, entryId) {
       });
     },
   });
-  const draft = questionDraft(app, key, entry, fields);
-  const keeper = keeping(app, { declared, entry, draft, values: fields.values, after: showResult });
+  const draft = questionDraft(app, key, entry, fields, of);
+  const keeper = keeping(app, { declared, entry, draft, values: fields.values, after: kept });
   const reckon = latest(askInProject(app, keeper.correction));
 
   function typed(values) {
@@ -88,6 +94,12 @@ export function question(app, key, entryId) {
     keep: said?.ok ? { label: keeper.short, run: keeper.keep } : null,
   });
 
+  /** What was begun from an entry is done with: the next is begun anew. */
+  function kept() {
+    if (of) draft.drop();
+    showResult();
+  }
+
   function showResult() {
     result.focus({ preventScroll: true });
     if (said?.ok) result.scrollIntoView({ block: "start" });
@@ -103,13 +115,14 @@ export function question(app, key, entryId) {
     typed(fields.values());
   }
 
+  const isOfProject = entry || of;
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
   return element(
     "div",
     { class: "question" },
-    element("a", { class: "back", href: entry ? "#project" : "#work-out" }, entry ? "‹ Project" : "‹ All questions"),
+    element("a", { class: "back", href: isOfProject ? "#project" : "#work-out" }, isOfProject ? "‹ Project" : ALL),
     element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
     element("p", { class: "asks" }, declared.asks),
     note,
@@ -125,12 +138,20 @@ export function question(app, key, entryId) {
   );
 }
 
-function arriving(app, key, entryId) {
+const noQuestion = () =>
+  element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#work-out" }, ALL),
+    element("p", { class: "help" }, "Sawside has no question under this address. Pick one from the list."),
+  );
+
+function arriving(app, key, entryId, of) {
   const node = element(
     "div",
     { class: "question" },
     element("p", { class: "help" }, "The question appears as soon as the arithmetic has loaded."),
   );
-  node.refresh = (changed) => changed.includes("described") && node.replaceWith(question(app, key, entryId));
+  node.refresh = (changed) => changed.includes("described") && node.replaceWith(question(app, key, entryId, of));
   return node;
 }

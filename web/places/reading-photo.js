@@ -1,3 +1,4 @@
+import { freshId } from "../store/fresh-id.js";
 import { button, element } from "../widgets/element.js";
 import { fileField } from "../widgets/file-field.js";
 import { shrinkPicture } from "../widgets/shrink-picture.js";
@@ -6,14 +7,13 @@ import { shrinkPicture } from "../widgets/shrink-picture.js";
 export function readingPhoto(app, id) {
   const node = element("div", { class: "reading-photo" });
   const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id);
-  const describe = (photo) => app.change({ act: "describe", id, photo });
+  const describe = (photo, pictures = {}) => app.change({ act: "describe", id, photo }, { pictures });
 
   async function take(file) {
     const address = await shrinkPicture(file).catch(() => null);
     if (!address) return app.notice("This file is no picture that the browser can read. Take another.");
-    const key = crypto.randomUUID();
-    const kept = await app.keepPhoto(key, address);
-    if (kept.ok) await describe(key);
+    const key = freshId();
+    await describe(key, { [key]: address });
   }
 
   async function draw() {

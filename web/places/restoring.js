@@ -32,25 +32,20 @@ export function restoring(app) {
     );
   }
 
-  /** Pictures first: no reading then points at one that is not there. */
-  async function withPhotos({ photos }, then) {
+  /** The pictures are kept with what shows them: nobody then finds one that nothing shows, and clears it away. */
+  async function withPhotos(said, then) {
     const goOn = app.onward();
-    for (const [key, address] of Object.entries(photos)) {
-      if (await app.photos.photo(key)) continue;
-      const kept = await app.keepPhoto(key, address);
-      if (!kept.ok) return;
-    }
-    const answer = await app.quietly(then());
+    const answer = await app.quietly(then(said.photos));
     if (!answer.ok) return;
     app.notice(answer.said ?? "Restored.");
     goOn("project");
   }
 
-  const asNew = (said) => withPhotos(said, () => app.projects.add(said.document));
-  const replace = (said) =>
-    withPhotos(said, () =>
-      app.tryChange({ document: said.document, said: `Restored. Undo brings back what was here.${unlinked()}` }),
-    );
+  const asNew = (said) => withPhotos(said, (pictures) => app.projects.add(said.document, pictures));
+  const replace = (said) => {
+    const act = { document: said.document, said: `Restored. Undo brings back what was here.${unlinked()}` };
+    return withPhotos(said, (pictures) => app.tryChange(act, { pictures }));
+  };
 
   /** Lines of the tally that use names of what was here. */
   function unlinked() {
@@ -68,7 +63,9 @@ export function restoring(app) {
     say(
       sentence(merged.rule),
       sentence(`Then: ${merged.said}`),
-      button("Merge", () => withPhotos(said, () => app.changeBy(message)), { class: "button primary" }),
+      button("Merge", () => withPhotos(said, (pictures) => app.changeBy(message, { pictures })), {
+        class: "button primary",
+      }),
     );
   }
 

@@ -1,5 +1,6 @@
 import { unkeptOf } from "../store/draft.js";
 import { identity } from "../store/identity.js";
+import { isOldPicture } from "../store/old-picture.js";
 import { refusedByStore } from "../store/refused.js";
 import { element } from "../widgets/element.js";
 import { settingsIcon } from "../widgets/icons.js";
@@ -9,20 +10,22 @@ import { keypadSheet } from "../widgets/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/status.js";
 import { placeOf } from "./places.js";
 
+/** What the status line tells of. */
+const ON_STATUS = ["core", "offline", "view", "record"];
+
 const by = (id) => document.getElementById(id);
 
 /** Said in the place before anything can be drawn there. */
 export const waiting = (sentence) => by("place").replaceChildren(element("p", { class: "opening" }, sentence));
 
 /** What stays on the screen while the places change: title, tabs, status, notices, keypad sheet. */
-export function shell({ state, ask, projects, tally, settings, photos }) {
+export function shell({ state, ask, projects, tally, entering, settings, photos }) {
   const host = by("place");
   const app = {
     state,
     ask,
     projects,
     photos,
-    keepPhoto: (key, address) => quietly(photos.keepPhoto(key, address).then(() => ({ ok: true }), refusedByStore)),
     accept: review,
     sheet: keypadSheet(by("sheet"), () => state.get().strip),
     settings,
@@ -38,8 +41,10 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     notice: (sentence, action) => notice(by("notices"), host, sentence, action),
     copy,
     tally,
+    entering,
     quietly,
     storeRefused,
+    erased,
     dropped,
     projectGone: () =>
       app.notice("The browser has cleared what Sawside kept here.", {
@@ -58,20 +63,20 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
 
   /** What a place can do to the project: to the document `here.of` that was open when it was drawn, and to no other. */
   const acting = (here) => ({
-    /** `was` is the entry as it was when its correction was begun. */
-    async change(act, { undoable = true, was } = {}) {
-      const answer = await projects.change(act, { of: here.of, was });
+    /** `was` is the entry as it was when its correction was begun, `pictures` the photos that the act brings. */
+    async change(act, { undoable = true, ...how } = {}) {
+      const answer = await projects.change(act, { ...how, of: here.of });
       if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: this.undo } : null);
       else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
       return answer;
     },
     /** The same where the place itself shows what was done. */
-    async tryChange(act) {
-      const answer = await projects.change(act, { of: here.of });
+    async tryChange(act, how) {
+      const answer = await projects.change(act, { ...how, of: here.of });
       if (answer.ok) unsay(by("notices"), host);
       return answer;
     },
-    changeBy: (message) => projects.changeBy(message, here.of),
+    changeBy: (message, how) => projects.changeBy(message, { ...how, of: here.of }),
     undo: () => told(projects.undo(here.of)),
     redo: () => told(projects.redo(here.of)),
   });
@@ -98,6 +103,20 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     app.notice(sentence, { label: "Back up", run: () => app.go("backup"), stays: true, news: true });
   }
 
+  /** The store was erased under the open page, which still has the open project and the tally: they are kept again. */
+  async function erased() {
+    state.keepAgain();
+    await tally.keepAgain();
+    const answer = await projects.keepAgain();
+    if (!answer) return;
+    const { message, remedy } = answer.error ?? {};
+    const now = answer.ok
+      ? "The open project and the tally are saved again, but photos and other projects are gone. Back up now."
+      : `${message} ${remedy} Back up before you reload.`;
+    const sentence = `Another tab or the browser erased what Sawside saved. ${now}`;
+    app.notice(sentence, { label: "Back up", run: () => app.go("backup"), stays: true, news: true });
+  }
+
   /** Say what went wrong; when all went well the place itself shows it. */
   async function quietly(doing) {
     const answer = await doing;
@@ -106,10 +125,13 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
   }
 
   async function copy(text) {
-    await navigator.clipboard.writeText(text).then(
-      () => app.notice(`Copied ${text}`),
-      () => app.notice("This browser doesn't let the page copy. Select the number and copy it by hand."),
-    );
+    try {
+      await navigator.clipboard.writeText(text);
+      app.notice(`Copied ${text}`);
+    } catch {
+      // Refused, or, as on a page without HTTPS, not there at all.
+      app.notice("This browser doesn't let the page copy. Select the number and copy it by hand.");
+    }
   }
 
   let shown = null;
@@ -119,6 +141,8 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     const place = placeOf(location.hash);
     here = { of: opened(), isOfEntry: place.isOfEntry };
     app.sheet.close();
+    // What is picked there would go into a field of the place that is left.
+    document.querySelector("dialog.pick")?.close();
     shown?.leave?.();
     shown = place.draw(Object.assign(Object.create(app), acting(here)));
     host.replaceChildren(shown);
@@ -136,7 +160,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
   function stateChanged(changed) {
     const now = state.get();
     by("project-name").textContent = now.view?.name ?? "";
-    if (changed.includes("core") || changed.includes("offline")) statusLine(by("status"), now);
+    if (ON_STATUS.some((key) => changed.includes(key))) statusLine(by("status"), { ...now, old: isOldPicture(now) });
     if (changed.includes("offline")) offlineChanged(now.offline);
     here.of ??= opened();
     if (here.of !== opened()) otherOpened();

@@ -1,7 +1,7 @@
+import { lineMark } from "../store/line-mark.js";
 import { button, element } from "../widgets/element.js";
 import { goToLine, keptLine, neighborOf } from "../widgets/kept-line.js";
 import { nameDialog } from "../widgets/name-dialog.js";
-import { lineMark } from "../widgets/tally-lines.js";
 import { keepSum } from "./keep-sum.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
@@ -65,7 +65,7 @@ export function tally(app) {
   }
 
   function correct({ id, text }) {
-    app.state.set({ pad: { text, answer: null, correcting: id } });
+    app.entering.lend(text, id);
     app.go("pad");
   }
 

@@ -1,6 +1,6 @@
 /** What is said of files on their way: a sentence, and how many bytes of all are here. */
 
-const LOST = "The network is gone. Loading goes on when it is back";
+export const LOST = "The network is gone. Loading goes on when it is back";
 
 /**
  * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`

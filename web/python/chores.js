@@ -1,5 +1,6 @@
 /** What is done in idle time once a question has been answered and no other waits for a file. */
 import { newWorker } from "./protocol.js";
+import { canKeepSnapshot } from "./snapshot-store.js";
 
 export const FIRST_ANSWER = "sawside:first-answer";
 export const SNAPSHOT_KEPT = "sawside:snapshot-kept";
@@ -25,10 +26,10 @@ async function chores() {
   const { worker, way } = whole;
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.
-  if (way === "slow") await Promise.race([navigator.serviceWorker?.ready, after(LONGEST_WAIT)]);
+  if (way === "slow") await Promise.race([allKept(), after(LONGEST_WAIT)]);
   if (whole.worker !== worker) return;
   worker.settle();
-  if (way === "slow" && "caches" in globalThis) keepSnapshot();
+  if (way === "slow" && (await canKeepSnapshot())) keepSnapshot();
 }
 
 function keepSnapshot() {
@@ -39,6 +40,13 @@ function keepSnapshot() {
   };
   maker.onerror = () => maker.terminate();
   maker.postMessage({ ask: "keep" });
+}
+
+/** Resolves when a service worker has kept all files, or when there can be none. */
+async function allKept() {
+  await Promise.resolve()
+    .then(() => navigator.serviceWorker?.ready)
+    .catch(() => {});
 }
 
 const after = (time) => new Promise((resolve) => setTimeout(resolve, time));

@@ -1,5 +1,7 @@
 /** The page's side of the core: questions in order, whatever happens to the worker. */
+import { LOST as NETWORK_LOST } from "./account.js";
 import { afterAnswer } from "./chores.js";
+import { isInReach, networkMayBeBack } from "./network.js";
 import { oneWorker } from "./one-worker.js";
 import { dropSnapshot } from "./snapshot-store.js";
 
@@ -79,9 +81,18 @@ export function startCore({ onState }) {
       each.tries = (each.tries ?? 0) + 1;
       if (each.tries >= ASKED_TWICE) answered(id, JSON.stringify(LOST));
     }
-    if (starts >= STARTS) return change({ phase: "failed", message: BROKEN, again });
+    if (starts >= STARTS) return fail();
     if (state.way === "snapshot") await dropSnapshot().catch(() => {});
     begin({ mayRestore: false });
+  }
+
+  /** Where the site is out of reach another browser would do no better: it is tried again when it is back. */
+  async function fail() {
+    change({ phase: "failed", message: undefined, again: undefined });
+    if (await isInReach()) return change({ message: BROKEN, again });
+    change({ message: `${NETWORK_LOST}.`, again });
+    while (state.phase === "failed" && !(await isInReach())) await networkMayBeBack();
+    again();
   }
 
   function ask(message) {

@@ -1,6 +1,7 @@
 /** A download that counts its bytes and goes on by itself after a lost network. */
 
-const PAUSE = 2000;
+import { networkMayBeBack } from "./network.js";
+
 // The slow start puts its own in place of the global one.
 const { fetch } = self;
 
@@ -41,12 +42,4 @@ export function download(url, { onBytes, onLost }) {
 
   const type = url.endsWith(".wasm") ? "application/wasm" : "application/octet-stream";
   return new Response(new ReadableStream({ start }), { headers: { "Content-Type": type } });
-}
-
-/** Wait until the browser says that it is online, or a moment: it does not always say so. */
-function networkMayBeBack() {
-  return new Promise((resolve) => {
-    setTimeout(resolve, PAUSE);
-    self.addEventListener("online", resolve, { once: true });
-  });
 }

@@ -5,6 +5,15 @@ const ADDRESS = new URL("python/snapshot", import.meta.url).href;
 const FACTS = "X-Snapshot";
 const FORMAT = 1;
 
+/** Whether this browser lets a snapshot be kept. */
+export const canKeepSnapshot = async () => {
+  try {
+    return Boolean(await caches.open(CACHE));
+  } catch {
+    return false;
+  }
+};
+
 /** Keep the packed pages; `facts` are {build, header, size, trial}, all JSON-native. */
 export async function keepSnapshot(pages, facts) {
   const about = { ...facts, format: FORMAT, length: pages.byteLength, sha256: await sha256(pages) };

@@ -3,13 +3,14 @@ import { opener } from "./opener.js";
 /**
  * With opener.js the one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
  * `projects` (a record each, with its history) and `photos` (key → a picture as a data address).
- * A promise here resolves only when its transaction is complete and, for projects and photos, on
- * the disk.
- * @param {{onBlocked(): void}} options called while another tab holds an older store open
+ * A promise here resolves only when its transaction is complete and, but for `keepPage`, on the disk.
+ * @param {{onBlocked(): void, onErased(): void}} options see opener.js
  */
-export async function openDatabase({ onBlocked }) {
-  const database = opener(onBlocked);
+export async function openDatabase(options) {
+  const database = opener(options);
   await database();
+  const writing = async (names) => (await database()).transaction(names, "readwrite", { durability: "strict" });
+
   return {
     async page() {
       const transaction = (await database()).transaction("page");
@@ -18,17 +19,16 @@ export async function openDatabase({ onBlocked }) {
     },
     pageOf: async (key) => (await database()).get("page", key),
     keepPage: async (key, value) => (await database()).put("page", value, key),
-    /** The same, but resolves only when it is on the disk. */
-    async keepPageSurely(key, value) {
-      const transaction = (await database()).transaction("page", "readwrite", { durability: "strict" });
-      transaction.store.put(value, key);
-      await transaction.done;
+    /** Several keys of the page at once: `changes` has for each what makes the new value of the one kept. */
+    async changePage(changes) {
+      const transaction = await writing(["page"]);
+      await allOrNone(transaction, () => change(transaction.store, changes));
     },
     project: async (id) => (await database()).get("projects", id),
     projects: async () => (await database()).getAll("projects"),
     /** The project is gone when this resolves, and every photo that no project is left to show. */
     async dropProject(id) {
-      const transaction = (await database()).transaction(["projects", "photos"], "readwrite", { durability: "strict" });
+      const transaction = await writing(["projects", "photos"]);
       const [projects, photos] = ["projects", "photos"].map((name) => transaction.objectStore(name));
       await projects.delete(id);
       const [left, keys] = await Promise.all([projects.getAll(), photos.getAllKeys()]);
@@ -37,56 +37,50 @@ export async function openDatabase({ onBlocked }) {
       await transaction.done;
     },
     photo: async (key) => (await database()).get("photos", key),
-    async keepPhoto(key, address) {
-      const transaction = (await database()).transaction("photos", "readwrite", { durability: "strict" });
-      transaction.store.put(address, key);
-      await transaction.done;
-    },
 
     /**
-     * Write `record` if nobody wrote a later one meanwhile; what the system has cleared is written again.
+     * Write `record` if nobody wrote a later one meanwhile; what the system has cleared is written again. What hangs
+     * on it is written with it or not at all: `pictures` {key: address} that it shows, but for those that are there, and
+     * `changes` of the page.
      * @returns the record kept, or null when another tab was first
      */
-    async keepProject(record) {
-      const transaction = (await database()).transaction("projects", "readwrite", { durability: "strict" });
-      const there = await transaction.store.get(record.id);
+    async keepProject(record, { pictures = {}, changes = {} } = {}) {
+      const transaction = await writing(["projects", "photos", "page"]);
+      const [projects, photos, page] = ["projects", "photos", "page"].map((name) => transaction.objectStore(name));
+      const there = await projects.get(record.id);
       if (there && there.revision !== record.revision) {
         await transaction.done;
         return null;
       }
       const kept = { ...record, revision: record.revision + 1 };
-      await transaction.store.put(kept);
-      await transaction.done;
+      await allOrNone(transaction, async () => {
+        for (const [key, address] of Object.entries(pictures)) {
+          if (!(await photos.getKey(key))) await photos.put(address, key);
+        }
+        await projects.put(kept);
+        await change(page, changes);
+      });
       return kept;
     },
   };
 }
 
-/** Stands in when the browser refuses its store: all works, nothing outlives the page. */
-export function memoryDatabase() {
-  const projects = new Map();
-  const photos = new Map();
-  const pages = new Map();
-  return {
-    page: async () => ({}),
-    pageOf: async (key) => pages.get(key),
-    keepPage: async () => {},
-    keepPageSurely: async (key, value) => {
-      pages.set(key, value);
-    },
-    project: async (id) => projects.get(id),
-    projects: async () => [...projects.values()],
-    dropProject: async (id) => {
-      projects.delete(id);
-    },
-    photo: async (key) => photos.get(key),
-    keepPhoto: async (key, address) => {
-      photos.set(key, address);
-    },
-    keepProject: async (record) => {
-      const kept = { ...record, revision: record.revision + 1 };
-      projects.set(kept.id, kept);
-      return kept;
-    },
-  };
+async function change(page, changes) {
+  for (const [key, changed] of Object.entries(changes)) await page.put(changed(await page.get(key)), key);
+}
+
+/** Ends the transaction with the first write that is refused: what others wrote in it is undone. */
+async function allOrNone(transaction, write) {
+  try {
+    await write();
+  } catch (error) {
+    try {
+      transaction.abort();
+    } catch {
+      // The browser has ended it already.
+    }
+    await transaction.done.catch(() => {});
+    throw error;
+  }
+  await transaction.done;
 }

@@ -7,6 +7,9 @@ export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}
 /** The same for what belongs to a reading beside its number. */
 export const detailsKey = (record, id) => correctionKey(record, `${id}/details`);
 
+/** Where a piece waits that is begun from an entry, until it is kept. */
+export const pieceKey = (record, id) => correctionKey(record, `${id}/piece`);
+
 /** Whether something was typed over a kept entry that was not kept. */
 export const isUnkept = (state, id) =>
   Boolean(state.record && [correctionKey, detailsKey].some((keyOf) => state[keyOf(state.record, id)]?.changed));

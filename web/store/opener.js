@@ -1,14 +1,20 @@
 import { openDB } from "idb";
 
 /**
- * Opens the store, and opens it anew when the system cleared and closed it under an open page.
- * @param {() => void} onBlocked called while another tab holds an older store open
+ * Opens the store, and opens another when it was closed under an open page.
+ * @param {object} options
+ * @param {() => void} options.onBlocked called while another tab holds an older store open
+ * @param {() => void} options.onErased called when the store was erased under the page, or may have been
  * @returns {() => Promise<object>} the open store
  */
-export function opener(onBlocked) {
+export function opener({ onBlocked, onErased }) {
   let open = null;
   const forget = () => {
     open = null;
+  };
+  const gone = () => {
+    forget();
+    onErased();
   };
   return () => {
     if (open) return open;
@@ -21,9 +27,13 @@ export function opener(onBlocked) {
         store.createObjectStore("photos");
       },
       blocked: onBlocked,
-      // Another tab wants a newer version: let go, so that it isn't blocked.
-      blocking: (_current, _wanted, event) => event.target.close(),
-      terminated: forget,
+      // Another tab wants a newer version, or none at all: let go, so that it isn't blocked.
+      blocking(_current, wanted, event) {
+        event.target.close();
+        if (wanted === null) gone();
+      },
+      // The system has closed it, most likely to clear it.
+      terminated: gone,
     });
     open.catch(forget);
     return open;

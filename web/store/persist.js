@@ -9,8 +9,12 @@ export function askToStay(state) {
   async function ask() {
     if (asked || !state.get().record?.revision) return;
     asked = true;
-    if (!storage?.persist) return state.set({ stays: null });
-    state.set({ stays: (await storage.persisted()) || (await storage.persist()) });
+    try {
+      state.set({ stays: (await storage.persisted()) || (await storage.persist()) });
+    } catch {
+      // A browser that has no such promise, or refuses to be asked, can't say.
+      state.set({ stays: null });
+    }
   }
 
   state.subscribe((changed) => changed.includes("record") && ask());

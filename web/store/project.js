@@ -1,6 +1,9 @@
+import { freshId } from "./fresh-id.js";
 import { again, back, done, last } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
+import { viewOf } from "./old-picture.js";
+import { otherTabs } from "./other-tabs.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
 
@@ -36,15 +39,16 @@ const NOTHING_LEFT = {
  * @param {object} page
  * @param {(changed: object, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
  * @param {(record: object) => void} page.dropped told when the open one was deleted in another tab
+ * @param {Function} page.along stores with a change the lines of the tally that follow it (tally.js)
  */
-export function projectKeeper({ database, state, ask, accept, dropped }) {
-  const channel = new BroadcastChannel("sawside-projects");
+export function projectKeeper({ database, state, ask, accept, dropped, along }) {
+  const tellOthers = otherTabs("sawside-projects", changedElsewhere);
   let queue = Promise.resolve();
 
   /** A project that can't be shown, as one saved by a newer version, is left as it is. */
   async function view(record) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
-    const shown = seen.ok ? { view: seen, unshown: null } : { view: null, unshown: seen.error };
+    const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
     state.set({ record, openProject: record.id, ...shown });
   }
 
@@ -73,7 +77,7 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
   }
 
   /** Drafts belong to a document: they stay with the old one, and come back with it. */
-  const replaced = (latest, { document, documentId = crypto.randomUUID(), said = "Done." }) => ({
+  const replaced = (latest, { document, documentId = freshId(), said = "Done." }) => ({
     ok: true,
     document,
     documentId,
@@ -91,8 +95,9 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
    * @param {object} [how.history] of history.js: how it is remembered and told
    * @param {string | null} [how.of] the identity of the document it was begun on: on another it is not done
    * @param {object | null} [how.was] the entry as the person saw it when they began to correct it
+   * @param {object} [how.pictures] {key: address} of the photos that it brings
    */
-  async function make(work, { history = done, of, was = null } = {}) {
+  async function make(work, { history = done, of, was = null, pictures = {} } = {}) {
     for (;;) {
       const now = state.get().record;
       if (of !== undefined && identity(now) !== of) return ELSEWHERE;
@@ -113,9 +118,9 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
       if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
       const { document, documentId = latest.documentId } = changed;
       const record = { ...latest, document, documentId, ...history.kept(latest, changed.undo, changed.said) };
-      const kept = await database.keepProject(record);
+      const kept = await along(latest, record, (more) => database.keepProject(record, { ...more, pictures }));
       if (!kept) continue;
-      channel.postMessage({ id: kept.id });
+      tellOthers({ id: kept.id });
       await view(kept);
       return changed;
     }
@@ -126,11 +131,11 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     return made.ok ? fresh(made.document) : { failed: made };
   }
 
-  const fresh = (document) => ({ id: crypto.randomUUID(), revision: 0, document, undo: [], redo: [] });
+  const fresh = (document) => ({ id: freshId(), revision: 0, document, undo: [], redo: [] });
 
-  async function addNew(record) {
+  async function addNew(record, pictures = {}) {
     if (record.failed) return record.failed;
-    await view(await database.keepProject(record));
+    await view(await database.keepProject(record, { pictures }));
     return { ok: true };
   }
 
@@ -139,33 +144,45 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     return queue;
   }
 
-  channel.onmessage = ({ data }) => {
+  function changedElsewhere(news) {
     const { record } = state.get();
-    if (data.id !== record?.id) return;
-    if (!data.dropped) return safely(() => open(data.id));
+    if (news.id !== record?.id) return;
+    if (!news.dropped) return safely(() => open(news.id));
     safely(leave).then(() => dropped(record));
-  };
+  }
 
   return {
-    change: (act, { of, was } = {}) => safely(() => make((latest) => worked(latest, act), { of, was })),
+    change: (act, how) => safely(() => make((latest) => worked(latest, act), how)),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
-    changeBy: (message, of) => safely(() => make(({ document }) => ask(message(document)), { of })),
+    changeBy: (message, how) => safely(() => make(({ document }) => ask(message(document)), how)),
     undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back, of })),
     redo: (of) => safely(() => make((latest) => stepped(latest, latest.redo), { history: again, of })),
     open: (id) => safely(() => open(id)),
     begin: (name) => safely(async () => addNew(await begun(name))),
-    /** A document from a backup as a project of its own. */
-    add: (document) => safely(() => addNew(fresh(document))),
+    /** A document from a backup as a project of its own, with its pictures. */
+    add: (document, pictures) => safely(() => addNew(fresh(document), pictures)),
     /** Draw it again, as after another order at the saw. */
     look: () => safely(() => open(state.get().record.id)),
     /** Resolves with the open record once no change to it is on its way. */
     settled: () => queue.then(() => state.get().record),
+    /**
+     * Write the open one once more where the store was erased.
+     * @returns {Promise<object | null>} an answer, or null where it is still there
+     */
+    keepAgain: () =>
+      safely(async () => {
+        const { record } = state.get();
+        if (!record || (await database.project(record.id))) return null;
+        const kept = await database.keepProject(record);
+        await (kept ? view(kept) : open(record.id));
+        return { ok: true };
+      }),
     all: () => database.projects(),
     /** For good: only a backup brings it back. */
     drop: (id) =>
       safely(async () => {
         await database.dropProject(id);
-        channel.postMessage({ id, dropped: true });
+        tellOthers({ id, dropped: true });
         if (id === state.get().record?.id) await leave();
         return { ok: true };
       }),

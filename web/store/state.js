@@ -16,8 +16,12 @@ export function createState(start, keep, onRefused) {
   let now = {
     pad: { text: "", answer: null },
     described: null,
+    // Whether it is this version's own description, and not one that the store still has of an earlier one.
+    describedNow: false,
     strip: null,
     tally: null,
+    entering: [],
+    entered: null,
     openProject: null,
     view: null,
     core: null,
@@ -31,6 +35,10 @@ export function createState(start, keep, onRefused) {
   const listeners = new Set();
   return {
     get: () => now,
+    /** Write all of it once more, as after the store was erased. */
+    keepAgain() {
+      for (const key of Object.keys(now).filter(isKept)) keep(key, now[key]).catch(onRefused);
+    },
     set(patch) {
       now = { ...now, ...patch };
       for (const key of Object.keys(patch).filter(isKept)) keep(key, patch[key]).catch(onRefused);

@@ -19,36 +19,53 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => {
     append({});
     tell();
+    // Who adds a row goes on typing in it: the keypad goes along.
+    rows.at(-1).box.querySelector("input[type=text]")?.focus();
   });
   const values = () => rows.map((row) => unwrap(row.values()));
   const tell = () => onInput(values());
 
   function append(values_) {
     const row = form({ fields: rowFields, values: values_, onInput: tell, onFocus });
-    const number = rows.length + 1;
     row.box = element(
       "div",
-      { class: "row", role: "group", "aria-label": `${field.row_label ?? field.label} ${number}` },
+      { class: "row", role: "group" },
       row.node,
       button("Take away", () => remove(row), { class: "button quiet" }),
     );
     rows.push(row);
     list.append(row.box);
+    counted();
+  }
+
+  function counted() {
+    rows.forEach((row, at) => {
+      row.box.setAttribute("aria-label", `${field.row_label ?? field.label} ${at + 1}`);
+    });
     add.hidden = rows.length >= most;
   }
 
-  function remove(row) {
+  function leaveOut(row) {
     rows = rows.filter((each) => each !== row);
     row.box.remove();
-    add.hidden = false;
-    tell();
-    list.dispatchEvent(new Event("change", { bubbles: true }));
+    counted();
   }
 
+  function remove(row) {
+    leaveOut(row);
+    tell();
+    list.dispatchEvent(new Event("change", { bubbles: true }));
+    add.focus();
+  }
+
+  /** Rows that are there already stay the same fields: somebody may be typing in one. */
   function set(all) {
-    rows = [];
-    list.replaceChildren();
-    for (const each of all?.length ? all : [single ? "" : {}]) append(wrap(each));
+    const wanted = (all?.length ? all : [single ? "" : {}]).map(wrap);
+    for (const row of rows.slice(wanted.length)) leaveOut(row);
+    rows.forEach((row, at) => {
+      row.set(wanted[at]);
+    });
+    for (const each of wanted.slice(rows.length)) append(each);
   }
 
   set(value);

@@ -3,6 +3,8 @@ import { lengthKeys } from "./length-keys.js";
 import { goToNext } from "./next-field.js";
 import { replaceAll } from "./typing.js";
 
+const TYPED_INTO = 'input[type="text"], input[type="search"], textarea';
+
 /**
  * The keypad that stands in the place of the tabs while a field is being typed in. It shows how
  * the text is being read and the main answer, so that both stay in sight above the thumb.
@@ -80,6 +82,15 @@ export function keypadSheet(host, strip) {
     next();
   }
 
+  /** A field that is typed into by other means has no keypad: it may not stay with the one before. */
+  function focused({ target }) {
+    if (input && target !== input && target.matches(TYPED_INTO)) close();
+  }
+
   document.addEventListener("keydown", entered);
+  document.addEventListener("focusin", focused);
+  // A field that is taken away, as with its row, takes its keypad along.
+  const watch = new MutationObserver(() => input && !input.isConnected && close());
+  watch.observe(document.body, { childList: true, subtree: true });
   return { open, close, refresh: () => showing?.() };
 }

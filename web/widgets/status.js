@@ -3,9 +3,10 @@ import { button } from "./element.js";
 const MEGABYTE = 1e6;
 const megabytes = (bytes) => (bytes / MEGABYTE).toFixed(1);
 
-/** One line on what the page is waiting for; hidden when there is nothing to say. */
-export function statusLine(node, { core, offline }) {
-  const said = sentence(core, offline);
+/** One line on what the page is waiting for; hidden when there is nothing to say. `old` where an old view is shown. */
+export function statusLine(node, { core, offline, old }) {
+  const updating = old && core?.phase !== "failed" ? "Updating what you see from before your last change." : "";
+  const said = [updating, sentence(core, offline)].filter(Boolean).join(" ");
   node.hidden = said === "";
   node.textContent = said;
   if (core?.again) node.append(" ", button("Try again", core.again));

@@ -1,9 +1,6 @@
 import { element } from "./element.js";
 import { briefly } from "./fraction.js";
 
-/** What stands for a line in a later sum: its name, else its number. */
-export const lineMark = ({ id, name }) => `[${name || id}]`;
-
 /** The last lines of the tally; a touch uses one again in the sum being typed. */
 export function tallyLines(lines, onUse) {
   return lines.map((line) =>
@@ -13,7 +10,7 @@ export function tallyLines(lines, onUse) {
         type: "button",
         class: "tally-line",
         onpointerdown: (event) => event.preventDefault(),
-        onclick: () => onUse(lineMark(line)),
+        onclick: () => onUse(line),
       },
       element("span", { class: "tally-name" }, element("span", { class: "heard" }, "Use line "), line.name || line.id),
       element("span", { class: "tally-text" }, line.text),
@@ -21,3 +18,16 @@ export function tallyLines(lines, onUse) {
     ),
   );
 }
+
+const STEPS = { again: "again", half: "÷ 2", double: "× 2", kerf: "− kerf" };
+
+/** What was entered and waits until the lines before it are on the tally. */
+export const waitingLines = (entering) =>
+  entering.map(({ text, step }) =>
+    element(
+      "p",
+      { class: "tally-waiting" },
+      element("span", { class: "tally-name" }, "…"),
+      element("span", { class: "tally-text" }, text ?? STEPS[step]),
+    ),
+  );
