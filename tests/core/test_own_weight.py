@@ -45,13 +45,6 @@ def test_a_shelf_worked_by_hand():
     assert not any("own weight" in caution for caution in said["cautions"])
 
 
-def test_with_a_cleat_the_front_carries_half_of_the_boards_weight():
-    """36 × 6 × 3/4 in at 34 lb for each cubic foot: 3.1875 lb."""
-    said = reckon("shelf_sag", **PLAIN, cleat="back")
-    assert said["by_key"]["load"]["text"].endswith("its front half weighs 3.2 lb (1.4 kg)")
-    assert any("W = 30 + 3.2 lb" in line for line in texts(said))
-
-
 def test_as_much_more_of_an_even_load_sags_the_same_as_the_weight():
     """At 48 lb for each cubic foot: 36 × 12 × 3/4 ÷ 1728 × 48 = 9 lb."""
     weighed = with_own("shelf_sag", "48", **PLAIN)

@@ -3,7 +3,12 @@
 from sawside.drawing.sagging_shelf import sagging_shelf
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoning
-from sawside.reckoners.shared.shelf_working import load_and_own_weight, shelf_working
+from sawside.reckoners.shared.shelf_working import (
+    PLATE_SOURCE,
+    load_and_own_weight,
+    plate_figures,
+    shelf_working,
+)
 from sawside.wood.numbers import number_text, size_text
 from sawside.wood.sag_limits import LIMITS, seen
 
@@ -17,8 +22,9 @@ CAUTIONS = (
 )
 SOURCE = (
     "Sag: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), Table 9-1, shear "
-    "included with G = E/16 (from memory, ASTM D245). Overhangs, a glued strip and the shelf's own "
-    "weight: beam theory. Each figure of the material, the load and the limit names its own source."
+    "included with G = E/16 (from memory, ASTM D245). Overhangs and the shelf's own weight: beam "
+    f"theory. {PLATE_SOURCE} Each figure of the material, the load and the limit names its own "
+    "source."
 )
 
 
@@ -84,6 +90,7 @@ def figures_text(case):
             f"{name} of {made_of.name}: {number_text(least, 2)} million psi{ranged} "
             f"({stiffness.cited})."
         )
+    told += plate_figures(case)
     told += [
         f"Weight of {made_of.name}: {number_text(made_of.weight.most, 1)} lb for each cubic foot "
         f"({made_of.weight.cited})."
@@ -108,9 +115,25 @@ def _unweighed(case):
         )
 
 
+def _one_edge(case, shelf, show):
+    """The caution where a strip holds up one edge only, and the other one sags too much."""
+    if shelf.cleat or len(shelf.glued) != 1 or case.excess(shelf) <= 0:
+        return
+    edges = shelf.plate.edges
+    held, other = ("front", "back") if shelf.strip.edges == "front" else ("back", "front")
+    if getattr(edges, other) > getattr(edges, held):
+        also = "a strip or a cleat" if other == "back" else "a strip"
+        yield (
+            f"A strip along the {held} holds up the {held}: the {other} edge sags "
+            f"{fine_text(getattr(edges, other), show)} at once. Put {also} along the {other} too."
+        )
+
+
 ANSWERS = (
     Answer("sag", "Sag at once"),
     Answer("sag_after_years", "Sag after years"),
+    Answer("sag_front", "Front edge, at once"),
+    Answer("sag_back", "Back edge, at once"),
     Answer("verdict", "Against the limit", "text"),
     Answer("part", "As a part of the span", "text"),
     Answer("eye", "What the eye sees", "text"),
@@ -125,12 +148,11 @@ ANSWERS = (
 def told(case, shelf, show, *, answers=None, working=()):
     """The whole answer about a shelf; `answers` and `working` are told before it."""
     sag, years = shelf.sag, shelf.sag * case.creep
-    caption = f"{fine_text(sag, show)}, {fine_text(years, show)} after years"
     return Reckoning(
         answers=(answers or {})
+        | {"sag": on_fine_marks(sag, show), "sag_after_years": on_fine_marks(years, show)}
+        | _edges(shelf, show)
         | {
-            "sag": on_fine_marks(sag, show),
-            "sag_after_years": on_fine_marks(years, show),
             "verdict": verdict_text(case, shelf, show),
             "part": f"{part_text(sag, shelf.span)} at once, {part_text(years, shelf.span)} after "
             "years",
@@ -141,12 +163,43 @@ def told(case, shelf, show, *, answers=None, working=()):
             "figures": figures_text(case),
         },
         working=(*working, *shelf_working(case, shelf, show)),
-        drawing=sagging_shelf(show, shelf, sag, caption),
-        cautions=(*CAUTIONS, *_unweighed(case)),
+        drawing=sagging_shelf(show, shelf, _captions(case, shelf, show)),
+        cautions=(*_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
     )
 
 
+def _edges(shelf, show):
+    """The sag of both edges, where strips make them differ."""
+    plate = shelf.plate
+    if not plate:
+        return {}
+    edges = plate.edges
+    return {
+        "sag_front": on_fine_marks(edges.front, show),
+        "sag_back": on_fine_marks(edges.back, show),
+    }
+
+
+def _captions(case, shelf, show):
+    """What stands under the drawing: the sag, of each edge where they differ, and after years."""
+    years = f"{fine_text(shelf.sag * case.creep, show)} after years"
+    plate = shelf.plate
+    if not plate:
+        return (f"sag {fine_text(shelf.sag, show)}, {years}",)
+    edges = plate.edges
+    told = [
+        f"{name} {fine_text(each, show)}"
+        for name, each in (("front", edges.front), ("back", edges.back))
+    ]
+    return f"sag {', '.join(told)}", f"at most {fine_text(shelf.sag, show)}, {years}"
+
+
 def _place(shelf):
-    if shelf.drops[0] == shelf.sag:
-        return "In the middle of the span."
-    return "At the ends, beyond the supports."
+    plate, drops = shelf.plate, shelf.drops
+    lowest = drops.index(max(drops))
+    if not plate:
+        return "At the ends, beyond the supports." if lowest else "In the middle of the span."
+    across = len(plate.places)
+    along = "at the ends, beyond the supports" if lowest >= across else "in the middle of the span"
+    where = {0: "At the front edge", across - 1: "At the back edge"}
+    return f"{where.get(lowest % across, 'Between the front and the back')}, {along}."
