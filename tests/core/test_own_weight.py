@@ -14,7 +14,7 @@ from sawside.wood.shelf import Shelf
 KEYS = ("shelf_sag", "longest_shelf_span", "thinnest_shelf", "heaviest_shelf_load",
         "shelf_edge_strip")  # fmt: skip
 PLAIN = {"span": "36", "depth": "12", "thickness": "3/4", "material": "plywood",
-         "load": "own_lb", "own_lb": "60"}  # fmt: skip
+         "load": "own_lb", "own_lb": "60", "limit": "cabinet_test"}  # fmt: skip
 SHELVING = {"name": "Salvaged shelving", "stiffness": "1.01"}
 OWN = {"material": "own: Salvaged shelving"}
 

@@ -107,9 +107,9 @@ def test_after_years_it_sags_by_the_factor_of_creep(creep, more, factor):
 
 def test_the_verdict_follows_the_limit_that_was_chosen():
     """ANSI/KCMA A161.1 5.1: 1/16 in for each foot, at most 1/4 in."""
-    case = plain("mdf", "3/4", 12, 72, 10, judged="once", creep="seasoned")
+    case = plain("mdf", "3/4", 12, 72, 10, judged="once", limit="cabinet_test")
     assert "1/4″ is the most" in reckon("shelf_sag", **case)["by_key"]["verdict"]["text"]
-    case = plain("mdf", "3/4", 12, 24, 10, judged="once")
+    case = plain("mdf", "3/4", 12, 24, 10, judged="once", limit="cabinet_test")
     assert reckon("shelf_sag", **case)["by_key"]["verdict"]["text"].startswith("Within")
     own = case | {"limit": "own", "own_limit": "1/64"}
     assert reckon("shelf_sag", **own)["by_key"]["verdict"]["text"].startswith("Too much")
@@ -182,7 +182,7 @@ def test_the_drawing_shows_the_shelf_to_scale_and_larger():
     drawn = said["drawing"]
     texts = [shape.get("text") for shape in drawn["shapes"]]
     assert "To scale" in texts
-    assert "Sag drawn 50 times as large; the line is the back edge" in texts
+    assert "Sag drawn 50 times as large" in texts
     assert "31 5/8″" in texts
     to_scale, larger = (shape["points"] for shape in drawn["shapes"] if shape["role"] == "stock")
     front, back = (float(exact(said["by_key"][key])) for key in ("sag_front", "sag_back"))

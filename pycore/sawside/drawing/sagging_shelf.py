@@ -37,8 +37,7 @@ def sagging_shelf(show, shelf, captions):
             show.text(shelf.span), "given",
         )
     )  # fmt: skip
-    words = _larger(times, edges is not None)
-    shapes.append(label((0, second - rise * times - 18 * pixel), words, "note", "start"))
+    shapes.append(label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"))
     shapes += _drawn(curves[0], second, times, room, shelf, pixel)
     if edges:
         behind = [(x, second + drop * times) for x, drop in curves[1]]
@@ -56,9 +55,8 @@ def sagging_shelf(show, shelf, captions):
     return drawing(words, (-margin, 0, long + margin, below + 14 * pixel), shapes)
 
 
-def _larger(times, behind):
-    words = f"Sag drawn {times} times as large" if times > 1 else "Sag as it is"
-    return f"{words}; the line is the back edge" if behind else words
+def _larger(times):
+    return f"Sag drawn {times} times as large" if times > 1 else "Sag as it is"
 
 
 def _height(shelf):

@@ -9,7 +9,8 @@ from sawside.reckoners.shared.shelf_working import (
     plate_figures,
     shelf_working,
 )
-from sawside.wood.numbers import number_text, size_text
+from sawside.wood.loads import density_text
+from sawside.wood.numbers import metric, number_text, size_text, stress_text
 from sawside.wood.sag_limits import LIMITS, seen
 
 _MILLION = 10**6
@@ -47,52 +48,59 @@ def verdict_text(case, shelf, show):
     return f"Within the limit: {told}."
 
 
-def eye_text(case, shelf):
+def eye_text(case, shelf, show):
     """What the eye makes of the sag after years."""
+    good, loose, each = ("0.02″", "1/32″", "in each foot")
+    if metric(show):
+        good, loose, each = ("1.7 mm", "2.6 mm", "in each meter")
     said = {
-        "not": "Not likely to be seen: at most 0.02″ in each foot",
-        "perhaps": "A good eye sees it: between 0.02″ and 1/32″ in each foot",
-        "yes": "To be seen: more than 1/32″ in each foot",
+        "not": f"Not likely to be seen: at most {good} {each}",
+        "perhaps": f"A good eye sees it: between {good} and {loose} {each}",
+        "yes": f"To be seen: more than {loose} {each}",
     }[seen(shelf.sag * case.creep, shelf.span)]
     return f"{said}, after years (common practice, no source)."
 
 
-def stress_text(case, shelf):
+def stresses_text(case, shelf, show):
     """Bending stress beside the published strength of each part, with what that leaves."""
     return " ".join(
-        _one_stress(name, made_of, stress)
+        _one_stress(name, made_of, stress, show)
         for (name, made_of), stress in zip(case.materials, shelf.stresses, strict=False)
     )
 
 
-def _one_stress(name, made_of, stress):
-    told = f"{name}: {number_text(stress)} psi."
+def _one_stress(name, made_of, stress, show):
+    told = f"{name}: {stress_text(stress, show)}."
     if made_of.strength is None:
         return f"{told} No strength of {made_of.name} is on file."
     strength = made_of.strength
     return (
-        f"{told} {made_of.name} broke at {number_text(strength.least)} psi, "
+        f"{told} {made_of.name} broke at {stress_text(strength.least, show)}, "
         f"{number_text(strength.least / stress, 1)} times as much, in short tests of small clear "
         f"pieces ({strength.cited})."
     )
 
 
-def figures_text(case):
+def _stiff(psi, show):
+    """A stiffness as tables have it: "1.01 million psi", "6,964 MPa"."""
+    if metric(show):
+        return stress_text(psi, show)
+    return f"{number_text(psi / _MILLION, 2)} million psi"
+
+
+def figures_text(case, show):
     """Where the figures come from, and what a range would change."""
     told = []
     for name, made_of in (("Stiffness", case.board), ("Strip's stiffness", case.strip_material)):
         if made_of is None:
             continue
         stiffness = made_of.stiffness
-        least, most = stiffness.least / _MILLION, stiffness.most / _MILLION
-        ranged = f", the least of a range up to {number_text(most, 2)}" if most > least else ""
-        told.append(
-            f"{name} of {made_of.name}: {number_text(least, 2)} million psi{ranged} "
-            f"({stiffness.cited})."
-        )
+        least, most = stiffness.least, stiffness.most
+        ranged = f", the least of a range up to {_stiff(most, show)}" if most > least else ""
+        told.append(f"{name} of {made_of.name}: {_stiff(least, show)}{ranged} ({stiffness.cited}).")
     told += plate_figures(case)
     told += [
-        f"Weight of {made_of.name}: {number_text(made_of.weight.most, 1)} lb for each cubic foot "
+        f"Weight of {made_of.name}: {density_text(made_of.weight.most, show)} "
         f"({made_of.weight.cited})."
         for _, made_of in case.materials
         if made_of.weight
@@ -156,11 +164,11 @@ def told(case, shelf, show, *, answers=None, working=()):
             "verdict": verdict_text(case, shelf, show),
             "part": f"{part_text(sag, shelf.span)} at once, {part_text(years, shelf.span)} after "
             "years",
-            "eye": eye_text(case, shelf),
+            "eye": eye_text(case, shelf, show),
             "place": _place(shelf),
-            "load": load_and_own_weight(shelf),
-            "stress": stress_text(case, shelf),
-            "figures": figures_text(case),
+            "load": load_and_own_weight(shelf, show),
+            "stress": stresses_text(case, shelf, show),
+            "figures": figures_text(case, show),
         },
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=sagging_shelf(show, shelf, _captions(case, shelf, show)),
@@ -181,7 +189,7 @@ def _edges(shelf, show):
 
 
 def _captions(case, shelf, show):
-    """What stands under the drawing: the sag, of each edge where they differ, and after years."""
+    """What is under the drawing: the sag, of each edge where they differ, and after years."""
     years = f"{fine_text(shelf.sag * case.creep, show)} after years"
     plate = shelf.plate
     if not plate:
@@ -191,7 +199,7 @@ def _captions(case, shelf, show):
         f"{name} {fine_text(each, show)}"
         for name, each in (("front", edges.front), ("back", edges.back))
     ]
-    return f"sag {', '.join(told)}", f"at most {fine_text(shelf.sag, show)}, {years}"
+    return f"{', '.join(told)} (line)", f"worst {years}"
 
 
 def _place(shelf):

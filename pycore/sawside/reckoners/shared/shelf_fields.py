@@ -103,11 +103,13 @@ def _strip_fields(needed, height):
             help=_OWN, least="0.01", most="40",
         ),
         length(
-            "strip_thickness", "Strip, front to back", default='3/4"', least="1/64 in",
+            "strip_thickness", "Strip, front to back", default='3/4"',
+            metric="18 mm", least="1/64 in",
             most="6 in", **shown,
         ),
         length(
-            "strip_height", "Strip's height", default='1 1/2"', least="1/64 in", most="12 in",
+            "strip_height", "Strip's height", default='1 1/2"',
+            metric="40 mm", least="1/64 in", most="12 in",
             **shown,
         ),
     )  # fmt: skip
@@ -134,7 +136,13 @@ def _judging_fields():
 
 
 THICKNESS = length(
-    "thickness", "Thickness", help="As measured.", default='3/4"', least="1/16 in", most="6 in"
+    "thickness",
+    "Thickness",
+    help="As measured.",
+    default='3/4"',
+    metric="18 mm",
+    least="1/16 in",
+    most="6 in",
 )
 DEPTH = length(
     "depth", "Depth", help="Front to back, the board without a strip on its edge.",

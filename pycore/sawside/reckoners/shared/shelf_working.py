@@ -2,8 +2,18 @@
 
 from fractions import Fraction
 
-from sawside.wood.loads import load_text, weight_text
-from sawside.wood.numbers import number_text, size_text
+from sawside.lengths.units import INCHES_PER
+from sawside.wood.loads import density_text, load_text, weight_text
+from sawside.wood.materials import PSI_IN
+from sawside.wood.numbers import (
+    force_text,
+    metric,
+    number_text,
+    size_text,
+    stiff_number,
+    stiff_unit,
+    stress_text,
+)
 from sawside.wood.plate_ratios import ratios_of
 
 PLATE_SOURCE = (
@@ -13,29 +23,29 @@ PLATE_SOURCE = (
 )
 
 
-def load_told(shelf):
+def load_told(shelf, show):
     """The load in all, and along the shelf where it stands evenly."""
-    told = f"{weight_text(shelf.pounds)} in all"
+    told = f"{weight_text(shelf.pounds, show)} in all"
     along = shelf.spread == "even"
-    return f"{told}, {load_text(shelf.pounds / shelf.long)}" if along else told
+    return f"{told}, {load_text(shelf.pounds / shelf.long, show)}" if along else told
 
 
-def load_and_own_weight(shelf):
+def load_and_own_weight(shelf, show):
     """The same, and what the shelf weighs itself where that is known."""
-    told, own = load_told(shelf), sum(shelf.own_weights)
+    told, own = load_told(shelf, show), sum(shelf.own_weights)
     if not own:
         return told
-    return f"{told}; its own weight is {weight_text(own)}"
+    return f"{told}; its own weight is {weight_text(own, show)}"
 
 
-def _weighs(shelf, own):
+def _weighs(shelf, own, show):
     """What the section carries, as it goes into the formula."""
-    load = number_text(shelf.pounds, 1)
+    load, unit = force_text(shelf.pounds, show), stiff_unit(show)
     if not own:
-        return f"{load} lb"
+        return f"{load} {unit}"
     if shelf.spread != "even":
-        return f"{load} lb, and {number_text(own, 1)} lb evenly"
-    return f"{load} + {number_text(own, 1)} lb"
+        return f"{load} {unit}, and {force_text(own, show)} {unit} evenly"
+    return f"{load} + {force_text(own, show)} {unit}"
 
 
 def _own_weight(case, shelf, show):
@@ -48,15 +58,14 @@ def _own_weight(case, shelf, show):
             )
             yield (
                 f"{name}'s own weight: {long} × {breadth} × {height} at "
-                f"{number_text(made_of.weight.most, 1)} lb for each cubic foot = "
-                f"{weight_text(own)}"
+                f"{density_text(made_of.weight.most, show)} = {weight_text(own, show)}"
             )
 
 
 def shelf_working(case, shelf, show):
     """The working: the section, its bending stiffness, the sag at once and after years."""
     section, own = shelf.section, sum(shelf.own_weights)
-    lines = [f"Load: {load_told(shelf)}"]
+    lines = [f"Load: {load_told(shelf, show)}"]
     if shelf.cleat:
         lines.append("The cleat holds the back edge level, all along")
     lines += _own_weight(case, shelf, show)
@@ -65,10 +74,10 @@ def shelf_working(case, shelf, show):
             size_text(each, show) for each in (part.breadth, part.height, part.middle)
         )
         lines.append(
-            f"{name}: E = {number_text(part.stiffness)} psi, {breadth} × {height}, its middle "
+            f"{name}: E = {stress_text(part.stiffness, show)}, {breadth} × {height}, its middle "
             f"{middle} below the top"
         )
-    weighs = _weighs(shelf, own)
+    weighs = _weighs(shelf, own, show)
     lines += _plate_sag(shelf, show, weighs) if shelf.plate else _beam_sag(shelf, show, weighs)
     lines.append(
         f"After years: {size_text(shelf.sag, show)} × {number_text(case.creep, 2)} = "
@@ -83,8 +92,9 @@ def _beam_sag(shelf, show, weighs):
     if len(section.parts) > 1:
         yield f"Neutral axis: Σ E·A·y ÷ Σ E·A = {size_text(section.axis, show)} below the top"
     yield (
-        f"E·I = Σ E·(b·h³ ÷ 12 + b·h·(y − axis)²) = {number_text(section.bending)} lb·in²; "
-        f"G·A′ = E ÷ 16 × 5/6 × b·h = {number_text(section.shear)} lb"
+        f"E·I = Σ E·(b·h³ ÷ 12 + b·h·(y − axis)²) = {stiff_number(section.bending, show, 2)} "
+        f"{stiff_unit(show, '·²')}; G·A′ = E ÷ 16 × 5/6 × b·h = "
+        f"{stiff_number(section.shear, show)} {stiff_unit(show)}"
     )
     if shelf.supports == "overhanging":
         yield (
@@ -100,18 +110,22 @@ def _beam_sag(shelf, show, weighs):
 
 def _plate_sag(shelf, show, weighs):
     """The sag of the edges of a shelf that bends as a plate with its strips."""
-    along = shelf.stiffness * shelf.thickness**3 / 12
+    along, unit = shelf.stiffness * shelf.thickness**3 / 12, stiff_unit(show, "·")
+    modulus, thick = number_text(shelf.stiffness), shelf.thickness
+    if metric(show):
+        modulus, thick = number_text(shelf.stiffness / PSI_IN["MPa"], 1), thick / INCHES_PER["mm"]
+    whole = stiff_number(along, show, 1)
     yield (
-        f"Board as a plate, along it: {number_text(shelf.stiffness)} × "
-        f"{number_text(shelf.thickness, 4)}³ ÷ 12 = {number_text(along)} lb·in"
+        f"Board as a plate, along it: {modulus} × {number_text(thick, 4)}³ ÷ 12 = {whole} {unit}"
     )
     for name, part in (("across it", shelf.across), ("twisting", shelf.slide)):
         yield (
-            f"The same, {name}: {number_text(along)} × {number_text(part, 4)} = "
-            f"{number_text(along * part)} lb·in"
+            f"The same, {name}: {whole} × {number_text(part, 4)} = "
+            f"{stiff_number(along * part, show, 1)} {unit}"
         )
     for strip in shelf.plate.bent.plate.strips[:1]:
-        yield f"A strip twists with G·J = {number_text(Fraction(strip.twisting))} lb·in²"
+        twist = stiff_number(Fraction(strip.twisting), show, 2)
+        yield f"A strip twists with G·J = {twist} {stiff_unit(show, '·²')}"
     edges = shelf.plate.edges
     told = ", ".join(
         f"{name} {size_text(each, show)}"
