@@ -37,7 +37,7 @@ def chain(lines, form):
             values = entry["values"]
             entry["values"] = values | {"known": values["known"].format(before)}
         entries.append(entry)
-    return {"schema": 3, "name": "Record cabinet", "settings": {}, "next": lines + 2,
+    return {"schema": 4, "name": "Record cabinet", "settings": {}, "next": lines + 2,
             "entries": entries}  # fmt: skip
 
 

@@ -5,6 +5,7 @@ judge is `brute_shelves`, which only adds up pieces; it shares nothing with the 
 """
 
 from fractions import Fraction
+from itertools import combinations
 
 import sawside
 from tests.core.brute_shelves import built, measured
@@ -192,22 +193,24 @@ def around_a_fixed_one(random):
 
 
 def on_a_hole_grid(random):
-    """Each shelf on the hole that a search of all of them finds nearest."""
+    """All shelves on the holes that a trial of every choice finds to make openings most equal."""
     pitch, first, rest = random.choice(list(PITCHES)), length(random, 1, 6), length(random, 0, 1)
-    shelves, thick, high = random.randint(1, 6), Fraction(23, 32), length(random, 40, 90)
+    shelves, thick, high = random.randint(1, 3), Fraction(23, 32), length(random, 12, 30)
     holes, place = [], first
     while place + rest + thick <= high:
         holes.append(place)
         place += PITCHES[pitch]
-    opening = (high - shelves * thick) / (shelves + 1)
-    wanted = [opening * (number + 1) + thick * number for number in range(shelves)]
-    best = [min(holes, key=lambda hole: abs(hole + rest - each)) for each in wanted]
-    tops = [Fraction(0), *(hole + rest + thick for hole in best)]
-    bottoms = [*(hole + rest for hole in best), high]
-    openings = [bottom - top for top, bottom in zip(tops, bottoms, strict=True)]
-    if min(openings) <= 0:
+    choices = []
+    for chosen in combinations(holes, shelves):
+        tops = [Fraction(0), *(hole + rest + thick for hole in chosen)]
+        bottoms = [*(hole + rest for hole in chosen), high]
+        openings = [bottom - top for top, bottom in zip(tops, bottoms, strict=True)]
+        if min(openings) > 0:
+            squares = sum(each**2 for each in openings)
+            choices.append((max(openings) - min(openings), squares, [-each for each in openings]))
+    if not choices:
         return on_a_hole_grid(random)
-    case = Case(random, openings, [thick] * shelves)
+    case = Case(random, [-each for each in min(choices)[2]], [thick] * shelves)
     told, fault = case.ask(
         "shelves_on_a_hole_grid", pitch=pitch, first=inches(first), rest=inches(rest),
         wanted="equal", shelf_count=str(shelves),

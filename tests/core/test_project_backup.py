@@ -19,7 +19,7 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
     said = answered("backup", linked(), when=WHEN)
     assert said["name"] == "record-cabinet-2026-11-25.sawside.json"
     assert json.loads(said["text"]) == {
-        "sawside": "backup", "schema": 3, "when": WHEN, "document": linked(), "photos": {},
+        "sawside": "backup", "schema": 4, "when": WHEN, "document": linked(), "photos": {},
     }  # fmt: skip
 
 
@@ -44,7 +44,7 @@ def test_what_is_no_backup_is_refused(text, kind, words):
 
 
 def test_a_backup_of_a_newer_version_is_refused():
-    text = backup_text(linked()).replace('"schema": 3', '"schema": 4')
+    text = backup_text(linked()).replace('"schema": 4', '"schema": 5')
     assert ask("restore", None, text=text)["error"]["kind"] == "newer"
 
 
@@ -82,12 +82,12 @@ def test_a_document_of_schema_1_is_brought_up():
          "values": {"known": "30", "width": "2"}, "cut": {"piece": 1}},
     ]}  # fmt: skip
     seen = answered("view", old)
-    assert (seen["schema"], seen["pieces"][0]["cut"]) == (3, 1)
+    assert (seen["schema"], seen["pieces"][0]["cut"]) == (4, 1)
     assert seen["pieces"][0]["verdicts"][0]["said"] == (
         "Rail: 1 piece can’t be judged: the size then or now is not known."
     )
     document = changed(old, "rename", id="1", name="Alcove")
-    assert document["schema"] == 3
+    assert document["schema"] == 4
     assert document["entries"][1]["cut"] == {"piece": [{}]}
     gone = changed(document, "delete", id="2")
     back = changed(gone, "restore", entry=old["entries"][1], at=1)

@@ -21,7 +21,7 @@ def damage(path, value):
 
 VALUES = ["entries", 1, "values"]
 DAMAGE = [
-    (damage(["schema"], 4), "newer", "document.schema"),
+    (damage(["schema"], 5), "newer", "document.schema"),
     (damage(["schema"], 0), "message", "document.schema"),
     (damage(["schema"], True), "message", "document.schema"),
     (damage(["schema"], "1"), "message", "document.schema"),
@@ -75,7 +75,7 @@ def test_a_damaged_document_is_refused_with_the_place(apply, kind, field):
 
 
 def test_half_a_character_is_never_sent_out():
-    for text in ('{"do":"\\ud800"}', '{"do":"view","document":{"schema":3,"\\udfff":1}}'):
+    for text in ('{"do":"\\ud800"}', '{"do":"view","document":{"schema":4,"\\udfff":1}}'):
         answer = sawside.handle_json(text)
         assert answer.encode()
         assert '"ok":false' in answer

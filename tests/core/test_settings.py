@@ -22,11 +22,11 @@ def put(**settings):
     return sawside.handle({"do": "change", "document": CABINET, "act": act})
 
 
-def test_the_kerf_is_an_eighth_unless_it_was_measured():
+def test_the_kerf_is_an_eighth_or_3_mm_unless_it_was_measured():
     assert read_settings({}).kerf == Fraction(1, 8)
     assert read_settings({"kerf": "3/32"}).kerf == Fraction(3, 32)
     assert read_settings({"kerf": "2.4", "unit": "mm"}).kerf == Fraction(12, 127)  # 2.4 / 25.4
-    assert read_settings({"unit": "mm"}).kerf == Fraction(1, 8)
+    assert read_settings({"unit": "mm"}).kerf == Fraction(15, 127)  # 3 / 25.4
 
 
 def test_a_kerf_is_taken_from_the_last_line_of_the_tally():

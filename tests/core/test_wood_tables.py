@@ -13,7 +13,7 @@ TABLES = (
     "stiffness.csv", "strength.csv", "dimensional_change.csv", "shrinkage.csv", "creep.csv",
     "shelf_loads.csv", "sag_limits.csv", "moisture_regions.csv", "beam_coefficients.csv",
     "panel_thickness.csv", "softwood_sizes.csv", "hardwood_thickness.csv", "sheet_thickness.csv",
-    "weight.csv",
+    "weight.csv", "plate_ratios.csv",
 )  # fmt: skip
 STATUSES = ("read", "common practice, no source", "from memory", "worked out", "average read",
             "radial read", "not checked against the source")  # fmt: skip
@@ -134,3 +134,10 @@ def test_numbers_are_fields_with_a_unit_behind_them():
     question = next(each for each in described["reckoners"] if each["key"] == "shelf_sag")
     field = next(each for each in question["fields"] if each["key"] == "own_lb_ft")
     assert (field["kind"], field["unit"]) == ("number", "lb/ft")
+
+
+def test_five_plies_of_equal_thickness_are_as_stiff_across_as_plywood_is_taken():
+    """Layers added, Wood Handbook, chapter 12: of 5**3 the outer two and the middle one, 99, go
+    along, 26 across; a ply is .06 as stiff across its grain (Table 5-1, from memory)."""
+    found = next(row for row in own_rows("plate_ratios.csv") if row["key"] == "plywood")
+    assert float(found["across"]) == pytest.approx((26 + 0.06 * 99) / (99 + 0.06 * 26), abs=0.02)

@@ -1,4 +1,5 @@
 import { same } from "../store/same.js";
+import { inUnit } from "./question-fields.js";
 
 const AS_IT_IS = { ok: true, said: "It is so already." };
 
@@ -12,7 +13,9 @@ const AS_IT_IS = { ok: true, said: "It is so already." };
 export function overKept(app, fields, keptIn) {
   const read = (document) => {
     const kept = document ? keptIn(document) : {};
-    return Object.fromEntries(fields.map(({ key, default: usual }) => [key, kept[key] ?? usual ?? ""]));
+    return Object.fromEntries(
+      fields.map((field) => [field.key, kept[field.key] ?? inUnit(field, "default", kept.unit) ?? ""]),
+    );
   };
   const latest = () => read(app.state.get().record?.document);
   const shown = latest();

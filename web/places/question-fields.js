@@ -1,9 +1,16 @@
+const METRIC = new Set(["mm", "cm", "m"]);
+
+/** What a field or question starts with in a unit: its own in millimeters, where it has one. */
+export const inUnit = (declared, key, unit) => (METRIC.has(unit) && declared[`${key}_metric`]) || declared[key];
+
 /**
  * A field as this person has it: one whose choices are their own, as the tapes of the settings, or
  * that takes a length of the settings when it is left blank.
- * @param {{settings, declared}} here the project's settings, and how all settings are declared
+ * @param {{settings, declared, unit}} here the project's settings, how all settings are declared,
+ *   and what a bare number means here
  */
-export function offering(field, here) {
+export function offering(declared, here) {
+  const field = { ...declared, default: inUnit(declared, "default", here.unit) };
   if (field.fields) return { ...field, fields: field.fields.map((each) => offering(each, here)) };
   if (field.setting) return { ...field, blank_shows: `blank: ${asSet(field.setting, here)}` };
   if (!field.choices_from) return field;
@@ -16,7 +23,8 @@ export function offering(field, here) {
 
 /** A setting as it was typed. */
 function asSet(key, { settings, declared }) {
-  return String(settings[key] ?? "").trim() || declared.find((field) => field.key === key).default;
+  const set = declared.find((field) => field.key === key);
+  return String(settings[key] ?? "").trim() || inUnit(set, "default", settings.unit);
 }
 
 /** Says what a bare number means here, where that is no longer what the settings say. */

@@ -7,7 +7,7 @@ import { askInProject } from "./ask-in-project.js";
 import { fromProject } from "./from-project.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { questionDraft } from "./question-draft.js";
-import { offering, unitNote } from "./question-fields.js";
+import { inUnit, offering, unitNote } from "./question-fields.js";
 import { keeping } from "./question-keep.js";
 import { standsFor } from "./stands-for.js";
 import { sorted } from "./wants.js";
@@ -29,8 +29,9 @@ export function question(app, key, entryId, of) {
   let said = null;
   let focused = null;
 
+  const here = { settings: app.settings(), declared: described.settings, unit: entry?.unit ?? app.unit() };
   const fields = form({
-    fields: declared.fields.map((field) => offering(field, { settings: app.settings(), declared: described.settings })),
+    fields: declared.fields.map((field) => offering(field, here)),
     values: entry?.values ?? {},
     onInput: typed,
     onFocus: (input, field) => {
@@ -131,7 +132,7 @@ export function question(app, key, entryId, of) {
       "div",
       { class: "button-row" },
       button("Clear", () => fill({})),
-      button("Show the example", () => fill(declared.example)),
+      button("Show the example", () => fill(inUnit(declared, "example", draft.unit()))),
       entry ? button("As it was kept", () => fill(entry.values)) : null,
     ),
     result,

@@ -1,6 +1,5 @@
 """A loaded shelf from the front, twice: to scale, and with its sag drawn larger."""
 
-from fractions import Fraction
 from itertools import pairwise
 
 from sawside.drawing.later import later
@@ -13,20 +12,25 @@ _TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 
 
 @later
-def sagging_shelf(show, shelf, sag, told):
-    """The drawing of a `wood.shelf.Shelf` that sags by `sag` (exact inches), told as text."""
-    over, span, deep = (float(nearby(each)) for each in (shelf.overhang, shelf.span, sag))
+def sagging_shelf(show, shelf, captions):
+    """The drawing of a `wood.shelf.Shelf`; `captions` tell its sag, a line each.
+
+    What is drawn of a shelf with strips is its front edge, and the back edge as a line behind it.
+    """
+    over, span = (float(nearby(each)) for each in (shelf.overhang, shelf.span))
+    edges = shelf.plate.edges if shelf.plate else None
+    front, back = (edges.front, edges.back) if edges else (shelf.sag, shelf.sag)
     long = span + 2 * over
     pixel = long * 9 / 8 / _SCREEN
-    scale = _scale(shelf, deep)
-    curve = [_place(shelf, scale, step) for step in range(_STEPS + 1)]
-    rise = -min(drop for _, drop in curve)
+    curves = [_curve(shelf, float(nearby(each))) for each in (front, back)]
+    drops = [drop for curve in curves for _, drop in curve]
+    deep, rise = max(drops), -min(drops)
     times = max(each for each in _TIMES if each == 1 or (deep + rise) * each <= 44 * pixel)
     high = float(nearby(_height(shelf)))
     room = max(high, 1 * pixel)
     first, second = 30 * pixel, 128 * pixel + room + rise * times
     shapes = [label((0, first - 18 * pixel), "To scale", "note", "start")]
-    shapes += _drawn(curve, first, 1, room, shelf, pixel)
+    shapes += _drawn(curves[0], first, 1, room, shelf, pixel)
     shapes.append(
         dimension(
             (over, first + room), (over + span, first + room), -32 * pixel,
@@ -34,14 +38,18 @@ def sagging_shelf(show, shelf, sag, told):
         )
     )  # fmt: skip
     shapes.append(label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"))
-    shapes += _drawn(curve, second, times, room, shelf, pixel)
+    shapes += _drawn(curves[0], second, times, room, shelf, pixel)
+    if edges:
+        behind = [(x, second + drop * times) for x, drop in curves[1]]
+        shapes += [line(*ends, "edge") for ends in pairwise(behind)]
     shapes.append(line((over, second), (over + span, second), "hidden"))
-    low = max(drop for _, drop in curve) * times
-    below = second + low + room + 18 * pixel
-    shapes.append(label((long / 2, below), f"sag {told}", "name"))
+    below = second + deep * times + room
+    for caption in captions:
+        below += 18 * pixel
+        shapes.append(label((long / 2, below), caption, "name"))
     words = (
         f"The shelf from the front, {show.text(shelf.span)} between its supports, first to scale, "
-        f"then with its sag drawn {times} times as large. It sags by {told}."
+        f"then with its sag drawn {times} times as large: {'; '.join(captions)}."
     )
     margin = long / 16
     return drawing(words, (-margin, 0, long + margin, below + 14 * pixel), shapes)
@@ -61,16 +69,13 @@ def _height(shelf):
     return max(shelf.thickness, nearby(strip.height))
 
 
-def _scale(shelf, deep):
-    lowest = max(shelf.drop_at(Fraction(1, 2)), shelf.drop_at(-shelf.overhang / shelf.span))
-    return deep / float(lowest)
-
-
-def _place(shelf, scale, step):
-    """A place of the curve: from the left end of the shelf, and its drop."""
+def _curve(shelf, deep):
+    """Places along the shelf and their drops, the largest of them `deep`: a beam's shape."""
     long = shelf.span + 2 * shelf.overhang
-    along = long * step / _STEPS
-    return float(along), float(shelf.drop_at((along - shelf.overhang) / shelf.span)) * scale
+    places = [long * step / _STEPS for step in range(_STEPS + 1)]
+    drops = [float(shelf.drop_at((along - shelf.overhang) / shelf.span)) for along in places]
+    scale = deep / max(drops)
+    return [(float(along), drop * scale) for along, drop in zip(places, drops, strict=True)]
 
 
 def _drawn(curve, y, times, high, shelf, pixel):

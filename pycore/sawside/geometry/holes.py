@@ -2,8 +2,10 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import ceil
+from itertools import accumulate
+from math import ceil, floor, lcm
 
+from sawside.lengths.real import nearby, settle
 from sawside.lengths.units import INCHES_PER
 
 PITCHES = {
@@ -35,7 +37,8 @@ class HoleRow:
         """The row whose last center is not above `last`; ValueError when not even the first is."""
         if first > last:
             raise ValueError("the first hole is above the last")
-        return cls(first, pitch, (last - first) // pitch + 1)
+        steps, _ = settle((last - first) / pitch, floor)
+        return cls(first, pitch, steps + 1)
 
     def center(self, number):
         """The center of a hole, each from its own exact place."""
@@ -43,7 +46,7 @@ class HoleRow:
 
     def nearest(self, place):
         """The number of the hole nearest to a place; of two as near, the lower one."""
-        number = ceil((place - self.first) / self.pitch + Fraction(1, 2))
+        number, _ = settle((place - self.first) / self.pitch + Fraction(1, 2), ceil)
         return min(max(number, 1), self.count)
 
 
@@ -57,3 +60,47 @@ class KeepOut:
     def touches(self, center, diameter):
         """Whether a hole would reach into the band."""
         return center + diameter / 2 > self.low and center - diameter / 2 < self.high
+
+
+def most_equal(row, shelves, inside, thickness, rest):
+    """The holes, rising, on which the openings are as equal as the row allows; None if none fit.
+
+    A shelf lies `rest` above its hole, under a top at `inside`. Least is first the largest opening
+    less the smallest, then the sum of their squares; of what is still equal the larger openings
+    are at the bottom. Between given lowest and highest shelves the pitches are shared as evenly as
+    they can be, so only those two are searched; no opening of a choice is farther from their mean
+    than its largest is from its smallest, which ends the search.
+    """
+    inside, first = nearby(inside), row.first + rest
+    lengths = (inside, thickness, first, row.pitch)
+    scale = lcm(*(each.denominator for each in lengths)) * (shelves + 1)
+    inside, thick, first, pitch = (int(each * scale) for each in lengths)
+    mean = (inside - shelves * thick) // (shelves + 1)
+    lowest = [(abs(opening - mean), opening, number) for number, opening in
+              enumerate(range(first, first + pitch * row.count, pitch), 1)]  # fmt: skip
+    highest = [(abs(opening - mean), opening, number) for number, opening in
+               ((number, inside - thick - below) for _, below, number in lowest)]  # fmt: skip
+    lowest, highest = sorted(lowest), sorted(highest)
+    best = None
+    for off, bottom, low in lowest:
+        if best and off > best[0]:
+            break
+        for off_top, top, high in highest:
+            if best and off_top > best[0]:
+                break
+            gaps = _shared(high - low, shelves - 1)
+            if gaps is None or (gaps and min(gaps) * pitch <= thick):
+                continue
+            openings = (bottom, *(gap * pitch - thick for gap in gaps), top)
+            told = max(openings) - min(openings), sum(each * each for each in openings)
+            choice = *told, [-each for each in openings], [low, *gaps]
+            best = choice if best is None else min(best, choice)
+    return best and list(accumulate(best[-1]))
+
+
+def _shared(pitches, gaps):
+    """So many whole pitches in so many gaps, as evenly as can be, the larger ones first."""
+    if not gaps:
+        return [] if pitches == 0 else None
+    each, more = divmod(pitches, gaps)
+    return [each + 1] * more + [each] * (gaps - more) if each > 0 else None

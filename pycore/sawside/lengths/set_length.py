@@ -4,13 +4,15 @@ from dataclasses import dataclass
 
 from sawside.errors import Refusal
 from sawside.lengths.reader import read_length
+from sawside.lengths.units import METRIC
 
 
 @dataclass(frozen=True, slots=True)
 class SetLength:
     """One such length under the `key` of its setting.
 
-    `default` is in inches as a bare number; `least` and `most` are inclusive and name their unit.
+    `default` is in inches as a bare number, `metric` that of a metric project with its unit, where
+    it is another; `least` and `most` are inclusive and name their unit.
     """
 
     key: str
@@ -19,6 +21,7 @@ class SetLength:
     default: str
     least: str
     most: str
+    metric: str = ""
 
     def typed(self, value):
         """What a message sends, as text; "message" for what is none."""
@@ -32,8 +35,16 @@ class SetLength:
         return str(value).strip()
 
     def meant(self, typed, unit):
-        """The text that holds: what was typed in `unit`, or the default, which is in inches."""
-        return typed or (self.default if unit == "in" else f"{self.default} in")
+        """The text that holds: what was typed in `unit`, or the default."""
+        return typed or self.usual(unit)
+
+    def usual(self, unit):
+        """The default where a bare number is in `unit`."""
+        return self.default if unit == "in" else self.usual_named(unit)
+
+    def usual_named(self, unit):
+        """The same with its unit beside it."""
+        return self.metric if self.metric and unit in METRIC else f"{self.default} in"
 
     def read(self, text, unit):
         """Exact inches; refuses whatever the reader does, and "range"."""

@@ -13,7 +13,7 @@ from sawside.lengths.own_material import MATERIALS, OwnMaterial, read_materials
 from sawside.lengths.own_tape import OwnTape
 from sawside.lengths.set_length import SetLength
 from sawside.lengths.tape_rows import TAPES, read_tapes
-from sawside.lengths.units import INCHES_PER
+from sawside.lengths.units import INCHES_PER, METRIC
 
 USUAL = ""
 """The value of a setting that is left to follow the unit."""
@@ -54,8 +54,6 @@ CHOICES = {
 }
 """Each setting's values with the words for them, in the order they are offered."""
 
-_METRIC = ("mm", "cm", "m")
-
 KERF = SetLength(
     "kerf",
     "Kerf",
@@ -63,6 +61,7 @@ KERF = SetLength(
     "1/8",
     "0.01 in",
     "3/4 in",
+    "3 mm",
 )
 """What many table saw blades take (common practice, no source). The limits are narrow and wide
 enough for every saw, and close enough to refuse inches that were meant as millimeters and the other
@@ -109,9 +108,9 @@ def read_settings(data):
     """Settings from a message; what is not given follows the unit.
 
     A mark in millimeters can't be told exactly in inches, so it is always told in millimeters. The
-    usual kerf and clearances are in inches whatever the unit. Errors: "message" when `data` is not
-    an object, "unknown" for a setting or value not offered, and for what is filled in whatever the
-    reader refuses, several as `Refusals`.
+    usual kerf is 3 mm in a metric project; clearances are in inches whatever the unit. Errors:
+    "message" when `data` is not an object, "unknown" for a setting or value not offered, and for
+    what is filled in whatever the reader refuses, several as `Refusals`.
     """
     if data is None:
         data = {}
@@ -151,7 +150,7 @@ def read_settings(data):
 @lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
 def _settings(unit, mark, rounding, display, lengths, tapes, materials):
     if mark is None:
-        metric = display == "mm" if display else unit in _METRIC
+        metric = display == "mm" if display else unit in METRIC
         mark = "1 mm" if metric else "1/16"
     grid = GRIDS[mark]
     if display is None or grid.unit == "mm":

@@ -58,3 +58,6 @@ BOARD_FOOT = convert(1, "board_foot", "inch ** 3")
 
 MILE = 5280 * LENGTHS["ft"]
 """The longest length that is answered, in inches."""
+
+METRIC = ("mm", "cm", "m")
+"""The units of a bare number in which a project is a metric one."""

@@ -24,7 +24,7 @@ def rename_project(document, act):
 def set_settings(document, act):
     settings = act.get("settings") or {}
     if isinstance(settings, dict):
-        settings = meaning_kept(document["settings"], settings)
+        settings = meaning_kept(document["settings"], settings, in_use=bool(document["entries"]))
     read_settings(settings)
     undo = {"act": "set", "settings": document["settings"]}
     return document | {"settings": names_plain(settings)}, undo, "Changed the settings.", None

@@ -1,6 +1,6 @@
 """The document of a project: its shape, and the check that lets a foreign one in.
 
-    {"schema": 3, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
+    {"schema": 4, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
      "labels"?: {"unit", "values": {field of the grid of stickers: text}},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},
@@ -35,7 +35,7 @@ from sawside.project.label_grid import read_grid
 from sawside.project.memory import recalled
 from sawside.project.migrate import OLDEST, migrated
 
-SCHEMA = 3
+SCHEMA = 4
 MOST_ENTRIES = 6000
 MOST_LOG = 200
 MOST_SAID = 400

@@ -9,11 +9,12 @@ from sawside.lengths.tape_rows import PARTS, TAPES
 _LENGTHS = tuple(part for part, (_, least, _) in PARTS.items() if least)
 
 
-def meaning_kept(old, new):
+def meaning_kept(old, new, *, in_use):
     """The settings `new` with each text that is as in `old` pinned to the unit it was typed in.
 
-    What was changed with the unit is in the new one. `old` has been checked, `new` has not: one
-    whose unit is none stays as it is.
+    What was changed with the unit is in the new one. Where they are `in_use` by something kept,
+    what was left blank and is another length in the new unit is written down as it was. `old` has
+    been checked, `new` has not: one whose unit is none stays as it is.
     """
     before, after = old.get("unit", "in"), new.get("unit", "in")
     if before == after or not isinstance(after, str) or after not in CHOICES["unit"]:
@@ -21,6 +22,10 @@ def meaning_kept(old, new):
     kept = dict(new)
     for each in SET_LENGTHS:
         _pin(kept, old, each.key, before, after)
+        usual = each.usual_named(before)
+        blank = not (old.get(each.key) or kept.get(each.key))
+        if in_use and blank and usual != each.usual_named(after):
+            kept[each.key] = usual
     if isinstance(new.get("tapes"), list):
         olds = old.get("tapes") or []
         kept["tapes"] = [

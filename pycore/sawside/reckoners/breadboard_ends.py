@@ -75,7 +75,9 @@ RECKONER = Reckoner(
             row_label="Pin",
             most_rows=8,
         ),
-        length("pin", "Pin's diameter", default='1/4"', least="1/16 in", most="1 in"),
+        length(
+            "pin", "Pin's diameter", default='1/4"', metric="6 mm", least="1/16 in", most="1 in"
+        ),
         *WOOD,
         *MOISTURE,
     ),

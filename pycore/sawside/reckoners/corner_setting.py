@@ -191,7 +191,7 @@ RECKONER = Reckoner(
             "length_off",
             "Lengths read to within",
             help="Half of the smallest mark that you read to.",
-            default="1/32 in",
+            default="1/32 in", metric="0.5 mm",
             most="1/2 in",
             shown_when=("found", ("lengths", "bevel")),
         ),

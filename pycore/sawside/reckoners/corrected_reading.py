@@ -151,7 +151,8 @@ RECKONER = Reckoner(
     fields=(
         length("reading", "The tape reads", least="1/64 in"),
         choice("since", "Measured from", {"hook": "The hook", "line": "A line of the tape"}),
-        length("start", "That line", default="1 in", most="10 ft", shown_when=("since", ("line",))),
+        length("start", "That line", default="1 in",
+            metric="100 mm", most="10 ft", shown_when=("since", ("line",))),
         choice("which", "Tape", {"mine": "One of my tapes", "typed": "Told here"}),
         own_tape("tape", "My tape", shown_when=("which", ("mine",))),
         _typed("block", "A short length that you trust, such as a square's blade."),

@@ -5,6 +5,8 @@ from sawside.drawing.story_stick import story_stick
 from sawside.errors import Refusal
 from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.units import METRIC
 from sawside.reckoners.declaration import (
     Answer,
     Fit,
@@ -28,7 +30,7 @@ _CAUTIONS = (
 def compute(given, show):
     """The edges of each dado, one width and one depth for all, and the wood that is left."""
     width = given.shelf + given.play
-    depth = given.side_thickness / 3 if given.dado_depth is None else given.dado_depth
+    depth = _third(given, show) if given.dado_depth is None else given.dado_depth
     if depth >= given.side_thickness:
         raise Refusal(
             "impossible",
@@ -65,6 +67,12 @@ def compute(given, show):
             show, given.side, marks, name="Dadoes of a side", start="Lower end of the side"
         ),
     )
+
+
+def _third(given, show):
+    """A third of the side on a mark that a depth is set to: a sixteenth, or a whole millimeter."""
+    grid = GRIDS["1 mm" if show.settings.unit in METRIC else "1/16"]
+    return to_mark(given.side_thickness / 3, grid).mark
 
 
 def _cuts(given, show, width):
@@ -124,7 +132,8 @@ def _working(given, show, width, depth, cuts):
     play = show.number(given.play)
     yield f"Width, as measured and with play: {shelf} + {play} = {show.number(width)}"
     if given.dado_depth is None:
-        yield f"Depth: {side} ÷ 3 = {show.number(depth)}"
+        third = given.side_thickness / 3
+        yield f"Depth: {side} ÷ 3 = {show.number(third)} → {fine_text(depth, show)}"
     left = given.side_thickness - depth
     yield f"Left behind it: {side} − {show.number(depth)} = {show.number(left)}"
     for name, low, high in cuts[:6]:
@@ -155,7 +164,7 @@ RECKONER = Reckoner(
         "dado", "dadoes", "rabbet", "groove", "housing", "slot for a shelf", "shelf joint",
         "stopped dado", "plywood thickness", "bookcase",
     ),
-    order=360,
+    order=311,
     fields=(
         length("side", "Length of the side", help="From its lower to its upper end.", least="1 in"),
         length("depth", "Depth of the side", help="From front to back edge.", least="1 in"),
@@ -163,7 +172,7 @@ RECKONER = Reckoner(
             "side_thickness",
             "Thickness of the side",
             help="As measured.",
-            default='3/4"',
+            default='3/4"', metric="18 mm",
             least="1/8 in",
             most="6 in",
         ),
@@ -171,7 +180,7 @@ RECKONER = Reckoner(
             "shelf",
             "Shelf thickness",
             help="As measured with a caliper, not as sold.",
-            default='3/4"',
+            default='3/4"', metric="18 mm",
             least="1/64 in",
             most="6 in",
         ),
@@ -189,7 +198,8 @@ RECKONER = Reckoner(
             least="1/64 in",
             most="6 in",
             may_be_blank=True,
-            blank_means="A third of the side's thickness (common practice, no source).",
+            blank_means="A third of the side's thickness, to a sixteenth or a whole millimeter "
+            "(common practice, no source).",
         ),
         lengths(
             "places",
@@ -214,7 +224,7 @@ RECKONER = Reckoner(
         length(
             "stop",
             "Stopped before the front edge",
-            default='1/2"',
+            default='1/2"', metric="12 mm",
             most="24 in",
             shown_when=("run", ("stopped",)),
         ),
@@ -232,7 +242,7 @@ RECKONER = Reckoner(
             "panel",
             "Thickness of the panel in the rabbet",
             help="As measured.",
-            default='3/4"',
+            default='3/4"', metric="18 mm",
             least="1/64 in",
             most="6 in",
             shown_when=("rabbets", ("upper", "lower", "both")),

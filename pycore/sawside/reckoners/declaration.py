@@ -16,6 +16,7 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.lengths.clearances import CLEARANCES
+from sawside.lengths.units import METRIC
 from sawside.wood.materials import having
 
 
@@ -35,6 +36,7 @@ class Field:
     `shown_when` is (another field's key, the values of it that show this one). A blank length
     with a `setting` is that of the settings under this key; `choices_from` names a list of the
     settings, whose names are offered after `choices`. `figure` is what is needed of a material.
+    `metric` is the default where a bare number is in millimeters, centimeters or meters.
     """
 
     kind: str
@@ -42,6 +44,7 @@ class Field:
     label: str
     help: str = ""
     default: str | None = None
+    metric: str | None = None
     least: str | None = None
     most: str | None = None
     may_be_blank: bool = False
@@ -55,6 +58,10 @@ class Field:
     setting: str | None = None
     choices_from: str | None = None
     figure: str | None = None
+
+    def start(self, unit):
+        """What holds where nothing is typed and a bare number is in `unit`; None for a blank."""
+        return self.metric if self.metric and unit in METRIC else self.default
 
 
 def length(key, label, **more):

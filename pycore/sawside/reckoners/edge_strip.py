@@ -181,7 +181,7 @@ RECKONER = Reckoner(
         length("panel", "Length of the panel's edge", help="The edge that the strip is glued to.",
                least="1/4 in"),
         length("thickness", "Strip thickness", help="How far it stands out from the panel.",
-               default="1/4 in", least="1/64 in", most="6 in"),
+               default="1/4 in", metric="6 mm", least="1/64 in", most="6 in"),
         *_end_fields("left"),
         *_end_fields("right"),
         length("neighbor", "Thickness of the next strip", least="1/64 in", most="6 in",

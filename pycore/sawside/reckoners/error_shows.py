@@ -169,6 +169,7 @@ RECKONER = Reckoner(
         ),
         length(
             "length_off", "Length off by", help="One piece alone.", default="1/32 in",
+            metric="0.5 mm",
             least="0.001 in", most="6 in", shown_when=_LENGTH,
         ),
         choice(

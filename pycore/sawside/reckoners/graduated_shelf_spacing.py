@@ -217,7 +217,7 @@ RECKONER = Reckoner(
         "graduated", "shelf", "shelves", "progression", "tapering", "largest at the bottom",
         "bookcase", "ratio", "step", "spacing", "drawers",
     ),
-    order=310,
+    order=301,
     fields=(
         height_field(may_be_blank=True, blank_means="Worked out from the openings."),
         count(

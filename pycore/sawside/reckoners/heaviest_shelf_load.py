@@ -3,11 +3,13 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
+from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 from sawside.reckoners.shared.shelf_working import load_told
-from sawside.wood.numbers import number_text, small_text
+from sawside.wood.loads import KILOGRAMS_PER_POUND
+from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.shelf import Load
 
 _TENTH = Fraction(1, 10)
@@ -28,28 +30,41 @@ def compute(given, show):
     exact, own, each = min(
         ((most - own) / each, own, each) for own, each in _by_place(case, loaded) if each > 0
     )
-    pounds = exact // _TENTH * _TENTH
+    step = _TENTH / KILOGRAMS_PER_POUND if metric(show) else _TENTH
+    pounds = exact // step * step
     if not pounds:
         raise Refusal(
             "impossible",
-            f"It sags more than the limit under {number_text(_TENTH, 1)} lb already.",
+            f"It sags more than the limit under {_weight(step, show)} already.",
             "Give a shorter span or a thicker board.",
             field="span",
         )
     shelf = case.shelf.changed(load=Load("whole", pounds))
-    line = _line(most, own, each, pounds)
-    return told(case, shelf, show, answers={"heaviest": load_told(shelf)}, working=(line,))
+    line = _line(most, own, each, pounds, show)
+    return told(case, shelf, show, answers={"heaviest": load_told(shelf, show)}, working=(line,))
 
 
-def _line(most, own, each, pounds):
-    """The working: what is left of the most sag, over what one pound takes of it."""
+def _line(most, own, each, pounds, show):
+    """The working: what is left of the most sag, over what one pound or kilogram takes of it."""
+    mm = metric(show)
+    if mm:
+        most, own, each = (value / INCHES_PER["mm"] for value in (most, own, each))
+        each /= KILOGRAMS_PER_POUND
+    one, unit = ("One kilogram", " mm") if mm else ("One pound", "″")
     most, each, own_text = (small_text(size) for size in (most, each, abs(own)))
-    sags = f"One pound sags it {each}″, and {most}″ is the most"
+    sags = f"{one} sags it {each}{unit}, and {most}{unit} is the most"
     left = most
     if own:
-        sags += f"; its own weight {'takes' if own > 0 else 'gives'} {own_text}″ of it"
+        sags += f"; its own weight {'takes' if own > 0 else 'gives'} {own_text}{unit} of it"
         left = f"({most} {'−' if own > 0 else '+'} {own_text})"
-    return f"{sags}: {left} ÷ {each} → {number_text(pounds, 1)} lb in all"
+    return f"{sags}: {left} ÷ {each} → {_weight(pounds, show)} in all"
+
+
+def _weight(pounds, show):
+    """In the one unit of the working."""
+    if metric(show):
+        return f"{number_text(pounds * KILOGRAMS_PER_POUND, 1)} kg"
+    return f"{number_text(pounds, 1)} lb"
 
 
 def _by_place(case, loaded):

@@ -148,7 +148,7 @@ RECKONER = Reckoner(
             "doubt",
             "Sure to within, either way",
             help="A bend can't be read closely: a sixteenth is common practice, no source.",
-            default="1/16 in",
+            default="1/16 in", metric="1 mm",
             most="1 in",
             shown_when=("way", ("bent",)),
         ),

@@ -2,7 +2,7 @@
 
 from sawside.reckoners.declaration import Answer, Choice, Field, Reckoner, Reckoning
 from sawside.wood.materials import MATERIALS, PSI_IN, SHRINKAGE
-from sawside.wood.numbers import number_text
+from sawside.wood.numbers import metric, number_text
 from sawside.wood.sag_limits import usual_creep
 from sawside.wood.tables import cited
 
@@ -14,7 +14,7 @@ _CAUTIONS = (
 )
 
 
-def compute(given, _show):
+def compute(given, show):
     """Stiffness, strength, movement, shrinkage and creep, each with its source."""
     made = given.material
     figures = [
@@ -24,8 +24,8 @@ def compute(given, _show):
     ]
     return Reckoning(
         answers={
-            "stiffness": _psi(made.stiffness),
-            "strength": _psi(made.strength),
+            "stiffness": _psi(made.stiffness, show),
+            "strength": _psi(made.strength, show),
             "movement": _movement(made.movement),
             "shrinkage": _shrinkage(SHRINKAGE.get(made.key)),
             "creep": _creep(made),
@@ -40,13 +40,14 @@ def compute(given, _show):
     )
 
 
-def _psi(figure):
+def _psi(figure, show):
     if figure is None:
         return _MISSING
     ends = dict.fromkeys((figure.least, figure.most))
     psi = " to ".join(number_text(each) for each in ends)
     mega = " to ".join(number_text(each / PSI_IN["MPa"]) for each in ends)
-    return f"{psi} psi ({mega} MPa). {_source(figure.cited)}"
+    told = f"{mega} MPa" if metric(show) else f"{psi} psi ({mega} MPa)"
+    return f"{told}. {_source(figure.cited)}"
 
 
 def _movement(moves):

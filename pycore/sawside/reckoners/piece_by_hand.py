@@ -113,7 +113,7 @@ RECKONER = Reckoner(
     words=(
         "piece", "part", "by hand", "cut list", "stock", "board", "known size", "add a piece",
     ),
-    order=280,
+    order=290,
     fields=(
         length("length", "Length", help="Its long side, where an end is mitered.",
                least="1/64 in"),

@@ -193,7 +193,7 @@ RECKONER = Reckoner(
             "thickness",
             "Thickness",
             help="What the scarf crosses: from the back of the piece to its face.",
-            default="3/4 in",
+            default="3/4 in", metric="18 mm",
             least="1/16 in",
             most="6 in",
         ),

@@ -9,6 +9,12 @@ from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
 
 _MOST = Fraction(12)
+_REMEDIES = {
+    "front": "It holds up the front: put strips along the front and the back, or a cleat along the "
+    "back.",
+    "back": "It holds up the back: put strips along the front and the back.",
+    "both": "Give a thicker strip or board, a shorter span or a smaller load.",
+}
 
 
 def compute(given, show):
@@ -26,8 +32,8 @@ def compute(given, show):
         raise Refusal(
             "impossible",
             f"Even with a strip {show.text(_MOST)} high it sags more than the limit.",
-            "Give a thicker strip or board, a shorter span or a smaller load.",
-            field="strip_thickness",
+            _REMEDIES["both" if given.strip == "both" or given.cleat == "back" else given.strip],
+            field="strip" if given.strip != "both" and given.cleat != "back" else "strip_thickness",
         )
     exact = Fraction(0) if exact is None else exact
     height = to_mark(exact, show.settings.grid, "up")
@@ -52,6 +58,7 @@ RECKONER = Reckoner(
     compute=compute,
     example={
         "span": "36 3/4", "depth": "13 1/4", "thickness": "23/32", "material": "plywood",
-        "load": "records_12", "strip_material": "maple_red", "strip_thickness": "3/4",
+        "load": "records_12", "strip": "both", "strip_material": "maple_red",
+        "strip_thickness": "3/4",
     },
 )  # fmt: skip

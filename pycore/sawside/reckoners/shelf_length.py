@@ -113,7 +113,7 @@ RECKONER = Reckoner(
         "shelf", "length", "dado", "clearance", "inside width", "outside width", "cut list",
         "pins", "fit", "how long", "fixed shelf", "cabinet", "carcass", "case",
     ),
-    order=370,
+    order=312,
     makes_parts=True,
     fields=(
         length(
@@ -140,7 +140,7 @@ RECKONER = Reckoner(
             "side_thickness",
             "Thickness of a side",
             help="As measured.",
-            default='3/4"',
+            default='3/4"', metric="18 mm",
             most="6 in",
             shown_when=("width_is", ("outside",)),
         ),
@@ -158,7 +158,7 @@ RECKONER = Reckoner(
             length(
                 f"{side}_depth",
                 f"Depth of the {side} dado",
-                default='1/4"',
+                default='1/4"', metric="6 mm",
                 most="6 in",
                 shown_when=("joint", ("dado",)),
             )
@@ -180,12 +180,13 @@ RECKONER = Reckoner(
             most="2 in",
             shown_when=("joint", ("pins",)),
         ),
-        length("depth", "Shelf depth", help="From front to back.", default='12"', least="1/2 in"),
+        length("depth", "Shelf depth", help="From front to back.", default='12"',
+            metric="300 mm", least="1/2 in"),
         length(
             "thickness",
             "Shelf thickness",
             help="As measured.",
-            default='3/4"',
+            default='3/4"', metric="18 mm",
             least="1/64 in",
             most="6 in",
         ),

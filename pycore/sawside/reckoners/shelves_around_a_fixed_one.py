@@ -135,7 +135,7 @@ RECKONER = Reckoner(
         "fixed shelf", "rail", "given height", "door rail", "shelf", "shelves", "spacing",
         "middle shelf", "line up", "divide",
     ),
-    order=330,
+    order=303,
     fields=(
         height_field(),
         length(

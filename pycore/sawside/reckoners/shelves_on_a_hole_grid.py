@@ -1,10 +1,13 @@
-"""Shelves put on the holes of a row: each on the hole nearest to where it would ideally be."""
+"""Shelves put on the holes of a row: all of them so that their openings are as equal as can be.
+
+Where a person gives the heights, each goes to the hole nearest to its own.
+"""
 
 from itertools import pairwise
 
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
-from sawside.geometry.holes import PITCHES, HoleRow, pitch_of
+from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
 from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import (
     Answer,
@@ -44,7 +47,11 @@ def compute(given, show):
             "Give a lower first hole.",
             field="first",
         ) from None
-    numbers = [row.nearest(bottom - given.rest) for bottom in ideal]
+    if given.wanted == "own":
+        numbers = [row.nearest(bottom - given.rest) for bottom in ideal]
+    else:
+        numbers = most_equal(row, given.shelf_count, inside, t, given.rest)
+        _refuse_too_many(show, numbers, pitch)
     bottoms = tuple(row.center(number) + given.rest for number in numbers)
     _refuse_meeting(show, numbers, bottoms, t, pitch)
     thicknesses = (t,) * len(bottoms)
@@ -66,7 +73,11 @@ def compute(given, show):
         },
         working=(
             *inside_working(given, show, inside),
-            *_working(given, show, ideal, numbers, row),
+            *(
+                _nearest_told(given, show, ideal, numbers, row)
+                if given.wanted == "own"
+                else _equal_told(show, inside, t, openings)
+            ),
             marked_as(given),
         ),
         openings=openings,
@@ -90,6 +101,16 @@ def _ideal(given, show, inside):
     return stacked([opening] * given.shelf_count, [given.thickness] * given.shelf_count)
 
 
+def _refuse_too_many(show, numbers, pitch):
+    if numbers is None:
+        raise Refusal(
+            "impossible",
+            f"With holes {show.text(pitch)} apart there is no room for so many shelves.",
+            "Take fewer shelves, or holes closer together.",
+            field="pitch",
+        )
+
+
 def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
     for (one, other), (low, high) in zip(pairwise(numbers), pairwise(bottoms), strict=True):
         if high - low <= thickness:
@@ -102,7 +123,24 @@ def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
             )
 
 
-def _working(given, show, ideal, numbers, row):
+def _equal_told(show, inside, thickness, openings):
+    """What the openings would be without the holes, and what the holes make of them."""
+    shelves = len(openings) - 1
+    taken = f"({show.number(inside)} − {shelves} × {show.number(thickness)})"
+    each = (inside - shelves * thickness) / (shelves + 1)
+    yield f"Equal openings would be {taken} ÷ {shelves + 1}{show.equals(each)}"
+    high, low = max(openings), min(openings)
+    yield (
+        f"Largest opening less smallest: {show.number(high)} − {show.number(low)} = "
+        f"{show.number(high - low)}; no other holes give less"
+    )
+    yield (
+        "Of holes that give as little: the least sum of the squares of the openings, then the "
+        "larger openings at the bottom"
+    )
+
+
+def _nearest_told(given, show, ideal, numbers, row):
     """How each of the first shelves finds its hole."""
     first, pitch, rest = (show.number(each) for each in (row.first, row.pitch, given.rest))
     for shelf, (wanted, number) in enumerate(zip(ideal[:6], numbers[:6], strict=True), 1):
@@ -121,7 +159,7 @@ RECKONER = Reckoner(
         "pin holes", "shelf pins", "system holes", "32 mm", "adjustable shelves", "snap", "grid",
         "which hole", "shelf", "spacing",
     ),
-    order=340,
+    order=304,
     fields=(
         height_field(),
         THICKNESS,
@@ -152,12 +190,12 @@ RECKONER = Reckoner(
             help="Its center, above the inside bottom.",
             most="20 ft",
         ),
-        choice("pitch", "Hole to hole", PITCHES),
+        choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
         length(
             "own_pitch",
             "My own pitch",
             help="Center to center.",
-            default='1"',
+            default='1"', metric="25 mm",
             least="1/4 in",
             most="24 in",
             shown_when=("pitch", ("own",)),
@@ -166,7 +204,7 @@ RECKONER = Reckoner(
             "rest",
             "Shelf above the hole's center",
             help="How far above it the shelf rests on its pin: for a plain pin, half its diameter.",
-            default='1/8"',
+            default='1/8"', metric="2.5 mm",
             most="2 in",
         ),
         *MARKING,

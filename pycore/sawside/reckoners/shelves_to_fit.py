@@ -126,7 +126,7 @@ RECKONER = Reckoner(
         "fit", "things", "records", "books", "binders", "jars", "height of things", "clearance",
         "shelf", "shelves", "cabinet", "adapt",
     ),
-    order=320,
+    order=302,
     fields=(
         rows(
             "things",

@@ -72,7 +72,9 @@ RECKONER = Reckoner(
             row_label="Screw",
             most_rows=8,
         ),
-        length("shank", "Screw's shank", default='3/16"', least="1/32 in", most="1 in"),
+        length(
+            "shank", "Screw's shank", default='3/16"', metric="5 mm", least="1/32 in", most="1 in"
+        ),
         *WOOD,
         *MOISTURE,
     ),

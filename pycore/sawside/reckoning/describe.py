@@ -6,6 +6,7 @@ from sawside.lengths.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
 from sawside.lengths.tape_rows import PARTS
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Choice, Field, length, number, rows
+from sawside.reckoning.metric_example import in_millimeters
 from sawside.wood.own import PREFIX
 
 _SETTINGS = {
@@ -63,7 +64,8 @@ def _set_length(each):
     """A length of the settings as a field."""
     default = f"{each.default} in"
     return field_told(length(each.key, each.label, help=each.help, default=default,
-                             least=each.least, most=each.most))  # fmt: skip
+                             metric=each.metric or None, least=each.least,
+                             most=each.most))  # fmt: skip
 
 
 def _materials():
@@ -139,6 +141,7 @@ def _reckoner_told(reckoner):
         "source": reckoner.source,
         "makes_parts": reckoner.makes_parts,
         "example": reckoner.example,
+        "example_metric": in_millimeters(reckoner.fields, reckoner.example),
     }
 
 
@@ -158,6 +161,8 @@ def field_told(field):
         "shown_when": field.shown_when
         and {"field": field.shown_when[0], "is": list(field.shown_when[1])},
     }
+    if field.metric:
+        data["default_metric"] = field.metric
     if field.setting:
         data["setting"] = field.setting
     if field.choices_from:

@@ -46,7 +46,7 @@ def reread(reckoner, form, values, settings, names, linked):
     given = SimpleNamespace(**vars(form.given))
     for field in linked:
         try:
-            value, _ = read_field(field, _typed(field, values), settings, names)
+            value, _ = read_field(field, _typed(field, values, settings.unit), settings, names)
         except (Refusal, Refusals):
             return read_values(reckoner, values, settings, names)
         setattr(given, field.key, value)
@@ -103,7 +103,7 @@ def _read_fields(fields, values, settings, names):
     ]
     given, echoes, summary, blank = {}, {}, [], set()
     for field in fields:
-        value = _typed(field, values)
+        value = _typed(field, values, settings.unit)
         given[field.key] = None
         if not _shown(field, fields, values):
             continue
@@ -137,13 +137,13 @@ def read_field(field, value, settings, names=None):
     return _READ[field.kind](field, value, settings, names)
 
 
-def _typed(field, values):
-    """The value as typed, or its default; None for a blank."""
+def _typed(field, values, unit="in"):
+    """The value as typed, or its default where a bare number is in `unit`; None for a blank."""
     value = values.get(field.key)
     if isinstance(value, (int, float)) and not isinstance(value, bool):
         value = str(value)
     if value is None or value == [] or (isinstance(value, str) and not value.strip()):
-        return field.default
+        return field.start(unit)
     return value
 
 
@@ -169,7 +169,7 @@ def _lengths(field, value, settings, names):
     """The lengths of a list; blank entries are skipped."""
     read, echoes, refusals = [], [], []
     for row, typed in enumerate(_list(field, value)):
-        typed = _typed(field, {field.key: typed})
+        typed = _typed(field, {field.key: typed}, settings.unit)
         if typed is None:
             continue
         try:

@@ -8,6 +8,7 @@ w a (3 a**3 + 6 a**2 L - L**3) / (24 E I); shear adds w L**2 / 8 and w a**2 / 2,
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import factorial
 
 from sawside.wood.tables import rows
 
@@ -49,10 +50,10 @@ class Beam:
         span = self.span
         if self._even_overhang:
             square = span**2
-            bent = square * (5 * square - 24 * self.overhang**2) / 384
-            return self.each_inch * (bent / bending + square / 8 / shear)
-        bent, sheared = self._coefficient("bending"), self._coefficient("shear")
-        return self.load * (bent * span**3 / bending + sheared * span / shear)
+            bent = self.each_inch * square * (5 * square - 24 * self.overhang**2) / 384
+        else:
+            bent = self.load * self._coefficient("bending") * span**3
+        return bent / bending + self.sheared[0] / shear
 
     def end(self, bending, shear):
         """Drop of an overhanging end below the supports, in inches; negative where it rises."""
@@ -60,7 +61,14 @@ class Beam:
         if self.spread != "even":
             return -_SLOPES[self.spread] * self.load * span**2 * over / bending
         bent = over * (3 * over**3 + 6 * over**2 * span - span**3) / 24
-        return self.each_inch * (bent / bending + over**2 / 2 / shear)
+        return self.each_inch * bent / bending + self.sheared[1] / shear
+
+    @property
+    def sheared(self):
+        """What shear adds to the drops of the middle and of an end, in inches x G A'."""
+        if self._even_overhang:
+            return self.each_inch * self.span**2 / 8, self.each_inch * self.overhang**2 / 2
+        return self.load * self._coefficient("shear") * self.span, Fraction(0)
 
     @property
     def moments(self):
@@ -80,25 +88,28 @@ class Beam:
         """The largest bending moment, in pounds x inches."""
         return max(abs(each) for each in self.moments)
 
-    def drop_at(self, part):
+    def drop_at(self, part, derivative=0):
         """Drop by bending alone, in inches x E I, at a part of the span from the left support.
 
-        From 0 to 1 between the supports; beyond them it is an overhanging end. For drawing.
+        From 0 to 1 between the supports; beyond them it is an overhanging end. `derivative` 1 is
+        the slope along the beam there, 2 the curvature: less the bending moment.
         """
         span, even = self.span, self.spread == "even"
         if part < 0 or part > 1:
             beyond = (-part if part < 0 else part - 1) * span
+            toward = (-1 if part < 0 else 1) ** derivative
             over, each = self.overhang, self.each_inch if even else 0
-            hanging = each * beyond**2 * (6 * over**2 - 4 * over * beyond + beyond**2) / 24
-            return hanging - self._slope * beyond
-        return self._slope * part * span - self._twice_summed(part * span)
+            tilt = (beyond, 1, 0)[derivative] * self._slope
+            return toward * (each * _hanging(over, beyond)[derivative] - tilt)
+        tilt = (part * span, 1, 0)[derivative] * self._slope
+        return tilt - self._summed(part * span, 2 - derivative)
 
     @property
     def _slope(self):
-        return self._twice_summed(self.span) / self.span
+        return self._summed(self.span, 2) / self.span
 
-    def _twice_summed(self, at):
-        """The moments up to a place, summed twice along the beam from the left support."""
+    def _summed(self, at, times):
+        """The moments up to a place, summed so many times along the beam from the left support."""
         span, even = self.span, self.spread == "even"
         start = -self.moment if self.supports == "fixed" else Fraction(0)
         each = self.each_inch if even else 0
@@ -106,7 +117,19 @@ class Beam:
             start -= each * self.overhang**2 / 2
         loads = () if even else _LOADS[self.spread]
         carried = each * span if even else self.load
-        total = start * at**2 / 2 + carried / 2 * at**3 / 6 - each * at**4 / 24
+        total = start * at**times / factorial(times)
+        total += carried / 2 * at ** (times + 1) / factorial(times + 1)
+        total -= each * at ** (times + 2) / factorial(times + 2)
         for place in loads:
-            total -= self.load / len(loads) * max(at - place * span, 0) ** 3 / 6
+            beyond = max(at - place * span, 0) ** (times + 1)
+            total -= self.load / len(loads) * beyond / factorial(times + 1)
         return total
+
+
+def _hanging(over, beyond):
+    """What one pound an inch bends an end that is held at its support: drop, slope, curvature."""
+    return (
+        beyond**2 * (6 * over**2 - 4 * over * beyond + beyond**2) / 24,
+        beyond * (3 * over**2 - 3 * over * beyond + beyond**2) / 6,
+        (over - beyond) ** 2 / 2,
+    )

@@ -28,3 +28,31 @@ def boundary(excess, low, high):
     ends = (Fraction(end, 1 << FIRST_BITS) for end in enclose(FIRST_BITS))
     simplest = simplest_between(*ends)
     return simplest if excess(simplest) == 0 else Real(enclose)
+
+
+_CLOSE = Fraction(1, 2**20)
+
+
+def near(excess, low, high):
+    """As `boundary`, for an `excess` that is only near: within 2**-20, where it is at most 0.
+
+    By the straight line between the ends, of which one that stays counts half as much (the Illinois
+    method), and by halves at every fourth step.
+    """
+    ends, found = [low, high], [excess(low), excess(high)]
+    stayed, step = None, 0
+    while ends[1] - ends[0] > _CLOSE:
+        step += 1
+        part = Fraction(1, 2) if step % 4 == 0 else found[0] / (found[0] - found[1])
+        place = round((ends[0] + (ends[1] - ends[0]) * part) / _CLOSE) * _CLOSE
+        place = min(max(place, ends[0] + _CLOSE / 2), ends[1] - _CLOSE / 2)
+        value = excess(place)
+        moves = 0 if (value <= 0) == (found[0] <= 0) else 1
+        ends[moves], found[moves] = place, value
+        if stayed == 1 - moves:
+            found[stayed] /= 2
+        stayed = 1 - moves
+    simplest = simplest_between(*ends)
+    if excess(simplest) <= 0:
+        return simplest
+    return ends[0] if found[0] <= 0 else ends[1]

@@ -16,9 +16,9 @@ from fractions import Fraction
 from sawside.lengths.units import INCHES_PER
 from sawside.wood.tables import cited, marked, rows
 
-_NEWTONS_PER_POUND = Fraction("4.4482216152605")
+NEWTONS_PER_POUND = Fraction("4.4482216152605")
 _METERS_PER_INCH = 1 / INCHES_PER["m"]
-_PASCALS_PER_PSI = _NEWTONS_PER_POUND / _METERS_PER_INCH**2
+_PASCALS_PER_PSI = NEWTONS_PER_POUND / _METERS_PER_INCH**2
 PSI_IN = {
     "psi": Fraction(1),
     "million psi": Fraction(10**6),
@@ -34,6 +34,16 @@ WEIGHT_IN = {
 
 SHRINKAGE = {row["key"]: row for row in rows("shrinkage.csv")}
 """The rows of shrinkage from green to oven dry, in percent, by their key."""
+
+
+_SOLD = {
+    "red_oak_commercial": "what lumberyards sell as red oak",
+    "oak_northern_red": "this species alone",
+    "white_oak_commercial": "what lumberyards sell as white oak",
+    "oak_white": "this species alone",
+}
+"""Red oaks are sold together, most of them northern red oak, southern ones in the South; white oaks
+likewise (Wood Handbook, chapter 2, from memory). Table 13-5 gives each group as sold one row."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,8 +92,12 @@ class Material:
     weight: Figure | None = None
 
     def label(self, having):
-        """Its name in a list of those that have a figure, marked where that is from memory."""
-        return marked(self.name, getattr(self, having).status)
+        """Its name in a list of those that have a figure, marked where that is from memory.
+
+        Where one wood is there as a species and as what is sold, it says which of them it is.
+        """
+        sold = _SOLD.get(self.key) if having == "movement" else None
+        return marked(f"{self.name}: {sold}" if sold else self.name, getattr(self, having).status)
 
 
 def _figures(table, units=PSI_IN):

@@ -2,16 +2,18 @@
 
 Its own weight, where that is known, lies evenly along it and is carried besides the load.
 
-A cleat along the back carries half of the load. The front half of the board, with the strip along
-its front, carries the other half between the ends, as though it were not tied to the back.
+A strip holds up its own edge and the other one less, a cleat holds up the back: such a shelf bends
+as a plate (`wood.plated_shelf`), and its sag is the largest of its front, its center and its back.
+A plain board bends as a beam. A strip along the back adds nothing where a cleat is.
 """
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from sawside.wood.beam import Beam
-from sawside.wood.boundary import boundary
-from sawside.wood.section import Rectangle, Section
+from sawside.wood.boundary import boundary, near
+from sawside.wood.plated_shelf import plated
+from sawside.wood.section import SHEAR_PART, Rectangle, Section
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +33,8 @@ class Strip:
     """A strip glued along an edge: stiffness in psi, thickness from front to back, height, inches.
 
     `edges` is "front", "back" or "both". It stands on the edge with its top level with the
-    board's, or `under` the board. `weight` is in pounds for each cubic inch, None if not known.
+    board's, or `under` the board. `weight` is in pounds for each cubic inch, None if not known;
+    `slide` is its shear modulus as a part of its stiffness.
     """
 
     stiffness: Fraction
@@ -40,11 +43,16 @@ class Strip:
     edges: str
     under: bool = False
     weight: Fraction | None = None
+    slide: Fraction = SHEAR_PART
 
 
 @dataclass(frozen=True, slots=True)
 class Shelf:
-    """A loaded shelf; stiffness in psi, lengths in inches, `weight` as that of a strip."""
+    """A loaded shelf; stiffness in psi, lengths in inches, `weight` as that of a strip.
+
+    `across` is its stiffness from front to back, `slide` its shear modulus in its own plane, both
+    as parts of its stiffness along it; they matter where strips are glued on.
+    """
 
     stiffness: Fraction
     thickness: Fraction
@@ -57,6 +65,8 @@ class Shelf:
     strip: Strip | None = None
     cleat: bool = False
     weight: Fraction | None = None
+    across: Fraction = Fraction(3, 50)
+    slide: Fraction = SHEAR_PART
 
     def changed(self, **changes):
         """The same shelf with something else about it; strip_height changes the strip."""
@@ -75,23 +85,21 @@ class Shelf:
         return self.load.pounds(self.long, self.depth)
 
     @property
-    def strips(self):
-        """How many strips help to carry what the front carries."""
-        if self.strip is None:
-            return 0
-        return {"front": 1, "back": 0 if self.cleat else 1, "both": 1 if self.cleat else 2}[
-            self.strip.edges
-        ]
+    def glued(self):
+        """The edges along which a strip helps to carry: "front", "back", both or none."""
+        if self.strip is None or not self.strip.height:
+            return ()
+        edges = ("front", "back") if self.strip.edges == "both" else (self.strip.edges,)
+        return tuple(edge for edge in edges if edge == "front" or not self.cleat)
 
     @property
     def section(self):
         """The section that bends: the board, then the strips as one."""
-        half = 2 if self.cleat else 1
-        parts = (Rectangle(self.stiffness, self.depth / half, self.thickness),)
-        if self.strips and self.strip.height:
+        parts = (Rectangle(self.stiffness, self.depth, self.thickness),)
+        if self.glued:
             strip = self.strip
             top = self.thickness if strip.under else Fraction(0)
-            breadth = self.strips * strip.thickness
+            breadth = len(self.glued) * strip.thickness
             parts += (Rectangle(strip.stiffness, breadth, strip.height, top),)
         return Section(parts)
 
@@ -105,24 +113,30 @@ class Shelf:
         )
 
     @property
-    def carried(self):
-        """What the section carries of the load, in pounds."""
-        return self.pounds / 2 if self.cleat else self.pounds
-
-    @property
     def beams(self):
         """The section as a beam under all that it carries; two where its weight lies otherwise."""
         own = sum(self.own_weights)
         if self.spread == "even":
-            return (self._beam("even", self.carried + own),)
-        return self._beam(self.spread, self.carried), self._beam("even", own)
+            return (self._beam("even", self.pounds + own),)
+        return self._beam(self.spread, self.pounds), self._beam("even", own)
 
     def _beam(self, spread, load):
         return Beam(self.supports, spread, self.span, load, self.overhang)
 
     @property
+    def plate(self):
+        """The shelf bent as a plate; None for a plain board, which bends as a beam."""
+        return plated(self) if self.glued or self.cleat else None
+
+    @property
     def drops(self):
-        """Drops of the middle and of the ends below the supports at once, in inches."""
+        """Drops of the middle and of the ends below the supports at once, in inches.
+
+        Of a shelf that bends as a plate there are several of each, from the front to the back.
+        """
+        plate = self.plate
+        if plate:
+            return plate.drops
         section, beams = self.section, self.beams
         stiff = section.bending, section.shear
         return sum(beam.middle(*stiff) for beam in beams), sum(beam.end(*stiff) for beam in beams)
@@ -139,6 +153,9 @@ class Shelf:
     @property
     def stresses(self):
         """The largest bending stress in the board, and in the strip where there is one, in psi."""
+        plate = self.plate
+        if plate:
+            return plate.stresses
         section = self.section
         places = zip(*(beam.moments for beam in self.beams), strict=True)
         moment = max(abs(sum(place)) for place in places)
@@ -157,4 +174,5 @@ class Shelf:
         at_low, at_high = of(low), of(high)
         if (at_low <= 0) == (at_high <= 0):
             return None
-        return boundary(of, low, high)
+        exact = self.strip is None and not self.cleat
+        return boundary(of, low, high) if exact else near(of, low, high)

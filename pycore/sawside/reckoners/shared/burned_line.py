@@ -10,6 +10,7 @@ def start_field(label, easier):
         label,
         help=f"The 1-inch line is usual; the 10-inch or 100 mm line is easier to {easier}.",
         default="1 in",
+        metric="100 mm",
         most="10 ft",
     )
 

@@ -52,13 +52,21 @@ OFFSETS = (
         "Reveal",
         help="What stays in sight of the opening's edge, at each side.",
         default="3/16 in",
+        metric="5 mm",
         most="6 in",
         shown_when=("around", ("opening",)),
     ),
 )
 STOCK = (
     kerf(help="For the stock to buy: measure one in scrap."),
-    length("stick", "Stick length", help="As it is sold.", default="8 ft", least="6 in"),
+    length(
+        "stick",
+        "Stick length",
+        help="As it is sold.",
+        default="8 ft",
+        metric="2400 mm",
+        least="6 in",
+    ),
 )
 STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}
 FIRST_ANSWERS = (

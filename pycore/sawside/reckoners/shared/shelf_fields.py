@@ -13,6 +13,7 @@ from sawside.reckoners.declaration import (
 )
 from sawside.wood.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.materials import Figure, Material
+from sawside.wood.plate_ratios import ratios_of
 from sawside.wood.sag_limits import CREEP, LIMITS, limit, usual_creep
 from sawside.wood.shelf import Load, Shelf, Strip
 
@@ -89,7 +90,9 @@ def _strip_fields(needed, height):
     board = Choice("same", "The same as the board")
     made = material("strip_material", "Strip's material", own=True, default="same", **shown)
     fields = (
-        choice("strip", "Edge strip", edges, help="Glued on all along, so that it bends as one."),
+        choice(
+            "strip", "Edge strip", edges, help="Glued on all along: it holds up its own edge most.",
+        ),
         choice(
             "strip_place", "The strip is",
             {"edge": "On the edge, level with the top", "under": "Under the board"}, **shown,
@@ -100,11 +103,13 @@ def _strip_fields(needed, height):
             help=_OWN, least="0.01", most="40",
         ),
         length(
-            "strip_thickness", "Strip, front to back", default='3/4"', least="1/64 in",
+            "strip_thickness", "Strip, front to back", default='3/4"',
+            metric="18 mm", least="1/64 in",
             most="6 in", **shown,
         ),
         length(
-            "strip_height", "Strip's height", default='1 1/2"', least="1/64 in", most="12 in",
+            "strip_height", "Strip's height", default='1 1/2"',
+            metric="40 mm", least="1/64 in", most="12 in",
             **shown,
         ),
     )  # fmt: skip
@@ -131,7 +136,13 @@ def _judging_fields():
 
 
 THICKNESS = length(
-    "thickness", "Thickness", help="As measured.", default='3/4"', least="1/16 in", most="6 in"
+    "thickness",
+    "Thickness",
+    help="As measured.",
+    default='3/4"',
+    metric="18 mm",
+    least="1/16 in",
+    most="6 in",
 )
 DEPTH = length(
     "depth", "Depth", help="Front to back, the board without a strip on its edge.",
@@ -190,6 +201,7 @@ def case_of(given, **blank):
     board = given.material or _own_material(given.own_stiffness, given.own_strength)
     strip, made_of = _strip_of(given, board, blank.pop("strip_height", None))
     load, told = _load_of(given) if "load" not in blank else (blank.pop("load"), "")
+    across, slide, *_ = ratios_of(board)
     shelf = Shelf(
         **{
             "stiffness": board.stiffness.least,
@@ -203,6 +215,8 @@ def case_of(given, **blank):
             "strip": strip,
             "cleat": given.cleat == "back",
             "weight": _weight_of(board),
+            "across": across,
+            "slide": slide,
         }
         | blank
     )
@@ -232,6 +246,7 @@ def _strip_of(given, board, height):
         given.strip,
         under,
         _weight_of(made_of),
+        ratios_of(made_of)[1],
     )
     return strip, made_of
 
