@@ -88,8 +88,8 @@ def compute(given, show):
     face = _face(given, show, spring, cuts, edges)
     words = _words(spring, cuts, edges, show)
     reach = (None, None) if spring.width is None else (
-        (show.text(spring.drop), _role(given, "drop")),
-        (show.text(spring.projection), _role(given, "projection")),
+        (show.brief(spring.drop), _role(given, "drop")),
+        (show.brief(spring.projection), _role(given, "projection")),
     )  # fmt: skip
     short = edges.values() if edges else ()
     return Reckoning(
@@ -155,13 +155,13 @@ def _role(given, leg):
 def _face(given, show, spring, cuts, edges):
     texts = [
         (
-            f"{EDGES[edge]} {show.text(edges[edge])}" if edges else EDGES[edge],
+            f"{EDGES[edge]} {show.brief(edges[edge])}" if edges else EDGES[edge],
             "given" if edges and given.measured_on == edge else "answer",
         )
         for edge in ("top", "bottom")
     ]
     ends = [(float(nearby(cut.ratio)) if cut else 0, end_text(cut)) for cut in cuts]
-    width = "" if spring.width is None else f"{show.text(spring.width)} wide"
+    width = "" if spring.width is None else f"{show.brief(spring.width)} wide"
     return "face", texts, ends, width
 
 
@@ -170,7 +170,7 @@ def _words(spring, cuts, edges, show):
         f"the {side} end {f'cut for an {cut.kind} corner at {end_text(cut)}' if cut else 'square'}"
         for side, cut in zip(_SIDES, cuts, strict=True)
     )
-    long = "".join(f" The {EDGES[edge]} is {show.text(edges[edge])}." for edge in edges or ())
+    long = "".join(f" The {EDGES[edge]} is {show.brief(edges[edge])}." for edge in edges or ())
     return (
         f"A molding leans out from the wall by {spring_text(spring)} and meets the ceiling with "
         f"its top edge. Its face as seen in the room: {ends}.{long}"

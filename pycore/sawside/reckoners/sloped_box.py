@@ -84,8 +84,8 @@ def compute(given, show):
             float(nearby(lean.degrees)),
             (
                 f"slope {angle_text(lean.degrees, 2)}",
-                show.text(given.height),
-                f"face {show.text(slant)}",
+                show.brief(given.height),
+                f"face {show.brief(slant)}",
                 wide == "top",
             ),
             face,
@@ -148,18 +148,18 @@ def _end_text(miter, tilt):
 def _face(given, show, side, miter, tilt, slant, adds):
     roles = {given.size_at: "given", OTHER[given.size_at]: "answer"}
     texts = [
-        (f"{edge} {show.text(getattr(side, edge))}", roles[edge]) for edge in ("top", "bottom")
+        (f"{edge} {show.brief(getattr(side, edge))}", roles[edge]) for edge in ("top", "bottom")
     ]
     ratio = float(nearby(adds / slant)) * (1 if given.wide == "top" else -1)
     ends = [(ratio, _end_text(miter, tilt))] * 2
-    return side.name.lower(), texts, ends, f"{show.text(slant)} wide"
+    return side.name.lower(), texts, ends, f"{show.brief(slant)} wide"
 
 
 def _words(given, show, side, lean, slant, miter, tilt):
     return (
         f"A side leans {angle_text(lean.degrees, 2)} from upright, the {given.wide} of the box the "
-        f"wider. Outside face of {side.name.lower()}: {show.text(side.top)} long at the top, "
-        f"{show.text(side.bottom)} at the bottom, {show.text(slant)} wide; both ends at "
+        f"wider. Outside face of {side.name.lower()}: {show.brief(side.top)} long at the top, "
+        f"{show.brief(side.bottom)} at the bottom, {show.brief(slant)} wide; both ends at "
         f"{_end_text(miter, tilt)}."
     )
 
