@@ -61,7 +61,8 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     /** `was` is the entry as it was when its correction was begun. */
     async change(act, { undoable = true, was } = {}) {
       const answer = await projects.change(act, { of: here.of, was });
-      if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: this.undo } : null);
+      if (answer.ok)
+        app.notice(answer.said, undoable ? { label: "Undo", run: () => this.undoStep(answer.step) } : null);
       else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
       return answer;
     },
@@ -73,6 +74,7 @@ export function shell({ state, ask, projects, tally, settings, photos }) {
     },
     changeBy: (message) => projects.changeBy(message, here.of),
     undo: () => told(projects.undo(here.of)),
+    undoStep: (step) => told(projects.undoStep(step, here.of)),
     redo: () => told(projects.redo(here.of)),
   });
 

@@ -1,6 +1,7 @@
-import { again, back, done, last } from "./history.js";
+import { actOf, again, back, done } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
+import { oneStep } from "./one-step.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
 
@@ -69,7 +70,8 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
   async function worked(latest, wanted) {
     const act = typeof wanted === "function" ? wanted(latest.document) : wanted;
     if ("ok" in act) return act;
-    return act.document ? replaced(latest, act) : ask({ do: "change", document: latest.document, act: dated(act) });
+    if (act.document) return replaced(latest, act);
+    return { ...(await ask({ do: "change", document: latest.document, act: dated(act) })), did: act.act };
   }
 
   /** Drafts belong to a document: they stay with the old one, and come back with it. */
@@ -83,7 +85,12 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     judged: [],
   });
 
-  const stepped = async (latest, steps) => (steps.length ? worked(latest, last(steps)) : NOTHING_LEFT);
+  const stepped = async (latest, steps) => (steps.length ? worked(latest, actOf(steps.at(-1))) : NOTHING_LEFT);
+
+  async function steppedOne(latest, id) {
+    const step = oneStep(latest.undo, id);
+    return step.error ? step : worked(latest, actOf(step));
+  }
 
   /**
    * @param {(latest: object) => Promise<object>} work from the latest record to the core's answer
@@ -112,12 +119,12 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
       const changed = { ...worked, said: history.said(latest, worked) };
       if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
       const { document, documentId = latest.documentId } = changed;
-      const record = { ...latest, document, documentId, ...history.kept(latest, changed.undo, changed.said) };
+      const record = { ...latest, document, documentId, ...history.kept(latest, changed) };
       const kept = await database.keepProject(record);
       if (!kept) continue;
       channel.postMessage({ id: kept.id });
       await view(kept);
-      return changed;
+      return { ...changed, step: kept.revision };
     }
   }
 
@@ -150,7 +157,9 @@ export function projectKeeper({ database, state, ask, accept, dropped }) {
     change: (act, { of, was } = {}) => safely(() => make((latest) => worked(latest, act), { of, was })),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
     changeBy: (message, of) => safely(() => make(({ document }) => ask(message(document)), { of })),
-    undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back, of })),
+    undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back(), of })),
+    /** Takes back one step and nothing else: the `step` of the answer to a change, whatever was done after it. */
+    undoStep: (step, of) => safely(() => make((latest) => steppedOne(latest, step), { history: back(step), of })),
     redo: (of) => safely(() => make((latest) => stepped(latest, latest.redo), { history: again, of })),
     open: (id) => safely(() => open(id)),
     begin: (name) => safely(async () => addNew(await begun(name))),

@@ -22,7 +22,7 @@ from sawside.reckoners.declaration import (
     choice,
     length,
 )
-from sawside.reckoners.shared.compound_saw import OTHER, TILTS
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS, steps
 from sawside.reckoners.shared.corner_field import corner_field, past_lines
 from sawside.reckoners.shared.crown_cuts import (
     EDGES,
@@ -191,6 +191,7 @@ def _part(spring, cuts, edges, whole, drawn):
             f"{angle_text(cut.miter, 2)}, tilted {angle_text(cut.tilt, 2)}",
             cut.miter,
             cut.tilt,
+            steps=steps(cut.laid, cut.miter, cut.tilt),
         )
         if cut
         else End("square", "0°")

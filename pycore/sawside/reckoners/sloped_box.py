@@ -26,7 +26,7 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
-from sawside.reckoners.shared.compound_saw import OTHER, TILTS, lay, told
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS, lay, steps, told
 from sawside.reckoners.shared.sloped_sides import check, lean_of, sides_of
 from sawside.wood.saw import cautions_at_the_saw
 
@@ -54,10 +54,8 @@ def compute(given, show):
     blanks = [(each.name, _ample(show, max(each.top, each.bottom) + more)) for each in sides]
     width = _ample(show, slant + given.thickness * out / given.height)
     wide = given.wide
-    ends = [
-        told(lay(end, wide == "top", not butt, given.tilts, wide), miter, tilt, _EDGES)
-        for end in ("left", "right")
-    ]
+    laid = [lay(end, wide == "top", not butt, given.tilts, wide) for end in ("left", "right")]
+    ends = [told(each, miter, tilt, _EDGES) for each in laid]
     face = _face(given, show, sides[0], miter, tilt, slant, adds)
     words = _words(given, show, sides[0], lean, slant, miter, tilt)
     return Reckoning(
@@ -92,7 +90,7 @@ def compute(given, show):
         ),
         cautions=(*cautions_at_the_saw(*(min(s.top, s.bottom) for s in sides)), *_CLAMP),
         parts=tuple(
-            _part(given, show, side, blank[1], width, miter, tilt, slant, lean, adds)
+            _part(given, show, side, blank[1], width, miter, tilt, slant, lean, adds, laid)
             for side, blank in zip(sides, blanks, strict=True)
         ),
     )
@@ -164,11 +162,13 @@ def _words(given, show, side, lean, slant, miter, tilt):
     )
 
 
-def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds):
-    cut = (
-        End("compound miter", f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}", miter, tilt)
+def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds, laid):
+    text = f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}"
+    left, right = (
+        End("compound miter", text, miter, tilt, steps=steps(each, miter, tilt))
         if sign(miter)
         else End("edge miter" if sign(tilt) else "square", angle_text(tilt, 2), tilted=tilt)
+        for each in laid
     )
     face = _face(given, show, side, miter, tilt, slant, adds)
     long, short = (side.top, side.bottom) if given.wide == "top" else (side.bottom, side.top)
@@ -179,8 +179,8 @@ def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds):
         length=blank,
         width=width,
         thickness=given.thickness,
-        left=cut,
-        right=cut,
+        left=left,
+        right=right,
         long_side=long,
         short_side=short,
         drawing=face_view(_words(given, show, side, lean, slant, miter, tilt), face),
