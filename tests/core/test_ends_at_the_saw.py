@@ -58,9 +58,11 @@ def test_a_compound_end_says_which_way_saw_and_blade_go_and_which_edge_is_at_the
         for end, sentence in sentences.items():
             laid = TOLD.search(sentence)
             assert part["ends"][end]["at_the_saw"] == [
-                f"turned {laid['turn']} {laid['miter']}",
-                f"tilted {laid['tilt']} {laid['bevel']}",
-                f"face up, {laid['edge']} edge to fence",
+                f"turned {laid['turn']}",
+                laid["miter"],
+                f"tilted {laid['tilt']}",
+                laid["bevel"],
+                f"{laid['edge']} edge to fence",
             ]
 
 

@@ -23,7 +23,7 @@ export function measured(shapes, drawn, width) {
   const texts = shapes.map(
     (shape) =>
       shape.text && {
-        words: unbroken(shape.text),
+        words: shape.text,
         look: LOOK[shape.kind](shape),
         group: GROUP[shape.kind]?.(shape) ?? null,
       },
@@ -43,7 +43,7 @@ function sized(text, node, width, write) {
   const size = Number.parseFloat(getComputedStyle(node).fontSize);
   const whole = node.getComputedTextLength();
   const wide = (words) => write(words).getComputedTextLength();
-  const lines = whole > width ? broken(text.words, whole, width, wide) : [text.words];
+  const lines = whole > width ? broken(unbroken(text.words), whole, width, wide) : [text.words];
   const across = lines.length === 1 ? whole : Math.max(...lines.map(wide));
   return { ...text, lines, size, half: [across / 2, (size * (LETTERS + LINE * (lines.length - 1))) / 2] };
 }

@@ -152,7 +152,7 @@ def _end_of(given, show, side):
         f"{show.number(chamfer)} from the face and {show.number(chamfer)} × tan "
         f"{show.pure(given.chamfer_angle)}°{show.equals(deep)} from the end"
     )
-    note = f"square, chamfered {show.brief(chamfer)}"
+    note = f"square, chamfered {show.text(chamfer)}"
     return _End(neighbor, EdgeCut(none, -chamfer, note, deep), line)
 
 
