@@ -132,7 +132,7 @@ def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, s
     opened.get_by_role("button", name="Close the message").tap()
     check_in_sight(opened)
     for end in ("Left", "Right"):
-        steps = opened.locator(".ends > div", has_text=end).locator("dd").all_text_contents()
+        steps = opened.locator(".ends > div", has_text=f"{end}:").locator("dd").all_text_contents()
         assert [step for step in steps if "°" not in step] == [
             "turned right", "tilted left", "top edge to fence",
         ]  # fmt: skip

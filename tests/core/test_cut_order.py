@@ -170,9 +170,10 @@ def test_no_order_brings_the_second_layer_of_a_molding_before_the_first(order):
     layers = [key.split("_")[1] for key in keys if key.startswith("layer")]
     assert layers == ["1"] * 3 + ["2"] * 3
     assert keys.count("piece") == 2
-    later = [group["said"] for group in groups if group["pieces"][0]["part"].startswith("layer_2")]
     if order != "part":
-        assert all(said.endswith("; fit layer 1 first") for said in later)
+        later = [each for each in groups if each["pieces"][0]["part"].startswith("layer_2")]
+        assert {each["waits"] for each in later} == {"fit layer 1 first"}
+        assert all(each["said"].endswith("; fit layer 1 first") for each in later)
 
 
 def said_by_stop(document):

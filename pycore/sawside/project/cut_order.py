@@ -83,6 +83,7 @@ def _group(name, group):
     return {
         "setting": None,
         "said": f"{name}: {_cuts(group)}",
+        "waits": "",
         "left": left,
         "pieces": [piece.where for piece in group],
     }
@@ -98,7 +99,8 @@ def _waiting(told, group):
     """A group, with what has to be fitted before it is cut."""
     layer = _layer(group[0])
     if layer > 1 and told["left"]:
-        told["said"] += f"; fit layer {layer - 1} first"
+        told["waits"] = f"fit layer {layer - 1} first"
+        told["said"] += f"; {told['waits']}"
     return told
 
 
