@@ -11,7 +11,7 @@ from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 _WIDE = 316
 _LONG, _HIGH = 200, 72
 _MOST_SHIFT, _LEAST_SHIFT = 50, 14
-_FACE_HIGH = _HIGH + 140
+_FACE_HIGH = _HIGH + 148
 
 
 @later
@@ -27,7 +27,7 @@ def face_shapes(name, edges, ends, width, top=0.0):
     ends: how far the top edge goes beyond the bottom one, as a part of the width of the face.
     """
     left, right = (_shift(each) for each, _ in ends)
-    start, high = (_WIDE - _LONG) / 2, top + 66
+    start, high = (_WIDE - _LONG) / 2, top + 74
     low, end = high + _HIGH, start + _LONG
     corners = [(start - left, high), (end + right, high), (end, low), (start, low)]
     (upper, upper_role), (lower, lower_role) = edges
