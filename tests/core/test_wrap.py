@@ -195,7 +195,7 @@ def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side()
     assert wall["length"]["text"] == "15″"
     items = {item["label"]: item["text"] for item in said["by_key"]["pieces"]["items"]}
     assert items["1. Left wall, tip to tip"] == "15″"
-    assert "15″ from tip to tip" in str(wall["drawing"])
+    assert "tip to tip 15″" in str(wall["drawing"])
 
 
 def test_stock_is_the_long_sides_and_the_kerfs():
