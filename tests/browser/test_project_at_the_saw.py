@@ -6,6 +6,7 @@ What the browser has of the device (a wake lock, voices) is replaced at its boun
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
+from tests.browser.in_project import keep_reading
 from tests.browser.start_support import eventually
 
 BOUNDARY = """
@@ -158,3 +159,21 @@ def test_an_evening_at_the_saw(page):
     open_place(page, "At the saw")
     page.get_by_text("Short rail: 1 cut").wait_for()
     assert page.locator("body").get_attribute("data-light") == "sun"
+
+
+def test_undo_at_the_saw_takes_back_what_was_done_at_the_saw_only(page):
+    keep_rail(page, "Top rail", "31 5/8")
+    open_place(page, "At the saw")
+    undo = page.locator("#place").get_by_role("button", name="Undo", exact=True)
+    page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
+    assert undo.is_disabled()
+    tap(page, "Cut one")
+    page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_place(page, "At the saw")
+    undo.tap()
+    page.locator("#notices").get_by_text("Took back: Cut one Top rail.").wait_for()
+    page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
+    assert undo.is_disabled()
+    open_place(page, "Project")
+    page.get_by_text("Alcove width", exact=True).wait_for()

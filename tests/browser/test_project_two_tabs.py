@@ -4,7 +4,7 @@ from playwright.sync_api import expect
 
 from tests.browser.conftest import PATIENCE
 from tests.browser.hand import choose, keep_as, open_place, type_into
-from tests.browser.in_project import fill_linked_rail, keep_reading, open_entry
+from tests.browser.in_project import fill_linked_rail, keep_reading, open_entry, type_reading
 from tests.browser.start_support import eventually
 
 MEANWHILE = "Kerf was changed in another tab meanwhile: it is 5/32 there."
@@ -103,6 +103,39 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     assert kept_labels(two).get("rows") == "8"
     put(one, "Stickers down", "4")
     eventually(lambda: kept_labels(two).get("rows") == "4")
+
+
+def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, server):
+    context = phone(service_workers="block")
+    one = context.pages[0]
+    one.goto(server.address)
+    keep_reading(one, "Alcove width", "37 9/16")
+    two = context.new_page()
+    two.goto(server.address)
+    type_reading(two, "24 1/8")
+    type_reading(one, "80 1/4")
+    keep_as(one, "Alcove height")
+    keep_as(two, "Alcove depth")
+    said = one.locator("#notices .notice")
+    said.get_by_role("button", name="Undo").tap()
+    said.get_by_text("Took back: Kept Alcove height.").wait_for()
+    for tab in (one, two):
+        open_place(tab, "Project")
+        tab.get_by_text("Alcove depth", exact=True).wait_for()
+        tab.get_by_text("Alcove width", exact=True).wait_for()
+        tab.get_by_text("Alcove height", exact=True).wait_for(state="detached")
+
+    open_place(two, "At the saw")
+    fill_linked_rail(one)
+    one.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(one, "Top rail")
+    two.get_by_role("button", name="Cut one").tap()
+    two.get_by_text("all cut").wait_for()
+    said.get_by_role("button", name="Undo").tap()
+    said.get_by_text("Can’t undo this by itself: Kept Top rail.").wait_for()
+    two.get_by_text("all cut").wait_for()
+    open_place(one, "At the saw")
+    one.get_by_text("all cut").wait_for()
 
 
 def kept_labels(page):

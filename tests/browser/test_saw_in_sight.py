@@ -122,6 +122,27 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".piece-wrong").wait_for(state="detached")
 
 
+def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, server):
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(f"{server.address}#work-out/crown")
+    opened.get_by_role("button", name="Show the example").tap()
+    opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(opened, "Crown of the cabinet")
+    open_place(opened, "At the saw")
+    opened.get_by_role("button", name="Close the message").tap()
+    check_in_sight(opened)
+    for end in ("Left", "Right"):
+        steps = opened.locator(".ends > div", has_text=f"{end}:").locator("dd").all_text_contents()
+        assert [step for step in steps if "°" not in step] == [
+            "turned right", "tilted left", "top edge to fence",
+        ]  # fmt: skip
+    figures = opened.locator(".ends dd:not(.end-way)").evaluate_all(
+        "(all) => all.map((each) => parseFloat(getComputedStyle(each).fontSize))"
+    )
+    assert len(figures) == 4
+    assert min(figures) >= 28
+
+
 def test_whatever_is_pressed_beside_the_saw_is_large_enough_for_a_thick_glove(page):
     def check():
         assert in_page(page, "sawsideSmallTargets", 72) == []

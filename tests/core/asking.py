@@ -24,6 +24,11 @@ def errors(said):
     return {error["field"]: error for error in (said["error"], *said.get("more", ()))}
 
 
+def as_drawn(value):
+    """A length of an answer as a drawing has it: no small print there says that it was rounded."""
+    return value["text"] if value["direction"] == "exact" else f"≈ {value['text']}"
+
+
 def exact(value):
     """The exact inches of an answer."""
     return Fraction(value["exact"])

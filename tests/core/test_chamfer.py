@@ -3,7 +3,7 @@
 from math import cos, radians, sin
 
 import pytest
-from asking import ask, errors, reckon
+from asking import as_drawn, ask, errors, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -74,9 +74,9 @@ def test_the_drawing_tells_all_three_measures_in_its_box(known, turn):
     left, top, right, bottom = said["drawing"]["box"]
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     by_key = said["by_key"]
-    for text in (by_key["face"]["text"], by_key["edge"]["text"]):
+    for text in (as_drawn(by_key["face"]), as_drawn(by_key["edge"])):
         assert text in texts
-    assert f"chamfer {by_key['width']['text']}" in texts
+    assert f"chamfer {as_drawn(by_key['width'])}" in texts
     for shape in said["drawing"]["shapes"]:
         for x, y in shape.get("points", []):
             assert left <= x <= right

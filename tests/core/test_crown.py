@@ -5,7 +5,7 @@ import re
 
 import numpy as np
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from at_the_saw import LAID
 from exactly import exactly
 from hypothesis import given, settings
@@ -220,7 +220,7 @@ def test_the_drawing_stays_in_its_box_and_tells_the_edges(values):
                 assert top <= y <= bottom
         texts = " ".join(shape.get("text", "") for shape in drawing["shapes"])
         for edge in ("top", "bottom"):
-            long = f" {said['by_key'][edge]['text']}" if "measured" in values else ""
+            long = f" {as_drawn(said['by_key'][edge])}" if "measured" in values else ""
             assert f"{edge} edge{long}" in texts
     assert f"spring {said['by_key']['spring']['hundredth']}" in " ".join(
         shape.get("text", "") for shape in said["drawing"]["shapes"]

@@ -6,6 +6,7 @@ By hand, with the usual kerf of 1/8: 30 + 30 + 12 and two kerfs between them are
 from fractions import Fraction
 
 import pytest
+from asking import reckon
 from hypothesis import given
 from hypothesis import strategies as st
 from projects import acts, ask, begun, changed, view
@@ -150,3 +151,52 @@ def test_slanting_cuts_take_more_than_the_blade_is_wide_so_that_it_is_the_least(
     rails = [by_hand(name, "30", end="45", about=OAK) for name in ("Top rail", "Low rail")]
     (said, _), *_ = boards(acts(begun(), *rails))
     assert said == "White oak, 2 1/4″ × 3/4″: 2 cuts, at least 60 1/8″ end to end with kerfs"
+
+
+MOLDING = ("keep_line", {"name": "Molding", "reckoner": "wrap", "values": {
+    "width": "36 7/8", "left_depth": "15 1/4", "right_depth": "15 1/4",
+    "layers": [{"projection": "3/4"}, {"projection": "1/2"}],
+}})  # fmt: skip
+
+
+@pytest.mark.parametrize("order", ["set-up", "board", "part"])
+def test_no_order_brings_the_second_layer_of_a_molding_before_the_first(order):
+    """The question itself says: one layer after the other, fit it before the next is cut."""
+    document = acts(begun(), MOLDING, by_hand("Stile", "45"), by_hand("Rail", "12"))
+    advice = [each["text"] for each in reckon("wrap", **MOLDING[1]["values"])["answers"]]
+    assert any("fit it before the next is cut" in each for each in advice)
+    groups = view(document, order=order)["cuts"]["groups"]
+    keys = [each["part"] for group in groups for each in group["pieces"]]
+    layers = [key.split("_")[1] for key in keys if key.startswith("layer")]
+    assert layers == ["1"] * 3 + ["2"] * 3
+    assert keys.count("piece") == 2
+    if order != "part":
+        later = [each for each in groups if each["pieces"][0]["part"].startswith("layer_2")]
+        assert {each["waits"] for each in later} == {"fit layer 1 first"}
+        assert all(each["said"].endswith("; fit layer 1 first") for each in later)
+
+
+def said_by_stop(document):
+    """What is said of each stop."""
+    return [group["said"] for group in view(document)["cuts"]["groups"]]
+
+
+def test_a_piece_judged_wrong_does_not_stand_beside_all_cut():
+    """Cut at 30, then asked for at 31: 1 too short; at 29: 1 can be cut down."""
+    document = acts(begun(), ("keep_reading", {"name": "Alcove", "text": "30"}),
+                    by_hand("Rail", "Alcove"), by_hand("Stile", "12"))  # fmt: skip
+    for line in ("2", "3"):
+        document = changed(document, "cut", id=line, part="piece", by=1)
+    assert said_by_stop(document) == ["Stop at 30″: all cut", "Stop at 12″: all cut"]
+    longer = changed(document, "correct", id="1", text="31")
+    assert said_by_stop(longer) == ["Stop at 31″: 1 too short", "Stop at 12″: all cut"]
+    shorter = changed(document, "correct", id="1", text="29")
+    assert said_by_stop(shorter) == ["Stop at 29″: 1 to cut down", "Stop at 12″: all cut"]
+
+
+def test_what_is_left_is_told_beside_what_is_wrong():
+    document = acts(begun(), ("keep_reading", {"name": "Alcove", "text": "30"}),
+                    by_hand("Rail", "Alcove", count="3"))  # fmt: skip
+    document = changed(document, "cut", id="2", part="piece", by=1)
+    document = changed(document, "correct", id="1", text="31")
+    assert said_by_stop(document) == ["Stop at 31″: 2 cuts, 1 too short"]

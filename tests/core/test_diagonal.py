@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import mpmath
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -59,5 +59,5 @@ def test_the_drawing_tells_both_sides_and_the_diagonal(width, height):
     left, top, right, bottom = drawn["box"]
     assert 0.9 <= (right - left) / (bottom - top) <= 3.5
     texts = {shape["text"] for shape in drawn["shapes"] if "text" in shape}
-    assert texts == {said["answers"][0]["text"], f"{width}″", f"{height}″"}
+    assert texts == {as_drawn(said["answers"][0]), f"{width}″", f"{height}″"}
     assert len([each for each in drawn["shapes"] if each.get("role") == "center"]) == 2

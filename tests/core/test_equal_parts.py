@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -145,7 +145,7 @@ def test_the_drawing_shows_the_part_and_keeps_its_texts_apart(parts, kind):
     left, top, right, bottom = drawn["box"]
     assert 1 <= (right - left) / (bottom - top) <= 3
     texts = [each["text"] for each in drawn["shapes"] if each["kind"] == "dimension"]
-    assert texts == [said["answers"][0]["text"], "96″"]
+    assert texts == [as_drawn(said["answers"][0]), "96″"]
     above = [each for each in drawn["shapes"] if each["kind"] == "label" and each["at"][1] < 0]
     letter = (right - left) / 328 * 7
     for one in above:
@@ -154,4 +154,5 @@ def test_the_drawing_shows_the_part_and_keeps_its_texts_apart(parts, kind):
                 room = letter * (len(one["text"]) + len(other["text"])) / 2
                 assert abs(one["at"][0] - other["at"][0]) >= room
     assert 1 <= len(above) <= 10
+    assert "0" in [each["text"] for each in above]
     assert len([each for each in drawn["shapes"] if each["kind"] == "polygon"]) <= 60

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import mpmath
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from brute_shelves import THICK
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -199,5 +199,5 @@ def test_a_percent_may_have_a_fraction():
 def test_the_drawing_tells_every_opening_and_mark():
     said = reckon(KEY, height="41 1/4", shelf_count="2", thickness="23/32", by="step", step="1 1/2")
     texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
-    shown = {item["text"] for item in said["by_key"]["marks"]["items"]}
-    assert shown | {said["by_key"]["lowest"]["text"], said["by_key"]["highest"]["text"]} <= texts
+    shown = [*said["by_key"]["marks"]["items"], said["by_key"]["lowest"], said["by_key"]["highest"]]
+    assert {as_drawn(each) for each in shown} <= texts

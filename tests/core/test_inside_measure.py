@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -95,5 +95,5 @@ def test_the_drawing_tells_the_opening_and_what_was_measured(way, display):
     points = [point for shape in drawn["shapes"] for point in shape.get("points", [])]
     assert all(left <= x <= right and top <= y <= bottom for x, y in points)
     answers = [shape["text"] for shape in drawn["shapes"] if shape.get("role") == "answer"]
-    assert answers == [said["answers"][0]["text"]]
+    assert answers == [as_drawn(said["answers"][0])]
     assert said["answers"][0]["text"] in drawn["words"]

@@ -1,7 +1,7 @@
 """A mitered piece is drawn as it lies, with its sides and both its cuts."""
 
 import pytest
-from asking import reckon
+from asking import as_drawn, reckon
 
 
 @pytest.mark.parametrize("width", ["1/8", "3/4", "2 1/4", "24"])
@@ -22,8 +22,8 @@ def test_the_drawing_stays_in_its_box_and_legible(width, known, angle):
     texts = [shape["text"] for shape in drawing["shapes"] if shape["kind"] == "dimension"]
     by_key = said["by_key"]
     assert texts == [
-        f"long side {by_key['long_side']['text']}",
-        f"short side {by_key['short_side']['text']}",
+        f"long side {as_drawn(by_key['long_side'])}",
+        f"short side {as_drawn(by_key['short_side'])}",
     ]
 
 

@@ -3,6 +3,8 @@
 from fractions import Fraction
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from projects import acts, begun, change, changed, view
 
 from sawside.reckoners import RECKONERS
@@ -116,3 +118,66 @@ def test_no_reading_moved_up_or_down_ends_in_an_error_inside(key, field, text):
         assert said["ok"] or said["error"]["kind"] != "internal", (said, by)
         if said["ok"]:
             check_mended(said["document"])
+
+
+def told_of(first, second, *kept):
+    """What follows when the reading Alcove is corrected from `first` to `second`, by name."""
+    document = acts(begun(), ("keep_reading", {"name": "Alcove", "text": first}), *kept)
+    said = change(document, "correct", id="1", text=second)
+    assert said["ok"], said
+    return {each["name"]: each for each in said["follows"]}
+
+
+CASE = ("keep_reading", {"name": "Case", "text": "Alcove + 0"})
+
+
+def test_a_change_below_a_mark_is_told_on_finer_marks_on_both_sides():
+    """48 and 48 1/64 are both 48 on sixteenths."""
+    case = told_of("48", "48 1/64", CASE)["Case"]
+    assert (case["before"]["text"], case["after"]["text"]) == ("48″", "48 1/64″")
+    assert case["difference"]["text"] == "1/64″"
+
+
+def test_what_nobody_can_see_on_the_finest_marks_is_left_out():
+    assert told_of("48", "48.001", CASE) == {}
+
+
+def plain(text):
+    """A text without the sign that it was rounded."""
+    return text.replace("≈ ", "")
+
+
+BY = st.sampled_from([Fraction(each, 256) for each in (1, 3, 4, 16, 64, 999)])
+SIXTY_FOURTHS = st.integers(30 * 64, 60 * 64)
+LINES = st.sampled_from([
+    ("mitered_length", {"known": "Alcove", "width": "2 1/4"}),
+    ("mitered_length", {"known": "Alcove", "width": "2 1/4", "left_end": "other",
+                        "left_angle": "37", "right_end": "square"}),
+    ("equal_parts", {"whole": "Alcove", "parts": "7"}),
+    ("equal_shelf_spacing", {"height": "Alcove", "shelf_count": "4", "thickness": "23/32"}),
+    ("diagonal", {"width": "Alcove", "height": "12"}),
+    ("crown", CROWN | {"drop": "Alcove ÷ 20", "measured": "Alcove"}),
+    ("edge_strip", {"panel": "Alcove", "thickness": "11/16"}),
+    ("three_four_five", {"along": "Alcove", "across": "80"}),
+])  # fmt: skip
+
+
+@given(LINES, SIXTY_FOURTHS, BY)
+@settings(max_examples=150)
+def test_no_number_is_told_to_change_into_itself(line, first, by):
+    reckoner, values = line
+    kept = ("keep_line", {"name": "Line", "reckoner": reckoner, "values": values})
+    first = Fraction(first, 64)
+    begin = acts(begun(), ("keep_reading", {"name": "Alcove", "text": f"{first}"}))
+    said = change(changed(begin, kept[0], **kept[1]), "correct", id="1", text=f"{first + by}")
+    assert said["ok"], said
+    for each in said["follows"]:
+        if each["difference"]:
+            assert plain(each["before"]["text"]) != plain(each["after"]["text"])
+            assert any(digit in each["difference"]["text"] for digit in "123456789")
+        else:
+            alike = plain(each["before"]["text"]) == plain(each["after"]["text"])
+            assert each["others"] or not alike
+        for other in each["others"]:
+            assert plain(other["before"]) != plain(other["after"])
+            assert not other["difference"] or any(d in other["difference"] for d in "123456789")

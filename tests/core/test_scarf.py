@@ -5,7 +5,7 @@ from itertools import pairwise
 from math import radians, tan
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -145,5 +145,5 @@ def test_the_drawing_stays_in_its_box_and_tells_the_joints(cut, long):
                 assert top <= y <= bottom
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     for item in said["by_key"]["joints"]["items"][:4]:
-        assert item["text"] in texts
+        assert as_drawn(item) in texts
         assert item["text"] in said["drawing"]["words"]

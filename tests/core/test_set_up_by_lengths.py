@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import mpmath
 import pytest
-from asking import ask, errors, reckon
+from asking import as_drawn, ask, errors, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -78,7 +78,7 @@ def test_what_can_not_be_laid_out_is_refused_by_its_field(values, field):
 def test_the_drawing_tells_run_and_rise(angle):
     said = reckon("set_up_by_lengths", angle=angle)
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
-    assert f"rise {said['by_key']['rise']['text']}" in texts
+    assert f"rise {as_drawn(said['by_key']['rise'])}" in texts
     assert "run 12″" in texts
     left, top, right, bottom = said["drawing"]["box"]
     assert 0.3 <= (right - left) / (bottom - top) <= 5

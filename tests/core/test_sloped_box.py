@@ -5,7 +5,7 @@ from fractions import Fraction
 from math import asin, atan, cos, degrees, radians, sin, tan
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from at_the_saw import UP
 from exactly import exactly
 from solid import faces_meet, rotation, translation
@@ -128,4 +128,4 @@ def test_the_drawing_stays_in_its_box_and_tells_the_edges(values):
                 assert top <= y <= bottom
     texts = " ".join(shape.get("text", "") for shape in said["drawing"]["shapes"])
     for edge in ("top", "bottom"):
-        assert f"{edge} {said['by_key'][edge]['items'][0]['text']}" in texts
+        assert f"{edge} {as_drawn(said['by_key'][edge]['items'][0])}" in texts

@@ -4,7 +4,7 @@ from fractions import Fraction
 from itertools import product
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -195,7 +195,7 @@ def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side()
     assert wall["length"]["text"] == "15″"
     items = {item["label"]: item["text"] for item in said["by_key"]["pieces"]["items"]}
     assert items["1. Left wall, tip to tip"] == "15″"
-    assert "15″ from tip to tip" in str(wall["drawing"])
+    assert "tip to tip 15″" in str(wall["drawing"])
 
 
 def test_stock_is_the_long_sides_and_the_kerfs():
@@ -298,6 +298,6 @@ def test_every_drawing_stays_in_its_box_and_tells_both_sides(where, ending, coun
 def test_the_plan_tells_the_measured_corners_and_the_outermost_front():
     said = reckon("wrap", **wrap(left_corner="90.5", right_corner="89", layers=stack("3/4", "1/2")))
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
-    front = parts(said)["layer_2_front"]["long_side"]["text"]
-    for text in ("90.5°", "89°", "front 36 7/8″", f"outermost face {front}", "layer 2"):
+    front = parts(said)["layer_2_front"]["long_side"]
+    for text in ("90.5°", "89°", "front 36 7/8″", f"outermost face {as_drawn(front)}", "layer 2"):
         assert text in texts

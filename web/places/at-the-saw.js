@@ -1,5 +1,6 @@
 import { isUnkept } from "../store/draft.js";
 import { isOldPicture } from "../store/old-picture.js";
+import { lastAtTheSaw } from "../store/one-step.js";
 import { element } from "../widgets/element.js";
 import { piece } from "../widgets/pieces.js";
 import { besideTheSaw } from "./beside-the-saw.js";
@@ -67,6 +68,7 @@ export function atTheSaw(app) {
       // Whether a piece or a blank is spoiled is to be read, not guessed.
       return more.act === "spoil" ? app.change(whole, { undoable: false }) : app.quietly(app.tryChange(whole));
     };
+    const undoable = lastAtTheSaw(record?.undo ?? []);
     const focused = document.activeElement?.dataset.key;
     body.replaceChildren(
       piece({
@@ -84,7 +86,7 @@ export function atTheSaw(app) {
         back: go(pieces[at - 1]),
         next: go(pieces[at + 1]),
         following: go(following),
-        undo: record?.undo.length ? () => app.undo() : null,
+        undo: undoable === null ? null : () => app.undoStep(undoable),
       }),
     );
     if (!isOldPicture(app.state.get())) speak(each);

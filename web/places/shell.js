@@ -66,7 +66,8 @@ export function shell({ state, ask, projects, tally, entering, settings, photos 
     /** `was` is the entry as it was when its correction was begun, `pictures` the photos that the act brings. */
     async change(act, { undoable = true, ...how } = {}) {
       const answer = await projects.change(act, { ...how, of: here.of });
-      if (answer.ok) app.notice(answer.said, undoable ? { label: "Undo", run: this.undo } : null);
+      if (answer.ok)
+        app.notice(answer.said, undoable ? { label: "Undo", run: () => this.undoStep(answer.step) } : null);
       else app.notice(`${answer.error.message} ${answer.error.remedy ?? ""}`);
       return answer;
     },
@@ -78,6 +79,7 @@ export function shell({ state, ask, projects, tally, entering, settings, photos 
     },
     changeBy: (message, how) => projects.changeBy(message, { ...how, of: here.of }),
     undo: () => told(projects.undo(here.of)),
+    undoStep: (step) => told(projects.undoStep(step, here.of)),
     redo: () => told(projects.redo(here.of)),
   });
 

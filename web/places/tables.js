@@ -45,7 +45,7 @@ function table(app, what, label) {
       when: thisMinute(),
     }));
     wrong.show(answer.ok ? null : answer.error);
-    if (answer.ok) app.notice(answer.said, { label: "Undo", run: app.undo });
+    if (answer.ok) app.notice(answer.said, { label: "Undo", run: () => app.undoStep(answer.step) });
   }
 
   return element(

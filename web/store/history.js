@@ -1,16 +1,16 @@
 /**
  * How an act on a project is asked about, told and remembered: done, taken back, or done once more.
  * What is taken back on purpose is asked about only where other numbers follow from it. A step of
- * the history is {back, of}: the act that undoes, and what is undone, in words. Earlier versions
- * kept the act alone.
+ * the history is {back, of, did, id}: the act that undoes, what is undone, in words, the name of what
+ * was done, and a number of its own within the project. Earlier versions kept the first two or one.
  */
-const step = (back, of) => ({ back, of });
+const remembered = (back, { of, did, id }) => ({ back, of, did, id });
 const ofLast = (steps) => steps.at(-1).of;
 
-/** The act that the last of some steps does. */
-export const last = (steps) => steps.at(-1).back ?? steps.at(-1);
+/** The act that takes back a step, or does it once more. */
+export const actOf = (step) => step.back ?? step;
 
-const told = (prefix, steps, said) => (ofLast(steps) ? `${prefix}: ${ofLast(steps)}` : said);
+const told = (prefix, of, said) => (of ? `${prefix}: ${of}` : said);
 
 const moves = ({ follows }) => follows.length > 0;
 
@@ -18,19 +18,32 @@ export const done = {
   asks: (changed) => moves(changed) || changed.judged.length > 0,
   leave: "Take it back",
   said: (_old, { said }) => said,
-  kept: (old, undo, said) => ({ undo: [...old.undo, step(undo, said)], redo: [] }),
+  kept: (old, { undo, said, did }) => ({
+    undo: [...old.undo, { back: undo, of: said, did, id: old.revision + 1 }],
+    redo: [],
+  }),
 };
 
-export const back = {
-  asks: moves,
-  leave: "Leave it",
-  said: (old, { said }) => told("Took back", old.undo, said),
-  kept: (old, redo) => ({ undo: old.undo.slice(0, -1), redo: [...old.redo, step(redo, ofLast(old.undo))] }),
+/** Taking back one step of those that are done: the last one, or the one with an id, wherever it is. */
+export const back = (id = null) => {
+  const found = ({ undo }) => (id === null ? undo.at(-1) : undo.find((each) => each.id === id));
+  return {
+    asks: moves,
+    leave: "Leave it",
+    said: (old, { said }) => told("Took back", found(old).of, said),
+    kept: (old, { undo: redo }) => ({
+      undo: old.undo.filter((each) => each !== found(old)),
+      redo: [...old.redo, remembered(redo, found(old))],
+    }),
+  };
 };
 
 export const again = {
   asks: moves,
   leave: "Leave it",
-  said: (old, { said }) => told("Done again", old.redo, said),
-  kept: (old, undo) => ({ undo: [...old.undo, step(undo, ofLast(old.redo))], redo: old.redo.slice(0, -1) }),
+  said: (old, { said }) => told("Done again", ofLast(old.redo), said),
+  kept: (old, { undo }) => ({
+    undo: [...old.undo, remembered(undo, { ...old.redo.at(-1), id: old.revision + 1 })],
+    redo: old.redo.slice(0, -1),
+  }),
 };

@@ -1,8 +1,9 @@
 import { freshId } from "./fresh-id.js";
-import { again, back, done, last } from "./history.js";
+import { actOf, again, back, done } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { viewOf } from "./old-picture.js";
+import { oneStep } from "./one-step.js";
 import { otherTabs } from "./other-tabs.js";
 import { refusedByStore } from "./refused.js";
 import { dated } from "./when.js";
@@ -73,7 +74,8 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
   async function worked(latest, wanted) {
     const act = typeof wanted === "function" ? wanted(latest.document) : wanted;
     if ("ok" in act) return act;
-    return act.document ? replaced(latest, act) : ask({ do: "change", document: latest.document, act: dated(act) });
+    if (act.document) return replaced(latest, act);
+    return { ...(await ask({ do: "change", document: latest.document, act: dated(act) })), did: act.act };
   }
 
   /** Drafts belong to a document: they stay with the old one, and come back with it. */
@@ -87,7 +89,12 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     judged: [],
   });
 
-  const stepped = async (latest, steps) => (steps.length ? worked(latest, last(steps)) : NOTHING_LEFT);
+  const stepped = async (latest, steps) => (steps.length ? worked(latest, actOf(steps.at(-1))) : NOTHING_LEFT);
+
+  async function steppedOne(latest, id) {
+    const step = oneStep(latest.undo, id);
+    return step.error ? step : worked(latest, actOf(step));
+  }
 
   /**
    * @param {(latest: object) => Promise<object>} work from the latest record to the core's answer
@@ -117,12 +124,12 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
       const changed = { ...worked, said: history.said(latest, worked) };
       if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
       const { document, documentId = latest.documentId } = changed;
-      const record = { ...latest, document, documentId, ...history.kept(latest, changed.undo, changed.said) };
+      const record = { ...latest, document, documentId, ...history.kept(latest, changed) };
       const kept = await along(latest, record, (more) => database.keepProject(record, { ...more, pictures }));
       if (!kept) continue;
       tellOthers({ id: kept.id });
       await view(kept);
-      return changed;
+      return { ...changed, step: kept.revision };
     }
   }
 
@@ -155,7 +162,9 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     change: (act, how) => safely(() => make((latest) => worked(latest, act), how)),
     /** The same for a message that answers as a change does: `message(document)` makes it. */
     changeBy: (message, how) => safely(() => make(({ document }) => ask(message(document)), how)),
-    undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back, of })),
+    undo: (of) => safely(() => make((latest) => stepped(latest, latest.undo), { history: back(), of })),
+    /** Takes back one step and nothing else: the `step` of the answer to a change, whatever was done after it. */
+    undoStep: (step, of) => safely(() => make((latest) => steppedOne(latest, step), { history: back(step), of })),
     redo: (of) => safely(() => make((latest) => stepped(latest, latest.redo), { history: again, of })),
     open: (id) => safely(() => open(id)),
     begin: (name) => safely(async () => addNew(await begun(name))),

@@ -23,8 +23,13 @@ const changedNumber = (each) =>
     each.others.length ? element("ul", { class: "follow-others" }, each.others.map(other)) : null,
   );
 
-/** From one number to the other: both in full, and by how much. */
+/** From one number to the other: both in full, and by how much; once only where the answers below it change. */
 const moved = ({ before, after, difference }) =>
+  before && before.text === after?.text ? stays(after) : changes(before, after, difference);
+
+const stays = (value) => element("p", { class: "follow-numbers" }, "still", fraction(value));
+
+const changes = (before, after, difference) =>
   element(
     "p",
     { class: "follow-numbers" },

@@ -4,6 +4,8 @@ import { element } from "./element.js";
 import { fraction } from "./fraction.js";
 import { unbroken } from "./unbroken.js";
 
+/** Where there are more steps than this, those without a number take smaller letters. */
+const FEW = 3;
 /** So many signs of each end have room in figures as large as the fraction's. */
 const SHORT = 5;
 /** A name longer than this takes smaller letters, not a third line. */
@@ -67,7 +69,9 @@ function ends({ left, right }) {
         "div",
         {},
         element("dt", {}, `${label}: ${cut}`),
-        steps.map((step) => element("dd", {}, step.replace("≈ ", "≈\u00a0"))),
+        steps.map((step) =>
+          element("dd", { class: steps.length > FEW && !/\d/.test(step) ? "end-way" : null }, unbroken(step)),
+        ),
       ),
     ),
   );

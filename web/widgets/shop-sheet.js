@@ -12,8 +12,8 @@ export function shopSheet(view) {
     { class: "shop-sheet" },
     element("h3", { class: "shop-name" }, view.name),
     section(
-      "Cuts, longest first",
-      view.set_ups.map((group) => cutsAt(group.setting, group.pieces.map(pieceOf))),
+      "Cuts by stop",
+      view.set_ups.map((group) => cutsAt(group, group.pieces.map(pieceOf))),
     ),
     section("Parts", view.pieces.map(part)),
     section("Worked out", lines.map(told)),
@@ -26,11 +26,12 @@ const section = (title, rows) =>
   rows.length ? element("section", { class: "shop-section" }, element("h4", {}, title), element("ul", {}, rows)) : null;
 
 /** What is cut at one setting of the stop, a box for each piece. */
-const cutsAt = (setting, pieces) =>
+const cutsAt = ({ setting, waits }, pieces) =>
   element(
     "li",
     { class: "shop-row" },
     length(setting),
+    waits ? element("strong", {}, waits) : null,
     element(
       "ul",
       { class: "shop-cuts" },

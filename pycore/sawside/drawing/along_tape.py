@@ -43,7 +43,7 @@ def along_tape(words, low, high, told, show, *, given=False):
     for x, place, align, answer in zip(ends, (low, high), aligned, (False, given), strict=True):
         for top, bottom in ((-_HIGH, 30), (54, 64)):  # past the numbers of the tape
             shapes.append(line((x, top), (x, bottom), "center"))
-        shapes.append(label((x, 74), show.text(place), "name" if answer else "note", align))
+        shapes.append(label((x, 74), show.brief(place), "name" if answer else "note", align))
     top = [(x, -_HIGH) for x in ends]
     shapes.append(dimension(*top, 22, told, "given" if given else "answer"))
     return drawing(words, (0, -_HIGH - 40, WIDTH, 90), shapes)

@@ -18,10 +18,10 @@ def between_walls(way, inside, parts, show):
     """
     found, words = _WAYS[way](parts, show)
     bottom = 62 if way == "sticks" else 44
-    wide = dimension((_LEFT, -58), (_RIGHT, -58), 22, show.text(inside), "answer")
+    wide = dimension((_LEFT, -58), (_RIGHT, -58), 22, show.brief(inside), "answer")
     walls = [_box(0, _LEFT, -96, 10, "hatch"), _box(_RIGHT, WIDTH, -96, 10, "hatch")]
     edges = [line((_LEFT, _FLOOR), (_RIGHT, _FLOOR), "edge")]
-    told = f"Between two walls: {words} Wall to wall it is {show.text(inside)}."
+    told = f"Between two walls: {words} Wall to wall it is {show.brief(inside)}."
     return drawing(told, (0, -98, WIDTH, bottom), [*walls, *edges, *found, wide])
 
 
@@ -37,11 +37,11 @@ def _beside(parts, show, name, drawn):
     shapes = [
         drawn(x),
         _box(_LEFT, x, -5, _FLOOR, "hatch"),
-        dimension((x, 4), (_LEFT, 4), 24, f"reads {show.text(parts[0])}", "given"),
-        dimension((_RIGHT, 4), (x, 4), 24, show.text(parts[1]), "given"),
+        dimension((x, 4), (_LEFT, 4), 24, f"reads {show.brief(parts[0])}", "given"),
+        dimension((_RIGHT, 4), (x, 4), 24, show.brief(parts[1]), "given"),
         label(((x + _RIGHT) / 2, -22), name, "note"),
     ]
-    words = f"the tape reads {show.text(parts[0])}, and the {name} adds {show.text(parts[1])}."
+    words = f"the tape reads {show.brief(parts[0])}, and the {name} adds {show.brief(parts[1])}."
     return shapes, words
 
 
@@ -57,9 +57,9 @@ def _bent(parts, show):
     curve = [(_RIGHT - 40, -3), (_RIGHT - 18, -8), (_RIGHT - 8, -18), (_RIGHT - 3, -52)]
     shapes = [_box(_LEFT, _RIGHT - 40, -5, _FLOOR, "hatch")]
     shapes += [line(*ends, "edge") for ends in pairwise(curve)]
-    reads = f"reads {show.text(parts[0])} in the corner"
+    reads = f"reads {show.brief(parts[0])} in the corner"
     shapes.append(label((_RIGHT - 20, 28), reads, "note", "end"))
-    return shapes, f"the tape is bent into the corner and reads {show.text(parts[0])} there."
+    return shapes, f"the tape is bent into the corner and reads {show.brief(parts[0])} there."
 
 
 def _sticks(parts, show):
@@ -72,14 +72,14 @@ def _sticks(parts, show):
     shapes = [
         _box(_LEFT, far, -20, _FLOOR),
         _box(near, _RIGHT, -42, -22),
-        dimension((far, 4), (near, 4), 20, show.text(parts[2]), "given"),
-        label((_LEFT + 8, -10), show.text(parts[0]), "name", "start"),
-        label((_RIGHT - 8, -32), show.text(parts[1]), "name", "end"),
+        dimension((far, 4), (near, 4), 20, show.brief(parts[2]), "given"),
+        label((_LEFT + 8, -10), show.brief(parts[0]), "name", "start"),
+        label((_RIGHT - 8, -32), show.brief(parts[1]), "name", "end"),
         label(((near + far) / 2, 50), "overlap", "note"),
     ]
     words = (
-        f"two sticks side by side, {show.text(parts[0])} and {show.text(parts[1])}, overlap by "
-        f"{show.text(parts[2])}."
+        f"two sticks side by side, {show.brief(parts[0])} and {show.brief(parts[1])}, overlap by "
+        f"{show.brief(parts[2])}."
     )
     return shapes, words
 

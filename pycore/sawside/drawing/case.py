@@ -49,10 +49,12 @@ def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer=
     role = "answer" if answer == "height" else "given"
     measured = (floor, high + top, case.overall) if case.whole else (0, high, case.inside)
     shapes.append(
-        dimension((0, -measured[0]), (0, -measured[1]), high / 4, show.text(measured[2]), role)
+        dimension((0, -measured[0]), (0, -measured[1]), high / 4, show.brief(measured[2]), role)
     )
-    margin = high / 25
-    box = (-high / 2, -high - top - margin, wide + high * 45 / 100, -floor + margin)
+    margin, low = high / 25, max(-floor, 0)
+    origin = f"marks from the {ORIGINS[shelving.origin].lower()}"
+    shapes.append(label((wide / 2, low + high / 12), origin, "note"))
+    box = (-high * 38 / 100, -high - top - margin, wide + high * 3 / 10, low + high / 8)
     return drawing(words, box, shapes)
 
 
@@ -62,24 +64,24 @@ def _box(left, low, right, top, role="stock"):
 
 def _marks(show, shelving, right, high):
     """A line and a figure beside each shelf's mark, as far as they find room; 0 at the origin."""
-    case, shapes, space = shelving.case, [], high / 25
-    zero = None
-    if shelving.origin != "inside_bottom":
-        zero = nearby(case.place(0, shelving.origin))
-        shapes.append(line((right, -zero), (right + space, -zero), "edge"))
-        shapes.append(label((right + space * 3 / 2, -zero), "0", "name", "start"))
+    case, space = shelving.case, high / 25
+    zero = nearby(case.place(0, shelving.origin))
+    shapes = [
+        line((right, -zero), (right + space, -zero), "edge"),
+        label((right + space * 3 / 2, -zero), "0", "name", "start"),
+    ]
     places = [float(nearby(case.place(mark, shelving.origin))) for mark in shelving.marks]
-    for number in _told(places, float(high), zero if zero is None else float(zero)):
+    for number in _told(places, float(high), float(zero)):
         y = -places[number]
         shapes.append(line((right, y), (right + space, y), "center"))
-        text = show.text(shelving.marks[number])
+        text = show.brief(shelving.marks[number])
         shapes.append(label((right + space * 3 / 2, y), text, "note", "start"))
     return shapes
 
 
 def _told(places, high, zero):
     """The shelves whose figures find room: none too close to another, spread where many."""
-    apart, taken = [], [] if zero is None else [zero]
+    apart, taken = [], [zero]
     for number, place in enumerate(places):
         if all(abs(place - other) >= high / _ROOM_OF_A_LABEL for other in taken):
             apart.append(number)

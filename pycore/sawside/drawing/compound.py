@@ -9,9 +9,9 @@ from sawside.drawing.later import later
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 
 _WIDE = 316
-_LONG, _HIGH = 200, 64
+_LONG, _HIGH = 200, 72
 _MOST_SHIFT, _LEAST_SHIFT = 50, 14
-_FACE_HIGH = _HIGH + 140
+_FACE_HIGH = _HIGH + 148
 
 
 @later
@@ -27,7 +27,7 @@ def face_shapes(name, edges, ends, width, top=0.0):
     ends: how far the top edge goes beyond the bottom one, as a part of the width of the face.
     """
     left, right = (_shift(each) for each, _ in ends)
-    start, high = (_WIDE - _LONG) / 2, top + 66
+    start, high = (_WIDE - _LONG) / 2, top + 74
     low, end = high + _HIGH, start + _LONG
     corners = [(start - left, high), (end + right, high), (end, low), (start, low)]
     (upper, upper_role), (lower, lower_role) = edges
@@ -37,8 +37,10 @@ def face_shapes(name, edges, ends, width, top=0.0):
         line(corners[2], corners[1], "cut"),
         dimension(corners[0], corners[1], 20, upper, upper_role),
         dimension(corners[2], corners[3], 20, lower, lower_role),
-        label((_WIDE / 2, high + _HIGH / 2 - (10 if width else 0)), name, "name"),
-        *([label((_WIDE / 2, high + _HIGH / 2 + 12), width, "note")] if width else ()),
+        label((_WIDE / 2, high + 14), name, "name"),
+        label((start + max(-left, 0) / 2 + 8, high + _HIGH / 2), "left", "note", "start"),
+        label((end - max(-right, 0) / 2 - 8, high + _HIGH / 2), "right", "note", "end"),
+        *([label((_WIDE / 2, low - 14), width, "note")] if width else ()),
         label((0, top + 16), f"left end {ends[0][1]}", "note", "start"),
         label((_WIDE, low + 52), f"right end {ends[1][1]}", "note", "end"),
     ]
@@ -78,7 +80,8 @@ def crown_drawing(words, degrees, texts, face):
         label((_WIDE, ceiling + 14), "ceiling", "note", "end"),
     ]  # fmt: skip
     if drop:
-        shapes.append(dimension((wall, ceiling + down), (wall, ceiling), 54, *drop))
+        behind = wall - 10
+        shapes.append(dimension((behind, ceiling + down), (behind, ceiling), 44, *drop))
         shapes.append(dimension((wall, ceiling), tip, 26, *projection))
     top = low + 8
     shapes += face_shapes(*face, top=top)

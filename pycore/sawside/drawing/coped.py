@@ -37,7 +37,7 @@ def coped_plan(show, pieces, corners):
     low = max(max(ys), min(ys) + 60 * pixel)
     box = (middle - half, min(ys) - room, middle + half, low + room)
     said = "; ".join(
-        f"wall {piece.wall}, fitted {_ordinal(piece.order)}, {show.text(piece.back)}, left end "
+        f"wall {piece.wall}, fitted {_ordinal(piece.order)}, {show.brief(piece.back)}, left end "
         f"{piece.left.kind}, right end {piece.right.kind}"
         for piece in pieces
     )

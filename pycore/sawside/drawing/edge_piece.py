@@ -43,7 +43,8 @@ class EdgeCut:
 def edge_piece(show, name, thickness, back, cuts, *, note=None):
     """The drawing of a piece `thickness` inches thick, `back` inches long where it touches the
     fence, with two `EdgeCut`s. A long piece is drawn shortened by a conventional break. `note` is
-    a line of its own, such as the length from tip to tip."""
+    a line of its own. Where tips stand out at the back and at the face, so that the piece is longer
+    than both, its length from tip to tip is a dimension too."""
     thick, whole = nearby(thickness), nearby(back)
     left, right = (min(max(nearby(cut.adds), -3 * thick), 3 * thick) for cut in cuts)
     long = min(whole, 5 * thick + max(0, -left) + max(0, -right))
@@ -65,12 +66,17 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     which = {"back": ("", "long side ", "short side ")[-longer], "face": ("", "long side ",
              "short side ")[longer]}  # fmt: skip
     roles = ("answer", "given") if longer < 0 else ("given", "answer")
-    texts = [f"{side}: {which[side]}{show.text(length)}" for side, length in sides.items()]
+    texts = [f"{side}: {which[side]}{show.brief(length)}" for side, length in sides.items()]
     if sign(back) > 0:
         shapes.append(dimension(ends[0][0], ends[1][0], 32 * pixel, texts[0], roles[0]))
     else:
         shapes.append(label((middle, -32 * pixel), texts[0], "note"))
     shapes.append(dimension(ends[1][-1], ends[0][-1], 34 * pixel, texts[1], roles[1]))
+    whole_text = _tip_to_tip(show, back, cuts)
+    below = 0
+    if whole_text:
+        shapes.append(dimension((end, thick), (start, thick), 62 * pixel, whole_text, "answer"))
+        below = 28 * pixel
     if thick > 22 * pixel and long > 100 * pixel:
         shapes.append(label((_between(*ends, Fraction(3, 10)), thick / 2), "top edge up", "note"))
     told = [
@@ -78,19 +84,28 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     ]
     left_edge, right_edge = middle - wide / 2, middle + wide / 2
     shapes += [
-        label((left_edge, thick + 62 * pixel), told[0], "note", "start"),
-        label((right_edge, thick + 86 * pixel), told[1], "note", "end"),
+        label((left_edge, thick + 62 * pixel + below), told[0], "note", "start"),
+        label((right_edge, thick + 86 * pixel + below), told[1], "note", "end"),
     ]
     words = (
         f"{name}, seen from above as it stands at the saw, top edge up, its back against the "
-        f"fence, its face towards you. {', '.join(texts)}. {'; '.join(told)}."
+        f"fence, its face towards you. {', '.join(filter(None, [*texts, whole_text]))}. "
+        f"{'; '.join(told)}."
     )
-    low = thick + 100 * pixel
+    low = thick + 100 * pixel + below
     if note:
         shapes.append(label((middle, low + 8 * pixel), note))
         words, low = f"{words} {note}.", low + 24 * pixel
     box = (left_edge, -52 * pixel, right_edge, low)
     return drawing(words, box, shapes)
+
+
+def _tip_to_tip(show, back, cuts):
+    """The text of the length from tip to tip; None where back or face is as long as that."""
+    stand_out = sum(sign(cut.adds) > 0 for cut in cuts)
+    if stand_out == 2 or not stand_out or all(sign(cut.adds) >= 0 for cut in cuts):
+        return None
+    return f"tip to tip {show.brief(back + sum(cut.adds for cut in cuts if sign(cut.adds) > 0))}"
 
 
 def _end(corner, foot, cut, thick):

@@ -28,11 +28,11 @@ def moving_panel(show, width, changes, told):
         bottom = top + 26 * pixel
         corners = [(-half, top), (wide + half, top), (wide + half, bottom), (-half, bottom)]
         shapes.append(polygon(corners))
-        caption = f"{name}: {text}" if text else f"{name}: {show.text(width)}"
+        caption = f"{name}: {text}" if text else f"{name}: {show.brief(width)}"
         shapes.append(label((wide / 2, top - 16 * pixel), caption, "name"))
     shapes += [line((x, 30 * pixel), (x, bottom), "hidden") for x in (0, wide)]
     words = (
-        f"A board {show.text(width)} wide now. At its driest {told[0]}, at its dampest {told[1]}. "
+        f"A board {show.brief(width)} wide now. At its driest {told[0]}, at its dampest {told[1]}. "
         f"The change is drawn {times} times as large."
     )
     shapes.append(label((wide / 2, bottom + 18 * pixel), f"change drawn {times} times", "note"))

@@ -48,9 +48,9 @@ def mitered_piece(
         bottom = top + across
         shapes += _view(way, outline, cuts, top, across, drawn < whole, pixel)
         middle = ((left + 2 * drawn - right) / 4, top + across / 2)
-        shapes.append(label(middle, f"{show.text(exact)} {seen}", "note"))
+        shapes.append(label(middle, f"{show.brief(exact)} {seen}", "note"))
         top = bottom + 40 * pixel
-    long_text, short_text = show.text(long_side), show.text(short_side)
+    long_text, short_text = show.brief(long_side), show.brief(short_side)
     roles = ["given" if given == side else "answer" for side in ("long", "short")]
     short_ends = (drawn - right, bottom), (left, bottom)
     shapes += [
@@ -77,12 +77,12 @@ def _views(cuts, width, thickness):
 
 
 def _words(show, views, long_text, short_text, cuts, rabbet):
-    ends = " and ".join(f"{show.text(across)} {seen}" for _, across, seen in views)
+    ends = " and ".join(f"{show.brief(across)} {seen}" for _, across, seen in views)
     how = [
         f"the {side} end is cut {'square' if cut.degrees == 0 else _cut_words(cut)}"
         for side, cut in zip(("left", "right"), cuts, strict=True)
     ]
-    back = f" At the back of the rabbet it is {show.text(rabbet[1])}." if rabbet else ""
+    back = f" At the back of the rabbet it is {show.brief(rabbet[1])}." if rabbet else ""
     return (
         f"A piece {ends}, long side up. Its long side is {long_text}, its short side "
         f"{short_text}.{back} From square, {how[0]}, {how[1]}."
@@ -157,5 +157,5 @@ def _rabbet(show, rabbet, outline, bottom, across, pixel):
     offset = 56 * pixel + from_inside
     return [
         line(*ends, "hidden"),
-        dimension(ends[1], ends[0], offset, f"rabbet {show.text(long)}", "given"),
+        dimension(ends[1], ends[0], offset, f"rabbet {show.brief(long)}", "given"),
     ]

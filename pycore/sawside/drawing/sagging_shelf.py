@@ -34,7 +34,7 @@ def sagging_shelf(show, shelf, captions):
     shapes.append(
         dimension(
             (over, first + room), (over + span, first + room), -32 * pixel,
-            show.text(shelf.span), "given",
+            show.brief(shelf.span), "given",
         )
     )  # fmt: skip
     shapes.append(label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"))
@@ -48,7 +48,7 @@ def sagging_shelf(show, shelf, captions):
         below += 18 * pixel
         shapes.append(label((long / 2, below), caption, "name"))
     words = (
-        f"The shelf from the front, {show.text(shelf.span)} between its supports, first to scale, "
+        f"The shelf from the front, {show.brief(shelf.span)} between its supports, first to scale, "
         f"then with its sag drawn {times} times as large: {'; '.join(captions)}."
     )
     margin = long / 16

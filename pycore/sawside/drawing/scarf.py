@@ -23,20 +23,20 @@ def scarf_run(show, given, joints, overlap, face, degrees):
     for row, joint in enumerate(told):
         x = _MARGIN + float(nearby(joint)) * scale
         y = _BAR + 18 + 22 * row
-        shapes.append(dimension((_MARGIN, _BAR), (x, _BAR), _BAR - y, show.text(joint), "answer"))
+        shapes.append(dimension((_MARGIN, _BAR), (x, _BAR), _BAR - y, show.brief(joint), "answer"))
     for joint in joints:
         x = _MARGIN + float(nearby(joint)) * scale
         shapes.append(line((x + 5, 0), (x - 5, _BAR), "cut"))
-    text = f"run {show.text(given.run)}"
+    text = f"run {show.brief(given.run)}"
     shapes.append(dimension((_MARGIN, 0), (_WIDE - _MARGIN, 0), 18, text, "given"))
     top = _BAR + 22 * len(told) + 66
     shapes += _joint(show, given, overlap, face, degrees, top)
     words = (
-        f"A run of {show.text(given.run)} seen from above, face at the bottom, with "
+        f"A run of {show.brief(given.run)} seen from above, face at the bottom, with "
         f"{len(joints)} {'joint' if len(joints) == 1 else 'joints'}, measured from the left end to "
-        f"the middle: {', '.join(show.text(each) for each in joints)}. Below, one joint: at "
-        f"{angle_text(degrees, 2)} from square it overlaps by {show.text(overlap)}, and its face "
-        f"is {show.text(face)} long. The right piece laps over the left one."
+        f"the middle: {', '.join(show.brief(each) for each in joints)}. Below, one joint: at "
+        f"{angle_text(degrees, 2)} from square it overlaps by {show.brief(overlap)}, and its face "
+        f"is {show.brief(face)} long. The right piece laps over the left one."
     )
     return drawing(words, (0, -38, _WIDE, top + 152), shapes)
 
@@ -60,9 +60,10 @@ def _joint(show, given, overlap, face, degrees, top):
         polygon(left),
         polygon(right),
         dimension((middle - lap / 2, top), (middle + lap / 2, top), 18,
-                  f"overlap {show.text(overlap)}", "answer"),
-        label((_MARGIN + 4, foot + 20), f"thickness {show.text(given.thickness)}", "note", "start"),
+                  f"overlap {show.brief(overlap)}", "answer"),
+        label((_MARGIN + 4, foot + 20), f"thickness {show.brief(given.thickness)}", "note",
+              "start"),
         label((_WIDE - _MARGIN - 4, foot + 20), angle_text(degrees, 2), "note", "end"),
-        label((middle, foot + 46), f"joint face {show.text(face)}", "name"),
+        label((middle, foot + 46), f"joint face {show.brief(face)}", "name"),
         label((middle, foot + 70), "the right piece laps over the left", "note"),
     ]  # fmt: skip

@@ -27,7 +27,10 @@ def line(start, end, role="edge"):
 
 
 def dimension(start, end, offset, text, role="given"):
-    """A dimension line `offset` to the left of start to end, as seen going that way with y down."""
+    """A dimension line `offset` to the left of start to end, as seen going that way with y down.
+
+    The page moves it further out where its text has no room, and the text beside it.
+    """
     return {
         "kind": "dimension",
         "from": _point(start),
@@ -39,7 +42,10 @@ def dimension(start, end, offset, text, role="given"):
 
 
 def label(at, text, role="name", align="middle"):
-    """A text in the drawing; `role` is name or note, `align` start, middle or end."""
+    """A text in the drawing; `role` is name or note, `align` start, middle or end.
+
+    Where it could not be read the page puts it nearby, or farther off with a leader to `at`.
+    """
     return {"kind": "label", "at": _point(at), "text": text, "align": align, "role": role}
 
 

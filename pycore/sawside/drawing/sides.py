@@ -6,7 +6,7 @@ Heights are true to each other; the width is what is good to look at, unless it 
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
-_LABELS = 14
+_LABELS = 11
 
 
 class Sides:
@@ -22,6 +22,7 @@ class Sides:
             for x in (0, self.wide + self.gap)
         ]
         self._told = []
+        self.figure(0, "0", "name")
 
     def _both(self, from_front):
         """The places in the drawing of a line so far from the front edge, left and right."""
@@ -47,14 +48,16 @@ class Sides:
         for x in self._both(from_front):
             self.shapes.append(line((x, -nearby(low)), (x, -nearby(high)), "center"))
 
-    def figure(self, place, text):
-        """A figure at the right of a height, when it does not run into one before it."""
+    def figure(self, place, text, role="note"):
+        """A figure at the right of a height, from the lower end, where none before it is in the
+        way."""
         y = nearby(place)
-        if all(abs(y - other) >= self.high / _LABELS for other in self._told):
+        room = self.high / _LABELS
+        if all(abs(y - other) >= (room if other else room * 2 / 3) for other in self._told):
             self._told.append(y)
             right = 2 * self.wide + self.gap
             self.shapes.append(line((right, -y), (right + self.gap / 2, -y), "center"))
-            self.shapes.append(label((right + self.gap * 3 / 4, -y), text, "note", "start"))
+            self.shapes.append(label((right + self.gap * 3 / 4, -y), text, role, "start"))
 
     def drawn(self, words, length_text):
         """The drawing, with the length of a side at the left and the names of the sides."""
@@ -63,7 +66,9 @@ class Sides:
             self.shapes.append(label((middle, self.high * 7 / 100), name, "name"))
         for place, name, align in ((0, "front", "start"), (x, "front", "end")):
             self.shapes.append(label((place, -self.high * 53 / 50), name, "note", align))
+        origin = (x / 2, self.high * 15 / 100), "marks from the lower end"
+        self.shapes.append(label(*origin, "note"))
         self.shapes.append(dimension((0, 0), (0, -self.high), self.high / 5, length_text))
         margin = self.high * 12 / 100
-        box = (-self.high * 2 / 5, -self.high - margin, x + self.high / 2, margin)
+        box = (-self.high * 3 / 10, -self.high - margin, x + self.high * 2 / 5, margin * 3 / 2)
         return drawing(words, box, self.shapes)

@@ -26,9 +26,9 @@ def square_piece(show, name, long, wide, *, marks=(), given=False):
         x, y = nearby(mark), across / 2
         shapes.append(polygon([(x - dot, y), (x, y - dot), (x + dot, y), (x, y + dot)], "hatch"))
     role = "given" if given else "answer"
-    shapes.append(dimension((0, 0), (drawn, 0), 28 * pixel, show.text(long), role))
-    shapes.append(label((drawn / 2, across + 20 * pixel), f"{show.text(wide)} wide", "note"))
-    words = f"{name}, {show.text(long)} long and {show.text(wide)} wide, cut square at both ends."
+    shapes.append(dimension((0, 0), (drawn, 0), 28 * pixel, show.brief(long), role))
+    shapes.append(label((drawn / 2, across + 20 * pixel), f"{show.brief(wide)} wide", "note"))
+    words = f"{name}, {show.brief(long)} long and {show.brief(wide)} wide, cut square at both ends."
     if marks:
         words += f" {len(marks)} {'screw' if len(marks) == 1 else 'screws'} along it."
     side = drawn / 10

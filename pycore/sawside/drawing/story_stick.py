@@ -27,10 +27,10 @@ def story_stick(show, length, marks, *, name, start, diameter=None, setbacks=(),
         "start": start,
         "note": note,
         "length_mm": _millimeters(length),
-        "text": show.text(length),
+        "text": show.brief(length),
         "hole_mm": None if diameter is None else _millimeters(diameter),
         "setbacks": [
-            {"name": each, "mm": _millimeters(setback), "text": show.text(setback)}
+            {"name": each, "mm": _millimeters(setback), "text": show.brief(setback)}
             for each, setback in setbacks
         ],
         "marks": [

@@ -25,11 +25,11 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
         _box(x0 + cut + kerf + clean, 0, x0 + board, thick),
         _box(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
         line((x0 + cut, -18 * pixel), (x0 + cut, thick + 18 * pixel), "cut"),
-        dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.text(setting)}",
+        dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}",
                   "answer"),
-        dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.text(widths[0]), "answer"),
+        dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.brief(widths[0]), "answer"),
         dimension((x0 + board, thick), (x0 + board - narrow, thick), 30 * pixel,
-                  show.text(widths[1]), "answer"),
+                  show.brief(widths[1]), "answer"),
     ]  # fmt: skip
     top = thick + 78 * pixel
     shapes += _together(show, given.laid, (wide, narrow, thick), together, top, span, pixel)
@@ -39,9 +39,9 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
         "before": "on edge, one in front of the other",
     }[given.laid]
     words = (
-        f"A board seen at its end, ripped {show.text(setting)} from the fence into strips of "
-        f"{show.text(widths[0])} and {show.text(widths[1])}. Below, the strips put together "
-        f"{laid}: {show.text(together[0])} high, {show.text(together[1])} out from the case."
+        f"A board seen at its end, ripped {show.brief(setting)} from the fence into strips of "
+        f"{show.brief(widths[0])} and {show.brief(widths[1])}. Below, the strips put together "
+        f"{laid}: {show.brief(together[0])} high, {show.brief(together[1])} out from the case."
     )
     return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)
 
@@ -65,8 +65,8 @@ def _together(show, laid, sizes, told, top, span, pixel):
     return [
         *shapes,
         label((x0 - 10 * pixel, bottom + 28 * pixel), "case", "note", "start"),
-        dimension((x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.text(told[1])} out",
+        dimension((x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(told[1])} out",
                   "answer"),
-        dimension((x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.text(told[0])} high",
+        dimension((x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.brief(told[0])} high",
                   "answer"),
     ]  # fmt: skip

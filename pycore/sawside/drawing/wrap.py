@@ -49,14 +49,14 @@ def wrap_plan(show, legs, pieces, corners, *, inside):
             names.append(_corner(point, end, corner, inside, pixel))
     back = legs[front].back
     start, stop = rows[0][front], rows[0][front + 1]
-    given = f"{'back wall' if inside else 'front'} {show.text(back)}"
+    given = f"{'back wall' if inside else 'front'} {show.brief(back)}"
     names.append(dimension(start, stop, 44 * pixel * (-2.2 if inside else 1), given, "given"))
     last = [piece for piece in pieces if piece.leg is legs[front]][-1]
     start, stop = rows[-1][front], rows[-1][front + 1]
     low = bottom
     if not inside:
         names.append(
-            dimension(stop, start, 26 * pixel, f"outermost face {show.text(last.face)}", "answer")
+            dimension(stop, start, 26 * pixel, f"outermost face {show.brief(last.face)}", "answer")
         )
         low += 44 * pixel
     margin = (right - left) * 0.05
@@ -137,7 +137,7 @@ def _words(show, legs, pieces, corners, inside):
     layers = max(piece.layer for piece in pieces)
     around = "inside an alcove" if inside else "around a case"
     turns = " and ".join(angle_text(each, 2) for each in corners if each is not None)
-    runs = ", ".join(f"{leg.name} {show.text(leg.back)}" for leg in legs if not leg.is_cap)
+    runs = ", ".join(f"{leg.name} {show.brief(leg.back)}" for leg in legs if not leg.is_cap)
     return (
         f"A molding of {layers} {'layer' if layers == 1 else 'layers'} {around}, seen from above, "
         f"not to scale; corners {turns}. At the back of the first layer, from left to right: "

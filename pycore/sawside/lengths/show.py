@@ -31,6 +31,11 @@ class Show:
         """The mark with its unit, as a drawing shows it: 36 1/8″."""
         return mark_text(self.rounded(length), self.settings.display)
 
+    def brief(self, length):
+        """The same where no small print stands beside it: ≈ says that it was rounded."""
+        approximate = "" if self.rounded(length).direction == "exact" else "≈ "
+        return f"{approximate}{self.text(length)}"
+
     def number(self, length):
         """The exact length without its unit, as arithmetic shows it: 36 1/8, or 1.2990…
 

@@ -2,6 +2,7 @@
 
 from itertools import groupby
 
+from sawside.project.judge_told import SHORT
 from sawside.project.material import together
 from sawside.project.stock import NOT_TOLD, sides, stock_of
 
@@ -12,33 +13,53 @@ def cuts(pieces, order, show):
     "set-up": pieces of one length are one group, longest first; within it those with the same
     ends, and so the same settings of the saw, stand together. "board": a group for each stock that
     pieces come out of, the one with the longest piece first and what nothing is told of last;
-    within it they go as by set-up. "part": a group for each line.
+    within it they go as by set-up. "part": a group for each line. In every order the first layer
+    of a molding comes before the second, which is measured once the first is fitted.
     """
     return {"order": order, "groups": _GROUPS[order](pieces, show)}
 
 
+def _layer(piece):
+    return piece.part.layer
+
+
 def _by_set_up(pieces, _show):
-    return [_stop(sorted(group, key=_ends)) for _, group in groupby(pieces, key=_mark)]
+    in_layers = sorted(pieces, key=_layer)
+    stops = groupby(in_layers, key=lambda piece: (_layer(piece), _mark(piece)))
+    return [_stop(sorted(group, key=_ends)) for _, group in stops]
 
 
 def _by_board(pieces, show):
     boards = {}
     for _, equal in groupby(pieces, key=_mark):
         for piece in sorted(equal, key=_ends):
-            boards.setdefault(stock_of(piece), []).append(piece)
-    told = [_board(group, show) for stock, group in boards.items() if stock != NOT_TOLD]
-    if NOT_TOLD in boards:
-        told.append(_group("Material and size not told", boards[NOT_TOLD]))
-    return told
+            boards.setdefault((_layer(piece), stock_of(piece)), []).append(piece)
+    in_layers = sorted(boards.items(), key=lambda each: (each[0][0], each[0][1] == NOT_TOLD))
+    return [
+        _waiting(
+            _group("Material and size not told", group)
+            if stock == NOT_TOLD
+            else _board(group, show),
+            group,
+        )
+        for (_, stock), group in in_layers
+    ]
 
 
 def _by_part(pieces, _show):
-    by_line = sorted(pieces, key=lambda piece: int(_line(piece)))
+    by_line = sorted(pieces, key=lambda piece: (int(_line(piece)), _layer(piece)))
     return [
         _group(group[0].entry["name"], group)
         for group in (list(each) for _, each in groupby(by_line, key=_line))
     ]
 
+
+_WRONG = {
+    "cut down": "to cut down",
+    "recut ends": "with other ends",
+    "unknown": "to check",
+}
+"""The verdicts on pieces that are cut and not as they are asked for, in a word or two."""
 
 _GROUPS = {"set-up": _by_set_up, "board": _by_board, "part": _by_part}
 ORDERS = tuple(_GROUPS)
@@ -61,7 +82,8 @@ def _group(name, group):
     left = _left(group)
     return {
         "setting": None,
-        "said": f"{name}: {_cuts(left)}",
+        "said": f"{name}: {_cuts(group)}",
+        "waits": "",
         "left": left,
         "pieces": [piece.where for piece in group],
     }
@@ -69,7 +91,17 @@ def _group(name, group):
 
 def _stop(group):
     setting = group[0].told["length"]
-    return _group(f"Stop at {setting['text']}", group) | {"setting": setting}
+    stop = _group(f"Stop at {setting['text']}", group) | {"setting": setting}
+    return _waiting(stop, group)
+
+
+def _waiting(told, group):
+    """A group, with what has to be fitted before it is cut."""
+    layer = _layer(group[0])
+    if layer > 1 and told["left"]:
+        told["waits"] = f"fit layer {layer - 1} first"
+        told["said"] += f"; {told['waits']}"
+    return told
 
 
 def _board(group, show):
@@ -102,7 +134,21 @@ def _left(group):
     return sum(piece.told["left"] for piece in group)
 
 
-def _cuts(left):
-    if left == 0:
-        return "all cut"
-    return "1 cut" if left == 1 else f"{left} cuts"
+def _cuts(group):
+    """How many are to be cut yet, and what is wrong with those that are."""
+    left = _left(group)
+    told = [] if left == 0 else ["1 cut" if left == 1 else f"{left} cuts"]
+    wrong = {}
+    for piece in group:
+        for each in piece.told["verdicts"]:
+            if words := _wrong(each):
+                wrong[words] = wrong.get(words, 0) + each["count"]
+    told += [f"{many} {words}" for words, many in wrong.items()]
+    return ", ".join(told) or "all cut"
+
+
+def _wrong(verdict):
+    """A verdict on pieces that are not as they are asked for, in a word or two; None for others."""
+    if verdict["verdict"] == "too short":
+        return SHORT[verdict["measure"]]
+    return _WRONG.get(verdict["verdict"])

@@ -1,11 +1,13 @@
 """What a change does to the other entries: each number before, after, and by how much."""
 
 from sawside.lengths.display import decimal_text
+from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, sign
 from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
 from sawside.project.numbers import UNITS
+from sawside.project.told_apart import are_alike, is_nothing, main_apart, other_apart
 from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import length_told, told
 from sawside.reckoning.links import difference
@@ -39,11 +41,34 @@ def _follow(after, identity, old, new):
         changed = [*_changes(old, new)]
         if not changed:
             return []
-        entry["others"] = [_other(old, new, *change) for change in changed if change[0] is not None]
-        entry["difference"] = _main_difference(old, new)
+        others = (
+            other_apart(_other(old, new, *change), *change, new.show)
+            for change in changed
+            if change[0] is not None
+        )
+        entry["others"] = [each for each in others if each]
+        entry["before"], entry["after"] = _main_apart(old, new)
+        if not are_alike(entry["before"], entry["after"]):
+            by = _main_difference(old, new)
+            entry["difference"] = None if by and is_nothing(by["text"]) else by
+        elif not entry["others"]:
+            return []
     elif not old.ok and not new.ok:
         return []
     return [entry]
+
+
+def _main_apart(old, new):
+    """The headlines of an entry before and after, so finely that they differ if they can."""
+    if not hasattr(new, "found"):
+        was, now = (each.named("") for each in (old, new))
+        if was.power != 1 or now.power != 1:
+            return old.headline, new.headline
+        show = Show(new.settings)
+        return main_apart(old.headline, new.headline, was.value, now.value, show)
+    key = new.reckoner.answers[0].key
+    was, now = (each.found.answers[key] for each in (old, new))
+    return main_apart(old.headline, new.headline, was, now, new.show)
 
 
 def _changes(old, new):
@@ -123,7 +148,10 @@ def _main_difference(old, new):
 
 def _length_told(by, show):
     """A difference of lengths; None where it is longer than a mile, which is told by both."""
-    return None if abs(by) > MILE else length_told(*_DIFFERENCE, by, show)
+    if abs(by) > MILE:
+        return None
+    fine = on_fine_marks(by, show) if show.mark(by) == 0 else by
+    return length_told(*_DIFFERENCE, fine, show)
 
 
 def _number_told(by, power):

@@ -6,7 +6,7 @@ from sawside.lengths.show import Show
 from sawside.project.judge import verdicts
 from sawside.reckoning.answers import length_told
 
-_SHORT = {"length": "too short", "width": "too narrow", "thickness": "too thin"}
+SHORT = {"length": "too short", "width": "too narrow", "thickness": "too thin"}
 _SAID = {
     "good": "still good",
     "gone": "more than is asked for now",
@@ -59,7 +59,7 @@ def _said(verdict, count, show):
 
 def _small(change, show, ends):
     why = " for the ends that are asked for now" if ends and change.measure == "length" else ""
-    return f"{_SHORT[change.measure]} by {_size(change, show)}{why}"
+    return f"{SHORT[change.measure]} by {_size(change, show)}{why}"
 
 
 def _size(change, show):

@@ -29,13 +29,13 @@ def compute(given, show):
             f"{show.number(between)} × {decimal_text(scale)}{show.equals(true)}"
         )
     words = (
-        f"A piece along a tape, from the line at {show.text(given.start)} to "
-        f"{show.text(given.reading)}: it is {show.text(true)} long."
+        f"A piece along a tape, from the line at {show.brief(given.start)} to "
+        f"{show.brief(given.reading)}: it is {show.brief(true)} long."
     )
     return Reckoning(
         answers={"length": true},
         working=tuple(working),
-        drawing=along_tape(words, given.start, given.reading, show.text(true), show),
+        drawing=along_tape(words, given.start, given.reading, show.brief(true), show),
     )
 
 

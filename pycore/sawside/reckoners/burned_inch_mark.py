@@ -18,10 +18,10 @@ def compute(given, show):
             f"{show.number(given.length)} ÷ {decimal_text(scale)} = {show.number(reads)}"
         )
     working.append(f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}")
-    told = show.text(given.length)
+    told = show.brief(given.length)
     words = (
-        f"A length of {told} laid off along a tape: from the line at {show.text(given.start)} to "
-        f"the mark at {show.text(mark)}."
+        f"A length of {told} laid off along a tape: from the line at {show.brief(given.start)} to "
+        f"the mark at {show.brief(mark)}."
     )
     return Reckoning(
         answers={"mark": mark},

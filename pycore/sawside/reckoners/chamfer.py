@@ -80,16 +80,16 @@ def _drawing(show, given, face, edge, width):
         line(corner, (right, top), "hidden"),
         line((right, top), foot, "hidden"),
         line((left, low), (left, top), "break"),
-        dimension(corner, (right, top), 26, show.text(face), _role(given, "face")),
-        dimension((right, top), foot, 40, show.text(edge), _role(given, "edge")),
-        label((left + 8, (top + low) / 2), f"chamfer {show.text(width)}", "name", "start"),
+        dimension(corner, (right, top), 26, show.brief(face), _role(given, "face")),
+        dimension((right, top), foot, 40, show.brief(edge), _role(given, "edge")),
+        label((left + 8, (top + low) / 2), f"chamfer {show.brief(width)}", "name", "start"),
         arc(corner, min(across, deep) * 0.6, 0, float(given.angle), ""),
         label((left + 8, (top + low) / 2 + 22), angle_text(given.angle, 2), "note", "start"),
         label((left, top - 14), "face", "note", "start"),
     ]
     words = (
-        f"The corner of a board seen at its end, face up. The chamfer starts {show.text(face)} "
-        f"from the edge, ends {show.text(edge)} below the face, and is {show.text(width)} wide, "
+        f"The corner of a board seen at its end, face up. The chamfer starts {show.brief(face)} "
+        f"from the edge, ends {show.brief(edge)} below the face, and is {show.brief(width)} wide, "
         f"{angle_text(given.angle, 2)} from the face."
     )
     return drawing(words, (0, 0, _WIDE, low + 16), shapes)

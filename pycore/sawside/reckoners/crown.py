@@ -22,7 +22,7 @@ from sawside.reckoners.declaration import (
     choice,
     length,
 )
-from sawside.reckoners.shared.compound_saw import OTHER, TILTS
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS, steps
 from sawside.reckoners.shared.corner_field import corner_field, past_lines
 from sawside.reckoners.shared.crown_cuts import (
     EDGES,
@@ -88,8 +88,8 @@ def compute(given, show):
     face = _face(given, show, spring, cuts, edges)
     words = _words(spring, cuts, edges, show)
     reach = (None, None) if spring.width is None else (
-        (show.text(spring.drop), _role(given, "drop")),
-        (show.text(spring.projection), _role(given, "projection")),
+        (show.brief(spring.drop), _role(given, "drop")),
+        (show.brief(spring.projection), _role(given, "projection")),
     )  # fmt: skip
     short = edges.values() if edges else ()
     return Reckoning(
@@ -155,13 +155,13 @@ def _role(given, leg):
 def _face(given, show, spring, cuts, edges):
     texts = [
         (
-            f"{EDGES[edge]} {show.text(edges[edge])}" if edges else EDGES[edge],
+            f"{EDGES[edge]} {show.brief(edges[edge])}" if edges else EDGES[edge],
             "given" if edges and given.measured_on == edge else "answer",
         )
         for edge in ("top", "bottom")
     ]
     ends = [(float(nearby(cut.ratio)) if cut else 0, end_text(cut)) for cut in cuts]
-    width = "" if spring.width is None else f"{show.text(spring.width)} wide"
+    width = "" if spring.width is None else f"{show.brief(spring.width)} wide"
     return "face", texts, ends, width
 
 
@@ -170,7 +170,7 @@ def _words(spring, cuts, edges, show):
         f"the {side} end {f'cut for an {cut.kind} corner at {end_text(cut)}' if cut else 'square'}"
         for side, cut in zip(_SIDES, cuts, strict=True)
     )
-    long = "".join(f" The {EDGES[edge]} is {show.text(edges[edge])}." for edge in edges or ())
+    long = "".join(f" The {EDGES[edge]} is {show.brief(edges[edge])}." for edge in edges or ())
     return (
         f"A molding leans out from the wall by {spring_text(spring)} and meets the ceiling with "
         f"its top edge. Its face as seen in the room: {ends}.{long}"
@@ -191,6 +191,7 @@ def _part(spring, cuts, edges, whole, drawn):
             f"{angle_text(cut.miter, 2)}, tilted {angle_text(cut.tilt, 2)}",
             cut.miter,
             cut.tilt,
+            steps=steps(cut.laid, cut.miter, cut.tilt),
         )
         if cut
         else End("square", "0°")

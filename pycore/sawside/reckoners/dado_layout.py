@@ -147,13 +147,13 @@ def _drawing(given, show, cuts):
     for name, low, high in cuts:
         sides.band(low, high, "hatch", stop if name.startswith("Dado") else 0)
     for _, low, _ in cuts:
-        sides.figure(low, show.text(low))
+        sides.figure(low, show.brief(low))
     words = (
         f"Both sides from inside as mirror images, front edges outside, with {len(cuts)} "
         f"{'cut' if len(cuts) == 1 else 'cuts'} across each. The figures are the heights of the "
         "lower edges above the lower end."
     )
-    return sides.drawn(words, show.text(given.side))
+    return sides.drawn(words, show.brief(given.side))
 
 
 RECKONER = Reckoner(

@@ -157,16 +157,21 @@ class Answer:
 class End:
     """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle.
 
-    `turned` and `tilted` are what the saw is set to for it, in exact degrees."""
+    `turned` and `tilted` are what the saw is set to for it, in exact degrees. `steps` say the same
+    with the ways that saw, blade and piece lie, where these are not in `angle` (which is kept with
+    the pieces that are cut, and so stays as it is)."""
 
     cut: str
     angle: str
     turned: Any = Fraction(0)
     tilted: Any = Fraction(0)
+    steps: tuple[str, ...] = ()
 
     @property
     def at_the_saw(self):
         """What is set for it, one thing after another, as short as one reads it from afar."""
+        if self.steps:
+            return list(self.steps)
         steps = self.angle.partition(" (")[0].split(", ")
         return [step.removeprefix("saw ") for step in steps if step]
 
@@ -186,6 +191,8 @@ class Part:
     thickness: Any = None
     long_side: Any = None
     short_side: Any = None
+    layer: int = 1
+    """Which layer it is of: one is fitted before the next one is cut."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,13 +35,13 @@ def _drawing(show, width, height, diagonal):
         polygon(corners),
         line(corners[3], corners[1], "center"),
         line(corners[0], corners[2], "center"),
-        label(middle, show.text(diagonal), "name"),
+        label(middle, show.brief(diagonal), "name"),
         dimension((wide, high), (0, high), 30 * pixel, fine_text(width, show), "given"),
         dimension((0, high), (0, 0), 30 * pixel, fine_text(height, show), "given"),
     ]
     words = (
         f"A frame {fine_text(width, show)} wide and {fine_text(height, show)} high; both "
-        f"diagonals measure {show.text(diagonal)} when it is square."
+        f"diagonals measure {show.brief(diagonal)} when it is square."
     )
     side = max(44 * pixel, (high - wide) / 2 + 10 * pixel)
     return drawing(words, (-side - 30 * pixel, -14 * pixel, wide + side, high + 50 * pixel), shapes)

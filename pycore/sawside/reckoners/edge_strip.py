@@ -59,10 +59,7 @@ def compute(given, show):
     cuts = [end.cut for end in ends]
     tips = [cut.adds for cut in cuts if cut.adds > 0]
     long_side, short_side = back + sum(tips, Fraction(0)), face if face < back else back
-    tip_to_tip = None
-    if tips and long_side > face:
-        tip_to_tip = f"{show.text(long_side)} from tip to tip, before the chamfer"
-    picture = edge_piece(show, "Edge strip", given.thickness, back, cuts, note=tip_to_tip)
+    picture = edge_piece(show, "Edge strip", given.thickness, back, cuts)
     added = "".join(f" + {show.number(end.at_panel)}" for end in ends if end.at_panel)
     return Reckoning(
         answers={

@@ -105,7 +105,7 @@ def _drawing(show, given, part, between, named):
     runs = [
         (number * step, number * step + part, "stock", str(number + 1)) for number in range(parts)
     ]
-    words = f"{fine_text(given.whole, show)} in {parts} equal parts of {show.text(part)}"
+    words = f"{fine_text(given.whole, show)} in {parts} equal parts of {show.brief(part)}"
     if between:
         words += f", with {fine_text(between, show)} between them"
     return stick(
@@ -113,9 +113,9 @@ def _drawing(show, given, part, between, named):
         given.whole,
         runs,
         cuts=[place for _, place in named] if given.between == "kerf" else (),
-        marks=[(place, show.text(place)) for _, place in named],
+        marks=[(0, "0"), *((place, show.brief(place)) for _, place in named)],
         dimensions=(
-            (0, part, show.text(part), "answer"),
+            (0, part, show.brief(part), "answer"),
             (0, given.whole, fine_text(given.whole, show), "given"),
         ),
     )

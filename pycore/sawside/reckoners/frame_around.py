@@ -82,7 +82,7 @@ def _inside(given, show, directions):
 
 
 def _drawing(show, inside, outside, widths, sides, told):
-    texts = [show.text(each) for each in (*outside, *inside)]
+    texts = [show.brief(each) for each in (*outside, *inside)]
     words = (
         f"A frame {texts[0]} wide and {texts[1]} high outside, {texts[2]} by {texts[3]} inside. "
         f"From square, {told}."

@@ -75,8 +75,8 @@ def compute(given, show):
 
 def _drawing(given, show, inside, side):
     long_text, short_text, cut = (
-        show.text(side.outside),
-        show.text(side.inside),
+        show.brief(side.outside),
+        show.brief(side.inside),
         angle_text(side.left),
     )
     words = (

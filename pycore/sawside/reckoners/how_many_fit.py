@@ -100,14 +100,14 @@ def _drawing(show, given, pieces, left):
     words = (
         f"A stick {fine_text(given.stick, show)} long gives {pieces} "
         f"{'piece' if pieces == 1 else 'pieces'} of {fine_text(given.piece, show)}; "
-        f"{show.text(left)} is left. "
+        f"{show.brief(left)} is left. "
         + (
             f"Dashed: cuts, each {fine_text(given.kerf, show)} wide, and what is waste."
             if cuts
             else ""
         )
     ).strip()
-    marks = [(end - left / 2, f"left {show.text(left)}")] if left else []
+    marks = [(end - left / 2, f"left {show.brief(left)}")] if left else []
     return stick(words, given.stick, runs, cuts=cuts, marks=marks, dimensions=dimensions)
 
 

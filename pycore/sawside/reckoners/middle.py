@@ -67,23 +67,23 @@ def _drawing(show, ends, middle, width, side):
         top = deep / 4
         shapes.append(polygon([(left, top), (right, top), (right, deep), (left, deep)]))
         if nearby(side) > 0:
-            shapes.append(dimension((left, deep), (0, deep), room, show.text(side), "answer"))
-            shapes.append(dimension((span, deep), (right, deep), room, show.text(side), "answer"))
+            shapes.append(dimension((left, deep), (0, deep), room, show.brief(side), "answer"))
+            shapes.append(dimension((span, deep), (right, deep), room, show.brief(side), "answer"))
     else:
-        shapes.append(dimension((half, deep), (0, deep), room, show.text(side), "answer"))
+        shapes.append(dimension((half, deep), (0, deep), room, show.brief(side), "answer"))
     shapes += [
         line((half, -deep / 2), (half, deep + room / 4), "center"),
-        label((half, -deep * 3 / 4), show.text(middle), "name"),
+        label((half, -deep * 3 / 4), show.brief(middle), "name"),
         label((0, -deep / 2), fine_text(low, show), "note", "start"),
         label((span, -deep / 2), fine_text(high, show), "note", "end"),
     ]
     words = (
         f"A span from {fine_text(low, show)} to {fine_text(high, show)} on the tape, its middle at "
-        f"{show.text(middle)}."
+        f"{show.brief(middle)}."
     )
     if width is not None:
         words += (
-            f" What stands there, {fine_text(width, show)} wide, leaves {show.text(side)} free."
+            f" What stands there, {fine_text(width, show)} wide, leaves {show.brief(side)} free."
         )
     return drawing(words, (-room / 2, -deep * 5 / 4, span + room / 2, deep + 2 * room), shapes)
 

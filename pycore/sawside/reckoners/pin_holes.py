@@ -151,15 +151,15 @@ def _drawing(given, show, row, numbers, zones):
         sides.axis(from_front, centers[0], centers[-1])
         sides.holes(from_front, centers, given.diameter)
     for number in (numbers[0], numbers[-1], *numbers[1:-1]):
-        sides.figure(row.center(number), f"{number}: {show.text(row.center(number))}")
+        sides.figure(row.center(number), f"{number}: {show.brief(row.center(number))}")
     some = "" if shown is numbers else " Only the first and the last holes are drawn."
     words = (
         f"Both sides from inside as mirror images, front edges outside, each with two rows of "
-        f"{len(numbers)} holes, {show.text(given.front)} from the front and "
-        f"{show.text(given.back)} from the back.{some} The figures are the hole's number and its "
+        f"{len(numbers)} holes, {show.brief(given.front)} from the front and "
+        f"{show.brief(given.back)} from the back.{some} The figures are the hole's number and its "
         "height above the lower end."
     )
-    return sides.drawn(words, show.text(given.side))
+    return sides.drawn(words, show.brief(given.side))
 
 
 RECKONER = Reckoner(

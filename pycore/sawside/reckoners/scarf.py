@@ -128,7 +128,6 @@ def _piece(show, given, number, stretch, overlap, degrees):
         for side, cut in zip(("left", "right"), cuts, strict=True)
     ]
     name = f"Piece {number} from the left"
-    note = f"tip to tip {show.text(whole)}" if not first and not last else None
     return Part(
         key=f"piece_{number}",
         name=name,
@@ -138,7 +137,7 @@ def _piece(show, given, number, stretch, overlap, degrees):
         right=ends[1],
         long_side=max(back, face),
         short_side=min(back, face),
-        drawing=edge_piece(show, name, given.thickness, back, cuts, note=note),
+        drawing=edge_piece(show, name, given.thickness, back, cuts),
     )
 
 

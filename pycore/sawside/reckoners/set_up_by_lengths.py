@@ -28,8 +28,8 @@ def compute(given, show):
     pure = degrees_text(degrees)
     text = angle_text(degrees, 2)
     words = (
-        f"A triangle with a run of {show.text(run)} along an edge and a rise of {show.text(rise)} "
-        f"square to it; its slope makes {text} with the edge."
+        f"A triangle with a run of {show.brief(run)} along an edge and a rise of "
+        f"{show.brief(rise)} square to it; its slope makes {text} with the edge."
     )
     return Reckoning(
         answers={
@@ -49,7 +49,9 @@ def compute(given, show):
             f"At its mark: arcsin ({show.number(min(show.mark(spacer), bar))} ÷ "
             f"{show.number(bar)}){angle_equals(spaced)}",
         ),
-        drawing=rise_over_run(words, float(nearby(degrees)), show.text(run), show.text(rise), text),
+        drawing=rise_over_run(
+            words, float(nearby(degrees)), show.brief(run), show.brief(rise), text
+        ),
         cautions=SAW_CAUTIONS,
     )
 

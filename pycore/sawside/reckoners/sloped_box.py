@@ -26,7 +26,7 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
-from sawside.reckoners.shared.compound_saw import OTHER, TILTS, lay, told
+from sawside.reckoners.shared.compound_saw import OTHER, TILTS, lay, steps, told
 from sawside.reckoners.shared.sloped_sides import check, lean_of, sides_of
 from sawside.wood.saw import cautions_at_the_saw
 
@@ -54,10 +54,8 @@ def compute(given, show):
     blanks = [(each.name, _ample(show, max(each.top, each.bottom) + more)) for each in sides]
     width = _ample(show, slant + given.thickness * out / given.height)
     wide = given.wide
-    ends = [
-        told(lay(end, wide == "top", not butt, given.tilts, wide), miter, tilt, _EDGES)
-        for end in ("left", "right")
-    ]
+    laid = [lay(end, wide == "top", not butt, given.tilts, wide) for end in ("left", "right")]
+    ends = [told(each, miter, tilt, _EDGES) for each in laid]
     face = _face(given, show, sides[0], miter, tilt, slant, adds)
     words = _words(given, show, sides[0], lean, slant, miter, tilt)
     return Reckoning(
@@ -84,15 +82,15 @@ def compute(given, show):
             float(nearby(lean.degrees)),
             (
                 f"slope {angle_text(lean.degrees, 2)}",
-                show.text(given.height),
-                f"face {show.text(slant)}",
+                show.brief(given.height),
+                f"face {show.brief(slant)}",
                 wide == "top",
             ),
             face,
         ),
         cautions=(*cautions_at_the_saw(*(min(s.top, s.bottom) for s in sides)), *_CLAMP),
         parts=tuple(
-            _part(given, show, side, blank[1], width, miter, tilt, slant, lean, adds)
+            _part(given, show, side, blank[1], width, miter, tilt, slant, lean, adds, laid)
             for side, blank in zip(sides, blanks, strict=True)
         ),
     )
@@ -148,27 +146,29 @@ def _end_text(miter, tilt):
 def _face(given, show, side, miter, tilt, slant, adds):
     roles = {given.size_at: "given", OTHER[given.size_at]: "answer"}
     texts = [
-        (f"{edge} {show.text(getattr(side, edge))}", roles[edge]) for edge in ("top", "bottom")
+        (f"{edge} {show.brief(getattr(side, edge))}", roles[edge]) for edge in ("top", "bottom")
     ]
     ratio = float(nearby(adds / slant)) * (1 if given.wide == "top" else -1)
     ends = [(ratio, _end_text(miter, tilt))] * 2
-    return side.name.lower(), texts, ends, f"{show.text(slant)} wide"
+    return side.name.lower(), texts, ends, f"{show.brief(slant)} wide"
 
 
 def _words(given, show, side, lean, slant, miter, tilt):
     return (
         f"A side leans {angle_text(lean.degrees, 2)} from upright, the {given.wide} of the box the "
-        f"wider. Outside face of {side.name.lower()}: {show.text(side.top)} long at the top, "
-        f"{show.text(side.bottom)} at the bottom, {show.text(slant)} wide; both ends at "
+        f"wider. Outside face of {side.name.lower()}: {show.brief(side.top)} long at the top, "
+        f"{show.brief(side.bottom)} at the bottom, {show.brief(slant)} wide; both ends at "
         f"{_end_text(miter, tilt)}."
     )
 
 
-def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds):
-    cut = (
-        End("compound miter", f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}", miter, tilt)
+def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds, laid):
+    text = f"{angle_text(miter, 2)}, tilted {angle_text(tilt, 2)}"
+    left, right = (
+        End("compound miter", text, miter, tilt, steps=steps(each, miter, tilt))
         if sign(miter)
         else End("edge miter" if sign(tilt) else "square", angle_text(tilt, 2), tilted=tilt)
+        for each in laid
     )
     face = _face(given, show, side, miter, tilt, slant, adds)
     long, short = (side.top, side.bottom) if given.wide == "top" else (side.bottom, side.top)
@@ -179,8 +179,8 @@ def _part(given, show, side, blank, width, miter, tilt, slant, lean, adds):
         length=blank,
         width=width,
         thickness=given.thickness,
-        left=cut,
-        right=cut,
+        left=left,
+        right=right,
         long_side=long,
         short_side=short,
         drawing=face_view(_words(given, show, side, lean, slant, miter, tilt), face),

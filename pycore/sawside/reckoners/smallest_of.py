@@ -68,11 +68,11 @@ def _drawing(show, readings, fits):
     top, bottom = foot, foot + apart / 2
     shapes.append(polygon([(0, top), (nearby(fits), top), (nearby(fits), bottom), (0, bottom)]))
     shapes.append(
-        dimension((nearby(fits), bottom), (0, bottom), apart / 2, show.text(fits), "answer")
+        dimension((nearby(fits), bottom), (0, bottom), apart / 2, show.brief(fits), "answer")
     )
     words = (
         f"An opening measured in {len(readings)} places, the smallest "
-        f"{fine_text(min(readings), show)}; what goes in is {show.text(fits)}."
+        f"{fine_text(min(readings), show)}; what goes in is {show.brief(fits)}."
     )
     return drawing(words, (0, -apart, across, bottom + apart), shapes)
 

@@ -82,14 +82,14 @@ def _drawing(show, along, across, diagonal):
         line(first, second, "center"),
         line((square, deep), (square, deep - square), "hidden"),
         line((square, deep - square), (0, deep - square), "hidden"),
-        dimension(first, corner, 30 * pixel, show.text(along), "answer"),
-        dimension(corner, second, 34 * pixel, show.text(across), "answer"),
-        dimension(second, first, 0, show.text(diagonal), "answer"),
+        dimension(first, corner, 30 * pixel, show.brief(along), "answer"),
+        dimension(corner, second, 34 * pixel, show.brief(across), "answer"),
+        dimension(second, first, 0, show.brief(diagonal), "answer"),
     ]
     words = (
-        f"Two walls meet at the lower left. A mark {show.text(along)} along the first, one "
-        f"{show.text(across)} along the second; {show.text(diagonal)} between the marks makes the "
-        "corner square."
+        f"Two walls meet at the lower left. A mark {show.brief(along)} along the first, one "
+        f"{show.brief(across)} along the second; {show.brief(diagonal)} between the marks makes "
+        "the corner square."
     )
     box = (-78 * pixel, -beyond - 6 * pixel, wide + beyond + 40 * pixel, deep + 50 * pixel)
     return drawing(words, box, shapes)

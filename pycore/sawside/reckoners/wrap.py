@@ -155,14 +155,9 @@ def _part(show, name, piece, layers):
         right=ends[1],
         long_side=long_side,
         short_side=short_side,
-        drawing=edge_piece(
-            show, name, piece.projection, piece.back, cuts, note=_between(show, piece)
-        ),
+        drawing=edge_piece(show, name, piece.projection, piece.back, cuts),
+        layer=piece.layer,
     )
-
-
-def _between(show, piece):
-    return f"{show.text(piece.tip_to_tip)} from tip to tip" if piece.is_between else None
 
 
 RECKONER = Reckoner(

@@ -43,6 +43,13 @@ def lay(end, top_longer, face_longer, tilts, fence):
     return Lay(turn, OTHER[tilt], "bottom", OTHER[keep])
 
 
+def steps(laid, miter, tilt):
+    """The same in steps that are short enough to be read from afar."""
+    turned = (f"turned {laid.turn}", angle_text(miter, 2)) if sign(miter) else ("saw straight",)
+    leaned = (f"tilted {laid.tilt}", angle_text(tilt, 2)) if sign(tilt) else ("blade upright",)
+    return (*turned, *leaned, f"{laid.fence} edge to fence")
+
+
 def told(laid, miter, tilt, edges):
     """The lay in words with its settings; `edges` names the top and the bottom edge."""
     turned = (

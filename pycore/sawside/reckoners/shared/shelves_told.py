@@ -47,9 +47,9 @@ def shelves_told(
 
 @later
 def _drawn(show, shelving, openings, alike, more_words, fixed, answer):
-    texts = [show.text(each) for each in openings]
+    texts = [show.brief(each) for each in openings]
     case = shelving.case
-    high = show.text(case.overall if case.whole else case.inside)
+    high = show.brief(case.overall if case.whole else case.inside)
     picture = case_from_the_front(
         show,
         shelving,

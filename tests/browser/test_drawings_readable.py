@@ -1,0 +1,157 @@
+"""Every drawing can be read on a narrow phone whose font is a quarter wider than usual.
+
+The page's own widget draws what the core sends; `drawn.js` says once what can't be read: a text
+cut off by the edge of the drawing, crossed by any line, or lying on another text.
+"""
+
+from pathlib import Path
+
+import pytest
+
+import sawside
+from sawside.reckoners import RECKONERS
+from tests.browser.conftest import CHROMIUM, FLAGS, ROOT, SMALL
+from web.build import serving
+
+HERE = Path(__file__).parent
+WIDER = 1.25
+FONT = """
+(wider) => {
+    const text = document.createElementNS("http://www.w3.org/2000/svg", "text");
+    text.textContent = "long side 36 1/8″";
+    const svg = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+    svg.setAttribute("class", "drawing");
+    svg.append(text);
+    document.getElementById("place").append(svg);
+    const wide = () => text.getComputedTextLength();
+    document.adoptedStyleSheets = [];
+    const usual = wide();
+    const sheet = new CSSStyleSheet();
+    document.adoptedStyleSheets = [sheet];
+    let spacing = 0;
+    while (wide() < usual * wider) {
+        spacing += 0.01;
+        sheet.replaceSync(`.drawing text { letter-spacing: ${spacing}em; }`);
+    }
+    const found = wide() / usual;
+    svg.remove();
+    return found;
+}
+"""
+DRAWN = """
+async (drawings) => {
+    const { drawing } = await import("/widgets/drawing.js");
+    const { boldDrawing } = await import("/widgets/bold-drawing.js");
+    const { faultsOf } = await import("/drawn.js");
+    const draw = { drawing, boldDrawing };
+    return drawings.map(([name, how, drawn]) => {
+        const node = draw[how](drawn);
+        document.getElementById("place").replaceChildren(node);
+        return [name, how, faultsOf(node)];
+    });
+}
+"""
+BY_HAND = """
+async (svg) => {
+    const { faultsOf } = await import("/drawn.js");
+    const page = new DOMParser().parseFromString(svg, "image/svg+xml");
+    document.getElementById("place").replaceChildren(page.documentElement);
+    return faultsOf(document.querySelector("svg"));
+}
+"""
+SVG = '<svg class="drawing" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 300 100">{}</svg>'
+
+
+@pytest.fixture(scope="module")
+def paper(player):
+    """A page of 360 px with the page's modules and styles, and nothing drawn on it yet."""
+    browser = player.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+    page = browser.new_page(viewport={"width": SMALL[0], "height": SMALL[1]})
+    for name in ("drawn.html", "drawn.js"):
+        page.route(f"**/{name}", fulfill)
+    with serving.started(ROOT / "web") as server:
+        page.goto(f"{server.address}drawn.html")
+        yield page
+        browser.close()
+
+
+def fulfill(route):
+    """Answer with a file of this folder."""
+    route.fulfill(path=HERE / Path(route.request.url).name)
+
+
+def answered(message):
+    """The core's answer, which must be one."""
+    said = sawside.handle(message)
+    assert said["ok"], said
+    return said
+
+
+def drawings(settings):
+    """(question, how it is drawn, drawing) of every example, and of each piece that it makes."""
+    for key, reckoner in RECKONERS.items():
+        typed = {"reckoner": key, "values": reckoner.example}
+        said = answered({"do": "reckon", "settings": settings} | typed)
+        if said["drawing"]:
+            yield key, "drawing", said["drawing"]
+        document = None
+        for act, more in (
+            ("begin", {"name": "Record cabinet"}),
+            ("set", {"settings": settings}),
+            ("keep_line", {"name": "Kept"} | typed),
+        ):
+            change = {"do": "change", "document": document, "act": {"act": act} | more}
+            document = answered(change)["document"]
+        for piece in answered({"do": "view", "document": document})["pieces"]:
+            if piece["drawing"]:
+                yield f"{key}, {piece['name']}", "drawing", piece["drawing"]
+                yield f"{key}, {piece['name']}", "boldDrawing", piece["drawing"]
+
+
+def unreadable(paper, drawn):
+    """What can't be read in drawings, one sentence each."""
+    found = paper.evaluate(DRAWN, drawn)
+    assert len(found) == len(drawn)
+    return [f"{name} ({how}): {fault}" for name, how, faults in found for fault in faults]
+
+
+@pytest.mark.parametrize("settings", [{}, {"display": "mm", "mark": "0.1 mm"}], ids=["in", "mm"])
+def test_no_text_of_any_example_is_cut_off_crossed_or_on_another(paper, settings):
+    drawn = list(drawings(settings))
+    assert len({name.split(",")[0] for name, _, _ in drawn}) > 40
+    assert paper.evaluate(FONT, WIDER) >= WIDER
+    assert unreadable(paper, drawn) == []
+
+
+def test_the_usual_font_of_this_browser_is_read_as_well(paper):
+    drawn = list(drawings({}))
+    paper.evaluate("document.adoptedStyleSheets = []")
+    assert unreadable(paper, drawn) == []
+
+
+@pytest.mark.parametrize(
+    ("shapes", "faults"),
+    [
+        ('<text x="10" y="50">36 1/8</text>', []),
+        ('<text x="-4" y="50">36 1/8</text>', ['"36 1/8" is cut off']),
+        ('<text x="10" y="4">36 1/8</text>', ['"36 1/8" is cut off']),
+        ('<text x="10" y="50">36</text><text x="18" y="54">1/8</text>', ['"36" lies on "1/8"']),
+        (
+            '<text x="10" y="50">36 1/8</text><polyline class="line-cut" points="0,47 300,43"/>',
+            ['"36 1/8" is crossed by line-cut'],
+        ),
+        (
+            '<polygon class="shape-stock" points="20,0 90,0 90,90 20,90"/><text x="10" y="50">36'
+            "</text>",
+            ['"36" is crossed by shape-stock'],
+        ),
+        (
+            '<polygon class="shape-stock" points="0,0 90,0 90,90 0,90"/><text x="10" y="50">36'
+            "</text>",
+            [],
+        ),
+    ],
+)
+def test_what_can_not_be_read_is_found(paper, shapes, faults):
+    paper.evaluate("document.adoptedStyleSheets = []")
+    assert paper.evaluate(BY_HAND, SVG.format(shapes)) == faults
