@@ -63,7 +63,7 @@ export function padAnswer(app, onKept) {
     const { asked, said } = app.state.get().pad.answer;
     const usesTally = Object.keys(app.tally.namesIn(asked)).length > 0;
     nameDialog({
-      title: `Keep ${said.value.text}`,
+      title: `Keep ${usesTally ? (said.value.brief ?? said.value.text) : said.kept}`,
       act: "Keep",
       async give(name) {
         const text = usesTally ? said.value.exact_plain : asked;

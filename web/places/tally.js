@@ -78,7 +78,7 @@ export function tally(app) {
 
   const keep = (line) =>
     nameDialog({
-      title: `Keep ${line.value.text}`,
+      title: `Keep ${line.value.brief ?? line.value.text}`,
       act: "Keep",
       name: line.name,
       give: (given) => app.change({ act: "keep_reading", name: given, text: line.value.exact_plain }),

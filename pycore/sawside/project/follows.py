@@ -1,7 +1,7 @@
 """What a change does to the other entries: each number before, after, and by how much."""
 
 from sawside.lengths.display import decimal_text
-from sawside.lengths.marks import Rounded
+from sawside.lengths.marks import Rounded, exact_of
 from sawside.lengths.real import Real, sign
 from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
@@ -74,7 +74,7 @@ def _other(old, new, answer, was, now):
     """An answer that is not the first, in a few words, each as its own settings show it."""
     difference = ""
     if answer.kind in ("length", "angle") and was is not None and now is not None:
-        difference = _signed(_exact(now) - _exact(was), answer.kind, new.show)
+        difference = _signed(exact_of(now) - exact_of(was), answer.kind, new.show)
     return {
         "key": answer.key,
         "label": answer.label,
@@ -85,20 +85,22 @@ def _other(old, new, answer, was, now):
 
 
 def _brief(answer, value, worked):
-    return "none" if value is None else _in_brief(answer.kind, value, worked.show)
+    return "none" if value is None else _in_brief(answer, value, worked.show)
 
 
-def _in_brief(kind, value, show):
-    if kind == "length":
-        return show.text(value)
-    if kind == "lengths":
-        return ", ".join(show.text(each) for _, each in value)
-    return angle_text(value) if kind == "angle" else str(value)
+def _in_brief(answer, value, show):
+    if answer.kind == "length":
+        return show.brief(value, answer.rounding)
+    if answer.kind == "lengths":
+        return ", ".join(show.brief(each, answer.rounding) for _, each in value)
+    return angle_text(value) if answer.kind == "angle" else str(value)
 
 
 def _signed(difference, kind, show):
-    text = show.text(difference) if kind == "length" else angle_text(difference)
-    return text if sign(difference) < 0 else f"+{text}"
+    text = show.brief(difference) if kind == "length" else angle_text(difference)
+    if sign(difference) >= 0:
+        text = f"≈ +{text[2:]}" if text.startswith("≈ ") else f"+{text}"
+    return text
 
 
 def _main_difference(old, new):
@@ -115,7 +117,7 @@ def _main_difference(old, new):
     if answer.kind not in ("length", "angle", "count"):
         return None
     was, now = old.found.answers[answer.key], new.found.answers[answer.key]
-    by = _exact(now) - _exact(was)
+    by = exact_of(now) - exact_of(was)
     if answer.kind == "length":
         return _length_told(by, new.show)
     return told(Answer(*_DIFFERENCE, answer.kind), by, new.show)
@@ -131,7 +133,3 @@ def _number_told(by, power):
     text = f"{decimal_text(by, 3)}{UNITS[power]}"
     key, label = _DIFFERENCE
     return {"key": key, "label": label, "kind": "number", "text": text, "words": text}
-
-
-def _exact(value):
-    return value.exact if isinstance(value, Rounded) else value

@@ -4,7 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.marks import Rounded
+from sawside.lengths.marks import exact_of
 from sawside.lengths.names import Named
 from sawside.lengths.real import Real
 
@@ -73,8 +73,7 @@ def _number(answer, value):
 
 def rational(value):
     """An exact value as a fraction, within 2**-`BITS` where it is irrational."""
-    if isinstance(value, Rounded):
-        value = value.exact
+    value = exact_of(value)
     if isinstance(value, Real):
         low, high = value.enclosure(BITS)
         return Fraction(low + high, 2 << BITS)

@@ -109,8 +109,8 @@ def _unweighed(case):
 
 
 ANSWERS = (
-    Answer("sag", "Sag at once"),
-    Answer("sag_after_years", "Sag after years"),
+    Answer("sag", "Sag at once", must="agree"),
+    Answer("sag_after_years", "Sag after years", must="agree"),
     Answer("verdict", "Against the limit", "text"),
     Answer("part", "As a part of the span", "text"),
     Answer("eye", "What the eye sees", "text"),
