@@ -61,10 +61,10 @@ def enter(page, text):
 FORMS = {
     "7-13/16": "seven and thirteen sixteenths inches",
     "5½": "five and one half inches",
-    "6'-7-9/32\"": "seventy-nine and one quarter inches",
+    "6'-7-9/32\"": "seventy-nine and nine thirty-seconds inches",
     "10′6": "one hundred twenty-six inches",
     "2 × 3/4 + 31 5/8": "thirty-three and one eighth inches",
-    "1/2 of 37 9/16": "eighteen and three quarters inches",
+    "1/2 of 37 9/16": "eighteen and twenty-five thirty-seconds inches",
     "25.4 mm + 1": "two inches",
     ".0625": "one sixteenth of an inch",
 }
@@ -237,9 +237,11 @@ def test_the_kerf_of_the_settings_is_taken_away_with_one_touch(page):
     key(page, "more signs")
     key(page, "subtract a kerf")
     page.locator(".tally-line").nth(2).wait_for()
-    # 11 25/32: an exact tie goes to the even mark.
-    assert lines(page)[2] == "eleven and three quarters inches"
-    page.locator("output[name=pad-answer]").get_by_text("1/32″ heavy").wait_for()
+    # An exact thirty-second is told as such, on sixteenths too.
+    assert lines(page)[2] == "eleven and twenty-five thirty-seconds inches"
+    page.locator("output[name=pad-answer]").get_by_text(
+        "halfway between 11 3/4 and 11 13/16"
+    ).wait_for()
     page.get_by_role("link", name="Tally, 3 lines").tap()
     page.get_by_text("[2] − 3/32").wait_for()
 

@@ -1,6 +1,8 @@
 """The answers of a question before they are brought to a mark, as floats for an oracle."""
 
-from sawside.lengths.marks import Rounded
+from dataclasses import replace
+
+from sawside.lengths.marks import Rounded, exact_of
 from sawside.lengths.real import nearby
 from sawside.lengths.settings import read_settings
 from sawside.lengths.show import Show
@@ -20,7 +22,12 @@ def pieces(reckoner, **values):
     """The pieces to cut of a question, as told in its parts, with unrounded lengths."""
     settings = read_settings({})
     form = read_values(RECKONERS[reckoner], values, settings)
-    return RECKONERS[reckoner].compute(form.given, Show(settings)).parts
+    parts = RECKONERS[reckoner].compute(form.given, Show(settings)).parts
+    measures = ("length", "width", "thickness", "long_side", "short_side")
+    return tuple(
+        replace(part, **{each: exact_of(getattr(part, each)) for each in measures})
+        for part in parts
+    )
 
 
 def _plain(value):

@@ -73,8 +73,8 @@ RECKONER = Reckoner(
         length("most", "Room", may_be_blank=True, blank_means="There is room enough."),
     ),
     answers=(
-        Answer("height", "Height"),
-        Answer("steps", "Layers from below", "lengths"),
+        Answer("height", "Height", must="agree"),
+        Answer("steps", "Layers from below", "lengths", must="agree"),
         Answer("layers", "How many layers", "count"),
         Answer("lean", "Lean", "angle"),
         Answer("of", "Made of", "text"),

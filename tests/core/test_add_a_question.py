@@ -70,7 +70,7 @@ def test_it_is_answered(door):
     (said,) = door(question(layers=LAYERS, spacers=["1/8", ""], times="2", lean="7 1/2"))
     assert said["ok"], said
     texts = [answer["text"] for answer in said["answers"]]
-    assert texts == ["4 11/16″", "3/4″, 3/4″", "2", "7.5°", "Plywood"]
+    assert texts == ["4 11/16″", "3/4″, 23/32″", "2", "7.5°", "Plywood"]
     assert said["parts"][0]["count"] == 2
     assert said["echoes"]["spacers"] == "1/8″"
     assert "Thickness 3/4″" in said["echoes"]["layers"]

@@ -90,10 +90,10 @@ def test_the_field_says_which_size_it_takes():
 KEPT_BEFORE = [
     ("shelf_length", DADO, "play", '1/32"', "37 3/16″"),
     ("shelf_length", PINS, "gap", '1/16"', "36 1/2″"),
-    ("panel_in_its_groove", PANEL, "clearance", '1/32"', "13 3/16″"),
+    ("panel_in_its_groove", PANEL, "clearance", '1/32"', "13 7/32″"),
     ("frame_around", AROUND, "clearance", "1/16 in", "18 3/8″, 24 5/8″"),
-    ("frame_of_equal_sides", RING, "clearance", "1/16 in", "5 15/16″"),
-    ("shelves_to_fit", STACK, "things", stack('1/2"')["things"], "13 1/8″, 23 5/8″"),
+    ("frame_of_equal_sides", RING, "clearance", "1/16 in", "6″"),
+    ("shelves_to_fit", STACK, "things", stack('1/2"')["things"], "13 1/8″, 23 19/32″"),
 ]
 """What the version without these settings answered (its own output): question, values without a
 clearance, its key, the default that the page wrote into a line that it kept, the first answer."""

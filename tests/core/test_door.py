@@ -64,8 +64,8 @@ def test_settings_choose_the_mark_and_its_form(settings, text):
 
 
 def test_in_millimeters_mark_and_form_follow_the_unit():
-    said = sawside.handle({"do": "read", "text": "18 + 1/2 in", "settings": {"unit": "mm"}})
-    assert (said["value"]["text"], said["value"]["dropped_text"]) == ("31 mm", "0.3 mm light")
+    said = sawside.handle({"do": "read", "text": "18 + 1/3 in", "settings": {"unit": "mm"}})
+    assert (said["value"]["text"], said["value"]["dropped_text"]) == ("26 mm", "0.467 mm heavy")
     assert said["tape"]["unit"] == "mm"
 
 

@@ -39,6 +39,13 @@ def test_the_neighbors_enclose_the_number_one_step_apart(length):
                 assert 0 <= abs(mark - length) - told < Fraction(1, 10_000)
 
 
+def test_on_your_marks_is_the_nearest_mark_of_the_tape_also_of_what_was_typed():
+    """By hand: 23/32 lies 1/32 short of 3/4, and .71 lies .0225 over 11/16 (a tie, told even)."""
+    for length, told in (("23/32", ("3/4″", "1/32″ light")), ("0.71", ("11/16″", "0.022″ heavy"))):
+        mark = reckon("fraction_ladder", length=length)["by_key"]["mark"]
+        assert (mark["text"], mark["dropped_text"]) == told
+
+
 def test_seventy_one_hundredths_between_its_fractions():
     """By hand: 11/16 = .6875 is .0225 low, 23/32 = .71875 is .00875 high."""
     items = {item["label"]: item["text"] for item in neighbors("0.71")}

@@ -170,13 +170,13 @@ def test_the_list_to_transfer_has_the_marks_of_the_answer():
 
 
 def test_a_mark_to_transfer_says_by_how_much_it_misses_its_place():
-    """72 1/2 less 5 × 23/32 is 68 29/32, a sixth of it 11 31/64; with one shelf 12 13/64."""
-    values = {"height": "72 1/2", "shelf_count": "5", "thickness": "23/32"}
+    """72 5/8 less 5 × 23/32 is 69 1/32, a sixth of it 11 97/192; with one shelf 12 43/192."""
+    values = {"height": "72 5/8", "shelf_count": "5", "thickness": "23/32"}
     marks = {each["name"]: each for each in printed("equal_shelf_spacing", "a4", values)["marks"]}
     told = {name: (each["text"], each["dropped_text"]) for name, each in marks.items()}
-    assert told["Shelf 1 bottom"] == ("11 1/2″", "1/64″ light")
-    assert told["Shelf 1 top"] == ("12 3/16″", "1/64″ heavy")
-    assert told["Inside top"] == ("72 1/2″", "")
+    assert told["Shelf 1 bottom"] == ("11 1/2″", "0.005″ heavy")
+    assert told["Shelf 1 top"] == ("12 1/4″", "0.026″ light")
+    assert told["Inside top"] == ("72 5/8″", "")
 
 
 def test_a_name_of_the_project_stands_in_what_is_printed_as_in_what_is_answered():

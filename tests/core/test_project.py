@@ -52,8 +52,8 @@ def test_a_line_that_fails_says_so_and_stops_nothing():
 
 
 def test_settings_of_the_project_are_those_of_its_answers():
-    document = changed(cabinet(), "set", settings={"unit": "in", "mark": "1/2"})
-    assert view(document)["entries"][1]["headline"]["text"] == "36″"
+    document = changed(cabinet(), "set", settings={"unit": "in", "mark": "1 mm"})
+    assert view(document)["entries"][1]["headline"]["text"] == "918 mm"
 
 
 def test_pieces_are_cut_one_at_a_time_and_no_more_than_there_are():

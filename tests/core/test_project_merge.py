@@ -130,11 +130,11 @@ def test_what_another_kerf_makes_otherwise_is_told_for_all_that_depends_on_it():
 
 def test_what_the_settings_here_change_is_told_with_before_and_after():
     mine = changed(begun(), "set", settings={"mark": "1/2"})
-    theirs = sums(("Width", "30 1/4"), ("Depth", "12"))
+    theirs = sums(("Width", "30 1/4 + 1/10"), ("Depth", "12"))
     said = merged(mine, theirs)
     assert said["said"] == (
         "Added 2 of 2 entries of Record cabinet. By the settings of this project these are not as "
-        "in the backup: Width 30 1/4″ → 30″."
+        "in the backup: Width 30 3/8″ → 30 1/2″."
     )
     assert "before" in said["rule"]
 
@@ -155,7 +155,7 @@ def test_what_waited_here_for_a_name_that_comes_is_told():
 
 def test_no_more_than_twenty_are_told_by_name():
     mine = changed(begun(), "set", settings={"mark": "1/2"})
-    said = merged(mine, sums(*((f"R{each}", "1 1/4") for each in range(23))))["said"]
+    said = merged(mine, sums(*((f"R{each}", "1 1/4 + 1/10") for each in range(23))))["said"]
     assert said.count("→") == 20
     assert said.endswith(", and 3 more.")
 

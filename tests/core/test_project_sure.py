@@ -51,10 +51,10 @@ def test_light_and_heavy_go_to_one_side_only():
 
 @pytest.mark.parametrize(
     ("text", "by"),
-    [("37 9/16", "1/32″"), ("37", "1/32″"), ("37 9/32", "1/64″"), ("950 mm", "1/64″")],
+    [("37 9/16", "1/32″"), ("37", "1/32″"), ("37 9/32", "1/64″"), ("950 mm", "0.5 mm")],
 )
 def test_the_text_shows_how_finely_it_was_read(text, by):
-    """Half a sixteenth, half a thirty-second, half a millimeter (0.0197 in is nearest 1/64)."""
+    """Half a sixteenth, half a thirty-second, half a millimeter, told as what it is."""
     document = changed(begun(), "keep_reading", name="a", text=text)
     assert sure(document, "1")["readings"][0]["by"].removeprefix("≈ ") == by
 

@@ -37,8 +37,8 @@ def marks(said):
 @pytest.mark.parametrize("name", ["[width]", "width", "[ WIDTH ]"])
 def test_a_line_follows_a_reading_of_the_project_when_it_is_corrected(name):
     tally = lines(project(width="37 9/16"), f"{name} − 1/4", "[1] ÷ 2")
-    assert marks(told(project(width="37 9/16"), tally)) == ["37 5/16″", "18 5/8″"]
-    assert marks(told(project(width="37 7/16"), tally)) == ["37 3/16″", "18 5/8″"]
+    assert marks(told(project(width="37 9/16"), tally)) == ["37 5/16″", "18 21/32″"]
+    assert marks(told(project(width="37 7/16"), tally)) == ["37 3/16″", "18 19/32″"]
 
 
 def test_another_answer_of_a_line_of_the_project_is_taken_by_its_label():

@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 from itertools import product
+from math import ceil
 
 import pytest
 from asking import as_drawn, ask, errors, exact, reckon
@@ -201,7 +202,8 @@ def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side()
 def test_stock_is_the_long_sides_and_the_kerfs():
     """Square ends take the kerf, ends at 45 take it times the root of 2: plane trigonometry."""
     said = reckon("wrap", {"mark": ".001 in"}, **wrap(stick="48"))["by_key"]
-    assert said["stock"]["items"][0]["text"] == f"{38.375 + 32 + 2 / 8 + 4 / 8 * 2**0.5:.3f}″"
+    exact = 38.375 + 32 + 2 / 8 + 4 / 8 * 2**0.5
+    assert said["stock"]["items"][0]["text"] == f"{ceil(exact * 1000) / 1000:.3f}″"
     assert said["sticks"]["text"] == "Layer 1: 2 of 48.000″"
 
 

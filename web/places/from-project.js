@@ -1,5 +1,5 @@
 import { button, element } from "../widgets/element.js";
-import { fraction } from "../widgets/fraction.js";
+import { briefly } from "../widgets/fraction.js";
 import { write } from "../widgets/typing.js";
 
 const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
@@ -65,7 +65,7 @@ function row(app, entry, take) {
     { class: "pick-row" },
     taking(
       [entry.name, entry.where].filter(Boolean).join(", "),
-      entry.headline ? fraction(entry.headline) : entry.error?.message,
+      entry.headline ? briefly(entry.headline) : entry.error?.message,
       () => take(entry.insert),
     ),
     entry.kind === "line" && entry.ok ? more : null,

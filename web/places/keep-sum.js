@@ -6,16 +6,19 @@ import { nameDialog } from "../widgets/name-dialog.js";
  * @param {{id: string} | {text: string}} what
  * @param {string} [name] the one to begin with
  */
-export async function keepSum(app, what, { name, after } = {}) {
+export async function keepSum(app, what, { name, onKept } = {}) {
   const sum = await app.quietly(app.tally.sum(what));
   if (!sum.ok || document.querySelector("dialog[open]")) return;
   const { text, unit, said, value } = sum;
   nameDialog({
-    title: `Keep ${value.text}`,
+    title: `Keep ${value.brief ?? value.text}`,
     act: "Keep",
     name,
     told: said,
-    give: (given) => app.change({ act: "keep_reading", name: given, text, unit }),
-    after,
+    async give(given) {
+      const answer = await app.change({ act: "keep_reading", name: given, text, unit });
+      if (answer.ok) onKept?.(answer.id);
+      return answer;
+    },
   });
 }

@@ -11,13 +11,13 @@ export function materialTally(tally) {
 }
 
 function row({ material, width, thickness, count, length, rough, spoiled, spoiled_length: wasted }) {
-  const size = [width, thickness].filter(Boolean).map(({ text }) => text);
-  const more = rough.exact === length.exact ? "" : `, ${rough.text} with allowances`;
-  const lost = spoiled ? `, ${wasted.text} spoiled in ${spoiled} more` : "";
+  const size = [width, thickness].filter(Boolean).map(({ brief }) => brief);
+  const more = rough.exact === length.exact ? "" : `, ${rough.brief} with allowances`;
+  const lost = spoiled ? `, ${wasted.brief} spoiled in ${spoiled} more` : "";
   return element(
     "li",
     { class: "answer" },
     element("strong", {}, [material || "No material named", size.join(" × ")].filter(Boolean).join(", ")),
-    element("span", {}, `${count} ${count === 1 ? "piece" : "pieces"}, ${length.text}${more}${lost}`),
+    element("span", {}, `${count} ${count === 1 ? "piece" : "pieces"}, ${length.brief}${more}${lost}`),
   );
 }

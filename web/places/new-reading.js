@@ -35,7 +35,7 @@ export function newReading(app) {
   const standing = standsFor(app, ({ text }) => said?.ok && field.show({ echo: text }));
 
   const peek = () => ({
-    lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.value.text))] : [],
+    lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.kept))] : [],
     keep: said?.ok ? { label: "Keep", run: keep } : null,
   });
 
@@ -59,7 +59,7 @@ export function newReading(app) {
     app.sheet.close();
     const text = field.value();
     nameDialog({
-      title: `Keep ${said.value.text}`,
+      title: `Keep ${said.kept}`,
       act: "Keep",
       give: (name) => app.change({ act: "keep_reading", name, text, unit: unit() }),
       after: () => {

@@ -21,7 +21,7 @@ export const unanswered = ({ wanted, elsewhere }, fields) => [
 
 const MOST_ITEMS = 3;
 const inOneLine = (items) =>
-  items.length > MOST_ITEMS ? `${items.length} lengths` : items.map(({ text }) => text).join(", ");
+  items.length > MOST_ITEMS ? `${items.length} lengths` : items.map(({ brief }) => brief).join(", ");
 
 /** The same in a line or two, above the keys: of the field being typed in, of what is wanted, or the answer. */
 export function inLittle(answer, errors, fields, focused) {
@@ -30,6 +30,6 @@ export function inLittle(answer, errors, fields, focused) {
   if (own) return [element("span", { class: "peek-hint" }, `${own.message} ${own.remedy ?? ""}`)];
   if (!answer.ok) return wanting(errors.wanted, fields);
   const [main] = answer.answers;
-  const text = main.kind === "lengths" ? inOneLine(main.items) : main.text;
+  const text = main.kind === "lengths" ? inOneLine(main.items) : (main.brief ?? main.text);
   return [element("span", { class: "peek-answer" }, main.label, element("strong", {}, text))];
 }

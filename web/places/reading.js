@@ -39,7 +39,7 @@ export function reading(app, id) {
   const standing = standsFor(app, ({ text }) => said?.ok && field.show({ echo: text }));
 
   const peek = () => ({
-    lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.value.text))] : [],
+    lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.kept))] : [],
     keep: said?.ok ? { label: "Save", run: correct } : null,
   });
 

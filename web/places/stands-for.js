@@ -21,7 +21,7 @@ async function told(app, echo) {
   const { document } = app.state.get().record;
   const known = [...new Set(echo.match(NAME))].map(async (text) => {
     const answer = await app.ask({ do: "read", text, document, settings: app.settings() });
-    return answer.ok ? `${text.slice(1, -1)} is ${answer.value.text}` : null;
+    return answer.ok ? `${text.slice(1, -1)} is ${answer.stands_for}` : null;
   });
   return [echo, ...(await Promise.all(known))].filter(Boolean).join("; ");
 }

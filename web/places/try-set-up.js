@@ -3,7 +3,7 @@ import { mainAnswer, otherAnswers, working } from "../widgets/answers.js";
 import { drawing } from "../widgets/drawing.js";
 import { button, element } from "../widgets/element.js";
 import { form } from "../widgets/form.js";
-import { fraction } from "../widgets/fraction.js";
+import { briefly } from "../widgets/fraction.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 import { formDraft, projectKey } from "./form-draft.js";
 import { inLittle, unanswered } from "./question-answer.js";
@@ -69,7 +69,7 @@ export function trySetUp(app, entry, part) {
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `Try the set-up for ${piece.name}`),
-    element("p", { class: "aimed" }, "Aimed at ", fraction(piece.length, "fraction-large")),
+    element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
     fields.node,
     result,
   );

@@ -1,5 +1,5 @@
 import { element } from "./element.js";
-import { fraction } from "./fraction.js";
+import { briefly } from "./fraction.js";
 import { unbroken } from "./unbroken.js";
 
 /** The pieces already cut first, in words, then each number that changes. */
@@ -33,11 +33,11 @@ const changes = (before, after, difference) =>
   element(
     "p",
     { class: "follow-numbers" },
-    before ? fraction(before) : element("span", {}, "none yet"),
+    before ? briefly(before) : element("span", {}, "none yet"),
     element("span", { class: "heard" }, " becomes "),
     element("span", { "aria-hidden": "true" }, "→"),
-    after ? fraction(after, "fraction-large") : element("span", {}, "none"),
-    difference ? element("span", { class: "follow-difference" }, difference.text) : null,
+    after ? briefly(after, "fraction-large") : element("span", {}, "none"),
+    difference ? element("span", { class: "follow-difference" }, difference.brief ?? difference.text) : null,
   );
 
 const other = ({ label, before, after, difference }) =>

@@ -6,7 +6,7 @@ import { element } from "./element.js";
  */
 export function fraction(value, className = "") {
   const stack = value.stack;
-  const body = stack ? stacked(stack) : [value.text];
+  const body = stack ? stacked(stack) : [value.brief ?? value.text];
   return element(
     "span",
     { class: `fraction ${stack ? "" : "fraction-plain"} ${className}` },
@@ -15,10 +15,11 @@ export function fraction(value, className = "") {
   );
 }
 
-/** The same in a list, where no small print says that something was rounded away: a ≈ does. */
+/** The same in a list, where no small print says that something was rounded away: a ≈ does, and (down) or (up). */
 export function briefly(value, className) {
   const rounded = value.kind === "length" && value.direction !== "exact";
-  return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className));
+  const way = value.way ? element("span", { class: "aside" }, value.way) : null;
+  return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className), way);
 }
 
 function stacked({ sign, feet, whole, numerator, denominator, unit }) {

@@ -29,7 +29,7 @@ export function keptLine({ id, name, value, summary, trouble, mark }, acts) {
         { "data-line": id },
         element("span", { class: "entry-name" }, name),
         value && !isLong ? briefly(value, "fraction-large") : null,
-        under(isLong ? value.text : "", "entry-long"),
+        under(isLong ? (value.brief ?? value.text) : "", "entry-long"),
         under(summary, "entry-summary"),
         under(trouble, "trouble"),
         under(mark, "entry-mark"),

@@ -85,11 +85,14 @@ const aside = (entry) =>
     .filter(Boolean)
     .join(", ");
 
-const length = (value) => element("strong", { class: "shop-length" }, value.text ?? "");
+const length = (value) => element("strong", { class: "shop-length" }, brief(value));
+
+/** On paper there is no small print: the text itself says that it was rounded, and which way. */
+const brief = (value) => value.brief ?? value.text ?? "";
 
 /** A thickness without a width must not be read as one. */
 const size = ({ length: long, width, thickness }) =>
-  [long.text, width?.text, thickness && (width ? thickness.text : `${thickness.text} thick`)]
+  [brief(long), width && brief(width), thickness && `${brief(thickness)}${width ? "" : " thick"}`]
     .filter(Boolean)
     .join(" × ");
 

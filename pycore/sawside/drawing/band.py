@@ -2,7 +2,7 @@
 
 from sawside.drawing.ruler import WIDTH, Ruler
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 
 _TIMES = 3
@@ -21,8 +21,8 @@ def band(length, size, show):
         line((x, -8), (x, 48), "cut"),
         label((x, 62), fine_text(length, show), "name"),
         *(
-            label((place, 62), fine_text(length + way * size, show), "note")
-            for place, way in ((left, -1), (right, 1))
+            label((place, 62), show.text(on_fine_marks(length + way * size, show, must)), "note")
+            for place, way, must in ((left, -1, "be there"), (right, 1, "reach"))
         ),
         dimension((left, 0), (x, 0), 22, fine_text(size, show), "answer"),
         dimension((x, 0), (right, 0), 22, fine_text(size, show), "answer"),

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from sawside.drawing.later import later
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
+from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Exact, nearby
 from sawside.lengths.show import angle_text
 
@@ -32,13 +33,14 @@ def mitered_piece(
 ):  # fmt: skip
     """The drawing of a piece with two cuts; `given`: "long", "short" or None, what was measured.
 
-    Measures are exact inches. A long piece is drawn shortened by a conventional break. With a cut
-    across the `thickness` the piece is seen from its outer edge; with one of each kind both views
-    are drawn. `rabbet` is (how far its back lies from the inside, how long it is there).
+    Measures are exact inches; both sides may be rounded already. A long piece is drawn shortened by
+    a conventional break. With a cut across the `thickness` the piece is seen from its outer edge;
+    with one of each kind both views are drawn. `rabbet` is (how far its back lies from the inside,
+    how long it is there).
     """
     left, right = (nearby(cut.allowance) for cut in cuts)
     views = _views(cuts, width, thickness)
-    whole, largest = nearby(long_side), max(nearby(across) for _, across, _ in views)
+    whole, largest = nearby(exact_of(long_side)), max(nearby(across) for _, across, _ in views)
     drawn = min(whole, left + right + 4 * largest)
     pixel = drawn * 9 / 8 / _SCREEN
     outline = ((0, 0), (drawn, 0), (drawn - right, 1), (left, 1))

@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from sawside.drawing.later import later
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.lengths.marks import exact_of
 from sawside.lengths.real import nearby
 
 _SCREEN = 300
@@ -14,9 +15,9 @@ def square_piece(show, name, long, wide, *, marks=(), given=False):
     """The drawing. `marks` are places along the piece (inches) where a screw goes.
 
     With marks nothing is left out, so that they stand where they are. `given` says that the
-    length was measured and not asked for.
+    length was measured and not asked for. `long` may be rounded already.
     """
-    length, width = nearby(long), nearby(wide)
+    length, width = nearby(exact_of(long)), nearby(wide)
     across = max(width, length / 12) if marks else width
     drawn = length if marks else min(length, 4 * width)
     pixel = drawn * 6 / 5 / _SCREEN

@@ -90,6 +90,12 @@ def mark_text(rounded, display):
     return f"{sign_text}{feet_text}{written}{' mm' if unit == 'mm' else unit}"
 
 
+def brief_text(rounded, display):
+    """The mark where no small print stands beside it: "≈ 36 1/8″", "≈ 36 1/8″ (down)"."""
+    about = "" if rounded.direction == "exact" else "≈ "
+    return f"{about}{mark_text(rounded, display)}{rounded.way}"
+
+
 def _fixed(rounded, number):
     """A decimal with the places of its grid; a fraction of an inch in millimeters needs its own."""
     places = rounded.grid.places
@@ -165,10 +171,17 @@ def other_text(exact, display):
 
 
 def dropped_text(rounded, display):
-    """What rounding took away, with its direction: "1/64″ light", "0.3 mm heavy", or ""."""
+    """What rounding took away, with its direction: "1/64″ light", "0.3 mm heavy", or "".
+
+    Where it had to go that way, why: "0.3 mm heavy, rounded down so it fits".
+    """
     direction = rounded.direction
     if direction == "exact":
         return "" if rounded.settled else "on the mark to 600 decimals"
+    return ", ".join(filter(None, (_dropped(rounded, display, direction), rounded.why)))
+
+
+def _dropped(rounded, display, direction):
     size = abs(rounded.dropped)
     if metric(rounded, display):
         return f"{_rough(size * (1 / _MM))} mm {direction}"
@@ -197,10 +210,13 @@ def length_value(key, label, rounded, display):
         "exact": rational_text(rounded.exact) if rational else None,
         "rational": rational,
         "text": text,
+        "brief": brief_text(rounded, display),
         "mark": rational_text(rounded.mark),
         "dropped": rational_text(rounded.dropped) if rational else _dropped_about(rounded),
         "dropped_text": dropped_text(rounded, display),
         "direction": rounded.direction,
+        "why": rounded.why,
+        "way": rounded.way.strip(),
         "stack": stack(rounded, display),
         "words": mark_in_words(rounded, display),
         "other": other_text(rounded.exact, display),

@@ -1,10 +1,12 @@
 """Lengths told by one person's settings: what a reckoner uses for its working and its drawing."""
 
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 
-from sawside.lengths.display import decimal_text, mark_text, mixed_text
-from sawside.lengths.marks import Rounded, to_mark
+from sawside.lengths.as_typed import given_marks
+from sawside.lengths.display import brief_text, decimal_text, mark_text, mixed_text
+from sawside.lengths.marks import Rounded, told_mark
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER
 
@@ -14,27 +16,68 @@ _MOST_DENOMINATOR = 1000
 class Show:
     """Tells exact lengths (inches) by `settings`: where their mark is, and how they are written."""
 
-    def __init__(self, settings):
-        self.settings = settings
+    def __init__(self, settings, given=(), must=None):
+        """`given` are lengths that the person gave: they are told as they are, never rounded.
 
-    def rounded(self, length):
-        """The length with its mark; one that has its own mark already keeps it."""
+        `must` is a key of `marks.MUSTS`, for what has none of its own and isn't rounded yet.
+        """
+        self.settings, self._must = settings, must
+        self._typed, self._marks = given, None
+
+    def by(self, must):
+        """The same, where all that is told must go in or reach; as it is without a `must`."""
+        return self._like(self._given, must)
+
+    def _like(self, marks, must):
+        made = Show(self.settings, must=must)
+        made._marks = marks
+        return made
+
+    @property
+    def _given(self):
+        """{length: its `Rounded`}; found when first asked for, as a line often isn't told."""
+        if self._marks is None:
+            self._marks = given_marks(self._typed, self.settings)
+        return self._marks
+
+    def rounded(self, length, must=None):
+        """The length with its mark; one that has its own mark already keeps it.
+
+        `must` is a key of `marks.MUSTS`: what is not rounded by it yet is rounded again.
+        """
+        must = must or self._must
         if isinstance(length, Rounded):
-            return length
-        return to_mark(length, self.settings.grid, self.settings.rounding)
+            if must is None or length.must is not None:
+                return length
+            return told_mark(length.exact, length.grid, must=must)
+        given = self.as_given(length, must)
+        return given or told_mark(length, self.settings.grid, self.settings.rounding, must)
+
+    def as_given(self, length, must=None):
+        """A length `Rounded` on itself where it is one that the person gave, or None."""
+        if not self._given or isinstance(length, Real) or length not in self._given:
+            return None
+        given = self._given[length]
+        return given if must is None else replace(given, must=must)
+
+    def telling(self, rounded):
+        """The same, where this exact length is told as it is `rounded` here, wherever it stands."""
+        if isinstance(rounded.exact, Real):
+            return self
+        return self._like(self._given | {rounded.exact: rounded}, self._must)
 
     def mark(self, length):
         """The mark where the length is found, in inches, exact."""
         return self.rounded(length).mark
 
     def text(self, length):
-        """The mark with its unit, as a drawing shows it: 36 1/8″."""
-        return mark_text(self.rounded(length), self.settings.display)
+        """The mark with its unit, as a drawing shows it: 36 1/8″; 36 1/8″ (down) by a must."""
+        rounded = self.rounded(length)
+        return f"{mark_text(rounded, self.settings.display)}{rounded.way}"
 
-    def brief(self, length):
+    def brief(self, length, must=None):
         """The same where no small print stands beside it: ≈ says that it was rounded."""
-        approximate = "" if self.rounded(length).direction == "exact" else "≈ "
-        return f"{approximate}{self.text(length)}"
+        return brief_text(self.rounded(length, must), self.settings.display)
 
     def number(self, length):
         """The exact length without its unit, as arithmetic shows it: 36 1/8, or 1.2990…

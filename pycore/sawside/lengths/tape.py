@@ -14,19 +14,24 @@ _MM = INCHES_PER["mm"]
 INCH_SIZES = {1: 1.0, 2: 0.8, 4: 0.62, 8: 0.46, 16: 0.32, 32: 0.22, 64: 0.15}
 
 
-def stretch(rounded):
-    """The contract's TAPE about 2 inches or 50 mm wide around a mark; None below zero."""
+def stretch(rounded, grid=None):
+    """The contract's TAPE about 2 inches or 50 mm wide around a mark; None below zero.
+
+    `grid` is how the tape is divided where that is not as the length was rounded: a 32nd is found
+    halfway between two sixteenths.
+    """
     if rounded.mark < 0:
         return None
-    return _metric(rounded) if rounded.grid.unit == "mm" else _inches(rounded)
+    grid = grid or rounded.grid
+    return _metric(rounded, grid) if grid.unit == "mm" else _inches(rounded, grid)
 
 
 def _place(value, unit=1):
     return round(float(nearby(value) / unit), 6)
 
 
-def _inches(rounded):
-    division = max(rounded.grid.division or 16, 16)
+def _inches(rounded, grid):
+    division = max(grid.division or 16, 16)
     first = max(round(rounded.mark) - 1, 0)
     ticks = []
     for count in range(2 * division + 1):
@@ -40,13 +45,14 @@ def _inches(rounded):
         "ticks": ticks,
         "at": _place(rounded.mark),
         "true_at": _place(rounded.exact),
-        "words": _inch_words(rounded.mark, rounded.grid.division),
+        "words": _inch_words(rounded.mark, grid.division),
     }
 
 
 def _inch_words(mark, division):
-    if division is None:
-        return _between(mark * 16, lambda number: mixed_text(Fraction(number, 16)))
+    if division is None or (mark * division).denominator != 1:
+        parts = division or 16
+        return _between(mark * parts, lambda number: mixed_text(Fraction(number, parts)))
     larger = Fraction(1, max(division // 4, 1))  # counted from marks four times as far apart
     reference, count = _counted(mark, larger, Fraction(1, division))
     whole, part = divmod(reference, 1)
@@ -86,9 +92,9 @@ def _small_marks(count):
     return f"{words} {'past' if count > 0 else 'short of'}"
 
 
-def _metric(rounded):
+def _metric(rounded, grid):
     middle = rounded.mark / _MM
-    half = rounded.grid.name == "0.5 mm"
+    half = grid.name == "0.5 mm"
     first = max(round(middle / 10) * 10 - 25, 0)
     ticks = []
     for count in range((100 if half else 50) + 1):
@@ -119,5 +125,12 @@ def _between(number, written):
     low = number.__floor__()
     if number == low:
         return f"on {written(low)}"
-    half = "halfway " if number - low == Fraction(1, 2) else ""
-    return f"{half}between {written(low)} and {written(low + 1)}"
+    way = _WAYS.get(number - low, "between {} and {}")
+    return way.format(written(low), written(low + 1))
+
+
+_WAYS = {
+    Fraction(1, 4): "a quarter of the way from {} to {}",
+    Fraction(1, 2): "halfway between {} and {}",
+    Fraction(3, 4): "three quarters of the way from {} to {}",
+}

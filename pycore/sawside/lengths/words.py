@@ -34,7 +34,9 @@ def whole_in_words(number):
 
 
 def fraction_in_words(numerator, denominator):
-    """A fraction of the tape's divisions in words: "eleven sixteenths", "one half"."""
+    """A fraction in words: "eleven sixteenths", "one half"; "seven over twelve" off the tape."""
+    if denominator not in _PARTS:
+        return f"{whole_in_words(numerator)} over {whole_in_words(denominator)}"
     one, many = _PARTS[denominator]
     return f"{whole_in_words(numerator)} {one if numerator == 1 else many}"
 

@@ -51,9 +51,9 @@ def _nearer(names, document):
 
 def _corrected(read_as, worked):
     value, tape = worked.headline, worked.entry["tape"]
-    corrected = f"Reads {read_as['text']} by {tape}, corrected for the tape {value['text']}."
+    corrected = f"Reads {read_as['brief']} by {tape}, corrected for the tape {value['brief']}."
     place = tape_told(worked.named("").value, worked.settings)
-    return {"value": value, "tape": place, "corrected": corrected}
+    return {"value": value, "tape": place, "corrected": corrected, "kept": value["brief"]}
 
 
 def names_of_question(message, reckoner, values):
@@ -87,7 +87,8 @@ def entry_in_full(document, identity):
             whole = worked.whole
             links = [*_links(entry["name"], worked)]
         else:
-            links = [_link(worked.headline["label"], entry["name"], worked.headline["text"])]
+            said = worked.headline
+            links = [_link(said["label"], entry["name"], said.get("brief", said["text"]))]
     return {"entry": entry_told(entry, evaluation), "reckoning": whole, "links": links}
 
 
@@ -96,7 +97,8 @@ def _links(name, worked):
     for answer, item, value in linkable_answers(worked.reckoner, worked.found):
         label = label_of(answer, item)
         try:
-            text = told(answer, value, worked.show)["text"]
+            said = told(answer, value, worked.show)
+            text = said.get("brief", said["text"])
         except (Refusal, Refusals):
             continue
         first = answer.key == worked.reckoner.answers[0].key and item is None

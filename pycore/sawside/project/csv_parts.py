@@ -30,7 +30,7 @@ def out(document):
 
 
 def _row(piece):
-    told, show = piece.told, Show(piece.worked.settings)
+    told, show = piece.told, piece.worked.show
     return (
         told["name"],
         str(told["count"]),

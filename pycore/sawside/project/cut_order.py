@@ -110,7 +110,7 @@ def _board(group, show):
     left = _left(group)
     if left > 0:
         kerfs = (left - 1) * show.settings.kerf
-        needed = show.text(together(group, "left", rough=True) + kerfs)
+        needed = show.brief(together(group, "left", rough=True) + kerfs, "reach")
         # A slanting cut takes more of the edge than the blade is wide.
         least = "at least " if kerfs and any(map(_is_slanting, group)) else ""
         told["said"] += f", {least}{needed} end to end with kerfs" if kerfs else f", {needed}"
@@ -124,9 +124,9 @@ def _is_slanting(piece):
 def _stock_name(piece):
     width, thickness = sides(piece)
     if width and thickness:
-        size = f"{width['text']} × {thickness['text']}"
+        size = f"{width['brief']} × {thickness['brief']}"
     else:
-        size = (width and f"{width['text']} wide") or (thickness and f"{thickness['text']} thick")
+        size = (width and f"{width['brief']} wide") or (thickness and f"{thickness['brief']} thick")
     return ", ".join(filter(None, (piece.told["material"] or "No material named", size)))
 
 

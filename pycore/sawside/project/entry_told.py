@@ -1,9 +1,8 @@
 """One entry of a project as data: what it says, what it uses, and what it waits for."""
 
+from sawside.lengths.as_typed import given_text
 from sawside.lengths.display import mark_text
-from sawside.lengths.fine import fine_text
 from sawside.lengths.marks import GRIDS, to_mark
-from sawside.lengths.show import Show
 from sawside.project.fineness import bounds, fineness_of
 from sawside.reckoners import RECKONERS
 
@@ -59,5 +58,5 @@ def _reading_told(entry, worked):
         grid = next(grid for grid in GRIDS.values() if grid.step == step)
         told["fineness_told"] = mark_text(to_mark(step, grid), grid.unit)
     if worked.ok and any(ends := bounds(worked)):
-        told["off_told"] = fine_text(max(map(abs, ends)), Show(worked.settings))
+        told["off_told"] = given_text(max(map(abs, ends)), worked.settings)
     return told

@@ -111,20 +111,22 @@ def _other(old, new, answer, was, now):
 
 
 def _brief(answer, value, worked):
-    return "none" if value is None else _in_brief(answer.kind, value, worked.show)
+    return "none" if value is None else _in_brief(answer, value, worked.show)
 
 
-def _in_brief(kind, value, show):
-    if kind == "length":
-        return show.text(value)
-    if kind == "lengths":
-        return ", ".join(show.text(each) for _, each in value)
-    return angle_text(value) if kind == "angle" else str(value)
+def _in_brief(answer, value, show):
+    if answer.kind == "length":
+        return show.brief(value, answer.rounding)
+    if answer.kind == "lengths":
+        return ", ".join(show.brief(each, answer.rounding) for _, each in value)
+    return angle_text(value) if answer.kind == "angle" else str(value)
 
 
 def _signed(by, kind, show):
-    text = show.text(by) if kind == "length" else angle_text(by)
-    return text if sign(by) < 0 else f"+{text}"
+    text = show.brief(by) if kind == "length" else angle_text(by)
+    if sign(by) >= 0:
+        text = f"≈ +{text[2:]}" if text.startswith("≈ ") else f"+{text}"
+    return text
 
 
 def _main_difference(old, new):

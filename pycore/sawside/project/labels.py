@@ -117,7 +117,7 @@ def _stickers(project, pieces):
         )
     for piece in pieces:
         section = " × ".join(
-            piece[measure]["text"] for measure in ("width", "thickness") if piece[measure]
+            piece[measure]["brief"] for measure in ("width", "thickness") if piece[measure]
         )
         if section and not piece["width"]:
             section += " thick"
@@ -127,7 +127,7 @@ def _stickers(project, pieces):
         for number in range(1, piece["count"] + 1):
             yield [
                 ("name", piece["name"]),
-                ("length", piece["length"]["text"]),
+                ("length", piece["length"]["brief"]),
                 *([("note", about)] if about else []),
                 ("note", f"{number} of {piece['count']}, {project}"),
                 *ends,

@@ -22,10 +22,9 @@ class LineWorked:
         values = entry["values"]
         if like is None:
             self.form = read_values(self.reckoner, values, settings, names)
-            self.show = Show(settings)
         else:
             self.form = reread(self.reckoner, like.form, values, settings, names, linked)
-            self.show = like.show
+        self.show = Show(settings, self.form.lengths(self.reckoner))
         self.found = self.reckoner.compute(self.form.given, self.show)
         self._named = {}
         first = self.reckoner.answers[0]

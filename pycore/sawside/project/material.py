@@ -34,13 +34,15 @@ def _stock(group, show):
         "width": width,
         "thickness": thickness,
         "count": sum(piece.told["count"] for piece in group),
-        "length": _told("length", "Length", together(group, "count"), show),
-        "rough": _told("rough", "Rough length", together(group, "count", rough=True), show),
+        "length": _told("length", "Length", together(group, "count"), show, "reach"),
+        "rough": _told(
+            "rough", "Rough length", together(group, "count", rough=True), show, "reach"
+        ),
         "spoiled": len(spoiled),
         "spoiled_length": _told("spoiled_length", "Spoiled", lost, show),
     }
 
 
-def _told(key, label, length, show):
-    """A length of many pieces, which may well be longer than a mile."""
-    return length_value(key, label, show.rounded(length), show.settings.display)
+def _told(key, label, length, show, must=None):
+    """A length of many pieces, which may well be longer than a mile; what is bought must reach."""
+    return length_value(key, label, show.rounded(length, must), show.settings.display)

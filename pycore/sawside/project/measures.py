@@ -2,7 +2,7 @@
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.display import decimal_text, is_written, plain_text
-from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.marks import NAMED, to_mark
 from sawside.lengths.reader import read_length
 from sawside.lengths.refusals import MOST_CHARACTERS
 from sawside.lengths.units import INCHES_PER
@@ -77,5 +77,5 @@ def _alike(shop, exact, rounding, show):
     if not rounding:
         return mark in (length, show.mark(length))
     way = next((way for way in _WAYS.values() if rounding.startswith(way)), "")
-    grid = GRIDS.get(rounding.removeprefix(way))
+    grid = NAMED.get(rounding.removeprefix(way))
     return bool(way and grid) and to_mark(length, grid, way.split()[0]).mark == mark

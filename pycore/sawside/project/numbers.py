@@ -17,13 +17,17 @@ UNITS = {0: "", 2: " in²", 3: " in³"}
 
 @dataclass(frozen=True, slots=True)
 class Number:
-    """One number: `kind` is length, angle, count or number, `found` what was worked out."""
+    """One number: `kind` is length, angle, count or number, `found` what was worked out.
+
+    `must` is that of its answer (`declaration.Answer`).
+    """
 
     key: str
     label: str
     kind: str
     found: Any
     unit: str = ""
+    must: str | None = None
 
     @property
     def exact(self):
@@ -47,7 +51,7 @@ def numbers(worked):
         if item is not None:
             key = f"{answer.key}.{item}"
             label = f"{answer.label} ({worked.found.answers[answer.key][item - 1][0]})"
-        found[key] = Number(key, label, answer.kind, value)
+        found[key] = Number(key, label, answer.kind, value, must=answer.must)
     return found
 
 
@@ -55,7 +59,8 @@ def value_told(number, worked):
     """A number as its own entry tells it."""
     if worked.entry["kind"] == "reading":
         return worked.headline
-    return told(Answer(number.key, number.label, number.kind), number.found, worked.show)
+    answer = Answer(number.key, number.label, number.kind, must=number.must)
+    return told(answer, number.found, worked.show)
 
 
 class Fine:

@@ -99,8 +99,9 @@ def _rough(entry, worked, part):
         value = getattr(part, measure)
         sizes[measure] = None
         if value is not None:
-            whole = rational(value) + allowance(entry, part, measure)
             label = f"Rough {measure}"
+            added = allowance(entry, part, measure)
+            whole = rational(value) + added if added else value
             sizes[measure] = length_told(measure, label, whole, worked.show)
     return sizes | {"as_typed": {key: about[key] for key in about if key.startswith("rough_")}}
 

@@ -7,7 +7,7 @@ from sawside.lengths.names import Named
 from sawside.lengths.reader import read, read_length
 from sawside.lengths.show import Show
 from sawside.reckoning.answers import length_told, refuse_beyond_a_mile
-from sawside.reckoning.reading import value_told
+from sawside.reckoning.reading import typed_told
 
 MOST_OFF = 12
 """Inches: whoever may be off by more has not measured."""
@@ -70,10 +70,10 @@ class ReadingWorked:
 
     @cached_property
     def headline(self):
-        """The reading as a VALUE, corrected by its tape."""
+        """The reading as a VALUE: as it was typed, or corrected by its tape."""
         show = Show(self.settings)
         if "tape" not in self.entry:
-            return value_told(self.reading, show)
+            return typed_told(self.reading, show)
         return length_told("value", "Length", self._named.value, show)
 
     @property

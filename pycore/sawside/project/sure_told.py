@@ -1,7 +1,6 @@
 """How sure a number is, in words and as data."""
 
-from sawside.lengths.fine import fine_text
-from sawside.lengths.show import Show
+from sawside.lengths.as_typed import given_text
 from sawside.project.numbers import Fine, value_told
 
 
@@ -125,7 +124,7 @@ class _Told:
 
 
 def _size(reading, by):
-    return fine_text(by, Show(reading.worked.settings))
+    return given_text(by, reading.worked.settings)
 
 
 def _off(reading):

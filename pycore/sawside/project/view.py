@@ -1,7 +1,7 @@
 """A project with everything worked out: its entries, its pieces, the order of the cuts."""
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.lengths.as_typed import given_text
 from sawside.lengths.settings import read_settings
 from sawside.lengths.show import Show
 from sawside.project.cut_order import ORDERS, cuts
@@ -33,6 +33,6 @@ def view(document, order="set-up", *, drawings=True):
         "set_ups": cuts(pieces, "set-up", show)["groups"],
         "tally": material(pieces, show),
         "tolerance": document.get("tolerance"),
-        "tolerance_told": fine_text(tolerance_of(document), show),
+        "tolerance_told": given_text(tolerance_of(document), show.settings),
         "log": document.get("log", [])[::-1],
     }

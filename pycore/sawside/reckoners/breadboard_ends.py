@@ -2,7 +2,7 @@
 
 from sawside.drawing.slot import slot
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
 from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
@@ -12,7 +12,13 @@ from sawside.reckoners.shared.moisture_fields import (
     board_text,
     cautions,
 )
-from sawside.reckoners.shared.slot_fields import pin_lines, slot_answers, slot_of_pin, slots_told
+from sawside.reckoners.shared.slot_fields import (
+    pin_lines,
+    slot_answers,
+    slot_of_pin,
+    slot_texts,
+    slots_told,
+)
 
 _FIXED = (
     "Glue and pin the middle of the end only. The other pins sit in plain holes in the end and go "
@@ -41,7 +47,7 @@ def compute(given, show):
             )
     slots = [slot_of_pin(board, place, given.pin) for place in given.pins]
     outer = max(slots, key=lambda each: each.length)
-    told = [fine_text(each, show) for each in (outer.length, outer.towards, outer.away)]
+    told = slot_texts(outer, show)
     return Reckoning(
         answers={
             "proud": on_fine_marks(board.growth(half), show),
@@ -82,8 +88,8 @@ RECKONER = Reckoner(
         *MOISTURE,
     ),
     answers=(
-        Answer("proud", "Top beyond the end at its dampest, each side"),
-        Answer("short", "Top short of the end at its driest, each side"),
+        Answer("proud", "Top beyond the end at its dampest, each side", must="agree"),
+        Answer("short", "Top short of the end at its driest, each side", must="agree"),
         *slots_told("Slot runs toward the edge by", "Slot runs toward the center by"),
         Answer("wood", "The wood and its moisture", "text"),
     ),

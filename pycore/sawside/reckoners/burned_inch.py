@@ -53,7 +53,7 @@ RECKONER = Reckoner(
         start_field("Line that the piece starts at", "take away"),
         STRETCHED,
     ),
-    answers=(Answer("length", "Length"),),
+    answers=(Answer("length", "Length", must="agree"),),
     source="Arithmetic: far mark − start line. Starting at a line is common practice, no source.",
     compute=compute,
     example={"reading": "32 5/8", "start": "1"},

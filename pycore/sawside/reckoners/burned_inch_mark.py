@@ -44,7 +44,7 @@ RECKONER = Reckoner(
         start_field("Line that it starts at", "add"),
         STRETCHED,
     ),
-    answers=(Answer("mark", "Mark at"),),
+    answers=(Answer("mark", "Mark at", must="agree"),),
     source="Arithmetic: start line + length. Starting at a line is common practice, no source.",
     compute=compute,
     example={"length": "31 5/8", "start": "1"},

@@ -116,9 +116,9 @@ RECKONER = Reckoner(
                blank_means="The depth is not checked."),
     ),
     answers=(
-        Answer("width", "Width of the chamfer"),
-        Answer("face", "Set-back on the face"),
-        Answer("edge", "Depth down the edge"),
+        Answer("width", "Width of the chamfer", must="agree"),
+        Answer("face", "Set-back on the face", must="agree"),
+        Answer("edge", "Depth down the edge", must="agree"),
         Answer("flat", "Blade tilt, face flat on the table", "angle", sets="tilted"),
         Answer("on_edge", "Blade tilt, board on edge", "angle", sets="tilted"),
     ),

@@ -44,18 +44,18 @@ def compute(given, show):
     metric = show.settings.display == "mm"
     sold = longest_sold(longest, metric)
     answers = {
-        "side_cleat": side_length,
+        "side_cleat": show.rounded(side_length, "go in"),
         "screws": [(f"Screw {number}", place) for number, place in enumerate(places, 1)],
-        "reach": on_fine_marks(reach, show),
-        "longest": on_fine_marks(longest, show),
+        "reach": on_fine_marks(reach, show, "be there"),
+        "longest": on_fine_marks(longest, show, "stay under"),
     }
     if given.side > reach:
-        answers["left"] = on_fine_marks(given.side - reach, show)
+        answers["left"] = on_fine_marks(given.side - reach, show, "be there")
     if sold is not None and sold > through:
         answers["sold"] = on_fine_marks(sold, show)
     pieces = [("side", "Side cleat", side_length, 2, places)]
     if back:
-        answers["back_cleat"] = given.inside
+        answers["back_cleat"] = show.rounded(given.inside, "go in")
         back_places = _back_screws(given, show)
         pieces.append(("back", "Back cleat", given.inside, 1, back_places))
         answers["back_screws"] = [
@@ -143,6 +143,7 @@ def _on_studs(given, answers):
 
 
 def _part(given, show, key, name, long, many, places):
+    long = show.rounded(long, "go in")
     return Part(
         key=key,
         name=name,
@@ -194,7 +195,7 @@ def _working(given, show, side_length, back, screw, places):
     takes = f" − {cleat}" if back else ""
     yield (
         f"Side cleat: {show.number(given.depth)} − {show.number(given.setback)}{takes}"
-        f"{show.equals(side_length)}"
+        f"{show.equals(show.rounded(side_length, 'go in'))}"
     )
     if len(places) > 1:
         apart = places[1] - places[0]
@@ -293,15 +294,15 @@ RECKONER = Reckoner(
         count("shelves", "Shelves", default="1", least="1", most="60"),
     ),
     answers=(
-        Answer("side_cleat", "Side cleats, two for each shelf"),
-        Answer("back_cleat", "Back cleat"),
-        Answer("longest", "Longest screw"),
-        Answer("sold", "Longest screw that is sold"),
-        Answer("reach", "The screw's reach into the side"),
-        Answer("left", "Wood left before the point"),
-        Answer("screws", "Screws from the end of a side cleat", "lengths"),
-        Answer("back_screws", "Screws from the end of the back cleat", "lengths"),
-        Answer("back_screw", "Screw to buy for the back cleat"),
+        Answer("side_cleat", "Side cleats, two for each shelf", must="go in"),
+        Answer("back_cleat", "Back cleat", must="go in"),
+        Answer("longest", "Longest screw", must="stay under"),
+        Answer("sold", "Longest screw that is sold", must="stay under"),
+        Answer("reach", "The screw's reach into the side", must="be there"),
+        Answer("left", "Wood left before the point", must="be there"),
+        Answer("screws", "Screws from the end of a side cleat", "lengths", must="agree"),
+        Answer("back_screws", "Screws from the end of the back cleat", "lengths", must="agree"),
+        Answer("back_screw", "Screw to buy for the back cleat", must="reach"),
     ),
     source=(
         "Arithmetic; spacing, end distance and 1″ or more in a stud are common practice, no "

@@ -41,7 +41,11 @@ _CAUTIONS = (
 
 
 def compute(given, show):
-    """Each piece along its wall in inches; corners other than square make irrational ones."""
+    """Each piece along its wall in inches; corners other than square make irrational ones.
+
+    A piece that is a little long is sprung in or trimmed, one that is short gapes: it is cut full.
+    """
+    full = show.by("reach")
     closed = given.around == "room"
     walls = [wall.length for wall in given.walls]
     corners = [
@@ -50,7 +54,7 @@ def compute(given, show):
     ]
     first = _first(given, walls, corners, closed)
     pieces = coped_run(walls, corners, given.projection, first, closed=closed)
-    parts = [_part(given, show, piece) for piece in pieces]
+    parts = [_part(given, full, piece) for piece in pieces]
     return Reckoning(
         answers={
             "first": parts[0].length,
@@ -60,11 +64,11 @@ def compute(given, show):
             "ends": " ".join(_said(piece) for piece in pieces),
             "settings": _settings(pieces),
             "how": _HOW,
-            "stock": sum((part.length for part in parts), Fraction(0)),
+            "stock": sum((part.length.exact for part in parts), Fraction(0)),
         },
-        working=tuple(_working(given, show, pieces, closed, corners)),
-        drawing=coped_plan(show, pieces, corners),
-        cautions=(*cautions_at_the_saw(*(part.short_side for part in parts)), *_CAUTIONS),
+        working=tuple(_working(given, full, pieces, closed, corners)),
+        drawing=coped_plan(full, pieces, corners),
+        cautions=(*cautions_at_the_saw(*(part.short_side.exact for part in parts)), *_CAUTIONS),
         parts=tuple(parts),
     )  # fmt: skip
 
@@ -131,13 +135,13 @@ def _part(given, show, piece):
     return Part(
         key=f"wall_{piece.wall}",
         name=name,
-        length=back,
+        length=show.rounded(back),
         width=given.height,
         thickness=given.projection,
         left=ends[0],
         right=ends[1],
-        long_side=back,
-        short_side=face,
+        long_side=show.rounded(back),
+        short_side=show.rounded(face),
         drawing=edge_piece(show, name, given.projection, back, cuts, note=note),
     )
 
@@ -161,7 +165,8 @@ def _settings(pieces):
     return text[0].upper() + text[1:]
 
 
-def _working(given, show, pieces, closed, corners):
+def _working(given, full, pieces, closed, corners):
+    show = full.by(None)
     size = show.number(given.projection)
     for piece in pieces:
         taken = [
@@ -181,7 +186,7 @@ def _working(given, show, pieces, closed, corners):
             yield f"Wall {piece.wall}: {'; '.join(taken)}"
         yield (
             f"Wall {piece.wall}, along the wall{', to spring in' if springs else ''}: "
-            f"{show.number(piece.length)}{minus}{extra}{show.equals(whole)}"
+            f"{show.number(piece.length)}{minus}{extra}{full.equals(whole)}"
         )
         for side, end in (("left", piece.left), ("right", piece.right)):
             if end.kind == COPED:
@@ -230,13 +235,15 @@ RECKONER = Reckoner(
                help="Added to a piece between two corners, so that it is pressed tight."),
     ),
     answers=(
-        Answer("first", "First piece, along its wall"),
-        Answer("pieces", "Lengths along the wall, in the order of fitting", "lengths"),
-        Answer("faces", "Lengths in sight, without what springs in", "lengths"),
+        Answer("first", "First piece, along its wall", must="reach"),
+        Answer(
+            "pieces", "Lengths along the wall, in the order of fitting", "lengths", must="reach"
+        ),
+        Answer("faces", "Lengths in sight, without what springs in", "lengths", must="reach"),
         Answer("ends", "Square or coped", "text"),
         Answer("settings", "Miter before coping, from square", "text"),
         Answer("how", "To cope an end", "text"),
-        Answer("stock", "Stock, without kerfs"),
+        Answer("stock", "Stock, without kerfs", must="reach"),
     ),
     source=(
         "Which piece runs square, the order of fitting, and a miter that shows the line to cope: "

@@ -52,12 +52,12 @@ def compute(given, show):
     aim = (start or 0) + (given.reading - hook) / tape.scale
     return Reckoning(
         answers={
-            "true": true,
+            "true": on_fine_marks(true, show),
             "off": on_fine_marks(abs(off), show),
             "way": _way(off),
             "hook": _error(tape.hook, "Every reading from the hook", show),
             "scale": _error((tape.scale - 1) * _FAR, f"Over {show.text(_FAR)} of tape", show),
-            **({"aim": aim} if aim > 0 else {}),
+            **({"aim": on_fine_marks(aim, show)} if aim > 0 else {}),
         },
         working=(*_found(tape, show), *_worked(tape, given, start, marks, true, show)),
         drawing=two_rulers(marks, true, show),
@@ -161,10 +161,10 @@ RECKONER = Reckoner(
         _typed("distance_reads", "From the hook as well."),
     ),
     answers=(
-        Answer("true", "True length"),
-        Answer("off", "The tape is off here by"),
+        Answer("true", "True length", must="agree"),
+        Answer("off", "The tape is off here by", must="agree"),
         Answer("way", "Which way", "text"),
-        Answer("aim", "To mark off a true length of what it reads, mark at"),
+        Answer("aim", "To mark off a true length of what it reads, mark at", must="agree"),
         Answer("hook", "Hook", "text"),
         Answer("scale", "Scale", "text"),
     ),

@@ -51,10 +51,10 @@ def compute(given, show):
         answers={
             "lower": list(zip(names, (low for _, low, _ in cuts), strict=True)),
             "upper": list(zip(names, (high for _, _, high in cuts), strict=True)),
-            "width": on_fine_marks(width, show),
-            "depth": on_fine_marks(depth, show),
-            "left": on_fine_marks(left, show),
-            "longer": on_fine_marks(2 * depth, show),
+            "width": on_fine_marks(width, show, "reach"),
+            "depth": on_fine_marks(depth, show, "reach"),
+            "left": on_fine_marks(left, show, "be there"),
+            "longer": on_fine_marks(2 * depth, show, "go in"),
         },
         working=tuple(_working(given, show, width, depth, cuts)),
         drawing=_drawing(given, show, cuts),
@@ -138,7 +138,10 @@ def _working(given, show, width, depth, cuts):
     yield f"Left behind it: {side} − {show.number(depth)} = {show.number(left)}"
     for name, low, high in cuts[:6]:
         yield f"{name}: {show.number(low)} + {show.number(high - low)}{show.equals(high)}"
-    yield f"A shelf in two dadoes is 2 × {show.number(depth)}{show.equals(2 * depth)} longer"
+    yield (
+        f"A shelf in two dadoes is 2 × {show.number(depth)}"
+        f"{show.equals(on_fine_marks(2 * depth, show, 'go in'))} longer"
+    )
 
 
 def _drawing(given, show, cuts):
@@ -249,12 +252,12 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("lower", "Lower edges, from the lower end", "lengths"),
-        Answer("upper", "Upper edges, from the lower end", "lengths"),
-        Answer("width", "Width of a dado"),
-        Answer("depth", "Depth"),
-        Answer("left", "Wood left behind it"),
-        Answer("longer", "A shelf in two dadoes is longer by"),
+        Answer("lower", "Lower edges, from the lower end", "lengths", must="agree"),
+        Answer("upper", "Upper edges, from the lower end", "lengths", must="agree"),
+        Answer("width", "Width of a dado", must="reach"),
+        Answer("depth", "Depth", must="reach"),
+        Answer("left", "Wood left behind it", must="be there"),
+        Answer("longer", "A shelf in two dadoes is longer by", must="go in"),
     ),
     source=(
         "Arithmetic. A depth of a third of the side is common practice, no source; width by the "

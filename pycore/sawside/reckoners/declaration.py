@@ -16,6 +16,7 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.lengths.clearances import CLEARANCES
+from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
 from sawside.wood.materials import having
 
@@ -144,13 +145,32 @@ class Answer:
 
     `sets` says of an angle that it is set at the saw: "turned" from square or "tilted" from
     upright, or a function of `given` to one of them. `with_turn` is the key of the answer that the
-    saw is turned by for the same tilted cut. What no saw reaches then says so by itself."""
+    saw is turned by for the same tilted cut. What no saw reaches then says so by itself.
+
+    A length says in `must` what happens when it is rounded the wrong way: "go in" where a longer
+    one would not (rounded down), "stay under" where it is a limit (down), "be there" where somebody
+    counts on that much (down), "reach" where a shorter one is not enough (up), "agree" where it is
+    a place or size that is as wrong either way (by the person's own rounding), or "case" where that
+    hangs on what was filled in: then `compute` gives it rounded by one of these, or bare where it
+    is to agree. What else tells the length, a part or a drawing, gets the same
+    `show.rounded(length, must)`, so that all tell one number.
+    """
 
     key: str
     label: str
     kind: str = "length"
     sets: str | Callable[[Any], str] | None = None
     with_turn: str | None = None
+    must: str | None = None
+
+    def __post_init__(self):
+        if (self.must in (*MUSTS, "agree", "case")) != (self.kind in ("length", "lengths")):
+            raise ValueError(f"Answer {self.key}: what must it do, go in, reach or agree?")
+
+    @property
+    def rounding(self):
+        """The key of `marks.MUSTS` by which every case is rounded, or None."""
+        return self.must if self.must in MUSTS else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,7 +220,8 @@ class Reckoning:
     """What `compute` returns: answers by key, and what goes with them.
 
     An answer that this case does not have is left out; the first one is always there. `stick` is
-    a story stick to be printed (`drawing.story_stick`).
+    a story stick to be printed (`drawing.story_stick`). `tape` are the marks (`marks.Grid`) that
+    the first answer is counted on, where those are not the person's own.
     """
 
     answers: dict[str, Any]
@@ -209,6 +230,7 @@ class Reckoning:
     cautions: tuple[str, ...] = ()
     parts: tuple[Part, ...] = ()
     stick: dict | None = None
+    tape: Any = None
 
 
 @dataclass(frozen=True, slots=True)

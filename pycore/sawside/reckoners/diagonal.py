@@ -61,7 +61,7 @@ RECKONER = Reckoner(
                "measured.", least="1/64 in"),
         length("height", "Height", help="Measured the same way.", least="1/64 in"),
     ),
-    answers=(Answer("diagonal", "Both diagonals"),),
+    answers=(Answer("diagonal", "Both diagonals", must="agree"),),
     source="Theorem of Pythagoras (Euclid, Elements, book I, proposition 47).",
     compute=compute,
     example={"width": "36 1/8", "height": "41 1/4"},

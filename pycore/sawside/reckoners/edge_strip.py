@@ -191,11 +191,11 @@ RECKONER = Reckoner(
                help="As high as the panel is thick, or a little more to plane flush."),
     ),
     answers=(
-        Answer("long_side", "Cut length"),
-        Answer("panel_side", "Length at the panel"),
-        Answer("face_side", "Length at the face"),
-        Answer("left_set_back", "Left set-back, between panel side and face"),
-        Answer("right_set_back", "Right set-back, between panel side and face"),
+        Answer("long_side", "Cut length", must="agree"),
+        Answer("panel_side", "Length at the panel", must="agree"),
+        Answer("face_side", "Length at the face", must="agree"),
+        Answer("left_set_back", "Left set-back, between panel side and face", must="agree"),
+        Answer("right_set_back", "Right set-back, between panel side and face", must="agree"),
     ),
     source=(
         "A mitered end adds thickness × tan(90 − corner ÷ 2): plane trigonometry. Which end runs "

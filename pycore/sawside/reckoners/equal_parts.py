@@ -147,10 +147,10 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("part", "Each part"),
-        Answer("marks", "Marks, all from the same end", "lengths"),
-        Answer("difference", "Largest difference between parts, by the marks"),
-        Answer("sizes", "Parts as the marks give them", "lengths"),
+        Answer("part", "Each part", must="agree"),
+        Answer("marks", "Marks, all from the same end", "lengths", must="agree"),
+        Answer("difference", "Largest difference between parts, by the marks", must="agree"),
+        Answer("sizes", "Parts as the marks give them", "lengths", must="agree"),
         STEPPING,
     ),
     source=(

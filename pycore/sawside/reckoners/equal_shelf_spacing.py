@@ -124,10 +124,10 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("opening", "Opening"),
-        Answer("marks", "Marks of the shelves", "lengths"),
+        Answer("opening", "Opening", must="agree"),
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
         Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height"),
+        Answer("height", "Inside height", must="agree"),
         *MARKED,
         STEPPING,
     ),

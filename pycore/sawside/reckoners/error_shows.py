@@ -178,12 +178,12 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("gap", "Gap at each joint"),
+        Answer("gap", "Gap at each joint", must="agree"),
         Answer("feeler", "Thickness of a feeler that fits", "text"),
         Answer("opens", "Where it opens", "text"),
         Answer("closing", "The whole ring closes wrong by", "angle"),
-        Answer("last_heel", "Last joint, all others tight: heel"),
-        Answer("last_toe", "Last joint, all others tight: toe"),
+        Answer("last_heel", "Last joint, all others tight: heel", must="agree"),
+        Answer("last_toe", "Last joint, all others tight: toe", must="agree"),
     ),
     source="Plane trigonometry. Heel for the inner end of a miter and toe for the outer one: "
     "common practice, no source.",

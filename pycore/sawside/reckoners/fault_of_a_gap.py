@@ -99,7 +99,7 @@ RECKONER = Reckoner(
         Answer("told", "How it came about", "text"),
         Answer("setting_off", "Each cut is off by", "angle"),
         Answer("all_off", "Or, other joints pulled tight, by", "angle"),
-        Answer("length_off", "A piece is short by"),
+        Answer("length_off", "A piece is short by", must="agree"),
     ),
     source="Plane trigonometry; the corner itself is taken to be true.",
     compute=compute,

@@ -17,7 +17,7 @@ def compute(given, show):
     neighbors = [rung for each in DIVISIONS for rung in _neighbors(each, value)]
     return Reckoning(
         answers={
-            "mark": value,
+            "mark": to_mark(value, show.settings.grid, show.settings.rounding),
             "neighbors": neighbors,
             "inches": f"{decimal_text(value)}″",
             "millimeters": f"{decimal_text(value / _MM)} mm",
@@ -73,10 +73,10 @@ RECKONER = Reckoner(
         length("length", "Length", help="A decimal, a fraction, or millimeters such as 18 mm."),
     ),
     answers=(
-        Answer("mark", "On your marks"),
+        Answer("mark", "On your marks", must="agree"),
         Answer("inches", "Decimal", "text"),
         Answer("millimeters", "Metric", "text"),
-        Answer("neighbors", "Neighbors on every division", "lengths"),
+        Answer("neighbors", "Neighbors on every division", "lengths", must="agree"),
         Answer("metric", "Neighbors in millimeters", "text"),
     ),
     source="1 in = 25.4 mm exactly (NIST SP 811, appendix B); all else is arithmetic.",

@@ -21,6 +21,7 @@ from sawside.reckoners.shared.frame_pieces import (
     settings_text,
     sizes,
     stock,
+    told_by,
 )
 from sawside.wood.saw import cautions_at_the_saw
 
@@ -34,10 +35,11 @@ def compute(given, show):
     inside, working = _inside(given, show, (("width", 2 * upright), ("height", top + bottom)))
     sides = rectangle(*inside, upright, top, bottom)
     outside = (inside[0] + 2 * upright, inside[1] + top + bottom)
+    fitted = told_by(given, show)
     u, t, b = (show.number(each) for each in (upright, top, bottom))
     working += [
-        f"Outside width: {show.number(inside[0])} + {u} + {u}{show.equals(outside[0])}",
-        f"Outside height: {show.number(inside[1])} + {t} + {b}{show.equals(outside[1])}",
+        f"Outside width: {show.number(inside[0])} + {u} + {u}{fitted.equals(outside[0])}",
+        f"Outside height: {show.number(inside[1])} + {t} + {b}{fitted.equals(outside[1])}",
     ]
     alike = upright == top == bottom
     if not alike:
@@ -48,22 +50,25 @@ def compute(given, show):
     told = "; ".join(f"{each.name}: {settings_text(each)}" for each in sides)
     bought, stock_lines = stock(given, show, sides)
     answers = {
-        **sizes(sides),
+        **sizes(fitted, sides),
         **(setting(sides) if alike else {"settings": told}),
-        "inside": [("Width", inside[0]), ("Height", inside[1])],
-        "outside": [("Width", outside[0]), ("Height", outside[1])],
+        "inside": _both(fitted, inside),
+        "outside": _both(fitted, outside),
         **bought,
     }
     if given.around == "panel":
-        backs = [each + 2 * given.rabbet for each in inside]
-        answers["rabbet_size"] = [("Width", backs[0]), ("Height", backs[1])]
+        answers["rabbet_size"] = _both(fitted, [each + 2 * given.rabbet for each in inside])
     return Reckoning(
         answers=answers,
         working=(*working, *stock_lines),
-        drawing=_drawing(show, inside, outside, (upright, top, bottom), sides, told),
+        drawing=_drawing(fitted, inside, outside, (upright, top, bottom), sides, told),
         cautions=cautions_at_the_saw(*(side.inside for side in sides)),
-        parts=parts(show, sides),
+        parts=parts(fitted, sides),
     )
+
+
+def _both(show, measures):
+    return list(zip(("Width", "Height"), map(show.rounded, measures), strict=True))
 
 
 def _inside(given, show, directions):
@@ -77,7 +82,7 @@ def _inside(given, show, directions):
             line = f"{show.number(known)}{grown_text(given, show, 2)}"
         check_inside(given, show, found, key, wood)
         inside.append(found)
-        working.append(f"Inside {key}: {line}{show.equals(found)}")
+        working.append(f"Inside {key}: {line}{told_by(given, show).equals(found)}")
     return inside, working
 
 

@@ -27,6 +27,7 @@ from sawside.reckoners.shared.frame_pieces import (
     setting,
     sizes,
     stock,
+    told_by,
 )
 from sawside.wood.saw import cautions_at_the_saw
 
@@ -47,12 +48,13 @@ def compute(given, show):
     sides = regular(given.sides, inside, given.stock)
     (side,) = sides
     bought, stock_lines = stock(given, show, sides)
+    fitted = told_by(given, show)
     across = "Side to side" if given.sides % 2 == 0 else "Twice the middle to a side"
     answers = {
-        **sizes(sides),
+        **sizes(fitted, sides),
         **setting(sides),
-        "inside": [(across, 2 * inside)],
-        "outside": [(across, 2 * outside)],
+        "inside": [(across, fitted.rounded(2 * inside))],
+        "outside": [(across, fitted.rounded(2 * outside))],
         **bought,
     }
     if given.around == "panel":
@@ -62,14 +64,14 @@ def compute(given, show):
         working=(
             f"Setting: 180 ÷ {given.sides} = {degrees}° from square",
             f"Middle to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
-            f"Short side: 2 × {show.number(inside)} × tan {degrees}°{show.equals(side.inside)}",
+            f"Short side: 2 × {show.number(inside)} × tan {degrees}°{fitted.equals(side.inside)}",
             f"Long side: 2 × ({show.number(inside)} + {show.number(given.stock)}) × tan {degrees}°"
-            f"{show.equals(side.outside)}",
+            f"{fitted.equals(side.outside)}",
             *stock_lines,
         ),
-        drawing=_drawing(given, show, inside, side),
+        drawing=_drawing(given, fitted, inside, side),
         cautions=cautions_at_the_saw(side.inside),
-        parts=parts(show, sides),
+        parts=parts(fitted, sides),
     )
 
 

@@ -270,13 +270,13 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths"),
-        Answer("lowest", "Lowest opening"),
-        Answer("highest", "Highest opening"),
-        Answer("step", "Each opening is smaller by"),
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("lowest", "Lowest opening", must="agree"),
+        Answer("highest", "Highest opening", must="agree"),
+        Answer("step", "Each opening is smaller by", must="agree"),
         Answer("ratio", "Each opening is", "text"),
         Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height"),
+        Answer("height", "Inside height", must="agree"),
         *MARKED,
     ),
     source=(

@@ -69,7 +69,10 @@ def _working(show, given, usable, pieces, over, left):
         f"{show.number(over)}"
     )
     if over > given.kerf:
-        lines.append(f"Less the last kerf: {show.number(over)} − {width}{show.equals(left)}")
+        lines.append(
+            f"Less the last kerf: {show.number(over)} − {width}"
+            f"{show.equals(show.rounded(left, 'be there'))}"
+        )
     elif over:
         lines.append("The last kerf takes all of that")
     if (room := usable - pieces * given.kerf) > 0:
@@ -100,14 +103,14 @@ def _drawing(show, given, pieces, left):
     words = (
         f"A stick {fine_text(given.stick, show)} long gives {pieces} "
         f"{'piece' if pieces == 1 else 'pieces'} of {fine_text(given.piece, show)}; "
-        f"{show.brief(left)} is left. "
+        f"{show.brief(left, 'be there')} is left. "
         + (
             f"Dashed: cuts, each {fine_text(given.kerf, show)} wide, and what is waste."
             if cuts
             else ""
         )
     ).strip()
-    marks = [(end - left / 2, f"left {show.brief(left)}")] if left else []
+    marks = [(end - left / 2, f"left {show.brief(left, 'be there')}")] if left else []
     return stick(words, given.stick, runs, cuts=cuts, marks=marks, dimensions=dimensions)
 
 
@@ -139,9 +142,9 @@ RECKONER = Reckoner(
     ),
     answers=(
         Answer("pieces", "Pieces", "count"),
-        Answer("left", "Left over"),
+        Answer("left", "Left over", must="be there"),
         Answer("cuts", "Cuts", "count"),
-        Answer("missing", "Missing for one piece more"),
+        Answer("missing", "Missing for one piece more", must="reach"),
     ),
     source=(
         "Arithmetic: n pieces and n − 1 kerfs fit where (usable + kerf) ÷ (piece + kerf) is at "

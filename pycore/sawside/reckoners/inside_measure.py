@@ -157,9 +157,9 @@ RECKONER = Reckoner(
         _stick("overlap", "Overlap", help="How far they lie side by side."),
     ),
     answers=(
-        Answer("inside", "Inside"),
-        Answer("least", "At least"),
-        Answer("most", "At most"),
+        Answer("inside", "Inside", must="agree"),
+        Answer("least", "At least", must="be there"),
+        Answer("most", "At most", must="reach"),
     ),
     source=(
         "Arithmetic: reading + case, reading + block, stick + stick − overlap. That a sliding hook "

@@ -3,7 +3,6 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.marks import to_mark
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
@@ -17,7 +16,7 @@ def compute(given, show):
     exact = case.shelf.solved("span", case.excess, _LEAST, _MOST)
     if exact is None:
         raise _never(case.excess(case.shelf) > 0, show)
-    span = to_mark(exact, show.settings.grid, "down")
+    span = show.rounded(exact, "stay under")
     shelf = case.shelf.changed(span=span.mark or span.exact)
     sag = "sag after years" if given.judged == "years" else "sag at once"
     line = f"The {sag} reaches the limit at a span of {show.number(exact)} → {show.text(span)}"
@@ -43,7 +42,7 @@ RECKONER = Reckoner(
     words=("span", "longest", "shelf", "sag", "how wide", "bookcase", "bay", "support", "load"),
     order=321,
     fields=shelf_fields(without="span", overhang=False),
-    answers=(Answer("span", "Longest span"), *ANSWERS),
+    answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),
     source=SOURCE,
     compute=compute,
     example={

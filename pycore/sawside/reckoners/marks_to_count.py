@@ -61,7 +61,7 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("mark", "On the tape"),
+        Answer("mark", "On the tape", must="agree"),
         Answer("how", "Counted from the nearest larger mark", "text"),
         Answer("from_inch", "Counted from the inch", "text"),
     ),

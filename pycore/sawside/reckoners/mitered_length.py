@@ -44,6 +44,9 @@ def compute(given, show):
             field="known",
         )
     rabbet_side = None if back is None else short_side + total * back
+    shortest = short_side
+    if given.known_face == "rabbet":  # what is in the rabbet has to go in
+        long_side, short_side = (show.rounded(each, "reach") for each in (long_side, short_side))
     picture = mitered_piece(
         show,
         given.width,
@@ -71,7 +74,7 @@ def compute(given, show):
         },
         working=_working(show, given, ends, back, long_side, short_side),
         drawing=picture,
-        cautions=cautions_at_the_saw(short_side),
+        cautions=cautions_at_the_saw(shortest),
         parts=(
             Part(
                 key="piece",
@@ -217,11 +220,11 @@ RECKONER = Reckoner(
               least="1", most="100"),
     ),
     answers=(
-        Answer("long_side", "Long side"),
-        Answer("short_side", "Short side"),
-        Answer("rabbet_side", "At the back of the rabbet"),
-        Answer("left_allowance", "Left end adds"),
-        Answer("right_allowance", "Right end adds"),
+        Answer("long_side", "Long side", must="case"),
+        Answer("short_side", "Short side", must="case"),
+        Answer("rabbet_side", "At the back of the rabbet", must="agree"),
+        Answer("left_allowance", "Left end adds", must="agree"),
+        Answer("right_allowance", "Right end adds", must="agree"),
         Answer("left_setting", "Left saw setting", "angle", sets=_way("left")),
         Answer("right_setting", "Right saw setting", "angle", sets=_way("right")),
         Answer("left_corner", "Left angle between edge and cut", "angle"),

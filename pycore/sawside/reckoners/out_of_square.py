@@ -150,11 +150,11 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("offset", "Top off to one side by"),
+        Answer("offset", "Top off to one side by", must="agree"),
         Answer("push", "What to do", "text"),
         Answer("angle", "Out of square by", "angle"),
-        Answer("goal", "Both diagonals, once pushed"),
-        Answer("square", "Both diagonals, by width and height"),
+        Answer("goal", "Both diagonals, once pushed", must="agree"),
+        Answer("square", "Both diagonals, by width and height", must="agree"),
     ),
     source=(
         "Law of cosines for a frame with equal opposite sides (plane geometry). Pushing the ends "

@@ -149,7 +149,7 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("difference", "Off by"),
+        Answer("difference", "Off by", must="agree"),
         Answer("direction", "Heavy or light", "text"),
         Answer("remedy", "What to do", "text"),
         Answer("marks", "In marks of the tape", "text"),

@@ -5,7 +5,6 @@ from fractions import Fraction
 from sawside.drawing.moving_panel import panel_in_groove
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.lengths.marks import to_mark
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import (
     Answer,
@@ -48,7 +47,7 @@ def compute(given, show):
             field="clearance",
         )
     grown = 1 + board.growth(Fraction(1))
-    width = to_mark(room / grown, show.settings.grid, "down")
+    width = show.rounded(room / grown, "go in")
     cut = width.mark
     held = (cut - board.shrinkage(cut) - given.opening) / 2
     if sign(held) <= 0:
@@ -59,13 +58,14 @@ def compute(given, show):
             field="groove",
         )
     gap = (given.opening + 2 * given.groove - cut) / 2
-    texts = [fine_text(each, show) for each in (gap, given.groove, held)]
+    kept = on_fine_marks(held, show, "be there")
+    texts = [fine_text(gap, show), fine_text(given.groove, show), show.text(kept)]
     notes = (_CENTERED, *((_LOOSE,) if held < _ENOUGH else ()))
     return Reckoning(
         answers={
             "width": width,
             "gap": on_fine_marks(gap, show),
-            "held": on_fine_marks(held, show),
+            "held": kept,
             "growth": on_fine_marks(board.growth(cut), show),
             "shrinkage": on_fine_marks(board.shrinkage(cut), show),
             "wood": board_text(board),
@@ -115,11 +115,11 @@ RECKONER = Reckoner(
         *MOISTURE,
     ),
     answers=(
-        Answer("width", "Cut the panel"),
-        Answer("gap", "Gap at each edge now"),
-        Answer("held", "Held at each edge when driest"),
-        Answer("growth", "It grows"),
-        Answer("shrinkage", "It shrinks"),
+        Answer("width", "Cut the panel", must="go in"),
+        Answer("gap", "Gap at each edge now", must="agree"),
+        Answer("held", "Held at each edge when driest", must="be there"),
+        Answer("growth", "It grows", must="agree"),
+        Answer("shrinkage", "It shrinks", must="agree"),
         Answer("wood", "The wood and its moisture", "text"),
     ),
     source=SOURCE,

@@ -126,9 +126,9 @@ RECKONER = Reckoner(
         *_end_fields("right"),
     ),
     answers=(
-        Answer("length", "Length"),
+        Answer("length", "Length", must="agree"),
         Answer("count", "How many", "count"),
-        Answer("short_side", "Short side"),
+        Answer("short_side", "Short side", must="agree"),
     ),
     source=(
         "As you give it; at 45° a mitered end takes the width of the stock: common practice, no "

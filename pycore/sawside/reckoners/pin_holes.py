@@ -75,7 +75,7 @@ def compute(given, show):
         "left_out": _left_out_text(left_out),
     }
     if given.thickness > given.hole_depth:
-        answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show)
+        answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show, "be there")
     if given.wanted:
         shelves = _shelves(given, row, numbers)
         answers["shelves"] = [
@@ -243,14 +243,14 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("holes", "Center of each hole, from the lower end", "lengths"),
-        Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths"),
+        Answer("holes", "Center of each hole, from the lower end", "lengths", must="agree"),
+        Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths", must="agree"),
         Answer("enough", "Fewest holes for these shelves", "text"),
         Answer("count", "Holes in a row", "count"),
         Answer("total", "Holes in all", "count"),
         Answer("left_out", "Left out", "text"),
-        Answer("apart", "Front row to back row"),
-        Answer("behind", "Wood left behind a hole"),
+        Answer("apart", "Front row to back row", must="agree"),
+        Answer("behind", "Wood left behind a hole", must="be there"),
     ),
     source=(
         "Arithmetic. Pitches, setbacks and diameters are common practice, no source: measure the "

@@ -48,6 +48,7 @@ def compute(given, show):
     return Reckoning(
         answers={"length": found, "how": stretch(found)["words"]},
         working=(f"{start} {sign} {given.marks} × 1/{division} = {show.pure(length)}",),
+        tape=found.grid,
     )
 
 
@@ -82,7 +83,7 @@ RECKONER = Reckoner(
             help="Count the spaces in one inch when in doubt.",
         ),
     ),
-    answers=(Answer("length", "Length"), Answer("how", "To find it again", "text")),
+    answers=(Answer("length", "Length", must="agree"), Answer("how", "To find it again", "text")),
     source=(
         "Counting: inches + larger mark ± marks × the division. Common practice, no source."
     ),

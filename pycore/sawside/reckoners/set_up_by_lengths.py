@@ -91,10 +91,10 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("rise", "Rise"),
+        Answer("rise", "Rise", must="agree"),
         Answer("rise_angle", "Angle at the mark of the rise", "angle"),
         Answer("rise_worst", "A mark of error there", "angle"),
-        Answer("spacer", "Spacer under one pin"),
+        Answer("spacer", "Spacer under one pin", must="agree"),
         Answer("spacer_angle", "Angle at the mark of the spacer", "angle"),
         Answer("spacer_worst", "A mark of error there", "angle"),
         Answer("other_angle", "The rest of a square", "angle"),

@@ -3,7 +3,6 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.marks import to_mark
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
@@ -36,7 +35,7 @@ def compute(given, show):
             field="strip" if given.strip != "both" and given.cleat != "back" else "strip_thickness",
         )
     exact = Fraction(0) if exact is None else exact
-    height = to_mark(exact, show.settings.grid, "up")
+    height = show.rounded(exact, "reach")
     shelf = case.shelf.changed(strip_height=height.mark)
     line = (
         f"The limit is met from a strip {show.number(exact)} high → {show.text(height)}"
@@ -53,7 +52,7 @@ RECKONER = Reckoner(
     words=("edge", "strip", "lip", "edging", "nosing", "stiffen", "shelf", "sag", "support"),
     order=324,
     fields=shelf_fields(without="strip_height"),
-    answers=(Answer("strip_height", "Strip's height"), *ANSWERS),
+    answers=(Answer("strip_height", "Strip's height", must="reach"), *ANSWERS),
     source=SOURCE,
     compute=compute,
     example={

@@ -51,17 +51,24 @@ def compute(given, show):
                 "Give less clearance or a deeper dado.",
                 field="play",
             )
-    picture = square_piece(show, "A shelf", shelf, given.depth, given=given.shelf is not None)
+    fits = show.rounded(shelf, "go in")
+    case = show if given.shelf is None else show.by("reach")  # the shelf has to go into it
+    picture = square_piece(show, "A shelf", fits, given.depth, given=given.shelf is not None)
     return Reckoning(
-        answers={"shelf": shelf, "inside": inside, "width": inside + sides, "change": change},
-        working=tuple(_working(given, show, shelf, inside, sides, adds, free)),
+        answers={
+            "shelf": fits,
+            "inside": case.rounded(inside),
+            "width": case.rounded(inside + sides),
+            "change": change,
+        },
+        working=tuple(_working(given, case, fits, inside, sides, adds, free)),
         drawing=picture,
         cautions=_CAUTIONS,
         parts=(
             Part(
                 key="shelf",
                 name="Shelf",
-                length=shelf,
+                length=fits,
                 width=given.depth,
                 thickness=on_fine_marks(given.thickness, show),
                 count=given.how_many,
@@ -73,7 +80,7 @@ def compute(given, show):
     )
 
 
-def _working(given, show, shelf, inside, sides, adds, free):
+def _working(given, show, fits, inside, sides, adds, free):
     side = f"2 × {show.number(given.side_thickness)}" if sides else ""
     dado = (
         (show.number(given.left_depth), show.number(given.right_depth)) if adds else ()
@@ -83,9 +90,9 @@ def _working(given, show, shelf, inside, sides, adds, free):
         if sides:
             yield f"Inside: {show.number(given.width)} − {side}{show.equals(inside)}"
         sum_ = " + ".join((show.number(inside), *dado)) + (f" − {play}" if play else "")
-        yield f"Shelf: {sum_}{show.equals(shelf)}"
+        yield f"Shelf: {sum_}{show.equals(fits)}"
         return
-    sum_ = " − ".join((show.number(shelf), *dado)) + (f" + {play}" if play else "")
+    sum_ = " − ".join((show.number(fits.exact), *dado)) + (f" + {play}" if play else "")
     yield f"Inside: {sum_}{show.equals(inside)}"
     if sides:
         yield f"Outside: {show.number(inside)} + {side}{show.equals(inside + sides)}"
@@ -193,10 +200,10 @@ RECKONER = Reckoner(
         count("how_many", "How many shelves", default="1", least="1", most="100"),
     ),
     answers=(
-        Answer("shelf", "Shelf length"),
-        Answer("inside", "Inside width"),
-        Answer("width", "Width of the case"),
-        Answer("change", "Shelf length less the inside width"),
+        Answer("shelf", "Shelf length", must="go in"),
+        Answer("inside", "Inside width", must="case"),
+        Answer("width", "Width of the case", must="case"),
+        Answer("change", "Shelf length less the inside width", must="go in"),
     ),
     source="Arithmetic; the clearances offered are common practice, no source.",
     compute=compute,

@@ -165,9 +165,9 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths"),
-        Answer("opening_below", "Opening below"),
-        Answer("opening_above", "Opening above"),
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("opening_below", "Opening below", must="agree"),
+        Answer("opening_above", "Opening above", must="agree"),
         Answer("below", "Shelves below", "count"),
         Answer("above", "Shelves above", "count"),
         *MARKED,

@@ -210,9 +210,9 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("holes", "Hole of each shelf, from the inside bottom", "lengths"),
-        Answer("marks", "Marks of the shelves", "lengths"),
-        Answer("moved", "Farthest that a shelf moved to its hole"),
+        Answer("holes", "Hole of each shelf, from the inside bottom", "lengths", must="agree"),
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("moved", "Farthest that a shelf moved to its hole", must="agree"),
         Answer("holes_needed", "Holes that a row has room for", "count"),
         *MARKED,
     ),

@@ -26,6 +26,7 @@ from sawside.reckoners.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
+    outer_heights,
     shelves_text,
 )
 from sawside.reckoners.shared.shelves_told import laid_out, shelves_told
@@ -56,7 +57,8 @@ def compute(given, show):
     if left_over < 0:
         raise Refusal(
             "impossible",
-            f"The things and {shelves_text(shelves)} need {show.text(needs)}, "
+            f"The things and {shelves_text(shelves)} need "
+            f"{show.text(show.rounded(needs, 'reach').mark)}, "
             f"{show.text(-left_over)} more than the inside height of {show.text(inside)}.",
             "Take a thing away, give less clearance, or leave the height blank.",
             field="things",
@@ -65,14 +67,21 @@ def compute(given, show):
     if left_over:
         working.append(_left_over(given, show, inside, needs, openings))
     thicknesses = (given.thickness,) * shelves
+    shelving = laid_out(given, inside, stacked(openings, thicknesses), thicknesses)
+    heights = {"height": inside}
+    if given.height is None:  # the things have to go into it
+        heights |= outer_heights(shelving.case)
+        heights = {key: show.rounded(each, "reach") for key, each in heights.items()}
+        for each in heights.values():
+            show = show.telling(each)
     return shelves_told(
         show,
-        laid_out(given, inside, stacked(openings, thicknesses), thicknesses),
+        shelving,
         answers={
             "left_over": left_over,
             "needed": needs,
             "shelf_count": shelves,
-            "height": inside,
+            **heights,
         },
         working=(*working, marked_as(given)),
         openings=openings,
@@ -106,11 +115,12 @@ def _needs(given, show, shelves, needs):
         yield f"Thing {number}: {sum_} for each opening"
         shown.append(f"{thing.openings} × {show.number(each)}")
     shown.append(f"{shelves} × {show.number(given.thickness)}")
-    yield f"{' + '.join(shown)}{show.equals(needs)}"
+    yield f"{' + '.join(shown)}{show.equals(show.rounded(needs, 'reach'))}"
 
 
 def _left_over(given, show, inside, needs, openings):
-    line = f"Left over: {show.number(inside)} − {show.number(needs)}{show.equals(inside - needs)}"
+    line = f"Left over: {show.number(inside)} − {show.number(needs)}"
+    line += show.equals(show.rounded(inside - needs, "be there"))
     if given.rest != "shared":
         return line
     share = Fraction(inside - needs) / len(openings)
@@ -170,11 +180,11 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths"),
-        Answer("left_over", "Left over"),
-        Answer("needed", "Inside height that the things need"),
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("left_over", "Left over", must="be there"),
+        Answer("needed", "Inside height that the things need", must="reach"),
         Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height"),
+        Answer("height", "Inside height", must="case"),
         *MARKED,
     ),
     source=(

@@ -54,7 +54,7 @@ RECKONER = Reckoner(
             most="1200",
         ),
     ),
-    answers=(Answer("table", "Decimals and millimeters", "lengths"),),
+    answers=(Answer("table", "Decimals and millimeters", "lengths", must="agree"),),
     source="1 in = 25.4 mm exactly (NIST SP 811, appendix B).",
     compute=compute,
     example={"division": "64", "inches": "0"},

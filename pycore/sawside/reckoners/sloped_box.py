@@ -12,7 +12,6 @@ from sawside.geometry.compound import (
     end_adds,
     miter_and_tilt,
 )
-from sawside.lengths.marks import to_mark
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import (
@@ -98,7 +97,7 @@ def compute(given, show):
 
 def _ample(show, blank):
     """A blank on the next mark up: it is never too small."""
-    return to_mark(blank, show.settings.grid, "up")
+    return show.rounded(blank, "reach")
 
 
 def _working(given, show, lean, corner, out, slant, adds, miter, tilt, through, sides, width):
@@ -220,11 +219,11 @@ RECKONER = Reckoner(
     answers=(
         Answer("miter", "Saw or gauge turned, from square", "angle", sets="turned"),
         Answer("tilt", "Blade tilted", "angle", sets="tilted", with_turn="miter"),
-        Answer("top", "Top edge, outside", "lengths"),
-        Answer("bottom", "Bottom edge, outside", "lengths"),
-        Answer("slant", "Width of the outside face"),
-        Answer("blank_width", "Width of a blank"),
-        Answer("blanks", "Length of a blank", "lengths"),
+        Answer("top", "Top edge, outside", "lengths", must="agree"),
+        Answer("bottom", "Bottom edge, outside", "lengths", must="agree"),
+        Answer("slant", "Width of the outside face", must="agree"),
+        Answer("blank_width", "Width of a blank", must="reach"),
+        Answer("blanks", "Length of a blank", "lengths", must="reach"),
         Answer("edge", "Edges tilted to lie level", "angle", sets="tilted"),
         Answer("slope", "Slope, from upright", "angle"),
         Answer("left", "Left end", "text"),

@@ -2,7 +2,6 @@
 
 from sawside.drawing.slot import slot
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, lengths
 from sawside.reckoners.shared.moisture_fields import (
     MOISTURE,
@@ -16,6 +15,7 @@ from sawside.reckoners.shared.slot_fields import (
     screw_lines,
     slot_answers,
     slot_of_screw,
+    slot_texts,
     slots_told,
 )
 
@@ -47,7 +47,7 @@ def compute(given, show):
     distances = [abs(place - line) for place in given.screws]
     slots = [slot_of_screw(board, distance, given.shank) for distance in distances]
     longest = max(slots, key=lambda each: each.length - given.shank)
-    told = [fine_text(each, show) for each in (longest.length, longest.towards, longest.away)]
+    told = slot_texts(longest, show)
     return Reckoning(
         answers=slot_answers(slots, show) | {"wood": board_text(board)},
         working=(*board.rates, *screw_lines(slots, distances, board, show)),

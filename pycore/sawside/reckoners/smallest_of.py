@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from sawside.drawing.shapes import dimension, drawing, line, polygon
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
 
@@ -25,24 +25,25 @@ def compute(given, show):
             "Leave less room.",
             field="room",
         )
+    told_fits = _fits_told(given, show, fits)
     mean = sum(given.readings, Fraction(0)) / len(given.readings)
     told = ", ".join(show.number(each) for each in given.readings)
     working = [f"Smallest of {told}: {show.number(smallest)}"]
     if room:
-        working.append(f"{show.number(smallest)} − {show.number(room)}{show.equals(fits)}")
+        working.append(f"{show.number(smallest)} − {show.number(room)}{show.equals(told_fits)}")
     working.append(
         f"Apart: {show.number(largest)} − {show.number(smallest)}{show.equals(largest - smallest)}"
     )
     return Reckoning(
         answers={
-            "fits": fits,
+            "fits": told_fits,
             "smallest": smallest,
             "largest": largest,
             "apart": largest - smallest,
             "mean": mean,
         },
         working=tuple(working),
-        drawing=_drawing(show, given.readings, fits),
+        drawing=_drawing(show, given.readings, told_fits),
         cautions=(
             "Between the places measured it may be smaller still: slide a stick of that length "
             "through the whole opening.",
@@ -50,9 +51,16 @@ def compute(given, show):
     )
 
 
-def _drawing(show, readings, fits):
+def _fits_told(given, show, fits):
+    """What goes in on a mark that is not longer, and no coarser than the readings are."""
+    grid = show.settings.grid
+    coarse = all((each / grid.step).denominator == 1 for each in given.readings)
+    return show.rounded(fits, "go in") if coarse else on_fine_marks(fits, show, "go in")
+
+
+def _drawing(show, readings, told_fits):
     """Each reading from its side of the opening, in order, and what goes in below them."""
-    across = nearby(max(readings))
+    across, fits = nearby(max(readings)), nearby(told_fits.exact)
     pixel = across / _SCREEN
     apart = 34 * pixel
     foot = apart * len(readings)
@@ -64,15 +72,15 @@ def _drawing(show, readings, fits):
     for at, (end, reading) in enumerate(zip(ends, readings, strict=True)):
         role = "answer" if at == smallest else "given"
         y = at * apart
-        shapes.append(dimension((0, y), (end, y), 0, fine_text(reading, show), role))
+        shapes.append(dimension((0, y), (end, y), 0, show.text(reading), role))
     top, bottom = foot, foot + apart / 2
-    shapes.append(polygon([(0, top), (nearby(fits), top), (nearby(fits), bottom), (0, bottom)]))
+    shapes.append(polygon([(0, top), (fits, top), (fits, bottom), (0, bottom)]))
     shapes.append(
-        dimension((nearby(fits), bottom), (0, bottom), apart / 2, show.brief(fits), "answer")
+        dimension((fits, bottom), (0, bottom), apart / 2, show.brief(told_fits), "answer")
     )
     words = (
         f"An opening measured in {len(readings)} places, the smallest "
-        f"{fine_text(min(readings), show)}; what goes in is {show.brief(fits)}."
+        f"{show.text(min(readings))}; what goes in is {show.brief(told_fits)}."
     )
     return drawing(words, (0, -apart, across, bottom + apart), shapes)
 
@@ -105,11 +113,11 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("fits", "What goes in"),
-        Answer("smallest", "Smallest reading"),
-        Answer("largest", "Largest reading"),
-        Answer("apart", "They lie apart by"),
-        Answer("mean", "Mean of the readings"),
+        Answer("fits", "What goes in", must="go in"),
+        Answer("smallest", "Smallest reading", must="agree"),
+        Answer("largest", "Largest reading", must="agree"),
+        Answer("apart", "They lie apart by", must="agree"),
+        Answer("mean", "Mean of the readings", must="agree"),
     ),
     source="Arithmetic; that the smallest reading counts is common practice, no source.",
     compute=compute,

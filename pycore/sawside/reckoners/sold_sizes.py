@@ -125,7 +125,7 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("sizes", "As it measures", "lengths"),
+        Answer("sizes", "As it measures", "lengths", must="agree"),
         Answer("verdict", "What you measured", "text"),
         Answer("where", "Where that stands", "text"),
     ),

@@ -20,8 +20,8 @@ def compute(given, show):
             "allowed": f"± {_in_its_unit(given.rule, size)}",
             "marks": _in_marks(size, show),
             "millimeters": f"{decimal_text(size / _MM, 4)} mm, {decimal_text(size, 4)}″",
-            "least": on_fine_marks(given.length - size, show),
-            "most": on_fine_marks(given.length + size, show),
+            "least": on_fine_marks(given.length - size, show, "be there"),
+            "most": on_fine_marks(given.length + size, show, "reach"),
             "rules": [
                 _by_rule(name, tolerance(rule, given.length).inches, show)
                 for rule, name in RULES.items()
@@ -88,9 +88,9 @@ RECKONER = Reckoner(
         Answer("allowed", "May be off by", "text"),
         Answer("marks", "In your marks", "text"),
         Answer("millimeters", "Exactly", "text"),
-        Answer("least", "The true length is at least"),
-        Answer("most", "The true length is at most"),
-        Answer("rules", "By each rule", "lengths"),
+        Answer("least", "The true length is at least", must="be there"),
+        Answer("most", "The true length is at most", must="reach"),
+        Answer("rules", "By each rule", "lengths", must="agree"),
     ),
     source=(
         "NIST Handbook 44, section 5.52, metal tapes (read in a copy; lengths between whole feet "

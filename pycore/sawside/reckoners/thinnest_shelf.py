@@ -3,7 +3,6 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.marks import to_mark
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shared.shelf_fields import case_of, shelf_fields
@@ -23,7 +22,7 @@ def compute(given, show):
             field="span",
         )
     exact = _LEAST if exact is None else exact
-    thickness = to_mark(exact, show.settings.grid, "up")
+    thickness = show.rounded(exact, "reach")
     shelf = case.shelf.changed(thickness=thickness.mark)
     line = f"The limit is met from {show.number(exact)} thick → {show.text(thickness)}"
     return told(case, shelf, show, answers={"thickness": thickness}, working=(line,))
@@ -36,7 +35,7 @@ RECKONER = Reckoner(
     words=("thickness", "thick", "thin", "shelf", "sag", "load", "board", "how thick"),
     order=322,
     fields=shelf_fields(without="thickness"),
-    answers=(Answer("thickness", "Thinnest board"), *ANSWERS),
+    answers=(Answer("thickness", "Thinnest board", must="reach"), *ANSWERS),
     source=SOURCE,
     compute=compute,
     example={

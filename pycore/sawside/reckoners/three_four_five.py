@@ -115,10 +115,10 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("diagonal", "Between the two marks"),
-        Answer("along", "Mark along the first wall"),
-        Answer("across", "Mark along the second wall"),
-        Answer("others", "Between the marks, this one and smaller", "lengths"),
+        Answer("diagonal", "Between the two marks", must="agree"),
+        Answer("along", "Mark along the first wall", must="agree"),
+        Answer("across", "Mark along the second wall", must="agree"),
+        Answer("others", "Between the marks, this one and smaller", "lengths", must="agree"),
     ),
     source=(
         "3² + 4² = 5², with the converse of the theorem of Pythagoras (Euclid, Elements, book I, "

@@ -50,7 +50,7 @@ def compute(given, show):
         board = wide + narrow + lost
         line = (
             f"Board: {show.number(wide)} + {show.number(narrow)} + "
-            f"{rough_lost.replace('−', '+')}{show.equals(board)}"
+            f"{rough_lost.replace('−', '+')}{show.equals(show.rounded(board, 'reach'))}"
         )
     else:
         board = given.board
@@ -59,7 +59,7 @@ def compute(given, show):
         line = (
             f"Wider strip: ({show.number(board)} − {rough_lost}{plus_back}) ÷ 2{show.equals(wide)}"
         )
-    least = 2 * given.least + back + lost
+    least = show.rounded(2 * given.least + back + lost, "reach")
     _refuse_too_narrow(given, show, narrow, least)
     setting = wide + given.clean_up
     height, projection = {
@@ -72,7 +72,7 @@ def compute(given, show):
             "rip_setting": setting,
             "wide": wide,
             "narrow": narrow,
-            "board": board,
+            "board": board if given.board else show.rounded(board, "reach"),
             "height": height,
             "projection": projection,
             "least_board": least,
@@ -113,7 +113,7 @@ def _refuse_too_narrow(given, show, narrow, least):
         "impossible",
         f"A board {show.text(given.board)} wide leaves too little for the narrower strip, which "
         f"must be at least {show.text(given.least)}.",
-        f"Start with a board {show.text(least)} wide or wider, or give a smaller set-back.",
+        f"Start with a board {show.text(least.mark)} wide or wider, or give a smaller set-back.",
         field="board",
     )
 
@@ -192,13 +192,13 @@ RECKONER = Reckoner(
         choice("laid", "Put together", _LAID),
     ),
     answers=(
-        Answer("rip_setting", "Fence to blade"),
-        Answer("wide", "Wider strip"),
-        Answer("narrow", "Narrower strip"),
-        Answer("board", "Board width"),
-        Answer("height", "Height, put together"),
-        Answer("projection", "Projection, put together"),
-        Answer("least_board", "Smallest board that will do"),
+        Answer("rip_setting", "Fence to blade", must="agree"),
+        Answer("wide", "Wider strip", must="agree"),
+        Answer("narrow", "Narrower strip", must="agree"),
+        Answer("board", "Board width", must="case"),
+        Answer("height", "Height, put together", must="agree"),
+        Answer("projection", "Projection, put together", must="agree"),
+        Answer("least_board", "Smallest board that will do", must="reach"),
     ),
     source=(
         "Addition: board = both strips + kerf + what is planed off. Which strip goes against the "

@@ -215,14 +215,14 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("first", "First piece to cut, long side"),
-        Answer("pieces", "Long sides, in the order of cutting", "lengths"),
-        Answer("short_sides", "Short sides", "lengths"),
+        Answer("first", "First piece to cut, long side", must="agree"),
+        Answer("pieces", "Long sides, in the order of cutting", "lengths", must="agree"),
+        Answer("short_sides", "Short sides", "lengths", must="agree"),
         Answer("left_setting", "Saw at the left corner, from square", "angle", sets="turned"),
         Answer("right_setting", "Saw at the right corner, from square", "angle", sets="turned"),
         Answer("order", "What to cut first, and why", "text"),
         Answer("at_the_saw", "At the saw", "text"),
-        Answer("stock", "Stock to buy, with the kerfs", "lengths"),
+        Answer("stock", "Stock to buy, with the kerfs", "lengths", must="reach"),
         Answer("sticks", "Sticks to buy", "text"),
     ),
     source=(

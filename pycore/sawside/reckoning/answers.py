@@ -6,7 +6,7 @@ from functools import lru_cache
 from sawside.drawing.later import made
 from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, is_written, length_value, rational_text
-from sawside.lengths.marks import Rounded
+from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
@@ -16,23 +16,27 @@ from sawside.reckoning.past_the_saw import step_past
 
 def told(answer, value, show):
     """One answer as the contract's VALUE; `value` is as `Answer` describes for its kind."""
-    return _TOLD[answer.kind](answer.key, answer.label, value, show)
+    rounding = () if answer.must is None else (answer.rounding,)
+    return _TOLD[answer.kind](answer.key, answer.label, value, show, *rounding)
 
 
-def length_told(key, label, value, show):
-    """A length (exact inches, or already on its mark) as a VALUE; "range" beyond a mile."""
-    if isinstance(value, Fraction):
+def length_told(key, label, value, show, must=None):
+    """A length (exact inches, or already on its mark) as a VALUE; "range" beyond a mile.
+
+    `must` is a key of `marks.MUSTS`, or None where the person's own rounding will do.
+    """
+    if isinstance(value, Fraction) and not show.as_given(value):
         refuse_beyond_a_mile(label, value)
-        return {"key": key, "label": label} | _rational_told(value, show.settings)
-    rounded = show.rounded(value)
+        return {"key": key, "label": label} | _rational_told(value, show.settings, must)
+    rounded = show.rounded(value, must)
     refuse_beyond_a_mile(label, rounded.mark)
     return length_value(key, label, rounded, show.settings.display)
 
 
 @lru_cache(maxsize=2048)
-def _rational_told(value, settings):
+def _rational_told(value, settings, must):
     """A VALUE without its key and label: many pieces of a project have one width, or one length."""
-    told = length_value(None, None, Show(settings).rounded(value), settings.display)
+    told = length_value(None, None, Show(settings).rounded(value, must), settings.display)
     del told["key"], told["label"]
     return told
 
@@ -42,8 +46,7 @@ _MILE = int(MILE)
 
 def refuse_beyond_a_mile(label, value):
     """Refuse a length ("range") that nobody means."""
-    if isinstance(value, Rounded):
-        value = value.exact
+    value = exact_of(value)
     if isinstance(value, Real):
         beyond = abs(value) > MILE
     else:  # quicker than comparing fractions
@@ -62,13 +65,14 @@ def count_told(key, label, value, _show):
     return {"key": key, "label": label, "kind": "count", "text": text, "words": words}
 
 
-def _lengths_told(key, label, values, show):
+def _lengths_told(key, label, values, show, must):
     items = [
-        length_told(f"{key}.{number}", each, value, show)
+        length_told(f"{key}.{number}", each, value, show, must)
         for number, (each, value) in enumerate(values, 1)
     ]
-    text = ", ".join(item["text"] for item in items)
-    return {"key": key, "label": label, "kind": "lengths", "text": text, "items": items}
+    text, brief = (", ".join(item[each] for item in items) for each in ("text", "brief"))
+    told = {"key": key, "label": label, "kind": "lengths", "text": text, "brief": brief}
+    return told | {"items": items}
 
 
 def _angle_told(key, label, degrees, _show):

@@ -12,7 +12,11 @@ from sawside.wood.own import PREFIX
 _SETTINGS = {
     "unit": ("A bare number means", "The unit of a number that is typed without one."),
     "mark": ("Round to", "The marks of the tape or rule at hand."),
-    "rounding": ("Rounding", "An exact tie goes to the even mark."),
+    "rounding": (
+        "Rounding",
+        "An exact tie goes to the even mark. What has to fit or be enough is rounded that way, "
+        "whatever you choose here.",
+    ),
     "display": ("Show lengths in", "A mark in millimeters is always shown in millimeters."),
 }
 

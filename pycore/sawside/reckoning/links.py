@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.bounded import is_bounded
-from sawside.lengths.marks import Rounded
+from sawside.lengths.marks import exact_of
 from sawside.lengths.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 
@@ -86,7 +86,7 @@ def rational(value):
 
     So is one whose fraction has hundreds of digits: it would only get longer from line to line.
     """
-    value = _exact(value)
+    value = exact_of(value)
     if isinstance(value, Real) or not is_bounded(value):
         low, high = enclosed(value, BITS)
         return Fraction(low + high, 2 << BITS)
@@ -107,7 +107,7 @@ def difference(was, now):
     An irrational difference that can't be told from a simple fraction within `_NARROW`, some 16
     decimals, is that one, 0 too: to compare what did not change to the last bit takes seconds.
     """
-    by = _exact(now) - _exact(was)
+    by = exact_of(now) - exact_of(was)
     if not isinstance(by, Real):
         return by
     for bits in (FIRST_BITS, 2 * FIRST_BITS):
@@ -116,10 +116,6 @@ def difference(was, now):
             simplest = simplest_between(low, high)
             return simplest if simplest.denominator <= _SIMPLE else by
     return by
-
-
-def _exact(value):
-    return value.exact if isinstance(value, Rounded) else value
 
 
 def _unknown(label, what):

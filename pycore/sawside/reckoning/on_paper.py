@@ -23,7 +23,7 @@ def on_paper(reckoner, values, settings, paper, names=None):
     """
     paper = find_paper(paper)
     form = read_values(reckoner, values, settings, names)
-    stick = reckoner.compute(form.given, Show(settings)).stick
+    stick = reckoner.compute(form.given, Show(settings, form.lengths(reckoner))).stick
     if stick is None:
         raise Refusal(
             "impossible",

@@ -1,7 +1,8 @@
 """Answering the message "read": a length or a sum, told with its mark and its place on the tape."""
 
 from sawside.errors import Refusal
-from sawside.lengths.display import decimal_text, mixed_text, rational_text
+from sawside.lengths.as_typed import as_typed, given_text
+from sawside.lengths.display import decimal_text, length_value, mixed_text, rational_text
 from sawside.lengths.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
@@ -18,6 +19,9 @@ _POWERS = {
 def reading_told(text, settings, *, unit=None, names=None):
     """The contract of `read` (without "ok"): value, echo, and a tape when it is a length.
 
+    `kept` is how it is told once it is kept as a reading, and `stands_for` what a name that stands
+    alone in it is worth: neither is rounded where the number was typed, or is told exactly.
+
     `unit` is what a bare number means, where it is not as the settings have it; `names` are those
     that may stand in the text. Errors as the reader's, told of the field "text".
     """
@@ -28,12 +32,24 @@ def reading_told(text, settings, *, unit=None, names=None):
         raise refusal.of("text") from None
     value = value_told(reading, show)
     tape = tape_told(reading.value, settings) if reading.power == 1 else None
-    return {"value": value, "echo": reading.echo, "tape": tape}
+    stands_for = given_text(reading.value, show.settings) if reading.power == 1 else value["text"]
+    kept = typed_told(reading, show)
+    told = {"kept": kept.get("brief", kept["text"]), "stands_for": stands_for}
+    return {"value": value, "echo": reading.echo, "tape": tape} | told
 
 
 def tape_told(value, settings):
     """The piece of a tape where a length is found; `value` in exact inches."""
-    return stretch(Show(settings).rounded(value))
+    return stretch(Show(settings).rounded(value), settings.grid)
+
+
+def typed_told(reading, show):
+    """What a reading that is kept comes to as a VALUE: one number is told as it was typed."""
+    typed = as_typed(reading, show.settings)
+    if typed is None:
+        return value_told(reading, show)
+    rounded, display = typed
+    return length_value("value", "Length", rounded, display)
 
 
 def value_told(reading, show):

@@ -30,8 +30,15 @@ def reckon(reckoner, values, settings, names=None):
     reckoner's own `Refusal`.
     """
     form = read_values(reckoner, values, settings, names)
-    show = Show(settings)
+    show = Show(settings, form.lengths(reckoner))
     return reckoning_told(reckoner, form, reckoner.compute(form.given, show), show)
+
+
+def _tape(first, found, show):
+    if first.kind != "length":
+        return None
+    rounded = show.rounded(found.answers[first.key], first.rounding)
+    return stretch(rounded, found.tape or show.settings.grid)
 
 
 def reckoning_told(reckoner, form, found, show):
@@ -48,7 +55,7 @@ def reckoning_told(reckoner, form, found, show):
         "source": reckoner.source,
         "drawing": made(found.drawing),
         "stick": found.stick,
-        "tape": stretch(show.rounded(found.answers[first.key])) if first.kind == "length" else None,
+        "tape": _tape(first, found, show),
         "cautions": [*past_the_saw(reckoner, form.given, found), *found.cautions],
         "parts": [part_told(part, show) for part in found.parts],
         "echoes": form.echoes,

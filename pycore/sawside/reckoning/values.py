@@ -3,8 +3,7 @@
 from types import SimpleNamespace
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.lengths.fine import fine_text
-from sawside.lengths.show import Show
+from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
 
 
@@ -16,6 +15,10 @@ class Form:
         self.echoes = echoes
         self.summary = summary
         self.solved = []
+
+    def lengths(self, reckoner):
+        """Every length that was filled in, or taken from the settings, in exact inches."""
+        return [*_lengths_of(reckoner.fields, self.given)]
 
 
 def read_values(reckoner, values, settings, names=None):
@@ -53,6 +56,20 @@ def reread(reckoner, form, values, settings, names, linked):
     again = Form(given, form.echoes, form.summary)
     again.solved = form.solved
     return again
+
+
+def _lengths_of(fields, given):
+    for field in fields:
+        value = getattr(given, field.key)
+        if value is None:
+            continue
+        if field.kind == "length":
+            yield value
+        elif field.kind == "lengths":
+            yield from value
+        elif field.kind == "rows":
+            for row in value:
+                yield from _lengths_of(field.fields, row)
 
 
 def linkable(reckoner, values):
@@ -109,7 +126,7 @@ def _read_fields(fields, values, settings, names):
             continue
         if value is None and field.setting:
             given[field.key] = settings.set_lengths[field.setting]
-            echoes[field.key] = f"{fine_text(given[field.key], Show(settings))}, of the settings"
+            echoes[field.key] = f"{given_text(given[field.key], settings)}, of the settings"
             continue
         if value is None:
             blank.add(field.key)

@@ -84,10 +84,10 @@ def height_field(**more):
 
 
 MARKED = (
-    Answer("openings", "Openings as the marks give them", "lengths"),
-    Answer("difference", "Largest difference between openings"),
-    Answer("side", "Length of a side"),
-    Answer("overall", "Overall height of the case"),
+    Answer("openings", "Openings as the marks give them", "lengths", must="agree"),
+    Answer("difference", "Largest difference between openings", must="agree"),
+    Answer("side", "Length of a side", must="case"),
+    Answer("overall", "Overall height of the case", must="case"),
 )
 """What comes of the marks; side and overall only where all parts of the case are known."""
 
@@ -162,9 +162,12 @@ def marked_answers(shelving, show):
         "openings": numbered("Opening", fine),
         "difference": on_fine_marks(max(found) - min(found), show),
     }
-    if shelving.case.whole:
-        answers |= {"side": shelving.case.side, "overall": shelving.case.overall}
-    return answers
+    return answers | outer_heights(shelving.case)
+
+
+def outer_heights(case):
+    """The answers about the heights of a case whose parts are known."""
+    return {"side": case.side, "overall": case.overall} if case.whole else {}
 
 
 def shelves_text(count):

@@ -70,18 +70,27 @@ STOCK = (
 )
 STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}
 FIRST_ANSWERS = (
-    Answer("long_sides", "Long sides", "lengths"),
-    Answer("short_sides", "Short sides", "lengths"),
+    Answer("long_sides", "Long sides", "lengths", must="case"),
+    Answer("short_sides", "Short sides", "lengths", must="case"),
     Answer("setting", "Saw setting, from square", "angle", sets="turned"),
     Answer("between_faces", "Angle between edge and cut", "angle"),
 )
 LAST_ANSWERS = (
-    Answer("inside", "Inside", "lengths"),
-    Answer("outside", "Outside", "lengths"),
-    Answer("rabbet_size", "Between the backs of the rabbets", "lengths"),
+    Answer("inside", "Inside", "lengths", must="case"),
+    Answer("outside", "Outside", "lengths", must="case"),
+    Answer("rabbet_size", "Between the backs of the rabbets", "lengths", must="reach"),
     Answer("sticks", "To buy", "text"),
-    Answer("total", "Stock used, with the cuts", "lengths"),
+    Answer("total", "Stock used, with the cuts", "lengths", must="reach"),
 )
+
+
+_MUST = {"panel": "reach", "outside": "go in"}
+"""By what is measured: what goes in a rabbet has to go in, a frame of a given outside to fit."""
+
+
+def told_by(given, show):
+    """A `Show` for the sides of the frame, which are rounded so that they fit what was measured."""
+    return show.by(_MUST.get(given.around))
 
 
 def _room(given):
@@ -140,11 +149,11 @@ def check_inside(given, show, inside, key, stock):
     )
 
 
-def sizes(sides):
+def sizes(show, sides):
     """The answers that tell the long and the short sides."""
     return {
-        "long_sides": [(_counted(side), side.outside) for side in sides],
-        "short_sides": [(_counted(side), side.inside) for side in sides],
+        "long_sides": [(_counted(side), show.rounded(side.outside)) for side in sides],
+        "short_sides": [(_counted(side), show.rounded(side.inside)) for side in sides],
     }
 
 
@@ -188,7 +197,7 @@ def stock(given, show, sides):
             f"{many} × {show.number(each)}" if many > 1 else show.number(each)
             for each, many in taken
         )
-        lines.append(f"Stock {text} wide: {pieces}{show.equals(total)}")
+        lines.append(f"Stock {text} wide: {pieces}{show.equals(show.rounded(total, 'reach'))}")
     return {"total": totals, "sticks": ", ".join(bought)}, tuple(lines)
 
 
@@ -208,16 +217,17 @@ def parts(show, sides):
 
 def _part(show, side):
     cuts = (Cut(side.left, side.left_adds), Cut(side.right, side.right_adds))
+    long, short = show.rounded(side.outside), show.rounded(side.inside)
     left, right = (angle_text(cut.degrees) for cut in cuts)
     return Part(
         key=side.key,
         name=side.name,
         count=side.count,
-        length=side.outside,
+        length=long,
         width=side.width,
         left=End("flat miter", f"{left} (saw set to {left[:-1]})", side.left),
         right=End("flat miter", f"{right} (saw set to {right[:-1]})", side.right),
-        long_side=side.outside,
-        short_side=side.inside,
-        drawing=mitered_piece(show, side.width, side.outside, side.inside, cuts, given=None),
+        long_side=long,
+        short_side=short,
+        drawing=mitered_piece(show.by(None), side.width, long, short, cuts, given=None),
     )

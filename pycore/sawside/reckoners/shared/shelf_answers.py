@@ -138,10 +138,10 @@ def _one_edge(case, shelf, show):
 
 
 ANSWERS = (
-    Answer("sag", "Sag at once"),
-    Answer("sag_after_years", "Sag after years"),
-    Answer("sag_front", "Front edge, at once"),
-    Answer("sag_back", "Back edge, at once"),
+    Answer("sag", "Sag at once", must="agree"),
+    Answer("sag_after_years", "Sag after years", must="agree"),
+    Answer("sag_front", "Front edge, at once", must="agree"),
+    Answer("sag_back", "Back edge, at once", must="agree"),
     Answer("verdict", "Against the limit", "text"),
     Answer("part", "As a part of the span", "text"),
     Answer("eye", "What the eye sees", "text"),

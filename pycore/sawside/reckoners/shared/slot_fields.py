@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.lengths.fine import on_fine_marks
-from sawside.lengths.marks import to_mark
 from sawside.lengths.real import Exact
 from sawside.reckoners.declaration import Answer
 from sawside.wood.numbers import number_text, percent_text, size_text
@@ -49,6 +48,17 @@ def slot_of_pin(board, distance, pin):
     return Slot(outer / driest - outer, towards, pin)
 
 
+def slot_length(slot, show):
+    """How long a slot is cut, on its mark: one that is shorter would split the wood."""
+    return show.rounded(slot.length, "reach")
+
+
+def slot_texts(slot, show):
+    """The same in a drawing, with how far it runs in, and out."""
+    ways = (on_fine_marks(each, show, "reach") for each in (slot.towards, slot.away))
+    return [show.text(each) for each in (slot_length(slot, show), *ways)]
+
+
 def slot_answers(slots, show):
     """The answers about slots: each whole, and its two ways from the fastener's place now."""
 
@@ -56,12 +66,12 @@ def slot_answers(slots, show):
         return [(f"Fastener {number}", told(each)) for number, each in enumerate(values, 1)]
 
     return {
-        "slots": numbered(
-            (each.length for each in slots), lambda each: to_mark(each, show.settings.grid, "up")
+        "slots": numbered(slots, lambda each: slot_length(each, show)),
+        "away": numbered(
+            (each.away for each in slots), lambda each: on_fine_marks(each, show, "reach")
         ),
-        "away": numbered((each.away for each in slots), lambda each: on_fine_marks(each, show)),
         "towards": numbered(
-            (each.towards for each in slots), lambda each: on_fine_marks(each, show)
+            (each.towards for each in slots), lambda each: on_fine_marks(each, show, "reach")
         ),
     }
 
@@ -72,9 +82,9 @@ def slots_told(out, towards):
     In and out are towards the line that is fixed, and away from it.
     """
     return (
-        Answer("slots", "Slot lengths", "lengths"),
-        Answer("away", out, "lengths"),
-        Answer("towards", towards, "lengths"),
+        Answer("slots", "Slot lengths", "lengths", must="reach"),
+        Answer("away", out, "lengths", must="reach"),
+        Answer("towards", towards, "lengths", must="reach"),
     )
 
 
