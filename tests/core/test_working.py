@@ -28,6 +28,8 @@ NOT_ARITHMETIC = re.compile(
             r"^With all joints but the last", r"^For the eye:", r": ends with the panel",
             r": over the next strip, adds its", r"^As it was given:", r"^Lowest ",
             r"^(Bottom edge|Top edge|Center line) of each shelf", r"^Load: ",
+            r"^The cleat holds the back edge", r"^A strip twists", r"^Shape of least energy",
+            r"^Sag at once, the largest",
             r"^The cleat carries", r"^The board alone", r": one opening of",
             r": at least .* shel(f|ves)$", r"^At least .* at the top →", r"^T = .*, h = ",
             r"^The fixed shelf's bottom", r"^Left out beside", r"^A shelf rests ",

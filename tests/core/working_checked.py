@@ -13,8 +13,8 @@ _TOKEN = re.compile(
     r"(?P<mixed>\d[\d,]* \d+/\d+)|(?P<fraction>\d+/\d+)(?![\d.])"
     r"|(?P<decimal>(?:\d[\d,]*)?\.\d+|\d[\d,]*(?!\d))(?P<cut>…?)"
     r"|(?P<function>arctan|arcsin|sin|cos|tan|cot|√|half of)(?![a-z])"
-    r"|(?P<unit>″|mm\b|in\b(?! all)|lb for each cubic foot)"
-    r"|(?P<nothing>%|°|psi\b|lb\b|MPa\b|lb·in²|hole[s]?\b|shelf\b|shelves\b|halves\b|quarters\b"
+    r"|(?P<unit>″|kg/m³|mm\b|in\b(?! all)|lb for each cubic foot)"
+    r"|(?P<nothing>%|°|psi\b|kg\b|lb\b|MPa\b|lb·in²|hole[s]?\b|shelf\b|shelves\b|halves\b|quarters\b"
     r"|eighths\b|sixteenths\b|thirty-seconds\b|sixty-fourths\b)"
     r"|(?P<sign>[()+−×÷²]|at(?= \d))"
 )
@@ -30,7 +30,8 @@ _FUNCTIONS = {
     "√": math.sqrt,
     "half of": lambda x: x / 2,
 }
-_IN = {"″": (1, 1), "in": (1, 1), "mm": (1 / 25.4, 1), "lb for each cubic foot": (1 / 1728, -3)}
+_IN = {"″": (1, 1), "in": (1, 1), "mm": (1 / 25.4, 1), "lb for each cubic foot": (1 / 1728, -3),
+       "kg/m³": (0.0254**3, -3)}  # fmt: skip
 """Units in inches, and how many inches are multiplied."""
 
 

@@ -89,9 +89,11 @@ def most_equal(row, shelves, inside, thickness, rest):
             if best and off_top > best[0]:
                 break
             gaps = _shared(high - low, shelves - 1)
-            if gaps is None or (gaps and min(gaps) * pitch <= thick):
+            if gaps is None:
                 continue
             openings = (bottom, *(gap * pitch - thick for gap in gaps), top)
+            if min(openings) <= 0:
+                continue
             told = max(openings) - min(openings), sum(each * each for each in openings)
             choice = *told, [-each for each in openings], [low, *gaps]
             best = choice if best is None else min(best, choice)

@@ -133,7 +133,7 @@ def _working(given, show, width, depth, cuts):
     yield f"Width, as measured and with play: {shelf} + {play} = {show.number(width)}"
     if given.dado_depth is None:
         third = given.side_thickness / 3
-        yield f"Depth: {side} ÷ 3 = {show.number(third)} → {fine_text(depth, show)}"
+        yield f"Depth: {side} ÷ 3 = {show.number(third)}; set {show.number(depth)}"
     left = given.side_thickness - depth
     yield f"Left behind it: {side} − {show.number(depth)} = {show.number(left)}"
     for name, low, high in cuts[:6]:

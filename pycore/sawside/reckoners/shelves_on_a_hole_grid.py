@@ -132,11 +132,8 @@ def _equal_told(show, inside, thickness, openings):
     high, low = max(openings), min(openings)
     yield (
         f"Largest opening less smallest: {show.number(high)} − {show.number(low)} = "
-        f"{show.number(high - low)}; no other holes give less"
-    )
-    yield (
-        "Of holes that give as little: the least sum of the squares of the openings, then the "
-        "larger openings at the bottom"
+        f"{show.number(high - low)}; no other holes give less, and of those that give as little "
+        "these have the least sum of squares"
     )
 
 

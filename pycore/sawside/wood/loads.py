@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from sawside.lengths.units import INCHES_PER
-from sawside.wood.numbers import metric, number_text
+from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.shelf import Load
 from sawside.wood.tables import entries
 
@@ -47,4 +47,4 @@ def density_text(pounds, show):
     if not metric(show):
         return f"{number_text(pounds, 1)} lb for each cubic foot"
     meter = (INCHES_PER["m"] / _FOOT) ** 3
-    return f"{number_text(pounds * KILOGRAMS_PER_POUND * meter)} kg/m³"
+    return f"{small_text(pounds * KILOGRAMS_PER_POUND * meter, 7)} kg/m³"

@@ -48,7 +48,7 @@ def stiff_number(pounds, show, inches=0):
     Newtons times millimeters where lengths are metric.
     """
     newtons = pounds * NEWTONS_PER_POUND / INCHES_PER["mm"] ** inches
-    return number_text(newtons if metric(show) else pounds)
+    return small_text(newtons if metric(show) else pounds, 9)
 
 
 def stiff_unit(show, power=""):

@@ -3,13 +3,14 @@
 from fractions import Fraction
 
 from sawside.lengths.units import INCHES_PER
-from sawside.wood.loads import density_text, load_text, weight_text
+from sawside.wood.loads import KILOGRAMS_PER_POUND, density_text, load_text, weight_text
 from sawside.wood.materials import PSI_IN
 from sawside.wood.numbers import (
     force_text,
     metric,
     number_text,
     size_text,
+    small_text,
     stiff_number,
     stiff_unit,
     stress_text,
@@ -58,8 +59,13 @@ def _own_weight(case, shelf, show):
             )
             yield (
                 f"{name}'s own weight: {long} × {breadth} × {height} at "
-                f"{density_text(made_of.weight.most, show)} = {weight_text(own, show)}"
+                f"{density_text(made_of.weight.most, show)} = {_own_text(own, show)}"
             )
+
+
+def _own_text(own, show):
+    """A weight that was worked out: in kilograms with the digits that the line bears out."""
+    return f"{small_text(own * KILOGRAMS_PER_POUND)} kg" if metric(show) else weight_text(own, show)
 
 
 def shelf_working(case, shelf, show):
@@ -111,18 +117,16 @@ def _beam_sag(shelf, show, weighs):
 def _plate_sag(shelf, show, weighs):
     """The sag of the edges of a shelf that bends as a plate with its strips."""
     along, unit = shelf.stiffness * shelf.thickness**3 / 12, stiff_unit(show, "·")
-    modulus, thick = number_text(shelf.stiffness), shelf.thickness
+    modulus, thick = small_text(shelf.stiffness, 10), shelf.thickness
     if metric(show):
-        modulus, thick = number_text(shelf.stiffness / PSI_IN["MPa"], 1), thick / INCHES_PER["mm"]
+        modulus, thick = small_text(shelf.stiffness / PSI_IN["MPa"], 8), thick / INCHES_PER["mm"]
     whole = stiff_number(along, show, 1)
     yield (
-        f"Board as a plate, along it: {modulus} × {number_text(thick, 4)}³ ÷ 12 = {whole} {unit}"
+        f"Board as a plate, along it: {modulus} × {' × '.join([number_text(thick, 5)] * 3)} ÷ 12 = "
+        f"{whole} {unit}"
     )
     for name, part in (("across it", shelf.across), ("twisting", shelf.slide)):
-        yield (
-            f"The same, {name}: {whole} × {number_text(part, 4)} = "
-            f"{stiff_number(along * part, show, 1)} {unit}"
-        )
+        yield (f"The same, {name}: {whole} × {part} = {stiff_number(along * part, show, 1)} {unit}")
     for strip in shelf.plate.bent.plate.strips[:1]:
         twist = stiff_number(Fraction(strip.twisting), show, 2)
         yield f"A strip twists with G·J = {twist} {stiff_unit(show, '·²')}"
