@@ -145,9 +145,8 @@ def mark_in_words(rounded, display):
     if not _is_fractional(rounded, display):
         name = "millimeter" if unit == "mm" else "inch"
         many = "millimeters" if unit == "mm" else "inches"
-        words.append(
-            f"{decimal_in_words(decimal_text(number, 12))} {name if number == 1 else many}"
-        )
+        in_words = decimal_in_words(decimal_text(number, max(rounded.grid.places, 12)))
+        words.append(f"{in_words} {name if number == 1 else many}")
         return " ".join(words)
     whole, rest = divmod(number, 1)
     if not rest:
