@@ -75,7 +75,7 @@ def single(answer, value, show):
     """The lengths of an answer, one by one, each as its own answer would be told."""
     values = [each for _, each in value] if answer.kind == "lengths" else [value]
     for each in values:
-        yield told(Answer(answer.key, answer.label, "length", answer.must), each, show), each
+        yield told(Answer(answer.key, answer.label, "length", must=answer.must), each, show), each
 
 
 @questions
