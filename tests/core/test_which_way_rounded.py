@@ -141,8 +141,9 @@ def test_drawing_working_and_pieces_tell_the_number_of_the_list(key):
                 if said["why"]:
                     marks_of[said["decimals"]] = said["mark"]
                     grid = each.grid if isinstance(each, Rounded) else show.settings.grid
-                    if grid.name in GRIDS:  # the working tells small decimals as they are
-                        wrong.add(show.text(told_mark(exact_of(each), grid)))
+                    near = told_mark(exact_of(each), grid)
+                    if near.grid.name in GRIDS:  # the working tells small decimals as they are
+                        wrong.add(show.text(near))
         wrong -= {said["text"] for said in texts_told(whole["answers"])}
         for part in reckoning.parts:
             length = part_told(part, show)["length"]

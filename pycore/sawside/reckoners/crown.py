@@ -144,8 +144,8 @@ def _working(given, show, spring, cuts, edges):
         )
     yield f"{EDGES[other].capitalize()}: {steps}{show.equals(edges[other])}"
     out = "".join(f" + {show.number(cut.adds)}" for cut in cuts if cut.kind == "outside")
-    tips = _tip_to_tip(cuts, edges)
-    yield f"From tip to tip: {show.number(edges['bottom'])}{out}{show.equals(show.rounded(tips, 'reach'))}"
+    tips = show.rounded(_tip_to_tip(cuts, edges), "reach")
+    yield f"From tip to tip: {show.number(edges['bottom'])}{out}{show.equals(tips)}"
 
 
 def _role(given, leg):
