@@ -75,7 +75,7 @@ def single(answer, value, show):
     """The lengths of an answer, one by one, each as its own answer would be told."""
     values = [each for _, each in value] if answer.kind == "lengths" else [value]
     for each in values:
-        yield told(Answer(answer.key, answer.label, "length", answer.must), each, show), each
+        yield told(Answer(answer.key, answer.label, "length", must=answer.must), each, show), each
 
 
 @questions
@@ -141,7 +141,9 @@ def test_drawing_working_and_pieces_tell_the_number_of_the_list(key):
                 if said["why"]:
                     marks_of[said["decimals"]] = said["mark"]
                     grid = each.grid if isinstance(each, Rounded) else show.settings.grid
-                    wrong.add(show.text(told_mark(exact_of(each), grid)))
+                    near = told_mark(exact_of(each), grid)
+                    if near.grid.name in GRIDS:  # the working tells small decimals as they are
+                        wrong.add(show.text(near))
         wrong -= {said["text"] for said in texts_told(whole["answers"])}
         for part in reckoning.parts:
             length = part_told(part, show)["length"]

@@ -74,7 +74,7 @@ def compute(given, show):
                         "right_held": half_corner(other.corner)}  # fmt: skip
     edges = edges_of(given, show, spring, made)
     if edges:
-        tips = _tip_to_tip(cuts, edges)
+        tips = show.rounded(_tip_to_tip(cuts, edges), "reach")
         answers |= {"tips": tips, "top": edges["top"], "bottom": edges["bottom"]}
     for cut in made:
         answers |= {f"{cut.side}_flat": flat_text(cut), f"{cut.side}_up": held_text(cut)}
@@ -144,7 +144,7 @@ def _working(given, show, spring, cuts, edges):
         )
     yield f"{EDGES[other].capitalize()}: {steps}{show.equals(edges[other])}"
     out = "".join(f" + {show.number(cut.adds)}" for cut in cuts if cut.kind == "outside")
-    tips = _tip_to_tip(cuts, edges)
+    tips = show.rounded(_tip_to_tip(cuts, edges), "reach")
     yield f"From tip to tip: {show.number(edges['bottom'])}{out}{show.equals(tips)}"
 
 
