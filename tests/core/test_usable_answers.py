@@ -13,9 +13,10 @@ MAY_BE_NOTHING = {
     "apart", "difference", "neighbors", "left_allowance", "right_allowance", "left_setting",
     "right_setting", "left_set_back", "right_set_back", "growth", "shrinkage", "away", "towards",
     "proud", "short", "whole", "change", "last_heel", "last_toe", "left_over", "over", "extra",
-    "off", "gap", "hook", "end", "rest",
+    "off", "gap", "hook", "end", "rest", "sag_back",
 }  # fmt: skip
-"""Differences, allowances and changes, of which there may be none."""
+"""Differences, allowances and changes, of which there may be none; the sag of an edge on a
+cleat."""
 COUNTED = {"shelf_count", "below", "above", "pieces", "cuts", "sticks"}
 """Counts that may be 0: no shelf between bottom and top, no piece that fits."""
 AT_AN_END = {

@@ -21,7 +21,7 @@ def band(length, size, show):
         line((x, -8), (x, 48), "cut"),
         label((x, 62), fine_text(length, show), "name"),
         *(
-            label((place, 62), show.text(on_fine_marks(length + way * size, show, must)), "note")
+            label((place, 62), show.brief(on_fine_marks(length + way * size, show, must)), "note")
             for place, way, must in ((left, -1, "be there"), (right, 1, "reach"))
         ),
         dimension((left, 0), (x, 0), 22, fine_text(size, show), "answer"),

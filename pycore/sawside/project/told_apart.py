@@ -5,10 +5,11 @@ not changed for anybody who measures it.
 """
 
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.lengths.marks import Rounded
+from sawside.lengths.marks import exact_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoning.answers import length_told
+from sawside.reckoning.links import difference
 
 _HUNDREDTHS = 2
 
@@ -25,7 +26,7 @@ def other_apart(other, answer, was, now, show):
         return None
     told = {"before": before, "after": after} if alike else {}
     if other["difference"] and (alike or is_nothing(other["difference"])):
-        by = _exact(now) - _exact(was)
+        by = difference(was, now)
         text = fine(abs(by), show)
         told["difference"] = "" if is_nothing(text) else _signed("+" if sign(by) > 0 else "−", text)
     return other | told
@@ -41,7 +42,7 @@ def main_apart(before, after, was, now, show):
     kind = after["kind"] if before["kind"] == after["kind"] else None
     if kind == "length":
         return tuple(
-            length_told(told["key"], told["label"], on_fine_marks(_exact(value), show), show)
+            length_told(told["key"], told["label"], on_fine_marks(exact_of(value), show), show)
             for told, value in ((before, was), (after, now))
         )
     if kind == "angle":
@@ -67,12 +68,8 @@ def is_nothing(text):
     return not any(digit in text for digit in "123456789")
 
 
-def _exact(value):
-    return value.exact if isinstance(value, Rounded) else value
-
-
 def _length(value, show):
-    exact = _exact(value)
+    exact = exact_of(value)
     text = fine_text(abs(exact), show)
     return _signed("−", text) if sign(exact) < 0 else text
 
@@ -82,7 +79,7 @@ def _lengths(values, show):
 
 
 def _angle(value, _show):
-    return angle_text(_exact(value), _HUNDREDTHS)
+    return angle_text(exact_of(value), _HUNDREDTHS)
 
 
 _FINE = {"length": _length, "lengths": _lengths, "angle": _angle}

@@ -59,7 +59,7 @@ def compute(given, show):
         )
     gap = (given.opening + 2 * given.groove - cut) / 2
     kept = on_fine_marks(held, show, "be there")
-    texts = [fine_text(gap, show), fine_text(given.groove, show), show.text(kept)]
+    texts = [fine_text(gap, show), fine_text(given.groove, show), show.brief(kept)]
     notes = (_CENTERED, *((_LOOSE,) if held < _ENOUGH else ()))
     return Reckoning(
         answers={

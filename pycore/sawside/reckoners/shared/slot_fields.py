@@ -56,7 +56,7 @@ def slot_length(slot, show):
 def slot_texts(slot, show):
     """The same in a drawing, with how far it runs in, and out."""
     ways = (on_fine_marks(each, show, "reach") for each in (slot.towards, slot.away))
-    return [show.text(each) for each in (slot_length(slot, show), *ways)]
+    return [show.brief(each) for each in (slot_length(slot, show), *ways)]
 
 
 def slot_answers(slots, show):
