@@ -27,7 +27,7 @@ from copy import deepcopy
 from importlib import import_module
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.lengths.settings import read_settings
+from sawside.settings.settings import read_settings
 from sawside.lengths.strip import strip
 
 MOST_CHARACTERS = 80_000_000

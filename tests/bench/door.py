@@ -1,9 +1,9 @@
-"""The door called at random a million times, on all processors (`tests/core/door_at_random.py`)."""
+"""The door called at random a million times, on all processors (`tests/core/door/door_at_random.py`)."""
 
 import json
 from multiprocessing import Pool
 
-from tests.core.door_at_random import CALLS, Session
+from tests.core.door.door_at_random import CALLS, Session
 
 MOST_CALLS = 1_000_000
 _SHOWN = 20

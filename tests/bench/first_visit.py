@@ -8,7 +8,7 @@ from statistics import median
 
 from tests.bench import chromium, plain
 from tests.bench.look import marked
-from tests.browser.start_support import FIRST_ANSWER, RecordingServer
+from tests.browser.start.start_support import FIRST_ANSWER, RecordingServer
 from web.build import serving
 
 ROUNDS = 7

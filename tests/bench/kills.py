@@ -1,6 +1,6 @@
 """Two hundred kills: what was shown as kept is there again, and nothing half.
 
-See `tests/browser/kills.py`.
+See `tests/browser/project/kills.py`.
 """
 
 import tempfile
@@ -9,7 +9,7 @@ from pathlib import Path
 from playwright.sync_api import sync_playwright
 
 from tests.bench import plain
-from tests.browser.kills import killed
+from tests.browser.project.kills import killed
 from web.build import serving
 
 KILLS = 200

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from sawside.lengths.display import mark_text, plain_text
 from sawside.lengths.marks import GRIDS, to_mark
-from sawside.lengths.reader import read
+from sawside.lengths.reading.reader import read
 from sawside.lengths.units import INCHES_PER, registry
 
 SEED = 20261125

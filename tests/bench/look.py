@@ -2,7 +2,7 @@
 
 import time
 
-from tests.browser.start_support import FIRST_ANSWER
+from tests.browser.start.start_support import FIRST_ANSWER
 
 WAIT = 60
 MARK = "(name) => performance.getEntriesByName(name)[0]?.startTime ?? null"

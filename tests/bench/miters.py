@@ -4,7 +4,13 @@ The judge builds half-spaces with vectors and shares no geometry with the questi
 """
 
 from tests.bench.judged import judged
-from tests.core import put_together, rings_together, sloping_boxes, sprung_corners, wraps_together
+from tests.core.oracles import (
+    put_together,
+    rings_together,
+    sloping_boxes,
+    sprung_corners,
+    wraps_together,
+)
 
 CASES = 10_000
 CHECKS = (

@@ -13,7 +13,7 @@ from pathlib import Path
 
 from tests.bench import chromium, plain
 from tests.bench.look import marked
-from tests.browser.start_support import FIRST_ANSWER
+from tests.browser.start.start_support import FIRST_ANSWER
 from web.build import serving
 
 HERE = Path(__file__).parent

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from tests.bench import recompute
 from tests.core.hostile import crashes
-from tests.core.hostile_memory import BOMBS, looked_at
-from tests.core.spreadsheet import faults
+from tests.core.oracles.hostile_memory import BOMBS, looked_at
+from tests.core.oracles.spreadsheet import faults
 
 FILES = 10_000
 PROJECTS = 3000

@@ -6,7 +6,7 @@ its drawing, over the same with an echo in the place of Python.
 
 from tests.bench import over_echo
 from tests.bench.judged import judged
-from tests.core import loaded_shelf, spaced_shelves
+from tests.core.oracles import loaded_shelf, spaced_shelves
 
 CASES = 10_000
 CHECKS = (*spaced_shelves.CHECKS, *3 * loaded_shelf.CHECKS)

@@ -1,7 +1,7 @@
 """A project in millimeters: what a question starts with, its example, and the kerf."""
 
 from tests.browser.hand import choose
-from tests.browser.start_support import eventually
+from tests.browser.start.start_support import eventually
 
 
 def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_example(

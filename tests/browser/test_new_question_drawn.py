@@ -11,7 +11,7 @@ from tests.browser.conftest import ROOT
 from tests.browser.hand import open_question
 from web.build import environment, serving, site
 
-SAMPLE = ROOT / "tests/core/sample_question.py"
+SAMPLE = ROOT / "tests/core/reckoners/sample_question.py"
 
 
 @pytest.fixture(scope="module")

@@ -1,8 +1,8 @@
 """What is typed and not yet kept is there again when the page is loaded anew or was left."""
 
 from tests.browser.hand import keep_as, open_place, open_question, type_into
-from tests.browser.in_project import drafts, keep_reading, open_entry
-from tests.browser.start_support import eventually
+from tests.browser.project.in_project import drafts, keep_reading, open_entry
+from tests.browser.start.start_support import eventually
 
 UNKEPT = "This was typed and is not kept yet."
 

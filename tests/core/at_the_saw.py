@@ -7,7 +7,7 @@ import re
 
 import numpy as np
 
-from tests.core.solid import rotation, vector
+from tests.core.oracles.solid import rotation, vector
 
 UP = vector(0, 0, 1)
 LAID = re.compile(

@@ -4,7 +4,7 @@ The lengths are worked by hand from the rule that at a 45 a piece grows by the s
 mitered end (common practice, no source): 31 5/8 + 2 × 2 1/4 = 36 1/8, and 20 1/4 + 2 × 2 = 24 1/4.
 """
 
-from tests.browser.start_support import wait_for_snapshot, way_of_start
+from tests.browser.start.start_support import wait_for_snapshot, way_of_start
 from tests.browser.test_accessible import axe
 
 ANSWER = "output[name=result] .main-answer"

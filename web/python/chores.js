@@ -1,6 +1,6 @@
 /** What is done in idle time once a question has been answered and no other waits for a file. */
 import { newWorker } from "./protocol.js";
-import { canKeepSnapshot } from "./snapshot-store.js";
+import { canKeepSnapshot } from "./snapshot/snapshot-store.js";
 
 export const FIRST_ANSWER = "sawside:first-answer";
 export const SNAPSHOT_KEPT = "sawside:snapshot-kept";

@@ -1,6 +1,6 @@
 /** One worker that runs the core, from its start to its end, with a limit on every silence. */
 import { newWorker } from "./protocol.js";
-import { snapshotAhead } from "./snapshot-ahead.js";
+import { snapshotAhead } from "./snapshot/snapshot-ahead.js";
 
 // Far beyond what the slowest phone takes; a start that hangs says nothing of it.
 const LIMITS = { snapshot: 10_000, slow: 90_000, answer: 20_000 };

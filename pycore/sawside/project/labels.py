@@ -2,8 +2,8 @@
 
 from types import SimpleNamespace
 
-from sawside.drawing.paper import find_paper
-from sawside.drawing.stickers import (
+from sawside.drawing.paper.sheets import find_paper
+from sawside.drawing.paper.stickers import (
     LEAST_HEIGHT,
     LEAST_WIDTH,
     Grid,
@@ -12,9 +12,9 @@ from sawside.drawing.stickers import (
     sticker_sheets,
 )
 from sawside.errors import Refusal, Refusals
-from sawside.project.checks import unit_checked
-from sawside.project.document import settings_of, unit_of
-from sawside.project.label_grid import FIELDS
+from sawside.project.schema.checks import unit_checked
+from sawside.project.schema.document import settings_of, unit_of
+from sawside.project.schema.label_grid import FIELDS
 from sawside.project.view import view
 from sawside.reckoning.values import read_values
 

@@ -1,9 +1,9 @@
 """Declarations as data: what the page draws a question from."""
 
-from sawside.lengths.clearances import CLEARANCES
-from sawside.lengths.own_material import FIGURES
-from sawside.lengths.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
-from sawside.lengths.tape_rows import PARTS
+from sawside.settings.clearances import CLEARANCES
+from sawside.settings.own_material import FIGURES
+from sawside.settings.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
+from sawside.settings.tape_rows import PARTS
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Choice, Field, length, number, rows
 from sawside.reckoning.metric_example import in_millimeters

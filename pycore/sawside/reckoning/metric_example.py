@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from sawside.lengths.reader import read_length
+from sawside.lengths.reading.reader import read_length
 from sawside.lengths.units import INCHES_PER
 
 _SMALL = 10

@@ -1,7 +1,7 @@
 """What a question's answer looks like on paper at true size: sheets, and marks to transfer."""
 
-from sawside.drawing.paper import PAPERS, find_paper
-from sawside.drawing.stick_on_paper import stick_on_paper
+from sawside.drawing.paper.sheets import PAPERS, find_paper
+from sawside.drawing.paper.stick_on_paper import stick_on_paper
 from sawside.errors import Refusal
 from sawside.lengths.show import Show
 from sawside.reckoning.values import read_values

@@ -3,8 +3,8 @@
 from functools import cache
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.reader import read_angle, read_count, read_length, read_number
-from sawside.lengths.scanner import plain_spaces
+from sawside.lengths.reading.reader import read_angle, read_count, read_length, read_number
+from sawside.lengths.reading.scanner import plain_spaces
 from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
 

@@ -3,7 +3,7 @@
 from sawside.errors import Refusal
 from sawside.lengths.as_typed import as_typed, given_text
 from sawside.lengths.display import decimal_text, length_value, mixed_text, rational_text
-from sawside.lengths.reader import read
+from sawside.lengths.reading.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.lengths.units import BOARD_FOOT, SQUARE_FOOT

@@ -1,0 +1,104 @@
+"""Changing a project: each act gives the new document and the act that undoes it.
+
+An id is never used twice, so a project's `next` only grows, and so does its log; apart from these
+an act followed by its undo gives the document as it was.
+"""
+
+from sawside.errors import Refusal, Refusals
+from sawside.project.acts.table import checked, made
+from sawside.project.acts.whole_project import begun
+from sawside.project.schema.document import MOST_LOG, log_line
+from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.acts.follows import follows
+from sawside.project.evaluation.graph import Graph
+from sawside.project.pieces.judge_told import judged_anew
+from sawside.project.pieces.trials import trial_told
+
+
+def change(document, act, *, tell=True):
+    """Apply an act to a checked document (None only for "begin").
+
+    Returns {"document", "undo", "said", "id", "follows", "judged"}, the last two without anything
+    in them unless `tell`; the given document stays as it is. Refusals: "message" for an act that is
+    none, "unknown" for an id or part that is not there, "conflict" for a name that is taken or a
+    circle, and those of reading and reckoning what is kept.
+    """
+    if checked(act)["act"] == "begin":
+        return _begin(document, act)
+    one = made(document, act)
+    answer = followed(document, one, act, tell=tell)
+    if act["act"] == "trial":
+        answer["trial"] = trial_told(one.document, one.id, act["part"])
+    return answer
+
+
+def followed(document, one, act, *, tell=True):
+    """What was made as it is answered, once its new document holds; see `change`."""
+    new = _logged(one.document, act, one.said)
+    answer = {"document": new, "undo": one.undo, "said": one.said, "id": one.id}
+    answer |= {"follows": [], "judged": []}
+    if not one.moves:
+        return answer
+    before = Evaluation(document) if tell else None
+    after = Evaluation(new)
+    if after.graph.links.circle and not Graph(document).links.circle:
+        _refuse_circle(after, one.id)
+    for number, identity in one.must_work:
+        _refuse_failed(after.worked.get(identity), number if act["act"] == "several" else None)
+    if tell:
+        answer["follows"] = follows(before, after, but=one.id)
+        answer["judged"] = judged_anew(document, before, new, after)
+    return answer
+
+
+def _logged(document, act, said):
+    """The document with one more line in its log."""
+    line = log_line(act.get("when"), said)
+    return document | {"log": [*document.get("log", ()), line][-MOST_LOG:]}
+
+
+def _begin(document, act):
+    if document is not None:
+        raise Refusal("message", "A project is open already.", "Begin without one.", field="act")
+    new = begun(act)
+    said = f"Began {new['name']}."
+    return {"document": _logged(new, act, said), "undo": None, "said": said, "id": None,
+            "follows": [], "judged": []}  # fmt: skip
+
+
+def _refuse_failed(worked, number):
+    """Refuse an entry that can't be worked out with what was typed.
+
+    Where it is one of several acts, the refusal has the `number` of its act as `row`.
+    """
+    if worked is None or worked.ok:
+        return
+    if number is not None:
+        first = worked.refusals[0]
+        raise Refusal(first.kind, first.message, first.remedy, field=first.field, row=number)
+    if len(worked.refusals) > 1:
+        raise Refusals(worked.refusals)
+    raise worked.refusals[0]
+
+
+def _refuse_circle(after, identity):
+    """Refuse a change that makes a chain go round, with the chain named."""
+    chain = list(after.graph.links.circle[:-1])
+    if identity in chain:
+        at = chain.index(identity)
+        chain = chain[at:] + chain[:at]
+    raise Refusal(
+        "conflict",
+        f"{' → '.join(after.names[each] for each in [*chain, chain[0]])} goes round in a circle.",
+        "Type the number there, or take it from another entry.",
+        field=_field(after, identity, chain),
+    )
+
+
+def _field(after, identity, chain):
+    """The field of the entry where the chain goes on."""
+    known = after.graph.known.get(identity)
+    for call in known.calls.values() if known else ():
+        if call.target and call.target.entry in chain:
+            return call.field.key if call.field else "text"
+    return None

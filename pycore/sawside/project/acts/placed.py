@@ -1,0 +1,128 @@
+"""The acts that rename, move, delete, bring back, and put entries as they were.
+
+Each gives the new document, the act that undoes it, what was done, and the entry's id.
+"""
+
+from sawside.errors import Refusal
+from sawside.lengths.reading.uses import renamed
+from sawside.project.schema.checks import callable_name, clean_name
+from sawside.project.schema.entries import read_entry
+from sawside.project.schema.finding import found, refuse_taken, refuse_too_many
+from sawside.project.evaluation.graph import Graph
+from sawside.project.schema.migrate import migrated_entry
+from sawside.reckoning.values import LINKABLE
+
+
+def rename(document, act):
+    """A new name; the texts that call it by the old one are rewritten."""
+    _, entry = found(document, act.get("id"))
+    name = (clean_name if entry["kind"] == "note" else callable_name)(act.get("name"))
+    refuse_taken(document, name, but=entry["id"])
+    changed = {entry["id"]: entry | {"name": name}}
+    graph = Graph(document)
+    for each in document["entries"]:
+        if entry["id"] in graph.links.uses.get(each["id"], ()):
+            changed[each["id"]] = calling(changed.get(each["id"], each), graph, {entry["id"]: name})
+    new, undo = _put(document, changed)
+    return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
+
+
+def calling(entry, graph, names):
+    """An entry that calls others by new names, {id: name}; "range" where a text gets too long."""
+    vocabulary = graph.vocabulary
+
+    def new(written):
+        target = vocabulary.target(written)
+        if target is None or target.entry not in names:
+            return None
+        name, label = names[target.entry], written.rpartition(":")[2].strip()
+        return f"{name}: {label}" if target.answer else name
+
+    def rewritten(value, field=None):
+        if isinstance(value, str):
+            return renamed(value, vocabulary.longest, new)
+        if isinstance(value, list):
+            return [rewritten(each, field) for each in value]
+        return all_of(value, (each for each in field.fields if each.kind in LINKABLE))
+
+    def all_of(values, fields):
+        linked = {field.key: field for field in fields}
+        return {
+            key: rewritten(value, linked[key]) if key in linked else value
+            for key, value in values.items()
+        }
+
+    if entry["kind"] == "reading":
+        return _short_enough(entry | {"text": rewritten(entry["text"])})
+    linked = graph.known[entry["id"]].linked
+    return _short_enough(entry | {"values": all_of(entry["values"], linked)})
+
+
+def _short_enough(entry):
+    """An entry whose rewritten texts can be kept."""
+    try:
+        return read_entry(entry)
+    except Refusal:
+        raise Refusal(
+            "range", f"With that name a text of {entry['name']} becomes too long.",
+            "Choose a shorter name.", field="name",
+        ) from None  # fmt: skip
+
+
+def delete(document, act):
+    at, entry = found(document, act.get("id"))
+    entries = document["entries"]
+    undo = {"act": "restore", "entry": entry, "at": at}
+    new = document | {"entries": entries[:at] + entries[at + 1 :]}
+    return new, undo, f"Deleted {entry['name']}.", None
+
+
+def restore(document, act):
+    entry = read_entry(migrated_entry(act.get("entry")))
+    entries = document["entries"]
+    at = _index(act.get("at"), len(entries), "at")
+    if any(each["id"] == entry["id"] for each in entries) or int(entry["id"]) >= document["next"]:
+        raise Refusal(
+            "conflict", f"{entry['name']} is in the project already.", "Nothing is to be done."
+        )
+    refuse_too_many(document)
+    refuse_taken(document, entry["name"])
+    new = document | {"entries": [*entries[:at], entry, *entries[at:]]}
+    undo = {"act": "delete", "id": entry["id"]}
+    return new, undo, f"Brought {entry['name']} back.", entry["id"]
+
+
+def move(document, act):
+    """An entry to another place among the others."""
+    at, entry = found(document, act.get("id"))
+    others = document["entries"][:at] + document["entries"][at + 1 :]
+    to = _index(act.get("to"), len(others), "to")
+    new = document | {"entries": [*others[:to], entry, *others[to:]]}
+    return new, {"act": "move", "id": entry["id"], "to": at}, f"Moved {entry['name']}.", entry["id"]
+
+
+def put(document, act):
+    """Whole entries as they were: what undoes most acts."""
+    data = act.get("entries")
+    if not isinstance(data, list) or not data:
+        raise Refusal("message", "There are no entries to put.", "Send a list.", field="entries")
+    entries = [read_entry(each, f"entries[{at}]") for at, each in enumerate(data)]
+    for entry in entries:
+        found(document, entry["id"])
+    new, undo = _put(document, {entry["id"]: entry for entry in entries})
+    names = {entry["name"].casefold() for entry in new["entries"]}
+    if len(names) != len(new["entries"]):
+        raise Refusal("conflict", "Two entries would have one name.", "Rename one of them.")
+    return new, undo, f"Took back a change of {entries[0]['name']}.", entries[0]["id"]
+
+
+def _put(document, changed):
+    new = document | {"entries": [changed.get(each["id"], each) for each in document["entries"]]}
+    old = [each for each in document["entries"] if each["id"] in changed]
+    return new, {"act": "put", "entries": old}
+
+
+def _index(value, most, field):
+    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= most:
+        raise Refusal("message", "The place to put it is none.", "Send an index.", field=field)
+    return value

@@ -1,0 +1,67 @@
+"""Two projects made one: what the backup has and the project has not is added.
+
+No number changes by it, neither of the project nor of the backup, but for those that the settings
+make otherwise, which are told.
+"""
+
+from sawside.project.acts.table import Made
+from sawside.project.files.backup import restore
+from sawside.project.acts.change import followed
+from sawside.project.schema.checks import moment_given
+from sawside.project.schema.entries import read_entry
+from sawside.project.schema.finding import refuse_too_many
+from sawside.project.files.merge_places import Places
+from sawside.project.files.merge_settings import brought
+from sawside.project.files.merge_told import otherwise
+
+RULE = (
+    "What the backup has and this project has not is added, its tapes and materials as well. What "
+    "both have under one name and with the same content stays as it is. What both have under one "
+    "name with other content is added under a numbered name, and so is all of the backup that "
+    "depends on it, so that every number stays what it was. What was added so before, and is as it "
+    "was, is not added again. The other settings and the labels of "
+    "this project stay: a number that comes out otherwise by them is told below, before and after."
+)
+
+
+def merge(document, text, when):
+    """The contract of `merge`: a change that adds what is in a backup; refusals as `restore`."""
+    when = moment_given(when)
+    found = restore(text)
+    other = found["document"]
+    settings, owned = brought(document["settings"], other["settings"])
+    places = Places(document, other, owned)
+    new, ids = _with(document | {"settings": settings}, other, places)
+    undo = [
+        {"act": "delete", "id": str(number)}
+        for number in range(new["next"] - 1, document["next"] - 1, -1)
+    ]
+    if settings != document["settings"]:
+        undo.append({"act": "set", "settings": document["settings"]})
+    refuse_too_many({"entries": undo[1:]})  # one act undoes as many as a project holds
+    said = f"Added {len(places.added)} of {len(other['entries'])} entries of {other['name']}."
+    said += otherwise(document, other, new, ids)
+    if not undo:
+        return {"document": document, "undo": None, "said": said, "id": None, "follows": [],
+                "judged": [], "rule": RULE, "photos": {}}  # fmt: skip
+    made = Made(new, {"act": "several", "acts": undo}, said, None, True, ())
+    answer = followed(document, made, {"when": when})
+    here = {entry["id"] for entry in document["entries"]}
+    answer["judged"] = [
+        each for each in answer["judged"] if each["id"] in here or each["verdict"] != "good"
+    ]
+    return answer | {"rule": RULE, "photos": found["photos"]}
+
+
+def _with(document, other, places):
+    """(the document with what is added to it, {id in the other: id here})."""
+    ids, entries, upcoming = dict(places.here), [*document["entries"]], document["next"]
+    for entry in other["entries"]:
+        kept = places.added.get(entry["id"])
+        if kept is None:
+            continue
+        refuse_too_many({"entries": entries})
+        ids[entry["id"]] = str(upcoming)
+        entries.append(read_entry(kept | {"id": str(upcoming)}))
+        upcoming += 1
+    return document | {"next": upcoming, "entries": entries}, ids

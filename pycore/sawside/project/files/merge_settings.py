@@ -1,0 +1,117 @@
+"""The person's own tapes and materials of a backup brought into the settings of a project."""
+
+from dataclasses import replace
+from itertools import count
+
+from sawside.errors import Refusal
+from sawside.settings.own_material import MATERIALS
+from sawside.settings.own_rows import MOST_NAME
+from sawside.settings.settings import MOST_MATERIALS, MOST_TAPES, read_settings
+from sawside.settings.tape_rows import TAPES
+from sawside.project.schema.settings_kept import tape_kept
+from sawside.reckoners import RECKONERS
+from sawside.wood.own import PREFIX
+
+_KINDS = ((TAPES, MOST_TAPES), (MATERIALS, MOST_MATERIALS))
+
+
+def brought(settings, others):
+    """(the settings with what the others have more, {"tapes": {old name: new}, "materials": …}).
+
+    What differs under one name is brought under a numbered one. Refusals: "range" for too many.
+    """
+    new, renamed = dict(settings), {}
+    for kind, most in _KINDS:
+        rows, renamed[kind.key] = _brought(settings, others, kind)
+        if rows:
+            new[kind.key] = [*(settings.get(kind.key) or ()), *rows]
+            if len(new[kind.key]) > most:
+                raise _too_many(kind.key, most)
+    return new, renamed
+
+
+def _brought(settings, others, kind):
+    """(the rows that are to be added, {old name: new}) of one kind.
+
+    What is here already under its numbered name is not brought again.
+    """
+    mine = getattr(read_settings(settings), kind.key)
+    own = {each.name.casefold(): each for each in mine}
+    theirs = {each.name.casefold() for each, _ in _rows(others, kind)}
+    numbered = [each for each in mine if each.name.casefold() not in theirs]
+    taken, rows, renamed = {*own, *theirs}, [], {}
+    for each, row in _rows(others, kind):
+        same, there, name = own.get(each.name.casefold()), None, each.name
+        if same is not None:
+            base = name[: MOST_NAME - 10].casefold()
+            alike = [one for one in numbered if base_of(one.name.casefold()) == base]
+            there = next((x for x in [same, *alike] if replace(x, name=name) == each), None)
+            name = numbered_name(name, taken, MOST_NAME) if there is None else there.name
+        if name != each.name:
+            renamed[each.name] = name
+        if there is None:
+            taken.add(name.casefold())
+            numbered += [replace(each, name=name)] if same else []
+            if kind is TAPES:
+                row = tape_kept(row, row, others.get("unit", "in"), settings.get("unit", "in"))
+            rows.append(row | {"name": name})
+    return rows, renamed
+
+
+def _rows(settings, kind):
+    """(what was read, the row as it was typed) of each row with something in it."""
+    typed = [row for row in settings.get(kind.key) or () if kind.texts(0, row)]
+    return [*zip(getattr(read_settings(settings), kind.key), typed, strict=True)]
+
+
+def _too_many(what, most):
+    return Refusal(
+        "range",
+        f"Both projects together have more than {most} {what}.",
+        f"Take away {what} that nothing uses in Settings, then merge again.",
+        field="text",
+    )
+
+
+def calling_own(entry, renamed):
+    """An entry of the backup that calls tapes and materials by their new names."""
+    tapes = renamed["tapes"]
+    if entry["kind"] == "reading":
+        name = tapes.get(entry.get("tape"))
+        return entry if name is None else entry | {"tape": name}
+    reckoner = RECKONERS.get(entry["reckoner"]) if entry["kind"] == "line" else None
+    if reckoner is None or not any(renamed.values()):
+        return entry
+    own = {"tape": tapes, "material": {
+        PREFIX + old: PREFIX + name for old, name in renamed["materials"].items()
+    }}  # fmt: skip
+    return entry | {"values": _values(reckoner.fields, entry["values"], own)}
+
+
+def _values(fields_, values, own):
+    """Values in which tapes and materials have their new names, in rows as well."""
+    new = dict(values)
+    for field in fields_:
+        value = values.get(field.key)
+        if field.kind in own and isinstance(value, str):
+            new[field.key] = own[field.kind].get(value, value)
+        elif field.kind == "rows" and isinstance(value, list):
+            new[field.key] = [
+                _values(field.fields, row, own) if isinstance(row, dict) else row for row in value
+            ]
+    return new
+
+
+def base_of(name):
+    """What a name is called but for its number: of "rail 2" it is "rail"; None without a number."""
+    base, _, number = name.rpartition(" ")
+    return base if number.isdigit() else None
+
+
+def numbered_name(name, taken, most):
+    """A name with a number, not longer than `most`, that is not among the folded ones taken."""
+    for number in count(2):
+        one = f"{name[: most - 10]} {number}"
+        if one.casefold() not in taken:
+            return one
+    return name

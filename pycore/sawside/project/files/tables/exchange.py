@@ -1,0 +1,54 @@
+"""Tables out of a project and into one, whole or not at all."""
+
+from sawside.errors import Refusal, Refusals
+from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
+from sawside.project.acts.change import change
+from sawside.project.schema.checks import Damaged, moment_given
+from sawside.project.files.file_name import file_name
+
+_TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
+
+
+def csv_out(document, what):
+    """The contract of `csv`: a table with its file's name."""
+    return {
+        "what": what,
+        "name": file_name(document["name"], what, "csv"),
+        "type": "text/csv;charset=utf-8",
+        "text": _table(what).out(document),
+    }
+
+
+def csv_in(document, what, text, when):
+    """The contract of `take_csv`: a change that takes a table in.
+
+    Refusals name the row ("Row 3: …"); nothing is taken then.
+    """
+    when = moment_given(when)
+    numbered = _table(what).taken(document, text)
+    if not numbered:
+        raise Refusal("missing", "Nothing in this table is new.", "Choose another file.",
+                      field="text")  # fmt: skip
+    act = {"act": "several", "acts": [act for _, act in numbered], "when": when,
+           "said": f"Took in {len(numbered)} rows of {what}."}  # fmt: skip
+    try:
+        return change(document, act)
+    except Refusal as refusal:
+        raise _in_row(refusal, numbered) from None
+    except Refusals as several:
+        raise _in_row(several.refusals[0], numbered) from None
+
+
+def _table(what):
+    if not isinstance(what, str) or what not in _TABLES:
+        raise Refusal("unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.",
+                      field="what")  # fmt: skip
+    return _TABLES[what]
+
+
+def _in_row(refusal, numbered):
+    """The refusal of one act of several, told of its row in the table."""
+    if isinstance(refusal, Damaged):
+        refusal = refusal.as_typed(row=refusal.row)
+    place = "" if refusal.row is None else f"Row {numbered[refusal.row][0]}: "
+    return Refusal(refusal.kind, f"{place}{refusal.message}", refusal.remedy, field="text")

@@ -1,0 +1,50 @@
+"""Finding entries and names in a document, and putting changed ones in their place."""
+
+from sawside.errors import Refusal
+from sawside.project.schema.checks import clean_name
+from sawside.project.schema.document import MOST_ENTRIES
+
+
+def found(document, identity):
+    """(index, entry) of an id; "unknown" when it is not there."""
+    for at, entry in enumerate(document["entries"]):
+        if entry["id"] == identity:
+            return at, entry
+    raise Refusal("unknown", "That entry is not in the project.", "Open the project anew.",
+                  field="id")  # fmt: skip
+
+
+def with_entry(document, at, entry):
+    """The document with another entry in one place."""
+    entries = [*document["entries"]]
+    entries[at] = entry
+    return document | {"entries": entries}
+
+
+def refuse_too_many(document):
+    """Refuse one entry more than a project holds."""
+    if len(document["entries"]) >= MOST_ENTRIES:
+        message = f"A project holds at most {MOST_ENTRIES} entries."
+        raise Refusal("range", message, "Begin another project.")
+
+
+def refuse_taken(document, name, but=None):
+    """Refuse a name that another entry has ("conflict")."""
+    if name.casefold() in _taken(document, but):
+        message = f"There is a {name} in this project already."
+        raise Refusal("conflict", message, "Choose another name.", field="name")
+
+
+def free_name(document, name):
+    """A clean name, with a number added when it is taken."""
+    name = clean_name(name)
+    taken = _taken(document)
+    number, free = 1, name
+    while free.casefold() in taken:
+        number += 1
+        free = clean_name(f"{name[:70]} {number}")
+    return free
+
+
+def _taken(document, but=None):
+    return {entry["name"].casefold() for entry in document["entries"] if entry["id"] != but}

@@ -1,0 +1,93 @@
+"""Documents of older schemas brought up, one step a schema.
+
+A step is given unchecked data and changes only what has the shape that it knows; whatever else
+is wrong is left for the check that follows.
+"""
+
+from sawside.lengths.units import METRIC
+from sawside.project.schema.entry_parts import MOST_PIECES
+from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES, METRIC_ROWS, METRIC_SETTINGS
+
+OLDEST = 1
+
+
+def migrated(data, schema):
+    """A document of an older schema as one of `schema`; the given one stays as it is."""
+    for older in range(data["schema"], schema):
+        data = _STEPS[older](data) | {"schema": older + 1}
+    return data
+
+
+def migrated_entry(data):
+    """An entry as it was kept by schema 1, or by this one."""
+    cut = data.get("cut") if isinstance(data, dict) else None
+    if not isinstance(cut, dict):
+        return data
+    return data | {"cut": {part: _unknown_pieces(many) for part, many in cut.items()}}
+
+
+def _from_1(data):
+    """Pieces cut were only counted: of each it is not known at what length it was cut."""
+    if not isinstance(data.get("entries"), list):
+        return data
+    return data | {"entries": [migrated_entry(entry) for entry in data["entries"]]}
+
+
+def _unknown_pieces(many):
+    whole = isinstance(many, int) and not isinstance(many, bool)
+    return [{} for _ in range(many)] if whole and 0 <= many <= MOST_PIECES else many
+
+
+def _from_2(data):
+    """What came with 3 may be left out: `off` of a reading, `labels`, weights and clearances."""
+    return data
+
+
+def _from_3(data):
+    """Some defaults became others: what a line or the settings left blank is what it was."""
+    settings, entries = data.get("settings"), data.get("entries")
+    if isinstance(settings, dict) and _metric(settings):
+        data = data | {"settings": settings | _missing(settings, METRIC_SETTINGS)}
+    if not isinstance(entries, list):
+        return data
+    return data | {"entries": [_with_old_defaults(entry) for entry in entries]}
+
+
+def _with_old_defaults(entry):
+    values = entry.get("values") if isinstance(entry, dict) else None
+    key = entry.get("reckoner") if isinstance(values, dict) else None
+    if not isinstance(key, str):
+        return entry
+    added = _missing(values, ANYWHERE.get(key, {}))
+    if _metric(entry):
+        added |= _missing(values, METRIC_LINES.get(key, {}))
+        for field, old in METRIC_ROWS.get(key, {}).items():
+            if isinstance(values.get(field), list):
+                added[field] = [_row(row, old) for row in values[field]]
+    if key == "dado_layout":
+        added |= _missing(values | added, _third(values))
+    return entry | {"values": values | added}
+
+
+def _row(row, old):
+    filled = isinstance(row, dict) and any(row.values())
+    return row | _missing(row, old) if filled else row
+
+
+def _third(values):
+    """A dado was a third of its side, exactly."""
+    side = values.get("side_thickness") or '3/4"'
+    return {"dado_depth": f"({side}) / 3"} if isinstance(side, str) else {}
+
+
+def _metric(data):
+    return data.get("unit") in METRIC
+
+
+def _missing(values, old):
+    """What is old of `old` where `values` have nothing."""
+    blank = (None, "")
+    return {key: text for key, text in old.items() if values.get(key) in blank}
+
+
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3}

@@ -1,0 +1,73 @@
+"""How sure a number is: what each reading behind it may be off by, and what that does to it.
+
+Each reading is moved to the ends of what it may be, one at a time, and the number is worked out
+again; `doubt` says how that is taken together.
+"""
+
+from sawside.errors import Refusal, Refusals, quoted
+from sawside.lengths.tape_tolerances import RULES
+from sawside.project.uncertainty.doubt import Doubt
+from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.schema.finding import found
+from sawside.project.uncertainty.fit import fit_told
+from sawside.project.uncertainty.moves import Moved
+from sawside.project.evaluation.numbers import numbers
+from sawside.project.uncertainty.sure_told import sure_told
+from sawside.reckoners.declaration import choice
+from sawside.reckoning.describe import field_told
+
+_RULE = choice(
+    "tape",
+    "Tapes not measured",
+    {"": "Read true"} | RULES,
+    help="What a reading may be off by as well, where its tape's own error was not measured.",
+)
+
+
+def sure(document, identity, answer=None, rule=None):
+    """The contract of `sure` for a number of an entry: its first, or the `answer` of that key.
+
+    `rule`, one of `tape_tolerances.RULES`, adds what it allows to readings by a tape whose own
+    error nobody measured. Refusals: "unknown", and those of an entry that has no answer.
+    """
+    found(document, identity)
+    for field, text in (("answer", answer), ("tape", rule)):
+        if text is not None and not isinstance(text, str):
+            raise Refusal("message", "A choice here is a text.", "Send one of those offered.",
+                          field=field)  # fmt: skip
+    if rule and rule not in RULES:
+        raise Refusal("unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.",
+                      field="tape")  # fmt: skip
+    evaluation = Evaluation(document)
+    worked = evaluation.worked.get(identity)
+    if worked is None:
+        raise Refusal("unknown", "A note has no number.", "Choose a reading or a line.", field="id")
+    if not worked.ok:
+        raise Refusals(worked.refusals)
+    offered = numbers(worked)
+    number = _asked(offered, answer)
+    moved = Moved(document, evaluation, identity, rule or None)
+    return sure_told(Doubt(number, moved), moved) | {
+        "fit": fit_told(moved),
+        "asked": {"answer": number.key, "tape": rule or ""},
+        "fields": [field_told(field) for field in _fields(offered, moved)],
+    }
+
+
+def _fields(offered, moved):
+    """What can be chosen: another number, and what tapes may be off by."""
+    if len(offered) > 1:
+        labels = {each.key: each.label for each in offered.values()}
+        yield choice("answer", "Which number", labels)
+    if moved.readings:
+        yield _RULE
+
+
+def _asked(offered, answer):
+    if not offered:
+        raise Refusal("unknown", "All of its answers are words.", "Choose another line.",
+                      field="id")  # fmt: skip
+    if answer and answer not in offered:
+        raise Refusal("unknown", f"There is no number {quoted(str(answer))} among the answers.",
+                      "Choose another answer.", field="answer")  # fmt: skip
+    return offered[answer] if answer else next(iter(offered.values()))

@@ -1,0 +1,267 @@
+"""Moldings in inside corners: which piece runs square, which is coped over it, and how long."""
+
+from fractions import Fraction
+
+from sawside.drawing.miters.coped import coped_plan
+from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
+from sawside.errors import Refusal
+from sawside.geometry.coped import COPED, FREE, coped_run
+from sawside.geometry.miter import half_corner
+from sawside.lengths.real import sign
+from sawside.lengths.show import angle_text
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Part,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+    rows,
+)
+from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.wood.saw import cautions_at_the_saw
+
+_AROUND = {
+    "row": "Walls in a row, such as an alcove",
+    "room": "All around a room",
+}
+_MOST_OFF = 10
+"""Degrees by which measured corners of a room may fail to add up before it is refused."""
+_HOW = (
+    "Miter the end as for an inside corner first. Then saw along the line that the miter leaves on "
+    "the face, leaning the saw back a few degrees so that only the front edge touches. Try it on "
+    "an offcut of the same molding, and file to fit."
+)
+_CAUTIONS = (
+    "Cope with the piece clamped, and no hand in front of the saw.",
+    "Where a profile curls under itself a cope can't close over it: miter that corner.",
+)
+
+
+def compute(given, show):
+    """Each piece along its wall in inches; corners other than square make irrational ones.
+
+    A piece that is a little long is sprung in or trimmed, one that is short gapes: it is cut full.
+    """
+    full = show.by("reach")
+    closed = given.around == "room"
+    walls = [wall.length for wall in given.walls]
+    corners = [
+        corner_of(wall, "corner", most=150, outside=False, field="walls", row=row, part="corner")
+        for row, wall in enumerate(given.walls)
+    ]
+    first = _first(given, walls, corners, closed)
+    pieces = coped_run(walls, corners, given.projection, first, closed=closed)
+    parts = [_part(given, full, piece) for piece in pieces]
+    return Reckoning(
+        answers={
+            "first": parts[0].length,
+            "pieces": [(f"{piece.order}. {part.name}", part.length)
+                       for piece, part in zip(pieces, parts, strict=True)],
+            "faces": [(f"Wall {piece.wall}", piece.face) for piece in pieces],
+            "ends": " ".join(_said(piece) for piece in pieces),
+            "settings": _settings(pieces),
+            "how": _HOW,
+            "stock": sum((part.length.exact for part in parts), Fraction(0)),
+        },
+        working=tuple(_working(given, full, pieces, closed, corners)),
+        drawing=coped_plan(full, pieces, corners),
+        cautions=(*cautions_at_the_saw(*(part.short_side.exact for part in parts)), *_CAUTIONS),
+        parts=tuple(parts),
+    )  # fmt: skip
+
+
+def _first(given, walls, corners, closed):
+    """The wall (from 0) whose piece is square at both ends."""
+    least = 3 if closed else 2
+    if len(walls) < least:
+        raise Refusal(
+            "impossible",
+            f"{'A room has' if closed else 'A corner needs'} at least {least} walls, and "
+            f"{len(walls)} {'is' if len(walls) == 1 else 'are'} filled in.",
+            "Add a wall." if not closed else "Add walls, or choose walls in a row.",
+            field="walls",
+        )
+    turns, due = sum(corners), 180 * (len(walls) - 2)
+    if closed and abs(turns - due) > _MOST_OFF:
+        raise Refusal(
+            "impossible",
+            f"The corners of a room with {len(walls)} walls add up to {due}°, and these add up to "
+            f"{angle_text(turns, 2)}.",
+            "Measure the corners again; only inside corners can be coped here.",
+            field="walls",
+        )
+    if given.first is None:
+        return 0 if closed else len(walls) // 2
+    if given.first > len(walls):
+        raise Refusal(
+            "impossible",
+            f"There is no wall {given.first}: {len(walls)} are filled in.",
+            f"Give a number from 1 to {len(walls)}.",
+            field="first",
+        )
+    return given.first - 1
+
+
+def _part(given, show, piece):
+    corner_ends = [end for end in (piece.left, piece.right) if end.kind != FREE]
+    extra = given.extra if len(corner_ends) == 2 else Fraction(0)
+    back, face = piece.back + extra, piece.face + extra
+    if sign(face) <= 0:
+        raise Refusal(
+            "impossible",
+            f"Wall {piece.wall}: nothing of its molding is left in sight; the corners take "
+            f"{show.text(piece.length - piece.face)} of {show.text(piece.length)}.",
+            "Give a smaller projection, or check the wall.",
+            field="walls",
+            row=piece.wall - 1,
+            part="length",
+        )
+    ends, cuts = [], []
+    for side, end in (("left", piece.left), ("right", piece.right)):
+        if end.kind == COPED:
+            cut = EdgeCut(-half_corner(end.corner), -end.face)
+            ends.append(End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees)))
+        else:
+            cut = EdgeCut(Fraction(0), Fraction(0), None if end.kind == FREE else
+                          "square, into the corner")  # fmt: skip
+            ends.append(End("square", "0°" if end.kind == FREE else "0°, into the corner"))
+        cuts.append(cut)
+    name = f"Wall {piece.wall}"
+    note = "then coped along that line" if COPED in (
+        piece.left.kind, piece.right.kind) else None  # fmt: skip
+    return Part(
+        key=f"wall_{piece.wall}",
+        name=name,
+        length=show.rounded(back),
+        width=given.height,
+        thickness=given.projection,
+        left=ends[0],
+        right=ends[1],
+        long_side=show.rounded(back),
+        short_side=show.rounded(face),
+        drawing=edge_piece(show, name, given.projection, back, cuts, note=note),
+    )
+
+
+def _said(piece):
+    ends = {"free": "ends free", "square": "runs square into the corner", "coped": "is coped"}
+    left, right = ends[piece.left.kind], ends[piece.right.kind]
+    if left == right:
+        return f"Wall {piece.wall}: {left} at both ends."
+    return f"Wall {piece.wall}: {left} at the left, {right} at the right."
+
+
+def _settings(pieces):
+    told = dict.fromkeys(
+        f"corner of {angle_text(end.corner, 2)}: {angle_text(half_corner(end.corner), 2)}"
+        for piece in pieces
+        for end in (piece.left, piece.right)
+        if end.kind == COPED
+    )
+    text = "; ".join(told)
+    return text[0].upper() + text[1:]
+
+
+def _working(given, full, pieces, closed, corners):
+    show = full.by(None)
+    size = show.number(given.projection)
+    for piece in pieces:
+        taken = [
+            f"{size} × cot {show.pure(end.corner)}°{show.equals(end.back)} off the {side} end, "
+            "where the corner leans over the square piece"
+            for side, end in (("left", piece.left), ("right", piece.right))
+            if sign(end.back)
+        ]
+        between = piece.left.kind != FREE and piece.right.kind != FREE
+        springs = given.extra and between
+        extra = f" + {show.number(given.extra)}" if springs else ""
+        whole = piece.back + (given.extra if between else 0)
+        minus = "".join(
+            f" − {show.number(end.back)}" for end in (piece.left, piece.right) if sign(end.back)
+        )
+        if taken:
+            yield f"Wall {piece.wall}: {'; '.join(taken)}"
+        yield (
+            f"Wall {piece.wall}, along the wall{', to spring in' if springs else ''}: "
+            f"{show.number(piece.length)}{minus}{extra}{full.equals(whole)}"
+        )
+        for side, end in (("left", piece.left), ("right", piece.right)):
+            if end.kind == COPED:
+                half = show.pure(half_corner(end.corner))
+                yield (
+                    f"Wall {piece.wall}, {side} end coped: its face is shorter by {size} × tan "
+                    f"{half}°{show.equals(end.face)}"
+                )
+    if closed and sum(corners) != 180 * (len(corners) - 2):
+        yield (
+            f"The corners add up to {show.pure(sum(corners))}°; those of a room with "
+            f"{len(corners)} walls add up to {180 * (len(corners) - 2)}°"
+        )
+
+
+RECKONER = Reckoner(
+    key="coped_corner",
+    title="Coped corner",
+    asks="Which piece of molding runs square into a corner, which is coped, and how long are they?",
+    words=("cope", "coped", "coping", "inside corner", "baseboard", "molding", "room", "alcove",
+           "wall", "scribe", "square"),
+    order=216,
+    fields=(
+        choice("around", "The walls are", _AROUND),
+        rows(
+            "walls",
+            "Walls, from left to right as you face them",
+            (
+                length("length", "Length", help="Along the wall, where the molding goes.",
+                       least="1/4 in"),
+                corner_field("corner", "Corner at its right", "it and the next wall", least=30,
+                             only="Inside corners only; unused at the end of a row."),
+            ),
+            row_label="Wall",
+            most_rows=12,
+        ),
+        length("projection", "Projection", help="How far the molding stands out at most.",
+               least="1/64 in", most="12 in"),
+        length("height", "Height", least="1/64 in", most="24 in", may_be_blank=True,
+               help="Only for the list of pieces.",
+               blank_means="The pieces are listed without it."),
+        count("first", "Wall seen first", least="1", most="12", may_be_blank=True,
+              help="Its piece runs square at both ends: so the joints face away from the door.",
+              blank_means="The middle one of a row, the first one of a room."),
+        length("extra", "To spring in", default="0 in", most="1/4 in",
+               help="Added to a piece between two corners, so that it is pressed tight."),
+    ),
+    answers=(
+        Answer("first", "First piece, along its wall", must="reach"),
+        Answer(
+            "pieces", "Lengths along the wall, in the order of fitting", "lengths", must="reach"
+        ),
+        Answer("faces", "Lengths in sight, without what springs in", "lengths", must="reach"),
+        Answer("ends", "Square or coped", "text"),
+        Answer("settings", "Miter before coping, from square", "text"),
+        Answer("how", "To cope an end", "text"),
+        Answer("stock", "Stock, without kerfs", must="reach"),
+    ),
+    source=(
+        "Which piece runs square, the order of fitting, and a miter that shows the line to cope: "
+        "common practice, no source. Where faces cross, projection × cot(corner ÷ 2): plane "
+        "trigonometry."
+    ),
+    compute=compute,
+    example={
+        "around": "row",
+        "walls": [
+            {"length": '14 7/8"'},
+            {"length": '37 9/16"', "corner": "89.5"},
+            {"length": '14 7/8"'},
+        ],
+        "projection": "5/8",
+        "height": "3 1/4",
+        "first": "2",
+        "extra": "1/32",
+    },
+    makes_parts=True,
+)  # fmt: skip

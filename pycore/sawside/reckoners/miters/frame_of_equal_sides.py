@@ -1,0 +1,127 @@
+"""The pieces of a regular mitered frame of 3 to 24 sides, and the stock that they take.
+
+From the middle, square to a side, the outer edge lies one stock width beyond the inner one; at a
+reach r a side is 2 x r x tan(180 / sides) long.
+"""
+
+from fractions import Fraction
+
+from sawside.drawing.miters.frame import regular_drawing
+from sawside.geometry.angles import tangent
+from sawside.geometry.frame import regular
+from sawside.lengths.show import angle_text, degrees_text
+from sawside.reckoners.declaration import Reckoner, Reckoning, choice, count, length
+from sawside.reckoners.miters.shared.frame_pieces import (
+    FIRST_ANSWERS,
+    FITS,
+    LAST_ANSWERS,
+    MEASURED,
+    OFFSETS,
+    STOCK,
+    STOCK_WIDTH,
+    check_inside,
+    check_rabbet,
+    grown,
+    grown_text,
+    parts,
+    setting,
+    sizes,
+    stock,
+    told_by,
+)
+from sawside.wood.saw import cautions_at_the_saw
+
+
+def compute(given, show):
+    """The side with its long and short edge in inches, its setting, and the sticks to buy."""
+    check_rabbet(given, show, given.stock)
+    turn = Fraction(180, given.sides)
+    slope, degrees = tangent(turn), degrees_text(turn)
+    if given.size_is == "across":
+        reach, half = given.size / 2, f"{show.number(given.size)} ÷ 2"
+    else:
+        reach = given.size / (2 * slope)
+        half = f"{show.number(given.size)} ÷ (2 × tan {degrees}°)"
+    inside = reach + grown(given)
+    check_inside(given, show, inside, "size", reach - inside)
+    outside = inside + given.stock
+    sides = regular(given.sides, inside, given.stock)
+    (side,) = sides
+    bought, stock_lines = stock(given, show, sides)
+    fitted = told_by(given, show)
+    across = "Side to side" if given.sides % 2 == 0 else "Twice the middle to a side"
+    answers = {
+        **sizes(fitted, sides),
+        **setting(sides),
+        "inside": [(across, fitted.rounded(2 * inside))],
+        "outside": [(across, fitted.rounded(2 * outside))],
+        **bought,
+    }
+    if given.around == "panel":
+        answers["rabbet_size"] = [(across, 2 * (inside + given.rabbet))]
+    return Reckoning(
+        answers=answers,
+        working=(
+            f"Setting: 180 ÷ {given.sides} = {degrees}° from square",
+            f"Middle to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
+            f"Short side: 2 × {show.number(inside)} × tan {degrees}°{fitted.equals(side.inside)}",
+            f"Long side: 2 × ({show.number(inside)} + {show.number(given.stock)}) × tan {degrees}°"
+            f"{fitted.equals(side.outside)}",
+            *stock_lines,
+        ),
+        drawing=_drawing(given, fitted, inside, side),
+        cautions=cautions_at_the_saw(side.inside),
+        parts=parts(fitted, sides),
+    )
+
+
+def _drawing(given, show, inside, side):
+    long_text, short_text, cut = (
+        show.brief(side.outside),
+        show.brief(side.inside),
+        angle_text(side.left),
+    )
+    words = (
+        f"A frame of {given.sides} equal sides, each {long_text} on its long side and {short_text} "
+        f"on its short side, cut {cut} from square at both ends."
+    )
+    texts = (f"long {long_text}", f"short {short_text}", f"{given.sides} cuts of {cut}")
+    return regular_drawing(words, given.sides, inside, given.stock, texts)
+
+
+RECKONER = Reckoner(
+    key="frame_of_equal_sides",
+    title="Frame of equal sides",
+    asks="Which pieces make a frame of three, five, six or more equal sides?",
+    words=(
+        "frame", "polygon", "hexagon", "octagon", "triangle", "pentagon", "ring", "round mirror",
+        "segments", "clock", "miter", "sides",
+    ),
+    order=221,
+    fields=(
+        count("sides", "Sides", help="All of one length.", default="8", least="3", most="24"),
+        *MEASURED,
+        choice(
+            "size_is",
+            "Size is",
+            {"across": "Across, side to side", "side": "One side"},
+            help="Across is the diameter of a round thing, and twice from the middle to a side.",
+        ),
+        length("size", "Size", help="Of what was measured.", least="1/8 in"),
+        length("stock", "Stock width", help="Across the face of the pieces.", **STOCK_WIDTH),
+        *OFFSETS,
+        *STOCK,
+    ),
+    answers=(*FIRST_ANSWERS, *LAST_ANSWERS),
+    source=(
+        "Each cut is 180 ÷ sides from square, a side is 2 × middle to side × tan of it: plane "
+        "geometry. A clearance of 1/16″ is common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "sides": "8", "around": "panel", "size_is": "across", "size": "12", "stock": "1 1/2",
+        "rabbet": "3/8", "stick": "72",
+    },
+    makes_parts=True,
+    fits=FITS,
+)  # fmt: skip

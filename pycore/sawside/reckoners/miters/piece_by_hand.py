@@ -1,0 +1,140 @@
+"""A piece whose size is known already: put into the list by hand, with its ends as they are cut."""
+
+from dataclasses import replace
+from fractions import Fraction
+
+from sawside.drawing.piece import Cut, mitered_piece
+from sawside.drawing.square_piece import square_piece
+from sawside.errors import Refusal
+from sawside.geometry.mitered_end import MiteredEnd, end_of
+from sawside.lengths.real import sign
+from sawside.lengths.show import angle_text
+from sawside.reckoners.declaration import (
+    Answer,
+    Choice,
+    End,
+    Field,
+    Part,
+    Reckoner,
+    Reckoning,
+    count,
+    length,
+)
+from sawside.reckoners.miters.shared.end_fields import cut_end, end_fields
+from sawside.wood.saw import cautions_at_the_saw
+
+
+def compute(given, show):
+    """The piece as it was given; its short side follows where both its ends are worked out."""
+    ends = [_end(given, show, side) for side in ("left", "right")]
+    cuts = [end for end in ends if isinstance(end, MiteredEnd)]
+    square = all(end.degrees == 0 for end in cuts)
+    short_side = given.length - sum((end.adds for end in cuts), Fraction(0))
+    if sign(short_side) <= 0:
+        raise Refusal(
+            "impossible",
+            f"The two ends meet: they take {show.text(given.length - short_side)}, and the piece "
+            f"is only {show.text(given.length)} long.",
+            "Give a longer piece, or smaller angles.",
+            field="length",
+        )
+    picture = None
+    if given.width is not None and square:
+        picture = square_piece(show, "The piece", given.length, given.width, given=True)
+    elif given.width is not None and len(cuts) == 2:
+        drawn = [Cut(end.degrees, end.adds, end.way) for end in cuts]
+        picture = mitered_piece(
+            show, given.width, given.length, short_side, drawn,
+            given="long", thickness=given.thickness,
+        )  # fmt: skip
+    mitered = {} if square else {"long_side": given.length, "short_side": short_side}
+    left, right = (_told(end) for end in ends)
+    return Reckoning(
+        answers={"length": given.length, "count": given.count}
+        | ({} if square else {"short_side": short_side}),
+        working=(f"As it was given: {show.number(given.length)}",),
+        drawing=picture,
+        cautions=cautions_at_the_saw(short_side),
+        parts=(
+            Part(
+                key="piece",
+                name="Piece",
+                count=given.count,
+                length=given.length,
+                width=given.width,
+                thickness=given.thickness,
+                left=left,
+                right=right,
+                drawing=picture,
+                **mitered,
+            ),
+        ),
+    )
+
+
+def _end(given, show, side):
+    """An end worked out from its angle, or the words for it."""
+    if getattr(given, f"{side}_end") == "square":
+        return end_of(side, "flat", 0, Fraction(0))
+    if getattr(given, f"{side}_end") == "told":
+        return getattr(given, f"{side}_told") or "as marked"
+    if given.width is None and getattr(given, f"{side}_end") != "edge":
+        raise Refusal("missing", "A miter crosses the width, and Stock width is blank.",
+                      "Fill it in, or choose another end.", field="width")  # fmt: skip
+    return cut_end(given, show, side)
+
+
+def _told(end):
+    if not isinstance(end, MiteredEnd):
+        return End(end, "")
+    return End(end.cut, angle_text(end.degrees), *end.set_up)
+
+
+def _end_fields(side):
+    """The usual fields of an end, and its own words for one that is cut another way."""
+    first, *others = end_fields(side)
+    first = replace(first, default="square", choices=(*first.choices, Choice("told", "My words")))
+    words = Field(
+        "text",
+        f"{side}_told",
+        f"{side.capitalize()} end in words",
+        help="As it is to stand in the list.",
+        may_be_blank=True,
+        blank_means="As marked.",
+        shown_when=(f"{side}_end", ("told",)),
+    )
+    return (first, *others, words)
+
+
+RECKONER = Reckoner(
+    key="piece_by_hand",
+    title="Piece of a known size",
+    asks="How do I put a piece into the list whose size I know already?",
+    words=(
+        "piece", "part", "by hand", "cut list", "stock", "board", "known size", "add a piece",
+    ),
+    order=290,
+    fields=(
+        length("length", "Length", help="Its long side, where an end is mitered.",
+               least="1/64 in"),
+        count("count", "How many", default="1", least="1"),
+        length("width", "Stock width", least="1/64 in", most="4 ft", may_be_blank=True,
+               blank_means="Only a miter across the face needs it."),
+        length("thickness", "Stock thickness", least="1/64 in", most="1 ft", may_be_blank=True,
+               blank_means="Only an edge miter needs it."),
+        *_end_fields("left"),
+        *_end_fields("right"),
+    ),
+    answers=(
+        Answer("length", "Length", must="agree"),
+        Answer("count", "How many", "count"),
+        Answer("short_side", "Short side", must="agree"),
+    ),
+    source=(
+        "As you give it; at 45° a mitered end takes the width of the stock: common practice, no "
+        "source. At other angles width × tan(angle): plane trigonometry."
+    ),
+    compute=compute,
+    example={"length": "33 9/16", "count": "2", "width": "2 1/4", "thickness": "3/4"},
+    makes_parts=True,
+)  # fmt: skip

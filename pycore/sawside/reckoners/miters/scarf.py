@@ -1,0 +1,248 @@
+"""A run that is longer than a stick, made of pieces that are scarfed over studs or blocks.
+
+A scarf cut a degrees from square overlaps by thickness x tan(a), and its face is thickness /
+cos(a) long. Every joint costs its overlap once.
+"""
+
+from fractions import Fraction
+from itertools import pairwise
+
+from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
+from sawside.drawing.later import later
+from sawside.drawing.miters.scarf import scarf_run
+from sawside.errors import Refusal
+from sawside.geometry.angles import arctangent, tangent
+from sawside.geometry.miter import along_the_edge
+from sawside.geometry.scarf import even_joints, joints_on, places
+from sawside.lengths.real import sqrt
+from sawside.lengths.show import angle_equals, angle_text
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Part,
+    Reckoner,
+    Reckoning,
+    angle,
+    choice,
+    count,
+    kerf,
+    length,
+)
+from sawside.wood.saw import cautions_at_the_saw
+
+_CUTS = {"45": "45°", "30": "30°", "other": "Another angle", "slope": "A slope, 1 in so many"}
+_STEEPEST = 75
+_MOST_JOINTS = 24
+_STUD = Fraction(3, 2)
+
+
+def compute(given, show):
+    """Overlap, joint face, the place of each joint, and every piece, in inches."""
+    slope, degrees = _slope(given)
+    overlap = given.thickness * slope
+    face = given.thickness * sqrt(1 + slope * slope)
+    sawn = along_the_edge(given.kerf, overlap, given.thickness)
+    joints = _joints(given, show, overlap, sawn)
+    stretches = pairwise([Fraction(0), *joints, given.run])
+    parts = tuple(
+        _piece(show, given, number, stretch, overlap, degrees)
+        for number, stretch in enumerate(stretches, 1)
+    )
+    lengths = [part.length for part in parts]
+    return Reckoning(
+        answers={
+            "first": joints[0],
+            "joints": [(f"Joint {number}", each) for number, each in enumerate(joints, 1)],
+            "pieces": [(part.name, part.length) for part in parts],
+            "overlap": overlap,
+            "face": face,
+            "setting": degrees,
+            "extra": overlap * len(joints),
+            "stock": sum(lengths, Fraction(0)) + 2 * (sawn * len(joints) + given.kerf),
+            "count": len(parts),
+        },
+        working=_working(show, given, degrees, slope, overlap, face, joints, parts),
+        drawing=scarf_run(show, given, joints, overlap, face, degrees),
+        cautions=_cautions(given, overlap, parts),
+        parts=parts,
+    )
+
+
+def _slope(given):
+    """(tangent, degrees from square)."""
+    if given.cut == "slope":
+        return Fraction(given.slope), arctangent(Fraction(given.slope))
+    degrees = given.angle if given.cut == "other" else Fraction(given.cut)
+    return tangent(degrees), degrees
+
+
+def _joints(given, show, overlap, sawn):
+    """The middles of the joints from the left end, as few as there can be."""
+    longest = given.stick - 2 * sawn
+    if given.run <= given.stick:
+        raise Refusal(
+            "impossible",
+            f"One stick of {show.text(given.stick)} reaches over a run of {show.text(given.run)}.",
+            "No scarf is needed; check the two lengths.",
+            field="run",
+        )
+    if longest <= overlap:
+        raise Refusal(
+            "impossible",
+            f"A stick of {show.text(given.stick)} is used up by its scarfs: the overlap and two "
+            f"kerfs take {show.text(overlap + 2 * sawn)}.",
+            "Give a longer stick, or a shorter scarf: a smaller angle.",
+            field="stick",
+        )
+    if given.spacing is None:
+        joints = even_joints(given.run, longest, overlap, _MOST_JOINTS)
+    else:
+        first = given.spacing if given.first is None else given.first
+        studs = places(first, given.spacing, given.run)
+        joints = joints_on(studs, given.run, longest, overlap, _MOST_JOINTS)
+    if joints is None:
+        raise Refusal(
+            "impossible",
+            f"Sticks of {show.text(given.stick)} don't reach from one joint to the next in "
+            f"{_MOST_JOINTS} joints or fewer.",
+            "Give longer sticks, a shorter scarf, or leave the spacing blank.",
+            field="stick",
+        )
+    return joints
+
+
+def _piece(show, given, number, stretch, overlap, degrees):
+    """A piece from one joint (or end) to the next: at its left it laps over its neighbor's face."""
+    start, stop = stretch
+    first, last = start == 0, stop == given.run
+    adds = Fraction(0) if first else overlap, Fraction(0) if last else -overlap
+    back = stop - start + (0 if last else overlap / 2) - (0 if first else overlap / 2)
+    face = back + adds[0] + adds[1]
+    whole = back + adds[0]
+    cuts = (
+        EdgeCut(Fraction(0) if first else degrees, adds[0]),
+        EdgeCut(Fraction(0) if last else -degrees, adds[1]),
+    )
+    ends = [
+        End("edge miter", cut.told(side), abs(cut.degrees)) if cut.adds else End("square", "0°")
+        for side, cut in zip(("left", "right"), cuts, strict=True)
+    ]
+    name = f"Piece {number} from the left"
+    return Part(
+        key=f"piece_{number}",
+        name=name,
+        length=whole,
+        thickness=given.thickness,
+        left=ends[0],
+        right=ends[1],
+        long_side=max(back, face),
+        short_side=min(back, face),
+        drawing=edge_piece(show, name, given.thickness, back, cuts),
+    )
+
+
+@later
+def _working(show, given, degrees, slope, overlap, face, joints, parts):
+    thick, setting, steep = show.number(given.thickness), angle_text(degrees, 2), show.pure(slope)
+    if given.cut == "slope":
+        found = f"A slope of 1 in {steep}: arctan {steep}{angle_equals(degrees)} from square; "
+        found += f"overlap {thick}"
+    else:
+        found = f"Overlap: {thick} × tan {setting} = {thick}"
+    lines = [
+        f"{found} × {steep}{show.equals(overlap)}",
+        f"Joint face: √({thick}² + {show.number(overlap)}²){show.equals(face)}",
+    ]
+    places_ = [Fraction(0), *joints, given.run]
+    for part, (start, stop) in zip(parts, pairwise(places_), strict=True):
+        ends = [part.left.cut, part.right.cut].count("edge miter")
+        half = show.number(overlap) if ends == 2 else f"half of {show.number(overlap)}"
+        lines.append(
+            f"{part.name}: {show.number(stop)} − {show.number(start)} + {half}"
+            f"{show.equals(part.length)}"
+        )
+    return tuple(lines)
+
+
+def _cautions(given, overlap, parts):
+    lines = [*cautions_at_the_saw(*(part.short_side for part in parts))]
+    if given.spacing is not None and overlap > _STUD:
+        lines.append("The scarf is longer than a stud of 1 1/2″ is wide: put a block behind it.")
+    lines.append(
+        "A scarf joins trim; it is not made to carry weight. What carries is joined as its "
+        "designer and the local code say."
+    )
+    return tuple(lines)
+
+
+RECKONER = Reckoner(
+    key="scarf",
+    title="Scarf joint over a long run",
+    asks="Where do the joints go, and how long are the pieces, when a run is longer than a stick?",
+    words=(
+        "scarf", "splice", "long", "join", "length", "baseboard", "trim", "stud", "block",
+        "bevel", "overlap", "run",
+    ),
+    order=260,
+    fields=(
+        length("run", "Length of the run", help="From end to end; both ends are cut square.",
+               least="1 in", most="200 ft"),
+        length("stick", "Stick length", help="As the molding is sold.", least="1 in"),
+        length(
+            "thickness",
+            "Thickness",
+            help="What the scarf crosses: from the back of the piece to its face.",
+            default="3/4 in", metric="18 mm",
+            least="1/16 in",
+            most="6 in",
+        ),
+        choice("cut", "Scarf", _CUTS),
+        angle("angle", "Angle", help="From square, as on the saw's scale.", least="5",
+              most=str(_STEEPEST), shown_when=("cut", ("other",))),
+        count("slope", "1 in", help="So much run for 1 of thickness.", default="8", least="1",
+              most="12", shown_when=("cut", ("slope",))),
+        length(
+            "spacing",
+            "Stud or block spacing",
+            help="From middle to middle; joints go over the middle of one.",
+            least="1 in",
+            most="10 ft",
+            may_be_blank=True,
+            blank_means="Joints go where all pieces are alike, and blocks behind them.",
+        ),
+        length(
+            "first",
+            "First stud",
+            help="From the left end of the run to the middle of the first stud.",
+            most="10 ft",
+            may_be_blank=True,
+            blank_means="One spacing from the left end.",
+        ),
+        kerf(help="Taken at both ends of each piece: measure one in scrap."),
+    ),
+    answers=(
+        Answer("first", "First joint, from the left end to its middle", must="agree"),
+        Answer("joints", "Middle of each joint, from the left end", "lengths", must="agree"),
+        Answer("pieces", "Pieces, tip to tip", "lengths", must="agree"),
+        Answer("overlap", "Overlap of a joint", must="agree"),
+        Answer("face", "Joint face, from edge to edge of the cut", must="agree"),
+        Answer("setting", "Saw setting, from square", "angle", sets="turned"),
+        Answer("extra", "Extra length for all joints", must="reach"),
+        Answer("stock", "Stock, with the kerfs", must="reach"),
+        Answer("count", "Sticks, one for each piece", "count"),
+    ),
+    source=(
+        "Overlap = thickness × tan(angle), face = thickness ÷ cos(angle): plane trigonometry. "
+        "Joints over a stud, as few as can be: common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "run": "141 3/8",
+        "stick": "96",
+        "thickness": "5/8",
+        "cut": "45",
+        "spacing": "16",
+        "first": "14 1/2",
+    },
+    makes_parts=True,
+)  # fmt: skip

@@ -1,0 +1,91 @@
+"""One end of a piece that is cut at an angle: how it is asked for, and the end that this makes."""
+
+from sawside.errors import Refusal
+from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
+from sawside.reckoners.declaration import angle, choice, length
+from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+
+_ENDS = {
+    "square": "Square",
+    "45": "45° miter",
+    "other": "Another angle",
+    "edge": "Edge miter",
+    "corner": "Half of a corner",
+    "unequal": "Unequal widths",
+}
+
+_ENDS_HELP = "A miter crosses the face; an edge miter (bevel) crosses the thickness."
+
+
+def end_fields(side):
+    """The fields of the "left" or the "right" end; what its choice does not need is hidden."""
+    end, name = f"{side}_end", side.capitalize()
+    return (
+        choice(
+            end,
+            f"{name} end",
+            _ENDS,
+            default="45",
+            help=_ENDS_HELP if side == "left" else "",
+        ),
+        angle(
+            f"{side}_angle",
+            f"{name} end angle",
+            help="From a square cut, as on the saw's scale: 0 is square. Between the edge and the "
+            "cut it is 90 less this.",
+            most=str(STEEPEST),
+            shown_when=(end, ("other",)),
+        ),
+        angle(
+            f"{side}_tilt",
+            f"{name} end blade tilt",
+            help="From upright, as on the saw's scale: half of a square corner is 45.",
+            default="45",
+            most=str(STEEPEST),
+            shown_when=(end, ("edge",)),
+        ),
+        corner_field(
+            f"{side}_corner",
+            f"Corner at the {side} end",
+            "the two pieces",
+            least=20,
+            shown_when=(end, ("corner", "unequal")),
+        ),
+        length(
+            f"{side}_neighbor",
+            f"Width of the piece at the {side} end",
+            help="The stock width of the piece that it meets there.",
+            least="1/64 in",
+            most="4 ft",
+            shown_when=(end, ("unequal",)),
+        ),
+    )
+
+
+def cut_end(given, show, side):
+    """The `geometry.mitered_end.MiteredEnd` that the fields of one end describe.
+
+    Errors: "missing" for a thickness that an edge miter needs, and those of unequal widths.
+    """
+    kind, typed, tilt, neighbor = (
+        getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "neighbor")
+    )
+    corner = corner_of(given, f"{side}_corner", most=179)
+    if kind == "edge":
+        if given.thickness is None:
+            raise Refusal(
+                "missing",
+                f"The {side} end is an edge miter, which crosses the thickness, and Stock "
+                "thickness is blank.",
+                "Fill it in, or choose a miter across the face.",
+                field="thickness",
+            )
+        return end_of(side, "edge", tilt, given.thickness)
+    if kind == "corner":
+        return end_at_corner(side, given.width, corner)
+    if kind == "unequal":
+        try:
+            return end_at_unequal(show, side, given.width, neighbor, corner)
+        except Refusal as refusal:
+            raise refusal.of(f"{side}_neighbor") from None
+    return end_of(side, "flat", {"square": 0, "45": 45}.get(kind, typed), given.width)

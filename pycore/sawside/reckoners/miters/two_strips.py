@@ -1,0 +1,218 @@
+"""Two strips of molding from one board that was shaped on both edges and ripped apart.
+
+board = wider strip + narrower strip + kerf + what is planed off the two ripped edges, and the
+wider strip is wider than the narrower one by the set-back.
+"""
+
+from sawside.drawing.miters.strips import two_strips_drawing
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, kerf, length
+
+_NARROW = 2
+_VERY_NARROW = 1
+"""Inches; common practice, no source."""
+
+_LAID = {
+    "flat": "Flat, one on the other, backs in line",
+    "above": "On edge, one above the other",
+    "before": "On edge, one in front of the other, bottoms in line",
+}
+_CAUTIONS = (
+    "Unplug the saw before changing a setting, and use the guard, the riving knife and the push "
+    "block as its maker's instructions say.",
+    "Keep the wider strip between fence and blade and let the narrower one fall free; never stand "
+    "in line with it. The offcut is not held: let the blade stop before you reach for it.",
+    "Don't rip a board that is shorter than about 12″, or shorter than it is wide (common "
+    "practice, no source): shape and rip a long board, then cut to length.",
+)
+_NARROW_CAUTION = (
+    f"A strip is narrower than {_NARROW}″: no hand goes between blade and fence. Use a push block "
+    "that fills the space (common practice, no source)."
+)
+_VERY_NARROW_CAUTION = (
+    f"A strip is narrower than {_VERY_NARROW}″: it may break or be caught at the insert. Use an "
+    "insert without a gap, or start from a wider board and shape one edge at a time (common "
+    "practice, no source)."
+)
+
+
+def compute(given, show):
+    """Both widths, the rip setting, and what the strips make when they are put together."""
+    lost = given.kerf + 2 * given.clean_up
+    rough_lost = show.number(given.kerf) + (
+        f" − 2 × {show.number(given.clean_up)}" if given.clean_up else ""
+    )
+    back = given.set_back
+    plus_back = f" + {show.number(back)}" if back else ""
+    if given.board is None:
+        wide = given.wide
+        narrow = wide - back
+        board = wide + narrow + lost
+        line = (
+            f"Board: {show.number(wide)} + {show.number(narrow)} + "
+            f"{rough_lost.replace('−', '+')}{show.equals(show.rounded(board, 'reach'))}"
+        )
+    else:
+        board = given.board
+        wide = (board - lost + back) / 2
+        narrow = wide - back
+        line = (
+            f"Wider strip: ({show.number(board)} − {rough_lost}{plus_back}) ÷ 2{show.equals(wide)}"
+        )
+    least = show.rounded(2 * given.least + back + lost, "reach")
+    _refuse_too_narrow(given, show, narrow, least)
+    setting = wide + given.clean_up
+    height, projection = {
+        "flat": (2 * given.thickness, wide),
+        "above": (wide + narrow, given.thickness),
+        "before": (wide, 2 * given.thickness),
+    }[given.laid]
+    return Reckoning(
+        answers={
+            "rip_setting": setting,
+            "wide": wide,
+            "narrow": narrow,
+            "board": board if given.board else show.rounded(board, "reach"),
+            "height": height,
+            "projection": projection,
+            "least_board": least,
+        },
+        working=(
+            line,
+            f"Narrower strip: {show.number(wide)} − {show.number(back)}{show.equals(narrow)}",
+            f"Fence to blade, with what is planed off: {show.number(wide)} + "
+            f"{show.number(given.clean_up)}{show.equals(setting)}",
+            _assembled(given, show, wide, narrow, height, projection),
+            f"Smallest board: 2 × {show.number(given.least)}{plus_back} + "
+            f"{rough_lost.replace('−', '+')}{show.equals(least)}",
+        ),
+        drawing=two_strips_drawing(
+            show, given.thickness, (wide, narrow), given, setting, (height, projection)
+        ),
+        cautions=(
+            *_CAUTIONS,
+            *((_NARROW_CAUTION,) if narrow < _NARROW else ()),
+            *((_VERY_NARROW_CAUTION,) if narrow < _VERY_NARROW else ()),
+        ),
+    )
+
+
+def _refuse_too_narrow(given, show, narrow, least):
+    if narrow >= given.least:
+        return
+    if given.board is None:
+        raise Refusal(
+            "impossible",
+            f"The narrower strip would be {show.text(narrow) if narrow > 0 else 'nothing'}, and it "
+            f"must be at least {show.text(given.least)}.",
+            f"Make the wider strip {show.text(given.least + given.set_back)} or more, or the "
+            "set-back smaller.",
+            field="wide",
+        )
+    raise Refusal(
+        "impossible",
+        f"A board {show.text(given.board)} wide leaves too little for the narrower strip, which "
+        f"must be at least {show.text(given.least)}.",
+        f"Start with a board {show.text(least.mark)} wide or wider, or give a smaller set-back.",
+        field="board",
+    )
+
+
+def _assembled(given, show, wide, narrow, height, projection):
+    thick = show.number(given.thickness)
+    two = f"{thick} + {thick}"
+    if given.laid == "above":
+        high = f"{show.number(wide)} + {show.number(narrow)}"
+        return f"Together: {high}{show.equals(height)} high, {thick} out"
+    if given.laid == "flat":
+        return f"Together: {two}{show.equals(height)} high, {show.number(projection)} out"
+    return f"Together: {show.number(height)} high, {two}{show.equals(projection)} out"
+
+
+RECKONER = Reckoner(
+    key="two_strips",
+    title="Two strips from one board",
+    asks="How wide are two molding strips ripped from one board that is shaped on both edges?",
+    words=(
+        "rip", "strip", "molding", "moulding", "rip setting", "fence", "kerf", "both edges",
+        "set back", "stack", "build up", "projection", "narrow", "start width",
+    ),
+    order=250,
+    fields=(
+        length(
+            "board",
+            "Board width",
+            help="As shaped on both edges, before it is ripped.",
+            least="1/4 in",
+            most="4 ft",
+            may_be_blank=True,
+            blank_means="Worked out from the wider strip.",
+        ),
+        length(
+            "wide",
+            "Wider strip",
+            help="Its finished width.",
+            least="1/8 in",
+            most="2 ft",
+            may_be_blank=True,
+            blank_means="Worked out from the board.",
+        ),
+        length(
+            "set_back",
+            "Set-back",
+            help="How much narrower the other strip is: how far its front stands back. 0 for two "
+            "of the same width.",
+            default="0 in",
+            most="2 ft",
+        ),
+        length(
+            "thickness",
+            "Board thickness",
+            help="As measured.",
+            default="3/4 in", metric="18 mm",
+            least="1/16 in",
+            most="6 in",
+        ),
+        kerf(),
+        length(
+            "clean_up",
+            "To plane off",
+            help="Left on each ripped edge to be planed smooth; 0 for none.",
+            default="0 in",
+            most="1/2 in",
+        ),
+        length(
+            "least",
+            "Narrowest strip that will do",
+            help="As far as the shape reaches in, and wood enough behind it to fasten.",
+            default="3/4 in", metric="18 mm",
+            least="1/8 in",
+            most="2 ft",
+        ),
+        choice("laid", "Put together", _LAID),
+    ),
+    answers=(
+        Answer("rip_setting", "Fence to blade", must="agree"),
+        Answer("wide", "Wider strip", must="agree"),
+        Answer("narrow", "Narrower strip", must="agree"),
+        Answer("board", "Board width", must="case"),
+        Answer("height", "Height, put together", must="agree"),
+        Answer("projection", "Projection, put together", must="agree"),
+        Answer("least_board", "Smallest board that will do", must="reach"),
+    ),
+    source=(
+        "Addition: board = both strips + kerf + what is planed off. Which strip goes against the "
+        "fence and what is narrow: common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "board": "6 1/4",
+        "wide": "",
+        "set_back": "5/8",
+        "thickness": "3/4",
+        "clean_up": "1/32",
+        "least": "1 1/4",
+        "laid": "flat",
+    },
+    solve_one_of=("board", "wide"),
+)  # fmt: skip

@@ -1,0 +1,252 @@
+"""A molding wrapped around a case, or along the walls of an alcove, in any number of layers.
+
+Each layer lies on the one beneath: a face becomes the next layer's back. At a corner a piece grows
+by projection x tan(half of what the corner is short of straight); inside an alcove it shrinks.
+"""
+
+from fractions import Fraction
+
+from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
+from sawside.drawing.miters.wrap import wrap_plan
+from sawside.errors import Refusal
+from sawside.geometry.miter import along_the_edge
+from sawside.geometry.wrap import cutting_order, fewest_sticks, layered
+from sawside.lengths.real import sign
+from sawside.reckoners.declaration import (
+    Answer,
+    End,
+    Part,
+    Reckoner,
+    Reckoning,
+    choice,
+    kerf,
+    length,
+    rows,
+)
+from sawside.reckoners.miters.shared.corner_field import past_lines
+from sawside.reckoners.miters.shared.wrap_sides import legs_of, side_fields, sides_of
+from sawside.reckoners.miters.shared.wrap_words import (
+    AT_THE_SAW,
+    cautions_of,
+    name_of,
+    order_of,
+    working_of,
+)
+
+_AROUND = {
+    "case": "Around a case or column: outside corners",
+    "alcove": "Along the walls of an alcove: inside corners",
+}
+
+
+def compute(given, show):
+    """Every piece of every layer, in inches; what is mitered at other than 45 is irrational."""
+    inside = given.around == "alcove"
+    sides = sides_of(given)
+    projections = [layer.projection for layer in given.layers]
+    legs = legs_of(given, show, sides, sum(projections), inside)
+    laid = layered(legs, projections)
+    pieces = cutting_order(laid)
+    _refuse_what_vanishes(show, pieces)
+    several = len(projections) > 1
+    named = [(name_of(piece, several), piece) for piece in pieces]
+    answers = {
+        "first": pieces[0].tip_to_tip,
+        "pieces": [
+            (f"{at}. {name}{', tip to tip' if piece.is_between else ''}", piece.tip_to_tip)
+            for at, (name, piece) in enumerate(named, 1)
+        ],
+        "short_sides": [
+            (f"{at}. {name}", piece.sides[1]) for at, (name, piece) in enumerate(named, 1)
+        ],
+        "order": order_of(pieces, several),
+        "at_the_saw": AT_THE_SAW,
+        "stock": [
+            (f"Layer {layer}", sum(taken, Fraction(0)))
+            for layer, taken in _by_layer(pieces, given.kerf).items()
+        ],
+    }
+    for side in sides:
+        if side.corner is not None:
+            answers[f"{side.name}_setting"] = 90 - side.corner / 2
+    if given.stick is not None:
+        answers["sticks"] = _sticks(given, show, pieces)
+    return Reckoning(
+        answers=answers,
+        working=(
+            *past_lines(given, "left_corner", "right_corner"),
+            *working_of(show, laid, sides, several),
+        ),
+        drawing=wrap_plan(show, legs, laid, [side.corner for side in sides], inside=inside),
+        cautions=cautions_of(show, named, sides, sum(projections), inside),
+        parts=tuple(_part(show, name, piece, given.layers) for name, piece in named),
+    )
+
+
+def _refuse_what_vanishes(show, pieces):
+    for piece in pieces:
+        if sign(piece.face) <= 0:
+            raise Refusal(
+                "impossible",
+                f"{piece.leg.name} has no length left at its face: its back is "
+                f"{show.text(piece.back)}, and its corners take "
+                f"{show.text(piece.back - piece.face)}.",
+                "Give a smaller projection, or check the width and the depth.",
+                field="layers",
+                row=piece.layer - 1,
+                part="projection",
+            )
+
+
+def _taken(piece, width):
+    """What a piece takes of a stick: its tips, and a cut of `width` along it at each end."""
+    left, right = (
+        along_the_edge(width, adds, piece.projection)
+        for adds in (piece.left_adds, piece.right_adds)
+    )
+    return piece.tip_to_tip + left + right
+
+
+def _by_layer(pieces, width):
+    layers = {}
+    for piece in pieces:
+        layers.setdefault(piece.layer, []).append(_taken(piece, width))
+    return layers
+
+
+def _sticks(given, show, pieces):
+    for piece in pieces:
+        if _taken(piece, given.kerf) > given.stick:
+            raise Refusal(
+                "impossible",
+                f"{name_of(piece, len(given.layers) > 1)} takes "
+                f"{show.text(_taken(piece, given.kerf))} with its kerfs, more than a stick of "
+                f"{show.text(given.stick)}.",
+                "Give longer sticks, join two with a scarf, or leave the stick blank.",
+                field="stick",
+            )
+    return "; ".join(
+        f"layer {layer}: {fewest_sticks(taken, given.stick)} of {show.text(given.stick)}"
+        for layer, taken in _by_layer(pieces, given.kerf).items()
+    ).capitalize()
+
+
+def _part(show, name, piece, layers):
+    ends, cuts = [], []
+    for side, joint, adds in (
+        ("left", piece.leg.left, piece.left_adds),
+        ("right", piece.leg.right, piece.right_adds),
+    ):
+        cut = EdgeCut(joint.setting, adds, joint.note)
+        cuts.append(cut)
+        ends.append(
+            End("square", (joint.note or "").removeprefix("square, ") or "0°")
+            if joint.setting == 0
+            else End("edge miter", cut.told(side), abs(cut.degrees))
+        )
+    long_side, short_side = piece.sides
+    return Part(
+        key=f"layer_{piece.layer}_{piece.leg.key}",
+        name=name,
+        length=piece.tip_to_tip,
+        width=layers[piece.layer - 1].height,
+        thickness=piece.projection,
+        left=ends[0],
+        right=ends[1],
+        long_side=long_side,
+        short_side=short_side,
+        drawing=edge_piece(show, name, piece.projection, piece.back, cuts),
+        layer=piece.layer,
+    )
+
+
+RECKONER = Reckoner(
+    key="wrap",
+    title="Molding around a case",
+    asks="How long is each piece of a molding that wraps around a case, in one or more layers?",
+    words=(
+        "wrap", "molding", "moulding", "around", "case", "cabinet", "return", "layers", "trim",
+        "baseboard", "plinth", "column", "chimney", "alcove", "self-return", "mitered", "corner",
+        "build up",
+    ),
+    order=215,
+    fields=(
+        choice("around", "It runs", _AROUND),
+        length(
+            "width",
+            "Width",
+            help="Along the front of the case, or the back wall of the alcove, corner to corner.",
+            least="1/64 in",
+        ),
+        rows(
+            "layers",
+            "Layers, the one on the case first",
+            (
+                length(
+                    "projection",
+                    "Projection",
+                    help="How far this layer stands out: its thickness at its back and ends.",
+                    least="1/64 in",
+                    most="12 in",
+                ),
+                length(
+                    "height",
+                    "Height",
+                    help="Only for the list of pieces.",
+                    least="1/64 in",
+                    most="24 in",
+                    may_be_blank=True,
+                    blank_means="The pieces are listed without it.",
+                ),
+            ),
+            row_label="Layer",
+            most_rows=6,
+        ),
+        *side_fields("left"),
+        *side_fields("right"),
+        kerf(help="For the stock to buy: measure one in scrap."),
+        length(
+            "stick",
+            "Stick length",
+            help="As the molding is sold.",
+            least="1 in",
+            may_be_blank=True,
+            blank_means="Sticks are not counted.",
+        ),
+    ),
+    answers=(
+        Answer("first", "First piece to cut, long side", must="agree"),
+        Answer("pieces", "Long sides, in the order of cutting", "lengths", must="agree"),
+        Answer("short_sides", "Short sides", "lengths", must="agree"),
+        Answer("left_setting", "Saw at the left corner, from square", "angle", sets="turned"),
+        Answer("right_setting", "Saw at the right corner, from square", "angle", sets="turned"),
+        Answer("order", "What to cut first, and why", "text"),
+        Answer("at_the_saw", "At the saw", "text"),
+        Answer("stock", "Stock to buy, with the kerfs", "lengths", must="reach"),
+        Answer("sticks", "Sticks to buy", "text"),
+    ),
+    source=(
+        "At 45° a mitered end adds the projection, and the piece that can't be trimmed in place is "
+        "cut first: common practice, no source. At other corners it adds projection × tan(90 − "
+        "corner ÷ 2): plane trigonometry."
+    ),
+    compute=compute,
+    example={
+        "around": "case",
+        "width": "36 7/8",
+        "layers": [
+            {"projection": '3/4"', "height": '3 1/2"'},
+            {"projection": '1/2"', "height": '1 1/4"'},
+        ],
+        "left_side": "wall",
+        "left_corner": "90.5",
+        "left_depth": "15 1/4",
+        "left_scribe": "1/4",
+        "right_side": "wall",
+        "right_corner": "89",
+        "right_depth": "15 1/4",
+        "right_scribe": "1/4",
+        "stick": "96",
+    },
+    makes_parts=True,
+)  # fmt: skip

@@ -1,0 +1,294 @@
+"""Shelves whose openings get smaller from the bottom up, by a constant step or ratio.
+
+Two of height, shelf count, lowest opening, highest opening and step (or ratio) are left blank
+and solved for. With the count blank the highest opening is the least that one wants.
+"""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.geometry.case import stacked
+from sawside.geometry.graduation import Ratio, Step
+from sawside.lengths.display import decimal_text
+from sawside.lengths.real import sign
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    choice,
+    count,
+    length,
+    number,
+)
+from sawside.reckoners.shelves.shared.case_fields import (
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_as,
+    refuse_no_room,
+    refuse_too_many,
+    shelves_text,
+)
+from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
+
+_WAYS = {"step": Step, "ratio": Ratio}
+_NAMES = {
+    "height": "Height",
+    "shelf_count": "Shelves",
+    "lowest": "Lowest opening",
+    "highest": "Highest opening",
+    "step": "Step",
+    "percent": "Percent",
+}
+
+
+def compute(given, show):
+    """The marks, every opening as the marks give it, and whatever of the rest was blank."""
+    grade_key = "step" if given.by == "step" else "percent"
+    blank = _two_blank(given, grade_key)
+    inside = inside_height(given, show)
+    grade = given.step if given.by == "step" else given.percent and Fraction(given.percent, 100)
+    shelves, way, lines = given.shelf_count, _WAYS[given.by], inside_working(given, show, inside)
+    highest = given.highest
+    if shelves is None:
+        shelves = _most_shelves(given, show, way, inside, grade, blank)
+        lines += (f"At least {show.text(highest)} at the top → {shelves_text(shelves)}",)
+        highest = None
+    openings = _openings(
+        given, show, way, inside, shelves, given.lowest, highest, grade
+    )  # fmt: skip
+    if inside is None:
+        inside = sum(openings) + shelves * given.thickness
+    thicknesses = (given.thickness,) * shelves
+    # The last one from the top, so that it is rational where the highest opening was given.
+    bottoms = (*stacked(openings, thicknesses)[:-1], inside - openings[-1] - given.thickness)
+    shelving = laid_out(given, inside, bottoms, thicknesses)
+    lines += tuple(_working(given, show, inside, shelves, openings))
+    grades = (
+        {"step": openings[0] - openings[1]}
+        if given.by == "step"
+        else {"ratio": _percent(openings[1] / openings[0])}
+    )
+    return shelves_told(
+        show,
+        shelving,
+        answers={
+            "lowest": openings[0],
+            "highest": openings[-1],
+            "shelf_count": shelves,
+            "height": inside,
+            **grades,
+        },
+        working=(*lines, marked_as(given)),
+        openings=openings,
+        answer="height" if given.height is None else "opening",
+    )
+
+
+def _two_blank(given, grade_key):
+    """The keys of the two fields left blank; "conflict" where they are not two, or not solvable."""
+    keys = ("height", "shelf_count", "lowest", "highest", grade_key)
+    blank = [key for key in keys if getattr(given, key) is None]
+    named = ", ".join(_NAMES[key] for key in keys)
+    if len(blank) < 2:
+        raise Refusal(
+            "conflict",
+            f"Too much is given: of {named} two are worked out from the others.",
+            f"Leave {'one more' if blank else 'two'} of them blank.",
+            field="highest" if given.highest is not None else "lowest",
+        )
+    if len(blank) > 2:
+        raise Refusal(
+            "conflict",
+            f"Only two of {named} can be left blank.",
+            f"Fill in {_NAMES[blank[-1]]}.",
+            field=blank[-1],
+        )
+    if "shelf_count" in blank and not {"height", "lowest"} & set(blank):
+        other = next(key for key in blank if key != "shelf_count")
+        raise Refusal(
+            "conflict",
+            f"With Shelves blank, {_NAMES[other]} is needed to count them.",
+            f"Fill in {_NAMES[other]}, or Shelves.",
+            field=other,
+        )
+    return blank
+
+
+def _most_shelves(given, show, way, inside, grade, blank):
+    """As many shelves as leave at least the highest opening that was given."""
+    shelves, fits = 0, True
+    while fits and shelves <= MOST_SHELVES:
+        shelves += 1
+        if "height" in blank:
+            fits = way.from_lowest(given.lowest, grade, shelves + 1)[-1] >= given.highest
+        else:
+            needed = sum(way.from_highest(given.highest, grade, shelves + 1))
+            fits = needed + shelves * given.thickness <= inside
+    refuse_too_many(shelves if fits else shelves - 1, "highest")
+    if shelves == 1:
+        raise Refusal(
+            "impossible",
+            f"Not even one shelf leaves {show.text(given.highest)} at the top.",
+            "Give a smaller highest opening.",
+            field="highest",
+        )
+    return shelves - 1
+
+
+def _openings(given, show, way, inside, shelves, lowest, highest, grade):
+    """Every opening from the bottom up; "impossible" where they vanish or grow upwards."""
+    terms = shelves + 1
+    try:
+        if inside is None:
+            if grade is None:
+                openings = way.between(lowest, highest, terms)
+            elif lowest is None:
+                openings = way.from_highest(highest, grade, terms)
+            else:
+                openings = way.from_lowest(lowest, grade, terms)
+        else:
+            refuse_no_room(show, shelves, shelves * given.thickness, inside)
+            clear = inside - shelves * given.thickness
+            if grade is not None:
+                openings = way.filling(clear, grade, terms)
+            elif lowest is None:
+                openings = way.filling_from_highest(clear, highest, terms)
+            else:
+                openings = way.filling_from_lowest(clear, lowest, terms)
+    except ValueError:
+        openings = [0]
+    blamed = next(
+        key for key in ("highest", "lowest", "step", "percent") if getattr(given, key) is not None
+    )
+    if any(sign(each) <= 0 for each in (openings[0], openings[-1])):
+        raise Refusal(
+            "impossible",
+            "With these numbers the smallest opening comes out as nothing.",
+            "Take fewer shelves, a smaller step, or another opening.",
+            field=blamed,
+        )
+    if openings[-1] > openings[0]:
+        raise Refusal(
+            "impossible",
+            f"The openings would grow towards the top, from {show.text(openings[0])} to "
+            f"{show.text(openings[-1])}.",
+            "Give a lowest opening that is larger, or a highest one that is smaller.",
+            field=blamed,
+        )
+    return openings
+
+
+def _working(given, show, inside, shelves, openings):
+    """How the openings follow from each other, and that they fill the height."""
+    t = show.number(given.thickness)
+    shown = [show.number(opening) for opening in openings]
+    if given.height is not None:
+        clear = inside - shelves * given.thickness
+        yield f"Openings share {show.number(inside)} − {shelves} × {t}{show.equals(clear)}"
+    together = show.number(sum(openings))
+    if given.by == "step":
+        step = show.number(openings[0] - openings[1])
+        steps = shelves * (shelves + 1) // 2
+        yield f"Lowest {shown[0]}, each next one {step} less: highest {shown[-1]}"
+        yield f"Together {shelves + 1} × {shown[0]} − {steps} × {step} = {together}"
+    else:
+        ratio = show.pure(openings[1] / openings[0])
+        powers = " + ".join(["1", "r", "r²", "r³"][: min(shelves + 1, 4)])
+        more = " + …" if shelves > 3 else ""
+        yield f"Lowest {shown[0]}, each next one × {ratio}: highest {shown[-1]}"
+        yield f"Together {shown[0]} × ({powers}{more}) = {together}, r = {ratio}"
+    if given.height is None:
+        yield f"{together} + {shelves} × {t}{show.equals(inside)} inside"
+
+
+def _percent(ratio):
+    return f"{decimal_text(ratio * 100, 2)} % of the one below"
+
+
+RECKONER = Reckoner(
+    key="graduated_shelf_spacing",
+    title="Graduated shelf spacing",
+    asks="Where do shelves go so that the openings get smaller from the bottom up?",
+    words=(
+        "graduated", "shelf", "shelves", "progression", "tapering", "largest at the bottom",
+        "bookcase", "ratio", "step", "spacing", "drawers",
+    ),
+    order=301,
+    fields=(
+        height_field(may_be_blank=True, blank_means="Worked out from the openings."),
+        count(
+            "shelf_count",
+            "Shelves",
+            help="Shelves between the bottom and the top, without those two.",
+            least="1",
+            most=str(MOST_SHELVES),
+            may_be_blank=True,
+            blank_means="As many as leave at least the highest opening that you give.",
+        ),
+        THICKNESS,
+        choice("by", "Smaller by", {"step": "A constant step", "ratio": "A constant ratio"}),
+        length(
+            "lowest",
+            "Lowest opening",
+            help="The one at the bottom, the largest.",
+            least="1/4 in",
+            may_be_blank=True,
+            blank_means="Worked out from the others.",
+        ),
+        length(
+            "highest",
+            "Highest opening",
+            help="The one at the top, the smallest; the least one when shelves are blank.",
+            least="1/4 in",
+            may_be_blank=True,
+            blank_means="Worked out from the others.",
+        ),
+        length(
+            "step",
+            "Step",
+            help="How much smaller each opening is than the one below.",
+            least="1/64 in",
+            may_be_blank=True,
+            blank_means="Worked out from the others.",
+            shown_when=("by", ("step",)),
+        ),
+        number(
+            "percent",
+            "Percent of the one below",
+            "%",
+            help="How large each opening is beside the one below: 80 is four fifths.",
+            least="30",
+            most="99.9",
+            may_be_blank=True,
+            blank_means="Worked out from the others.",
+            shown_when=("by", ("ratio",)),
+        ),
+        *MARKING,
+    ),
+    answers=(
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("lowest", "Lowest opening", must="agree"),
+        Answer("highest", "Highest opening", must="agree"),
+        Answer("step", "Each opening is smaller by", must="agree"),
+        Answer("ratio", "Each opening is", "text"),
+        Answer("shelf_count", "Shelves", "count"),
+        Answer("height", "Inside height", must="agree"),
+        *MARKED,
+    ),
+    source=(
+        "Arithmetic and geometric series. That the largest opening stands at the bottom is "
+        "common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "height": "41 1/4",
+        "shelf_count": "2",
+        "thickness": "23/32",
+        "by": "ratio",
+        "highest": "12 1/2",
+    },
+)  # fmt: skip

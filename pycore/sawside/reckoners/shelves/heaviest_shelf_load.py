@@ -1,0 +1,87 @@
+"""How much may stand on a shelf for its sag to stay within a limit."""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.lengths.units import INCHES_PER
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_working import load_told
+from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+from sawside.wood.numbers import metric, number_text, small_text
+from sawside.wood.strength.shelf import Load
+
+_TENTH = Fraction(1, 10)
+
+
+def compute(given, show):
+    """The heaviest load, down to a tenth of a pound: each pound adds the same to the sag."""
+    case = case_of(given, load=Load("whole", Fraction(0)))
+    most = case.limit(case.shelf)
+    if case.excess(case.shelf) > 0:
+        raise Refusal(
+            "impossible",
+            "It sags more than the limit under its own weight.",
+            "Give a shorter span, or another thickness or material.",
+            field="span",
+        )
+    loaded = case.shelf.changed(load=Load("whole", Fraction(1)))
+    exact, own, each = min(
+        ((most - own) / each, own, each) for own, each in _by_place(case, loaded) if each > 0
+    )
+    step = _TENTH / KILOGRAMS_PER_POUND if metric(show) else _TENTH
+    pounds = exact // step * step
+    if not pounds:
+        raise Refusal(
+            "impossible",
+            f"It sags more than the limit under {_weight(step, show)} already.",
+            "Give a shorter span or a thicker board.",
+            field="span",
+        )
+    shelf = case.shelf.changed(load=Load("whole", pounds))
+    line = _line(most, own, each, pounds, show)
+    return told(case, shelf, show, answers={"heaviest": load_told(shelf, show)}, working=(line,))
+
+
+def _line(most, own, each, pounds, show):
+    """The working: what is left of the most sag, over what one pound or kilogram takes of it."""
+    mm = metric(show)
+    if mm:
+        most, own, each = (value / INCHES_PER["mm"] for value in (most, own, each))
+        each /= KILOGRAMS_PER_POUND
+    one, unit = ("One kilogram", " mm") if mm else ("One pound", "″")
+    most, each, own_text = (small_text(size) for size in (most, each, abs(own)))
+    sags = f"{one} sags it {each}{unit}, and {most}{unit} is the most"
+    left = most
+    if own:
+        sags += f"; its own weight {'takes' if own > 0 else 'gives'} {own_text}{unit} of it"
+        left = f"({most} {'−' if own > 0 else '+'} {own_text})"
+    return f"{sags}: {left} ÷ {each} → {_weight(pounds, show)} in all"
+
+
+def _weight(pounds, show):
+    """In the one unit of the working."""
+    if metric(show):
+        return f"{number_text(pounds * KILOGRAMS_PER_POUND, 1)} kg"
+    return f"{number_text(pounds, 1)} lb"
+
+
+def _by_place(case, loaded):
+    """For the middle and for the ends: the drop without a load, and what one pound adds to it."""
+    for bare, under_one in zip(case.shelf.drops, loaded.drops, strict=True):
+        yield bare * case.factor, (under_one - bare) * case.factor
+
+
+RECKONER = Reckoner(
+    key="heaviest_shelf_load",
+    title="Heaviest shelf load",
+    asks="How much weight may stand on a shelf before it sags too much?",
+    words=("load", "weight", "heaviest", "shelf", "sag", "how much", "hold", "carry", "books"),
+    order=323,
+    fields=shelf_fields(without="load"),
+    answers=(Answer("heaviest", "Heaviest load", "text"), *ANSWERS),
+    source=SOURCE,
+    compute=compute,
+    example={"span": "31 5/8", "depth": "13 1/4", "thickness": "23/32", "material": "plywood"},
+)

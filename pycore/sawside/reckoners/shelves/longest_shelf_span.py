@@ -1,0 +1,51 @@
+"""How far apart the supports of a shelf may be for its sag to stay within a limit."""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+
+_LEAST, _MOST = Fraction(1), Fraction(240)
+
+
+def compute(given, show):
+    """The longest span in inches, on the last mark that keeps within the limit."""
+    case = case_of(given, span=_LEAST)
+    exact = case.shelf.solved("span", case.excess, _LEAST, _MOST)
+    if exact is None:
+        raise _never(case.excess(case.shelf) > 0, show)
+    span = show.rounded(exact, "stay under")
+    shelf = case.shelf.changed(span=span.mark or span.exact)
+    sag = "sag after years" if given.judged == "years" else "sag at once"
+    line = f"The {sag} reaches the limit at a span of {show.number(exact)} → {show.text(span)}"
+    return told(case, shelf, show, answers={"span": span}, working=(line,))
+
+
+def _never(too_much, show):
+    if too_much:
+        message = f"Even across {show.text(_LEAST)} it sags more than the limit."
+        return Refusal("impossible", message, "Give a smaller load or limit.", field="load")
+    return Refusal(
+        "impossible",
+        f"Even across {show.text(_MOST)} it stays within the limit.",
+        "No longer shelf is reckoned: give a smaller limit, or a thinner board.",
+        field="limit",
+    )
+
+
+RECKONER = Reckoner(
+    key="longest_shelf_span",
+    title="Longest shelf span",
+    asks="How far apart may the supports of a shelf be?",
+    words=("span", "longest", "shelf", "sag", "how wide", "bookcase", "bay", "support", "load"),
+    order=321,
+    fields=shelf_fields(without="span", overhang=False),
+    answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "depth": "13 1/4", "thickness": "23/32", "material": "plywood", "load": "records_12",
+    },
+)  # fmt: skip

@@ -1,0 +1,269 @@
+"""Rows of shelf pin holes in both sides of a case: where each hole is, and where none may be."""
+
+from sawside.drawing.shelves.sides import Sides
+from sawside.drawing.paper.story_stick import story_stick
+from sawside.errors import Refusal
+from sawside.geometry.holes import PITCHES, HoleRow, KeepOut, pitch_of
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    Reckoning,
+    choice,
+    count,
+    length,
+    lengths,
+    rows,
+)
+from sawside.reckoners.shelves.shared.pin_rows import refuse_rows, row_warnings
+
+_MOST_HOLES = 200
+_MOST_DRAWN = 40
+_CAUTIONS = (
+    "Drill the two sides from the same end and the same template, mirrored: lay them with their "
+    "front edges outwards before marking.",
+    "Set a depth stop and prove it on scrap. Follow the drill's and the pins' makers' "
+    "instructions, and wear eye protection.",
+    "What a pin carries is its maker's to say.",
+)
+
+
+def compute(given, show):
+    """The height of every hole, which hole gives which shelf, and what is left of the wood."""
+    pitch = pitch_of(given.pitch, given.own_pitch)
+    refuse_rows(given, show, pitch)
+    last = given.side - given.first if given.last is None else given.last
+    last = min(last, given.side - given.diameter / 2)
+    try:
+        row = HoleRow.up_to(given.first, pitch, last)
+    except ValueError:
+        raise Refusal(
+            "impossible",
+            f"The first hole at {show.text(given.first)} is above the last possible one at "
+            f"{show.text(last)}.",
+            "Give a lower first hole, or a higher last one.",
+            field="first",
+        ) from None
+    if row.count > _MOST_HOLES:
+        raise Refusal(
+            "impossible",
+            f"That would be {row.count} holes in a row, more than {_MOST_HOLES}.",
+            "Give a larger pitch, or a smaller range.",
+            field="pitch",
+        )
+    zones = [
+        KeepOut(each.low - given.clear, each.low + each.thick + given.clear)
+        for each in given.keep or ()
+    ]
+    numbers, left_out = [], []
+    for number in range(1, row.count + 1):
+        blocked = any(zone.touches(row.center(number), given.diameter) for zone in zones)
+        (left_out if blocked else numbers).append(number)
+    if not numbers:
+        raise Refusal(
+            "impossible",
+            "Every hole would fall where none may be.",
+            "Take a keep-out away, or make the clearance around it smaller.",
+            field="keep",
+        )
+    holes = [(f"Hole {number}", row.center(number)) for number in numbers]
+    answers = {
+        "holes": holes,
+        "count": len(numbers),
+        "total": 2 * given.sides * len(numbers),
+        "apart": given.depth - given.front - given.back,
+        "left_out": _left_out_text(left_out),
+    }
+    if given.thickness > given.hole_depth:
+        answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show, "be there")
+    if given.wanted:
+        shelves = _shelves(given, row, numbers)
+        answers["shelves"] = [
+            (f"Hole {hole}, wanted {show.text(wanted)}", row.center(hole) + given.rest)
+            for wanted, hole in shelves
+        ]
+        answers["enough"] = _enough(numbers, [hole for _, hole in shelves])
+    return Reckoning(
+        answers=answers,
+        working=tuple(_working(given, show, row, last, left_out, answers)),
+        drawing=_drawing(given, show, row, numbers, zones),
+        cautions=(*row_warnings(given, show, pitch), *_CAUTIONS),
+        stick=story_stick(
+            show, given.side, holes, name="Pin holes of one row", start="Lower end of the side",
+            diameter=given.diameter,
+            setbacks=(("Front row", given.front), ("Back row", given.back)),
+            note=f"Holes {fine_text(given.diameter, show)} wide, "
+            f"{fine_text(given.hole_depth, show)} deep.",
+        ),
+    )  # fmt: skip
+
+
+def _shelves(given, row, numbers):
+    """(height wanted, the hole that comes nearest) of each shelf."""
+    return [
+        (wanted, min(numbers, key=lambda hole: abs(row.center(hole) + given.rest - wanted)))
+        for wanted in given.wanted
+    ]
+
+
+def _enough(numbers, used):
+    """The fewest holes of a row that reach from the lowest of these shelves to the highest."""
+    low, high = min(used), max(used)
+    many = sum(low <= number <= high for number in numbers)
+    if many == 1:
+        return f"Hole {low} alone."
+    return f"Holes {low} to {high}: {many} in a row instead of {len(numbers)}."
+
+
+def _left_out_text(numbers):
+    return "None" if not numbers else ", ".join(f"hole {number}" for number in numbers).capitalize()
+
+
+def _working(given, show, row, last, left_out, answers):
+    first, pitch = show.number(row.first), show.number(row.pitch)
+    place = (last - row.first) / row.pitch + 1
+    yield (
+        f"({show.number(last)} − {first}) ÷ {pitch} + 1 = {show.pure(place)} → {row.count} "
+        f"{'hole' if row.count == 1 else 'holes'}"
+    )
+    if row.count > 1:
+        yield f"Hole 2: {first} + 1 × {pitch}{show.equals(row.center(2))}"
+        top = show.equals(row.center(row.count))
+        yield f"Hole {row.count}: {first} + {row.count - 1} × {pitch}{top}"
+    if left_out:
+        yield f"Left out beside what is fixed: {len(left_out)} of {row.count}"
+    yield (
+        f"Rows apart: {show.number(given.depth)} − {show.number(given.front)} − "
+        f"{show.number(given.back)}{show.equals(answers['apart'])}"
+    )
+    yield f"A shelf rests {show.number(given.rest)} above the center of its hole"
+
+
+def _drawing(given, show, row, numbers, zones):
+    sides = Sides(given.side, given.depth)
+    for zone in zones:
+        sides.band(max(zone.low, 0), min(zone.high, given.side), "ghost")
+    for each in given.keep or ():
+        sides.band(each.low, min(each.low + each.thick, given.side), "hatch")
+    shown = numbers if len(numbers) <= _MOST_DRAWN else [*numbers[:3], *numbers[-3:]]
+    centers = [row.center(number) for number in shown]
+    for from_front in (given.front, given.depth - given.back):
+        sides.axis(from_front, centers[0], centers[-1])
+        sides.holes(from_front, centers, given.diameter)
+    for number in (numbers[0], numbers[-1], *numbers[1:-1]):
+        sides.figure(row.center(number), f"{number}: {show.brief(row.center(number))}")
+    some = "" if shown is numbers else " Only the first and the last holes are drawn."
+    words = (
+        f"Both sides from inside as mirror images, front edges outside, each with two rows of "
+        f"{len(numbers)} holes, {show.brief(given.front)} from the front and "
+        f"{show.brief(given.back)} from the back.{some} The figures are the hole's number and its "
+        "height above the lower end."
+    )
+    return sides.drawn(words, show.brief(given.side))
+
+
+RECKONER = Reckoner(
+    key="pin_holes",
+    title="Shelf pin holes",
+    asks="Where are the holes for shelf pins, and which one gives which shelf height?",
+    words=(
+        "pin", "pins", "hole", "holes", "shelf pin", "peg", "adjustable shelf", "drill",
+        "template", "jig", "32 mm", "setback", "pitch",
+    ),
+    order=310,
+    fields=(
+        length("side", "Length of the side", help="From its lower to its upper end.", least="1 in"),
+        length("depth", "Depth of the side", help="From front to back edge.", least="1 in"),
+        length("first", "First hole", help="Its center, from the lower end of the side."),
+        length(
+            "last",
+            "No hole above",
+            may_be_blank=True,
+            blank_means="As far from the upper end as the first is from the lower end.",
+        ),
+        choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
+        length(
+            "own_pitch",
+            "My own pitch",
+            default='1"', metric="25 mm",
+            least="1/16 in",
+            most="24 in",
+            shown_when=("pitch", ("own",)),
+        ),
+        length("front", "Front row from the front edge", default='2"', metric="37 mm"),
+        length("back", "Back row from the back edge", default='2"', metric="37 mm"),
+        length("diameter", "Hole diameter", default='1/4"',
+            metric="5 mm", least="1/16 in", most="1 in"),
+        length("hole_depth", "Hole depth", default='3/8"',
+            metric="10 mm", least="1/16 in", most="4 in"),
+        length(
+            "thickness",
+            "Thickness of the side",
+            help="As measured.",
+            default='3/4"', metric="18 mm",
+            least="1/8 in",
+            most="6 in",
+        ),
+        count("sides", "Sides", help="Sides and partitions with holes.", default="2", least="1"),
+        length(
+            "rest",
+            "Shelf above the hole's center",
+            help="For a plain pin, half its diameter.",
+            default='1/8"', metric="2.5 mm",
+            most="2 in",
+        ),
+        lengths(
+            "wanted",
+            "Shelf heights wanted",
+            help="Bottom edge, from the lower end of the side.",
+            row_label="Shelf",
+            most_rows=60,
+            may_be_blank=True,
+            blank_means="No shelf is looked up.",
+        ),
+        rows(
+            "keep",
+            "Fixed shelves and dadoes",
+            (
+                length("low", "Lower edge", help="From the lower end of the side."),
+                length("thick", "Thickness", default='3/4"',
+                    metric="18 mm", least="1/64 in", most="12 in"),
+            ),
+            row_label="Fixed",
+            most_rows=20,
+            may_be_blank=True,
+            blank_means="Nothing is in the way of the holes.",
+        ),
+        length(
+            "clear",
+            "Kept clear around them",
+            help="No hole reaches closer than this.",
+            default='1/2"', metric="12 mm",
+            most="12 in",
+        ),
+    ),
+    answers=(
+        Answer("holes", "Center of each hole, from the lower end", "lengths", must="agree"),
+        Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths", must="agree"),
+        Answer("enough", "Fewest holes for these shelves", "text"),
+        Answer("count", "Holes in a row", "count"),
+        Answer("total", "Holes in all", "count"),
+        Answer("left_out", "Left out", "text"),
+        Answer("apart", "Front row to back row", must="agree"),
+        Answer("behind", "Wood left behind a hole", must="be there"),
+    ),
+    source=(
+        "Arithmetic. Pitches, setbacks and diameters are common practice, no source: measure the "
+        "pins and follow their maker."
+    ),
+    compute=compute,
+    example={
+        "side": "44 1/2",
+        "depth": "14 1/2",
+        "first": "8",
+        "last": "38",
+        "pitch": "5/4",
+        "wanted": ["16 in", "30 in"],
+        "keep": [{"low": "20 7/8 in", "thick": "23/32 in"}],
+    },
+)  # fmt: skip

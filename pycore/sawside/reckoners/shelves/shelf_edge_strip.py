@@ -1,0 +1,63 @@
+"""How high a strip along the edge of a shelf must be for the sag to stay within a limit."""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+
+_MOST = Fraction(12)
+_REMEDIES = {
+    "front": "It holds up the front: put strips along the front and the back, or a cleat along the "
+    "back.",
+    "back": "It holds up the back: put strips along the front and the back.",
+    "both": "Give a thicker strip or board, a shorter span or a smaller load.",
+}
+
+
+def compute(given, show):
+    """The least height of the strip in inches, on the first mark; 0 where none is needed."""
+    case = case_of(given, strip_height=Fraction(0))
+    if given.cleat == "back" and given.strip == "back":
+        raise Refusal(
+            "conflict",
+            "A strip along the back does nothing where a cleat holds the back.",
+            "Put the strip along the front.",
+            field="strip",
+        )
+    exact = case.shelf.solved("strip_height", case.excess, Fraction(0), _MOST)
+    if exact is None and case.excess(case.shelf) > 0:
+        raise Refusal(
+            "impossible",
+            f"Even with a strip {show.text(_MOST)} high it sags more than the limit.",
+            _REMEDIES["both" if given.strip == "both" or given.cleat == "back" else given.strip],
+            field="strip" if given.strip != "both" and given.cleat != "back" else "strip_thickness",
+        )
+    exact = Fraction(0) if exact is None else exact
+    height = show.rounded(exact, "reach")
+    shelf = case.shelf.changed(strip_height=height.mark)
+    line = (
+        f"The limit is met from a strip {show.number(exact)} high → {show.text(height)}"
+        if height.mark
+        else "The board alone keeps within the limit: no strip is needed"
+    )
+    return told(case, shelf, show, answers={"strip_height": height}, working=(line,))
+
+
+RECKONER = Reckoner(
+    key="shelf_edge_strip",
+    title="Edge strip for a shelf",
+    asks="How high an edge strip keeps a shelf from sagging too much?",
+    words=("edge", "strip", "lip", "edging", "nosing", "stiffen", "shelf", "sag", "support"),
+    order=324,
+    fields=shelf_fields(without="strip_height"),
+    answers=(Answer("strip_height", "Strip's height", must="reach"), *ANSWERS),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "span": "36 3/4", "depth": "13 1/4", "thickness": "23/32", "material": "plywood",
+        "load": "records_12", "strip": "both", "strip_material": "maple_red",
+        "strip_thickness": "3/4",
+    },
+)  # fmt: skip

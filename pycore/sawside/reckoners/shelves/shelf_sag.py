@@ -1,0 +1,32 @@
+"""How far a loaded shelf sags, at once and after years, and whether that is too much."""
+
+from sawside.reckoners.declaration import Reckoner
+from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+
+
+def compute(given, show):
+    """The sag in inches below the supports, exact, and what to make of it."""
+    case = case_of(given)
+    return told(case, case.shelf, show)
+
+
+RECKONER = Reckoner(
+    key="shelf_sag",
+    title="Shelf sag",
+    asks="How far will a shelf sag under its load, and is that too much?",
+    words=(
+        "sag", "bend", "droop", "shelf", "load", "weight", "deflection", "bookcase", "records",
+        "books", "strong enough", "stiffness", "creep",
+    ),
+    order=320,
+    fields=shelf_fields(),
+    answers=ANSWERS,
+    source=SOURCE,
+    compute=compute,
+    example={
+        "span": "31 5/8", "depth": "13 1/4", "thickness": "23/32", "material": "plywood",
+        "load": "records_12", "strip": "front", "strip_material": "maple_red",
+        "strip_thickness": "3/4", "strip_height": "1 3/4",
+    },
+)  # fmt: skip

@@ -1,0 +1,187 @@
+"""A fixed shelf at a given height, and equal openings below and above it.
+
+The count of either part may be blank: then as many shelves go there as leave the least opening.
+"""
+
+from sawside.errors import Refusal
+from sawside.geometry.case import EDGES, stacked
+from sawside.reckoners.declaration import Answer, Reckoner, count, length
+from sawside.reckoners.shelves.shared.case_fields import (
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    case_of,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_as,
+    origin_of,
+    refuse_too_many,
+    shelves_text,
+)
+from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
+
+
+def compute(given, show):
+    """The marks of all shelves, and the opening below and above the fixed one."""
+    inside = inside_height(given, show)
+    case, t = case_of(given, inside), given.thickness
+    fixed = t if given.fixed_thickness is None else given.fixed_thickness
+    low = _bottom_of_the_fixed(given, show, case, fixed)
+    high = low + fixed
+    lines = [*inside_working(given, show, inside)]
+    if given.edge != "bottom" or origin_of(given) != "inside_bottom":
+        lines.append(f"The fixed shelf's bottom edge is {show.number(low)} above the inside bottom")
+    counts, openings = [], []
+    for name, room in (("below", low), ("above", inside - high)):
+        shelves, opening, more = _part(given, show, name, room)
+        lines += more
+        counts.append(shelves)
+        openings.append(opening)
+    every = [openings[0]] * (counts[0] + 1) + [openings[1]] * (counts[1] + 1)
+    thicknesses = (*[t] * counts[0], fixed, *[t] * counts[1])
+    bottoms = (*stacked(every[: counts[0]], thicknesses), low)
+    above = stacked(every[counts[0] + 1 : -1], thicknesses[counts[0] + 1 :])
+    shelving = laid_out(
+        given, inside, (*bottoms, *(high + each for each in above)), thicknesses
+    )  # fmt: skip
+    return shelves_told(
+        show,
+        shelving,
+        answers={
+            "opening_below": openings[0],
+            "opening_above": openings[1],
+            "below": counts[0],
+            "above": counts[1],
+        },
+        working=(*lines, f"{marked_as(given)}; the fixed shelf is shelf {counts[0] + 1}"),
+        openings=every,
+        more_words=f" Shelf {counts[0] + 1} is the fixed one.",
+        fixed=(counts[0],),
+    )
+
+
+def _bottom_of_the_fixed(given, show, case, fixed):
+    """The place of its bottom edge; "impossible" outside the case."""
+    part = {"bottom": 0, "top": fixed, "center": fixed / 2}[given.edge]
+    low = case.place(given.fixed_at, origin_of(given)) - part
+    if low <= 0 or low + fixed >= case.inside:
+        raise Refusal(
+            "impossible",
+            f"A fixed shelf with its {EDGES[given.edge].lower()} at {show.text(given.fixed_at)} "
+            f"is not inside the {show.text(case.inside)} between bottom and top.",
+            "Check the height, what is marked, and where it is marked from.",
+            field="fixed_at",
+        )
+    return low
+
+
+def _part(given, show, name, room):
+    """Count, opening and working of the shelves below or above the fixed one."""
+    shelves, t, label = getattr(given, name), given.thickness, name.capitalize()
+    lines = []
+    if shelves is None:
+        if given.least is None:
+            raise Refusal(
+                "conflict",
+                f"How many shelves go {name} can't be told without a least opening.",
+                "Fill in the shelves, or the least opening.",
+                field="least",
+            )
+        shelves = max(((room - given.least) / (given.least + t)).__floor__(), 0)
+        refuse_too_many(shelves, "least")
+        if room < given.least:
+            raise Refusal(
+                "impossible",
+                f"The room {name} the fixed shelf is {show.text(room)}, less than the least "
+                f"opening of {show.text(given.least)}.",
+                "Give a smaller least opening, or move the fixed shelf.",
+                field="least",
+            )
+        lines.append(f"{label}: at least {show.text(given.least)}: {shelves_text(shelves)}")
+    taken = shelves * t
+    if taken >= room:
+        raise Refusal(
+            "impossible",
+            f"{shelves_text(shelves)} {name} take {show.text(taken)}, and the room there is "
+            f"{show.text(room)}.",
+            "Take fewer shelves, or move the fixed one.",
+            field=name,
+        )
+    opening = (room - taken) / (shelves + 1)
+    if not shelves:
+        return shelves, opening, [*lines, f"{label}: one opening of {show.number(opening)}"]
+    sum_ = f"({show.number(room)} − {shelves} × {show.number(t)}) ÷ {shelves + 1}"
+    lines.append(f"{label}: {sum_}{show.equals(opening)}")
+    return shelves, opening, lines
+
+
+def _count(key, label):
+    return count(
+        key,
+        label,
+        most=str(MOST_SHELVES),
+        may_be_blank=True,
+        blank_means="As many as leave at least the least opening.",
+    )
+
+
+RECKONER = Reckoner(
+    key="shelves_around_a_fixed_one",
+    title="Shelves around a fixed one",
+    asks="Where do shelves go when one of them has to land on a rail or a given height?",
+    words=(
+        "fixed shelf", "rail", "given height", "door rail", "shelf", "shelves", "spacing",
+        "middle shelf", "line up", "divide",
+    ),
+    order=303,
+    fields=(
+        height_field(),
+        length(
+            "fixed_at",
+            "Height of the fixed shelf",
+            help="Of the edge that is marked, measured from where marks are taken.",
+        ),
+        THICKNESS,
+        length(
+            "fixed_thickness",
+            "Thickness of the fixed shelf",
+            help="As measured; with a rail under it, of both together.",
+            least="1/64 in",
+            most="12 in",
+            may_be_blank=True,
+            blank_means="As thick as the others.",
+        ),
+        _count("below", "Shelves below"),
+        _count("above", "Shelves above"),
+        length(
+            "least",
+            "Least opening",
+            least="1/4 in",
+            may_be_blank=True,
+            blank_means="Not needed when both counts are given.",
+        ),
+        *MARKING,
+    ),
+    answers=(
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("opening_below", "Opening below", must="agree"),
+        Answer("opening_above", "Opening above", must="agree"),
+        Answer("below", "Shelves below", "count"),
+        Answer("above", "Shelves above", "count"),
+        *MARKED,
+    ),
+    source=(
+        "Arithmetic, for each part: room = shelves × thickness + (shelves + 1) × opening. Marking "
+        "every shelf from the same end is common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "height": "40 1/16",
+        "fixed_at": "13 3/8",
+        "thickness": "23/32",
+        "below": "0",
+        "least": "8",
+    },
+)  # fmt: skip

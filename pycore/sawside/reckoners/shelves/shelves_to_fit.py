@@ -1,0 +1,204 @@
+"""Shelves for things of given heights: each opening is the thing and the clearance above it.
+
+What is left over is shared by all openings or given to one. With the height blank, the case is
+just as high as the things need.
+"""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.geometry.case import stacked
+from sawside.reckoners.declaration import (
+    Answer,
+    Reckoner,
+    choice,
+    clearance,
+    count,
+    length,
+    rows,
+)
+from sawside.reckoners.shelves.shared.case_fields import (
+    MARKED,
+    MARKING,
+    MOST_SHELVES,
+    THICKNESS,
+    height_field,
+    inside_height,
+    inside_working,
+    marked_as,
+    outer_heights,
+    shelves_text,
+)
+from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
+
+
+def compute(given, show):
+    """The marks, what is left over, and the height that the things need."""
+    needed = [
+        thing.height + thing.clearance for thing in given.things for _ in range(thing.openings)
+    ]
+    shelves = len(needed) - 1
+    if shelves > MOST_SHELVES:
+        raise Refusal(
+            "impossible",
+            f"The things take {shelves} shelves, more than {MOST_SHELVES}.",
+            "Take some away.",
+            field="things",
+        )
+    needs = sum(needed) + shelves * given.thickness
+    inside = inside_height(given, show)
+    working = [
+        *inside_working(given, show, inside),
+        *_needs(given, show, shelves, needs),
+    ]
+    if inside is None:
+        inside = needs
+    left_over = inside - needs
+    if left_over < 0:
+        raise Refusal(
+            "impossible",
+            f"The things and {shelves_text(shelves)} need "
+            f"{show.text(show.rounded(needs, 'reach').mark)}, "
+            f"{show.text(-left_over)} more than the inside height of {show.text(inside)}.",
+            "Take a thing away, give less clearance, or leave the height blank.",
+            field="things",
+        )
+    openings = _with_rest(given, needed, left_over)
+    if left_over:
+        working.append(_left_over(given, show, inside, needs, openings))
+    thicknesses = (given.thickness,) * shelves
+    shelving = laid_out(given, inside, stacked(openings, thicknesses), thicknesses)
+    heights = {"height": inside}
+    if given.height is None:  # the things have to go into it
+        heights |= outer_heights(shelving.case)
+        heights = {key: show.rounded(each, "reach") for key, each in heights.items()}
+        for each in heights.values():
+            show = show.telling(each)
+    return shelves_told(
+        show,
+        shelving,
+        answers={
+            "left_over": left_over,
+            "needed": needs,
+            "shelf_count": shelves,
+            **heights,
+        },
+        working=(*working, marked_as(given)),
+        openings=openings,
+        answer="height" if given.height is None else "opening",
+    )
+
+
+def _with_rest(given, needed, left_over):
+    """The openings with the leftover in them, from the bottom up."""
+    if given.rest == "shared":
+        return [each + left_over / len(needed) for each in needed]
+    number = {"bottom": 1, "top": len(needed)}.get(given.rest, given.opening_number)
+    if number > len(needed):
+        raise Refusal(
+            "impossible",
+            f"There is no opening {number}: the things take {len(needed)}.",
+            "Count openings from the bottom.",
+            field="opening_number",
+        )
+    openings = list(needed)
+    openings[number - 1] += left_over
+    return openings
+
+
+def _needs(given, show, shelves, needs):
+    """What each thing takes, and all of them with the shelves between."""
+    shown = []
+    for number, thing in enumerate(given.things, 1):
+        each = thing.height + thing.clearance
+        sum_ = f"{show.number(thing.height)} + {show.number(thing.clearance)} = {show.number(each)}"
+        yield f"Thing {number}: {sum_} for each opening"
+        shown.append(f"{thing.openings} × {show.number(each)}")
+    shown.append(f"{shelves} × {show.number(given.thickness)}")
+    yield f"{' + '.join(shown)}{show.equals(show.rounded(needs, 'reach'))}"
+
+
+def _left_over(given, show, inside, needs, openings):
+    line = f"Left over: {show.number(inside)} − {show.number(needs)}"
+    line += show.equals(show.rounded(inside - needs, "be there"))
+    if given.rest != "shared":
+        return line
+    share = Fraction(inside - needs) / len(openings)
+    left = show.number(inside - needs)
+    return f"{line}; for each opening {left} ÷ {len(openings)}{show.equals(share)}"
+
+
+RECKONER = Reckoner(
+    key="shelves_to_fit",
+    title="Shelves to fit things",
+    asks="Where do shelves go so that given things fit between them?",
+    words=(
+        "fit", "things", "records", "books", "binders", "jars", "height of things", "clearance",
+        "shelf", "shelves", "cabinet", "adapt",
+    ),
+    order=302,
+    fields=(
+        rows(
+            "things",
+            "Things, from the bottom up",
+            (
+                length("height", "Height of the thing", help="The tallest one.", least="1/4 in"),
+                clearance("clearance", "Clearance above", "clearance_above", most="48 in"),
+                count(
+                    "openings",
+                    "Openings of this kind",
+                    default="1",
+                    least="1",
+                    most=str(MOST_SHELVES),
+                ),
+            ),
+            row_label="Thing",
+            most_rows=20,
+            help="One row for each kind of thing; each opening holds one row of it.",
+        ),
+        THICKNESS,
+        height_field(may_be_blank=True, blank_means="Just as high as the things need."),
+        choice(
+            "rest",
+            "What is left over goes",
+            {
+                "shared": "To all openings alike",
+                "bottom": "To the bottom opening",
+                "top": "To the top opening",
+                "numbered": "To one opening",
+            },
+        ),
+        count(
+            "opening_number",
+            "Which opening",
+            help="Counted from the bottom.",
+            default="1",
+            least="1",
+            most=str(MOST_SHELVES + 1),
+            shown_when=("rest", ("numbered",)),
+        ),
+        *MARKING,
+    ),
+    answers=(
+        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("left_over", "Left over", must="be there"),
+        Answer("needed", "Inside height that the things need", must="reach"),
+        Answer("shelf_count", "Shelves", "count"),
+        Answer("height", "Inside height", must="case"),
+        *MARKED,
+    ),
+    source=(
+        "Arithmetic: height = things with their clearance + shelves between them. Measure the "
+        "tallest thing (common practice, no source)."
+    ),
+    compute=compute,
+    example={
+        "things": [
+            {"height": "12 5/8 in", "clearance": "5/8 in", "openings": "2"},
+            {"height": "9 1/4 in", "clearance": "1 in", "openings": "1"},
+        ],
+        "height": "40 1/16",
+        "thickness": "23/32",
+        "rest": "top",
+    },
+)  # fmt: skip

@@ -1,0 +1,44 @@
+"""How thick a shelf must be for its sag to stay within a limit."""
+
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
+from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+
+_LEAST, _MOST = Fraction(1, 16), Fraction(6)
+
+
+def compute(given, show):
+    """The least thickness in inches, on the first mark that keeps within the limit."""
+    case = case_of(given, thickness=_LEAST)
+    exact = case.shelf.solved("thickness", case.excess, _LEAST, _MOST)
+    if exact is None and case.excess(case.shelf) > 0:
+        raise Refusal(
+            "impossible",
+            f"Even {show.text(_MOST)} thick it sags more than the limit.",
+            "Give a shorter span, a smaller load or another support.",
+            field="span",
+        )
+    exact = _LEAST if exact is None else exact
+    thickness = show.rounded(exact, "reach")
+    shelf = case.shelf.changed(thickness=thickness.mark)
+    line = f"The limit is met from {show.number(exact)} thick → {show.text(thickness)}"
+    return told(case, shelf, show, answers={"thickness": thickness}, working=(line,))
+
+
+RECKONER = Reckoner(
+    key="thinnest_shelf",
+    title="Thinnest shelf",
+    asks="How thick must a shelf be so that it doesn't sag too much?",
+    words=("thickness", "thick", "thin", "shelf", "sag", "load", "board", "how thick"),
+    order=322,
+    fields=shelf_fields(without="thickness"),
+    answers=(Answer("thickness", "Thinnest board", must="reach"), *ANSWERS),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "span": "31 5/8", "depth": "13 1/4", "material": "plywood", "load": "records_12",
+    },
+)  # fmt: skip

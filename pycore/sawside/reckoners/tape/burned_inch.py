@@ -1,0 +1,60 @@
+"""A length measured from a line of the tape instead of its hook, usually the 1-inch line."""
+
+from sawside.drawing.tape.along_tape import along_tape
+from sawside.errors import Refusal
+from sawside.lengths.display import decimal_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.tape.shared.burned_line import STRETCHED, start_field, stretch_of
+
+
+def compute(given, show):
+    """The reading less the line that the piece starts at; a tape's stretch, never its hook."""
+    between = given.reading - given.start
+    if between <= 0:
+        raise Refusal(
+            "impossible",
+            f"The far end at {show.text(given.reading)} is not past the line at "
+            f"{show.text(given.start)}.",
+            "Give the mark at the far end of the piece.",
+            field="reading",
+        )
+    scale = stretch_of(given)
+    true = scale * between
+    working = [
+        f"{show.number(given.reading)} − {show.number(given.start)} = {show.number(between)}"
+    ]
+    if scale != 1:
+        working.append(
+            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
+            f"{show.number(between)} × {decimal_text(scale)}{show.equals(true)}"
+        )
+    words = (
+        f"A piece along a tape, from the line at {show.brief(given.start)} to "
+        f"{show.brief(given.reading)}: it is {show.brief(true)} long."
+    )
+    return Reckoning(
+        answers={"length": true},
+        working=tuple(working),
+        drawing=along_tape(words, given.start, given.reading, show.brief(true), show),
+    )
+
+
+RECKONER = Reckoner(
+    key="burned_inch",
+    title="Burned inch: measure",
+    asks="How long is a piece that I measured from the 1-inch line?",
+    words=(
+        "burn an inch", "burned inch", "cut an inch", "tape", "hook", "worn hook", "bent hook",
+        "1-inch line", "start line", "measure", "offset",
+    ),
+    order=102,
+    fields=(
+        length("reading", "Mark at the far end", least="1/64 in"),
+        start_field("Line that the piece starts at", "take away"),
+        STRETCHED,
+    ),
+    answers=(Answer("length", "Length", must="agree"),),
+    source="Arithmetic: far mark − start line. Starting at a line is common practice, no source.",
+    compute=compute,
+    example={"reading": "32 5/8", "start": "1"},
+)  # fmt: skip

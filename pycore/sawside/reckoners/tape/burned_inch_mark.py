@@ -1,0 +1,51 @@
+"""Where to mark a length that is laid off from a line of the tape instead of its hook."""
+
+from sawside.drawing.tape.along_tape import along_tape
+from sawside.lengths.display import decimal_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.tape.shared.burned_line import STRETCHED, start_field, stretch_of
+
+
+def compute(given, show):
+    """The line plus the length, the length in inches of the tape where that one is stretched."""
+    scale = stretch_of(given)
+    reads = given.length / scale
+    mark = given.start + reads
+    working = []
+    if scale != 1:
+        working.append(
+            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
+            f"{show.number(given.length)} ÷ {decimal_text(scale)} = {show.number(reads)}"
+        )
+    working.append(f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}")
+    told = show.brief(given.length)
+    words = (
+        f"A length of {told} laid off along a tape: from the line at {show.brief(given.start)} to "
+        f"the mark at {show.brief(mark)}."
+    )
+    return Reckoning(
+        answers={"mark": mark},
+        working=tuple(working),
+        drawing=along_tape(words, given.start, mark, told, show, given=True),
+    )
+
+
+RECKONER = Reckoner(
+    key="burned_inch_mark",
+    title="Burned inch: mark",
+    asks="Where do I mark a length that starts at the 1-inch line?",
+    words=(
+        "burn an inch", "burned inch", "tape", "hook", "worn hook", "1-inch line", "start line",
+        "lay out", "mark", "an inch short", "offset",
+    ),
+    order=103,
+    fields=(
+        length("length", "Length to lay off", least="1/64 in"),
+        start_field("Line that it starts at", "add"),
+        STRETCHED,
+    ),
+    answers=(Answer("mark", "Mark at", must="agree"),),
+    source="Arithmetic: start line + length. Starting at a line is common practice, no source.",
+    compute=compute,
+    example={"length": "31 5/8", "start": "1"},
+)  # fmt: skip

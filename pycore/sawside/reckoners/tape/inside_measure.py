@@ -1,0 +1,170 @@
+"""The length between two walls: tape into the corner, a block, the case, or two sticks."""
+
+from sawside.drawing.tape.between_walls import between_walls
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, own_tape
+
+_WAYS = {
+    "case": "Case in the corner",
+    "block": "To a block in the corner",
+    "bent": "Tape bent into the corner",
+    "sticks": "Two sticks side by side",
+}
+
+
+def compute(given, show):
+    """The inside length by the way that was taken; for a bent tape also its least and most."""
+    if given.way == "sticks":
+        return _sticks(given, show)
+    working = []
+    reading = given.reading
+    if given.tape and given.tape.true(reading) != reading:
+        reading = given.tape.true(reading)
+        working.append(
+            f"{given.tape.name} reads {show.number(given.reading)}; with its scale and its hook: "
+            f"{show.number(given.tape.scale * given.reading)} + {show.number(given.tape.hook)}"
+            f" = {show.number(reading)}"
+        )
+    if given.way == "bent":
+        return _bent(given, reading, working, show)
+    adds, name = _added(given)
+    inside = reading + adds
+    working.append(
+        f"Reading and {name}: {show.number(reading)} + {show.number(adds)}{show.equals(inside)}"
+    )
+    return Reckoning(
+        answers={"inside": inside},
+        working=tuple(working),
+        drawing=between_walls(given.way, inside, (given.reading, adds), show),
+    )
+
+
+def _added(given):
+    """What stands between the end of the tape and the wall."""
+    if given.way == "block":
+        return given.block, "block"
+    if given.case is not None:
+        return given.case, "case"
+    if given.tape and given.tape.case is not None:
+        return given.tape.case, "case"
+    raise Refusal(
+        "missing",
+        "Case length is blank." if given.tape is None else "This tape has no case length yet.",
+        "Fill it in, or choose a tape that has one in the settings.",
+        field="case",
+    )
+
+
+def _bent(given, reading, working, show):
+    if given.doubt >= reading:
+        raise Refusal(
+            "impossible",
+            f"A reading of {show.text(reading)} that is sure to within {show.text(given.doubt)} "
+            "may be nothing.",
+            "Check both, or measure with a block.",
+            field="doubt",
+        )
+    least, most = reading - given.doubt, reading + given.doubt
+    working.append(
+        f"Read in the bend: {show.number(reading)} ± {show.number(given.doubt)}, so from "
+        f"{show.number(least)} to {show.number(most)}"
+    )
+    return Reckoning(
+        answers={"inside": reading, "least": least, "most": most},
+        working=tuple(working),
+        drawing=between_walls("bent", reading, (given.reading,), show),
+    )
+
+
+def _sticks(given, show):
+    shorter = min(given.first, given.second)
+    if given.overlap >= shorter:
+        raise Refusal(
+            "impossible",
+            f"The sticks overlap by {show.text(given.overlap)}, and the shorter one is only "
+            f"{show.text(shorter)} long.",
+            "Measure the overlap again, from end to end.",
+            field="overlap",
+        )
+    inside = given.first + given.second - given.overlap
+    line = (
+        f"{show.number(given.first)} + {show.number(given.second)} − "
+        f"{show.number(given.overlap)}{show.equals(inside)}"
+    )
+    parts = (given.first, given.second, given.overlap)
+    return Reckoning(
+        answers={"inside": inside},
+        working=(line,),
+        drawing=between_walls("sticks", inside, parts, show),
+    )
+
+
+def _stick(key, label, **more):
+    return length(key, label, least="1/64 in", shown_when=("way", ("sticks",)), **more)
+
+
+RECKONER = Reckoner(
+    key="inside_measure",
+    title="Inside measure",
+    asks="How wide is it between two walls, when the tape can't lie flat to the end?",
+    words=(
+        "inside", "opening", "alcove", "between", "corner", "tape case", "bend", "bent tape",
+        "pinch rods", "two sticks", "slip sticks", "measure", "wall to wall",
+    ),
+    order=104,
+    fields=(
+        choice("way", "Measured with", _WAYS),
+        length(
+            "reading",
+            "The tape reads",
+            help="At the mouth of the case, at the block, or in the corner.",
+            least="1/64 in",
+            shown_when=("way", ("case", "block", "bent")),
+        ),
+        own_tape(
+            "tape",
+            "Tape",
+            help="Its errors are corrected, and its case length is used.",
+            shown_when=("way", ("case", "block", "bent")),
+        ),
+        length(
+            "case",
+            "Case length",
+            help="From the back of the case to its mouth; often printed on it: measure yours.",
+            least="1/2 in",
+            most="12 in",
+            may_be_blank=True,
+            blank_means="That of the tape in the settings.",
+            shown_when=("way", ("case",)),
+        ),
+        length(
+            "block",
+            "Block length",
+            help="A block with square ends, its length measured, pushed into the corner.",
+            least="1/64 in",
+            shown_when=("way", ("block",)),
+        ),
+        length(
+            "doubt",
+            "Sure to within, either way",
+            help="A bend can't be read closely: a sixteenth is common practice, no source.",
+            default="1/16 in", metric="1 mm",
+            most="1 in",
+            shown_when=("way", ("bent",)),
+        ),
+        _stick("first", "First stick", help="One end at one wall."),
+        _stick("second", "Second stick", help="One end at the other wall."),
+        _stick("overlap", "Overlap", help="How far they lie side by side."),
+    ),
+    answers=(
+        Answer("inside", "Inside", must="agree"),
+        Answer("least", "At least", must="be there"),
+        Answer("most", "At most", must="reach"),
+    ),
+    source=(
+        "Arithmetic: reading + case, reading + block, stick + stick − overlap. That a sliding hook "
+        "reads true pushed as well as pulled is the maker's promise: prove yours on a block."
+    ),
+    compute=compute,
+    example={"way": "sticks", "first": "24", "second": "20 1/4", "overlap": "6 11/16"},
+)  # fmt: skip

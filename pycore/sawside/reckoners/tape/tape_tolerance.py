@@ -1,0 +1,103 @@
+"""How far a tape may be off and still be a good one, by its length and class."""
+
+from sawside.drawing.tape.band import band
+from sawside.lengths.display import decimal_text
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.tape_tolerances import CLASSES, RULES, STEPS, tolerance
+from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import parts_in_words
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+
+_MM = INCHES_PER["mm"]
+
+
+def compute(given, show):
+    """What the rule allows either way, the band that the true length lies in, other rules."""
+    allowed = tolerance(given.rule, given.length)
+    size = allowed.inches
+    return Reckoning(
+        answers={
+            "allowed": f"± {_in_its_unit(given.rule, size)}",
+            "marks": _in_marks(size, show),
+            "millimeters": f"{decimal_text(size / _MM, 4)} mm, {decimal_text(size, 4)}″",
+            "least": on_fine_marks(given.length - size, show, "be there"),
+            "most": on_fine_marks(given.length + size, show, "reach"),
+            "rules": [
+                _by_rule(name, tolerance(rule, given.length).inches, show)
+                for rule, name in RULES.items()
+            ],
+        },
+        working=(_worked(given.rule, allowed, show),),
+        drawing=band(given.length, size, show),
+    )
+
+
+def _in_its_unit(rule, size):
+    """The allowance in the unit of the rule, exact."""
+    return f"{size}″" if rule == "h44" else f"{decimal_text(size / _MM)} mm"
+
+
+def _by_rule(name, size, show):
+    return f"{name}, {decimal_text(size / _MM, 2)} mm", on_fine_marks(size, show)
+
+
+def _in_marks(size, show):
+    """The allowance as a length and in marks of the settings: "1/16″, 1 mark (sixteenths)"."""
+    grid = show.settings.grid
+    number = size / grid.step
+    told = show.pure(number) if 8 % number.denominator == 0 else decimal_text(number, 1)
+    unit = parts_in_words(grid.division) if grid.division else grid.name
+    word = "marks" if number > 1 else "mark" if number == 1 else "of a mark"
+    return f"{fine_text(size, show)}, {told} {word} ({unit})"
+
+
+def _worked(rule, allowed, show):
+    if rule == "h44":
+        most = next(feet for feet, _ in STEPS if allowed.counted <= feet)
+        return (
+            f"Up to the next whole foot: {allowed.counted} ft; the table allows "
+            f"{allowed.inches} in up to {most} ft"
+        )
+    fixed, each = CLASSES[rule]
+    return (
+        f"Up to the next whole meter: {allowed.counted} m; {decimal_text(fixed)} mm + "
+        f"{decimal_text(each)} mm × {allowed.counted} = {decimal_text(allowed.inches / _MM)} mm "
+        f"= {decimal_text(allowed.inches, 4)} in"
+    )
+
+
+RECKONER = Reckoner(
+    key="tape_tolerance",
+    title="How far may the tape be off",
+    asks="How far may a tape be off at this length and still be a good one?",
+    words=(
+        "tape", "tolerance", "accuracy", "accurate", "class", "class II", "error", "off", "trust",
+        "two tapes disagree", "Handbook 44",
+    ),
+    order=106,
+    fields=(
+        length("length", "Length on the tape", help="From its zero.", least="1/64 in"),
+        choice(
+            "rule",
+            "By the rule of",
+            RULES,
+            help="A class stands on the tape as a Roman numeral, often near its start.",
+        ),
+    ),
+    answers=(
+        Answer("allowed", "May be off by", "text"),
+        Answer("marks", "In your marks", "text"),
+        Answer("millimeters", "Exactly", "text"),
+        Answer("least", "The true length is at least", must="be there"),
+        Answer("most", "The true length is at most", must="reach"),
+        Answer("rules", "By each rule", "lengths", must="agree"),
+    ),
+    source=(
+        "NIST Handbook 44, section 5.52, metal tapes (read in a copy; lengths between whole feet "
+        "are taken as the next foot). Directive 2014/32/EU, Annex X, MI-008: a + b L (read). What "
+        "the Directive adds for a hook or end face is left out. Neither rule speaks of a tape that "
+        "is worn, bent or slack."
+    ),
+    compute=compute,
+    example={"length": "41 1/4", "rule": "II"},
+)  # fmt: skip

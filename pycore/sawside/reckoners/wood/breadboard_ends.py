@@ -1,0 +1,106 @@
+"""How a solid top moves behind a breadboard end, and how long the slots for its pins are."""
+
+from sawside.drawing.wood.slot import slot
+from sawside.errors import Refusal
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
+from sawside.reckoners.wood.shared.moisture_fields import (
+    MOISTURE,
+    SOURCE,
+    WOOD,
+    board_of,
+    board_text,
+    cautions,
+)
+from sawside.reckoners.wood.shared.slot_fields import (
+    pin_lines,
+    slot_answers,
+    slot_of_pin,
+    slot_texts,
+    slots_told,
+)
+
+_FIXED = (
+    "Glue and pin the middle of the end only. The other pins sit in plain holes in the end and go "
+    "through slots in the tongue: drill the tongue's hole where the pin is now, then lengthen it "
+    "each way by what is shown (common practice, no source). The end hardly moves along its own "
+    "grain: that isn't figured in."
+)
+_SLOTTED = (
+    "From the hole where the pin is now the slot runs toward the center by {}, toward the edge by "
+    "{}; the center of the top lies at the left."
+)
+
+
+def compute(given, show):
+    """The steps at each side in inches, for an end that is cut to the width of the top now."""
+    board, half = board_of(given), given.width / 2
+    for row, place in enumerate(given.pins):
+        if place >= half:
+            raise Refusal(
+                "impossible",
+                f"Pin {row + 1}: {show.text(place)} from the middle is beyond the edge, "
+                f"{show.text(half)} from it.",
+                "Give a place between the middle and the edge.",
+                field="pins",
+                row=row,
+            )
+    slots = [slot_of_pin(board, place, given.pin) for place in given.pins]
+    outer = max(slots, key=lambda each: each.length)
+    told = slot_texts(outer, show)
+    return Reckoning(
+        answers={
+            "proud": on_fine_marks(board.growth(half), show),
+            "short": on_fine_marks(board.shrinkage(half), show),
+            **slot_answers(slots, show),
+            "wood": board_text(board),
+        },
+        working=(
+            f"Each side moves as half of the width does: {show.number(given.width)} ÷ 2 = "
+            f"{show.number(half)}",
+            *board.rates,
+            *pin_lines(slots, given.pins, board, show),
+        ),
+        drawing=slot(outer, "The outermost pin", told, _SLOTTED),
+        cautions=(_FIXED, *cautions(board)),
+    )
+
+
+RECKONER = Reckoner(
+    key="breadboard_ends",
+    title="Breadboard ends",
+    asks="How far does a top move behind its breadboard ends?",
+    words=("breadboard", "end", "clamped end", "tabletop", "pin", "tongue", "slot", "movement"),
+    order=403,
+    fields=(
+        length("width", "Width of the top", help="Across its grain, as it is now.", least="1 in"),
+        lengths(
+            "pins",
+            "Pins from the middle",
+            help="On one side; the other side is the same.",
+            row_label="Pin",
+            most_rows=8,
+        ),
+        length(
+            "pin", "Pin's diameter", default='1/4"', metric="6 mm", least="1/16 in", most="1 in"
+        ),
+        *WOOD,
+        *MOISTURE,
+    ),
+    answers=(
+        Answer("proud", "Top beyond the end at its dampest, each side", must="agree"),
+        Answer("short", "Top short of the end at its driest, each side", must="agree"),
+        *slots_told("Slot runs toward the edge by", "Slot runs toward the center by"),
+        Answer("wood", "The wood and its moisture", "text"),
+    ),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "width": "14 1/2",
+        "pins": ['3"', '6"'],
+        "pin": "1/4",
+        "species": "cherry_black",
+        "now": "7",
+        "year": "most",
+    },
+)

@@ -1,0 +1,55 @@
+"""What moisture wood comes to when it lies long enough in air of a temperature and humidity."""
+
+from sawside.lengths.display import mixed_text
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice
+from sawside.reckoners.wood.shared.moisture_fields import air_fields
+from sawside.wood.moisture import equilibrium, fahrenheit
+from sawside.wood.movement import within
+from sawside.wood.numbers import number_text, percent_text
+
+
+def compute(given, show):
+    """The moisture in percent of the dry weight, exact."""
+    degrees = given.temperature_f if given.scale == "air_f" else fahrenheit(given.temperature_c)
+    moisture = equilibrium(degrees, given.humidity)
+    means = (
+        "Within 6 to 14 %: movement is figured from the wood's coefficient."
+        if within(moisture)
+        else "Outside 6 to 14 %: movement is figured from the wood's whole shrinkage."
+    )
+    in_fahrenheit = f"{number_text(degrees, 1)} °F" if degrees >= 0 else f"{mixed_text(degrees)} °F"
+    return Reckoning(
+        answers={"moisture": percent_text(moisture), "means": means},
+        working=(
+            f"T = {in_fahrenheit}, h = {number_text(given.humidity / 100, 3)}",
+            "1800 ÷ W × (K·h ÷ (1 − K·h) + (K1·K·h + 2·K1·K2·K²·h²) ÷ (1 + K1·K·h + K1·K2·K²·h²)) "
+            f"= {number_text(moisture, 2)} %, with W, K, K1 and K2 from the temperature",
+        ),
+        cautions=(
+            "A thick board takes weeks to come to balance, and the air of a shop goes up and down: "
+            "a meter at the wood itself says more.",
+        ),
+    )
+
+
+RECKONER = Reckoner(
+    key="equilibrium_moisture",
+    title="Moisture from the air",
+    asks="What moisture will wood come to in this air?",
+    words=("moisture", "humidity", "equilibrium", "EMC", "temperature", "dry", "damp", "air"),
+    order=405,
+    fields=(
+        choice("scale", "Temperature in", {"air_f": "°F", "air_c": "°C"}),
+        *air_fields("scale"),
+    ),
+    answers=(
+        Answer("moisture", "Moisture", "text"),
+        Answer("means", "For reckoning with it", "text"),
+    ),
+    source=(
+        "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-282 (2021), equation 4-5; it "
+        "meets every cell of Table 4-2 (2010) within 0.07."
+    ),
+    compute=compute,
+    example={"scale": "air_f", "temperature_f": "68", "humidity": "45"},
+)

@@ -1,0 +1,123 @@
+"""Everything that is on file about one wood or panel, each value with where it was read."""
+
+from sawside.reckoners.declaration import Answer, Choice, Field, Reckoner, Reckoning
+from sawside.wood.materials import MATERIALS, PSI_IN, SHRINKAGE
+from sawside.wood.numbers import metric, number_text
+from sawside.wood.strength.sag_limits import usual_creep
+from sawside.wood.tables import cited
+
+_MISSING = "Not on file."
+_CAUTIONS = (
+    "These are means of small clear pieces, dry, in short tests. A board with knots or slanting "
+    "grain is weaker, and clear boards of one wood differ: by 22 % in stiffness and 16 % in "
+    "strength (coefficients of variation; Wood Handbook, Table 5-6, from memory).",
+)
+
+
+def compute(given, show):
+    """Stiffness, strength, movement, shrinkage and creep, each with its source."""
+    made = given.material
+    figures = [
+        (name, each)
+        for name, each in (("stiffness", made.stiffness), ("strength", made.strength))
+        if each is not None
+    ]
+    return Reckoning(
+        answers={
+            "stiffness": _psi(made.stiffness, show),
+            "strength": _psi(made.strength, show),
+            "movement": _movement(made.movement),
+            "shrinkage": _shrinkage(SHRINKAGE.get(made.key)),
+            "creep": _creep(made),
+        },
+        working=tuple(
+            f"MPa of {name}: {number_text(each.least)} psi ÷ {number_text(PSI_IN['MPa'], 3)} ≈ "
+            f"{number_text(each.least / PSI_IN['MPa'])}"
+            for name, each in figures
+        )
+        or ("Nothing is worked out here: the values stand as they are on file",),
+        cautions=_CAUTIONS,
+    )
+
+
+def _psi(figure, show):
+    if figure is None:
+        return _MISSING
+    ends = dict.fromkeys((figure.least, figure.most))
+    psi = " to ".join(number_text(each) for each in ends)
+    mega = " to ".join(number_text(each / PSI_IN["MPa"]) for each in ends)
+    told = f"{mega} MPa" if metric(show) else f"{psi} psi ({mega} MPa)"
+    return f"{told}. {_source(figure.cited)}"
+
+
+def _movement(moves):
+    if moves is None:
+        return _MISSING
+    flat, quarter = (number_text(each, 5) for each in (moves.tangential, moves.radial))
+    return (
+        f"Flat sawn {flat}, quarter sawn {quarter} of the width for each 1 % of moisture, from 6 "
+        f"to 14 %. {_source(moves.cited)}"
+    )
+
+
+def _shrinkage(row):
+    if row is None:
+        return _MISSING
+    parts = (
+        f"{name} {row[column]} %"
+        for name, column in (
+            ("across the rings", "radial"),
+            ("along the rings", "tangential"),
+            ("of the volume", "volumetric"),
+        )
+        if row[column]
+    )
+    return f"From green to oven dry: {', '.join(parts)}. {_source(cited(row))}"
+
+
+def _creep(made):
+    entry = usual_creep([made])
+    return f"{number_text(entry.number, 2)} times the sag at once. {_source(entry.cited)}"
+
+
+def _source(cited_as):
+    return f"{cited_as[0].upper()}{cited_as[1:]}."
+
+
+def _label(made):
+    known = [each.status for each in (made.stiffness, made.strength, made.movement) if each]
+    guessed = [status for status in known if "from memory" in status]
+    if not guessed:
+        return made.name
+    return f"{made.name} ({'some of it ' if len(guessed) < len(known) else ''}from memory)"
+
+
+_LISTED = sorted(MATERIALS.values(), key=lambda each: (each.kind != "panel", each.name.lower()))
+RECKONER = Reckoner(
+    key="materials_list",
+    title="Materials list",
+    asks="What is on file about a wood or panel, and where does it come from?",
+    words=(
+        "species", "wood", "panel", "plywood", "stiffness", "strength", "modulus", "shrinkage",
+        "data", "source", "table", "properties",
+    ),
+    order=410,
+    fields=(
+        Field(
+            "material", "material", "Material",
+            choices=tuple(Choice(each.key, _label(each)) for each in _LISTED),
+            choices_from="materials", default="maple_red",
+            help="Your own are added in Settings.",
+        ),
+    ),
+    answers=(
+        Answer("stiffness", "Stiffness (modulus of elasticity)", "text"),
+        Answer("strength", "Breaking strength in bending", "text"),
+        Answer("movement", "Movement across the grain", "text"),
+        Answer("shrinkage", "Shrinkage", "text"),
+        Answer("creep", "Sag after years", "text"),
+    ),
+    source="Each value names its own table, edition and page, and how it was read.",
+    compute=compute,
+    example={"material": "maple_red"},
+)  # fmt: skip

@@ -1,0 +1,135 @@
+"""How wide to cut a solid panel so that it has room in its groove or rabbet all year."""
+
+from fractions import Fraction
+
+from sawside.drawing.wood.moving_panel import panel_in_groove
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.real import sign
+from sawside.reckoners.declaration import (
+    Answer,
+    Fit,
+    Reckoner,
+    Reckoning,
+    clearance,
+    length,
+)
+from sawside.reckoners.wood.shared.moisture_fields import (
+    MOISTURE,
+    SOURCE,
+    WOOD,
+    board_of,
+    board_text,
+    cautions,
+    change_line,
+)
+
+_ENOUGH = Fraction(1, 8)
+_LOOSE = (
+    "At its driest less than 1/8″ of each edge is held (common practice, no source): make the "
+    "groove deeper."
+)
+_CENTERED = (
+    "Fix the panel in the middle only, with a pin or a dab of glue at top and bottom, so that both "
+    "edges share the movement. The frame's own small movement is not reckoned."
+)
+
+
+def compute(given, show):
+    """The width to cut in inches: rounded down, since what is rounded away is room."""
+    board = board_of(given)
+    room = given.opening + 2 * (given.groove - given.clearance)
+    if room <= given.opening:
+        raise Refusal(
+            "impossible",
+            "The clearance takes all of the groove.",
+            "Give a deeper groove or a smaller clearance.",
+            field="clearance",
+        )
+    grown = 1 + board.growth(Fraction(1))
+    width = show.rounded(room / grown, "go in")
+    cut = width.mark
+    held = (cut - board.shrinkage(cut) - given.opening) / 2
+    if sign(held) <= 0:
+        raise Refusal(
+            "impossible",
+            "At its driest the panel comes out of the groove.",
+            "Make the groove deeper, or the panel narrower by a middle stile.",
+            field="groove",
+        )
+    gap = (given.opening + 2 * given.groove - cut) / 2
+    kept = on_fine_marks(held, show, "be there")
+    texts = [fine_text(gap, show), fine_text(given.groove, show), show.brief(kept)]
+    notes = (_CENTERED, *((_LOOSE,) if held < _ENOUGH else ()))
+    return Reckoning(
+        answers={
+            "width": width,
+            "gap": on_fine_marks(gap, show),
+            "held": kept,
+            "growth": on_fine_marks(board.growth(cut), show),
+            "shrinkage": on_fine_marks(board.shrinkage(cut), show),
+            "wood": board_text(board),
+        },
+        working=(
+            *board.rates,
+            f"Room at its dampest: {show.number(given.opening)} + 2 × "
+            f"({show.number(given.groove)} − {show.number(given.clearance)}) = "
+            f"{show.number(room)}",
+            f"To cut: {show.number(room)} ÷ {show.pure(grown)}{show.equals(width)}",
+            change_line(show, board, cut, board.year.high, "To its dampest"),
+            change_line(show, board, cut, board.year.low, "To its driest"),
+        ),
+        drawing=panel_in_groove(gap, given.groove, held, texts),
+        cautions=(*notes, *cautions(board)),
+    )
+
+
+def _room(given):
+    """(field, room at both edges at the dampest, as much as it is of the panel cut today)."""
+    grown = 1 + board_of(given).growth(Fraction(1))
+    return "clearance", 2 * given.clearance / grown
+
+
+RECKONER = Reckoner(
+    key="panel_in_its_groove",
+    title="Panel in its groove",
+    asks="How wide is a solid panel to be cut so that it can move in its frame?",
+    words=("panel", "groove", "rabbet", "frame", "door", "float", "gap", "swell", "shrink", "room"),
+    order=401,
+    fields=(
+        length(
+            "opening",
+            "Between the stiles",
+            help="Across the panel's grain, from edge to edge of the frame.",
+            least="1/2 in",
+        ),
+        length("groove", "Depth of the groove or rabbet", least="1/16 in", most="4 in"),
+        clearance(
+            "clearance",
+            "Still free at its dampest",
+            "clearance_in_groove",
+            help="At each edge, so that it never pushes.",
+            most="1 in",
+        ),
+        *WOOD,
+        *MOISTURE,
+    ),
+    answers=(
+        Answer("width", "Cut the panel", must="go in"),
+        Answer("gap", "Gap at each edge now", must="agree"),
+        Answer("held", "Held at each edge when driest", must="be there"),
+        Answer("growth", "It grows", must="agree"),
+        Answer("shrinkage", "It shrinks", must="agree"),
+        Answer("wood", "The wood and its moisture", "text"),
+    ),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "opening": "12 1/2",
+        "groove": "7/16",
+        "species": "maple_red",
+        "now": "8",
+        "year": "most",
+    },
+    fits=(Fit("width", _room, "less"),),
+)

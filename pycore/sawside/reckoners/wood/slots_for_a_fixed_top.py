@@ -1,0 +1,95 @@
+"""How long the slots are for the screws that hold a solid top to its base."""
+
+from sawside.drawing.wood.slot import slot
+from sawside.errors import Refusal
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, lengths
+from sawside.reckoners.wood.shared.moisture_fields import (
+    MOISTURE,
+    SOURCE,
+    WOOD,
+    board_of,
+    board_text,
+    cautions,
+)
+from sawside.reckoners.wood.shared.slot_fields import (
+    screw_lines,
+    slot_answers,
+    slot_of_screw,
+    slot_texts,
+    slots_told,
+)
+
+_FIXED = {"middle": "Along its middle", "front": "At its front edge", "back": "At its back edge"}
+_SNUG = (
+    "Fix the top with plain holes on one line only, the others in slots across its grain, with a "
+    "washer, not too tight to slide. The slots are in the cleat or apron, which stays: the screws "
+    "bite in the top and move with it (common practice, no source)."
+)
+_MOVES = (
+    "From its place now the screw moves in by {} and out by {}; the fixed line lies at the left."
+)
+
+
+def compute(given, show):
+    """For each screw the length of its slot and how far it moves each way, inches."""
+    board = board_of(given)
+    line = {"middle": given.width / 2, "front": 0, "back": given.width}[given.fixed]
+    for row, place in enumerate(given.screws):
+        if place > given.width:
+            raise Refusal(
+                "impossible",
+                f"Screw {row + 1}: {show.text(place)} from the front edge is beyond the top, which "
+                f"is {show.text(given.width)} wide.",
+                "Give a place on the top.",
+                field="screws",
+                row=row,
+            )
+    distances = [abs(place - line) for place in given.screws]
+    slots = [slot_of_screw(board, distance, given.shank) for distance in distances]
+    longest = max(slots, key=lambda each: each.length - given.shank)
+    told = slot_texts(longest, show)
+    return Reckoning(
+        answers=slot_answers(slots, show) | {"wood": board_text(board)},
+        working=(*board.rates, *screw_lines(slots, distances, board, show)),
+        drawing=slot(longest, "The longest slot", told, _MOVES),
+        cautions=(_SNUG, *cautions(board)),
+    )
+
+
+RECKONER = Reckoner(
+    key="slots_for_a_fixed_top",
+    title="Slots for a top",
+    asks="How long are the slots for the screws that hold a solid top?",
+    words=("slot", "top", "tabletop", "screw", "button", "clip", "fasten", "movement", "elongated"),
+    order=402,
+    fields=(
+        length("width", "Width of the top", help="Across its grain.", least="1 in"),
+        choice("fixed", "It is fixed", _FIXED),
+        lengths(
+            "screws",
+            "Screws from the front edge",
+            help="Measured across the grain.",
+            row_label="Screw",
+            most_rows=8,
+        ),
+        length(
+            "shank", "Screw's shank", default='3/16"', metric="5 mm", least="1/32 in", most="1 in"
+        ),
+        *WOOD,
+        *MOISTURE,
+    ),
+    answers=(
+        *slots_told("It moves out from where it is now", "It moves in from where it is now"),
+        Answer("wood", "The wood and its moisture", "text"),
+    ),
+    source=SOURCE,
+    compute=compute,
+    example={
+        "width": "14 1/2",
+        "fixed": "front",
+        "screws": ['1 1/2"', '7 1/4"', '13"'],
+        "species": "cherry_black",
+        "now": "7",
+        "year": "most",
+    },
+)

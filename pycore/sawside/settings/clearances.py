@@ -1,0 +1,54 @@
+"""The room that is left free in a fit, as a shop usually leaves it; each is a setting.
+
+A row here is a setting of the project, drawn and read with the others; a question takes it where
+its field names the key (`clearance` in `reckoners.declaration`). The defaults are common practice,
+no source. The limits are close enough to refuse most inches that were meant as millimeters.
+"""
+
+from sawside.settings.set_length import SetLength
+
+CLEARANCES = {
+    each.key: each
+    for each in (
+        SetLength(
+            "clearance_in_dado",
+            "Shelf end in its dado",
+            "At each end, for glue.",
+            "1/32",
+            "0 in",
+            "1/4 in",
+        ),
+        SetLength(
+            "clearance_on_pins",
+            "Shelf on pins",
+            "At each end, so that it can be tilted out.",
+            "1/16",
+            "0 in",
+            "1/2 in",
+        ),
+        SetLength(
+            "clearance_in_groove",
+            "Panel in its groove",
+            "Still free at each edge when the panel is at its dampest.",
+            "1/32",
+            "0 in",
+            "1/2 in",
+        ),
+        SetLength(
+            "clearance_in_frame",
+            "Thing in its frame",
+            "At each side of a mirror, panel or picture in its rabbet.",
+            "1/16",
+            "0 in",
+            "3/4 in",
+        ),
+        SetLength(
+            "clearance_above",
+            "Above things on a shelf",
+            "From the tallest thing to the shelf above it.",
+            "1/2",
+            "0 in",
+            "12 in",
+        ),
+    )
+}

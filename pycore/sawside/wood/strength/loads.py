@@ -1,0 +1,50 @@
+"""What stands on shelves, by the foot or by the square foot, and pounds in other units."""
+
+from fractions import Fraction
+
+from sawside.lengths.units import INCHES_PER
+from sawside.wood.numbers import metric, number_text, small_text
+from sawside.wood.strength.shelf import Load
+from sawside.wood.tables import entries
+
+KILOGRAMS_PER_POUND = Fraction("0.45359237")
+_FOOT = INCHES_PER["ft"]
+CUBIC_INCHES_PER_CUBIC_FOOT = _FOOT**3
+_PER = {
+    "lb": ("whole", Fraction(1)),
+    "kg": ("whole", 1 / KILOGRAMS_PER_POUND),
+    "lb/ft": ("length", 1 / _FOOT),
+    "kg/m": ("length", 1 / KILOGRAMS_PER_POUND / INCHES_PER["m"]),
+    "lb/ft²": ("area", 1 / _FOOT**2),
+}
+"""What a unit is a load for each of, and pounds for each inch or square inch in one of it."""
+
+LOADS = entries("shelf_loads.csv", "amount")
+"""Published and usual loads by their key, each with its source."""
+
+
+def load_of(amount, unit):
+    """A load given in lb, kg, lb/ft, kg/m or lb/ft²; exact pounds."""
+    per, pounds = _PER[unit]
+    return Load(per, amount * pounds)
+
+
+def weight_text(pounds, show):
+    """A weight in both systems, "108.9 lb (49.4 kg)"; in kilograms where lengths are metric."""
+    kilograms = f"{number_text(pounds * KILOGRAMS_PER_POUND, 1)} kg"
+    return kilograms if metric(show) else f"{number_text(pounds, 1)} lb ({kilograms})"
+
+
+def load_text(pounds_per_inch, show):
+    """A load along a shelf likewise: "36.3 lb/ft (54 kg/m)"."""
+    by_meter = f"{number_text(pounds_per_inch / _PER['kg/m'][1], 1)} kg/m"
+    by_foot = number_text(pounds_per_inch / _PER["lb/ft"][1], 1)
+    return by_meter if metric(show) else f"{by_foot} lb/ft ({by_meter})"
+
+
+def density_text(pounds, show):
+    """A weight for each cubic foot as one for each cubic meter in millimeters: "545 kg/m³"."""
+    if not metric(show):
+        return f"{number_text(pounds, 1)} lb for each cubic foot"
+    meter = (INCHES_PER["m"] / _FOOT) ** 3
+    return f"{small_text(pounds * KILOGRAMS_PER_POUND * meter, 7)} kg/m³"

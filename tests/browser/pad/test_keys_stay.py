@@ -1,0 +1,69 @@
+"""Whatever is said, the keys stay under the thumb, and the entry with its number stays whole."""
+
+from tests.browser.hand import tap_keys
+from tests.browser.project.in_project import keep_reading
+from tests.browser.project.test_project_never_lost import FULL
+
+PLACES = """
+() => {
+  const box = (each) => {
+    const { top, bottom } = document.querySelector(each).getBoundingClientRect();
+    return [top, bottom];
+  };
+  const keys = [...document.querySelectorAll(".key")].map((each) => {
+    const { left, top } = each.getBoundingClientRect();
+    return [each.textContent, left, top];
+  });
+  const [top] = box("#place");
+  const [bottom] = box(".pad-foot");
+  const whole = ["#pad-input", ".pad-card > .primary", ".pad-answer .fraction", "#pad-trouble"];
+  const cut = (each) => box(each)[0] < top - 1 || box(each)[1] > bottom + 1;
+  const isThere = (each) => document.querySelector(each)?.offsetParent;
+  return { keys, cut: whole.filter(isThere).filter(cut) };
+}
+"""
+
+
+def key(page, name):
+    """Tap one key by its name."""
+    page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
+
+
+def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server):
+    context = phone(service_workers="block")
+    context.add_init_script(FULL)
+    page = context.pages[0]
+    page.goto(server.address)
+    keep_reading(page, "Alcove width", "37 9/16")
+    tap_keys(page, "12")
+    key(page, "Enter")
+    page.locator(".tally-line").wait_for()
+    page.get_by_role("button", name="Close the message").tap()
+    before = page.evaluate(PLACES)
+
+    def stays():
+        now = page.evaluate(PLACES)
+        assert now["keys"] == before["keys"]
+        assert now["cut"] == []
+
+    stays()
+    key(page, "again, repeat the last step")
+    page.locator("#notices").get_by_text("has no step to repeat").wait_for()
+    stays()
+    # Beside the message of the last act, what the app has to tell of its own accord.
+    page.evaluate("window.full = true")
+    tap_keys(page, "31 5")
+    page.locator("#notices").get_by_text("no more room for Sawside").wait_for()
+    stays()
+    page.locator("#pad-trouble strong").wait_for()
+    stays()
+    page.get_by_role("textbox", name="Length or sum").fill("31 5/8")
+    page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
+    page.locator("#pad-trouble").wait_for(state="hidden")
+    stays()
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_text("Line 1").tap()
+    page.get_by_role("button", name="Correct").tap()
+    page.get_by_text("Correcting line 1").wait_for()
+    page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
+    stays()

@@ -1,0 +1,98 @@
+"""The project on paper: a shop sheet and labels, black on white whatever the screen looks like."""
+
+import json
+
+import pytest
+
+from tests.browser.hand import keep_as, open_place
+from tests.browser.print.on_paper import pages, texts
+from tests.browser.test_accessible import axe, fill_project
+
+
+def keep_frame(page, server):
+    """A second line, which makes two parts of two pieces each."""
+    page.goto(f"{server.address}#work-out/frame_around")
+    page.get_by_role("button", name="Show the example").tap()
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Door frame")
+
+
+def choose_paper(page, paper):
+    page.get_by_role("group", name="Paper").get_by_text(paper, exact=True).tap()
+
+
+# Backed up in the very moment in which leaving the labels begins to keep what was typed there.
+BACK_UP_AT_ONCE = """
+const tap = () => document.querySelector("#place .primary").click();
+addEventListener("hashchange", tap, { once: true });
+location.hash = "backup";
+"""
+
+
+def check_paper(page, size):
+    """Every page has the size, little more ink than text takes, and no dark ground."""
+    for width, height, ink in pages(page):
+        assert (width, height) == pytest.approx(size, abs=0.2)
+        assert ink.mean() < 0.08
+        assert ink[:100].max() == 0
+        assert ink.max() > 0.95
+
+
+def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, server):
+    page = phone(dark=True).pages[0]
+    fill_project(page, server)
+    keep_frame(page, server)
+    open_place(page, "Project")
+    page.get_by_text("Print, rename, other projects").tap()
+    page.get_by_role("button", name="Shop sheet").tap()
+    choose_paper(page, "A4")
+    assert axe(page)["wrong"] == []
+
+    page.emulate_media(media="print")
+    assert not page.get_by_role("navigation", name="Places").is_visible()
+    assert not page.get_by_role("button", name="Print", exact=True).is_visible()
+    page.emulate_media(media="null")
+    check_paper(page, (210, 297))
+    text = " ".join(texts(page))
+    for told in ("Cuts by stop", "Top rail", "36 1/8″", "Door frame: Left and right",
+                 "Alcove width", "33 7/8″", "1 / "):  # fmt: skip
+        assert told in text
+    for unprinted in ("At the saw", "Settings", "Undo"):
+        assert unprinted not in text
+    assert page.get_by_role("img", name="0 of 2 cut").count() == 2
+
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="Cut one").tap()
+    page.locator(".piece-done", has_text="All cut").wait_for()
+    page.goto(f"{server.address}#shop-sheet")
+    page.get_by_role("img", name="1 of 1 cut").wait_for()
+
+    page.goto(f"{server.address}#labels")
+    choose_paper(page, "Letter")
+    page.get_by_text("5 labels").wait_for()
+    assert axe(page)["wrong"] == []
+    page.get_by_role("textbox", name="Stickers down").fill("2")
+    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+    page.get_by_role("textbox", name="First free sticker").fill("4")
+    page.locator("ol.on-letter li").nth(1).wait_for()
+    check_paper(page, (215.9, 279.4))
+    first, second = texts(page)
+    assert "Top rail 36 1/8″" in first
+    assert "1 of 2, My project" in first
+    assert "Door frame" in second
+    page.get_by_role("textbox", name="Stickers down").fill("29")
+    page.get_by_text("29 stickers down come out").wait_for()
+    assert page.get_by_role("button", name="Print", exact=True).is_disabled()
+
+    page.reload()
+    page.get_by_text("29 stickers down come out").wait_for()
+
+    with page.expect_download() as waiting:
+        page.evaluate(BACK_UP_AT_ONCE)
+    grid = json.loads(waiting.value.path().read_text(encoding="utf-8"))["document"]["labels"]
+    assert (grid["unit"], grid["values"]["rows"], grid["values"]["first"]) == ("in", "29", "4")
+    open_place(page, "Project")
+    page.get_by_text("What was done", exact=True).tap()
+    page.get_by_text("Changed the labels.").first.wait_for()
+    page.goto(f"{server.address}#labels")
+    page.get_by_text("29 stickers down come out").wait_for()

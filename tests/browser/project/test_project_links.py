@@ -1,0 +1,343 @@
+"""Readings drive lines: taken from the project, corrected, followed, refused when they go round.
+
+The lengths are worked by hand from the rule that at a 45 a piece grows by the stock's width per
+mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/16.
+"""
+
+from tests.browser.hand import choose, keep_as, open_place, tap_keys
+from tests.browser.project.in_project import (
+    accept,
+    correct,
+    drafts,
+    fill_linked_rail,
+    keep_reading,
+    open_entry,
+    picture,
+    take,
+)
+from tests.browser.start.start_support import eventually
+from tests.browser.test_accessible import axe
+
+
+def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    assert page.get_by_label("Measured length", exact=True).input_value() == "[Alcove width] − 1/4"
+    page.get_by_text("Alcove width is 37 9/16″").wait_for()
+    page.locator("output[name=result]").get_by_text("forty-one and thirteen sixteenths").wait_for()
+    keep_as(page, "Top rail")
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_text("All pieces cut").wait_for()
+
+    open_place(page, "Project")
+    page.get_by_role("button", name="Add a reading").tap()
+    page.get_by_label("The tape says").tap()
+    take(page, "Alcove width")
+    tap_keys(page, "+1/4")
+    page.get_by_text("Alcove width is 37 9/16″").wait_for()
+    page.locator("#sheet").get_by_role("button", name="Keep").tap()
+    page.get_by_role("textbox", name="Name").fill("Door")
+    page.get_by_role("dialog").get_by_role("button", name="Keep").tap()
+    door = page.get_by_role("listitem").filter(has_text="Door")
+    door.get_by_text("thirty-seven and thirteen sixteenths inches").wait_for()
+
+    correct(page, "Alcove width", "37 7/16")
+    review = page.get_by_role("dialog", name="What this changes")
+    review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
+    assert axe(page)["wrong"] == []
+    number = review.get_by_role("listitem").filter(has_text="Long side")
+    assert "forty-one and thirteen sixteenths inches" in number.text_content()
+    assert "forty-one and eleven sixteenths inches" in number.text_content()
+    assert "−1/8″" in number.text_content()
+    review.get_by_role("button", name="Take it back").tap()
+    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    review.get_by_role("button", name="Accept").tap()
+    rail = page.get_by_role("listitem").filter(has_text="Top rail")
+    rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+    door.get_by_text("thirty-seven and eleven sixteenths inches").wait_for()
+
+    correct(page, "Alcove width", "37 11/16")
+    review.get_by_text("Top rail: 1 piece too short by 1/8″.").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail.get_by_text("forty-one and fifteen sixteenths inches").wait_for()
+
+    page.reload()
+    for words in ("eleven sixteenths", "thirteen sixteenths"):
+        page.locator("#place").get_by_role("button", name="Undo").tap()
+        review.get_by_role("button", name="Accept").tap()
+        rail.get_by_text(f"forty-one and {words} inches").wait_for()
+    page.locator("#place").get_by_role("button", name="Redo").tap()
+    review.get_by_role("button", name="Leave it").tap()
+    page.locator("#place").get_by_role("button", name="Redo").tap()
+    review.get_by_text("Done again: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
+    open_place(page, "At the saw")
+    page.locator(".piece-wrong", has_text="can be cut down by 1/8″").wait_for()
+    assert page.locator(".piece-done").count() == 0
+
+
+def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_follow(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    for key in ("more signs", "a number from the project"):
+        page.get_by_role("group", name="Keypad").get_by_role("button", name=key).tap()
+    page.get_by_role("dialog").get_by_role("button", name="Alcove width").tap()
+    tap_keys(page, "−1/4")
+    assert page.get_by_role("textbox", name="Length or sum").input_value() == "[Alcove width] − 1/4"
+    page.locator("output[name=pad-answer]").get_by_text("thirty-seven and five").wait_for()
+    keep_as(page, "Shelf")
+    page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    correct(page, "Alcove width", "37 7/16")
+    accept(page)
+    shelf = page.get_by_role("listitem").filter(has_text="Shelf")
+    shelf.get_by_text("thirty-seven and three sixteenths inches").wait_for()
+    open_place(page, "Pad")
+    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("listitem").get_by_text("thirty-seven and three sixteenths inches").wait_for()
+
+
+def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_changed(page):
+    keep_reading(page, "A", "10")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    page.get_by_role("textbox", name="Length or sum").fill("[A] + 1")
+    page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    open_entry(page, "A", "Rename")
+    page.get_by_role("textbox", name="Name").fill("Width")
+    page.get_by_role("dialog").get_by_role("button", name="Rename").tap()
+    page.get_by_role("listitem").filter(has_text="Width").wait_for()
+
+    def line(says):
+        open_place(page, "Pad")
+        page.get_by_role("link", name="Tally, 1 line").tap()
+        page.get_by_role("listitem").get_by_text(says).wait_for()
+
+    line("[Width] + 1")
+    line("eleven inches")
+    page.evaluate("location.hash = 'projects'")
+    page.get_by_role("button", name="New project").tap()
+    page.get_by_role("textbox", name="Name").fill("Bench")
+    page.get_by_role("dialog").get_by_role("button", name="Begin").tap()
+    page.get_by_text("Nothing kept yet").wait_for()
+    open_place(page, "Pad")
+    page.locator("output[name=pad-answer]").get_by_text("Type a length or a sum").wait_for()
+    keep_reading(page, "Width", "50")
+    line("This line uses a name of My project, which is not open.")
+    assert page.get_by_text("fifty-one").count() == 0
+    page.reload()
+    line("This line uses a name of My project, which is not open.")
+    page.evaluate("location.hash = 'projects'")
+    page.get_by_role("button", name="My project", exact=True).tap()
+    page.locator("#project-name", has_text="My project").wait_for()
+    line("eleven inches")
+
+
+def pad_key(page, name):
+    """Tap a key of the pad by its name."""
+    page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
+
+
+def pick_on_the_pad(page, name):
+    """Take a number from the project into the pad."""
+    pad_key(page, "more signs")
+    pad_key(page, "a number from the project")
+    page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
+
+
+def open_tally(page, lines):
+    """All lines of the pad."""
+    open_place(page, "Pad")
+    page.get_by_role("link", name=f"Tally, {lines}").tap()
+
+
+def test_a_chain_of_the_pad_is_kept_whole_follows_a_correction_and_is_listed_with_it(page):
+    """31 7/8 − 3 × 1/8 = 31 1/2, and half of it 15 3/4; an inch more makes 32 1/2 and 16 1/4."""
+    keep_reading(page, "Rail", "31 7/8")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    pick_on_the_pad(page, "Rail")
+    tap_keys(page, "−3×1/8")
+    pad_key(page, "Enter")
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    pad_key(page, "more signs")
+    pad_key(page, "half")
+    page.locator("output[name=pad-answer]").get_by_text("fifteen and three quarters").wait_for()
+    keep_as(page, "Half rail")
+    open_tally(page, "2 lines")
+    page.get_by_text("Line 1", exact=True).tap()
+    keep_as(page, "Whole rail")
+
+    open_place(page, "Project")
+    entry = page.get_by_role("listitem").filter
+    entry(has_text="Half rail").get_by_text("Sum: ([Rail] − 3 × 1/8″) ÷ 2").wait_for()
+    correct(page, "Rail", "32 7/8")
+    review = page.get_by_role("dialog", name="What this changes")
+    for name, words in (("Half rail", "sixteen and one quarter"), ("Whole rail", "thirty-two and")):
+        review.get_by_role("listitem").filter(has_text=name).get_by_text(words).wait_for()
+    accept(page)
+    entry(has_text="Half rail").get_by_text("sixteen and one quarter inches").wait_for()
+    entry(has_text="Whole rail").get_by_text("thirty-two and one half inches").wait_for()
+
+
+def test_no_line_comes_to_another_number_by_a_name_given_in_the_tally_or_in_the_project(page):
+    keep_reading(page, "Side", "3/4")
+    page.get_by_role("button", name="Clear", exact=True).tap()
+    tap_keys(page, "12")
+    pad_key(page, "Enter")
+    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    pick_on_the_pad(page, "Side")
+    tap_keys(page, "+1")
+    pad_key(page, "Enter")
+    open_tally(page, "2 lines")
+    page.get_by_text("Line 1", exact=True).tap()
+    page.get_by_role("button", name="Name", exact=True).first.tap()
+    dialog = page.get_by_role("dialog")
+    dialog.get_by_role("textbox", name="Name").fill("side")
+    dialog.get_by_role("button", name="Name", exact=True).tap()
+    dialog.get_by_text("Line 2 uses “side” from My project. Choose another name.").wait_for()
+    dialog.get_by_role("textbox", name="Name").fill("Shelf")
+    dialog.get_by_role("button", name="Name", exact=True).tap()
+    page.get_by_text("Shelf", exact=True).wait_for()
+
+    open_entry(page, "Side", "Rename")
+    page.get_by_role("textbox", name="Name").fill("Shelf")
+    page.get_by_role("dialog").get_by_role("button", name="Rename").tap()
+    page.get_by_role("listitem").filter(has_text="Shelf").wait_for()
+    open_tally(page, "2 lines")
+    line = page.get_by_role("listitem").filter(has_text="[Side] + 1")
+    line.get_by_text("one and three quarters inches").wait_for()
+
+    open_place(page, "Pad")
+    pick_on_the_pad(page, "Shelf")
+    page.get_by_text("Line 1 of the tally is called Shelf too").wait_for()
+    field = page.get_by_role("textbox", name="Length or sum")
+    assert field.input_value() == ""
+    field.fill("2 × shelf")
+    page.get_by_text("“shelf” means the line of the tally here, not the one in My proj").wait_for()
+    page.locator("output[name=pad-answer]").get_by_text("twenty-four inches").wait_for()
+
+
+def test_a_correction_tells_what_its_tape_will_have_kept(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("link", name="Settings").tap()
+    tape = page.get_by_role("group", name="Tape 1", exact=True)
+    for label, text in (
+        ("Name", "Old tape"),
+        ("Reference block", "4"),
+        ("Tape reads on the block", "4 1/4"),
+    ):
+        tape.get_by_label(label, exact=True).fill(text)
+    page.get_by_role("button", name="Done").tap()
+    eventually(lambda: not drafts(page))
+    open_entry(page, "Alcove width", "Correct")
+    choose(page, "Tape", "Old tape")
+    page.get_by_text("Reads 37 9/16″ by Old tape, corrected for the tape 37 5/16″.").wait_for()
+    page.get_by_label("The tape says").fill("31")
+    page.get_by_text("Reads 31″ by Old tape, corrected for the tape 30 3/4″.").wait_for()
+    answer = page.locator("output.result")
+    answer.get_by_text("thirty and three quarters inches").wait_for()
+    answer.get_by_role("button", name="Save the correction").tap()
+    reading = page.get_by_role("listitem").filter(has_text="Alcove width")
+    reading.get_by_text("thirty and three quarters inches").wait_for()
+
+
+def test_a_reading_becomes_a_piece_that_follows_it_and_a_piece_begun_stays_as_typed(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert page.get_by_label("Length", exact=True).input_value() == "[Alcove width]"
+    page.locator("output[name=result]").get_by_text("thirty-seven and nine").wait_for()
+    page.get_by_label("Length", exact=True).fill("30")
+    page.get_by_role("button", name="Done").tap()
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    page.get_by_text("A piece is begun already: its length stays as it was typed.").wait_for()
+    assert page.get_by_label("Length", exact=True).input_value() == "30"
+
+
+def test_who_walks_to_the_saw_while_a_correction_is_being_kept_stays_there(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    correct(page, "Alcove width", "37 7/16")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").wait_for()
+    page.evaluate("""() => {
+        document.querySelector("dialog .primary").click();
+        location.hash = "saw";
+    }""")
+    page.get_by_text("Corrected Alcove width").wait_for()
+    page.get_by_role("heading", name="Top rail").wait_for()
+    page.get_by_text("Stop at 41 11/16″: 1 cut", exact=True).wait_for()
+    assert page.evaluate("location.hash") == "#saw"
+
+
+def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_one_is_said(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    keep_as(page, "Top rail")
+    open_entry(page, "Alcove width", "Correct")
+    page.get_by_label("The tape says").tap()
+    take(page, "Top rail")
+    field = page.locator(".field", has=page.get_by_label("The tape says"))
+    field.get_by_text("Alcove width → Top rail → Alcove width goes round in a circle").wait_for()
+    assert page.get_by_label("The tape says").input_value() == "[Top rail]"
+    page.get_by_role("button", name="Done").tap()
+
+    open_entry(page, "Alcove width", "Delete")
+    review = page.get_by_role("dialog", name="What this changes")
+    review.get_by_text("There is no Alcove width in this project").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail = page.get_by_role("listitem").filter(has_text="Top rail")
+    rail.get_by_text("There is no Alcove width in this project").wait_for()
+    rail.get_by_text("[Alcove width] − 1/4, 2 1/4").wait_for()
+    page.locator("#place").get_by_role("button", name="Undo").tap()
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
+    rail.get_by_text("forty-one and thirteen sixteenths inches").wait_for()
+
+
+def test_a_reading_holds_where_how_finely_and_a_photo_made_small(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_entry(page, "Alcove width", "Correct")
+    page.get_by_label("Where", exact=True).fill("at the floor")
+    choose(page, "The tape read", "Light")
+    photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(2400, 1200)}
+    page.get_by_label("Photo", exact=True).set_input_files(photo)
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+    size = page.locator("img.photo").evaluate("(each) => [each.naturalWidth, each.naturalHeight]")
+    assert size == [1024, 512]
+
+    page.reload()
+    page.get_by_role("img", name="Where Alcove width was measured").wait_for()
+    assert page.get_by_label("Where", exact=True).input_value() == "at the floor"
+    assert page.get_by_role("group", name="The tape read").get_by_label("Light").is_checked()
+    page.get_by_text("Measured 20").wait_for()
+    refused = {"name": "alcove.png", "mimeType": "image/png", "buffer": b"no picture"}
+    page.get_by_label("Another photo").set_input_files(refused)
+    page.get_by_text("no picture that the browser can read").wait_for()
+    page.get_by_role("button", name="Take the photo out").tap()
+    page.locator("img.photo").wait_for(state="detached")
+
+
+def test_a_piece_is_begun_for_each_entry_by_itself_and_is_done_with_once_kept(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    keep_reading(page, "Alcove height", "80 1/4")
+    length = page.get_by_label("Length", exact=True)
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert length.input_value() == "[Alcove width]"
+    open_entry(page, "Alcove height", "Cut a piece of it")
+    assert length.input_value() == "[Alcove height]"
+    page.get_by_label("How many", exact=True).fill("2")
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Side")
+    page.reload()
+    open_entry(page, "Alcove width", "Cut a piece of it")
+    assert length.input_value() == "[Alcove width]"
+    page.get_by_role("link", name="Project", exact=True).first.tap()
+    open_entry(page, "Alcove height", "Cut a piece of it")
+    assert page.get_by_label("How many", exact=True).input_value() != "2"
+    # What is typed under the same question by itself is another matter.
+    page.evaluate("location.hash = 'work-out/piece_by_hand'")
+    page.get_by_role("link", name="All questions").wait_for()
+    assert length.input_value() == ""

@@ -1,0 +1,68 @@
+"""How sure a number is, on a phone: another number, a rule for tapes, a fit, what a person says."""
+
+from tests.browser.hand import choose, keep_as, open_question, tap_keys, type_into
+from tests.browser.project.in_project import keep_reading, open_entry, take
+
+
+def take_into(page, label, then=""):
+    """Take the only reading of the project into a field, and go on typing."""
+    page.get_by_label(label, exact=True).tap()
+    take(page, "Alcove width")
+    tap_keys(page, then)
+    page.get_by_role("button", name="Done").tap()
+
+
+def say_off(page, by):
+    """Say what the reading may be off by, where it is corrected."""
+    type_into(page, "May be off by", by)
+    page.get_by_role("button", name="Done").tap()
+    page.get_by_text("Described Alcove width.").first.wait_for()
+
+
+def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, server):
+    page = phone().pages[0]
+    page.goto(server.address)
+    keep_reading(page, "Alcove width", "37 9/16")
+    open_question(page, "shelf pins", "Shelf length")
+    take_into(page, "Width of the case", "−30")
+    choose(page, "The width is", "Inside, between the sides")
+    choose(page, "The shelf is", "Loose, on pins or cleats")
+    keep_as(page, "Shelf")
+    open_entry(page, "Shelf", "Open")
+    page.get_by_role("button", name="How sure").tap()
+    page.get_by_role("heading", name="How sure: Shelf").wait_for()
+    page.get_by_text("7 7/16″, likely within 1/32″, at worst within 1/32″.").wait_for()
+    page.get_by_text("the clearance of 1/8″ in all covers it.").wait_for()
+
+    choose(page, "Which number", "Inside width")
+    page.get_by_text("7 9/16″, likely within 1/32″, at worst within 1/32″.").wait_for()
+    choose(page, "Tapes not measured", "NIST Handbook 44")
+    page.get_by_text("7 9/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
+    page.get_by_text("Alcove width: 37 9/16, ± 1/16″").wait_for()
+    assert page.get_by_role("radio", name="Inside width", exact=True).is_checked()
+    page.reload()
+    page.get_by_text("7 9/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
+    assert page.get_by_role("radio", name="NIST Handbook 44").is_checked()
+
+    page.get_by_role("button", name="Measure Alcove width again").tap()
+    say_off(page, "1/4")
+    open_entry(page, "Shelf", "How sure")
+    page.get_by_text("7 7/16″, likely within 1/4″, at worst within 1/4″.").wait_for()
+    page.get_by_text("the clearance of 1/8″ in all does not cover it.").wait_for()
+
+    page.get_by_role("button", name="Measure Alcove width again").tap()
+    say_off(page, "8")
+    open_entry(page, "Shelf", "How sure")
+    page.get_by_text("With Alcove width 8″ less there is no answer").wait_for()
+    page.get_by_text("leaves no answer").wait_for()
+    choose(page, "Which number", "Shelf length less the inside width")
+    page.get_by_text("−1/8″, but it is at its limit.").wait_for()
+
+    open_question(page, "stick", "How many fit")
+    take_into(page, "Stick", "+10 7/16")
+    type_into(page, "Piece", "11 29/32")
+    page.get_by_role("button", name="Done").tap()
+    keep_as(page, "Slats")
+    open_entry(page, "Slats", "How sure")
+    page.get_by_text("4, at worst between 3 and 4.").wait_for()
+    page.get_by_text("At worst", exact=True).wait_for()

@@ -1,0 +1,93 @@
+"""A drawn stretch of tape holds the mark, and its words find it by counting."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from sawside.lengths.marks import GRIDS, to_mark
+from sawside.lengths.reading.reader import read
+from sawside.lengths.tape import stretch
+
+NUMBERS = ["zero", "one", "two", "three", "four", "five"]
+PARTS = {
+    "one-half": "1/2", "one-quarter": "1/4", "three-quarters": "3/4", "one-eighth": "1/8",
+    "three-eighths": "3/8", "five-eighths": "5/8", "seven-eighths": "7/8",
+} | {
+    f"{word}-sixteenth{'s' if number > 1 else ''}": f"{number}/16"
+    for number, word in [(1, "one"), (3, "three"), (5, "five"), (7, "seven"), (9, "nine"),
+                         (11, "eleven"), (13, "thirteen"), (15, "fifteen")]
+}  # fmt: skip
+DIVISIONS = {"halves": 2, "quarters": 4, "eighths": 8, "sixteenths": 16, "thirty-seconds": 32,
+             "sixty-fourths": 64}  # fmt: skip
+
+
+def found(words):
+    """The place that a helper finds who follows the words, counting on the tape."""
+    words = words.removeprefix("on ")
+    count = step = 0
+    if "small mark" in words:
+        number, rest = words.split(" small mark")
+        way, rest = (
+            (1, rest.split("past ", 1)[1])
+            if "past " in rest.split(" of ")[0]
+            else (-1, rest.split("short of ", 1)[1])
+        )
+        rest, division = rest.removesuffix(")").split(" (")
+        count, step = way * NUMBERS.index(number), Fraction(1, DIVISIONS[division])
+        words = rest
+    part, _, whole = words.replace(" past ", " after ").partition(" after ")
+    if part.startswith("the "):
+        return Fraction(PARTS[part.removeprefix("the ")]) + int(whole or 0) + count * step
+    return int(part) + count * step
+
+
+@given(
+    st.fractions(min_value=0, max_value=300, max_denominator=640),
+    st.sampled_from([grid for grid in GRIDS.values() if grid.division]),
+)
+def test_who_counts_as_the_words_say_finds_the_mark(length, grid):
+    rounded = to_mark(length, grid)
+    assert found(stretch(rounded)["words"]) == rounded.mark
+
+
+@given(
+    st.fractions(min_value=0, max_value=5000, max_denominator=1000),
+    st.sampled_from(list(GRIDS.values())),
+)
+def test_the_mark_and_the_true_place_lie_on_the_stretch(length, grid):
+    tape = stretch(to_mark(length, grid))
+    assert tape["from"] <= tape["at"] <= tape["to"]
+    assert tape["from"] - 1 <= tape["true_at"] <= tape["to"] + 1
+    assert tape["to"] - tape["from"] == (50 if tape["unit"] == "mm" else 2)
+    places = [tick["at"] for tick in tape["ticks"]]
+    assert places == sorted(places)
+    assert (places[0], places[-1]) == (tape["from"], tape["to"])
+
+
+@pytest.mark.parametrize(
+    ("text", "mark", "words"),
+    [
+        ("36 1/8", "1/16", "two small marks past 36 (sixteenths)"),
+        ("7 11/16", "1/32", "two small marks past the five-eighths after 7 (thirty-seconds)"),
+        ("36", "1/16", "on 36"),
+        ("36 3/4", "1/16", "on the three-quarters past 36"),
+        ("11/16", "1/16", "one small mark short of the three-quarters (sixteenths)"),
+        ("918 mm", "1 mm", "two small marks short of 920 (millimeters)"),
+        ("920 mm", "1 mm", "on 920"),
+        ("917.5 mm", "0.5 mm", "halfway between 917 and 918"),
+        ("36.13", ".01 in", "between 36 1/8 and 36 3/16"),
+    ],
+)
+def test_the_words_are_those_of_a_helper_with_a_tape(text, mark, words):
+    assert stretch(to_mark(read(text).value, GRIDS[mark]))["words"] == words
+
+
+def test_there_is_no_tape_below_zero():
+    assert stretch(to_mark(Fraction(-1), GRIDS["1/16"])) is None
+
+
+def test_whole_inches_are_numbered():
+    labels = [tick["label"] for tick in stretch(to_mark(Fraction(36), GRIDS["1/16"]))["ticks"]]
+    assert [label for label in labels if label] == ["35", "36", "37"]

@@ -1,0 +1,294 @@
+"""A merge adds what a backup has more, and no number changes without being told."""
+
+import random
+import re
+
+from hostile import backup_text
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from projects import acts, answered, ask, begun, change, changed, headlines, lasting, linked, view
+from tests.core.oracles.spreadsheet import NAMES, random_cell
+
+OLD = {"name": "Old", "distance": "8 ft", "distance_reads": "8 ft"}
+STRETCHED = OLD | {"distance_reads": "8 ft 1/4 in"}
+
+
+def merged(mine, theirs):
+    """The answer to a merge, which must succeed and be undone by one act."""
+    said = answered("merge", mine, text=backup_text(theirs))
+    if said["undo"] is not None:
+        undone = answered("change", said["document"], act=said["undo"])
+        assert lasting(undone["document"]) == lasting(mine)
+    return said
+
+
+def sums(*readings):
+    """A project of sums, each (name, text)."""
+    return acts(begun(), *(("keep_reading", {"name": n, "text": t}) for n, t in readings))
+
+
+def by_tape(tape, text="30", **set_to):
+    """A project with a reading by a tape of its settings."""
+    return acts(
+        begun(),
+        ("set", {"settings": set_to | {"tapes": [tape]}}),
+        ("keep_reading", {"name": "Width", "text": text, "tape": tape["name"]}),
+        ("keep_reading", {"name": "Half", "text": "[Width] / 2"}),
+    )
+
+
+def shelf(figure):
+    """A project with a board of an own material."""
+    material = {"name": "Plank", "tangential": figure, "radial": "0.001"}
+    return acts(
+        begun(),
+        ("set", {"settings": {"materials": [material]}}),
+        ("keep_line", {"name": "Top", "reckoner": "seasonal_movement",
+                       "values": {"width": "20", "species": "own: Plank", "now": "8",
+                                  "year": "most"}}),
+    )  # fmt: skip
+
+
+def test_what_uses_a_numbered_entry_is_added_with_it_so_that_its_number_stays():
+    mine = sums(("A", "10"), ("L", "[A] + 1"))
+    theirs = sums(("A", "12"), ("L", "[A] + 1"), ("M", "[L] + 1"), ("N", "7"))
+    said = merged(mine, theirs)
+    assert headlines(said["document"]) == {
+        "A": "10″", "L": "11″", "A 2": "12″", "L 2": "13″", "M": "14″", "N": "7″",
+    }  # fmt: skip
+    texts = {each["name"]: each["text"] for each in said["document"]["entries"]}
+    assert (texts["L 2"], texts["M"]) == ("[A 2] + 1", "[L 2] + 1")
+    assert said["said"] == "Added 4 of 4 entries of Record cabinet."
+
+
+def test_a_tape_that_is_missing_here_comes_with_its_readings():
+    said = merged(begun(), by_tape(STRETCHED))
+    assert headlines(said["document"]) == headlines(by_tape(STRETCHED))
+    assert said["document"]["settings"] == {"tapes": [STRETCHED]}
+
+
+def test_a_tape_that_differs_comes_under_a_numbered_name_and_its_readings_with_it():
+    said = merged(by_tape(OLD), by_tape(STRETCHED))
+    told = headlines(said["document"])
+    assert told["Width"] == "30″"
+    assert (told["Width 2"], told["Half 2"]) == tuple(headlines(by_tape(STRETCHED)).values())
+    assert told["Width 2"] != "30″"
+    assert [tape["name"] for tape in said["document"]["settings"]["tapes"]] == ["Old", "Old 2"]
+    assert [each.get("tape") for each in said["document"]["entries"]] == [
+        "Old", None, "Old 2", None,
+    ]  # fmt: skip
+
+
+def test_the_numbers_of_a_tape_mean_what_they_meant_in_the_other_unit():
+    tape = {"name": "Old", "block": "100", "block_reads": "99"}
+    theirs = by_tape(tape, "30 in", unit="mm")
+    here = merged(begun(), theirs)["document"]
+    exact = [each["headline"]["exact"] for each in view(here)["entries"]]
+    assert exact == [each["headline"]["exact"] for each in view(theirs)["entries"]]
+    assert merged(here, here | {"settings": theirs["settings"]})["undo"] is None
+
+
+def test_own_materials_come_as_tapes_do():
+    said = merged(begun(), shelf("0.003"))
+    assert headlines(said["document"]) == headlines(shelf("0.003"))
+    said = merged(shelf("0.003"), shelf("0.006"))
+    assert headlines(said["document"]) == {
+        "Top": headlines(shelf("0.003"))["Top"], "Top 2": headlines(shelf("0.006"))["Top"],
+    }  # fmt: skip
+    names = [each["name"] for each in said["document"]["settings"]["materials"]]
+    assert names == ["Plank", "Plank 2"]
+
+
+def test_more_tapes_than_a_project_holds_are_refused_with_what_to_do():
+    def many(first):
+        tapes = [OLD | {"name": f"T{number}"} for number in range(first, first + 8)]
+        return changed(begun(), "set", settings={"tapes": tapes})
+
+    error = ask("merge", many(0), text=backup_text(many(8)))["error"]
+    assert error["message"] == "Both projects together have more than 12 tapes."
+    assert error["field"] == "text"
+
+
+def sticks(kerf):
+    """A project whose line takes the kerf of its settings."""
+    return acts(
+        begun(),
+        ("set", {"settings": {"kerf": kerf}}),
+        ("keep_line", {"name": "Sticks", "reckoner": "how_many_fit",
+                       "values": {"stick": "42", "piece": "10"}}),
+        ("keep_reading", {"name": "Rest", "text": "[Sticks: Left over] × 2"}),
+    )  # fmt: skip
+
+
+def test_what_another_kerf_makes_otherwise_is_told_for_all_that_depends_on_it():
+    said = merged(begun(), sticks("1/4"))
+    assert said["said"] == (
+        "Added 2 of 2 entries of Record cabinet. By the settings of this project these are not as "
+        "in the backup: Sticks: Left over 1″ → 1 1/2″, Rest 2″ → 3″."
+    )
+
+
+def test_what_the_settings_here_change_is_told_with_before_and_after():
+    mine = changed(begun(), "set", settings={"mark": "1/2"})
+    theirs = sums(("Width", "30 1/4 + 1/10"), ("Depth", "12"))
+    said = merged(mine, theirs)
+    assert said["said"] == (
+        "Added 2 of 2 entries of Record cabinet. By the settings of this project these are not as "
+        "in the backup: Width 30 3/8″ → 30 1/2″."
+    )
+    assert "before" in said["rule"]
+
+
+def test_good_pieces_that_come_with_a_backup_ask_for_nothing():
+    theirs = acts(linked(), ("cut", {"id": "3", "part": "piece", "by": 1}))
+    said = merged(changed(linked(), "correct", id="1", text="37"), theirs)
+    assert [each["cut"] for each in said["document"]["entries"] if "cut" in each]
+    assert (said["follows"], said["judged"]) == ([], [])
+
+
+def test_what_waited_here_for_a_name_that_comes_is_told():
+    mine = changed(sums(("A", "10"), ("L", "[A] + 1")), "delete", id="1")
+    said = merged(mine, sums(("A", "12")))
+    assert headlines(said["document"]) == {"L": "13″", "A": "12″"}
+    assert said["said"].endswith(" These change here: L nothing → 13″.")
+
+
+def test_no_more_than_twenty_are_told_by_name():
+    mine = changed(begun(), "set", settings={"mark": "1/2"})
+    said = merged(mine, sums(*((f"R{each}", "1 1/4 + 1/10") for each in range(23))))["said"]
+    assert said.count("→") == 20
+    assert said.endswith(", and 3 more.")
+
+
+def copy_with(chance, document):
+    """A project after some random changes: kept, corrected, renamed, deleted, another tape."""
+    for _ in range(chance.randint(0, 6)):
+        entries = document["entries"]
+        names = [each["name"] for each in entries]
+        act = chance.choice(["keep", "keep", "correct", "correct", "delete", "rename", "tapes"])
+        more = {}
+        if act == "tapes":
+            tape = chance.choice([OLD, STRETCHED])
+            act, more = "set", {"settings": {"tapes": [tape]} if chance.random() < 0.8 else {}}
+        elif act == "rename" and entries:
+            more = {"id": chance.choice(entries)["id"], "name": chance.choice(NAMES)}
+        elif act == "delete" and entries:
+            more = {"id": chance.choice(entries)["id"]}
+        else:
+            known = chance.choice(entries) if entries and act == "correct" else None
+            cell = random_cell(chance, names or ["Side"])
+            text = cell.text(chance.random() < 0.5)
+            more = {"text": text, "values": {"known": text, "width": "2 1/4"}}
+            if known is not None:
+                more |= {"id": known["id"]}
+            else:
+                act = chance.choice(["keep_reading", "keep_line"])
+                more |= {"name": chance.choice(NAMES), "reckoner": "mitered_length"}
+                if not cell.terms and chance.random() < 0.5:
+                    more |= {"tape": "Old"}
+        said = change(document, act, **more)
+        document = said["document"] if said["ok"] else document
+    return document
+
+
+def exact(document):
+    """The exact number of every entry by its id; None for one that has none."""
+    return {
+        each["id"]: each["headline"] and each["headline"]["exact"]
+        for each in view(document, drawings=False)["entries"]
+    }
+
+
+@settings(max_examples=150)
+@given(st.integers(0, 10**9))
+def test_after_a_merge_both_projects_are_there_with_their_own_numbers(seed):
+    chance = random.Random(seed)
+    start = copy_with(chance, copy_with(chance, changed(begun(), "set", settings={"tapes": [OLD]})))
+    mine, theirs = copy_with(chance, start), copy_with(chance, start)
+    said = ask("merge", mine, text=backup_text(theirs))
+    if not said["ok"]:
+        assert "goes round in a circle" in said["error"]["message"], said
+        return
+    document = merged(mine, theirs)["document"]
+    now, here, there = exact(document), exact(mine), exact(theirs)
+    for identity, number in here.items():
+        assert number is None or now[identity] == number, (identity, said["said"])
+    by_name = {each["name"]: each["id"] for each in document["entries"]}
+    for entry in theirs["entries"]:
+        number, name = there[entry["id"]], entry["name"]
+        called = [by_name[n] for n in by_name if re.fullmatch(rf"{re.escape(name)}( \d+)?", n)]
+        assert number is None or number in [now[each] for each in called], (name, said["said"])
+
+
+def test_a_merge_of_what_is_here_already_changes_nothing():
+    said = merged(linked(), linked())
+    assert (said["undo"], said["document"]) == (None, linked())
+
+
+def again(mine, theirs):
+    """A project after a merge, which changes nothing when it is done again."""
+    once = merged(mine, theirs)["document"]
+    twice = merged(once, theirs)
+    assert (twice["undo"], twice["document"]) == (None, once), twice["said"]
+    assert twice["said"].startswith(f"Added 0 of {len(theirs['entries'])} entries")
+    return once
+
+
+def test_a_backup_that_is_merged_again_and_again_gives_its_pieces_once():
+    theirs = acts(linked(), ("correct", {"id": "1", "text": "38"}), ("keep_note", {"text": "Oak"}))
+    mine = acts(linked(), ("keep_note", {"text": "Birch"}))
+    once = again(mine, theirs)
+    assert [each["name"] for each in once["entries"]] == [
+        "Alcove width", "Case width", "Top rail", "Panel", "Note",
+        "Alcove width 2", "Case width 2", "Top rail 2", "Panel 2", "Note 2",
+    ]  # fmt: skip
+    assert sum(each["count"] for each in view(once)["pieces"]) == 4
+
+
+def test_what_is_new_and_calls_what_was_numbered_is_not_added_again():
+    mine = sums(("A", "10"))
+    theirs = sums(("A", "12"), ("M", "[A] + 1"), ("B", "3"), ("B 2", "4"), ("N", "[B 2] + [M]"))
+    once = again(acts(mine, ("keep_reading", {"name": "B", "text": "5"})), theirs)
+    assert headlines(once) == {
+        "A": "10″", "B": "5″", "A 2": "12″", "M": "13″", "B 3": "3″", "B 2": "4″", "N": "17″",
+    }  # fmt: skip
+
+
+def test_names_that_are_too_long_for_a_number_and_alike_are_each_added_once():
+    long = "A name that goes on and on until it has no room for a number at its end"
+    mine = sums((f"{long} A", "1"), (f"{long} B", "2"), (f"{long[:70]} 7", "3"))
+    theirs = sums((f"{long} A", "3"), (f"{long} B", "3"), ("Sum", f"[{long} A] + [{long} B]"))
+    once = again(mine, theirs)
+    assert len(once["entries"]) == 5
+    assert headlines(once)["Sum"] == "6″"
+
+
+def test_a_tape_and_a_material_are_brought_once():
+    for mine, theirs in ((by_tape(OLD), by_tape(STRETCHED)), (shelf("0.003"), shelf("0.006"))):
+        again(mine, theirs)
+    both = acts(by_tape(STRETCHED), ("set", {"settings": {"tapes": [
+        STRETCHED, STRETCHED | {"name": "Old 2"},
+    ]}}), ("keep_reading", {"name": "Height", "text": "40", "tape": "Old 2"}))  # fmt: skip
+    once = again(by_tape(OLD), both)
+    assert [each["name"] for each in once["settings"]["tapes"]] == ["Old", "Old 3", "Old 2"]
+
+
+def test_names_that_differ_in_capitals_alone_are_one_name():
+    theirs = by_tape(STRETCHED | {"name": "OLD"})
+    theirs["entries"][0]["name"] = "WIDTH"
+    said = merged(by_tape(STRETCHED), theirs)
+    assert (said["undo"], said["said"]) == (None, "Added 0 of 2 entries of Record cabinet.")
+
+
+@settings(max_examples=150)
+@given(st.integers(0, 10**9))
+def test_a_merge_that_is_done_again_changes_nothing(seed):
+    chance = random.Random(seed)
+    start = copy_with(chance, copy_with(chance, changed(begun(), "set", settings={"tapes": [OLD]})))
+    mine, theirs = copy_with(chance, start), copy_with(chance, start)
+    if chance.random() < 0.5:  # a project that was merged before, of names with numbers
+        before = ask("merge", mine, text=backup_text(copy_with(chance, start)))
+        mine = before["document"] if before["ok"] else mine
+    said = ask("merge", mine, text=backup_text(theirs))
+    if said["ok"]:
+        again(mine, theirs)

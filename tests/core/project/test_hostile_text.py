@@ -1,0 +1,223 @@
+"""Whatever text an act is given: what is kept can be opened, backed up and taken back.
+
+A space that is no plain one (a no-break or a thin one, a tab, a line's end) is a space everywhere:
+what was typed is kept as typed, or with plain spaces in their place.
+"""
+
+import json
+
+import pytest
+from hostile import WHEN, backup_text
+from hostile_text import (
+    DOCUMENT,
+    HOSTILE,
+    OWN,
+    hostile_texts,
+    plain,
+    respaced,
+    texts,
+    with_texts,
+)
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from projects import answered, ask, changed, lasting, view
+
+import sawside
+from sawside.project.acts.table import ACTS
+
+TYPED = {
+    "begin": [{"name": "Record cabinet"}],
+    "rename_project": [{"name": "Cabinet for an alcove"}],
+    "set": [
+        {"settings": {"unit": "mm", "kerf": "3 1/4 mm", "clearance_above": "0 1/32 in"}},
+        {"settings": {
+            "tapes": [{"name": "New tape", "case": "3 1/4 in"}, {"case": "", "block": ""}],
+            "materials": [{"name": "Pear wood", "stiffness": "1 1/2", "note": "by the yard"}],
+        }},
+    ],
+    "tolerance": [{"text": "1 / 32"}, {"text": " "}],
+    "labels": [{"values": {"columns": "1 + 1", "top": "1 1/2 in", "first": " 3 "}}],
+    "keep_reading": [
+        {"name": "Left side", "text": "31 3/4", "where": "at the floor", "off": "0 + 1/16 in"},
+        {"text": "[Top rail: Short side] - 1 1/2 in", "tape": "Old tape"},
+        {"text": "Case width + 2 × Alcove width", "name": " Both of them "},
+    ],
+    "keep_line": [
+        {"name": "Back edge", "reckoner": "mitered_length",
+         "values": {"known": "Case width + 2 × 1/8", "width": "2 1/4"},
+         "about": {"piece": {"material": "Plum wood", "rough_length": "1 1/2"}}},
+        {"reckoner": "piece_by_hand", "values": {
+            "length": "30 1/2", "left_end": "told", "left_told": "a round end"}},
+        {"reckoner": "smallest_of", "values": {"readings": ["37 15/32", "37 5/8"]}},
+    ],
+    "keep_note": [{"text": "Glue up on Friday.\nThen sand.", "name": "For Friday"}],
+    "rename": [{"id": "1", "name": "Alcove at the floor"}, {"id": "5", "name": "Not yet"}],
+    "correct": [
+        {"id": "1", "text": "37 3/4", "where": "at the top"},
+        {"id": "2", "text": "Alcove width - 2 × 1/4"},
+        {"id": "3", "values": {"known": "[Case width] - 1 1/2", "width": "2 1/2"}},
+        {"id": "5", "text": "Glue up on Monday. \n"},
+    ],
+    "describe": [{"id": "1", "where": "over the sill", "off": "0 1/8", "tape": "Old tape",
+                  "read_at": WHEN}],
+    "delete": [{"id": "4"}],
+    "restore": [{"at": 1, "entry": {
+        "id": "7", "kind": "reading", "name": "Old one", "unit": "in", "text": "3 1/2",
+        "where": "at the door", "earlier": [{"text": "3 1/4", "unit": "in"}],
+    }}],
+    "move": [{"id": "4", "to": 0}],
+    "put": [{"entries": [{
+        "id": "3", "kind": "line", "name": "Top of it", "unit": "in",
+        "reckoner": "mitered_length", "values": {"known": "31 5/8", "width": "2 1/4"},
+        "spoiled": {"piece": [{"length": "289/8 in", "ends": "a b; c d"}]},
+        "trials": {"piece": [{"aimed": "3 in", "measured": "3 1/16", "unit": "in", "cut": "stop"}]},
+        "about": {"piece": {"place": "upper left"}},
+    }]}],
+    "cut": [{"id": "4", "part": "piece", "by": 1}],
+    "spoil": [{"id": "3", "part": "piece"}],
+    "recut": [{"id": "3", "part": "piece", "which": [0]}],
+    "about": [{"id": "3", "part": "piece", "about": {
+        "material": "red oak", "grain": "along it", "place": "upper left",
+        "rough_length": "1 1/2", "rough_width": "0 + 1/4 in"}}],
+    "trial": [{"id": "3", "part": "piece", "aimed": "37 1/4", "measured": "37 9/32 in"}],
+    "several": [{"said": "Made of two.", "acts": [
+        {"act": "correct", "id": "1", "text": "38 1/2"},
+        {"act": "keep_reading", "name": "Depth of it", "text": "[Case width] ÷ 3"},
+    ]}],
+}  # fmt: skip
+"""What each act is typed with; a property below puts hostile text in its place."""
+
+CASES = [{"act": name} | more for name, all_ in TYPED.items() for more in all_]
+
+
+def made(act, document=DOCUMENT):
+    return ask("change", None if act["act"] == "begin" else document, act=act)
+
+
+def must_open(document):
+    """A document can be opened as it is, shown, backed up, merged and written as a table."""
+    assert sawside.handle({"do": "view", "document": document})["ok"]
+    back = answered("restore", None, text=backup_text(document))
+    assert back["document"] == document
+    for what in ("parts", "readings", "cuts"):
+        answered("csv", document, what=what)
+
+
+def test_hostile_text_is_tried_with_every_act():
+    assert set(TYPED) == {"begin", "several", *ACTS}
+
+
+@pytest.mark.parametrize("act", CASES, ids=lambda act: act["act"])
+def test_every_act_of_these_is_good_as_it_is_typed_here(act):
+    must_open(answered("change", None if act["act"] == "begin" else DOCUMENT, act=act)["document"])
+
+
+@pytest.mark.parametrize("space", "\u00a0\u2009\u202f\u2007\t")
+def test_a_reading_with_a_no_break_space_is_corrected_shown_taken_back_and_backed_up(space):
+    text = f"31{space}3/4"
+    said = answered("change", DOCUMENT, act={"act": "correct", "id": "1", "text": text})
+    assert said["document"]["entries"][0]["text"] == text
+    assert said["said"] == "Corrected Alcove width: 37 1/2 → 31 3/4."
+    assert view(said["document"])["entries"][0]["headline"]["text"] == "31 3/4″"
+    must_open(said["document"])
+    back = changed(said["document"], **said["undo"])
+    assert lasting(back) == lasting(DOCUMENT)
+
+
+@settings(max_examples=150)
+@given(st.data(), st.sampled_from(CASES))
+def test_any_space_is_kept_as_typed_or_as_a_plain_one(data, act):
+    hostile = with_texts(act, {path: respaced(text, data.draw) for path, text in texts(act)})
+    said, usual = made(hostile), made(act)
+    assert said["ok"], said
+    assert plain(said["document"]) == plain(usual["document"])
+    must_open(said["document"])
+    numbers = [each["headline"] for each in view(said["document"])["entries"]]
+    assert numbers == [each["headline"] for each in view(usual["document"])["entries"]]
+    if said["undo"]:
+        undone = answered("change", said["document"], act=said["undo"])["document"]
+        assert lasting(undone) == lasting(DOCUMENT)
+
+
+@given(st.data(), st.sampled_from(CASES))
+def test_what_any_text_makes_can_be_opened_and_a_refusal_says_what_to_do(data, act):
+    said = made(with_texts(act, data.draw(hostile_texts(act))))
+    if said["ok"]:
+        must_open(said["document"])
+        if said["undo"]:
+            undone = answered("change", said["document"], act=said["undo"])["document"]
+            assert lasting(undone) == lasting(DOCUMENT)
+        return
+    assert said["error"]["kind"] != "internal", said
+    assert said["error"]["remedy"]
+    if act["act"] not in ("put", "restore"):  # these bring back what the program itself made
+        assert "damaged" not in said["error"]["message"], said
+
+
+def old_log(*lines):
+    """A document as the program once kept it: its log had the words as they were typed."""
+    return DOCUMENT | {"log": [*DOCUMENT["log"], *lines]}
+
+
+@pytest.mark.parametrize(("line", "told"), [
+    ({"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31\u00a03/4."},
+     {"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31 3/4."}),
+    ({"when": "", "said": "Tried a set-up for Top rail: 37\t9/32."},
+     {"when": "", "said": "Tried a set-up for Top rail: 37 9/32."}),
+    ({"when": "+010000-01-01T00:00", "said": "Deleted\u202e Panel."},
+     {"when": "", "said": "Deleted� Panel."}),
+    ({"when": "2026-99-99T77:88", "said": "x" * 500}, {"when": "", "said": "x" * 400}),
+    ({"when": None, "said": "\ud800", "by": 1}, {"when": "", "said": "�"}),
+])  # fmt: skip
+def test_a_bad_line_of_the_log_is_told_as_well_as_it_can_be(line, told):
+    document = old_log(line)
+    assert view(document)["log"][0] == told
+    after = changed(document, "delete", id="4")
+    assert [each["said"] for each in after["log"][-2:]] == [told["said"], "Deleted Panel."]
+    must_open(after)
+    back = answered("restore", None, text=json.dumps({
+        "sawside": "backup", "schema": 3, "when": WHEN, "document": document,
+    }))["document"]  # fmt: skip
+    assert lasting(back) == lasting(DOCUMENT)
+
+
+@pytest.mark.parametrize("log", [
+    "none", {}, [3, None, "x", [], {}, {"said": 3.5}, {"when": WHEN}],
+    [[{"when": "", "said": "x"}]],
+])  # fmt: skip
+def test_a_log_that_tells_nothing_does_not_bar_a_project(log):
+    assert view(DOCUMENT | {"log": log})["log"] == []
+
+
+@settings(max_examples=100)
+@given(st.recursive(
+    st.none() | st.booleans() | st.integers(-9, 9) | HOSTILE,
+    lambda inner: st.lists(inner, max_size=3)
+    | st.dictionaries(st.sampled_from(["when", "said", "x"]), inner, max_size=3),
+    max_leaves=6,
+))  # fmt: skip
+def test_no_log_bars_a_project(log):
+    said = answered("change", DOCUMENT | {"log": log}, act={"act": "delete", "id": "4"})
+    must_open(said["document"])
+
+
+def test_a_name_with_a_no_break_space_is_called_with_a_plain_one_and_the_other_way_round():
+    document = changed(DOCUMENT, "keep_reading", name="Sill\u00a0height", text="31 1/2")
+    assert document["entries"][-1]["name"] == "Sill height"
+    for text in ("Sill height + 1", "Sill\u2009height + 1", "[Sill\u202fheight]\u00a0+ 1"):
+        sum_ = changed(document, "keep_reading", name="Sum", text=text)
+        assert view(sum_)["entries"][-1]["headline"]["text"] == "32 1/2″"
+        renamed = changed(sum_, "rename", id=document["entries"][-1]["id"], name="Sill")
+        assert view(renamed)["entries"][-1]["headline"]["text"] == "32 1/2″"
+
+
+def test_a_tape_and_a_material_are_found_by_names_with_any_space():
+    own = {
+        "tapes": [OWN["tapes"][0] | {"name": "New\u00a0tape"}],
+        "materials": [OWN["materials"][0] | {"name": "\tPear\u2009wood"}],
+    }
+    document = changed(DOCUMENT, "set", settings=own)
+    kept = document["settings"]
+    assert [kept[key][0]["name"] for key in own] == ["New tape", "Pear wood"]
+    read = {"text": "31 1/2", "tape": "New\u202ftape"}
+    must_open(changed(document, "keep_reading", **read))

@@ -1,0 +1,233 @@
+"""How far a shelf sags: worked cases, an independent beam, and what is said about it."""
+
+from fractions import Fraction
+from random import Random
+
+import pytest
+from asking import ask, errors, exact, reckon
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from sawside.reckoners import RECKONERS
+from sawside.wood.materials import MATERIALS
+from tables import rows
+from tests.core.oracles import loaded_shelf
+
+EXAMPLE = RECKONERS["shelf_sag"].example
+POUNDS = {"pine_eastern_white": "24.47256", "oak_northern_red": "44.050608", "mdf": "48"}
+"""For each cubic foot: 62.43 × 1.12 × .35 and × .63 (Wood Handbook, Table 5-3); common practice, no
+source, for MDF."""
+spans = st.fractions(min_value=10, max_value=90, max_denominator=16)
+depths = st.fractions(min_value=4, max_value=24, max_denominator=8)
+thicknesses = st.fractions(min_value="3/8", max_value=2, max_denominator=32)
+pounds = st.integers(min_value=5, max_value=80)
+materials = st.sampled_from(["plywood", "mdf", "maple_red", "pine_ponderosa", "oak_white"])
+
+
+def inches(value):
+    return f"{value} in"
+
+
+def plain(material, thickness, depth, span, load, **more):
+    return {
+        "material": material, "thickness": inches(thickness), "depth": inches(depth),
+        "span": inches(span), "load": "own_lb_ft", "own_lb_ft": str(load), "strip": "none",
+    } | more  # fmt: skip
+
+
+@pytest.mark.parametrize("row", rows("shelf_sag_worked.csv"), ids=lambda row: row["material"])
+def test_the_cases_worked_by_hand(row):
+    """They leave out shear, which adds ks W L/(G A'), and the shelf's own weight.
+
+    Both are worked out here and taken off again: all of it lies evenly, so that the sag of the load
+    is the part of the whole sag that the load is of the whole weight.
+    """
+    thickness, depth, span, load = (
+        Fraction(row[key]) for key in ("thickness", "depth", "span", "pounds_per_foot")
+    )
+    said = reckon(
+        "shelf_sag", **plain(row["material"], thickness, depth, span, row["pounds_per_foot"])
+    )
+    stiffness = MATERIALS[row["material"]].stiffness.least
+    shear = load * span / 12 * span / 8 / (stiffness / 16 * Fraction(5, 6) * thickness * depth)
+    own = Fraction(POUNDS[row["material"]]) * thickness * depth / 144
+    sag = float(exact(said["by_key"]["sag"]) * load / (load + own) - shear)
+    assert sag == pytest.approx(float(row["sag"]), abs=6e-6)
+    assert sag * 1.5 == pytest.approx(float(row["sag_times_1.5"]), abs=9e-6)
+    assert round(float(span) / sag) == int(row["part"])
+    assert 0 < float(shear) < 0.05 * sag
+
+
+@pytest.mark.parametrize("number", range(150))
+def test_sag_is_that_of_an_independent_beam(number):
+    """Finite elements: every support and load."""
+    assert loaded_shelf.sag(Random(f"shelf {number}")) == []
+
+
+@settings(max_examples=60)
+@given(materials, thicknesses, depths, spans, spans, pounds)
+def test_a_longer_span_sags_more(material, thickness, depth, one, other, load):
+    short, long = sorted((one, other))
+    sags = [
+        exact(reckon("shelf_sag", **plain(material, thickness, depth, span, load))["by_key"]["sag"])
+        for span in (short, long)
+    ]
+    assert (sags[0] < sags[1]) == (short < long)
+
+
+def test_records_weigh_54_kilograms_on_each_meter():
+    """IASA-TC 05, 4.6 Shelving."""
+    said = reckon("shelf_sag", **EXAMPLE)["by_key"]
+    assert "in all, 36.3 lb/ft (54 kg/m); its own weight" in said["load"]["text"]
+    assert "IASA-TC 05, 4.6 Shelving; read" in said["figures"]["text"]
+
+
+def test_a_load_by_the_square_foot_takes_the_depth_with_it():
+    """15 lb on a square foot, 12 in deep, is 15 lb/ft (ANSI/KCMA A161.1 5.1, worked out)."""
+    said = reckon("shelf_sag", **plain("mdf", 1, 12, 36, 1) | {"load": "cabinet_test"})["by_key"]
+    assert said["load"]["text"].startswith("45 lb")
+    assert "15 lb/ft" in said["load"]["text"]
+
+
+@pytest.mark.parametrize(
+    ("creep", "more", "factor"),
+    [
+        ("usual", {}, "3.25"),
+        ("seasoned", {}, "1.5"),
+        ("unseasoned", {}, "2"),
+        ("most", {}, "3"),
+        ("own", {"own_creep": "2.25"}, "2.25"),
+    ],
+)
+def test_after_years_it_sags_by_the_factor_of_creep(creep, more, factor):
+    said = reckon("shelf_sag", **plain("mdf", 1, 12, 36, 20, creep=creep, **more))["by_key"]
+    assert exact(said["sag_after_years"]) == Fraction(factor) * exact(said["sag"])
+    assert f"Creep: {factor} times" in said["figures"]["text"]
+
+
+def test_the_verdict_follows_the_limit_that_was_chosen():
+    """ANSI/KCMA A161.1 5.1: 1/16 in for each foot, at most 1/4 in."""
+    case = plain("mdf", "3/4", 12, 72, 10, judged="once", limit="cabinet_test")
+    assert "1/4″ is the most" in reckon("shelf_sag", **case)["by_key"]["verdict"]["text"]
+    case = plain("mdf", "3/4", 12, 24, 10, judged="once", limit="cabinet_test")
+    assert reckon("shelf_sag", **case)["by_key"]["verdict"]["text"].startswith("Within")
+    own = case | {"limit": "own", "own_limit": "1/64"}
+    assert reckon("shelf_sag", **own)["by_key"]["verdict"]["text"].startswith("Too much")
+
+
+def test_a_sag_beside_its_limit_is_told_so_finely_that_the_two_differ():
+    """33/12 × 1/16 in is the most: 0.171875 in, 11/64; 0.1767 in is on the same mark."""
+    case = plain("plywood", "3/4", "13 1/2", 33, "33.9", judged="years", limit="cabinet_test")
+    said = reckon("shelf_sag", **case)["by_key"]["verdict"]["text"]
+    assert "11/64" not in said
+    assert "0.1719″ is the most" in said
+
+
+@pytest.mark.parametrize(
+    ("load", "said"), [(9, "Not likely"), (25, "A good eye"), (45, "To be seen")]
+)
+def test_the_eye_is_told_by_the_sag_in_each_foot(load, said):
+    """0.02 in and 1/32 in for each foot: common practice, no source."""
+    case = plain("oak_white", "3/4", 11, 36, load, creep="own", own_creep="1")
+    sag = exact(reckon("shelf_sag", **case)["by_key"]["sag"]) / 3
+    expected = "Not likely" if sag <= Fraction("0.02") else "A good eye"
+    expected = "To be seen" if sag > Fraction(1, 32) else expected
+    assert expected == said
+    assert reckon("shelf_sag", **case)["by_key"]["eye"]["text"].startswith(said)
+
+
+def test_stress_stands_beside_the_published_strength():
+    """18 in of white oak, 12 x 3/4, 100 lb in the middle: M = 450, S = 1.125, 400 psi of 15,200.
+
+    Its own 12 × 3/4 × 18 ÷ 1728 × 47.55 = 4.457 lb add W L ÷ 8 = 10.03: M = 460.03, 409 psi.
+    """
+    case = plain("oak_white", "3/4", 12, 18, 1, spread="middle") | {
+        "load": "own_lb", "own_lb": "100"}  # fmt: skip
+    text = reckon("shelf_sag", **case)["by_key"]["stress"]["text"]
+    assert text.startswith("Board: 409 psi. Oak, white broke at 15,200 psi, 37.2 times as much")
+    assert "Table 12-1" in text
+    meranti = case | {"material": "meranti_yellow"}
+    text = reckon("shelf_sag", **meranti)["by_key"]["stress"]["text"]
+    assert text.endswith("No strength of Meranti, yellow is on file.")
+
+
+def test_a_material_of_ones_own_is_reckoned_with_its_figures():
+    """Beside a listed wood of which no weight is on file either."""
+    case = plain("own", "3/4", 11, 36, 25, own_stiffness="1.55")
+    own = reckon("shelf_sag", **case)["by_key"]
+    listed = reckon("shelf_sag", **(case | {"material": "meranti_yellow"}))["by_key"]
+    assert own["sag"]["exact"] == listed["sag"]["exact"]
+    assert "your own figure" in own["figures"]["text"]
+    strip = {"strip": "front", "strip_material": "own", "strip_own_stiffness": "1.55"}
+    same = {"strip": "front", "strip_material": "same"}
+    sags = [reckon("shelf_sag", **case | each)["by_key"]["sag"]["exact"] for each in (strip, same)]
+    assert sags[0] == sags[1]
+
+
+def test_what_is_known_only_from_memory_says_so():
+    case = plain("spruce_sitka", "3/4", 11, 36, 25)
+    assert "from memory" in reckon("shelf_sag", **case)["by_key"]["figures"]["text"]
+    assert "(from memory)" in reckon("shelf_sag", **case)["summary"]
+
+
+def test_it_says_that_it_is_no_structural_design():
+    cautions = " ".join(reckon("shelf_sag", **EXAMPLE)["cautions"])
+    assert "not a structural design" in cautions
+    assert "licensed engineer" in cautions
+    assert "Damp" in cautions
+
+
+def test_the_drawing_shows_the_shelf_to_scale_and_larger():
+    said = reckon("shelf_sag", **EXAMPLE)
+    drawn = said["drawing"]
+    texts = [shape.get("text") for shape in drawn["shapes"]]
+    assert "To scale" in texts
+    assert "Sag drawn 50 times as large" in texts
+    assert "31 5/8″" in texts
+    to_scale, larger = (shape["points"] for shape in drawn["shapes"] if shape["role"] == "stock")
+    front, back = (float(exact(said["by_key"][key])) for key in ("sag_front", "sag_back"))
+    for points, times in ((to_scale, 1), (larger, 50)):
+        tops = [y for _, y in points[: len(points) // 2]]
+        assert max(tops) - min(tops) == pytest.approx(front * times, abs=2e-4)
+    lines = [shape for shape in drawn["shapes"] if shape["role"] == "edge"]
+    places = [shape[end][1] for shape in lines for end in ("from", "to")]
+    assert max(places) - min(places) == pytest.approx(back * 50, abs=2e-4)
+
+
+@pytest.mark.parametrize("supports", ["resting", "fixed", "overhanging"])
+@pytest.mark.parametrize("span", ["8", "31 5/8", "200"])
+def test_every_shelf_is_drawn_inside_its_box(supports, span):
+    case = EXAMPLE | {"supports": supports, "overhang": "3", "span": span}
+    drawn = reckon("shelf_sag", **case)["drawing"]
+    left, top, right, bottom = drawn["box"]
+    assert 1 <= (right - left) / (bottom - top) <= 3
+    for shape in drawn["shapes"]:
+        for x, y in shape.get("points", ()):
+            assert left <= x <= right
+            assert top <= y <= bottom
+
+
+@pytest.mark.parametrize(
+    ("change", "field", "kind"),
+    [
+        ({"span": "0"}, "span", "range"),
+        ({"span": "-5"}, "span", "range"),
+        ({"span": ""}, "span", "missing"),
+        ({"material": "granite"}, "material", "unknown"),
+        ({"material": ""}, "material", "missing"),
+        ({"load": "own_lb_ft", "own_lb_ft": "heavy"}, "own_lb_ft", "unreadable"),
+        ({"load": "own_lb_ft", "own_lb_ft": "-3"}, "own_lb_ft", "range"),
+        ({"load": "own_lb_ft"}, "own_lb_ft", "missing"),
+        ({"material": "own"}, "own_stiffness", "missing"),
+        ({"thickness": "0"}, "thickness", "range"),
+    ],
+)
+def test_bad_input_names_its_field(change, field, kind):
+    said = errors(ask("shelf_sag", **EXAMPLE | change))
+    assert said[field]["kind"] == kind
+    assert said[field]["remedy"].endswith(".")
+
+
+def test_a_number_out_of_range_is_told_with_its_unit():
+    said = errors(ask("shelf_sag", **EXAMPLE | {"load": "own_lb_ft", "own_lb_ft": "0"}))
+    assert said["own_lb_ft"]["message"] == "Load must be at least 0.01 lb/ft."

@@ -1,0 +1,59 @@
+import { thisMinute } from "../../store/project/when.js";
+import { button, element } from "../../widgets/element.js";
+import { fileField } from "../../widgets/fields/file-field.js";
+import { download } from "../../widgets/device/give-file.js";
+import { readFile } from "../../widgets/device/read-file.js";
+import { trouble } from "../../widgets/fields/trouble.js";
+
+const TABLES = [
+  ["parts", "Parts"],
+  ["readings", "Readings"],
+  ["cuts", "Cuts"],
+];
+const UNREADABLE = {
+  message: "This file can’t be read.",
+  remedy: "Save the table as CSV UTF-8, then choose it again.",
+};
+const ACCEPT = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
+
+/** Parts, readings and cuts as tables for other programs, and back from them. */
+export const tables = (app) =>
+  element(
+    "section",
+    { class: "project", "aria-label": "Tables" },
+    element("h2", {}, "Tables (CSV)"),
+    TABLES.map(([what, label]) => table(app, what, label)),
+  );
+
+function table(app, what, label) {
+  const wrong = trouble();
+
+  async function give() {
+    const { document } = await app.projects.settled();
+    const made = await app.quietly(app.ask({ do: "csv", document, what }));
+    if (made.ok) download(made);
+  }
+
+  async function take(file) {
+    const text = await readFile(file);
+    if (text === null) return wrong.show(UNREADABLE);
+    const answer = await app.changeBy((document) => ({
+      do: "take_csv",
+      document,
+      what,
+      text,
+      when: thisMinute(),
+    }));
+    wrong.show(answer.ok ? null : answer.error);
+    if (answer.ok) app.notice(answer.said, { label: "Undo", run: () => app.undoStep(answer.step) });
+  }
+
+  return element(
+    "div",
+    { class: "table-row" },
+    element("h3", {}, label),
+    button(`${label} out`, give),
+    fileField({ label: `${label} in`, accept: ACCEPT, onFile: take }),
+    wrong,
+  );
+}

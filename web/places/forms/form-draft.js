@@ -1,0 +1,41 @@
+import { correctionKey, draftIn } from "../../store/page/draft.js";
+import { same } from "../../store/project/same.js";
+
+/** Where what is typed of the open project waits, by the part of it that it belongs to. */
+export const projectKey = (app, ...parts) => correctionKey(app.state.get().record, parts.join("/"));
+
+/** Said below a field that is kept when it is left, and was not. */
+const notKept = (field) => ({
+  field,
+  message: "This was typed and is not kept yet.",
+  remedy: "It is kept when you leave its field, unless something here is wrong.",
+});
+
+/**
+ * What is typed into a form and not yet kept, and nothing else of it: it outlives the page.
+ * @param {object} fields the form, as drawn from what is kept; what was typed before is put into it
+ */
+export function formDraft(app, slot, fields) {
+  const draft = draftIn(app.state, slot);
+  let kept = fields.values();
+  const typed = () => draft.get().typed ?? {};
+  if (draft.get().typed) fields.set({ ...kept, ...typed() });
+
+  function type(values) {
+    const others = Object.entries(values).filter(([key, value]) => !same(value, kept[key]));
+    if (others.length > 0) draft.keep({ typed: Object.fromEntries(others), changed: true });
+    else if (draft.get().typed) draft.drop();
+  }
+
+  return {
+    type,
+    drop: draft.drop,
+    /** These were kept; what was typed after them stays. */
+    keptAs(values) {
+      kept = { ...kept, ...values };
+      type(fields.values());
+    },
+    /** Errors to be shown, and with them which other fields hold what is not kept. */
+    withUnkept: (errors = []) => [...errors, ...Object.keys(typed()).map(notKept)],
+  };
+}

@@ -1,0 +1,24 @@
+import { nameDialog } from "../../widgets/messages/name-dialog.js";
+
+/**
+ * Keeps in the project what a line of the tally, or a sum being typed, comes to: the whole sum where it can be kept, so
+ * that it goes on following the project. Where only its number can be, the dialog says so before.
+ * @param {{id: string} | {text: string}} what
+ * @param {string} [name] the one to begin with
+ */
+export async function keepSum(app, what, { name, onKept } = {}) {
+  const sum = await app.quietly(app.tally.sum(what));
+  if (!sum.ok || document.querySelector("dialog[open]")) return;
+  const { text, unit, said, value } = sum;
+  nameDialog({
+    title: `Keep ${value.brief ?? value.text}`,
+    act: "Keep",
+    name,
+    told: said,
+    async give(given) {
+      const answer = await app.change({ act: "keep_reading", name: given, text, unit });
+      if (answer.ok) onKept?.(answer.id);
+      return answer;
+    },
+  });
+}

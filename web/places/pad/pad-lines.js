@@ -1,0 +1,28 @@
+import { element } from "../../widgets/element.js";
+import { tallyLines, waitingLines } from "../../widgets/numbers/tally-lines.js";
+
+const SHOWN_LINES = 12;
+
+/**
+ * The last lines of the tally above the entry, and the way to all of them.
+ * @param {(line: object) => void} onUse hears of the line of the tally that was touched
+ */
+export function padLines(app, onUse) {
+  const lines = element("div", { class: "pad-lines" });
+  const toAll = element("a", { class: "tally-all", href: "#tally" }, "Tally ›");
+  const node = element("div", { class: "pad-tally" }, lines, toAll);
+
+  node.draw = () => {
+    const { tally, entering } = app.state.get();
+    const all = tally?.lines ?? [];
+    lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse), ...waitingLines(entering));
+    node.hidden = all.length + entering.length === 0;
+    toAll.setAttribute("aria-label", `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
+    // The last line stands above the entry; before the pad itself stands there is nothing to scroll.
+    requestAnimationFrame(() => {
+      lines.scrollTop = lines.scrollHeight;
+    });
+  };
+
+  return node;
+}

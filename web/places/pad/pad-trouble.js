@@ -1,0 +1,28 @@
+import { button, element } from "../../widgets/element.js";
+
+/** Above the entry: what it corrects, or what could not be entered and holds up what was entered after it. */
+export function padTrouble(app) {
+  const node = element("div", { class: "pad-trouble" });
+  let drawn = null;
+
+  /** Drawn anew only when it says something else: a thumb may be on its button. */
+  node.draw = () => {
+    const { pad, entering } = app.state.get();
+    const said = sentence(pad, entering);
+    if (said === drawn) return;
+    drawn = said;
+    node.hidden = said === "";
+    node.classList.toggle("pad-correcting", Boolean(pad.fixing || pad.correcting));
+    const isHeld = said !== "" && !pad.fixing && !pad.correcting;
+    const fix = isHeld ? button("Fix it", () => app.entering.fix()) : null;
+    node.replaceChildren(...[element("p", {}, said), fix].filter(Boolean));
+  };
+
+  return node;
+}
+
+function sentence({ fixing, correcting }, [first]) {
+  if (fixing) return "This line wasn't entered: Enter puts it in its place, ✕ leaves it out.";
+  if (correcting) return `Correcting line ${correcting}: Enter puts it in its place, ✕ leaves it as it was.`;
+  return first?.error ? `“${first.text}” wasn't entered. ${first.error.message}` : "";
+}

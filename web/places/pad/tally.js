@@ -1,0 +1,84 @@
+import { lineMark } from "../../store/pad/line-mark.js";
+import { button, element } from "../../widgets/element.js";
+import { goToLine, keptLine, neighborOf } from "../../widgets/numbers/kept-line.js";
+import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { keepSum } from "./keep-sum.js";
+
+/** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
+export function tally(app) {
+  const node = element("div", { class: "project" });
+  const lines = () => app.state.get().tally?.lines ?? [];
+
+  function draw() {
+    const { undo = [], redo = [] } = app.state.get().tally ?? {};
+    node.replaceChildren(
+      element("a", { class: "back", href: "#pad" }, "‹ Pad"),
+      element("h2", { tabindex: "-1" }, "Tally"),
+      element(
+        "div",
+        { class: "button-row" },
+        button("Undo", () => app.quietly(app.tally.undo()), { disabled: undo.length === 0 }),
+        button("Redo", () => app.quietly(app.tally.redo()), { disabled: redo.length === 0 }),
+        button("Clear", clear, { disabled: lines().length === 0 }),
+      ),
+      lines().length
+        ? element("ol", { class: "entries" }, lines().map(row))
+        : element("p", { class: "help" }, "Nothing entered yet. Type a length on the Pad, then Enter."),
+    );
+  }
+
+  const row = (line) =>
+    keptLine(
+      {
+        id: line.id,
+        name: line.name || `Line ${line.id}`,
+        value: line.value,
+        summary: line.text,
+        trouble: line.error ? `${line.error.message} ${line.error.remedy}` : "",
+        mark: line.note,
+      },
+      [
+        button("Use again", () => use(line)),
+        button("Correct", () => correct(line)),
+        button("Name", () => name(line)),
+        line.value ? button("Keep in project", () => keepSum(app, { id: line.id }, { name: line.name })) : null,
+        line.value?.plain ? button("Copy", () => app.copy(line.value.plain)) : null,
+        button("Delete", () => remove(line.id)),
+      ],
+    );
+
+  async function clear() {
+    await app.quietly(app.tally.act({ act: "clear" }));
+    goToLine(node, null);
+  }
+
+  async function remove(id) {
+    const next = neighborOf(lines(), id);
+    const answer = await app.quietly(app.tally.act({ act: "delete", id }));
+    if (answer.ok) goToLine(node, next);
+  }
+
+  function use(line) {
+    const { pad } = app.state.get();
+    app.state.set({ pad: { ...pad, text: pad.text + lineMark(line), answer: null } });
+    app.go("pad");
+  }
+
+  function correct({ id, text }) {
+    app.entering.lend(text, id);
+    app.go("pad");
+  }
+
+  const name = (line) =>
+    nameDialog({
+      title: `Name line ${line.id}`,
+      act: "Name",
+      name: line.name,
+      give: (given) => app.tally.act({ act: "name", id: line.id, name: given }),
+      after: () => goToLine(node, line.id),
+    });
+
+  draw();
+  node.refresh = (changed) => changed.includes("tally") && draw();
+  return node;
+}

@@ -1,0 +1,63 @@
+import { draftIn } from "../../store/page/draft.js";
+import { identity } from "../../store/project/identity.js";
+import { same } from "../../store/project/same.js";
+import { draftKey } from "../../store/page/state.js";
+import { choose, chosen } from "./printing.js";
+
+const MEANWHILE = {
+  ok: false,
+  error: {
+    kind: "meanwhile",
+    message: "The labels were changed meanwhile, here or in another tab.",
+    remedy: "What you typed is still here. Type it once more to keep it all the same.",
+  },
+};
+
+/**
+ * The grid of the stickers: the project's own; for a project without one, what was last used on this device. It goes
+ * into the project when a field is left or the labels are printed, and what is typed until then outlives the page.
+ * @param {{key: string}[]} fields what is set of a grid
+ */
+export function labelGrid(app, fields) {
+  const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
+  const ofProject = () => app.state.get().record?.document.labels;
+  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.unit() });
+  const isTyped = () => Boolean(draft.get().values);
+  const begun = isTyped() ? draft.get() : (ofProject() ?? lastUsed());
+  const { unit } = begun;
+  const isKept = (values) => fields.every(({ key }) => (values[key] ?? "") === (ofProject()?.values[key] ?? ""));
+  let keeping = Promise.resolve();
+  let refused = false;
+  const typedOver = () => (isTyped() ? draft.get().was : ofProject());
+
+  /** The grid is one whole: it is not laid over another one that this tab has not seen. */
+  const act = (values) => (document) => {
+    refused = !same(document.labels, typedOver());
+    return refused ? MEANWHILE : { act: "labels", values, unit };
+  };
+
+  async function keepNow(values) {
+    if (app.state.get().record && !isKept(values)) {
+      const answer = await app.quietly(app.tryChange(act(values)));
+      if (!answer.ok) return;
+    }
+    if (isTyped() && isKept(draft.get().values)) draft.drop();
+    else if (isTyped()) draft.keep({ was: ofProject() });
+  }
+  const keep = (values) => (keeping = keeping.then(() => keepNow(values)));
+
+  return {
+    values: begun.values,
+    /** What a bare number means in it. */
+    unit,
+    type(values) {
+      draft.keep({ values, unit, was: refused ? ofProject() : typedOver() });
+      refused = false;
+      choose(app, { labels: values, labelsUnit: unit });
+    },
+    keep,
+    keepTyped: () => isTyped() && keep(draft.get().values),
+    /** The project's own where it was changed elsewhere, as by an undo; else null. */
+    changed: (values) => (isTyped() || isKept(values) ? null : (ofProject()?.values ?? null)),
+  };
+}

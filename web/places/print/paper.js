@@ -1,0 +1,80 @@
+import { correctionKey, draftIn } from "../../store/page/draft.js";
+import { latest } from "../../store/page/latest.js";
+import { draftKey } from "../../store/page/state.js";
+import { element } from "../../widgets/element.js";
+import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
+import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
+
+/** The answer of a question on paper at true size: its sheets, and its marks as a list to transfer. */
+export function paper(app, key, entryId) {
+  const { described, record } = app.state.get();
+  if (!described?.papers) return arriving(app, key, entryId);
+  const entry = record?.document.entries.find((each) => each.id === entryId);
+  const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key)).get();
+  const values = draft.values ?? entry?.values ?? {};
+  const unit = entry?.unit ?? draft.unit ?? app.unit();
+  const names = record ? { document: record.document, ...(entry ? { id: entry.id } : {}) } : {};
+  const ask = latest(app.ask);
+  const shown = element("div", { class: "printable" });
+
+  function draw() {
+    const message = { do: "paper", reckoner: key, values, paper: paperOf(app), settings: app.settings(), unit };
+    ask({ ...message, ...names }, (said) => shown.replaceChildren(...(said.ok ? printable(said) : refused(said))));
+  }
+
+  draw();
+  return element(
+    "div",
+    { class: "paper" },
+    element(
+      "div",
+      { class: "on-screen" },
+      element("a", { class: "back", href: `#work-out/${[key, entryId].filter(Boolean).join("/")}` }, "‹ Answer"),
+      element("h2", {}, "Print at true size"),
+      trueSizeAdvice(),
+      paperChoice(app, draw),
+    ),
+    shown,
+  );
+}
+
+const printable = (said) => [
+  element(
+    "div",
+    { class: "on-screen" },
+    printButton(),
+    element("h3", {}, `${said.title}, ${count(said.sheets.length, "sheet")}`),
+    element("p", { class: "help" }, said.summary),
+  ),
+  sheetsOfPaper(said.sheets, said.paper),
+  element(
+    "div",
+    { class: "on-screen" },
+    element("h3", {}, "To transfer without paper"),
+    element("p", { class: "help" }, `All from: ${said.start.toLowerCase()}.`),
+    element(
+      "dl",
+      { class: "answers" },
+      said.marks.map(({ name, text, dropped_text: dropped }) =>
+        element(
+          "div",
+          { class: "answer" },
+          element("dt", {}, name),
+          element("dd", {}, element("strong", {}, text), dropped ? element("span", { class: "aside" }, dropped) : null),
+        ),
+      ),
+    ),
+  ),
+];
+
+const count = (many, what) => `${many} ${what}${many === 1 ? "" : "s"}`;
+
+/** The field's own sentence stands beside it in the question; here is the way back to it. */
+const refused = ({ error, more = [] }) =>
+  [error, ...more].map((each) => element("p", { class: "trouble" }, `${each.message} ${each.remedy}`));
+
+function arriving(app, key, entryId) {
+  const node = element("p", { class: "help" }, "The sheets appear as soon as the arithmetic has loaded.");
+  node.refresh = (changed) => changed.includes("described") && node.replaceWith(paper(app, key, entryId));
+  return node;
+}

@@ -1,0 +1,36 @@
+import { choiceField } from "../../widgets/fields/choice-field.js";
+import { button, element } from "../../widgets/element.js";
+
+/** What the person chose for printing, kept on this device. */
+export const chosen = (app) => app.state.get().print ?? {};
+export const choose = (app, patch) => app.state.set({ print: { ...chosen(app), ...patch } });
+
+/** The paper last chosen, or the first that the core offers. */
+export const paperOf = (app) => chosen(app).paper ?? papers(app)[0]?.key;
+
+const papers = (app) => app.state.get().described?.papers ?? [];
+
+/** The choice of paper; `onChange` is called when another is chosen. */
+export function paperChoice(app, onChange) {
+  const choices = papers(app).map(({ key, label }) => ({ value: key, label }));
+  const field = { key: "paper", label: "Paper", choices };
+  return choiceField({
+    field,
+    value: paperOf(app),
+    onInput: (paper) => {
+      choose(app, { paper });
+      onChange(paper);
+    },
+  }).node;
+}
+
+export const printButton = () => button("Print", () => window.print(), { class: "button primary wide" });
+
+/** What to set in the browser's print window, and what to distrust. */
+export const trueSizeAdvice = () =>
+  element(
+    "aside",
+    { class: "cautions", "aria-label": "Before you print" },
+    element("p", {}, "In the print window choose 100 % (“actual size”), not “fit to page”, and the same paper."),
+    element("p", {}, "Then measure the bars on every sheet with a rule that you trust, before you trust a mark."),
+  );

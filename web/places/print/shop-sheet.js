@@ -1,0 +1,35 @@
+import { element } from "../../widgets/element.js";
+import { shopSheet as sheet } from "../../widgets/pictures/shop-sheet.js";
+import { nothingYet } from "../nothing-yet.js";
+import { paperChoice, paperOf, printButton } from "./printing.js";
+
+/** The open project on paper, to be ticked off in the shop. */
+export function shopSheet(app) {
+  const node = element("div", { class: "paper" });
+
+  function draw() {
+    const { view } = app.state.get();
+    if (!view?.set_ups || view.entries.length === 0) {
+      node.replaceChildren(back(), nothingYet(app, "Nothing is kept yet that could be printed."));
+      return;
+    }
+    const paper = paperOf(app);
+    node.replaceChildren(
+      element(
+        "div",
+        { class: "on-screen" },
+        back(),
+        element("h2", {}, "Shop sheet"),
+        paperChoice(app, draw),
+        printButton(),
+      ),
+      element("div", { class: "printable" }, element("div", { class: paper ? `flows-on-${paper}` : "" }, sheet(view))),
+    );
+  }
+
+  draw();
+  node.refresh = (changed) => (changed.includes("view") || changed.includes("described")) && draw();
+  return node;
+}
+
+const back = () => element("a", { class: "back", href: "#project" }, "‹ Project");

@@ -1,0 +1,58 @@
+import { correctionKey, draftIn } from "../../store/page/draft.js";
+import { draftKey } from "../../store/page/state.js";
+import { button, element } from "../../widgets/element.js";
+import { trouble } from "../../widgets/fields/trouble.js";
+
+/** A note of the project: written, kept, changed. What is typed outlives the page. */
+export function note(app, id) {
+  const { record } = app.state.get();
+  const entry = record?.document.entries.find((each) => each.id === id);
+  if (id && !entry) return element("p", { class: "help" }, "This note is no longer in the project.");
+  const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
+  const wrong = trouble("note-trouble");
+  let was = entry;
+  const text = element(
+    "textarea",
+    {
+      id: "note-text",
+      class: "note-text",
+      rows: "8",
+      "aria-describedby": "note-trouble",
+      oninput: () => draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
+    },
+    draft.get().text ?? entry?.text ?? "",
+  );
+
+  async function keep() {
+    const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
+    const goOn = app.onward();
+    const answer = await app.change(act, { was });
+    was = answer.now ?? was;
+    wrong.show(answer.ok ? null : answer.error);
+    if (!answer.ok) return;
+    draft.drop();
+    goOn(`project/${answer.id}`);
+  }
+
+  /** What another tab kept is shown, unless something is typed over it here. */
+  function follow() {
+    const now = app.state.get().record?.document.entries.find((each) => each.id === id);
+    const isTypedIn = draft.get().changed || document.activeElement === text;
+    if (!now || isTypedIn || now.text === was.text) return;
+    was = now;
+    text.value = now.text;
+  }
+
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#project" }, "‹ Project"),
+    element("h2", {}, entry?.name ?? "New note"),
+    element("label", { for: "note-text" }, "The note"),
+    text,
+    wrong,
+    button("Keep the note", keep, { class: "button primary" }),
+  );
+  node.refresh = (changed) => changed.includes("record") && follow();
+  return node;
+}

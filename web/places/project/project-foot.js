@@ -1,0 +1,42 @@
+import { button, element } from "../../widgets/element.js";
+import { materialTally } from "./material-tally.js";
+
+/** Below the entries: a note, the backup with its reminder, and the log of what was done. */
+export function projectFoot(app) {
+  const { record, view, backups } = app.state.get();
+  if (!record) return button("Restore a backup", () => app.go("backup"));
+  const since = record.revision - (backups[record.id]?.revision ?? 0);
+  return element(
+    "div",
+    { class: "project-foot" },
+    element(
+      "div",
+      { class: "button-row" },
+      button("Add a reading", () => app.go("new-reading")),
+      button("Add a note", () => app.go("note")),
+    ),
+    since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
+    view?.tally?.length ? materialTally(view.tally) : null,
+    view?.log?.length ? log(view.log) : null,
+  );
+}
+
+/** A phone can be lost: said quietly, where it does not stand in the way. */
+const reminder = (since, backup) =>
+  backup
+    ? `${since} ${since === 1 ? "change" : "changes"} since the last backup.`
+    : "Not backed up yet: what is here is on this device only.";
+
+const log = (lines) =>
+  element(
+    "details",
+    { class: "working log" },
+    element("summary", {}, "What was done"),
+    element(
+      "ol",
+      {},
+      lines.map(({ when, said }) =>
+        element("li", {}, when ? element("time", { datetime: when }, when.replace("T", " ")) : null, said),
+      ),
+    ),
+  );

@@ -1,0 +1,35 @@
+import { cautions, mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
+import { drawing } from "../../widgets/pictures/drawing.js";
+import { element } from "../../widgets/element.js";
+import { wanting } from "../forms/wants.js";
+
+/** The whole answer of a question; `acts` stand right under its large number. */
+export const answered = (answer, acts) =>
+  [
+    mainAnswer(answer.answers[0], answer.tape, acts),
+    answer.drawing ? drawing(answer.drawing) : null,
+    otherAnswers(answer.answers.slice(1)),
+    cautions(answer.cautions),
+    working(answer.working, answer.source),
+  ].filter(Boolean);
+
+/** What stands in the place of an answer: what is wanted still, and what is wrong with no one field. */
+export const unanswered = ({ wanted, elsewhere }, fields) => [
+  ...wanting(wanted, fields),
+  ...elsewhere.map((error) => element("p", { class: "trouble" }, `${error.message} ${error.remedy}`)),
+];
+
+const MOST_ITEMS = 3;
+const inOneLine = (items) =>
+  items.length > MOST_ITEMS ? `${items.length} lengths` : items.map(({ brief }) => brief).join(", ");
+
+/** The same in a line or two, above the keys: of the field being typed in, of what is wanted, or the answer. */
+export function inLittle(answer, errors, fields, focused) {
+  if (!answer) return [];
+  const own = errors.beside.find((error) => error.field === focused);
+  if (own) return [element("span", { class: "peek-hint" }, `${own.message} ${own.remedy ?? ""}`)];
+  if (!answer.ok) return wanting(errors.wanted, fields);
+  const [main] = answer.answers;
+  const text = main.kind === "lengths" ? inOneLine(main.items) : (main.brief ?? main.text);
+  return [element("span", { class: "peek-answer" }, main.label, element("strong", {}, text))];
+}

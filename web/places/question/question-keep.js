@@ -1,0 +1,38 @@
+import { nameDialog } from "../../widgets/messages/name-dialog.js";
+
+/**
+ * Keeping what a question answers: as a new line under a name, or, with `entry`, as the correction
+ * of a kept one.
+ * @param {() => object} values what is filled in
+ * @param {() => void} after called when a new line was kept
+ */
+export function keeping(app, { declared, entry, draft, values, after }) {
+  let was = entry;
+  const correction = () => ({ act: "correct", id: entry.id, values: values() });
+
+  async function correct() {
+    const goOn = app.onward();
+    const answer = await app.change(correction(), { was });
+    was = answer.now ?? was;
+    if (!answer.ok) return;
+    draft.drop();
+    goOn(`project/${entry.id}`);
+  }
+
+  function keep() {
+    app.sheet.close();
+    if (entry) return correct();
+    const line = { act: "keep_line", reckoner: declared.key, values: values(), unit: draft.unit() };
+    nameDialog({
+      title: `Keep ${declared.title.toLowerCase()}`,
+      act: "Keep",
+      name: declared.title,
+      give: (name) => app.change({ ...line, name }),
+      after,
+    });
+  }
+
+  return entry
+    ? { keep, correction, label: "Save the correction", short: "Save" }
+    : { keep, correction, label: "Keep in project", short: "Keep" };
+}

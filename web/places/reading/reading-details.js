@@ -1,0 +1,88 @@
+import { detailsKey } from "../../store/page/draft.js";
+import { element } from "../../widgets/element.js";
+import { keptForm } from "../forms/kept-form.js";
+import { readingPhoto } from "./reading-photo.js";
+
+const SIDES = [
+  { value: "", label: "On the mark" },
+  { value: "light", label: "Light" },
+  { value: "heavy", label: "Heavy" },
+];
+
+const tapeField = (tapes) => ({
+  key: "tape",
+  label: "Tape",
+  kind: "choice",
+  choices: [{ value: "", label: "Any" }, ...tapes.map(({ name }) => ({ value: name, label: name }))],
+  help: "Your tapes are in Settings; what one reads wrong is put right.",
+});
+
+const fieldsOf = (app) => {
+  const marks = app.state.get().described?.settings.find(({ key }) => key === "mark").choices ?? [];
+  const tapes = (app.settings().tapes ?? []).filter(({ name }) => name);
+  return [
+    { key: "where", label: "Where", kind: "text", help: "At the floor, at the back, on the left." },
+    ...(tapes.length ? [tapeField(tapes)] : []),
+    { key: "side", label: "The tape read", kind: "choice", choices: SIDES },
+    {
+      key: "fineness",
+      label: "Read to",
+      kind: "choice",
+      choices: [{ value: "", label: "As usual" }, ...marks.filter(({ value }) => value)],
+      help: "How finely it was read: “How sure” counts with it.",
+    },
+    {
+      key: "off",
+      label: "May be off by",
+      kind: "length",
+      may_be_blank: true,
+      help: "What you say yourself. Blank is half of what it was read to.",
+    },
+  ];
+};
+
+/** What belongs to a reading beside its number: where, with what, how finely, how sure, when, earlier ones, a photo. */
+export function readingDetails(app, id) {
+  const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
+  const earlier = element("div", { class: "earlier" });
+  const photo = readingPhoto(app, id);
+  const kept = keptForm(app, {
+    fields: fieldsOf(app),
+    slot: detailsKey(app.state.get().record, id),
+    keptIn: ({ entries }) => entries.find((each) => each.id === id) ?? {},
+    unit: () => entry().unit,
+    make: (mine) => ({ act: "describe", id, ...mine }),
+    send: (act) => app.change(act),
+  });
+
+  function draw() {
+    const { when, earlier: before = [] } = entry();
+    const { off_told: off } = app.state.get().view?.entries.find((each) => each.id === id) ?? {};
+    const line = (each) => element("li", {}, [each.text, moment(each.when)].filter(Boolean).join(", "));
+    earlier.replaceChildren(
+      ...[
+        off ? element("p", { class: "help" }, `“How sure” counts up to ${off}.`) : null,
+        when ? element("p", { class: "help" }, `Measured ${moment(when)}.`) : null,
+        before.length ? element("h3", {}, "Earlier") : null,
+        before.length ? element("ol", {}, [...before].reverse().map(line)) : null,
+      ].filter(Boolean),
+    );
+  }
+
+  draw();
+  const node = element(
+    "section",
+    { class: "reading-details", "aria-label": "About this reading" },
+    kept.node,
+    photo,
+    earlier,
+  );
+  node.refresh = () => {
+    draw();
+    kept.follow();
+    photo.refresh();
+  };
+  return node;
+}
+
+const moment = (when) => (when ?? "").replace("T", " ");

@@ -1,0 +1,40 @@
+import { freshId } from "../../store/page/fresh-id.js";
+import { button, element } from "../../widgets/element.js";
+import { fileField } from "../../widgets/fields/file-field.js";
+import { shrinkPicture } from "../../widgets/device/shrink-picture.js";
+
+/** The photo of where a reading was taken: from the camera, kept small, shown, taken out. */
+export function readingPhoto(app, id) {
+  const node = element("div", { class: "reading-photo" });
+  const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id);
+  const describe = (photo, pictures = {}) => app.change({ act: "describe", id, photo }, { pictures });
+
+  async function take(file) {
+    const address = await shrinkPicture(file).catch(() => null);
+    if (!address) return app.notice("This file is no picture that the browser can read. Take another.");
+    const key = freshId();
+    await describe(key, { [key]: address });
+  }
+
+  async function draw() {
+    const { name, photo } = entry() ?? {};
+    const address = photo ? await app.photos.photo(photo) : null;
+    node.replaceChildren(
+      ...[
+        address ? element("img", { class: "photo", src: address, alt: `Where ${name} was measured` }) : null,
+        photo && !address ? element("p", { class: "help" }, "Its photo is not on this device.") : null,
+        fileField({
+          label: photo ? "Another photo" : "Photo",
+          accept: "image/*",
+          capture: "environment",
+          onFile: take,
+        }),
+        photo ? button("Take the photo out", () => describe("")) : null,
+      ].filter(Boolean),
+    );
+  }
+
+  draw();
+  node.refresh = draw;
+  return node;
+}

@@ -1,0 +1,37 @@
+import { button } from "../../widgets/element.js";
+import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
+
+/**
+ * The keys under the thumb; the main one is what comes next at this piece.
+ * @param {object} each the piece
+ * @param {(more: object) => void} act an act on it
+ * @param {object} ways `back`, `next` and `following` lead to other pieces, `undo` takes the last act back;
+ *   null where there is none
+ */
+export function sawKeys(each, act, { back, next, following, undo }) {
+  const key = (label, run, isOn = Boolean(run), look = "") =>
+    button(label, run, { class: `button saw-key ${look}`, disabled: !isOn, "data-key": label });
+  return [
+    key("‹ Back", back),
+    key("Undo", undo),
+    key("Next ›", next),
+    key("Spoiled", () => act({ act: "spoil" })),
+    main(),
+  ];
+
+  function main() {
+    const look = "primary saw-main";
+    if (isToMend(each))
+      return mendingKey(wrongs(each)[0], act, { class: `button saw-key ${look}`, "data-key": "mend" });
+    if (each.left > 0 || !following) return cutKey(each, act, `saw-key ${look}`);
+    return key("Next uncut", following, true, look);
+  }
+}
+
+/** The one that is pressed for each piece. */
+export const cutKey = ({ left }, act, look) =>
+  button("Cut one", () => act({ act: "cut", by: 1 }), {
+    class: `button ${look}`,
+    disabled: left === 0,
+    "data-key": "Cut one",
+  });

@@ -1,0 +1,23 @@
+import { button } from "../../widgets/element.js";
+
+const NEEDS_A_HAND = ["cut down", "recut ends", "too short"];
+
+/** The verdicts of pieces cut that something has to be done about, what a hand can mend first. */
+export const wrongs = ({ verdicts }) =>
+  verdicts
+    .filter(({ verdict }) => verdict !== "good")
+    .sort((one, other) => NEEDS_A_HAND.includes(other.verdict) - NEEDS_A_HAND.includes(one.verdict));
+
+/** Whether the first thing to do at a piece is to mend what a correction made wrong. */
+export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict);
+
+/** The key that says it is done, all of what was told. */
+export function mendingKey({ verdict, which, difference, measures }, act, attributes) {
+  const isRecut = verdict === "cut down" || verdict === "recut ends";
+  const spoiled = verdict === "gone" ? "One of these spoiled" : "One spoiled: cut it anew";
+  if (!isRecut) return button(spoiled, () => act({ act: "spoil", which: which[0] }), attributes);
+  const by = difference && measures.length === 1 ? ` by ${difference.text}` : "";
+  const down = measures.some((measure) => measure !== "ends") ? [`cut down${by}`] : [];
+  const ends = measures.includes("ends") ? ["ends cut anew"] : [];
+  return button(`Done: ${[...down, ...ends].join(", ")}`, () => act({ act: "recut", which }), attributes);
+}

@@ -1,0 +1,71 @@
+import { canRead } from "../../widgets/device/aloud.js";
+import { choiceField } from "../../widgets/fields/choice-field.js";
+import { button, element } from "../../widgets/element.js";
+import { pieceInFull } from "../../widgets/numbers/pieces.js";
+import { cutKey } from "./saw-keys.js";
+import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
+
+const WIDE = "saw-tool saw-wide";
+const ORDER = {
+  key: "order",
+  label: "Order",
+  choices: [
+    { value: "set-up", label: "By stop" },
+    { value: "board", label: "By board" },
+    { value: "part", label: "By part" },
+  ],
+};
+const LIGHT = {
+  key: "light",
+  label: "Light",
+  choices: [
+    { value: "", label: "As the device" },
+    { value: "sun", label: "Sun" },
+    { value: "dark", label: "Dark" },
+  ],
+};
+
+/**
+ * Below the piece: all that is told of it, what the main key has no room for, the set-up tried, and how this
+ * place looks and sounds.
+ */
+export function sawTools(app, each, act) {
+  const { saw } = app.state.get();
+  const set = (patch) => app.state.set({ saw: { ...app.state.get().saw, ...patch } });
+  const order = choiceField({
+    field: ORDER,
+    value: saw.order,
+    onInput: (value) => {
+      set({ order: value });
+      app.projects.look();
+    },
+  });
+  const light = choiceField({ field: LIGHT, value: saw.light, onInput: (value) => set({ light: value }) });
+  const tool = (label, run, attributes = {}) => button(label, run, { class: "button saw-tool", ...attributes });
+  return element(
+    "div",
+    { class: "saw-tools" },
+    pieceInFull(each),
+    isToMend(each) && each.left > 0 ? cutKey(each, act, WIDE) : null,
+    wrongs(each)
+      .slice(isToMend(each) ? 1 : 0)
+      .map((wrong) => mendingKey(wrong, act, { class: `button ${WIDE}` })),
+    each.trial
+      ? element(
+          "p",
+          { class: "trial" },
+          `Last try: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
+        )
+      : null,
+    tool("Try a set-up", () => app.go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("About this piece", () => app.go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("Not cut", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),
+    canRead()
+      ? tool(saw.aloud ? "Reads each cut aloud" : "Read aloud", () => set({ aloud: !saw.aloud }), {
+          "aria-pressed": String(Boolean(saw.aloud)),
+        })
+      : null,
+    order.node,
+    light.node,
+  );
+}

@@ -1,0 +1,84 @@
+import { latest } from "../../store/page/latest.js";
+import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
+import { drawing } from "../../widgets/pictures/drawing.js";
+import { button, element } from "../../widgets/element.js";
+import { form } from "../../widgets/fields/form.js";
+import { briefly } from "../../widgets/numbers/fraction.js";
+import { besideTheSaw } from "./beside-the-saw.js";
+import { formDraft, projectKey } from "../forms/form-draft.js";
+import { inLittle, unanswered } from "../question/question-answer.js";
+import { sorted } from "../forms/wants.js";
+
+const QUESTION = "over_or_under";
+const ASKED = ["measured", "cut"];
+
+/** Try a set-up: what the test piece measures, how much over or under, and which way to move the stop. */
+export function trySetUp(app, entry, part) {
+  const { view, described } = app.state.get();
+  const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
+  const declared = described?.reckoners.find(({ key }) => key === QUESTION);
+  if (!piece || !declared) return element("p", { class: "help" }, "This piece is no longer in the project.");
+  const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
+  // One aims at the mark: a stop can't be set between two.
+  const aimed = piece.length.plain;
+  const reckon = latest(app.ask);
+  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  let said = null;
+  const fields = form({
+    fields: asked,
+    values: { cut: "stop" },
+    onInput: typed,
+    onFocus: (input, { kind }) =>
+      app.sheet.open(input, { kind, unit: app.unit(), peek, whenDone: () => result.focus() }),
+  });
+
+  const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
+
+  function typed(values) {
+    draft.type(values);
+    ask();
+  }
+
+  const peek = () => ({ lines: inLittle(said, said && errors(), asked, "measured"), keep: null });
+  const errors = () => sorted(said, asked, fields.values());
+
+  function ask() {
+    reckon({ do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.settings() }, show);
+  }
+
+  function show(answer) {
+    said = answer;
+    fields.show({ echoes: answer.echoes, errors: errors().beside });
+    const keepIt = button("Keep with the piece", keep, { class: "button primary" });
+    result.replaceChildren(...(answer.ok ? told(answer, keepIt) : unanswered(errors(), asked)));
+    app.sheet.refresh();
+  }
+
+  async function keep() {
+    const goOn = app.onward();
+    const kept = await app.change({ act: "trial", id: entry, part, ...fields.values() });
+    if (!kept.ok) return;
+    draft.drop();
+    goOn("saw");
+  }
+
+  ask();
+  const place = besideTheSaw(app, () => {});
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
+    element("h2", {}, `Try the set-up for ${piece.name}`),
+    element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
+    fields.node,
+    result,
+  );
+  node.leave = place.leave;
+  return node;
+}
+
+/** Which way to move the stop stands right under how much. */
+const told = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
+  [mainAnswer(off, null, [act]), otherAnswers(others), drawn ? drawing(drawn) : null, working(lines, source)].filter(
+    Boolean,
+  );

@@ -1,0 +1,64 @@
+import { button, element } from "../../widgets/element.js";
+import { offlineSentence } from "../../widgets/messages/status.js";
+import { projectKey } from "../forms/form-draft.js";
+import { keptForm } from "../forms/kept-form.js";
+import { tolerance } from "./tolerance.js";
+
+/** How lengths are read and shown in the open project, and whether the app is ready without network. */
+export function settings(app) {
+  const ready = element("p", { class: "help" });
+  const choices = element("div");
+  let own = null;
+
+  function drawFields(fields) {
+    own = keptForm(app, {
+      fields,
+      slot: projectKey(app, "settings"),
+      keptIn: (document) => document.settings,
+      unit: app.unit,
+      make: (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } }),
+      send: app.tryChange,
+      fieldOf: (field) => field?.replace("settings.", ""),
+    });
+    choices.replaceChildren(own.node);
+  }
+
+  const update = button("Use the new version", () => app.offline.acceptUpdate(), { class: "button primary" });
+
+  function draw() {
+    const { offline, described, stays } = app.state.get();
+    ready.textContent = `${offlineSentence(offline)} ${staying(stays)} Version ${described?.version ?? "…"}.`;
+    update.hidden = !offline?.update;
+  }
+
+  const allowed = tolerance(app);
+  draw();
+  drawFields(app.state.get().described?.settings ?? []);
+  const node = element(
+    "div",
+    { class: "settings" },
+    element("h2", {}, "Settings of this project"),
+    choices,
+    allowed?.node,
+    element("h2", {}, "This app"),
+    ready,
+    update,
+  );
+  const isLate = !app.state.get().described;
+  node.refresh = (changed) => {
+    draw();
+    if (changed.includes("record")) {
+      own.follow();
+      allowed?.follow();
+    }
+    if (isLate && changed.includes("described")) drawFields(app.state.get().described.settings);
+  };
+  return node;
+}
+
+/** Whether the browser has promised to keep what is here; nothing before it was asked. */
+function staying(stays) {
+  if (stays === true) return "The browser keeps what is here until you delete it.";
+  if (stays === false) return "The browser may clear what is here when space runs out: back up now and then.";
+  return "";
+}

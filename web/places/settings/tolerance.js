@@ -1,0 +1,26 @@
+import { projectKey } from "../forms/form-draft.js";
+import { keptForm } from "../forms/kept-form.js";
+
+const KEY = "tolerance";
+
+/** How much a cut piece may be off and still be good; null where there is no project. */
+export function tolerance(app) {
+  const { record, view } = app.state.get();
+  if (!record) return null;
+  const field = {
+    key: KEY,
+    label: "A cut piece may be off by",
+    kind: "length",
+    may_be_blank: true,
+    help: `Blank is half a mark. Now ${view?.tolerance_told ?? "as usual"}.`,
+  };
+  return keptForm(app, {
+    fields: [field],
+    slot: projectKey(app, KEY),
+    keptIn: (document) => ({ [KEY]: document.tolerance?.text }),
+    unit: app.unit,
+    make: (mine) => ({ act: KEY, text: mine[KEY] }),
+    send: app.tryChange,
+    fieldOf: () => KEY,
+  });
+}

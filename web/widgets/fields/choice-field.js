@@ -1,0 +1,70 @@
+import { element, freshId } from "../element.js";
+import { trouble } from "./trouble.js";
+
+const FEW = 6;
+
+/** One of several: buttons side by side when few, a list when many. */
+export function choiceField({ field, value, onInput }) {
+  return field.choices.length <= FEW ? few(field, value, onInput) : many(field, value, onInput);
+}
+
+function few(field, value, onInput) {
+  const name = freshId(field.key);
+  const wrong = trouble(`${name}-trouble`);
+  const inputs = field.choices.map((choice) =>
+    element("input", {
+      type: "radio",
+      name,
+      value: choice.value,
+      id: `${name}-${choice.value}`,
+      checked: choice.value === value,
+      onchange: () => onInput(choice.value),
+    }),
+  );
+  const options = inputs.map((input, at) => [
+    input,
+    element("label", { for: input.id, class: "choice" }, field.choices[at].label),
+  ]);
+  const node = element(
+    "fieldset",
+    { class: "field field-choice", "aria-describedby": `${name}-trouble` },
+    element("legend", {}, field.label),
+    element("div", { class: "choices" }, options),
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    wrong,
+  );
+  return {
+    node,
+    value: () => inputs.find((input) => input.checked)?.value ?? "",
+    set(text) {
+      for (const input of inputs) input.checked = input.value === text;
+    },
+    show: ({ error }) => wrong.show(error),
+  };
+}
+
+function many(field, value, onInput) {
+  const id = freshId(field.key);
+  const wrong = trouble(`${id}-trouble`);
+  const select = element(
+    "select",
+    { id, "aria-describedby": `${id}-trouble`, onchange: () => onInput(select.value) },
+    field.choices.some((choice) => choice.value === "") ? null : element("option", { value: "" }, "Choose…"),
+    field.choices.map((choice) => element("option", { value: choice.value }, choice.label)),
+  );
+  select.value = value ?? "";
+  const node = element(
+    "div",
+    { class: "field" },
+    element("label", { for: id }, field.label),
+    select,
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    wrong,
+  );
+  return {
+    node,
+    value: () => select.value,
+    set: (text) => (select.value = text ?? ""),
+    show: ({ error }) => wrong.show(error),
+  };
+}

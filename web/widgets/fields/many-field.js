@@ -1,0 +1,92 @@
+import { button, element } from "../element.js";
+import { trouble } from "./trouble.js";
+
+/**
+ * A list of lengths, or repeated rows of fields (the layers of a molding): each row is a small
+ * form of its own; rows are added and taken away with buttons. A list is rows of one field.
+ */
+export function manyField({ field, value, onInput, onFocus, form }) {
+  const single = field.kind === "lengths";
+  const rowFields = single
+    ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }]
+    : field.fields;
+  const wrap = (each) => (single ? { item: each } : each);
+  const unwrap = (each) => (single ? (each.item ?? "") : each);
+  const most = field.most_rows ?? Infinity;
+  let rows = [];
+  const list = element("div", { class: "rows" });
+  const wrong = trouble();
+  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => {
+    append({});
+    tell();
+    // Who adds a row goes on typing in it: the keypad goes along.
+    rows.at(-1).box.querySelector("input[type=text]")?.focus();
+  });
+  const values = () => rows.map((row) => unwrap(row.values()));
+  const tell = () => onInput(values());
+
+  function append(values_) {
+    const row = form({ fields: rowFields, values: values_, onInput: tell, onFocus });
+    row.box = element(
+      "div",
+      { class: "row", role: "group" },
+      row.node,
+      button("Take away", () => remove(row), { class: "button quiet" }),
+    );
+    rows.push(row);
+    list.append(row.box);
+    counted();
+  }
+
+  function counted() {
+    rows.forEach((row, at) => {
+      row.box.setAttribute("aria-label", `${field.row_label ?? field.label} ${at + 1}`);
+    });
+    add.hidden = rows.length >= most;
+  }
+
+  function leaveOut(row) {
+    rows = rows.filter((each) => each !== row);
+    row.box.remove();
+    counted();
+  }
+
+  function remove(row) {
+    leaveOut(row);
+    tell();
+    list.dispatchEvent(new Event("change", { bubbles: true }));
+    add.focus();
+  }
+
+  /** Rows that are there already stay the same fields: somebody may be typing in one. */
+  function set(all) {
+    const wanted = (all?.length ? all : [single ? "" : {}]).map(wrap);
+    for (const row of rows.slice(wanted.length)) leaveOut(row);
+    rows.forEach((row, at) => {
+      row.set(wanted[at]);
+    });
+    for (const each of wanted.slice(rows.length)) append(each);
+  }
+
+  set(value);
+  const node = element(
+    "fieldset",
+    { class: "field field-many" },
+    element("legend", {}, field.label),
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    list,
+    add,
+    wrong,
+  );
+
+  /** Each row hears of its own errors; what is wrong with the whole is said below. */
+  function show({ errors }) {
+    rows.forEach((row, at) => {
+      const own = errors.filter((error) => error.row === at);
+      row.show({ errors: own.map((error) => ({ ...error, field: single ? "item" : error.part })) });
+    });
+    wrong.show(errors.find((error) => error.row === undefined));
+  }
+
+  return { node, value: values, set, show };
+}

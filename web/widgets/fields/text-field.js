@@ -1,0 +1,80 @@
+import { element, freshId } from "../element.js";
+import { trouble } from "./trouble.js";
+import { unbroken } from "../numbers/unbroken.js";
+
+/** What the phone's own keyboard is for: words. All else has the keypad. */
+const isWords = (field) => field.kind === "text";
+
+/**
+ * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
+ * was read, trouble.
+ * The text is the person's: nothing here changes it. All of it is selected when the field gets the
+ * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
+ * only when the field has been left.
+ * @returns {{node, show({echo, error}), value(), set(text), input}}
+ */
+export function textField({ field, value, onInput, onFocus }) {
+  const id = freshId("field");
+  let latest = {};
+  let entering = false;
+  const input = element("input", {
+    id,
+    name: field.key,
+    type: "text",
+    inputmode: isWords(field) ? "text" : "none",
+    autocomplete: "off",
+    spellcheck: "false",
+    "data-keypad": isWords(field) ? null : field.kind,
+    "aria-describedby": `${id}-echo ${id}-trouble`,
+    placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
+    value,
+    oninput: () => onInput(input.value),
+    onfocus: () => {
+      input.select();
+      say();
+      if (!isWords(field)) onFocus?.(input);
+    },
+    onblur: say,
+    // The browser sets its caret after the focus, so a touch selects once more when it ends.
+    onpointerdown: () => {
+      entering = document.activeElement !== input;
+    },
+    onclick: () => {
+      if (entering) input.select();
+      entering = false;
+      if (!isWords(field)) onFocus?.(input);
+    },
+  });
+  const echo = element("span", { class: "echo", id: `${id}-echo` });
+  const wrong = trouble(`${id}-trouble`);
+  const node = element(
+    "div",
+    { class: "field" },
+    element(
+      "label",
+      { for: id },
+      field.kind === "number" && field.unit ? `${field.label}, ${field.unit}` : field.label,
+    ),
+    input,
+    echo,
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    wrong,
+  );
+  function say() {
+    const quiet = document.activeElement === input;
+    echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
+    input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
+    wrong.show(latest.error, { quiet });
+  }
+
+  return {
+    node,
+    input,
+    value: () => input.value,
+    set: (text) => (input.value = text),
+    show(said) {
+      latest = said;
+      say();
+    },
+  };
+}

@@ -1,0 +1,90 @@
+import { element } from "../element.js";
+import { ENDING, LAYOUTS, WRITES } from "./key-layouts.js";
+import { backspace, write } from "./typing.js";
+
+/** What a screen reader calls a key whose label does not say it. */
+const NAMES = {
+  "+": "plus",
+  "−": "minus",
+  "×": "times",
+  "÷": "divided by",
+  "/": "over, for a fraction",
+  "′": "feet",
+  "″": "inches",
+  ".": "point",
+  "°": "degrees",
+  "(": "open parenthesis",
+  ")": "close parenthesis",
+  mm: "mm, millimeters",
+  cm: "cm, centimeters",
+  "⌫": "delete",
+  "‹": "one mark less",
+  "›": "one mark more",
+  more: "more signs",
+  123: "digits",
+  again: "again, repeat the last step",
+  kerf: "subtract a kerf",
+  project: "a number from the project",
+};
+
+/** Signs so small that they are drawn larger than others. */
+const PRIMES = new Set(["′", "″"]);
+
+/**
+ * Large keys that write into the field `target()`. A key that ends what was being typed leads back
+ * to the digits.
+ * @param {string} layout one of LAYOUTS
+ * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
+ */
+export function keypad(layout, target, acts = {}) {
+  const { columns, layers } = LAYOUTS[layout];
+  const node = element("div", { class: `keypad keypad-${columns}`, role: "group", "aria-label": "Keypad" });
+  const signs = Object.values(WRITES);
+
+  function show(layer) {
+    const own = {
+      "⌫": () => backspace(target(), signs),
+      more: () => turn(1),
+      123: () => turn(0),
+      ...acts,
+    };
+    const press = (label) => () => {
+      if (own[label]) own[label]();
+      else write(target(), WRITES[label] ?? label);
+      if (layer !== 0 && ENDING.has(label)) turn(0);
+    };
+    node.replaceChildren(...layers[layer].map((label) => key(label, press(label))));
+  }
+
+  /** Show a layer; who walks the keys with a keyboard stays on them. */
+  function turn(layer) {
+    const walked = node.contains(document.activeElement);
+    show(layer);
+    if (walked) node.querySelector(".key-turn").focus();
+  }
+
+  show(0);
+  return node;
+}
+
+function lookOf(label) {
+  if (/^\d$/.test(label)) return "";
+  if (label.length > 1) return "key-sign key-word";
+  return PRIMES.has(label) ? "key-sign key-prime" : "key-sign";
+}
+
+function key(label, onclick) {
+  const own = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
+  return element(
+    "button",
+    {
+      type: "button",
+      class: `key ${lookOf(label)} ${own}`,
+      "aria-label": NAMES[label] ?? label,
+      // The caret stays in the field: a key never takes the focus.
+      onpointerdown: (event) => event.preventDefault(),
+      onclick,
+    },
+    label,
+  );
+}

@@ -1,0 +1,43 @@
+import { button, element } from "../element.js";
+import { followed } from "../numbers/followed.js";
+import { unbroken } from "../numbers/unbroken.js";
+
+/**
+ * Show what a change brings before it is kept: each number that moves, each piece already cut.
+ * @param {{said: string, follows: object[], judged: object[]}} changed of the core
+ * @param {string} leaveIt what the key says that does not accept it
+ * @returns {Promise<boolean>} whether it is accepted; leaving the dialog takes it back
+ */
+export function review({ said, follows, judged }, leaveIt) {
+  return new Promise((resolve) => {
+    const before = document.activeElement;
+    const leave = (accepted) => () => {
+      resolve(accepted);
+      dialog.close();
+    };
+    const dialog = element(
+      "dialog",
+      {
+        class: "dialog review",
+        "aria-labelledby": "review-title",
+        onclose: () => {
+          resolve(false);
+          dialog.remove();
+          before?.focus?.({ preventScroll: true });
+        },
+      },
+      element("h2", { id: "review-title", tabindex: "-1" }, "What this changes"),
+      element("p", { class: "review-said" }, unbroken(said)),
+      element("div", { class: "review-list" }, followed(follows, judged)),
+      element(
+        "div",
+        { class: "button-row" },
+        button(leaveIt, leave(false)),
+        button("Accept", leave(true), { class: "button primary" }),
+      ),
+    );
+    document.body.append(dialog);
+    dialog.showModal();
+    dialog.querySelector("h2").focus();
+  });
+}

@@ -1,0 +1,99 @@
+import { element } from "../element.js";
+import { fraction } from "./fraction.js";
+import { tape } from "./tape.js";
+import { unbroken } from "./unbroken.js";
+
+const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
+
+/** The same in little, beside the keypad: the number, and an inch of tape at its side. */
+export const shortAnswer = (value, drawnTape) =>
+  element(
+    "div",
+    { class: "main-answer" },
+    fraction(value, "fraction-huge"),
+    drawnTape ? tape(drawnTape, 0.5) : null,
+    element("p", { class: "small-print" }, smallPrint(value)),
+    drawnTape ? element("p", { class: "tape-words" }, drawnTape.words) : null,
+  );
+
+/** What was rounded away, the other unit system and the decimals: the small print of a length. */
+function smallPrint(value) {
+  const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
+  return [aside(dropped), aside(value.other), aside(value.decimals)];
+}
+
+/** The main answer, as large as the screen allows, `acts` right under it, and its place on the tape. */
+export function mainAnswer(value, drawnTape, acts) {
+  return element(
+    "div",
+    { class: "main-answer" },
+    value.label ? element("p", { class: "answer-label" }, value.label) : null,
+    told(value, "fraction-huge"),
+    element("p", { class: "small-print" }, smallPrint(value)),
+    element("div", { class: "answer-acts" }, acts),
+    drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, drawnTape.words)] : null,
+  );
+}
+
+const listed = (value) =>
+  element(
+    "ol",
+    { class: "listed" },
+    value.items.map((item) =>
+      element(
+        "li",
+        {},
+        element("span", { class: "answer-label" }, item.label),
+        fraction(item, "fraction-large"),
+        item.direction === "exact" ? null : aside(item.dropped_text),
+      ),
+    ),
+  );
+
+const told = (value, size) => {
+  if (value.kind === "lengths") return listed(value);
+  return value.kind === "text" ? element("p", { class: "prose" }, unbroken(value.text)) : fraction(value, size);
+};
+
+/** The other answers, one a line. */
+export function otherAnswers(values) {
+  if (values.length === 0) return null;
+  return element(
+    "dl",
+    { class: "answers" },
+    values.map((value) =>
+      element(
+        "div",
+        { class: `answer answer-${value.kind}` },
+        element("dt", {}, value.label),
+        element(
+          "dd",
+          {},
+          told(value, "fraction-large"),
+          value.direction === "exact" ? null : aside(value.dropped_text),
+        ),
+      ),
+    ),
+  );
+}
+
+/** The arithmetic with this case's numbers, and where its rule comes from. */
+export function working(lines, source) {
+  return element(
+    "details",
+    { class: "working" },
+    element("summary", {}, "Why this number"),
+    lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
+    element("p", { class: "source" }, source),
+  );
+}
+
+/** Cautions that belong to the answers, always in sight. */
+export function cautions(texts) {
+  if (texts.length === 0) return null;
+  return element(
+    "aside",
+    { class: "cautions", "aria-label": "Cautions" },
+    texts.map((text) => element("p", {}, unbroken(text))),
+  );
+}

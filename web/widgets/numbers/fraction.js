@@ -1,0 +1,42 @@
+import { element } from "../element.js";
+
+/**
+ * A value of the core as a number to read at arm's length: a length is drawn with a stacked
+ * fraction, all else as its text. A screen reader hears the words.
+ */
+export function fraction(value, className = "") {
+  const stack = value.stack;
+  const body = stack ? stacked(stack) : [value.brief ?? value.text];
+  return element(
+    "span",
+    { class: `fraction ${stack ? "" : "fraction-plain"} ${className}` },
+    element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
+    element("span", { class: "heard" }, value.words ?? value.text),
+  );
+}
+
+/** The same in a list, where no small print says that something was rounded away: a ≈ does, and (down) or (up). */
+export function briefly(value, className) {
+  const rounded = value.kind === "length" && value.direction !== "exact";
+  const way = value.way ? element("span", { class: "aside" }, value.way) : null;
+  return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className), way);
+}
+
+function stacked({ sign, feet, whole, numerator, denominator, unit }) {
+  const parts = [];
+  if (sign) parts.push(sign);
+  if (feet) parts.push(element("span", { class: "fraction-feet" }, `${feet}′`));
+  if (whole) parts.push(element("span", { class: "fraction-whole" }, whole));
+  if (numerator) {
+    parts.push(
+      element(
+        "span",
+        { class: "fraction-stack" },
+        element("span", {}, numerator),
+        element("span", { class: "fraction-under" }, denominator),
+      ),
+    );
+  }
+  parts.push(element("span", { class: "fraction-unit" }, unit));
+  return parts;
+}

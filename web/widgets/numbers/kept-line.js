@@ -1,0 +1,54 @@
+import { element } from "../element.js";
+import { briefly } from "./fraction.js";
+
+const LONG = new Set(["text", "lengths"]);
+
+/**
+ * One kept line of a list: its name and number, what it was worked out from, and, opened, what can
+ * be done with it.
+ * @param {object} line
+ * @param {string} line.id
+ * @param {string} line.name
+ * @param {object | null} line.value of the core; long words stand under the name
+ * @param {string} line.summary
+ * @param {string} [line.trouble] what is wrong with it
+ * @param {string} [line.mark] what else must be known of it
+ * @param {HTMLElement[]} acts
+ */
+export function keptLine({ id, name, value, summary, trouble, mark }, acts) {
+  const under = (text, className) => (text ? element("span", { class: `entry-under ${className}` }, text) : null);
+  const isLong = value && LONG.has(value.kind);
+  return element(
+    "li",
+    { class: "entry" },
+    element(
+      "details",
+      {},
+      element(
+        "summary",
+        { "data-line": id },
+        element("span", { class: "entry-name" }, name),
+        value && !isLong ? briefly(value, "fraction-large") : null,
+        under(isLong ? (value.brief ?? value.text) : "", "entry-long"),
+        under(summary, "entry-summary"),
+        under(trouble, "trouble"),
+        under(mark, "entry-mark"),
+      ),
+      element("div", { class: "button-row" }, acts),
+    ),
+  );
+}
+
+/** Go to a line of a list that was just drawn anew; to its heading when the line is gone. */
+export function goToLine(list, id) {
+  const line = [...list.querySelectorAll("[data-line]")].find((each) => each.dataset.line === id);
+  const found = line ?? list.querySelector("h2");
+  found?.focus();
+  found?.scrollIntoView({ block: "nearest" });
+}
+
+/** The line to go to when `id` is taken away: the one below it, else the one above. */
+export function neighborOf(lines, id) {
+  const at = lines.findIndex((each) => each.id === id);
+  return (lines[at + 1] ?? lines[at - 1])?.id;
+}

@@ -1,0 +1,78 @@
+import { boldDrawing } from "../pictures/bold-drawing.js";
+import { drawing } from "../pictures/drawing.js";
+import { element } from "../element.js";
+import { fraction } from "./fraction.js";
+import { unbroken } from "./unbroken.js";
+
+/** Where there are more steps than this, those without a number take smaller letters. */
+const FEW = 3;
+/** So many signs of each end have room in figures as large as the fraction's. */
+const SHORT = 5;
+/** A name longer than this takes smaller letters, not a third line. */
+const LONG = 30;
+
+/** One piece to cut, as large as the screen allows: the length, the piece as it lies, how each end is cut. */
+export function piece(each) {
+  return element(
+    "article",
+    { class: "piece" },
+    element(
+      "div",
+      { class: "piece-head" },
+      element("h2", { class: `piece-name ${each.name.length > LONG ? "piece-name-long" : ""}` }, each.name),
+      element("p", { class: "piece-place" }, unbroken(each.place)),
+      each.left > 0
+        ? element("p", { class: "piece-left" }, `${each.left} left of ${each.count}${spoiled(each)}`)
+        : null,
+    ),
+    each.left > 0 || each.wrong
+      ? null
+      : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
+    each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
+    each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
+    element(
+      "div",
+      { class: "piece-length" },
+      fraction(each.length, "fraction-giant"),
+      element(
+        "div",
+        { class: "piece-aside" },
+        each.length_along ? element("p", { class: "piece-along" }, each.length_along) : null,
+        each.length.dropped_text ? element("p", {}, each.length.dropped_text) : null,
+      ),
+    ),
+    element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),
+    each.ends ? ends(each.ends) : null,
+    element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
+  );
+}
+
+/** What is told of a piece, and its drawing with every measure. */
+export const pieceInFull = (each) => [
+  told(each) ? element("p", { class: "piece-told" }, told(each)) : null,
+  each.drawing ? drawing(each.drawing) : null,
+];
+
+const told = ({ material, grain, place }) => [material, grain, place].filter(Boolean).join(", ");
+const spoiled = ({ spoiled: n }) => (n > 0 ? `, ${n} spoiled` : "");
+
+function ends({ left, right }) {
+  const isShort = [left, right].every(({ at_the_saw: [first] }) => (first ?? "").length <= SHORT);
+  return element(
+    "dl",
+    { class: `ends ${isShort ? "ends-short" : ""}` },
+    [
+      ["Left", left],
+      ["Right", right],
+    ].map(([label, { cut, at_the_saw: steps }]) =>
+      element(
+        "div",
+        {},
+        element("dt", {}, `${label}: ${cut}`),
+        steps.map((step) =>
+          element("dd", { class: steps.length > FEW && !/\d/.test(step) ? "end-way" : null }, unbroken(step)),
+        ),
+      ),
+    ),
+  );
+}

@@ -1,0 +1,52 @@
+import { svgElement } from "../element.js";
+
+const WIDTH = 344;
+const MARGIN = 14;
+const HEIGHT = 66;
+const TALLEST = 40;
+const HALF_DIGIT = 6.5;
+const ARROW = 10;
+
+/**
+ * A stretch of tape around a value, with the mark to look for. The core says where the ticks are.
+ * @param {number} part how much of the stretch to draw, 1 for all of it
+ */
+export function tape(drawn, part = 1) {
+  const span = (drawn.to - drawn.from) * part;
+  const from = Math.min(Math.max(drawn.at - span / 2, drawn.from), drawn.to - span);
+  const width = WIDTH * part;
+  const x = (at) => MARGIN + ((at - from) / span) * (width - 2 * MARGIN);
+  const seen = drawn.ticks.filter((tick) => x(tick.at) > 0 && x(tick.at) < width);
+  const ticks = seen.map((tick) =>
+    svgElement("line", {
+      class: "tape-tick",
+      x1: x(tick.at),
+      x2: x(tick.at),
+      y1: 0,
+      y2: 10 + tick.size * (TALLEST - 10),
+    }),
+  );
+  const at = x(drawn.at);
+  /** Where a number stands whole: within the stretch, and beside the arrow. */
+  const middle = (tick) => {
+    const half = tick.label.length * HALF_DIGIT;
+    const away = half + ARROW;
+    const inside = Math.min(width - half, Math.max(half, x(tick.at)));
+    if (Math.abs(inside - at) >= away) return inside;
+    return tick.at > drawn.at || at - away < half ? at + away : at - away;
+  };
+  const labels = seen
+    .filter((tick) => tick.label)
+    .map((tick) =>
+      svgElement("text", { class: "tape-label", x: middle(tick), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label),
+    );
+  return svgElement(
+    "svg",
+    { class: "tape", viewBox: `0 0 ${width} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },
+    svgElement("line", { class: "tape-edge", x1: 0, x2: width, y1: 0, y2: 0 }),
+    ticks,
+    labels,
+    svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: 0, y2: TALLEST + 6 }),
+    svgElement("path", { class: "tape-arrow", d: `M${at} ${TALLEST + 4} l8 16 h-16 z` }),
+  );
+}

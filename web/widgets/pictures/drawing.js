@@ -1,0 +1,77 @@
+import { SHAPE } from "./drawing-shapes.js";
+import { svgElement } from "../element.js";
+import { measured } from "./measured.js";
+import { narrowed } from "./narrowed.js";
+import { withRoom } from "./text-room.js";
+
+const WIDTH = 328;
+const EDGE = 6;
+const MARGIN = 3;
+const LINE = 1.2;
+
+/**
+ * A drawing of the core as SVG: it sends shapes in real units, here they are only scaled to the screen, and each text
+ * finds room to be read, as wide as this browser's font is; in smaller letters where there is too little.
+ */
+export function drawing(drawn, look = "") {
+  const [usual, small] = ["drawing", "drawing drawing-small"].map((size) => () => laidOut(drawn, `${size} ${look}`));
+  const whole = usual();
+  return whole.isLegible ? whole.node : small().node;
+}
+
+function laidOut(drawn, className) {
+  const [left, top, right, bottom] = drawn.box;
+  const whole = (WIDTH - 2 * EDGE) / (right - left);
+  const texts = measured(drawn.shapes, className, WIDTH - 2 * EDGE);
+  let low = 0;
+  const build = (share, start) => {
+    const scale = whole * share;
+    low = EDGE + (bottom - top) * scale;
+    const place = ([x, y]) => [start + (x - left) * scale, EDGE + (y - top) * scale];
+    return drawn.shapes.map((shape, number) => SHAPE[shape.kind](shape, place, scale, texts[number]));
+  };
+  const shapes = narrowed(build, { edge: EDGE, margin: MARGIN, width: WIDTH });
+  const strokes = shapes.flatMap(({ strokes: own }) => own);
+  const withTexts = shapes.map(({ text }, shape) => text && { ...text, shape }).filter(Boolean);
+  const placed = withRoom(withTexts, strokes, WIDTH);
+  const [from, to] = grown(placed, strokes, low);
+  const byShape = new Map(placed.map((text) => [text.shape, text]));
+  const node = svgElement(
+    "svg",
+    {
+      class: className,
+      viewBox: `0 ${from.toFixed(1)} ${WIDTH} ${(to - from).toFixed(1)}`,
+      role: "img",
+      "aria-label": drawn.words,
+    },
+    shapes.map((shape, number) => grouped(shape, shape.draw(byShape.get(number)))),
+    placed.filter(({ leader }) => leader).map(({ leader }) => leaderOf(leader)),
+    placed.map((text) => grouped(shapes[text.shape], [written(text)])),
+  );
+  return { node, isLegible: placed.every(({ isSqueezed }) => !isSqueezed) };
+}
+
+/** It grows up and down to what its texts and lines take; it never grows wider. */
+const grown = (texts, strokes, low) => [
+  Math.min(EDGE, ...texts.map(({ y, half }) => y - half[1]), ...strokes.flat().map(([, y]) => y)) - EDGE,
+  Math.max(low, ...texts.map(({ y, half }) => y + half[1]), ...strokes.flat().map(([, y]) => y)) + EDGE,
+];
+
+const grouped = ({ group }, nodes) => (group ? svgElement("g", { class: group }, nodes) : nodes);
+
+const leaderOf = ([[x0, y0], [x1, y1]]) => [
+  svgElement("polyline", { class: "leader", points: `${x0},${y0} ${x1},${y1}` }),
+  svgElement("circle", { class: "leader-foot", cx: x0, cy: y0, r: 1.5 }),
+];
+
+function written({ lines, look, align, x, y, half, size }) {
+  const side = x + { start: -half[0], middle: 0, end: half[0] }[align];
+  const attributes = { class: look, x: side, y, "text-anchor": align, "dominant-baseline": "central" };
+  if (lines.length === 1) return svgElement("text", attributes, lines[0]);
+  const first = y - (size * LINE * (lines.length - 1)) / 2;
+  return svgElement(
+    "text",
+    attributes,
+    lines.map((line, number) => svgElement("tspan", { x: side, y: first + size * LINE * number }, line)),
+  );
+}

@@ -1,0 +1,69 @@
+import { element, svgElement } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
+
+/** How high letters are, and how far apart lines, as parts of their size. */
+const LETTERS = 0.95;
+const LINE = 1.2;
+
+const LOOK = { label: ({ role }) => `label-${role}`, arc: () => "label-note", dimension: () => "" };
+const GROUP = { dimension: ({ role }) => `dimension dimension-${role}` };
+
+/**
+ * The text of each shape as this browser's font writes it, null for none: its `lines`, its class (`look`) and that of
+ * its `group`, half its width and height, and the size of its letters. One that is wider than `width` takes several
+ * lines, never within a number.
+ * @param {object[]} shapes of the core
+ * @param {string} drawn the class of the drawing
+ * @param {number} width that a text may have
+ */
+export function measured(shapes, drawn, width) {
+  const host = svgElement("svg", { class: drawn });
+  const hidden = element("div", { class: "measuring", "aria-hidden": "true" }, host);
+  document.body.append(hidden);
+  const texts = shapes.map(
+    (shape) =>
+      shape.text && {
+        words: shape.text,
+        look: LOOK[shape.kind](shape),
+        group: GROUP[shape.kind]?.(shape) ?? null,
+      },
+  );
+  const write = (words, { look, group }) => {
+    const node = svgElement("text", { class: look }, words);
+    host.append(svgElement("g", { class: group }, node));
+    return node;
+  };
+  const nodes = texts.map((text) => text && write(text.words, text));
+  const found = texts.map((text, at) => text && sized(text, nodes[at], width, (words) => write(words, text)));
+  hidden.remove();
+  return found;
+}
+
+function sized(text, node, width, write) {
+  const size = Number.parseFloat(getComputedStyle(node).fontSize);
+  const whole = node.getComputedTextLength();
+  const wide = (words) => write(words).getComputedTextLength();
+  const lines = whole > width ? broken(unbroken(text.words), whole, width, wide) : [text.words];
+  const across = lines.length === 1 ? whole : Math.max(...lines.map(wide));
+  return { ...text, lines, size, half: [across / 2, (size * (LETTERS + LINE * (lines.length - 1))) / 2] };
+}
+
+/** As few lines as there may be, and then as even as they can be. */
+function broken(words, whole, width, wide) {
+  const least = inLines(words, width, wide);
+  for (let share = 1; share < 1.6; share += 0.1) {
+    const even = inLines(words, Math.min(width, (whole / least.length) * share), wide);
+    if (even.length === least.length) return even;
+  }
+  return least;
+}
+
+function inLines(words, width, wide) {
+  const lines = [];
+  for (const word of words.split(" ")) {
+    const longer = `${lines.at(-1)} ${word}`;
+    if (lines.length && wide(longer) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}

@@ -1,0 +1,38 @@
+import { element, svgElement } from "../element.js";
+
+/** A sheet of the core at true size: its millimeters are the units of the drawing, nothing is scaled. */
+export function sheetOfPaper(sheet) {
+  const { width, height, words, shapes } = sheet;
+  return element(
+    "li",
+    { class: "sheet-of-paper" },
+    svgElement(
+      "svg",
+      {
+        width: `${width}mm`,
+        height: `${height}mm`,
+        viewBox: `0 0 ${width} ${height}`,
+        role: "img",
+        "aria-label": words,
+      },
+      shapes.map((shape) => SHAPE[shape.kind](shape)),
+    ),
+  );
+}
+
+const SHAPE = {
+  line: ({ from, to, role }) =>
+    svgElement("line", { class: `ink ink-${role}`, x1: from[0], y1: from[1], x2: to[0], y2: to[1] }),
+  circle: ({ center, radius, role }) =>
+    svgElement("circle", { class: `ink ink-${role}`, cx: center[0], cy: center[1], r: radius }),
+  label: ({ at, text, role, align }) =>
+    svgElement(
+      "text",
+      { class: `printed printed-${role}`, x: at[0], y: at[1], "text-anchor": align, "dominant-baseline": "central" },
+      text,
+    ),
+};
+
+/** Sheets for one kind of paper, each of which fills a page when it is printed. */
+export const sheetsOfPaper = (sheets, paper) =>
+  element("ol", { class: `sheets on-${paper}`, "aria-label": "Sheets" }, sheets.map(sheetOfPaper));

@@ -1,0 +1,113 @@
+import { drawing } from "./drawing.js";
+import { element } from "../element.js";
+
+/** A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings. */
+export function shopSheet(view) {
+  const readings = view.entries.filter((entry) => entry.kind === "reading");
+  const lines = view.entries.filter((entry) => entry.kind === "line");
+  const notes = view.entries.filter((entry) => entry.kind === "note");
+  const pieceOf = ({ entry, part }) => view.pieces.find((piece) => piece.entry === entry && piece.part === part);
+  return element(
+    "article",
+    { class: "shop-sheet" },
+    element("h3", { class: "shop-name" }, view.name),
+    section(
+      "Cuts by stop",
+      view.set_ups.map((group) => cutsAt(group, group.pieces.map(pieceOf))),
+    ),
+    section("Parts", view.pieces.map(part)),
+    section("Worked out", lines.map(told)),
+    section("Readings", readings.map(told)),
+    section("Notes", notes.map(note)),
+  );
+}
+
+const section = (title, rows) =>
+  rows.length ? element("section", { class: "shop-section" }, element("h4", {}, title), element("ul", {}, rows)) : null;
+
+/** What is cut at one setting of the stop, a box for each piece. */
+const cutsAt = ({ setting, waits }, pieces) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    length(setting),
+    waits ? element("strong", {}, waits) : null,
+    element(
+      "ul",
+      { class: "shop-cuts" },
+      pieces.map((piece) =>
+        element(
+          "li",
+          {},
+          element("span", { class: "shop-title" }, piece.name),
+          element("span", {}, [piece.length_along, ends(piece)].filter(Boolean).join(", ")),
+          wrongOf(piece).map((said) => element("strong", {}, said)),
+          boxes(piece),
+        ),
+      ),
+    ),
+  );
+
+/** A ticked box must not hide that a piece was cut to what is no longer asked. */
+const wrongOf = ({ verdicts }) => verdicts.filter(({ verdict }) => verdict !== "good").map(({ said }) => said);
+
+const part = (piece) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    piece.drawing ? element("div", { class: "shop-drawing" }, drawing(piece.drawing)) : null,
+    element(
+      "div",
+      {},
+      element("p", { class: "shop-title" }, `${piece.name}, ${piece.count} ×`),
+      element("p", {}, size(piece)),
+      element("p", {}, [piece.material, piece.place].filter(Boolean).join(", ") || piece.from),
+    ),
+  );
+
+const told = (entry) =>
+  element(
+    "li",
+    { class: "shop-row" },
+    entry.headline ? length(entry.headline) : null,
+    element(
+      "div",
+      {},
+      element("p", { class: "shop-title" }, entry.name),
+      element("p", {}, entry.ok ? aside(entry) : entry.error.message),
+    ),
+  );
+
+const note = (entry) => element("li", { class: "shop-note" }, entry.text);
+
+const aside = (entry) =>
+  [entry.kind === "line" ? entry.title : null, entry.summary, entry.where, entry.when?.replace("T", " ")]
+    .filter(Boolean)
+    .join(", ");
+
+const length = (value) => element("strong", { class: "shop-length" }, brief(value));
+
+/** On paper there is no small print: the text itself says that it was rounded, and which way. */
+const brief = (value) => value.brief ?? value.text ?? "";
+
+/** A thickness without a width must not be read as one. */
+const size = ({ length: long, width, thickness }) =>
+  [brief(long), width && brief(width), thickness && `${brief(thickness)}${width ? "" : " thick"}`]
+    .filter(Boolean)
+    .join(" × ");
+
+const ends = ({ ends: both }) => {
+  if (!both) return "";
+  const [left, right] = [end(both.left), end(both.right)];
+  return left === right ? `both ends ${left}` : `left ${left}, right ${right}`;
+};
+
+const end = ({ cut, angle }) => (angle ? `${cut} ${angle}` : cut);
+
+/** A box for each piece, ticked where it is cut. */
+const boxes = (piece) =>
+  element(
+    "span",
+    { class: "shop-boxes", role: "img", "aria-label": `${piece.cut} of ${piece.count} cut` },
+    Array.from({ length: piece.count }, (_, at) => element("span", { class: at < piece.cut ? "box ticked" : "box" })),
+  );
