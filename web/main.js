@@ -2,13 +2,13 @@
 import { keepOffline } from "./offline/register.js";
 import { shell, waiting } from "./places/shell.js";
 import { startCore } from "./python/client.js";
-import { openDatabase } from "./store/page/database.js";
 import { enteringKeeper } from "./store/pad/entering.js";
+import { tallyKeeper } from "./store/pad/tally.js";
+import { openDatabase } from "./store/page/database.js";
 import { memoryDatabase } from "./store/page/memory.js";
 import { askToStay } from "./store/page/persist.js";
-import { projectKeeper } from "./store/project/project.js";
 import { createState } from "./store/page/state.js";
-import { tallyKeeper } from "./store/pad/tally.js";
+import { projectKeeper } from "./store/project/project.js";
 
 let state = null;
 let app = null;

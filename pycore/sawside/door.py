@@ -27,8 +27,8 @@ from copy import deepcopy
 from importlib import import_module
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.settings.settings import read_settings
 from sawside.lengths.strip import strip
+from sawside.settings.settings import read_settings
 
 MOST_CHARACTERS = 80_000_000
 """The longest message as text that is looked at: the largest backup (`project.backup`), what of it

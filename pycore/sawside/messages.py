@@ -7,18 +7,18 @@ page's first keys does not wait for projects, paper and wood. Imports: everythin
 from dataclasses import replace
 
 from sawside.errors import Refusal
-from sawside.settings.settings import read_settings
 from sawside.project.asking import names_of_question, read_in_project
+from sawside.project.labels import labels
+from sawside.project.messages import MESSAGES as OF_PROJECTS
 from sawside.project.schema.checks import unit_checked
 from sawside.project.schema.document import read_document
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
-from sawside.project.labels import labels
-from sawside.project.messages import MESSAGES as OF_PROJECTS
-from sawside.tally.messages import tally_told
-from sawside.tally.sum_kept import tally_sum
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import find, reckon
+from sawside.settings.settings import read_settings
+from sawside.tally.messages import tally_told
+from sawside.tally.sum_kept import tally_sum
 from sawside.version import CONTRACT, VERSION
 
 

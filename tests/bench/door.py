@@ -1,4 +1,4 @@
-"""The door called at random a million times, on all processors (`tests/core/door/door_at_random.py`)."""
+"""The door called at random a million times, on all processors (`door_at_random` of its tests)."""
 
 import json
 from multiprocessing import Pool

@@ -8,8 +8,8 @@ import time
 from fractions import Fraction
 
 import sawside
-from sawside.project.schema.document import read_document
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.schema.document import read_document
 from sawside.project.schema.memory import forget
 
 ROUNDS = 15

@@ -5,8 +5,8 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 """
 
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
-from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
 from tests.browser.print.on_paper import texts
+from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
 
 
 def keep_shelves(page):

@@ -22,7 +22,7 @@ def site_with_sample(tmp_path_factory):
     for part in ("web", "pycore"):
         shutil.copytree(ROOT / part, copy / part, ignore=leave)
     (copy / "web/node_modules").symlink_to(ROOT / "web/node_modules")
-    shutil.copy(SAMPLE, copy / "pycore/sawside/reckoners")
+    shutil.copy(SAMPLE, copy / "pycore/sawside/reckoners/tape")
     (copy / ".build").mkdir()
     shutil.copytree(ROOT / ".build/fetched", copy / ".build/fetched")
     shutil.copy(ROOT / ".build/fetched.key", copy / ".build")

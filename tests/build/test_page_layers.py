@@ -22,7 +22,7 @@ def modules():
     """Every module of the page, and the layer that it belongs to."""
     yield WEB / "main.js", "main.js"
     for layer in MAY:
-        yield from ((each, layer) for each in sorted((WEB / layer).glob("*.js")))
+        yield from ((each, layer) for each in sorted((WEB / layer).rglob("*.js")))
 
 
 @pytest.mark.parametrize(

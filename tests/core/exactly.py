@@ -4,10 +4,10 @@ from dataclasses import replace
 
 from sawside.lengths.marks import Rounded, exact_of
 from sawside.lengths.real import nearby
-from sawside.settings.settings import read_settings
 from sawside.lengths.show import Show
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.values import read_values
+from sawside.settings.settings import read_settings
 
 
 def exactly(reckoner, **values):

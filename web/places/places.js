@@ -1,21 +1,21 @@
-import { aboutPiece } from "./saw/about-piece.js";
-import { atTheSaw } from "./saw/at-the-saw.js";
 import { backup } from "./files/backup.js";
-import { labels } from "./print/labels.js";
-import { newReading } from "./reading/new-reading.js";
-import { note } from "./project/note.js";
 import { pad } from "./pad/pad.js";
+import { tally } from "./pad/tally.js";
+import { labels } from "./print/labels.js";
 import { paper } from "./print/paper.js";
+import { shopSheet } from "./print/shop-sheet.js";
+import { note } from "./project/note.js";
 import { project } from "./project/project.js";
 import { projects } from "./project/projects.js";
 import { question } from "./question/question.js";
-import { reading } from "./reading/reading.js";
-import { settings } from "./settings/settings.js";
-import { shopSheet } from "./print/shop-sheet.js";
-import { sure } from "./reading/sure.js";
-import { tally } from "./pad/tally.js";
-import { trySetUp } from "./saw/try-set-up.js";
 import { workOut } from "./question/work-out.js";
+import { newReading } from "./reading/new-reading.js";
+import { reading } from "./reading/reading.js";
+import { sure } from "./reading/sure.js";
+import { aboutPiece } from "./saw/about-piece.js";
+import { atTheSaw } from "./saw/at-the-saw.js";
+import { trySetUp } from "./saw/try-set-up.js";
+import { settings } from "./settings/settings.js";
 
 /**
  * Each place by the first part of the address after #; `tab` is the tab it belongs to, `entry` where in the rest of

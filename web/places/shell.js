@@ -1,13 +1,13 @@
 import { unkeptOf } from "../store/page/draft.js";
+import { refusedByStore } from "../store/page/refused.js";
 import { identity } from "../store/project/identity.js";
 import { isOldPicture } from "../store/project/old-picture.js";
-import { refusedByStore } from "../store/page/refused.js";
 import { element } from "../widgets/element.js";
-import { settingsIcon } from "../widgets/pictures/icons.js";
+import { keypadSheet } from "../widgets/keys/sheet.js";
 import { notice, unsay } from "../widgets/messages/notice.js";
 import { review } from "../widgets/messages/review.js";
-import { keypadSheet } from "../widgets/keys/sheet.js";
 import { offlineSentence, statusLine } from "../widgets/messages/status.js";
+import { settingsIcon } from "../widgets/pictures/icons.js";
 import { placeOf } from "./places.js";
 
 /** What the status line tells of. */

@@ -1,9 +1,9 @@
 /** The worker that runs Python; its messages are in protocol.js. */
 import { FIRST_QUESTION, say } from "./protocol.js";
 import { settle } from "./snapshot/settle.js";
-import { addRest, slowStart } from "./start/slow-start.js";
 import { makeSnapshot } from "./snapshot/snapshot-make.js";
 import { restoreSnapshot } from "./snapshot/snapshot-restore.js";
+import { addRest, slowStart } from "./start/slow-start.js";
 
 let core = null;
 let turn = Promise.resolve();

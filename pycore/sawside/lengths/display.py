@@ -6,7 +6,7 @@ begin with ≈ or end with … because something was cut.
 
 from fractions import Fraction
 
-from sawside.lengths.reading.bounded import is_bounded
+from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import GRIDS, Rounded, to_mark
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER

@@ -1,13 +1,13 @@
 """Asking with the names of a project: a question not yet kept, and the details of an entry."""
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.project.schema.document import read_document
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
-from sawside.project.schema.finding import found
 from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.evaluation.names_sent import read_names
 from sawside.project.evaluation.reading_worked import ReadingWorked
+from sawside.project.schema.document import read_document
+from sawside.project.schema.finding import found
 from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
 from sawside.reckoning.reading import reading_told, tape_told

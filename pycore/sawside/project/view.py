@@ -2,14 +2,14 @@
 
 from sawside.errors import Refusal
 from sawside.lengths.as_typed import given_text
-from sawside.settings.settings import read_settings
 from sawside.lengths.show import Show
-from sawside.project.pieces.cut_order import ORDERS, cuts
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.pieces.cut_order import ORDERS, cuts
 from sawside.project.pieces.judge import tolerance_of
 from sawside.project.pieces.material import material
 from sawside.project.pieces.pieces import pieces_of
+from sawside.settings.settings import read_settings
 
 
 def view(document, order="set-up", *, drawings=True):

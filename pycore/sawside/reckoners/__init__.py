@@ -1,6 +1,8 @@
-"""One file for each question. A file that declares `RECKONER` is found by being in this folder.
+"""One file for each question, in the folder of its subject, which says its heading and its place.
 
-No question imports another; what several share is in `shared`. Imports: up to drawing.
+A file that declares `RECKONER` is found by being in such a folder. No question imports another;
+what several share is in the `shared` of their subject, or in the one beside the subjects. Imports:
+up to drawing.
 """
 
 from collections.abc import Mapping
@@ -8,7 +10,7 @@ from functools import cached_property
 from importlib import import_module
 from pkgutil import iter_modules
 
-_NO_QUESTIONS = {"declaration", "shared"}
+_SHARED = "shared"
 
 
 class _Reckoners(Mapping):
@@ -18,24 +20,33 @@ class _Reckoners(Mapping):
     """
 
     @cached_property
-    def _files(self):
-        return {module.name for module in iter_modules(__path__)} - _NO_QUESTIONS
+    def _subjects(self):
+        """The folder of each question by the question's key."""
+        folders = [each.name for each in iter_modules(__path__) if each.ispkg]
+        return {
+            question.name: folder
+            for folder in folders
+            if folder != _SHARED
+            for question in iter_modules([f"{path}/{folder}" for path in __path__])
+            if question.name != _SHARED
+        }
 
     @cached_property
     def _offered(self):
-        every = [self[key] for key in sorted(self._files)]
-        return [each.key for each in sorted(every, key=lambda each: (each.order, each.key))]
+        return sorted(self._subjects, key=lambda key: (self.subject(key).PLACE, self[key].order))
+
+    def subject(self, key):
+        """The package of the question's subject: its `HEADING`, and its `PLACE` among them."""
+        return import_module(f"{__name__}.{self._subjects[key]}")
 
     def __getitem__(self, key):
-        if key not in self._files:
-            raise KeyError(key)
-        return import_module(f"{__name__}.{key}").RECKONER
+        return import_module(f"{self.subject(key).__name__}.{key}").RECKONER
 
     def __iter__(self):
         return iter(self._offered)
 
     def __len__(self):
-        return len(self._files)
+        return len(self._subjects)
 
 
 RECKONERS = _Reckoners()

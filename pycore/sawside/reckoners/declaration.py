@@ -15,9 +15,9 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
-from sawside.settings.clearances import CLEARANCES
 from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
+from sawside.settings.clearances import CLEARANCES
 from sawside.wood.materials import having
 
 

@@ -1,12 +1,12 @@
 """Declarations as data: what the page draws a question from."""
 
+from sawside.reckoners import RECKONERS
+from sawside.reckoners.declaration import Choice, Field, length, number, rows
+from sawside.reckoning.metric_example import in_millimeters
 from sawside.settings.clearances import CLEARANCES
 from sawside.settings.own_material import FIGURES
 from sawside.settings.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
 from sawside.settings.tape_rows import PARTS
-from sawside.reckoners import RECKONERS
-from sawside.reckoners.declaration import Choice, Field, length, number, rows
-from sawside.reckoning.metric_example import in_millimeters
 from sawside.wood.own import PREFIX
 
 _SETTINGS = {
@@ -121,19 +121,11 @@ def reckoners_told():
     return [_reckoner_told(reckoner) for reckoner in RECKONERS.values()]
 
 
-_SUBJECTS = {400: "Wood and moisture", 300: "Shelves", 200: "Miters, frames and strips"}
-"""What questions are about, by the least order of each; below all of these it is lengths."""
-
-
-def _subject(order):
-    return next((name for least, name in _SUBJECTS.items() if order >= least), "Lengths and tape")
-
-
 def _reckoner_told(reckoner):
     return {
         "key": reckoner.key,
         "title": reckoner.title,
-        "subject": _subject(reckoner.order),
+        "subject": RECKONERS.subject(reckoner.key).HEADING,
         "asks": reckoner.asks,
         "words": list(reckoner.words),
         "fields": [field_told(field) for field in reckoner.fields],

@@ -4,7 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.reading.bounded import is_bounded
+from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.settings.own_rows import Kind
 from sawside.lengths.reading.reader import read_number
+from sawside.settings.own_rows import Kind
 
 MOST_NOTE = 200
 _MILLION = 10**6

@@ -7,13 +7,13 @@ from functools import lru_cache
 from types import MappingProxyType
 
 from sawside.errors import Refusal, Refusals, quoted
-from sawside.settings.clearances import CLEARANCES
 from sawside.lengths.marks import GRIDS, ROUNDINGS, Grid
+from sawside.lengths.units import INCHES_PER, METRIC
+from sawside.settings.clearances import CLEARANCES
 from sawside.settings.own_material import MATERIALS, OwnMaterial, read_materials
 from sawside.settings.own_tape import OwnTape
 from sawside.settings.set_length import SetLength
 from sawside.settings.tape_rows import TAPES, read_tapes
-from sawside.lengths.units import INCHES_PER, METRIC
 
 USUAL = ""
 """The value of a setting that is left to follow the unit."""

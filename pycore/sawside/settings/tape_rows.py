@@ -3,9 +3,9 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
+from sawside.lengths.reading.reader import read_length
 from sawside.settings.own_rows import Kind
 from sawside.settings.own_tape import OwnTape
-from sawside.lengths.reading.reader import read_length
 
 PARTS = {
     "name": ("Name", None, None),

@@ -9,7 +9,6 @@ name in small letters with the {entry, answer} that it means ("" for the first a
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
-from sawside.settings.settings import read_settings
 from sawside.project.schema.checks import (
     MOST_NAME,
     damaged,
@@ -18,6 +17,7 @@ from sawside.project.schema.checks import (
     whole_number,
     words_checked,
 )
+from sawside.settings.settings import read_settings
 from sawside.tally.migrate import OLDEST, with_names
 
 SCHEMA = 2

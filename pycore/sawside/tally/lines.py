@@ -11,10 +11,10 @@ from typing import NamedTuple
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read
-from sawside.settings.settings import Settings
 from sawside.project.evaluation.names_for import NamesOf
-from sawside.tally.names import called, of_project, uses_in
 from sawside.reckoning.reading import reading_told
+from sawside.settings.settings import Settings
+from sawside.tally.names import called, of_project, uses_in
 
 
 class Around(NamedTuple):

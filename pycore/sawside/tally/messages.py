@@ -1,10 +1,10 @@
 """The tally of the pad: changed by an act, and told with every line worked out."""
 
 from sawside.errors import Refusal
-from sawside.settings.settings import read_settings
+from sawside.project.evaluation.names_for import NamesOf
 from sawside.project.schema.checks import MOST_NAME, Damaged
 from sawside.project.schema.document import read_document
-from sawside.project.evaluation.names_for import NamesOf
+from sawside.settings.settings import read_settings
 from sawside.tally.acts import ACTS, BRING_BACK
 from sawside.tally.document import EMPTY, read_tally
 from sawside.tally.lines import Around, worked_out

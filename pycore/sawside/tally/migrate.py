@@ -1,7 +1,7 @@
 """Tallies of older schemas brought up to this one, a step a version."""
 
-from sawside.tally.names import called
 from sawside.project.evaluation.vocabulary import longest_of, uses_beside
+from sawside.tally.names import called
 
 OLDEST = 1
 

@@ -12,8 +12,8 @@ from sawside.lengths.display import mixed_text
 from sawside.lengths.reading.put_in import place, put_in
 from sawside.lengths.reading.reader import read
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
-from sawside.tally.messages import opened
 from sawside.tally.lines import refusal_of, stand_for, worked_out
+from sawside.tally.messages import opened
 from sawside.tally.names import called, marked, name_now, of_project, uses_in
 
 _NUMBERS = ("{} in ÷ 1 in", "{}″", "{} in × 1 in", "{} in × 1 in × 1 in")

@@ -4,8 +4,8 @@ import json
 
 import sawside
 from tests.browser.hand import open_place
-from tests.browser.start.start_support import eventually
 from tests.browser.project.test_project_backup import give
+from tests.browser.start.start_support import eventually
 from tests.core.hostile import SCRIPT, WHEN
 
 PLACES = (

@@ -18,9 +18,9 @@ from tests.browser.project.in_project import (
     take,
 )
 from tests.browser.project.kills import kill, opened
-from tests.browser.start.start_support import eventually
 from tests.browser.project.test_project_backup import downloaded, give, open_backup
 from tests.browser.project.test_project_bound import begin_project
+from tests.browser.start.start_support import eventually
 
 # What is held is not sent to the core, as when the page is ended before it could be.
 HOLD = """

@@ -7,7 +7,7 @@ from pathlib import Path
 from tests.browser.start.start_support import open_at
 from web.build import serving
 
-ROOT = Path(__file__).resolve().parents[2]
+ROOT = Path(__file__).resolve().parents[3]
 ESBUILD = ROOT / "web/node_modules/.bin/esbuild"
 RUN = """
 () => new Promise((resolve, reject) => {

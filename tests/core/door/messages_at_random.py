@@ -7,8 +7,8 @@ texts may use.
 import sawside
 from sawside.project.acts.table import ACTS
 from sawside.tally.acts import ACTS as TALLY_ACTS
-from tests.core.hostile import WHEN, backup_text, mutant, project
 from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
+from tests.core.hostile import WHEN, backup_text, mutant, project
 
 TABLES = ["parts", "readings", "cuts"]
 PART_KEYS = {

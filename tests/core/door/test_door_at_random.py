@@ -11,8 +11,8 @@ import pytest
 from sawside import door
 from sawside.messages import MESSAGES
 from sawside.project.acts.table import ACTS
-from sawside.tally.acts import ACTS as TALLY_ACTS
 from sawside.reckoners import RECKONERS
+from sawside.tally.acts import ACTS as TALLY_ACTS
 from tests.core.door.door_at_random import CALLS, Session, faults
 
 SESSIONS = 50

@@ -10,7 +10,7 @@ import pytest
 from projects import acts, ask, begun, changed, view
 
 import sawside
-from sawside.lengths.reading.bounded import MOST_BITS
+from sawside.lengths.bounded import MOST_BITS
 from sawside.reckoning.links import BITS, rational, total
 
 DESCRIBED = sawside.handle({"do": "describe"})

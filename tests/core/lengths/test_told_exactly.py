@@ -13,9 +13,9 @@ from projects import acts, answered, begun, entry, headlines, view
 import sawside
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import GRIDS, exact_of, told_mark
-from sawside.settings.settings import read_settings
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
+from sawside.settings.settings import read_settings
 
 MILLIMETERS = {"unit": "mm"}
 PLY = {"width": "36 in", "width_is": "outside", "side_thickness": "[Ply]", "joint": "dado",

@@ -5,12 +5,12 @@ from itertools import pairwise
 
 import pytest
 from asking import errors
-from tests.core.oracles.brute_shelves import THICK, built
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.core.oracles.joined_sheets import heights, laid_together, printed, shapes
 
 import sawside
+from tests.core.oracles.brute_shelves import THICK, built
+from tests.core.oracles.joined_sheets import heights, laid_together, printed, shapes
 
 MM = Fraction(254, 10)
 PANEL = Fraction(3, 4)

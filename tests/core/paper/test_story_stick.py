@@ -4,9 +4,10 @@ from fractions import Fraction
 
 import pytest
 from asking import reckon
-from tests.core.oracles.brute_shelves import THICK, built
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
+from tests.core.oracles.brute_shelves import THICK, built
 
 openings = st.fractions(min_value=2, max_value=20, max_denominator=16)
 

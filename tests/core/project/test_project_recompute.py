@@ -3,10 +3,10 @@
 import random
 
 from projects import changed, linked
-from tests.core.oracles.spreadsheet import faults
 
-from sawside.project.schema.document import read_document
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.schema.document import read_document
+from tests.core.oracles.spreadsheet import faults
 
 
 def test_random_links_are_worked_out_as_a_spreadsheet_does():

@@ -22,7 +22,7 @@ def copied(folder):
     shutil.copytree(
         Path(sawside.__file__).parent, core, ignore=shutil.ignore_patterns("__pycache__")
     )
-    shutil.copy(SAMPLE, core / "reckoners")
+    shutil.copy(SAMPLE, core / "reckoners/tape")
     return core
 
 

@@ -3,8 +3,8 @@
 import pytest
 
 import sawside
-from sawside.settings.clearances import CLEARANCES
 from sawside.reckoners import RECKONERS
+from sawside.settings.clearances import CLEARANCES
 
 DESCRIBED = sawside.handle({"do": "describe"})
 FIELD_KINDS = {
@@ -18,13 +18,13 @@ each_question = pytest.mark.parametrize(
 
 def test_the_questions_come_in_their_order():
     assert [each["key"] for each in DESCRIBED["reckoners"]] == list(RECKONERS)
-    orders = [(each.order, each.key) for each in RECKONERS.values()]
+    orders = [(RECKONERS.subject(key).PLACE, each.order) for key, each in RECKONERS.items()]
     assert orders == sorted(orders)
 
 
 def test_each_question_is_named_as_its_file():
     for key, reckoner in RECKONERS.items():
-        assert reckoner.compute.__module__ == f"sawside.reckoners.{key}"
+        assert reckoner.compute.__module__ == f"{RECKONERS.subject(key).__name__}.{key}"
 
 
 @each_question

@@ -11,9 +11,9 @@ from projects import answered, changed, view
 
 import sawside
 from sawside.lengths.reading.reader import read_length
-from sawside.settings.settings import read_settings
 from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES
 from sawside.reckoners import RECKONERS
+from sawside.settings.settings import read_settings
 
 DESCRIBED = sawside.handle({"do": "describe"})
 METRIC = {"unit": "mm"}

@@ -3,9 +3,9 @@
 import random
 
 import pytest
-from tests.core.door.random_forms import DESCRIBED, random_form
 
 import sawside
+from tests.core.door.random_forms import DESCRIBED, random_form
 
 SIGNED = {("shelf_length", "change")}
 """Differences that are told with their sign."""

@@ -11,13 +11,13 @@ from projects import acts, answered, begun, view
 
 from sawside.errors import Refusal, Refusals
 from sawside.lengths.marks import GRIDS, MUSTS, Rounded, exact_of, told_mark
-from sawside.settings.settings import CHOICES, read_settings
 from sawside.lengths.show import Show
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import part_told, told
 from sawside.reckoning.reckon import reckoning_told
 from sawside.reckoning.values import read_values
+from sawside.settings.settings import CHOICES, read_settings
 
 DOWN = [must for must, (way, _) in MUSTS.items() if way == "down"]
 lengths = st.fractions(min_value="1/1000", max_value=500, max_denominator=10**4)

@@ -7,10 +7,10 @@ import random
 import re
 
 import pytest
-from tests.core.door.random_forms import DESCRIBED, random_form
-from tests.core.reckoners.working_checked import relations
 
 import sawside
+from tests.core.door.random_forms import DESCRIBED, random_form
+from tests.core.reckoners.working_checked import relations
 
 STEPS = {"1/16": 1 / 16, "1/64": 1 / 64, "1 mm": 1 / 25.4, ".001 in": 0.001}
 FORMS = 80

@@ -8,9 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 import sawside
+from sawside.reckoners import RECKONERS
 from sawside.settings.own_tape import OwnTape
 from sawside.settings.settings import read_settings
-from sawside.reckoners import RECKONERS
 
 CABINET = sawside.handle(
     {"do": "change", "document": None, "act": {"act": "begin", "name": "Record cabinet"}}

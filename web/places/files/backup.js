@@ -1,7 +1,7 @@
 import { thisMinute } from "../../store/project/when.js";
-import { button, element } from "../../widgets/element.js";
 import { canShareFiles, download, share } from "../../widgets/device/give-file.js";
 import { gzipped } from "../../widgets/device/gzip.js";
+import { button, element } from "../../widgets/element.js";
 import { restoring } from "./restoring.js";
 import { tables } from "./tables.js";
 

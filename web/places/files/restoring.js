@@ -1,7 +1,7 @@
 import { thisMinute } from "../../store/project/when.js";
+import { readFile } from "../../widgets/device/read-file.js";
 import { button, element } from "../../widgets/element.js";
 import { fileField } from "../../widgets/fields/file-field.js";
-import { readFile } from "../../widgets/device/read-file.js";
 
 /** From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged. */
 export function restoring(app) {

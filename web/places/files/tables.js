@@ -1,8 +1,8 @@
 import { thisMinute } from "../../store/project/when.js";
-import { button, element } from "../../widgets/element.js";
-import { fileField } from "../../widgets/fields/file-field.js";
 import { download } from "../../widgets/device/give-file.js";
 import { readFile } from "../../widgets/device/read-file.js";
+import { button, element } from "../../widgets/element.js";
+import { fileField } from "../../widgets/fields/file-field.js";
 import { trouble } from "../../widgets/fields/trouble.js";
 
 const TABLES = [

@@ -1,6 +1,6 @@
 import { button, element } from "../../widgets/element.js";
-import { briefly } from "../../widgets/numbers/fraction.js";
 import { write } from "../../widgets/keys/typing.js";
+import { briefly } from "../../widgets/numbers/fraction.js";
 
 const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
 

@@ -1,8 +1,8 @@
-import { latest } from "../../store/page/latest.js";
 import { lineMark } from "../../store/pad/line-mark.js";
-import { shortAnswer } from "../../widgets/numbers/answers.js";
+import { latest } from "../../store/page/latest.js";
 import { button, element } from "../../widgets/element.js";
 import { trouble } from "../../widgets/fields/trouble.js";
+import { shortAnswer } from "../../widgets/numbers/answers.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
 

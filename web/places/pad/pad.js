@@ -1,5 +1,5 @@
-import { identity } from "../../store/project/identity.js";
 import { lineMark } from "../../store/pad/line-mark.js";
+import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { WRITES } from "../../widgets/keys/key-layouts.js";
 import { lengthKeys } from "../../widgets/keys/length-keys.js";

@@ -1,7 +1,7 @@
 import { draftIn } from "../../store/page/draft.js";
+import { draftKey } from "../../store/page/state.js";
 import { identity } from "../../store/project/identity.js";
 import { same } from "../../store/project/same.js";
-import { draftKey } from "../../store/page/state.js";
 import { choose, chosen } from "./printing.js";
 
 const MEANWHILE = {

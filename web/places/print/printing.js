@@ -1,5 +1,5 @@
-import { choiceField } from "../../widgets/fields/choice-field.js";
 import { button, element } from "../../widgets/element.js";
+import { choiceField } from "../../widgets/fields/choice-field.js";
 
 /** What the person chose for printing, kept on this device. */
 export const chosen = (app) => app.state.get().print ?? {};

@@ -1,5 +1,5 @@
-import { confirm } from "../../widgets/messages/confirm.js";
 import { button, element } from "../../widgets/element.js";
+import { confirm } from "../../widgets/messages/confirm.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 
 /** All projects: open another, begin one, delete one. */

@@ -1,6 +1,6 @@
+import { element } from "../../widgets/element.js";
 import { cautions, mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
-import { element } from "../../widgets/element.js";
 import { wanting } from "../forms/wants.js";
 
 /** The whole answer of a question; `acts` stand right under its large number. */

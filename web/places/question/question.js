@@ -1,16 +1,16 @@
+import { naming } from "../../store/pad/naming.js";
 import { isUnkept } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
-import { naming } from "../../store/pad/naming.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { askInProject } from "../forms/ask-in-project.js";
 import { fromProject } from "../forms/from-project.js";
+import { standsFor } from "../forms/stands-for.js";
+import { sorted } from "../forms/wants.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { questionDraft } from "./question-draft.js";
 import { inUnit, offering, unitNote } from "./question-fields.js";
 import { keeping } from "./question-keep.js";
-import { standsFor } from "../forms/stands-for.js";
-import { sorted } from "../forms/wants.js";
 
 const ALL = "‹ All questions";
 

@@ -1,11 +1,11 @@
+import { naming } from "../../store/pad/naming.js";
 import { draftIn } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
-import { naming } from "../../store/pad/naming.js";
 import { draftKey } from "../../store/page/state.js";
-import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { button, element } from "../../widgets/element.js";
-import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { textField } from "../../widgets/fields/text-field.js";
+import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { fromProject } from "../forms/from-project.js";
 import { standsFor } from "../forms/stands-for.js";
 

@@ -1,7 +1,7 @@
 import { freshId } from "../../store/page/fresh-id.js";
+import { shrinkPicture } from "../../widgets/device/shrink-picture.js";
 import { button, element } from "../../widgets/element.js";
 import { fileField } from "../../widgets/fields/file-field.js";
-import { shrinkPicture } from "../../widgets/device/shrink-picture.js";
 
 /** The photo of where a reading was taken: from the camera, kept small, shown, taken out. */
 export function readingPhoto(app, id) {

@@ -1,13 +1,13 @@
+import { naming } from "../../store/pad/naming.js";
 import { correctionKey, draftIn } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
-import { naming } from "../../store/pad/naming.js";
-import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { button, element } from "../../widgets/element.js";
 import { textField } from "../../widgets/fields/text-field.js";
+import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { askInProject } from "../forms/ask-in-project.js";
 import { fromProject } from "../forms/from-project.js";
-import { readingDetails } from "./reading-details.js";
 import { standsFor } from "../forms/stands-for.js";
+import { readingDetails } from "./reading-details.js";
 
 /** Correct a kept reading: the text as it was read, and what it now says. */
 export function reading(app, id) {

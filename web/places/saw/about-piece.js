@@ -1,8 +1,8 @@
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
-import { besideTheSaw } from "./beside-the-saw.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
 import { overKept } from "../forms/over-kept.js";
+import { besideTheSaw } from "./beside-the-saw.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });

@@ -1,13 +1,13 @@
 import { latest } from "../../store/page/latest.js";
-import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
-import { drawing } from "../../widgets/pictures/drawing.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
+import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
-import { besideTheSaw } from "./beside-the-saw.js";
+import { drawing } from "../../widgets/pictures/drawing.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
-import { inLittle, unanswered } from "../question/question-answer.js";
 import { sorted } from "../forms/wants.js";
+import { inLittle, unanswered } from "../question/question-answer.js";
+import { besideTheSaw } from "./beside-the-saw.js";
 
 const QUESTION = "over_or_under";
 const ASKED = ["measured", "cut"];

@@ -1,6 +1,7 @@
 /** Make a snapshot of a fresh, warmed core and store it. Nothing of the person's is in it. */
-import { packURL, readFile, readPack } from "../start/pack.js";
+
 import { TRIAL_QUESTION } from "../protocol.js";
+import { packURL, readFile, readPack } from "../start/pack.js";
 import { openDoor, startPython, unpackWheels } from "../start/runtime.js";
 import { packPages } from "./snapshot-pages.js";
 import { keepSnapshot } from "./snapshot-store.js";

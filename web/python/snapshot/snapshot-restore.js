@@ -1,7 +1,8 @@
 /** The quick start: a runtime with the memory of a core that had already answered questions. */
+
+import { TRIAL_QUESTION } from "../protocol.js";
 import { handOver } from "../start/hand-over.js";
 import { packURL, readPack } from "../start/pack.js";
-import { TRIAL_QUESTION } from "../protocol.js";
 import { openDoor, scripts, startPython } from "../start/runtime.js";
 import { unpackPages } from "./snapshot-pages.js";
 

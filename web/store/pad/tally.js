@@ -1,9 +1,9 @@
-import { identity } from "../project/identity.js";
-import { lineMark } from "./line-mark.js";
 import { otherTabs } from "../page/other-tabs.js";
 import { refusedByStore } from "../page/refused.js";
-import { tallyNames } from "./tally-names.js";
 import { turnsOf } from "../page/turns.js";
+import { identity } from "../project/identity.js";
+import { lineMark } from "./line-mark.js";
+import { tallyNames } from "./tally-names.js";
 
 const NAME = "sawside-tally";
 /** So many of what was entered last are known by their ids. */

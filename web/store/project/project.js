@@ -1,11 +1,11 @@
 import { freshId } from "../page/fresh-id.js";
+import { otherTabs } from "../page/other-tabs.js";
+import { refusedByStore } from "../page/refused.js";
 import { actOf, again, back, done } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { viewOf } from "./old-picture.js";
 import { oneStep } from "./one-step.js";
-import { otherTabs } from "../page/other-tabs.js";
-import { refusedByStore } from "../page/refused.js";
 import { dated } from "./when.js";
 
 const TAKEN_BACK = {

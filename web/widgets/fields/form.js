@@ -1,6 +1,6 @@
+import { element } from "../element.js";
 import { choiceField } from "./choice-field.js";
 import { countField } from "./count-field.js";
-import { element } from "../element.js";
 import { grouped, openGroupOf } from "./field-group.js";
 import { manyField } from "./many-field.js";
 import { textField } from "./text-field.js";

@@ -1,6 +1,6 @@
 import { element, freshId } from "../element.js";
-import { trouble } from "./trouble.js";
 import { unbroken } from "../numbers/unbroken.js";
+import { trouble } from "./trouble.js";
 
 /** What the phone's own keyboard is for: words. All else has the keypad. */
 const isWords = (field) => field.kind === "text";

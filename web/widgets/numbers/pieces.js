@@ -1,6 +1,6 @@
+import { element } from "../element.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
-import { element } from "../element.js";
 import { fraction } from "./fraction.js";
 import { unbroken } from "./unbroken.js";
 

@@ -1,5 +1,5 @@
-import { SHAPE } from "./drawing-shapes.js";
 import { svgElement } from "../element.js";
+import { SHAPE } from "./drawing-shapes.js";
 import { measured } from "./measured.js";
 import { narrowed } from "./narrowed.js";
 import { withRoom } from "./text-room.js";

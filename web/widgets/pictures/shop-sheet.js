@@ -1,5 +1,5 @@
-import { drawing } from "./drawing.js";
 import { element } from "../element.js";
+import { drawing } from "./drawing.js";
 
 /** A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings. */
 export function shopSheet(view) {

@@ -2,9 +2,9 @@
 
 from math import ceil
 
+from sawside.drawing.paper.sheet_head import named, sheet_head
 from sawside.drawing.paper.sheets import MARGIN
 from sawside.drawing.shapes import circle, label, line
-from sawside.drawing.paper.sheet_head import named, sheet_head
 
 _LABEL_GAP = 4.2
 _CROSS = 2.5

@@ -7,8 +7,8 @@ corner, y down, to a ten-thousandth.
 
 from dataclasses import dataclass
 
-from sawside.drawing.paper.sheets import MARGIN, MOST_SHEETS, stretches
 from sawside.drawing.paper.sheet_head import HEAD, SIDE
+from sawside.drawing.paper.sheets import MARGIN, MOST_SHEETS, stretches
 from sawside.drawing.paper.strip_sheet import StripSheet
 from sawside.errors import Refusal
 

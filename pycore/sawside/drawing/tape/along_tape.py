@@ -3,8 +3,8 @@
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.real import nearby
 
 _WINDOW = 130

@@ -1,7 +1,7 @@
 """A mark on the tape with the band in which the true place may lie."""
 
-from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 

@@ -2,8 +2,8 @@
 
 from itertools import pairwise
 
-from sawside.drawing.tape.ruler import WIDTH
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.tape.ruler import WIDTH
 from sawside.lengths.real import nearby
 
 _LEFT, _RIGHT = 14, WIDTH - 14

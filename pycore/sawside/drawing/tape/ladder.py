@@ -1,7 +1,7 @@
 """One inch divided in several ways, one below the other, and a place that crosses them all."""
 
-from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.drawing.shapes import drawing, label, line
+from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.display import decimal_text
 from sawside.lengths.real import nearby
 

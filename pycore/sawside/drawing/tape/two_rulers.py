@@ -1,7 +1,7 @@
 """A tape against the truth: the same place on both, close enough to see the difference."""
 
-from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.drawing.shapes import drawing, label, line
+from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER

@@ -6,8 +6,8 @@ A stack of levels stands in for recursion, so that parentheses cost no depth.
 import re
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.bounded import bounded
 from sawside.lengths.reading import refusals
-from sawside.lengths.reading.bounded import bounded
 from sawside.lengths.reading.kinds import ANGLE, FOOT, INCH
 from sawside.lengths.reading.measure_order import check_order, check_point
 from sawside.lengths.reading.names import named_at

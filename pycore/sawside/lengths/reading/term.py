@@ -7,7 +7,7 @@ belongs if the number turns out to be a length: `2 × 3/4□`, `37 9/16□ ÷ 2`
 
 from fractions import Fraction
 
-from sawside.lengths.reading.bounded import bounded
+from sawside.lengths.bounded import bounded
 from sawside.lengths.reading.refusals import unreadable
 
 NAMES = ("a number", "a length", "an area", "a volume")

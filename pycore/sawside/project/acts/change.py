@@ -5,14 +5,14 @@ an act followed by its undo gives the document as it was.
 """
 
 from sawside.errors import Refusal, Refusals
+from sawside.project.acts.follows import follows
 from sawside.project.acts.table import checked, made
 from sawside.project.acts.whole_project import begun
-from sawside.project.schema.document import MOST_LOG, log_line
 from sawside.project.evaluation.evaluate import Evaluation
-from sawside.project.acts.follows import follows
 from sawside.project.evaluation.graph import Graph
 from sawside.project.pieces.judge_told import judged_anew
 from sawside.project.pieces.trials import trial_told
+from sawside.project.schema.document import MOST_LOG, log_line
 
 
 def change(document, act, *, tell=True):

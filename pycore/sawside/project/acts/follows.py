@@ -6,8 +6,8 @@ from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real, sign
 from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
-from sawside.project.evaluation.numbers import UNITS
 from sawside.project.acts.told_apart import are_alike, is_nothing, main_apart, other_apart
+from sawside.project.evaluation.numbers import UNITS
 from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import length_told, told
 from sawside.reckoning.links import difference

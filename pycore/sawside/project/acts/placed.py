@@ -5,10 +5,10 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.uses import renamed
+from sawside.project.evaluation.graph import Graph
 from sawside.project.schema.checks import callable_name, clean_name
 from sawside.project.schema.entries import read_entry
 from sawside.project.schema.finding import found, refuse_taken, refuse_too_many
-from sawside.project.evaluation.graph import Graph
 from sawside.project.schema.migrate import migrated_entry
 from sawside.reckoning.values import LINKABLE
 

@@ -4,8 +4,7 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, on_one_line, quoted
 from sawside.project.acts import at_the_saw as saw
-from sawside.project.acts import kept
-from sawside.project.acts import placed
+from sawside.project.acts import kept, placed
 from sawside.project.acts import whole_project as whole
 from sawside.project.schema.checks import Damaged, moment_given
 from sawside.project.schema.document import MOST_ENTRIES, MOST_SAID

@@ -2,11 +2,11 @@
 
 from sawside.errors import Refusal, on_one_line
 from sawside.lengths.reading.reader import read_length
-from sawside.settings.settings import read_settings
 from sawside.project.schema.checks import clean_name, unit_checked
 from sawside.project.schema.document import SCHEMA, unit_of
 from sawside.project.schema.label_grid import read_grid
 from sawside.project.schema.settings_kept import meaning_kept, names_plain
+from sawside.settings.settings import read_settings
 
 
 def begun(act):

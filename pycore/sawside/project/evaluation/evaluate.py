@@ -5,9 +5,9 @@ its names are as they were keeps what was worked out of it (`memory`).
 """
 
 from sawside.errors import Refusal
-from sawside.project.schema.document import settings_of
 from sawside.project.evaluation.graph import Graph
 from sawside.project.evaluation.worked import Failed, Waiting, worked_out
+from sawside.project.schema.document import settings_of
 
 _HELD = 2
 """How many results of an entry are remembered: before a change and after it."""

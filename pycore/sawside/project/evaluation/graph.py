@@ -2,8 +2,8 @@
 
 from graphlib import CycleError, TopologicalSorter
 
-from sawside.project.schema.memory import known_of
 from sawside.project.evaluation.vocabulary import vocabulary_of
+from sawside.project.schema.memory import known_of
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.values import linkable
 

@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.reading.bounded import MOST_WRITTEN
+from sawside.lengths.bounded import MOST_WRITTEN
 from sawside.lengths.reading.names import Named
 
 _EXACT = re.compile(rf"-?[0-9]{{1,{MOST_WRITTEN}}}(?:/[0-9]{{1,{MOST_WRITTEN}}})?", re.ASCII)

@@ -12,6 +12,7 @@ import re
 
 from sawside.errors import Refusal
 from sawside.project.files.backup_text import MOST_BYTES, MOST_MARKS, marks, no_backup, parsed, size
+from sawside.project.files.file_name import file_name
 from sawside.project.schema.checks import (
     damaged,
     keys_checked,
@@ -20,7 +21,6 @@ from sawside.project.schema.checks import (
     photo_checked,
 )
 from sawside.project.schema.document import SCHEMA, read_document, schema_checked
-from sawside.project.files.file_name import file_name
 
 MOST_PHOTOS = 300
 _PICTURE = re.compile(r"data:image/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}")

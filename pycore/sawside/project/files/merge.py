@@ -4,15 +4,15 @@ No number changes by it, neither of the project nor of the backup, but for those
 make otherwise, which are told.
 """
 
+from sawside.project.acts.change import followed
 from sawside.project.acts.table import Made
 from sawside.project.files.backup import restore
-from sawside.project.acts.change import followed
-from sawside.project.schema.checks import moment_given
-from sawside.project.schema.entries import read_entry
-from sawside.project.schema.finding import refuse_too_many
 from sawside.project.files.merge_places import Places
 from sawside.project.files.merge_settings import brought
 from sawside.project.files.merge_told import otherwise
+from sawside.project.schema.checks import moment_given
+from sawside.project.schema.entries import read_entry
+from sawside.project.schema.finding import refuse_too_many
 
 RULE = (
     "What the backup has and this project has not is added, its tapes and materials as well. What "

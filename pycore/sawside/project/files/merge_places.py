@@ -5,9 +5,9 @@ with, is here already: a merge that is done again adds nothing.
 """
 
 from sawside.project.acts.placed import calling
-from sawside.project.schema.checks import MOST_NAME
 from sawside.project.evaluation.graph import Graph
 from sawside.project.files.merge_settings import base_of, calling_own, numbered_name
+from sawside.project.schema.checks import MOST_NAME
 
 
 class Places:

@@ -4,12 +4,12 @@ from dataclasses import replace
 from itertools import count
 
 from sawside.errors import Refusal
+from sawside.project.schema.settings_kept import tape_kept
+from sawside.reckoners import RECKONERS
 from sawside.settings.own_material import MATERIALS
 from sawside.settings.own_rows import MOST_NAME
 from sawside.settings.settings import MOST_MATERIALS, MOST_TAPES, read_settings
 from sawside.settings.tape_rows import TAPES
-from sawside.project.schema.settings_kept import tape_kept
-from sawside.reckoners import RECKONERS
 from sawside.wood.own import PREFIX
 
 _KINDS = ((TAPES, MOST_TAPES), (MATERIALS, MOST_MATERIALS))

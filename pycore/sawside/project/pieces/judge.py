@@ -11,10 +11,10 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.reader import read_length
-from sawside.settings.settings import read_settings
 from sawside.project.pieces.ends_cut import ends_now, ends_of, needed_for, same_ends
 from sawside.project.pieces.size import MEASURES, inches, short_side_of, size_of
 from sawside.reckoning.links import rational
+from sawside.settings.settings import read_settings
 
 _BEST_FIRST = ("good", "cut down", "recut ends", "unknown", "too short")
 

@@ -1,10 +1,10 @@
 """What is said of the pieces that are cut: each verdict in a sentence, and what a change gives."""
 
 from sawside.lengths.fine import fine_text
-from sawside.settings.settings import read_settings
 from sawside.lengths.show import Show
 from sawside.project.pieces.judge import verdicts
 from sawside.reckoning.answers import length_told
+from sawside.settings.settings import read_settings
 
 SHORT = {"length": "too short", "width": "too narrow", "thickness": "too thin"}
 _SAID = {

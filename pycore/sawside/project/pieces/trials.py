@@ -2,8 +2,8 @@
 
 from sawside.errors import Refusal, Refusals
 from sawside.lengths.display import mixed_text
-from sawside.project.schema.document import settings_of
 from sawside.project.pieces.size import inches
+from sawside.project.schema.document import settings_of
 from sawside.reckoning.reckon import find, reckon
 
 

@@ -20,7 +20,6 @@ from dataclasses import replace
 from functools import lru_cache
 
 from sawside.errors import Refusal, Refusals, on_one_line
-from sawside.settings.settings import read_settings
 from sawside.project.schema.checks import (
     damaged,
     is_moment,
@@ -34,6 +33,7 @@ from sawside.project.schema.checks import (
 from sawside.project.schema.label_grid import read_grid
 from sawside.project.schema.memory import recalled
 from sawside.project.schema.migrate import OLDEST, migrated
+from sawside.settings.settings import read_settings
 
 SCHEMA = 4
 MOST_ENTRIES = 6000

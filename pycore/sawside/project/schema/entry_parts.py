@@ -1,6 +1,5 @@
 """What entries are made of, each piece of it checked: values, pieces as they were cut, trials."""
 
-from sawside.settings.settings import CHOICES
 from sawside.project.schema.checks import (
     choice_checked,
     damaged,
@@ -13,6 +12,7 @@ from sawside.project.schema.checks import (
     unit_checked,
     words_checked,
 )
+from sawside.settings.settings import CHOICES
 
 MOST_VALUES = 100
 MOST_ROWS = 200

@@ -1,8 +1,8 @@
 """Settings when the unit of a bare number changes: what was filled in keeps its meaning."""
 
 from sawside.errors import Refusal
-from sawside.settings.own_material import MATERIALS
 from sawside.lengths.reading.pinned import pinned
+from sawside.settings.own_material import MATERIALS
 from sawside.settings.settings import CHOICES, SET_LENGTHS
 from sawside.settings.tape_rows import PARTS, TAPES
 

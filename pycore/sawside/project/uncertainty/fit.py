@@ -2,8 +2,8 @@
 
 from typing import Any, NamedTuple
 
-from sawside.project.uncertainty.doubt import Doubt
 from sawside.project.evaluation.numbers import Fine, Number, numbers
+from sawside.project.uncertainty.doubt import Doubt
 from sawside.reckoners.declaration import Fit
 from sawside.reckoning.answers import length_told
 

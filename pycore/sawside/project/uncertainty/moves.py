@@ -2,8 +2,8 @@
 
 from sawside.lengths.tape_tolerances import tolerance
 from sawside.project.evaluation.evaluate import Evaluation
-from sawside.project.uncertainty.fineness import bounds
 from sawside.project.evaluation.worked import moved
+from sawside.project.uncertainty.fineness import bounds
 
 _LONGEST = 1200
 """Inches: the rules for tapes end at a hundred feet."""

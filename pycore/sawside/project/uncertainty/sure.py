@@ -6,12 +6,12 @@ again; `doubt` says how that is taken together.
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.tape_tolerances import RULES
-from sawside.project.uncertainty.doubt import Doubt
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.evaluation.numbers import numbers
 from sawside.project.schema.finding import found
+from sawside.project.uncertainty.doubt import Doubt
 from sawside.project.uncertainty.fit import fit_told
 from sawside.project.uncertainty.moves import Moved
-from sawside.project.evaluation.numbers import numbers
 from sawside.project.uncertainty.sure_told import sure_told
 from sawside.reckoners.declaration import choice
 from sawside.reckoning.describe import field_told

@@ -7,8 +7,8 @@ cos(a) long. Every joint costs its overlap once.
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.drawing.later import later
+from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.drawing.miters.scarf import scarf_run
 from sawside.errors import Refusal
 from sawside.geometry.angles import arctangent, tangent

@@ -1,7 +1,7 @@
 """Dadoes across both sides, and rabbets at their ends: where, how wide, how deep."""
 
-from sawside.drawing.shelves.sides import Sides
 from sawside.drawing.paper.story_stick import story_stick
+from sawside.drawing.shelves.sides import Sides
 from sawside.errors import Refusal
 from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks

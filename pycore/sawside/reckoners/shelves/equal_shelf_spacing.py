@@ -7,6 +7,7 @@ from its own exact place, so no rounding is carried from one shelf to the next.
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.reckoners.declaration import Answer, Reckoner, count, length
+from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
     MARKING,
@@ -21,7 +22,6 @@ from sawside.reckoners.shelves.shared.case_fields import (
     shelves_text,
 )
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
-from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 
 def compute(given, show):

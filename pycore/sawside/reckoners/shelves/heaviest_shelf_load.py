@@ -8,8 +8,8 @@ from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
 from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
 from sawside.reckoners.shelves.shared.shelf_working import load_told
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
 from sawside.wood.numbers import metric, number_text, small_text
+from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
 from sawside.wood.strength.shelf import Load
 
 _TENTH = Fraction(1, 10)

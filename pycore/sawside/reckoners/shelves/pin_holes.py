@@ -1,7 +1,7 @@
 """Rows of shelf pin holes in both sides of a case: where each hole is, and where none may be."""
 
-from sawside.drawing.shelves.sides import Sides
 from sawside.drawing.paper.story_stick import story_stick
+from sawside.drawing.shelves.sides import Sides
 from sawside.errors import Refusal
 from sawside.geometry.holes import PITCHES, HoleRow, KeepOut, pitch_of
 from sawside.lengths.fine import fine_text, on_fine_marks

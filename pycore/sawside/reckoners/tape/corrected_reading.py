@@ -8,8 +8,6 @@ from sawside.drawing.tape.two_rulers import two_rulers
 from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.settings.own_tape import OwnTape
-from sawside.settings.tape_rows import PARTS, fault
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import (
     Answer,
@@ -19,6 +17,8 @@ from sawside.reckoners.declaration import (
     length,
     own_tape,
 )
+from sawside.settings.own_tape import OwnTape
+from sawside.settings.tape_rows import PARTS, fault
 
 _PAIRS = (("block", "block_reads"), ("distance", "distance_reads"))
 _FAR = 8 * INCHES_PER["ft"]

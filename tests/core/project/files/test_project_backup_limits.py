@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 from hostile import WHEN
-from tests.core.oracles.hostile_memory import BOMBS, looked_at
 from projects import ask, begun, cabinet, linked
 
 import sawside
 from sawside.door import MOST_CHARACTERS
 from sawside.project.files.backup import MOST_PHOTOS
 from sawside.project.files.backup_text import MOST_BYTES
+from tests.core.oracles.hostile_memory import BOMBS, looked_at
 
 PICTURE = 200_000
 """Characters: a photograph of 1024 × 768 at quality 0.7 as a data address (from memory, rounded
@@ -26,7 +26,7 @@ def photos(count, characters):
 
 
 def test_the_door_the_backup_and_the_page_agree_on_what_is_too_large():
-    page = Path(__file__).parents[2] / "web/widgets/device/read-file.js"
+    page = Path(__file__).parents[4] / "web/widgets/device/read-file.js"
     at_the_page = re.search(r"const MOST_BYTES = ([\d_]+);", page.read_text("utf-8"))[1]
     assert int(at_the_page) == MOST_BYTES
     assert MOST_PHOTOS * PICTURE <= MOST_BYTES

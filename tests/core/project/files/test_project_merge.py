@@ -7,6 +7,7 @@ from hostile import backup_text
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from projects import acts, answered, ask, begun, change, changed, headlines, lasting, linked, view
+
 from tests.core.oracles.spreadsheet import NAMES, random_cell
 
 OLD = {"name": "Old", "distance": "8 ft", "distance_reads": "8 ft"}

@@ -10,9 +10,9 @@ from at_the_saw import LAID
 from exactly import exactly
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.core.oracles.solid import same_place
 
 from tables import rows
+from tests.core.oracles.solid import same_place
 from tests.core.oracles.sprung_corners import CHECKS, cut_piece
 
 

@@ -6,6 +6,7 @@ import pytest
 from asking import ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
 from tests.core.oracles.solid import board, faces_meet, overlap, placed
 
 panels = st.fractions(min_value=6, max_value=60, max_denominator=32)

@@ -4,8 +4,8 @@ import random
 
 import pytest
 
-from tests.core.oracles import put_together, rings_together
 from tests.core.exactly import exactly
+from tests.core.oracles import put_together, rings_together
 
 CASES = 60
 CHECKS = put_together.CHECKS + rings_together.CHECKS

@@ -8,10 +8,10 @@ import pytest
 from asking import as_drawn, ask, errors, exact, reckon
 from at_the_saw import UP
 from exactly import exactly
-from tests.core.oracles.solid import faces_meet, rotation, translation
 
 from sawside.geometry.compound import lean_of_degrees, miter_and_tilt
 from tests.core.oracles.sloping_boxes import CHECKS, cut_sides
+from tests.core.oracles.solid import faces_meet, rotation, translation
 
 
 def box(**more):

@@ -4,9 +4,10 @@ from fractions import Fraction
 
 import pytest
 from asking import ask, errors, exact, reckon
-from tests.core.oracles.brute_shelves import built, measured
 from hypothesis import given
 from hypothesis import strategies as st
+
+from tests.core.oracles.brute_shelves import built, measured
 
 measures = st.fractions(min_value=1, max_value=40, max_denominator=32)
 thicknesses = st.fractions(min_value="1/8", max_value=2, max_denominator=32)

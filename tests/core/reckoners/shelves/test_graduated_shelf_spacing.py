@@ -6,9 +6,10 @@ from itertools import pairwise
 import mpmath
 import pytest
 from asking import as_drawn, ask, errors, exact, reckon
-from tests.core.oracles.brute_shelves import THICK
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
+from tests.core.oracles.brute_shelves import THICK
 
 KEY = "graduated_shelf_spacing"
 counts = st.integers(min_value=1, max_value=8)

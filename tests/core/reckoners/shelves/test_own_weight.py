@@ -7,8 +7,8 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from sawside.wood.strength.loads import load_of
 from sawside.wood.materials import MATERIALS, having
+from sawside.wood.strength.loads import load_of
 from sawside.wood.strength.shelf import Shelf
 
 KEYS = ("shelf_sag", "longest_shelf_span", "thinnest_shelf", "heaviest_shelf_load",

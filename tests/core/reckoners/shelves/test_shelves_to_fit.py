@@ -4,9 +4,10 @@ from fractions import Fraction
 
 import pytest
 from asking import ask, errors, exact, reckon
-from tests.core.oracles.brute_shelves import THICK, built, measured
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
+from tests.core.oracles.brute_shelves import THICK, built, measured
 
 KEY = "shelves_to_fit"
 heights = st.fractions(min_value=1, max_value=16, max_denominator=16)

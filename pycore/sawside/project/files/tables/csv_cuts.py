@@ -3,10 +3,10 @@
 from sawside.errors import Refusal, quoted
 from sawside.lengths.display import decimal_text
 from sawside.lengths.reading.scanner import plain_spaces
-from sawside.project.schema.checks import moment_given
 from sawside.project.files.tables.csv_text import read_table, written
-from sawside.project.schema.entry_parts import PIECE
 from sawside.project.pieces.size import inches
+from sawside.project.schema.checks import moment_given
+from sawside.project.schema.entry_parts import PIECE
 
 _COLUMNS = {"Length exact": "length", "Width exact": "width", "Thickness exact": "thickness",
             "Short side exact": "short_side",

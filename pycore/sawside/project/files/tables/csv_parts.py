@@ -1,13 +1,13 @@
 """The parts of a project as a table, and a table of parts put into a project by hand."""
 
 from sawside.lengths.show import Show
+from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.csv_numbers import refuse_grouped
 from sawside.project.files.tables.csv_text import read_table, written
-from sawside.project.schema.document import settings_of, unit_of
-from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.measures import cells, columns, numbers, typed
 from sawside.project.pieces.pieces import allowance, pieces_of
 from sawside.project.pieces.size import inches_text
+from sawside.project.schema.document import settings_of, unit_of
 
 _SIZES = {"Length": "length", "Width": "width", "Thickness": "thickness"}
 _ABOUT = {

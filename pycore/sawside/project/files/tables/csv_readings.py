@@ -3,12 +3,12 @@
 from sawside.errors import Refusal
 from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.scanner import plain_spaces
-from sawside.settings.settings import CHOICES
 from sawside.lengths.show import Show
+from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.csv_numbers import refuse_grouped
 from sawside.project.files.tables.csv_text import read_table, written
-from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.measures import cells, columns
+from sawside.settings.settings import CHOICES
 
 _TOLD = {
     "Where": "where",

@@ -1,10 +1,10 @@
 """Tables out of a project and into one, whole or not at all."""
 
 from sawside.errors import Refusal, Refusals
-from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
 from sawside.project.acts.change import change
-from sawside.project.schema.checks import Damaged, moment_given
 from sawside.project.files.file_name import file_name
+from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
+from sawside.project.schema.checks import Damaged, moment_given
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
 

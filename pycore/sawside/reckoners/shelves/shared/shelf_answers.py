@@ -9,8 +9,8 @@ from sawside.reckoners.shelves.shared.shelf_working import (
     plate_figures,
     shelf_working,
 )
-from sawside.wood.strength.loads import density_text
 from sawside.wood.numbers import metric, number_text, size_text, stress_text
+from sawside.wood.strength.loads import density_text
 from sawside.wood.strength.sag_limits import LIMITS, seen
 
 _MILLION = 10**6

@@ -11,8 +11,8 @@ from sawside.reckoners.declaration import (
     material,
     number,
 )
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.materials import Figure, Material
+from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.strength.plate_ratios import ratios_of
 from sawside.wood.strength.sag_limits import CREEP, LIMITS, limit, usual_creep
 from sawside.wood.strength.shelf import Load, Shelf, Strip

@@ -3,7 +3,6 @@
 from fractions import Fraction
 
 from sawside.lengths.units import INCHES_PER
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND, density_text, load_text, weight_text
 from sawside.wood.materials import PSI_IN
 from sawside.wood.numbers import (
     force_text,
@@ -15,6 +14,7 @@ from sawside.wood.numbers import (
     stiff_unit,
     stress_text,
 )
+from sawside.wood.strength.loads import KILOGRAMS_PER_POUND, density_text, load_text, weight_text
 from sawside.wood.strength.plate_ratios import ratios_of
 
 PLATE_SOURCE = (

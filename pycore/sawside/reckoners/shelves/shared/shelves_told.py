@@ -1,8 +1,8 @@
 """Shelves that have their place, told: marks and openings, the case drawn, its story stick."""
 
-from sawside.drawing.shelves.case import case_from_the_front, case_words
 from sawside.drawing.later import later, made
 from sawside.drawing.paper.story_stick import side_stick
+from sawside.drawing.shelves.case import case_from_the_front, case_words
 from sawside.geometry.case import Shelving
 from sawside.reckoners.declaration import Reckoning
 from sawside.reckoners.shelves.shared.case_fields import (

@@ -1,0 +1,1 @@
+"""Pieces with ends or edges at an angle, and what they make together."""

@@ -1,0 +1,1 @@
+"""What is printed at true size. Millimeters of the sheet."""

@@ -1,0 +1,1 @@
+"""Cases from the front, their sides, and shelves under load."""

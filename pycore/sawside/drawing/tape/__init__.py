@@ -1,0 +1,1 @@
+"""Tapes and rulers, and what is laid along them."""

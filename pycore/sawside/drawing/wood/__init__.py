@@ -1,0 +1,1 @@
+"""Wood that moves with the seasons, and what lets it."""

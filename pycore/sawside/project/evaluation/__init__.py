@@ -1,0 +1,1 @@
+"""Every entry worked out, each after what it uses, and what its names stand for."""

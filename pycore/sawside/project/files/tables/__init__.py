@@ -1,0 +1,1 @@
+"""Tables out of a project and into one: readings, parts, cuts."""

@@ -1,0 +1,1 @@
+"""How sure a number is, from what each reading behind it may be off by."""

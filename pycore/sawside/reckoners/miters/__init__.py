@@ -1,0 +1,4 @@
+"""Questions about pieces with ends or edges at an angle, and what they make together."""
+
+HEADING = "Miters, frames and strips"
+PLACE = 2

@@ -1,0 +1,4 @@
+"""Questions about wood as a material: its moisture, its movement, its sizes and figures."""
+
+HEADING = "Wood and moisture"
+PLACE = 4
