@@ -1,6 +1,7 @@
 """The page's modules import only what stands below them; see the map in DEVELOPERS.md."""
 
 import re
+from graphlib import TopologicalSorter
 
 import pytest
 
@@ -32,6 +33,24 @@ def test_a_module_imports_only_from_the_layers_below_it(module, layer):
     for named in IMPORT.findall(module.read_text(encoding="utf-8")):
         target = (module.parent / named).resolve().relative_to(WEB)
         assert target.parts[0] in MAY[layer], f"{module.name} imports {named}"
+
+
+def room(path):
+    """The folder of a module; one that stands beside rooms is a room of its own."""
+    return path if path.parent.parent == WEB else path.parent
+
+
+def test_no_rooms_import_each_other_in_a_circle():
+    arrows = {}
+    for module, layer in modules():
+        if layer == "main.js":
+            continue
+        targets = {
+            room((module.parent / named).resolve())
+            for named in IMPORT.findall(module.read_text(encoding="utf-8"))
+        }
+        arrows.setdefault(room(module), set()).update(targets - {room(module)})
+    TopologicalSorter(arrows).prepare()
 
 
 def test_no_module_of_the_page_uses_a_door_that_text_could_pass_as_html():

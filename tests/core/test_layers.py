@@ -1,6 +1,7 @@
 """Each layer imports only what stands below it, as the package says."""
 
 import ast
+from graphlib import TopologicalSorter
 from importlib import import_module
 from pathlib import Path
 
@@ -56,6 +57,24 @@ def test_a_module_imports_only_from_below(module):
             assert rest.split(".")[0] in BELOW[layer(module)] | {layer(module)}, name
         else:
             assert package in OUTSIDE, name
+
+
+def room(name):
+    """The folder of what is imported under this name: a module, or something out of one."""
+    path = CORE.parent.joinpath(*name.split("."))
+    while not path.with_suffix(".py").is_file() and not path.is_dir():
+        path = path.parent
+    return path if path.is_dir() else path.parent
+
+
+def test_no_rooms_import_each_other_in_a_circle():
+    """A file beside rooms is a room of its own: what all of them know, or what knows them all."""
+    arrows = {}
+    for module in MODULES:
+        here = module.parent if module.parent != CORE else module
+        inside = {room(name) for name in imported(module) if name.startswith("sawside.")}
+        arrows.setdefault(here, set()).update(inside - {module.parent, CORE})
+    TopologicalSorter(arrows).prepare()
 
 
 @pytest.mark.parametrize("module", sorted((CORE / "reckoners").rglob("*.py")), ids=lambda p: p.stem)

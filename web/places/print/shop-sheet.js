@@ -1,6 +1,6 @@
 import { element } from "../../widgets/element.js";
 import { shopSheet as sheet } from "../../widgets/pictures/shop-sheet.js";
-import { nothingYet } from "../nothing-yet.js";
+import { nothingYet } from "../forms/nothing-yet.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** The open project on paper, to be ticked off in the shop. */

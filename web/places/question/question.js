@@ -5,11 +5,11 @@ import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { askInProject } from "../forms/ask-in-project.js";
 import { fromProject } from "../forms/from-project.js";
+import { inUnit, offering, unitNote } from "../forms/question-fields.js";
 import { standsFor } from "../forms/stands-for.js";
 import { sorted } from "../forms/wants.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { questionDraft } from "./question-draft.js";
-import { inUnit, offering, unitNote } from "./question-fields.js";
 import { keeping } from "./question-keep.js";
 
 const ALL = "‹ All questions";

@@ -3,7 +3,7 @@ import { isOldPicture } from "../../store/project/old-picture.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
 import { piece } from "../../widgets/numbers/pieces.js";
-import { nothingYet } from "../nothing-yet.js";
+import { nothingYet } from "../forms/nothing-yet.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";
 import { wrongs } from "./saw-mending.js";

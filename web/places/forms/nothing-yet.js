@@ -1,4 +1,4 @@
-import { element } from "../widgets/element.js";
+import { element } from "../../widgets/element.js";
 
 /** Said where a project has nothing to show: what would stand here, or why it can't be shown. */
 export function nothingYet(app, sentence) {
