@@ -1,5 +1,5 @@
-import { unkeptOf } from "../store/page/draft.js";
 import { refusedByStore } from "../store/page/refused.js";
+import { unkeptOf } from "../store/project/draft.js";
 import { identity } from "../store/project/identity.js";
 import { isOldPicture } from "../store/project/old-picture.js";
 import { element } from "../widgets/element.js";

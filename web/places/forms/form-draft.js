@@ -1,4 +1,4 @@
-import { correctionKey, draftIn } from "../../store/page/draft.js";
+import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { same } from "../../store/project/same.js";
 
 /** Where what is typed of the open project waits, by the part of it that it belongs to. */

@@ -1,5 +1,5 @@
-import { draftIn } from "../../store/page/draft.js";
 import { draftKey } from "../../store/page/state.js";
+import { draftIn } from "../../store/project/draft.js";
 import { identity } from "../../store/project/identity.js";
 import { same } from "../../store/project/same.js";
 import { choose, chosen } from "./printing.js";

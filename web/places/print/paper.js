@@ -1,6 +1,6 @@
-import { correctionKey, draftIn } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
 import { draftKey } from "../../store/page/state.js";
+import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { element } from "../../widgets/element.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";

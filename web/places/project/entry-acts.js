@@ -1,4 +1,4 @@
-import { draftIn, pieceKey } from "../../store/page/draft.js";
+import { draftIn, pieceKey } from "../../store/project/draft.js";
 import { button } from "../../widgets/element.js";
 
 /** What opens an entry of the project, by its kind, and what it can be asked. */

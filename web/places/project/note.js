@@ -1,5 +1,5 @@
-import { correctionKey, draftIn } from "../../store/page/draft.js";
 import { draftKey } from "../../store/page/state.js";
+import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { trouble } from "../../widgets/fields/trouble.js";
 

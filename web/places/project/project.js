@@ -1,4 +1,4 @@
-import { isUnkept } from "../../store/page/draft.js";
+import { isUnkept } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/numbers/kept-line.js";

@@ -1,5 +1,5 @@
-import { correctionKey, draftIn, pieceKey } from "../../store/page/draft.js";
 import { draftKey } from "../../store/page/state.js";
+import { correctionKey, draftIn, pieceKey } from "../../store/project/draft.js";
 
 /** What was filled in, in one order: two forms that say the same are the same. */
 const filled = (values) =>

@@ -1,6 +1,6 @@
 import { naming } from "../../store/pad/naming.js";
-import { isUnkept } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
+import { isUnkept } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { askInProject } from "../forms/ask-in-project.js";

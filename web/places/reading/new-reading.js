@@ -1,7 +1,7 @@
 import { naming } from "../../store/pad/naming.js";
-import { draftIn } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
 import { draftKey } from "../../store/page/state.js";
+import { draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { textField } from "../../widgets/fields/text-field.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";

@@ -1,4 +1,4 @@
-import { detailsKey } from "../../store/page/draft.js";
+import { detailsKey } from "../../store/project/draft.js";
 import { element } from "../../widgets/element.js";
 import { keptForm } from "../forms/kept-form.js";
 import { readingPhoto } from "./reading-photo.js";

@@ -1,6 +1,6 @@
 import { naming } from "../../store/pad/naming.js";
-import { correctionKey, draftIn } from "../../store/page/draft.js";
 import { latest } from "../../store/page/latest.js";
+import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { textField } from "../../widgets/fields/text-field.js";
 import { mainAnswer } from "../../widgets/numbers/answers.js";

@@ -1,4 +1,4 @@
-import { isUnkept } from "../../store/page/draft.js";
+import { isUnkept } from "../../store/project/draft.js";
 import { isOldPicture } from "../../store/project/old-picture.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";

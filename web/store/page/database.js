@@ -1,4 +1,4 @@
-import { opener } from "../project/opener.js";
+import { opener } from "./opener.js";
 
 /**
  * With opener.js the one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),

@@ -1,5 +1,5 @@
-import { identity } from "../project/identity.js";
-import { draftKey } from "./state.js";
+import { draftKey } from "../page/state.js";
+import { identity } from "./identity.js";
 
 /** Where the correction of a kept entry waits until it is kept in its turn. */
 export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}`);
