@@ -40,8 +40,8 @@ FONT = """
 """
 DRAWN = """
 async (drawings) => {
-    const { drawing } = await import("/widgets/drawing.js");
-    const { boldDrawing } = await import("/widgets/bold-drawing.js");
+    const { drawing } = await import("/widgets/pictures/drawing.js");
+    const { boldDrawing } = await import("/widgets/pictures/bold-drawing.js");
     const { faultsOf } = await import("/drawn.js");
     const draw = { drawing, boldDrawing };
     return drawings.map(([name, how, drawn]) => {

@@ -1,5 +1,5 @@
 import { element } from "../../widgets/element.js";
-import { tallyLines, waitingLines } from "../../widgets/numbers/tally-lines.js";
+import { tallyLines, waitingLines } from "../../widgets/project/tally-lines.js";
 
 const SHOWN_LINES = 12;
 

@@ -1,7 +1,7 @@
 import { lineMark } from "../../store/pad/line-mark.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
-import { goToLine, keptLine, neighborOf } from "../../widgets/numbers/kept-line.js";
+import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { keepSum } from "./keep-sum.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */

@@ -1,5 +1,5 @@
 import { element } from "../../widgets/element.js";
-import { shopSheet as sheet } from "../../widgets/pictures/shop-sheet.js";
+import { shopSheet as sheet } from "../../widgets/project/shop-sheet.js";
 import { nothingYet } from "../forms/nothing-yet.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 

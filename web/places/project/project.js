@@ -1,7 +1,7 @@
 import { isUnkept } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
-import { goToLine, keptLine, neighborOf } from "../../widgets/numbers/kept-line.js";
+import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { nothingYet } from "../forms/nothing-yet.js";
 import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";

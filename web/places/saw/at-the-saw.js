@@ -2,7 +2,7 @@ import { isUnkept } from "../../store/project/draft.js";
 import { isOldPicture } from "../../store/project/old-picture.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
-import { piece } from "../../widgets/numbers/pieces.js";
+import { piece } from "../../widgets/project/pieces.js";
 import { nothingYet } from "../forms/nothing-yet.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";

@@ -1,7 +1,7 @@
 import { canRead } from "../../widgets/device/aloud.js";
 import { button, element } from "../../widgets/element.js";
 import { choiceField } from "../../widgets/fields/choice-field.js";
-import { pieceInFull } from "../../widgets/numbers/pieces.js";
+import { pieceInFull } from "../../widgets/project/pieces.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
 

@@ -1,6 +1,6 @@
 /** A download that counts its bytes and goes on by itself after a lost network. */
 
-import { networkMayBeBack } from "../network.js";
+import { networkMayBeBack } from "./network.js";
 
 // The slow start puts its own in place of the global one.
 const { fetch } = self;

@@ -1,6 +1,6 @@
 import { button, element } from "../element.js";
-import { followed } from "../numbers/followed.js";
 import { unbroken } from "../numbers/unbroken.js";
+import { followed } from "../project/followed.js";
 
 /**
  * Show what a change brings before it is kept: each number that moves, each piece already cut.

@@ -1,5 +1,5 @@
 import { element } from "../element.js";
-import { briefly } from "./fraction.js";
+import { briefly } from "../numbers/fraction.js";
 
 const LONG = new Set(["text", "lengths"]);
 

@@ -1,5 +1,5 @@
 /** Whether the site can be reached, and when it may be again. */
-import { packURL } from "./start/pack.js";
+import { packURL } from "./pack.js";
 
 const PAUSE = 2000;
 const PATIENCE = 10_000;

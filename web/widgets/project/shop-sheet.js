@@ -1,5 +1,5 @@
 import { element } from "../element.js";
-import { drawing } from "./drawing.js";
+import { drawing } from "../pictures/drawing.js";
 
 /** A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings. */
 export function shopSheet(view) {

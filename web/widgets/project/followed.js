@@ -1,6 +1,6 @@
 import { element } from "../element.js";
-import { briefly } from "./fraction.js";
-import { unbroken } from "./unbroken.js";
+import { briefly } from "../numbers/fraction.js";
+import { unbroken } from "../numbers/unbroken.js";
 
 /** The pieces already cut first, in words, then each number that changes. */
 export const followed = (follows, judged) => [

@@ -1,8 +1,8 @@
 import { element } from "../element.js";
+import { fraction } from "../numbers/fraction.js";
+import { unbroken } from "../numbers/unbroken.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
-import { fraction } from "./fraction.js";
-import { unbroken } from "./unbroken.js";
 
 /** Where there are more steps than this, those without a number take smaller letters. */
 const FEW = 3;

@@ -1,5 +1,5 @@
 import { element } from "../element.js";
-import { briefly } from "./fraction.js";
+import { briefly } from "../numbers/fraction.js";
 
 /** The last lines of the tally; a touch uses one again in the sum being typed. */
 export function tallyLines(lines, onUse) {
