@@ -68,6 +68,17 @@ def _tally(session):
     return message
 
 
+def _tally_sum(session):
+    """What a project can keep of a line of the tally, or of a sum being typed."""
+    chance, tally = session.chance, session.tally
+    lines = (tally or {}).get("lines", [])
+    message = {"tally": tally, "project": "one", "document": session.document}
+    if lines and chance.random() < 0.7:
+        return message | {"id": chance.choice(lines)["id"]}
+    known = [f"[{each['name'] or each['id']}]" for each in lines] + session.names
+    return message | {"text": text(chance, chance.sample(known, min(2, len(known))))}
+
+
 def _tally_act(session):
     """Any act on the tally, with all that any of them takes."""
     chance = session.chance
@@ -209,7 +220,8 @@ def _file(session, good):
 
 MESSAGES = {
     "describe": (0.2, _nothing), "strip": (1, _nothing), "read": (38, _read),
-    "reckon": (18, _reckon), "paper": (2, _paper), "tally": (12, _tally), "labels": (1, _labels),
+    "reckon": (18, _reckon), "paper": (2, _paper), "tally": (12, _tally),
+    "tally_sum": (3, _tally_sum), "labels": (1, _labels),
     "change": (28, _change), "view": (2, _view), "entry": (3, _one_entry), "sure": (3, _sure),
     "csv": (1, _csv), "take_csv": (2, _take_csv), "backup": (1, _backup),
     "restore": (1, _restore), "merge": (1, _merge),

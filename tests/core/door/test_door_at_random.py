@@ -59,7 +59,7 @@ GOOD = {"schema": 3, "name": "Record cabinet", "settings": {}, "next": 2,
         (broken, "internal"),
         (lambda _message: {"length": float("nan")}, "no JSON"),
         (lambda _message: {"length": {1, 2}}, "no JSON"),
-        (given(GOOD | {"log": [{"when": "", "said": "a\u00a0b\n"}]}), "refused"),
+        (given(GOOD | {"next": 1}), "refused"),
         (given(GOOD | {"entries": [GOOD["entries"][0] | {"name": " Note"}]}), "refused"),
     ],
 )
