@@ -100,9 +100,14 @@ def _fixed(rounded, number):
     """A decimal with the places of its grid; a fraction of an inch in millimeters needs its own."""
     places = rounded.grid.places
     if number * 10**places % 1:
-        return decimal_text(number, 12)
+        return decimal_text(number, _most_places(rounded))
     whole, decimals = divmod(int(number * 10**places), 10**places)
     return f"{whole}.{decimals:0{places}d}" if places else str(whole)
+
+
+def _most_places(rounded):
+    """Decimals that tell a mark exactly, also in millimeters: 0.1 in is 2.54 mm, a 64th 0.396875."""
+    return max(rounded.grid.places + 1, 12)
 
 
 def plain_text(rounded, display):
@@ -145,7 +150,7 @@ def mark_in_words(rounded, display):
     if not _is_fractional(rounded, display):
         name = "millimeter" if unit == "mm" else "inch"
         many = "millimeters" if unit == "mm" else "inches"
-        in_words = decimal_in_words(decimal_text(number, max(rounded.grid.places, 12)))
+        in_words = decimal_in_words(decimal_text(number, _most_places(rounded)))
         words.append(f"{in_words} {name if number == 1 else many}")
         return " ".join(words)
     whole, rest = divmod(number, 1)

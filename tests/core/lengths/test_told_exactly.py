@@ -192,3 +192,17 @@ def test_a_sum_is_told_by_its_mark():
         ("keep_reading", {"name": "Same", "text": "Ply"}),
     )
     assert headlines(document) == {"Ply": "18 mm", "Two": "1 7/16″", "Same": "11/16″"}
+
+
+@given(
+    st.integers(1, 10**12 - 1),
+    st.integers(1, 10**9),
+    st.sampled_from([{"display": "mm"}, {"mark": ".01 in"}, {"unit": "mm"}, {"mark": "1 mm"}, {}]),
+)
+def test_however_small_it_is_told_in_text_and_in_words(part, shares, settings):
+    """1/999999999989 in falls between all decimals that anybody would mark."""
+    value = read(f"1/{part} in ÷ {shares}", settings=settings)["value"]
+    for told in (value["text"], value["plain"], value["brief"]):
+        assert "…" not in told
+    assert value["words"]
+    assert any(digit in value["text"] for digit in "123456789")
