@@ -13,6 +13,7 @@ from sawside.reckoners import RECKONERS
 CORE = Path(sawside.__file__).parent
 BELOW = {
     "version": set(),
+    "contract": set(),
     "errors": set(),
     "lengths": {"errors"},
     "settings": {"errors", "lengths"},
@@ -20,10 +21,10 @@ BELOW = {
     "wood": {"errors", "lengths"},
     "drawing": {"errors", "lengths", "geometry", "wood"},
 }
-BELOW["reckoners"] = set(BELOW) - {"version"}
-BELOW["reckoning"] = set(BELOW) - {"version"}
-BELOW["project"] = set(BELOW) - {"version"}
-BELOW["tally"] = set(BELOW) - {"version"}
+BELOW["reckoners"] = set(BELOW) - {"version", "contract"}
+BELOW["reckoning"] = set(BELOW) - {"version", "contract"}
+BELOW["project"] = set(BELOW) - {"version", "contract"}
+BELOW["tally"] = set(BELOW) - {"version", "contract"}
 BELOW["messages"] = set(BELOW)
 BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door", "version"}

@@ -106,7 +106,7 @@ def _fixed(rounded, number):
 
 
 def _most_places(rounded):
-    """Decimals that tell a mark exactly, also in millimeters: 0.1 in is 2.54 mm, a 64th 0.396875."""
+    """Decimals that tell a mark exactly, in millimeters too: 0.1 in is 2.54, a 64th 0.396875."""
     return max(rounded.grid.places + 1, 12)
 
 

@@ -66,7 +66,9 @@ def panel_in_groove(gap, depth, held, texts):
         dimension((0, top), (deep, top), 24 * pixel, f"deep {texts[1]}", "given"),
         dimension((away, low), (0, low), 22 * pixel, "", "answer"),
         label((away / 2, low + 42 * pixel), f"gap now {texts[0]}", "name", "start"),
-        label((4 * pixel - back, low + 64 * pixel), f"held when driest {texts[2]}", "note", "start"),
+        label(
+            (4 * pixel - back, low + 64 * pixel), f"held when driest {texts[2]}", "note", "start"
+        ),
     ]
     words = (
         f"One edge of the panel in its groove {texts[1]} deep. The gap behind it now is "

@@ -1,0 +1,146 @@
+"""What is kept: the document of a project, and the tally of the pad. Texts as they were typed."""
+
+from typing import Any, Literal, NotRequired, TypedDict
+
+from sawside.contract.questions import Typed
+
+Settings = dict[str, Any]
+"""The settings by the keys of their fields; what is not there is as it was at first."""
+
+
+class Earlier(TypedDict):
+    """What a reading was before it was corrected."""
+
+    text: str
+    unit: str
+    when: NotRequired[str]
+
+
+class CutPiece(TypedDict):
+    """A piece as it was cut; sizes are exact inches ("289/8 in")."""
+
+    length: NotRequired[str]
+    width: NotRequired[str]
+    thickness: NotRequired[str]
+    short_side: NotRequired[str]
+    ends: NotRequired[str]
+    when: NotRequired[str]
+
+
+class Trial(TypedDict):
+    """A set-up that was tried."""
+
+    aimed: str
+    measured: str
+    unit: str
+    cut: Literal["stop", "mark"]
+    when: NotRequired[str]
+
+
+class Reading(TypedDict):
+    """What the tape said, or a sum with names."""
+
+    id: str
+    kind: Literal["reading"]
+    name: str
+    unit: str
+    text: str
+    where: NotRequired[str]
+    tape: NotRequired[str]
+    side: NotRequired[Literal["light", "heavy"]]
+    when: NotRequired[str]
+    fineness: NotRequired[str]
+    off: NotRequired[str]
+    photo: NotRequired[str]
+    earlier: NotRequired[list[Earlier]]
+
+
+class Line(TypedDict):
+    """A question with what was typed, and by part what became of its pieces."""
+
+    id: str
+    kind: Literal["line"]
+    name: str
+    unit: str
+    reckoner: str
+    values: Typed
+    about: NotRequired[dict[str, dict[str, str]]]
+    cut: NotRequired[dict[str, list[CutPiece]]]
+    spoiled: NotRequired[dict[str, list[CutPiece]]]
+    trials: NotRequired[dict[str, list[Trial]]]
+
+
+class Note(TypedDict):
+    """Words."""
+
+    id: str
+    kind: Literal["note"]
+    name: str
+    text: str
+
+
+class Tolerance(TypedDict):
+    """How far a piece may be off, as typed."""
+
+    text: str
+    unit: str
+
+
+class LabelGrid(TypedDict):
+    """The grid of the person's sheet of stickers, as typed."""
+
+    unit: str
+    values: Typed
+
+
+class Logged(TypedDict):
+    """One line of the log."""
+
+    when: str
+    said: str
+
+
+class Document(TypedDict):
+    """A project."""
+
+    schema: int
+    name: str
+    settings: Settings
+    next: int
+    entries: list[Reading | Line | Note]
+    tolerance: NotRequired[Tolerance]
+    labels: NotRequired[LabelGrid]
+    log: NotRequired[list[Logged]]
+
+
+class Target(TypedDict):
+    """What a name means: an entry, and which of its answers."""
+
+    entry: str
+    answer: str
+
+
+class OfProject(TypedDict):
+    """The project whose names a line of the tally uses, and what they meant when it was entered."""
+
+    id: str
+    name: str
+    names: NotRequired[dict[str, Target]]
+
+
+class TallyLine(TypedDict):
+    """A line of the pad as it was typed."""
+
+    id: str
+    name: str
+    text: str
+    unit: str
+    project: NotRequired[OfProject]
+
+
+class Tally(TypedDict):
+    """The lines of the pad."""
+
+    schema: int
+    next: int
+    lines: list[TallyLine]

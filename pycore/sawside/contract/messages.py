@@ -1,0 +1,233 @@
+"""Every message by its name: what is sent, and what is answered beside `"ok": true`."""
+
+from typing import Any, Literal, NamedTuple, NotRequired, TypedDict
+
+from sawside.contract.documents import Document, Settings, Tally
+from sawside.contract.errors import Error
+from sawside.contract.pictures import Sheet, Strip, Tape
+from sawside.contract.projects import Act, Change, EntryInFull, Merged, Sure, View
+from sawside.contract.questions import Field, OnPaper, Paper, Reckoner, Reckoning, Typed
+from sawside.contract.values import Value
+
+
+class Refused(TypedDict):
+    """The answer to a message that is refused: the first error, and the others if any."""
+
+    ok: Literal[False]
+    error: Error
+    more: NotRequired[list[Error]]
+
+
+class Bare(TypedDict):
+    """A message that is its name alone."""
+
+    do: str
+
+
+class ToDraw(Bare):
+    settings: NotRequired[Settings]
+
+
+class ToRead(ToDraw):
+    """`names` are VALUEs by name; with a document its names may stand in the text."""
+
+    text: str
+    unit: NotRequired[str]
+    document: NotRequired[Document | None]
+    id: NotRequired[str | None]
+    names: NotRequired[dict[str, Any]]
+
+
+class ToReckon(ToDraw):
+    reckoner: str
+    values: Typed
+    unit: NotRequired[str]
+    document: NotRequired[Document | None]
+    id: NotRequired[str | None]
+
+
+class ToPrint(ToReckon):
+    paper: str
+
+
+class ToTally(ToDraw):
+    """`project` is what the page knows the document by."""
+
+    tally: Tally | None
+    act: NotRequired[Act | None]
+    document: NotRequired[Document | None]
+    project: NotRequired[str | None]
+
+
+class OfDocument(Bare):
+    document: Document
+
+
+class ToLabel(OfDocument):
+    paper: str
+    values: NotRequired[Typed | None]
+    unit: NotRequired[str | None]
+
+
+class ToChange(Bare):
+    """`document` is None to begin a project."""
+
+    document: Document | None
+    act: Act
+    follows: NotRequired[bool]
+
+
+class ToView(OfDocument):
+    order: NotRequired[str]
+    drawings: NotRequired[bool]
+
+
+class ToTell(OfDocument):
+    id: str
+
+
+class ToDoubt(ToTell):
+    answer: NotRequired[str | None]
+    tape: NotRequired[str | None]
+
+
+class ToTabulate(OfDocument):
+    what: Literal["parts", "readings", "cuts"]
+
+
+class ToTakeTable(ToTabulate):
+    text: str
+    when: NotRequired[str]
+
+
+class ToBackUp(OfDocument):
+    when: str
+    photos: NotRequired[dict[str, str]]
+
+
+class ToRestore(Bare):
+    text: str
+
+
+class ToMerge(OfDocument):
+    text: str
+    when: NotRequired[str]
+
+
+class Described(TypedDict):
+    """All questions and settings, declared."""
+
+    contract: int
+    version: str
+    settings: list[Field]
+    papers: list[Paper]
+    labels: list[Field]
+    reckoners: list[Reckoner]
+
+
+class Read(TypedDict):
+    """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
+    that stands alone in it is worth, `corrected` tells a reading by a tape that errs."""
+
+    value: Value
+    echo: str
+    tape: Tape | None
+    kept: str
+    stands_for: str
+    corrected: NotRequired[str]
+
+
+class TallyLineTold(TypedDict):
+    """A line of the pad worked out."""
+
+    id: str
+    name: str
+    text: str
+    ok: bool
+    value: Value | None
+    error: Error | None
+    note: str
+
+
+class ToKeep(ToDraw):
+    """What of the tally is to be kept: a line by its `id`, or a `text` being typed."""
+
+    tally: Tally | None
+    id: NotRequired[str]
+    text: NotRequired[str]
+    document: NotRequired[Document | None]
+    project: NotRequired[str | None]
+
+
+class SumKept(TypedDict):
+    """A sum of the pad as a project can keep it; `said` where that is only its number."""
+
+    text: str
+    unit: str
+    value: Value
+    said: str
+
+
+class Tallied(TypedDict):
+    """The tally, how to undo what was done, and its lines worked out."""
+
+    tally: Tally
+    undo: Act | None
+    lines: list[TallyLineTold]
+
+
+class Labeled(TypedDict):
+    """Labels on sheets of stickers."""
+
+    paper: str
+    sheets: list[Sheet]
+    said: str
+
+
+class File(TypedDict):
+    """A text that leaves as a file."""
+
+    name: str
+    type: str
+    text: str
+
+
+class Table(File):
+    what: str
+
+
+class Restored(TypedDict):
+    """A document out of a backup, with its photos as data addresses."""
+
+    document: Document
+    photos: dict[str, str]
+    when: str
+    said: str
+
+
+class Message(NamedTuple):
+    """What is sent, and what is answered."""
+
+    asks: type
+    answers: type
+
+
+MESSAGES = {
+    "describe": Message(Bare, Described),
+    "strip": Message(ToDraw, Strip),
+    "read": Message(ToRead, Read),
+    "reckon": Message(ToReckon, Reckoning),
+    "paper": Message(ToPrint, OnPaper),
+    "tally": Message(ToTally, Tallied),
+    "tally_sum": Message(ToKeep, SumKept),
+    "labels": Message(ToLabel, Labeled),
+    "change": Message(ToChange, Change),
+    "view": Message(ToView, View),
+    "entry": Message(ToTell, EntryInFull),
+    "sure": Message(ToDoubt, Sure),
+    "csv": Message(ToTabulate, Table),
+    "take_csv": Message(ToTakeTable, Change),
+    "backup": Message(ToBackUp, File),
+    "restore": Message(ToRestore, Restored),
+    "merge": Message(ToMerge, Merged),
+}

@@ -1,0 +1,195 @@
+"""A question: how it is declared, and how it is answered."""
+
+from typing import Any, Literal, NotRequired, TypedDict
+
+from sawside.contract.pictures import Drawing, Sheet, Tape
+from sawside.contract.values import Length, Value
+
+Typed = dict[str, Any]
+"""What was typed, by the keys of the fields: texts, lists of texts, rows of texts."""
+
+
+class Choice(TypedDict):
+    """One of several; `value` is what is typed for it."""
+
+    value: str
+    label: str
+    help: NotRequired[str]
+
+
+ShownWhen = TypedDict("ShownWhen", {"field": str, "is": list[str]})
+ShownWhen.__doc__ = "The field is asked only while another has one of these values."
+
+
+class Group(TypedDict):
+    """A heading under which several settings belong."""
+
+    label: str
+    help: str
+
+
+class PlainField(TypedDict):
+    """What is asked. `least` and `most` are exact, in inches, degrees or its `unit`."""
+
+    key: str
+    label: str
+    kind: Literal["length", "angle", "count", "number", "choice", "material", "text", "lengths",
+                  "rows"]  # fmt: skip
+    help: str
+    default: str | None
+    unit: str | None
+    least: str | None
+    most: str | None
+    default_metric: NotRequired[str]
+    may_be_blank: bool
+    blank_means: str | None
+    shown_when: ShownWhen | None
+    setting: NotRequired[str]
+    choices: NotRequired[list[Choice]]
+    choices_from: NotRequired[str]
+    choices_prefix: NotRequired[str]
+    row_label: NotRequired[str]
+    most_rows: NotRequired[int]
+    group: NotRequired[Group]
+
+
+class Field(PlainField):
+    """What is asked; one of kind "rows" has the `fields` of each row."""
+
+    fields: NotRequired[list[PlainField]]
+
+
+class AnswerDeclared(TypedDict):
+    """An answer that a question may give."""
+
+    key: str
+    label: str
+    kind: Literal["length", "angle", "count", "text", "lengths"]
+
+
+class Reckoner(TypedDict):
+    """A question as the page draws it."""
+
+    key: str
+    title: str
+    subject: str
+    asks: str
+    words: list[str]
+    fields: list[Field]
+    solve_one_of: list[str]
+    answers: list[AnswerDeclared]
+    source: str
+    makes_parts: bool
+    example: Typed
+    example_metric: Typed
+
+
+class End(TypedDict):
+    """One end of a piece: how it is cut, at what angle, and what to set at the saw."""
+
+    cut: str
+    angle: str
+    at_the_saw: list[str]
+
+
+class Ends(TypedDict):
+    """Both ends of a piece as it lies."""
+
+    left: End
+    right: End
+
+
+class Part(TypedDict):
+    """Pieces to cut that are alike."""
+
+    key: str
+    name: str
+    count: int
+    length: Length
+    width: Length | None
+    thickness: Length | None
+    ends: Ends
+    long_side: NotRequired[Length]
+    short_side: NotRequired[Length]
+    drawing: Drawing | None
+
+
+class Step(TypedDict):
+    """One line of the working."""
+
+    text: str
+
+
+class StickMark(TypedDict):
+    """A mark of a story stick at its exact place; its text says the graduation."""
+
+    name: str
+    at_mm: float
+    text: str
+    dropped_text: str
+
+
+class Setback(TypedDict):
+    """A row of holes, by its distance from its edge."""
+
+    name: str
+    mm: float
+    text: str
+
+
+class Stick(TypedDict):
+    """A story stick, or a template where `hole_mm` is the diameter of its holes."""
+
+    name: str
+    start: str
+    note: str
+    length_mm: float
+    text: str
+    hole_mm: float | None
+    setbacks: list[Setback]
+    marks: list[StickMark]
+
+
+class Reckoning(TypedDict):
+    """The whole answer of a question. `echoes` say how the texts of the fields were read."""
+
+    reckoner: str
+    answers: list[Value]
+    working: list[Step]
+    source: str
+    drawing: Drawing | None
+    stick: Stick | None
+    tape: Tape | None
+    cautions: list[str]
+    parts: list[Part]
+    echoes: dict[str, Any]
+    summary: str
+    solved: list[str]
+
+
+class PaperMark(TypedDict):
+    """A mark to transfer by hand."""
+
+    name: str
+    text: str
+    dropped_text: str
+
+
+class OnPaper(TypedDict):
+    """The answer of a question at true size."""
+
+    title: str
+    summary: str
+    paper: str
+    sheets: list[Sheet]
+    start: str
+    marks: list[PaperMark]
+
+
+class Paper(TypedDict):
+    """A kind of paper, in millimeters."""
+
+    key: str
+    label: str
+    width: float
+    height: float

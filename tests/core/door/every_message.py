@@ -1,0 +1,71 @@
+"""One message of each kind, every question's example in inches and millimeters, and bad ones."""
+
+import sawside
+
+CABINET = {
+    "schema": 1,
+    "name": "Record cabinet",
+    "settings": {"mark": "1/32"},
+    "next": 3,
+    "entries": [
+        {"id": "1", "kind": "reading", "name": "Alcove", "unit": "in", "text": "37 9/16"},
+        {
+            "id": "2",
+            "kind": "line",
+            "name": "Top rail",
+            "unit": "in",
+            "reckoner": "mitered_length",
+            "values": {
+                "known": "31 5/8",
+                "width": "2 1/4",
+                "left_end": "other",
+                "left_angle": "30",
+            },
+            "cut": {},
+        },
+    ],
+}
+SUMS = ["31 5/8 + 2 1/4", "6'-7-9/32\"", "5½ × 3", "3//4", "1/2 of 37 9/16", "18 mm × 2", "½ ÷ 0"]
+
+
+def messages():
+    """One of each kind, every question's example in inches and millimeters, and bad ones."""
+    yield {"do": "describe"}
+    # What a first visit asks could be answered before the rest is here, but not out of turn.
+    yield {"do": "strip", "settings": {}}
+    yield {"do": "strip", "settings": {"mark": "1/32"}}
+    for order in ("set-up", "board", "part"):
+        yield {"do": "view", "document": CABINET, "order": order}
+    yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
+    yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
+    yield {"do": "tally_sum", "tally": None, "document": CABINET, "text": "[Alcove] ÷ 2"}
+    yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
+    yield {"do": "change", "document": CABINET, "act": {"act": "labels", "values": {"rows": "2"}}}
+    yield {"do": "entry", "document": CABINET, "id": "2"}
+    yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
+    yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}
+    for what in ("parts", "readings", "cuts"):
+        table = sawside.handle({"do": "csv", "document": CABINET, "what": what})["text"]
+        yield {"do": "csv", "document": CABINET, "what": what}
+        yield {"do": "take_csv", "document": CABINET, "what": what, "text": table}
+    file = sawside.handle({"do": "backup", "document": CABINET, "when": "2026-11-25"})["text"]
+    yield {"do": "backup", "document": CABINET, "when": "2026-11-25"}
+    yield {"do": "restore", "text": file}
+    yield {"do": "merge", "document": CABINET, "text": file}
+    yield {"do": "nothing"}
+    for text in SUMS:
+        yield {"do": "read", "text": text}
+    for question in sawside.handle({"do": "describe"})["reckoners"]:
+        for settings in ({}, {"unit": "in", "display": "mm", "mark": "0.5 mm"}):
+            yield {
+                "do": "reckon",
+                "reckoner": question["key"],
+                "values": question["example"],
+                "settings": settings,
+            }
+        yield {
+            "do": "paper",
+            "reckoner": question["key"],
+            "values": question["example"],
+            "paper": "a4",
+        }
