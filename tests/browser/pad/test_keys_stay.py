@@ -1,6 +1,7 @@
 """Whatever is said, the keys stay under the thumb, and the entry with its number stays whole."""
 
 from tests.browser.hand import tap_keys
+from tests.browser.pad.in_pad import key
 from tests.browser.project.in_project import keep_reading
 from tests.browser.project.test_project_never_lost import FULL
 
@@ -22,11 +23,6 @@ PLACES = """
   return { keys, cut: whole.filter(isThere).filter(cut) };
 }
 """
-
-
-def key(page, name):
-    """Tap one key by its name."""
-    page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
 
 
 def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server):

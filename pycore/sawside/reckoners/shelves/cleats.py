@@ -1,11 +1,8 @@
 """Cleats under a shelf: their lengths, where the screws go, and how far those reach."""
 
-from fractions import Fraction
-from math import ceil
-
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -16,15 +13,17 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
+from sawside.reckoners.shelves.shared.cleat_screws import places_along, places_at_the_back, reach_of
+from sawside.reckoners.shelves.shared.cleat_words import (
+    CAUTIONS,
+    cleat_working,
+    screw_warnings,
+    stud_cautions,
+)
 from sawside.wood.screws import STUD_HOLD, longest_sold, shortest_sold
 
 _SQUARE = End("square", "0°")
 _BACK = ("back", ("yes",))
-_CAUTIONS = (
-    "Drill lead holes as the screw's maker says, and drive no screw where wires or pipes may be.",
-    "What a cleat carries depends on what its screws are in: fasten a back cleat to studs, and "
-    "leave anything that could fall on someone to licensed practice.",
-)
 
 
 def compute(given, show):
@@ -38,8 +37,8 @@ def compute(given, show):
             "Give a smaller setback, or a thinner cleat.",
             field="setback",
         )
-    places = _screws(given, show, side_length)
-    longest, screw, reach = _reach(given, show)
+    places = places_along(given, show, side_length)
+    longest, screw, reach = reach_of(given, show)
     through = given.thickness - given.sink
     metric = show.settings.display == "mm"
     sold = longest_sold(longest, metric)
@@ -56,7 +55,7 @@ def compute(given, show):
     pieces = [("side", "Side cleat", side_length, 2, places)]
     if back:
         answers["back_cleat"] = show.rounded(given.inside, "go in")
-        back_places = _back_screws(given, show)
+        back_places = places_at_the_back(given, show)
         pieces.append(("back", "Back cleat", given.inside, 1, back_places))
         answers["back_screws"] = [
             (f"Screw {number}", place) for number, place in enumerate(back_places, 1)
@@ -67,79 +66,11 @@ def compute(given, show):
     parts = tuple(_part(given, show, *piece) for piece in pieces)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(given, show, side_length, back, screw, places)),
+        working=tuple(cleat_working(given, show, side_length, back, screw, places)),
         drawing=parts[0].drawing,
-        cautions=(*_warnings(given, show, reach), *_on_studs(given, answers), *_CAUTIONS),
+        cautions=(*screw_warnings(given, show, reach), *stud_cautions(given, answers), *CAUTIONS),
         parts=parts,
     )
-
-
-def _reach(given, show):
-    """(the longest screw, the one that is taken, how far it reaches into the side), inches."""
-    through = given.thickness - given.sink
-    if through <= 0:
-        raise Refusal(
-            "impossible",
-            f"A head sunk {show.text(given.sink)} goes through a cleat of "
-            f"{show.text(given.thickness)}.",
-            "Sink it less.",
-            field="sink",
-        )
-    if given.spare >= given.side:
-        raise Refusal(
-            "impossible",
-            f"With {show.text(given.spare)} left before the point no screw reaches into a side of "
-            f"{show.text(given.side)}.",
-            f"Leave less than {show.text(given.side)}.",
-            field="spare",
-        )
-    longest = through + given.side - given.spare
-    screw = longest if given.screw is None else given.screw
-    if screw <= through:
-        raise Refusal(
-            "impossible",
-            f"A screw of {show.text(screw)} does not get through the cleat.",
-            "Take a longer screw, sink it deeper, or take a thinner cleat.",
-            field="screw",
-        )
-    return longest, screw, screw - through
-
-
-def _back_screws(given, show):
-    """The places of the back cleat's screws from its left end: on studs, where those are known."""
-    if given.first_stud is None:
-        return _screws(given, show, given.inside)
-    last = given.inside - given.end
-    places = []
-    stud = given.first_stud
-    while stud <= last:
-        if stud >= given.end:
-            places.append(stud)
-        stud += given.studs
-    if not places:
-        raise Refusal(
-            "impossible",
-            f"No stud is behind a back cleat of {show.text(given.inside)}, "
-            f"{show.text(given.end)} or more from its ends.",
-            "Check where the first stud is, or set screws closer to the ends.",
-            field="first_stud",
-        )
-    return places
-
-
-def _on_studs(given, answers):
-    if "back_screws" not in answers:
-        return
-    if given.first_stud is None:
-        yield (
-            "The back cleat's screws are spread evenly here. Find the studs, and give the first "
-            "one and their spacing to have the screws in them."
-        )
-    elif len(answers["back_screws"]) == 1:
-        yield (
-            "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
-            "blocking."
-        )
 
 
 def _part(given, show, key, name, long, many, places):
@@ -155,59 +86,6 @@ def _part(given, show, key, name, long, many, places):
         right=_SQUARE,
         drawing=square_piece(show, name, long, given.height, marks=places),
     )
-
-
-def _screws(given, show, long):
-    """Places from an end: the end distance at both ends, the rest shared no farther than asked."""
-    span = long - 2 * given.end
-    if span < 0:
-        raise Refusal(
-            "impossible",
-            f"A cleat of {show.text(long)} has no room for screws {show.text(given.end)} from "
-            "both ends.",
-            "Give a smaller end distance.",
-            field="end",
-        )
-    if span == 0:
-        return [Fraction(long) / 2]
-    gaps = ceil(span / given.spacing)
-    return [given.end + span * number / gaps for number in range(gaps + 1)]
-
-
-def _warnings(given, show, reach):
-    left = given.side - reach
-    if left <= 0:
-        yield (
-            f"The screw comes through the side: it reaches {fine_text(reach, show)} into "
-            f"{fine_text(given.side, show)}. Take a shorter one."
-        )
-    elif left < given.spare:
-        yield f"Only {fine_text(left, show)} of the side is left before the screw's point."
-    if 2 * reach < given.side:
-        yield (
-            "The screw holds in less than half of the side; a longer one holds better (common "
-            "practice, no source)."
-        )
-
-
-def _working(given, show, side_length, back, screw, places):
-    cleat, side = show.number(given.thickness), show.number(given.side)
-    takes = f" − {cleat}" if back else ""
-    yield (
-        f"Side cleat: {show.number(given.depth)} − {show.number(given.setback)}{takes}"
-        f"{show.equals(show.rounded(side_length, 'go in'))}"
-    )
-    if len(places) > 1:
-        apart = places[1] - places[0]
-        yield (
-            f"({show.number(side_length)} − 2 × {show.number(given.end)}) ÷ {len(places) - 1}"
-            f"{show.equals(apart)} from screw to screw"
-        )
-    sink, spare = show.number(given.sink), show.number(given.spare)
-    longest = given.thickness - given.sink + given.side - given.spare
-    yield f"Longest screw: {cleat} − {sink} + {side} − {spare} = {show.number(longest)}"
-    reach = screw - given.thickness + given.sink
-    yield f"Reach: {show.number(screw)} − {cleat} + {sink} = {show.number(reach)} into the side"
 
 
 RECKONER = Reckoner(
