@@ -1,11 +1,8 @@
 """Cleats under a shelf: their lengths, where the screws go, and how far those reach."""
 
-from fractions import Fraction
-from math import ceil
-
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -15,6 +12,12 @@ from sawside.reckoners.declaration import (
     choice,
     count,
     length,
+)
+from sawside.reckoners.shelves.shared.cleat_screws import (
+    places_along,
+    places_at_the_back,
+    reach_of,
+    warnings,
 )
 from sawside.wood.screws import STUD_HOLD, longest_sold, shortest_sold
 
@@ -38,9 +41,10 @@ def compute(given, show):
             "Give a smaller setback, or a thinner cleat.",
             field="setback",
         )
-    places = _screws(given, show, side_length)
-    longest, screw, reach = _reach(given, show)
+    places = places_along(given, show, side_length)
+    longest, screw, reach = reach_of(given, show)
     through = given.thickness - given.sink
+    held = reach
     metric = show.settings.display == "mm"
     sold = longest_sold(longest, metric)
     answers = {
@@ -53,10 +57,13 @@ def compute(given, show):
         answers["left"] = on_fine_marks(given.side - reach, show, "be there")
     if sold is not None and sold > through:
         answers["sold"] = on_fine_marks(sold, show)
+        if given.screw is None:
+            held = sold - through
+            answers["sold_reach"] = on_fine_marks(held, show, "be there")
     pieces = [("side", "Side cleat", side_length, 2, places)]
     if back:
         answers["back_cleat"] = show.rounded(given.inside, "go in")
-        back_places = _back_screws(given, show)
+        back_places = places_at_the_back(given, show)
         pieces.append(("back", "Back cleat", given.inside, 1, back_places))
         answers["back_screws"] = [
             (f"Screw {number}", place) for number, place in enumerate(back_places, 1)
@@ -69,62 +76,9 @@ def compute(given, show):
         answers=answers,
         working=tuple(_working(given, show, side_length, back, screw, places)),
         drawing=parts[0].drawing,
-        cautions=(*_warnings(given, show, reach), *_on_studs(given, answers), *_CAUTIONS),
+        cautions=(*warnings(given, show, reach, held), *_on_studs(given, answers), *_CAUTIONS),
         parts=parts,
     )
-
-
-def _reach(given, show):
-    """(the longest screw, the one that is taken, how far it reaches into the side), inches."""
-    through = given.thickness - given.sink
-    if through <= 0:
-        raise Refusal(
-            "impossible",
-            f"A head sunk {show.text(given.sink)} goes through a cleat of "
-            f"{show.text(given.thickness)}.",
-            "Sink it less.",
-            field="sink",
-        )
-    if given.spare >= given.side:
-        raise Refusal(
-            "impossible",
-            f"With {show.text(given.spare)} left before the point no screw reaches into a side of "
-            f"{show.text(given.side)}.",
-            f"Leave less than {show.text(given.side)}.",
-            field="spare",
-        )
-    longest = through + given.side - given.spare
-    screw = longest if given.screw is None else given.screw
-    if screw <= through:
-        raise Refusal(
-            "impossible",
-            f"A screw of {show.text(screw)} does not get through the cleat.",
-            "Take a longer screw, sink it deeper, or take a thinner cleat.",
-            field="screw",
-        )
-    return longest, screw, screw - through
-
-
-def _back_screws(given, show):
-    """The places of the back cleat's screws from its left end: on studs, where those are known."""
-    if given.first_stud is None:
-        return _screws(given, show, given.inside)
-    last = given.inside - given.end
-    places = []
-    stud = given.first_stud
-    while stud <= last:
-        if stud >= given.end:
-            places.append(stud)
-        stud += given.studs
-    if not places:
-        raise Refusal(
-            "impossible",
-            f"No stud is behind a back cleat of {show.text(given.inside)}, "
-            f"{show.text(given.end)} or more from its ends.",
-            "Check where the first stud is, or set screws closer to the ends.",
-            field="first_stud",
-        )
-    return places
 
 
 def _on_studs(given, answers):
@@ -155,39 +109,6 @@ def _part(given, show, key, name, long, many, places):
         right=_SQUARE,
         drawing=square_piece(show, name, long, given.height, marks=places),
     )
-
-
-def _screws(given, show, long):
-    """Places from an end: the end distance at both ends, the rest shared no farther than asked."""
-    span = long - 2 * given.end
-    if span < 0:
-        raise Refusal(
-            "impossible",
-            f"A cleat of {show.text(long)} has no room for screws {show.text(given.end)} from "
-            "both ends.",
-            "Give a smaller end distance.",
-            field="end",
-        )
-    if span == 0:
-        return [Fraction(long) / 2]
-    gaps = ceil(span / given.spacing)
-    return [given.end + span * number / gaps for number in range(gaps + 1)]
-
-
-def _warnings(given, show, reach):
-    left = given.side - reach
-    if left <= 0:
-        yield (
-            f"The screw comes through the side: it reaches {fine_text(reach, show)} into "
-            f"{fine_text(given.side, show)}. Take a shorter one."
-        )
-    elif left < given.spare:
-        yield f"Only {fine_text(left, show)} of the side is left before the screw's point."
-    if 2 * reach < given.side:
-        yield (
-            "The screw holds in less than half of the side; a longer one holds better (common "
-            "practice, no source)."
-        )
 
 
 def _working(given, show, side_length, back, screw, places):
@@ -298,6 +219,7 @@ RECKONER = Reckoner(
         Answer("back_cleat", "Back cleat", must="go in"),
         Answer("longest", "Longest screw", must="stay under"),
         Answer("sold", "Longest screw that is sold", must="stay under"),
+        Answer("sold_reach", "The sold screw's reach into the side", must="be there"),
         Answer("reach", "The screw's reach into the side", must="be there"),
         Answer("left", "Wood left before the point", must="be there"),
         Answer("screws", "Screws from the end of a side cleat", "lengths", must="agree"),
