@@ -76,12 +76,16 @@ def compute(given, show):
         answers=answers,
         working=tuple(_working(given, show, side_length, back, screw, places)),
         drawing=parts[0].drawing,
-        cautions=(*warnings(given, show, reach, held), *_on_studs(given, answers), *_CAUTIONS),
+        cautions=(
+            *warnings(given, show, reach, held),
+            *_on_studs(given, show, answers),
+            *_CAUTIONS,
+        ),
         parts=parts,
     )
 
 
-def _on_studs(given, answers):
+def _on_studs(given, show, answers):
     if "back_screws" not in answers:
         return
     if given.first_stud is None:
@@ -93,6 +97,14 @@ def _on_studs(given, answers):
         yield (
             "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
             "blocking."
+        )
+    if given.first_stud is None:
+        return
+    sooner = given.first_stud - given.studs
+    if sooner >= given.end:
+        yield (
+            f"Another stud may be {show.brief(sooner)} from the left end: look for it there, and "
+            "give the one nearest to the end as the first."
         )
 
 

@@ -72,6 +72,17 @@ def test_back_screws_are_in_every_stud_that_is_far_enough_from_the_ends(first, a
     assert one == (len(behind) == 1)
 
 
+@pytest.mark.parametrize(
+    ("first", "sooner"), [("20", "4″"), ("36 1/4", "20 1/4″"), ("17", None), ("5", None)]
+)
+def test_a_stud_that_may_be_before_the_first_one_is_told_of(first, sooner):
+    """At 16 inches apart; one less than 1 1/2 from the end would take no screw."""
+    said = reckon(KEY, inside="60", depth="12", first_stud=first)["cautions"]
+    told = [each for each in said if "Another stud may be" in each]
+    assert len(told) == (sooner is not None)
+    assert all(f"{sooner} from the left end" in each for each in told)
+
+
 def test_without_a_stud_the_back_screws_are_spread_and_it_says_so():
     said = reckon(KEY, **SHELF)
     places = [exact(item) for item in said["by_key"]["back_screws"]["items"]]
