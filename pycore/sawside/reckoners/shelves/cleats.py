@@ -13,17 +13,21 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
-from sawside.reckoners.shelves.shared.cleat_screws import places_along, places_at_the_back, reach_of
-from sawside.reckoners.shelves.shared.cleat_words import (
-    CAUTIONS,
-    cleat_working,
-    screw_warnings,
-    stud_cautions,
+from sawside.reckoners.shelves.shared.cleat_screws import (
+    places_along,
+    places_at_the_back,
+    reach_of,
+    warnings,
 )
 from sawside.wood.screws import STUD_HOLD, longest_sold, shortest_sold
 
 _SQUARE = End("square", "0°")
 _BACK = ("back", ("yes",))
+_CAUTIONS = (
+    "Drill lead holes as the screw's maker says, and drive no screw where wires or pipes may be.",
+    "What a cleat carries depends on what its screws are in: fasten a back cleat to studs, and "
+    "leave anything that could fall on someone to licensed practice.",
+)
 
 
 def compute(given, show):
@@ -40,6 +44,7 @@ def compute(given, show):
     places = places_along(given, show, side_length)
     longest, screw, reach = reach_of(given, show)
     through = given.thickness - given.sink
+    held = reach
     metric = show.settings.display == "mm"
     sold = longest_sold(longest, metric)
     answers = {
@@ -52,6 +57,9 @@ def compute(given, show):
         answers["left"] = on_fine_marks(given.side - reach, show, "be there")
     if sold is not None and sold > through:
         answers["sold"] = on_fine_marks(sold, show)
+        if given.screw is None:
+            held = sold - through
+            answers["sold_reach"] = on_fine_marks(held, show, "be there")
     pieces = [("side", "Side cleat", side_length, 2, places)]
     if back:
         answers["back_cleat"] = show.rounded(given.inside, "go in")
@@ -66,11 +74,38 @@ def compute(given, show):
     parts = tuple(_part(given, show, *piece) for piece in pieces)
     return Reckoning(
         answers=answers,
-        working=tuple(cleat_working(given, show, side_length, back, screw, places)),
+        working=tuple(_working(given, show, side_length, back, screw, places)),
         drawing=parts[0].drawing,
-        cautions=(*screw_warnings(given, show, reach), *stud_cautions(given, answers), *CAUTIONS),
+        cautions=(
+            *warnings(given, show, reach, held),
+            *_on_studs(given, show, answers),
+            *_CAUTIONS,
+        ),
         parts=parts,
     )
+
+
+def _on_studs(given, show, answers):
+    if "back_screws" not in answers:
+        return
+    if given.first_stud is None:
+        yield (
+            "The back cleat's screws are spread evenly here. Find the studs, and give the first "
+            "one and their spacing to have the screws in them."
+        )
+    elif len(answers["back_screws"]) == 1:
+        yield (
+            "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
+            "blocking."
+        )
+    if given.first_stud is None:
+        return
+    sooner = given.first_stud - given.studs
+    if sooner >= given.end:
+        yield (
+            f"Another stud may be {show.brief(sooner)} from the left end: look for it there, and "
+            "give the one nearest to the end as the first."
+        )
 
 
 def _part(given, show, key, name, long, many, places):
@@ -86,6 +121,26 @@ def _part(given, show, key, name, long, many, places):
         right=_SQUARE,
         drawing=square_piece(show, name, long, given.height, marks=places),
     )
+
+
+def _working(given, show, side_length, back, screw, places):
+    cleat, side = show.number(given.thickness), show.number(given.side)
+    takes = f" − {cleat}" if back else ""
+    yield (
+        f"Side cleat: {show.number(given.depth)} − {show.number(given.setback)}{takes}"
+        f"{show.equals(show.rounded(side_length, 'go in'))}"
+    )
+    if len(places) > 1:
+        apart = places[1] - places[0]
+        yield (
+            f"({show.number(side_length)} − 2 × {show.number(given.end)}) ÷ {len(places) - 1}"
+            f"{show.equals(apart)} from screw to screw"
+        )
+    sink, spare = show.number(given.sink), show.number(given.spare)
+    longest = given.thickness - given.sink + given.side - given.spare
+    yield f"Longest screw: {cleat} − {sink} + {side} − {spare} = {show.number(longest)}"
+    reach = screw - given.thickness + given.sink
+    yield f"Reach: {show.number(screw)} − {cleat} + {sink} = {show.number(reach)} into the side"
 
 
 RECKONER = Reckoner(
@@ -176,6 +231,7 @@ RECKONER = Reckoner(
         Answer("back_cleat", "Back cleat", must="go in"),
         Answer("longest", "Longest screw", must="stay under"),
         Answer("sold", "Longest screw that is sold", must="stay under"),
+        Answer("sold_reach", "The sold screw's reach into the side", must="be there"),
         Answer("reach", "The screw's reach into the side", must="be there"),
         Answer("left", "Wood left before the point", must="be there"),
         Answer("screws", "Screws from the end of a side cleat", "lengths", must="agree"),

@@ -4,10 +4,13 @@ What is left over is shared by all openings or given to one. With the height bla
 just as high as the things need.
 """
 
+from dataclasses import replace
 from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
+from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.real import sign
 from sawside.reckoners.declaration import (
     Answer,
     Reckoner,
@@ -74,7 +77,7 @@ def compute(given, show):
         heights = {key: show.rounded(each, "reach") for key, each in heights.items()}
         for each in heights.values():
             show = show.telling(each)
-    return shelves_told(
+    reckoned = shelves_told(
         show,
         shelving,
         answers={
@@ -87,6 +90,25 @@ def compute(given, show):
         openings=openings,
         answer="height" if given.height is None else "opening",
     )
+    openings = list(shelving.openings_marked(show.mark))
+    if given.height is None:  # built as high as is told, the outermost have what was added
+        added = heights["height"].mark - inside
+        for at in {0, len(openings) - 1}:
+            openings[at] += added
+    small = _too_small(given, show, openings)
+    return replace(reckoned, cautions=(*small, *reckoned.cautions))
+
+
+def _too_small(given, show, openings):
+    """Where the marks, each the nearest, leave less than the thing itself is high."""
+    high = [thing.height for thing in given.things for _ in range(thing.openings)]
+    for number, (thing, opening) in enumerate(zip(high, openings, strict=True), 1):
+        if sign(opening - thing) < 0:
+            found = show.brief(on_fine_marks(opening, show, "be there"))
+            yield (
+                f"On these marks a thing of {show.brief(thing)} doesn't go into opening {number}, "
+                f"which is {found}. Give it more clearance, or choose finer marks in Settings."
+            )
 
 
 def _with_rest(given, needed, left_over):

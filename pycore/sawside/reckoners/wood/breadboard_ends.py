@@ -3,6 +3,7 @@
 from sawside.drawing.wood.slot import slot
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
 from sawside.reckoners.wood.shared.moisture_fields import (
     MOISTURE,
@@ -62,8 +63,17 @@ def compute(given, show):
             *pin_lines(slots, given.pins, board, show),
         ),
         drawing=slot(outer, "The outermost pin", told, _SLOTTED),
-        cautions=(_FIXED, *cautions(board)),
+        cautions=(*_running_out(given.pins, slots, half), _FIXED, *cautions(board)),
     )
+
+
+def _running_out(pins, slots, half):
+    for number, (place, slot_) in enumerate(zip(pins, slots, strict=True), 1):
+        if sign(half - place - slot_.shank / 2 - slot_.away) <= 0:
+            yield (
+                f"Pin {number}: its slot runs out at the edge of the tongue. Set the pin farther "
+                "in, so that wood is left beyond the slot."
+            )
 
 
 RECKONER = Reckoner(

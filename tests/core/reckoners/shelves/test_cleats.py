@@ -72,6 +72,17 @@ def test_back_screws_are_in_every_stud_that_is_far_enough_from_the_ends(first, a
     assert one == (len(behind) == 1)
 
 
+@pytest.mark.parametrize(
+    ("first", "sooner"), [("20", "4″"), ("36 1/4", "20 1/4″"), ("17", None), ("5", None)]
+)
+def test_a_stud_that_may_be_before_the_first_one_is_told_of(first, sooner):
+    """At 16 inches apart; one less than 1 1/2 from the end would take no screw."""
+    said = reckon(KEY, inside="60", depth="12", first_stud=first)["cautions"]
+    told = [each for each in said if "Another stud may be" in each]
+    assert len(told) == (sooner is not None)
+    assert all(f"{sooner} from the left end" in each for each in told)
+
+
 def test_without_a_stud_the_back_screws_are_spread_and_it_says_so():
     said = reckon(KEY, **SHELF)
     places = [exact(item) for item in said["by_key"]["back_screws"]["items"]]
@@ -99,7 +110,31 @@ def test_a_screw_that_is_sold_stays_clear_and_gets_through_the_cleat(cleat, side
     said = reckon(KEY, **SHELF | form)["by_key"]
     if "sold" in said:
         assert cleat < exact(said["sold"]) <= exact(said["longest"])
+        reach = exact(said["sold_reach"])
+        assert reach == exact(said["sold"]) - cleat
+        assert 0 < reach <= exact(said["reach"]) <= side - spare
     assert exact(said["back_screw"]) >= cleat + Fraction(1, 2) + 1
+
+
+def test_how_far_the_screw_reaches_that_can_be_bought_is_told_where_none_is_given():
+    """3/4 + 3/4 − 1/8 = 1 3/8, which isn't sold; 1 1/4 is, and 1 1/4 − 3/4 = 1/2."""
+    said = reckon(KEY, **SHELF)["by_key"]
+    assert (said["sold"]["text"], said["sold_reach"]["text"]) == ("1 1/4″", "1/2″")
+    assert "sold_reach" not in reckon(KEY, **SHELF, screw="1 1/8")["by_key"]
+
+
+def test_a_sold_screw_that_holds_in_less_than_half_of_the_side_is_warned_of():
+    """25/32 + 3/4 − 5/16 = 1 7/32; 1 1/8 is sold, and reaches 11/32 into 24/32."""
+    said = reckon(KEY, **SHELF, thickness="25/32", side="3/4", spare="5/16")
+    assert said["by_key"]["sold_reach"]["text"] == "11/32″"
+    assert "less than half" in said["cautions"][0]
+
+
+def test_what_is_left_before_the_point_is_no_more_in_the_caution_than_in_the_answer():
+    """0.75 − (1.445 − 0.75) = 0.055, which is more than 3/64 and less than 1/16."""
+    said = reckon(KEY, **SHELF, screw="1.445")
+    assert said["by_key"]["left"]["text"] == "3/64″"
+    assert said["cautions"][0].startswith("Only ≈ 3/64″ (down) of the side")
 
 
 @pytest.mark.parametrize(

@@ -95,3 +95,18 @@ def test_the_drawing_tells_each_opening():
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     assert texts.count("12 1/2″") == 3  # two openings, and the first mark
     assert "13 1/2″" in texts
+
+
+@pytest.mark.parametrize(
+    ("clearance", "mark", "told"), [("0", "25 7/16″", 1), ("1/16", "25 9/16″", 0)]
+)
+def test_an_opening_that_its_mark_makes_too_small_for_its_thing_is_told_of(clearance, mark, told):
+    """Worked by hand: 2 × 12.375 + 0.7 = 25.45 is marked at 25.4375; from 12.375 + 0.7 = 13.075
+    that leaves 12.3625 for 12.375. With 1/16 each it is 25.5625 − 13.1375 = 12.425, enough.
+    """
+    things = [{"height": "12 3/8", "clearance": clearance, "openings": "3"}]
+    said = reckon(KEY, height="40", thickness="0.7", rest="top", things=things)
+    assert said["by_key"]["marks"]["items"][1]["text"] == mark
+    small = [each for each in said["cautions"] if "doesn't go into opening 2" in each]
+    assert len(small) == told
+    assert all("12 3/8″" in each and "12 23/64″" in each for each in small)

@@ -184,3 +184,17 @@ def test_the_drawing_has_the_pin_at_the_end_of_the_slot_where_it_is_now(now):
     else:
         assert min(pin) == pytest.approx(min(slot))
         assert max(pin) < max(slot)
+
+
+@pytest.mark.parametrize(
+    ("pin", "out"), [("9 7/8", True), ("9 3/4", True), ("9 5/8", False), ("3", False)]
+)
+def test_a_slot_that_would_run_out_at_the_edge_of_the_tongue_is_told_of(pin, out):
+    """Worked by hand: cherry, 12 to 6 %, is 1 − 0.00248 × 6 = 0.98512 of its width now. A pin of
+    1/4 at 9 3/4 needs 9.875 ÷ 0.98512 = 10.024 of a half that is 10; at 9 5/8 it is 9.897.
+    """
+    said = reckon("breadboard_ends", width="20", pin="1/4", pins=["2", pin],
+                  **season("cherry_black", 12, 6, 12))  # fmt: skip
+    told = [each for each in said["cautions"] if "runs out at the edge" in each]
+    assert len(told) == out
+    assert all(each.startswith("Pin 2") for each in told)

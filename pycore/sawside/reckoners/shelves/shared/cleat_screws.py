@@ -1,16 +1,14 @@
-"""The screws of a cleat: how far they reach into the side, and where along the cleat they go."""
+"""The screws of a cleat: where they go, how far they reach, and what is said of that. Inches."""
 
 from fractions import Fraction
 from math import ceil
 
 from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
 
 
 def reach_of(given, show):
-    """(the longest screw, the one that is taken, how far it reaches into the side), inches.
-
-    Refuses a head that goes through the cleat, a screw that doesn't, and a side without room.
-    """
+    """(the longest screw, the one that is taken, how far it reaches into the side), inches."""
     through = given.thickness - given.sink
     if through <= 0:
         raise Refusal(
@@ -41,10 +39,7 @@ def reach_of(given, show):
 
 
 def places_along(given, show, long):
-    """Places from an end: the end distance at both ends, the rest shared no farther than asked.
-
-    Exact inches along a cleat `long` inches long; refuses one with no room for its end distances.
-    """
+    """Places from an end: the end distance at both ends, the rest shared no farther than asked."""
     span = long - 2 * given.end
     if span < 0:
         raise Refusal(
@@ -61,10 +56,7 @@ def places_along(given, show, long):
 
 
 def places_at_the_back(given, show):
-    """The places of the back cleat's screws from its left end: on studs, where those are known.
-
-    Exact inches; refuses a cleat that no stud is behind, and otherwise as `places_along`.
-    """
+    """The places of the back cleat's screws from its left end: on studs, where those are known."""
     if given.first_stud is None:
         return places_along(given, show, given.inside)
     last = given.inside - given.end
@@ -83,3 +75,21 @@ def places_at_the_back(given, show):
             field="first_stud",
         )
     return places
+
+
+def warnings(given, show, reach, held):
+    """What is said of a screw of this reach; `held` is that of the one that can be bought."""
+    left = given.side - reach
+    if left <= 0:
+        yield (
+            f"The screw comes through the side: it reaches {fine_text(reach, show)} into "
+            f"{fine_text(given.side, show)}. Take a shorter one."
+        )
+    elif left < given.spare:
+        told = show.brief(on_fine_marks(left, show, "be there"))
+        yield f"Only {told} of the side is left before the screw's point."
+    if 2 * held < given.side:
+        yield (
+            "The screw holds in less than half of the side; a longer one holds better (common "
+            "practice, no source)."
+        )
