@@ -49,7 +49,7 @@ def step_past(end):
         return f"leaning in a jig: {_degrees(90 - turned if past else turned)}"
     if set_up.tilted > TILTS_TO:
         return f"on edge in a jig: {_degrees(90 - set_up.tilted)}"
-    return f"square to the fence in a jig: {_degrees(90 - set_up.turned)}"
+    return f"in a jig: {_degrees(90 - set_up.turned)}"
 
 
 def _set_ups(reckoner, given, found):

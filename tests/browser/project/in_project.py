@@ -21,7 +21,7 @@ DRAFTS = """
 
 
 def type_reading(page, text):
-    """Type a reading on the pad, and wait until it is read: a message may stand where its tape is."""
+    """Type a reading on the pad, and wait until it is read; a message may stand for its tape."""
     open_place(page, "Pad")
     page.get_by_role("textbox", name="Length or sum").fill(text)
     page.locator("output[name=pad-answer] .tape").wait_for(state="attached")
