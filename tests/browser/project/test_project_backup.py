@@ -209,7 +209,7 @@ def test_by_a_clock_in_the_year_10000_all_is_kept_backed_up_and_merged(phone, se
     kept = json.loads(text)
     assert (kept["when"], kept["document"]["entries"][0]["text"]) == ("", "37 5/8")
     give(page, "Readings in", "Name,Text\r\nDepth,12\r\n", "readings.csv")
-    page.get_by_text("Took in 1 rows of readings.").wait_for()
+    page.get_by_text("Took in 1 row of readings.").wait_for()
     give(page, "A backup", text)
     page.get_by_text("My project: 1 entry, 0 pieces cut.").wait_for()
     page.get_by_role("button", name="Merge into My project").tap()
@@ -227,7 +227,7 @@ def test_a_table_is_read_as_a_spreadsheet_of_another_country_writes_its_file(pho
         mark = "\ufeff" if encoding == "utf-16-be" else ""
         give(page, "Readings in", (mark + table.format(inches)).encode(encoding), "readings.txt")
         page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
-        page.get_by_text("Took in 1 rows of readings.").wait_for()
+        page.get_by_text("Took in 1 row of readings.").wait_for()
         page.get_by_role("button", name="Close the message").tap()
         _, readings = downloaded(page, "Readings out")
         assert f"Höhe,{inches.replace(',', '.')},in" in readings

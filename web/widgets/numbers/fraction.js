@@ -9,7 +9,7 @@ export function fraction(value, className = "") {
   const body = stack ? stacked(stack) : [value.brief ?? value.text];
   return element(
     "span",
-    { class: `fraction ${stack ? "" : "fraction-plain"} ${className}` },
+    { class: `fraction ${stack ? width(stack) : "fraction-plain"} ${className}` },
     element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
     element("span", { class: "heard" }, value.words ?? value.text),
   );
@@ -20,6 +20,12 @@ export function briefly(value, className) {
   const rounded = value.kind === "length" && value.direction !== "exact";
   const way = value.way ? element("span", { class: "aside" }, value.way) : null;
   return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className), way);
+}
+
+/** A number of many digits is drawn smaller where it has to share its line; a minus is as wide as two. */
+function width({ sign, feet, whole, unit }) {
+  const drawn = [sign, sign, feet, whole, unit].filter(Boolean).join("");
+  return drawn.length > 4 ? "fraction-wide" : "";
 }
 
 function stacked({ sign, feet, whole, numerator, denominator, unit }) {

@@ -29,8 +29,9 @@ def csv_in(document, what, text, when):
     if not numbered:
         raise Refusal("missing", "Nothing in this table is new.", "Choose another file.",
                       field="text")  # fmt: skip
+    rows = "1 row" if len(numbered) == 1 else f"{len(numbered)} rows"
     act = {"act": "several", "acts": [act for _, act in numbered], "when": when,
-           "said": f"Took in {len(numbered)} rows of {what}."}  # fmt: skip
+           "said": f"Took in {rows} of {what}."}  # fmt: skip
     try:
         return change(document, act)
     except Refusal as refusal:
