@@ -37,14 +37,13 @@ def as_typed(reading, settings):
 def given_mark(value, settings):
     """A length (exact inches) that a person gave, where its text is not at hand, on itself.
 
-    In the person's own system where that tells it exactly, else in the other: 18 mm, 0.718 in,
-    5 7/12 in. None for a sum that none of these tells.
+    In the person's own system where that tells it exactly, else in the other: 18 mm, 0.718 in.
+    None for what none of these tells: 30 1/3 in is on no tape, and a piece is cut to its mark.
     """
     if value.denominator > _LARGEST:
         return None
-    ways = (("in", True), ("mm", True), ("in", False))
-    for unit, decimal in (("mm", True),) if settings.display == "mm" else ways:
-        grid = grid_of(value, settings.grid, unit, decimal, most_parts=64)
+    for unit in ("mm",) if settings.display == "mm" else ("in", "mm"):
+        grid = grid_of(value, settings.grid, unit, decimal=True)
         if grid and grid.places <= _GIVEN_PLACES[unit]:
             return Rounded(value, value, grid)
     return None
@@ -63,7 +62,7 @@ def given_text(value, settings):
     return brief_text(rounded, settings.display)
 
 
-def grid_of(value, grid, unit, decimal, most_parts=_MOST_PARTS):
+def grid_of(value, grid, unit, decimal):
     """The marks of a `unit` that a value (exact inches) lies on, or None.
 
     Those are the person's own, of `grid`, where it lies on them or on finer ones of their kind;
@@ -74,7 +73,7 @@ def grid_of(value, grid, unit, decimal, most_parts=_MOST_PARTS):
         return told.grid
     if unit == "in" and not decimal:
         parts = value.denominator
-        if parts > most_parts:
+        if parts > _MOST_PARTS:
             return None
         return GRIDS.get(f"1/{parts}") or Grid(f"1/{parts}", Fraction(1, parts), "in", parts, 0)
     size = value / INCHES_PER[unit]

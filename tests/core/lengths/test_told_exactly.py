@@ -172,7 +172,7 @@ def test_a_number_that_is_given_is_told_on_itself_or_rounded_and_said_so(value, 
     exact = (
         (not metric and (value * 64).denominator == 1)
         or (value * Fraction("25.4") * 100).denominator == 1
-        or (not metric and ((value * 10**4).denominator == 1 or value.denominator <= 64))
+        or (not metric and (value * 10**4).denominator == 1)
     )
     assert exact == (rounded.direction == "exact")
 
