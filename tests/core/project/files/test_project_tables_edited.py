@@ -66,9 +66,9 @@ def part(length):
     [
         ("36", ',"36""",', ',"35""",', "Length “35\"” and Length exact “36 in”"),
         ("36", ",36 in,", ",35 in,", "Length “36\"” and Length exact “35 in”"),
-        ("30 1/3", ',"30 1/3""",', ',"30 1/4""",', "Length “30 1/4\"” and Length exact “91/3 in”"),
+        ("30 1/3", ',"30 5/16""",', ',"30 1/4""",', "Length “30 1/4\"” and Length exact “91/3 in”"),
         ("36", ',"36""",', ",abc,", "Length “abc” and Length exact “36 in”"),
-        ("36", ',"5 1/3""",', ',"5 3/8""",', "Width “5 3/8\"” and Width exact “16/3 in”"),
+        ("36", ',"5 5/16""",', ',"5 3/8""",', "Width “5 3/8\"” and Width exact “16/3 in”"),
     ],
 )  # fmt: skip
 def test_two_cells_of_one_length_that_do_not_agree_are_refused_by_their_names(
