@@ -28,6 +28,31 @@ addEventListener("hashchange", tap, { once: true });
 location.hash = "backup";
 """
 
+LABELS_OF_STORE = """
+(wanted) => new Promise((tell) => {
+  const opening = indexedDB.open("sawside");
+  opening.onsuccess = () => {
+    const all = opening.result.transaction("projects").objectStore("projects").getAll();
+    all.onsuccess = () => {
+      opening.result.close();
+      const { rows, first } = all.result[0].document.labels?.values ?? {};
+      tell(`${rows} ${first}` === wanted);
+    };
+  };
+})
+"""
+
+# The store has written what the page sent, and the page is closed before it hears of it.
+UNHEARD = """
+() => {
+  const listen = EventTarget.prototype.addEventListener;
+  IDBTransaction.prototype.addEventListener = function (kind, ...rest) {
+    if (kind === "complete" && this.mode === "readwrite" && this.objectStoreNames.contains("projects")) return;
+    listen.call(this, kind, ...rest);
+  };
+}
+"""
+
 
 def check_paper(page, size):
     """Every page has the size, little more ink than text takes, and no dark ground."""
@@ -96,3 +121,20 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.get_by_text("Changed the labels.").first.wait_for()
     page.goto(f"{server.address}#labels")
     page.get_by_text("29 stickers down come out").wait_for()
+
+
+def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(phone, server):
+    page = phone().pages[0]
+    fill_project(page, server)
+    page.goto(f"{server.address}#labels")
+    page.evaluate(UNHEARD)
+    page.get_by_role("textbox", name="Stickers down").fill("2")
+    page.get_by_role("textbox", name="First free sticker").fill("4")
+    page.wait_for_function(LABELS_OF_STORE, arg="2 ")
+    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+
+    page.reload()
+    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+    open_place(page, "Project")
+    page.wait_for_function(LABELS_OF_STORE, arg="2 4")
+    assert not page.get_by_text("meanwhile").count()

@@ -25,15 +25,23 @@ export function labelGrid(app, fields) {
   const isTyped = () => Boolean(draft.get().values);
   const begun = isTyped() ? draft.get() : (ofProject() ?? lastUsed());
   const { unit } = begun;
-  const isKept = (values) => fields.every(({ key }) => (values[key] ?? "") === (ofProject()?.values[key] ?? ""));
+  const alike = (one, other) => fields.every(({ key }) => (one[key] ?? "") === (other[key] ?? ""));
+  const isKept = (values) => alike(values, ofProject()?.values ?? {});
   let keeping = Promise.resolve();
   let refused = false;
   const typedOver = () => (isTyped() ? draft.get().was : ofProject());
 
-  /** The grid is one whole: it is not laid over another one that this tab has not seen. */
+  /**
+   * The grid is one whole: it is not laid over another one that this tab has not seen. What it sent itself it has seen,
+   * even where the page was closed before it was told that it is kept.
+   */
   const act = (values) => (document) => {
-    refused = !same(document.labels, typedOver());
-    return refused ? MEANWHILE : { act: "labels", values, unit };
+    const { labels } = document;
+    const { sent } = draft.get();
+    refused = !same(labels, typedOver()) && !(sent && labels && alike(labels.values, sent));
+    if (refused) return MEANWHILE;
+    if (isTyped()) draft.keep({ was: labels, sent: values });
+    return { act: "labels", values, unit };
   };
 
   async function keepNow(values) {
