@@ -7,9 +7,9 @@ page's first keys does not wait for projects, paper and wood. Imports: everythin
 from dataclasses import replace
 
 from sawside.errors import Refusal
-from sawside.project.asking import names_of_question, read_in_project
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
+from sawside.project.read_in_project import names_of_question, read_in_project
 from sawside.project.schema.checks import unit_checked
 from sawside.project.schema.document import read_document
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS

@@ -9,8 +9,8 @@ from fractions import Fraction
 
 import sawside
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.schema.cache import forget
 from sawside.project.schema.document import read_document
-from sawside.project.schema.memory import forget
 
 ROUNDS = 15
 FORMS = {

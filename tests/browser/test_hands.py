@@ -102,32 +102,32 @@ def test_a_filled_field_is_replaced_by_typing_and_a_second_touch_places_the_care
 
 def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page):
     tap_keys(page, "31 5/")
-    trouble = page.locator(".pad-head .trouble:not(:empty)")
-    trouble.and_(page.locator(".quiet")).wait_for()
+    error = page.locator(".pad-head .error:not(:empty)")
+    error.and_(page.locator(".quiet")).wait_for()
     key(page, "Enter")
-    trouble.and_(page.locator(":not(.quiet)")).wait_for()
+    error.and_(page.locator(":not(.quiet)")).wait_for()
     tap_keys(page, "8")
     page.locator("output[name=pad-answer] .tape").wait_for()
 
     open_question(page, "equal shelf", "Equal shelf spacing")
     page.get_by_text("Still needed").or_(page.locator("output[name=result] .help")).first.wait_for()
-    assert page.locator(".trouble:not(:empty)").count() == 0
+    assert page.locator(".error:not(:empty)").count() == 0
 
     open_question(page, "miter", "Mitered length")
     field = page.locator(".field", has=page.get_by_label("Measured length", exact=True))
     type_into(page, "Measured length", "31 5/")
-    field.locator(".trouble.quiet:not(:empty)").wait_for()
+    field.locator(".error.quiet:not(:empty)").wait_for()
     assert field.locator("input").get_attribute("aria-invalid") == "false"
     page.keyboard.press("Enter")
     assert page.get_by_label("Stock width", exact=True).evaluate(
         "(each) => each === document.activeElement"
     )
-    field.locator(".trouble:not(.quiet):not(:empty)").wait_for()
+    field.locator(".error:not(.quiet):not(:empty)").wait_for()
     assert field.locator("input").get_attribute("aria-invalid") == "true"
 
     field = page.locator(".field", has=page.get_by_label("How many", exact=True))
     field.locator("input").fill("dozen")
-    field.locator(".trouble:not(:empty)").get_by_text("dozen").wait_for()
+    field.locator(".error:not(:empty)").get_by_text("dozen").wait_for()
 
 
 def test_a_correction_typed_but_not_kept_is_marked_until_it_is_kept_beside_done(page):

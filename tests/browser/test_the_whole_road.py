@@ -82,8 +82,8 @@ def test_an_unreadable_text_gets_a_sentence_beside_the_field_and_stays_as_typed(
     page = open_page(phone(), server.address)
     open_question(page, "miter", "Mitered length")
     type_into(page, "Stock width", "3//4")
-    trouble = page.locator(".field", has_text="Stock width").locator(".trouble")
-    trouble.get_by_text("Write it as 3/4").wait_for()
+    error = page.locator(".field", has_text="Stock width").locator(".error")
+    error.get_by_text("Write it as 3/4").wait_for()
     assert page.get_by_label("Stock width").input_value() == "3//4"
 
 

@@ -23,9 +23,9 @@ def has(page, name, text):
     assert box(page, name).input_value() == text
 
 
-def trouble_of(page, name):
+def error_of(page, name):
     """What is said to be wrong below a field."""
-    return page.locator(".field", has=box(page, name)).locator(".trouble").last
+    return page.locator(".field", has=box(page, name)).locator(".error").last
 
 
 def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
@@ -69,13 +69,13 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     box(page, "Where").fill("at the floor")
     page.reload()
     has(page, "Where", "at the floor")
-    assert UNKEPT in trouble_of(page, "Where").text_content()
+    assert UNKEPT in error_of(page, "Where").text_content()
     open_place(page, "Project")
     page.get_by_text("Correction typed, not kept").wait_for()
     open_entry(page, "Alcove width", "Correct")
     box(page, "Where").focus()
     box(page, "Where").blur()
-    trouble_of(page, "Where").get_by_text(UNKEPT).wait_for(state="detached")
+    error_of(page, "Where").get_by_text(UNKEPT).wait_for(state="detached")
     page.reload()
     has(page, "Where", "at the floor")
     assert UNKEPT not in page.locator("#place").text_content()
@@ -86,7 +86,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     for name, text in typed.items():
         box(page, name).fill(text)
         box(page, name).blur()
-        page.locator(".field", has=box(page, name)).locator(".trouble:not(:empty)").wait_for()
+        page.locator(".field", has=box(page, name)).locator(".error:not(:empty)").wait_for()
     for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
         group = page.get_by_role("group", name=row, exact=True)
         group.get_by_label(field, exact=True).fill(f"of the {name}")
@@ -95,7 +95,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     page.reload()
     for name, text in typed.items():
         has(page, name, text)
-        assert UNKEPT in trouble_of(page, name).text_content()
+        assert UNKEPT in error_of(page, name).text_content()
     for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
         group = page.get_by_role("group", name=row, exact=True)
         assert group.get_by_label(field, exact=True).input_value() == f"of the {name}"

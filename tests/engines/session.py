@@ -98,8 +98,8 @@ class Session(ABC):
             try:
                 if seen := look():
                     return seen
-            except self.changed as trouble:
-                reason = trouble
+            except self.changed as error:
+                reason = error
             if time.monotonic() > last:
                 text = self.evaluate("() => document.body.innerText")
                 missed = f"Not within {PATIENCE} s: {sought}. The page says:\n{text}"

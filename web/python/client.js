@@ -1,10 +1,10 @@
 /** The page's side of the core: questions in order, whatever happens to the worker. */
 
-import { afterAnswer } from "./chores.js";
+import { afterAnswer } from "./idle-work.js";
 import { oneWorker } from "./one-worker.js";
 import { dropSnapshot } from "./snapshot/snapshot-store.js";
-import { LOST as NETWORK_LOST } from "./start/account.js";
 import { isInReach, networkMayBeBack } from "./start/network.js";
+import { LOST as NETWORK_LOST } from "./start/progress.js";
 
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
 const BROKEN =

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Exact, nearby
@@ -27,7 +27,7 @@ class Cut:
     way: str = "flat"
 
 
-@later
+@lazy
 def mitered_piece(
     show, width, long_side, short_side, cuts, *, given, thickness=None, rabbet=None
 ):  # fmt: skip

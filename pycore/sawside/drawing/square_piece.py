@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import nearby
@@ -10,7 +10,7 @@ from sawside.lengths.real import nearby
 _SCREEN = 300
 
 
-@later
+@lazy
 def square_piece(show, name, long, wide, *, marks=(), given=False):
     """The drawing. `marks` are places along the piece (inches) where a screw goes.
 

@@ -3,7 +3,7 @@
 from sawside.lengths.as_typed import given_text
 from sawside.lengths.display import mark_text
 from sawside.lengths.marks import GRIDS, to_mark
-from sawside.project.uncertainty.fineness import bounds, fineness_of
+from sawside.project.uncertainty.resolution import bounds, fineness_of
 from sawside.reckoners import RECKONERS
 
 _READING = ("where", "tape", "side", "when", "fineness", "off", "photo")

@@ -12,10 +12,10 @@
 """
 
 from sawside.project.acts.change import change
-from sawside.project.asking import entry_in_full
+from sawside.project.entry_in_full import entry_in_full
 from sawside.project.files.backup import backup, restore
 from sawside.project.files.merge import merge
-from sawside.project.files.tables.exchange import csv_in, csv_out
+from sawside.project.files.tables.tables import csv_in, csv_out
 from sawside.project.schema.document import read_document
 from sawside.project.uncertainty.sure import sure
 from sawside.project.view import view

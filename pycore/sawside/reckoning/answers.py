@@ -3,7 +3,7 @@
 from fractions import Fraction
 from functools import lru_cache
 
-from sawside.drawing.later import made
+from sawside.drawing.lazy import force
 from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, is_written, length_value, rational_text
 from sawside.lengths.marks import exact_of
@@ -138,7 +138,7 @@ def part_told(part, show):
     for key, label in (("long_side", "Long side"), ("short_side", "Short side")):
         if (value := getattr(part, key)) is not None:
             data[key] = length_told(key, label, value, show)
-    return data | {"drawing": made(part.drawing)}
+    return data | {"drawing": force(part.drawing)}
 
 
 def _steps(end):

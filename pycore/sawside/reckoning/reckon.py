@@ -1,6 +1,6 @@
 """Answering one question: values in as they were typed, the whole answer out as data."""
 
-from sawside.drawing.later import made
+from sawside.drawing.lazy import force
 from sawside.errors import Refusal, quoted
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
@@ -51,9 +51,9 @@ def reckoning_told(reckoner, form, found, show):
             for answer in reckoner.answers
             if answer.key in found.answers
         ],
-        "working": [{"text": line} for line in made(found.working)],
+        "working": [{"text": line} for line in force(found.working)],
         "source": reckoner.source,
-        "drawing": made(found.drawing),
+        "drawing": force(found.drawing),
         "stick": found.stick,
         "tape": _tape(first, found, show),
         "cautions": [*past_the_saw(reckoner, form.given, found), *found.cautions],

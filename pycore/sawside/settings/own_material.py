@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.reader import read_number
-from sawside.settings.own_rows import Kind
+from sawside.settings.own_rows import RowKind
 
 MOST_NOTE = 200
 _MILLION = 10**6
@@ -22,7 +22,7 @@ FIGURES = {
 }
 """Label, unit, least and most of each figure, inclusive."""
 
-MATERIALS = Kind(
+MATERIALS = RowKind(
     "materials",
     "material",
     {"name": "Name"} | {part: row[0] for part, row in FIGURES.items()} | {"note": "Note"},

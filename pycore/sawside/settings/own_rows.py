@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.scanner import plain_spaces
 
-MOST_NAME = 40
+MOST_OWN_NAME = 40
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class RowKind:
     """One kind of row: the setting's key, what one is called, and its parts with their labels."""
 
     key: str
@@ -63,8 +63,8 @@ class Kind:
         elif name.casefold() in taken:
             message = f"there is another {one} called {quoted(name)}."
             yield self.refusal("conflict", message, "Give it another name.", number, "name")
-        if len(name) > MOST_NAME or not name.isprintable():
-            message = f"a name has at most {MOST_NAME} characters, all of them to be seen."
+        if len(name) > MOST_OWN_NAME or not name.isprintable():
+            message = f"a name has at most {MOST_OWN_NAME} characters, all of them to be seen."
             yield self.refusal("range", message, "Shorten it.", number, "name")
 
     def read(self, rows, read_one):

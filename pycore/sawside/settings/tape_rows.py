@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.reader import read_length
-from sawside.settings.own_rows import Kind
+from sawside.settings.own_rows import RowKind
 from sawside.settings.own_tape import OwnTape
 
 PARTS = {
@@ -17,7 +17,7 @@ PARTS = {
 }
 """The parts of a tape in their order: label, and least and most of a length, inclusive."""
 
-TAPES = Kind("tapes", "tape", {part: label for part, (label, _, _) in PARTS.items()})
+TAPES = RowKind("tapes", "tape", {part: label for part, (label, _, _) in PARTS.items()})
 _MOST_HOOK = Fraction(1, 2)
 _MOST_STRETCH = Fraction(1, 50)
 _CHECK = "Check both numbers and their units."

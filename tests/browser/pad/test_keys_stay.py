@@ -17,7 +17,7 @@ PLACES = """
   });
   const [top] = box("#place");
   const [bottom] = box(".pad-foot");
-  const whole = ["#pad-input", ".pad-card > .primary", ".pad-answer .fraction", "#pad-trouble"];
+  const whole = ["#pad-input", ".pad-card > .primary", ".pad-answer .fraction", "#pad-error"];
   const cut = (each) => box(each)[0] < top - 1 || box(each)[1] > bottom + 1;
   const isThere = (each) => document.querySelector(each)?.offsetParent;
   return { keys, cut: whole.filter(isThere).filter(cut) };
@@ -51,11 +51,11 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     tap_keys(page, "31 5")
     page.locator("#notices").get_by_text("no more room for Sawside").wait_for()
     stays()
-    page.locator("#pad-trouble strong").wait_for()
+    page.locator("#pad-error strong").wait_for()
     stays()
     page.get_by_role("textbox", name="Length or sum").fill("31 5/8")
     page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
-    page.locator("#pad-trouble").wait_for(state="hidden")
+    page.locator("#pad-error").wait_for(state="hidden")
     stays()
     page.get_by_role("link", name="Tally, 1 line").tap()
     page.get_by_text("Line 1").tap()

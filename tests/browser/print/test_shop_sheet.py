@@ -47,7 +47,8 @@ UNHEARD = """
 () => {
   const listen = EventTarget.prototype.addEventListener;
   IDBTransaction.prototype.addEventListener = function (kind, ...rest) {
-    if (kind === "complete" && this.mode === "readwrite" && this.objectStoreNames.contains("projects")) return;
+    const isWriting = this.mode === "readwrite" && this.objectStoreNames.contains("projects");
+    if (kind === "complete" && isWriting) return;
     listen.call(this, kind, ...rest);
   };
 }

@@ -51,4 +51,4 @@ def test_what_is_filled_in_keeps_its_unit_when_the_unit_is_changed(phone, server
     eventually(lambda: kerf.input_value() == "3/32 in")
     choose(page, "Rounding", "Up to the next mark")
     assert kerf.input_value() == "3/32 in"
-    assert page.locator(".trouble:not(:empty)").count() == 0
+    assert page.locator(".error:not(:empty)").count() == 0

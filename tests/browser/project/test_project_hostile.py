@@ -65,7 +65,7 @@ def test_a_backup_that_reaches_for_what_all_objects_share_is_refused(phone, serv
     for place, into in places.items():
         into["__proto__"] = {"polluted": "yes"}
         give(page, "A backup", json.dumps(whole))
-        page.locator(".trouble").get_by_text(f"{place} holds “__proto__”").wait_for()
+        page.locator(".error").get_by_text(f"{place} holds “__proto__”").wait_for()
         del into["__proto__"]
     assert page.evaluate("({}).polluted === undefined")
     open_place(page, "Project")

@@ -42,7 +42,7 @@ def test_a_question_or_line_that_there_is_not_is_said_not_waited_for(page):
     keep_reading(page, "Alcove width", "37 9/16")
     for address in ("sure/99", "paper/nonesuch"):
         go(page, address)
-        page.locator("#place .trouble:not(:empty)").first.wait_for()
+        page.locator("#place .error:not(:empty)").first.wait_for()
     go(page, "work-out/mitered_length/1")
     page.get_by_text("This line isn't in the project.").wait_for()
 

@@ -7,7 +7,7 @@ out by plain recursion, and a circle is found by walking the names.
 
 from fractions import Fraction
 
-from sawside.project.schema.memory import forget
+from sawside.project.schema.cache import forget
 from tests.core.projects import begun, change, view
 
 NAMES = ["Side", "Side gap", "Top rail", "h2", "Back (left)", "3rd shelf", "Höhe", "x"]

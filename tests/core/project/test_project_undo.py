@@ -9,7 +9,7 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, pr
 from projects import begun, change, lasting
 
 import sawside
-from sawside.project.schema.memory import forget
+from sawside.project.schema.cache import forget
 
 NAMES = st.sampled_from(["Top rail", "Stile", "Shelf", "top rail", "Side (left)", ""])
 TEXTS = st.sampled_from([

@@ -10,8 +10,8 @@ from asking import errors, reckon
 from projects import acts, begun, change, changed, entry, headlines, view
 
 import sawside
+from sawside.project.schema.cache import forget
 from sawside.project.schema.document import read_document
-from sawside.project.schema.memory import forget
 from sawside.reckoners import RECKONERS
 from sawside.settings.clearances import CLEARANCES
 from sawside.settings.settings import read_settings

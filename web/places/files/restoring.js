@@ -11,9 +11,9 @@ export function restoring(app) {
 
   async function take(file) {
     const text = await readFile(file);
-    if (text === null) return say(sentence("This file is too large for a backup, or can't be read.", "trouble"));
+    if (text === null) return say(sentence("This file is too large for a backup, or can't be read.", "error"));
     const said = await app.ask({ do: "restore", text });
-    if (!said.ok) return say(sentence(`${said.error.message} ${said.error.remedy}`, "trouble"));
+    if (!said.ok) return say(sentence(`${said.error.message} ${said.error.remedy}`, "error"));
     offer(text, said);
   }
 

@@ -2,8 +2,8 @@ import { thisMinute } from "../../store/project/when.js";
 import { download } from "../../widgets/device/give-file.js";
 import { readFile } from "../../widgets/device/read-file.js";
 import { button, element } from "../../widgets/element.js";
+import { fieldError } from "../../widgets/fields/field-error.js";
 import { fileField } from "../../widgets/fields/file-field.js";
-import { trouble } from "../../widgets/fields/trouble.js";
 
 const TABLES = [
   ["parts", "Parts"],
@@ -26,7 +26,7 @@ export const tables = (app) =>
   );
 
 function table(app, what, label) {
-  const wrong = trouble();
+  const wrong = fieldError();
 
   async function give() {
     const { document } = await app.projects.settled();

@@ -4,5 +4,5 @@ import { element } from "../../widgets/element.js";
 export function nothingYet(app, sentence) {
   const { unshown } = app.state.get();
   if (!unshown) return element("p", { class: "help" }, sentence);
-  return element("p", { class: "trouble" }, `${unshown.message} ${unshown.remedy}`);
+  return element("p", { class: "error" }, `${unshown.message} ${unshown.remedy}`);
 }

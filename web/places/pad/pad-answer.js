@@ -1,7 +1,7 @@
 import { lineMark } from "../../store/pad/line-mark.js";
 import { latest } from "../../store/page/latest.js";
 import { button, element } from "../../widgets/element.js";
-import { trouble } from "../../widgets/fields/trouble.js";
+import { fieldError } from "../../widgets/fields/field-error.js";
 import { shortAnswer } from "../../widgets/numbers/answers.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
@@ -12,7 +12,7 @@ import { keepSum } from "./keep-sum.js";
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
-  const wrong = trouble("pad-trouble");
+  const wrong = fieldError("pad-error");
   const echo = element("p", { class: "echo" });
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
   const keep = button("Keep", keepReading, { class: "button primary", "aria-label": "Keep in project" });

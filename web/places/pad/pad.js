@@ -3,12 +3,12 @@ import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { WRITES } from "../../widgets/keys/key-layouts.js";
 import { lengthKeys } from "../../widgets/keys/length-keys.js";
-import { takesKeys } from "../../widgets/keys/takes-keys.js";
+import { typeAnywhere } from "../../widgets/keys/type-anywhere.js";
 import { SIGNS, write } from "../../widgets/keys/typing.js";
 import { fromProject } from "../forms/from-project.js";
 import { padAnswer } from "./pad-answer.js";
+import { padError } from "./pad-error.js";
 import { padLines } from "./pad-lines.js";
-import { padTrouble } from "./pad-trouble.js";
 
 /** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
 export function pad(app) {
@@ -25,7 +25,7 @@ export function pad(app) {
     autocomplete: "off",
     spellcheck: "false",
     "aria-label": "Length or sum",
-    "aria-describedby": "pad-trouble",
+    "aria-describedby": "pad-error",
     placeholder: "A length",
     value: start.text,
     oninput: typed,
@@ -34,14 +34,14 @@ export function pad(app) {
     onkeydown: (event) => event.key === "Enter" && app.entering.enter(),
   });
   const clear = button("✕", cleared, { class: "button pad-clear", "aria-label": "Clear" });
-  const trouble = padTrouble(app);
+  const error = padError(app);
   const foot = element("div", { class: "pad-foot" });
   let keys = null;
 
   /** Shows what the state says is in the entry, as it is after Enter. */
   function follow() {
     const { pad, entering } = app.state.get();
-    trouble.draw();
+    error.draw();
     if (input.value === pad.text) return;
     input.value = pad.text;
     keys?.refresh?.();
@@ -153,7 +153,7 @@ export function pad(app) {
     answer.show(start.answer.asked, start.answer.said);
   } else answer.empty();
   if (start.text.trim() !== "") answer.ask(start.text);
-  trouble.draw();
+  error.draw();
   drawKeys();
   tally.draw();
   const node = element(
@@ -163,7 +163,7 @@ export function pad(app) {
       "div",
       { class: "pad-head" },
       tally,
-      trouble,
+      error,
       element("div", { class: "pad-entry" }, input, clear),
       answer.echo,
       answer.wrong,
@@ -171,7 +171,7 @@ export function pad(app) {
     ),
     foot,
   );
-  takesKeys(input);
+  typeAnywhere(input);
   node.refresh = (changed) => {
     if (changed.includes("strip") || changed.includes("described")) drawKeys();
     if (changed.includes("tally") || changed.includes("entering")) tally.draw();

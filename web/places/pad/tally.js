@@ -34,7 +34,7 @@ export function tally(app) {
         name: line.name || `Line ${line.id}`,
         value: line.value,
         summary: line.text,
-        trouble: line.error ? `${line.error.message} ${line.error.remedy}` : "",
+        fault: line.error ? `${line.error.message} ${line.error.remedy}` : "",
         mark: line.note,
       },
       [

@@ -71,7 +71,7 @@ const count = (many, what) => `${many} ${what}${many === 1 ? "" : "s"}`;
 
 /** The field's own sentence stands beside it in the question; here is the way back to it. */
 const refused = ({ error, more = [] }) =>
-  [error, ...more].map((each) => element("p", { class: "trouble" }, `${each.message} ${each.remedy}`));
+  [error, ...more].map((each) => element("p", { class: "error" }, `${each.message} ${each.remedy}`));
 
 function arriving(app, key, entryId) {
   const node = element("p", { class: "help" }, "The sheets appear as soon as the arithmetic has loaded.");

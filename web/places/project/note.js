@@ -1,7 +1,7 @@
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
-import { trouble } from "../../widgets/fields/trouble.js";
+import { fieldError } from "../../widgets/fields/field-error.js";
 
 /** A note of the project: written, kept, changed. What is typed outlives the page. */
 export function note(app, id) {
@@ -9,7 +9,7 @@ export function note(app, id) {
   const entry = record?.document.entries.find((each) => each.id === id);
   if (id && !entry) return element("p", { class: "help" }, "This note is no longer in the project.");
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
-  const wrong = trouble("note-trouble");
+  const wrong = fieldError("note-error");
   let was = entry;
   const text = element(
     "textarea",
@@ -17,7 +17,7 @@ export function note(app, id) {
       id: "note-text",
       class: "note-text",
       rows: "8",
-      "aria-describedby": "note-trouble",
+      "aria-describedby": "note-error",
       oninput: () => draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
     },
     draft.get().text ?? entry?.text ?? "",

@@ -30,7 +30,7 @@ export function project(app, landOn) {
         ...entry,
         value: entry.headline,
         summary: `${entry.title}: ${[entry.summary || typedIn(app, entry.id), entry.where].filter(Boolean).join(", ")}`,
-        trouble: entry.error ? `${entry.error.message} ${entry.error.remedy ?? ""}` : "",
+        fault: entry.error ? `${entry.error.message} ${entry.error.remedy ?? ""}` : "",
         mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
       },
       [...entryActs(app, entry), button("Rename", () => rename(entry)), button("Delete", () => remove(entry.id))],

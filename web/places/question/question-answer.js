@@ -1,7 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { cautions, mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
-import { wanting } from "../forms/wants.js";
+import { stillNeeded } from "../forms/field-errors.js";
 
 /** The whole answer of a question; `acts` stand right under its large number. */
 export const answered = (answer, acts) =>
@@ -15,8 +15,8 @@ export const answered = (answer, acts) =>
 
 /** What stands in the place of an answer: what is wanted still, and what is wrong with no one field. */
 export const unanswered = ({ wanted, elsewhere }, fields) => [
-  ...wanting(wanted, fields),
-  ...elsewhere.map((error) => element("p", { class: "trouble" }, `${error.message} ${error.remedy}`)),
+  ...stillNeeded(wanted, fields),
+  ...elsewhere.map((error) => element("p", { class: "error" }, `${error.message} ${error.remedy}`)),
 ];
 
 const MOST_ITEMS = 3;
@@ -28,7 +28,7 @@ export function inLittle(answer, errors, fields, focused) {
   if (!answer) return [];
   const own = errors.beside.find((error) => error.field === focused);
   if (own) return [element("span", { class: "peek-hint" }, `${own.message} ${own.remedy ?? ""}`)];
-  if (!answer.ok) return wanting(errors.wanted, fields);
+  if (!answer.ok) return stillNeeded(errors.wanted, fields);
   const [main] = answer.answers;
   const text = main.kind === "lengths" ? inOneLine(main.items) : (main.brief ?? main.text);
   return [element("span", { class: "peek-answer" }, main.label, element("strong", {}, text))];

@@ -4,10 +4,10 @@ import { isUnkept } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { askInProject } from "../forms/ask-in-project.js";
+import { sortedErrors } from "../forms/field-errors.js";
 import { fromProject } from "../forms/from-project.js";
 import { inUnit, offering, unitNote } from "../forms/question-fields.js";
 import { standsFor } from "../forms/stands-for.js";
-import { sorted } from "../forms/wants.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { questionDraft } from "./question-draft.js";
 import { keeping } from "./question-keep.js";
@@ -68,7 +68,7 @@ export function question(app, key, entryId, of) {
   }
 
   const standing = standsFor(app, (echoes) => said?.ok && fields.show({ echoes }));
-  const errors = () => sorted(said, declared.fields, fields.values());
+  const errors = () => sortedErrors(said, declared.fields, fields.values());
 
   function show(answer) {
     said = answer;

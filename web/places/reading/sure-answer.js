@@ -11,7 +11,7 @@ export const sureAnswer = (app, { value, label, worst, likely, readings, measure
       fraction(value, "fraction-huge"),
       element("p", {}, said),
     ),
-    fit ? element("p", { class: fit.covers ? "fit" : "fit trouble" }, fit.said) : null,
+    fit ? element("p", { class: fit.covers ? "fit" : "fit error" }, fit.said) : null,
     again ? element("p", {}, again.said) : null,
     again
       ? button(`Measure ${again.name} again`, () => app.go(`reading/${again.id}`), { class: "button primary wide" })

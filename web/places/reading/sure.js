@@ -31,7 +31,7 @@ export function sure(app, id, answer = "") {
     result.replaceChildren(
       ...(said.ok
         ? sureAnswer(app, said)
-        : [element("p", { class: "trouble" }, `${said.error.message} ${said.error.remedy}`)]),
+        : [element("p", { class: "error" }, `${said.error.message} ${said.error.remedy}`)]),
     );
   }
 

@@ -4,8 +4,8 @@ import { form } from "../../widgets/fields/form.js";
 import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
+import { sortedErrors } from "../forms/field-errors.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
-import { sorted } from "../forms/wants.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
@@ -40,7 +40,7 @@ export function trySetUp(app, entry, part) {
   }
 
   const peek = () => ({ lines: inLittle(said, said && errors(), asked, "measured"), keep: null });
-  const errors = () => sorted(said, asked, fields.values());
+  const errors = () => sortedErrors(said, asked, fields.values());
 
   function ask() {
     reckon({ do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.settings() }, show);

@@ -2,16 +2,17 @@
  * The slow start: the runtime, the library in use, and the wheels installed by micropip. The wheels
  * have only what the first answer needs; the rest of them follows when a question waits for it.
  */
-import { account } from "./account.js";
+
 import { download } from "./download.js";
 import { packURL } from "./pack.js";
+import { progress } from "./progress.js";
 import { openDoor, startPython, unpackRest } from "./runtime.js";
 
 const SCRIPT = "pyodide.asm.mjs";
 
 /** Return {pyodide, pack, handle}; `onProgress({step, loaded, total})` hears of every change. */
 export async function slowStart(onProgress) {
-  const { tell, listener } = account(onProgress, "Loading the arithmetic");
+  const { tell, listener } = progress(onProgress, "Loading the arithmetic");
   const list = listener("pack.json");
   const pack = await download(packURL("pack.json"), { ...list, onBytes: () => list.onBytes(0) }).json();
   const streamed = ["pyodide.asm.wasm", pack.library, ...pack.wheels, pack.installer];
@@ -37,7 +38,7 @@ export async function slowStart(onProgress) {
 
 /** Fetch what the first answer did without, and put it in place; `onProgress` hears as above. */
 export async function addRest({ pyodide, pack }, onProgress) {
-  const { tell, listener } = account(onProgress, "Loading the rest of the arithmetic");
+  const { tell, listener } = progress(onProgress, "Loading the rest of the arithmetic");
   const { size, sha256 } = pack.files[pack.wheelsRest];
   tell({ total: size });
   const archive = await download(packURL(pack.wheelsRest), listener(pack.wheelsRest)).arrayBuffer();

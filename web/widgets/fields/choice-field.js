@@ -1,5 +1,5 @@
 import { element, freshId } from "../element.js";
-import { trouble } from "./trouble.js";
+import { fieldError } from "./field-error.js";
 
 const FEW = 6;
 
@@ -10,7 +10,7 @@ export function choiceField({ field, value, onInput }) {
 
 function few(field, value, onInput) {
   const name = freshId(field.key);
-  const wrong = trouble(`${name}-trouble`);
+  const wrong = fieldError(`${name}-error`);
   const inputs = field.choices.map((choice) =>
     element("input", {
       type: "radio",
@@ -27,7 +27,7 @@ function few(field, value, onInput) {
   ]);
   const node = element(
     "fieldset",
-    { class: "field field-choice", "aria-describedby": `${name}-trouble` },
+    { class: "field field-choice", "aria-describedby": `${name}-error` },
     element("legend", {}, field.label),
     element("div", { class: "choices" }, options),
     field.help ? element("p", { class: "help" }, field.help) : null,
@@ -45,10 +45,10 @@ function few(field, value, onInput) {
 
 function many(field, value, onInput) {
   const id = freshId(field.key);
-  const wrong = trouble(`${id}-trouble`);
+  const wrong = fieldError(`${id}-error`);
   const select = element(
     "select",
-    { id, "aria-describedby": `${id}-trouble`, onchange: () => onInput(select.value) },
+    { id, "aria-describedby": `${id}-error`, onchange: () => onInput(select.value) },
     field.choices.some((choice) => choice.value === "") ? null : element("option", { value: "" }, "Choose…"),
     field.choices.map((choice) => element("option", { value: choice.value }, choice.label)),
   );

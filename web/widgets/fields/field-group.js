@@ -29,5 +29,5 @@ function group(label, help) {
   return { fields, node: element("details", { class: "working field-group" }, head, fields) };
 }
 
-/** Opens the group that a node stands in, if it does: trouble must not be hidden. */
+/** Opens the group that a node stands in, if it does: what is wrong must not be hidden. */
 export const openGroupOf = (node) => node.closest(".field-group")?.setAttribute("open", "");

@@ -1,5 +1,5 @@
 import { button, element } from "../element.js";
-import { trouble } from "./trouble.js";
+import { fieldError } from "./field-error.js";
 
 /**
  * A list of lengths, or repeated rows of fields (the layers of a molding): each row is a small
@@ -15,7 +15,7 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   const most = field.most_rows ?? Infinity;
   let rows = [];
   const list = element("div", { class: "rows" });
-  const wrong = trouble();
+  const wrong = fieldError();
   const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => {
     append({});
     tell();

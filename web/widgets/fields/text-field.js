@@ -1,13 +1,13 @@
 import { element, freshId } from "../element.js";
 import { unbroken } from "../numbers/unbroken.js";
-import { trouble } from "./trouble.js";
+import { fieldError } from "./field-error.js";
 
 /** What the phone's own keyboard is for: words. All else has the keypad. */
 const isWords = (field) => field.kind === "text";
 
 /**
  * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
- * was read, trouble.
+ * was read, what is wrong.
  * The text is the person's: nothing here changes it. All of it is selected when the field gets the
  * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
  * only when the field has been left.
@@ -25,7 +25,7 @@ export function textField({ field, value, onInput, onFocus }) {
     autocomplete: "off",
     spellcheck: "false",
     "data-keypad": isWords(field) ? null : field.kind,
-    "aria-describedby": `${id}-echo ${id}-trouble`,
+    "aria-describedby": `${id}-echo ${id}-error`,
     placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
     value,
     oninput: () => onInput(input.value),
@@ -46,7 +46,7 @@ export function textField({ field, value, onInput, onFocus }) {
     },
   });
   const echo = element("span", { class: "echo", id: `${id}-echo` });
-  const wrong = trouble(`${id}-trouble`);
+  const wrong = fieldError(`${id}-error`);
   const node = element(
     "div",
     { class: "field" },

@@ -16,7 +16,7 @@ export function nameDialog({ title, act, name = "", told = "", give, after }) {
     enterkeyhint: "done",
     value: name,
   });
-  const wrong = element("p", { class: "trouble", role: "alert" });
+  const wrong = element("p", { class: "error", role: "alert" });
   const close = () => dialog.close();
   let giving = false;
   const submit = async (event) => {

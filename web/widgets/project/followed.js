@@ -19,7 +19,7 @@ const changedNumber = (each) =>
     { class: "follow" },
     element("strong", { class: "follow-name" }, each.name),
     each.label ? element("span", { class: "follow-label" }, each.label) : null,
-    each.error ? element("p", { class: "trouble" }, `${each.error.message} ${each.error.remedy ?? ""}`) : moved(each),
+    each.error ? element("p", { class: "error" }, `${each.error.message} ${each.error.remedy ?? ""}`) : moved(each),
     each.others.length ? element("ul", { class: "follow-others" }, each.others.map(other)) : null,
   );
 

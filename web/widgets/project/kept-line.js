@@ -11,11 +11,11 @@ const LONG = new Set(["text", "lengths"]);
  * @param {string} line.name
  * @param {object | null} line.value of the core; long words stand under the name
  * @param {string} line.summary
- * @param {string} [line.trouble] what is wrong with it
+ * @param {string} [line.fault] what is wrong with it
  * @param {string} [line.mark] what else must be known of it
  * @param {HTMLElement[]} acts
  */
-export function keptLine({ id, name, value, summary, trouble, mark }, acts) {
+export function keptLine({ id, name, value, summary, fault, mark }, acts) {
   const under = (text, className) => (text ? element("span", { class: `entry-under ${className}` }, text) : null);
   const isLong = value && LONG.has(value.kind);
   return element(
@@ -31,7 +31,7 @@ export function keptLine({ id, name, value, summary, trouble, mark }, acts) {
         value && !isLong ? briefly(value, "fraction-large") : null,
         under(isLong ? (value.brief ?? value.text) : "", "entry-long"),
         under(summary, "entry-summary"),
-        under(trouble, "trouble"),
+        under(fault, "error"),
         under(mark, "entry-mark"),
       ),
       element("div", { class: "button-row" }, acts),

@@ -14,7 +14,7 @@ export function tallyLines(lines, onUse) {
       },
       element("span", { class: "tally-name" }, element("span", { class: "heard" }, "Use line "), line.name || line.id),
       element("span", { class: "tally-text" }, line.text),
-      line.value ? briefly(line.value) : element("span", { class: "trouble" }, "?"),
+      line.value ? briefly(line.value) : element("span", { class: "error" }, "?"),
     ),
   );
 }

@@ -5,7 +5,7 @@ Drawn in pixels of a narrow screen. A lean or an end is drawn less steep where i
 
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 
 _WIDE = 316
@@ -14,7 +14,7 @@ _MOST_SHIFT, _LEAST_SHIFT = 50, 14
 _FACE_HIGH = _HIGH + 148
 
 
-@later
+@lazy
 def face_view(words, face):
     """The drawing of a face alone; `face` are the arguments of `face_shapes`."""
     return drawing(words, (0, 0, _WIDE, _FACE_HIGH), face_shapes(*face))
@@ -54,7 +54,7 @@ def _shift(ratio):
     return size if ratio > 0 else -size
 
 
-@later
+@lazy
 def crown_drawing(words, degrees, texts, face):
     """The molding's section between wall and ceiling, above its face.
 
@@ -88,7 +88,7 @@ def crown_drawing(words, degrees, texts, face):
     return drawing(words, (0, 0, _WIDE, top + _FACE_HIGH), shapes)
 
 
-@later
+@lazy
 def box_drawing(words, degrees, texts, face):
     """A side's section, leaning out to its wide rim, above its face.
 

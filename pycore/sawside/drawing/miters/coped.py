@@ -2,7 +2,7 @@
 
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import drawing, label, line, polygon
 from sawside.geometry.coped import COPED, FREE
 
@@ -11,7 +11,7 @@ _ROOM = 88
 _THICK = 13
 
 
-@later
+@lazy
 def coped_plan(show, pieces, corners):
     """The walls with the first fitted one at the top, as seen from above; moldings drawn thick."""
     by_wall = {piece.wall: piece for piece in pieces}

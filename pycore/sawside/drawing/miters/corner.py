@@ -2,14 +2,14 @@
 
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import arc, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
 _WIDE, _LONG = 1.0, 3.6
 
 
-@later
+@lazy
 def joint(words, degrees, corner_text, cut_text, *, outside=False):
     """The drawing of two pieces of one width at a corner of `degrees` (20 to 179).
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_text
@@ -39,7 +39,7 @@ class EdgeCut:
         return f"{angle_text(abs(self.degrees), 2)}, saw turned {toward}"
 
 
-@later
+@lazy
 def edge_piece(show, name, thickness, back, cuts, *, note=None):
     """The drawing of a piece `thickness` inches thick, `back` inches long where it touches the
     fence, with two `EdgeCut`s. A long piece is drawn shortened by a conventional break. `note` is

@@ -3,7 +3,7 @@
 from itertools import pairwise
 from math import cos, pi, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -15,7 +15,7 @@ _FEW = 6
 """Up to so many sides one of them is long enough for its dimensions."""
 
 
-@later
+@lazy
 def rectangle_drawing(words, inside, widths, texts, angles):
     """A rectangle: `inside` (width, height), `widths` (upright, top, bottom), exact inches.
 
@@ -50,7 +50,7 @@ def _drawn_inside(wide, high, largest, smallest):
     return tuple(min(max(each * shrink, smallest), max(largest, smallest)) for each in (wide, high))
 
 
-@later
+@lazy
 def regular_drawing(words, count, inside, width, texts):
     """A regular frame; `inside` from its middle to the inner edge of a side, exact inches.
 

@@ -2,13 +2,13 @@
 
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import drawing, label, line, polygon
 
 _LONG, _FACE = 3.4, 2.0
 
 
-@later
+@lazy
 def open_joint(words, setting, heel, toe, texts):
     """The joint pointing up: `heel` and `toe` are its drawn gaps (0 to 1), `texts` theirs.
 

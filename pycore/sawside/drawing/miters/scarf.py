@@ -2,7 +2,7 @@
 
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text
@@ -13,7 +13,7 @@ _MOST_TOLD = 4
 _BAR = 16
 
 
-@later
+@lazy
 def scarf_run(show, given, joints, overlap, face, degrees):
     """Drawn in pixels of a narrow screen: the run and the joint have scales of their own."""
     long = _WIDE - 2 * _MARGIN

@@ -1,13 +1,13 @@
 """A board seen at its end, ripped in two, and below it the two strips put together."""
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
 _SCREEN = 316
 
 
-@later
+@lazy
 def two_strips_drawing(show, thickness, widths, given, setting, together):
     """`widths` are (wider, narrower) as finished, `setting` the rip setting with what is planed
     off, `together` (height, projection); `given` holds kerf, clean_up and laid."""

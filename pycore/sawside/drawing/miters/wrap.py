@@ -6,7 +6,7 @@ Runs are drawn short and of one length, so that layers and miters stay legible; 
 from itertools import pairwise
 from math import cos, radians, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text
@@ -17,7 +17,7 @@ _SCREEN = 316
 _LEGIBLE = 17
 
 
-@later
+@lazy
 def wrap_plan(show, legs, pieces, corners, *, inside):
     """The plan, front at the bottom. `corners` are (left, right) in degrees as measured, None
     where there is none; `inside` says that the molding runs inside an alcove."""

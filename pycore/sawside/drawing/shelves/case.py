@@ -5,7 +5,7 @@ The width is what is good to look at; heights are true to each other.
 
 from itertools import groupby
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.geometry.case import ORIGINS
 from sawside.lengths.real import nearby
@@ -16,7 +16,7 @@ _ROOM_OF_A_LABEL = 14
 _ROOM_OF_A_DIMENSION = 8
 
 
-@later
+@lazy
 def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer="opening"):
     """The drawing. `openings` are the texts told inside, from the bottom up; () for none.
 

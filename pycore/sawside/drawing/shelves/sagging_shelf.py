@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -11,7 +11,7 @@ _STEPS = 24
 _TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 
 
-@later
+@lazy
 def sagging_shelf(show, shelf, captions):
     """The drawing of a `wood.shelf.Shelf`; `captions` tell its sag, a line each.
 

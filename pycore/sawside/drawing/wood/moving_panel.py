@@ -1,6 +1,6 @@
 """A board or panel across its width: as it is now, at its driest and at its dampest."""
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -8,7 +8,7 @@ _SCREEN = 328
 _LARGER = (1, 2, 5, 10, 20, 50, 100, 200, 500)
 
 
-@later
+@lazy
 def moving_panel(show, width, changes, told):
     """Three boards under each other; `changes` and `told` are (driest, dampest) in inches and text.
 
@@ -39,7 +39,7 @@ def moving_panel(show, width, changes, told):
     return drawing(words, (-wide / 8, 0, wide * 9 / 8, bottom + 34 * pixel), shapes)
 
 
-@later
+@lazy
 def panel_in_groove(gap, depth, held, texts):
     """One edge of a panel in its groove, enlarged: the gap now and what is left to hold.
 

@@ -2,7 +2,7 @@
 
 from math import cos, pi, sin
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.real import nearby
 
@@ -10,7 +10,7 @@ _SCREEN = 328
 _POINTS = 16
 
 
-@later
+@lazy
 def slot(slot_, name, texts, words):
     """One slot (`away`, `towards` and `shank` in inches); the fixed line lies at the left.
 

@@ -22,7 +22,7 @@ class Unit:
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class Measure:
     """What is being read: its units by name, an example, and what is said of other units."""
 
     units: dict[str, Unit]
@@ -42,8 +42,8 @@ def _length_units():
     return named | {"'": named["ft"], '"': named["in"], "''": named["in"]}
 
 
-LENGTH = Kind(_length_units(), "31 5/8", "Use ' \" ft in yd mm cm or m.")
-ANGLE = Kind(
+LENGTH = Measure(_length_units(), "31 5/8", "Use ' \" ft in yd mm cm or m.")
+ANGLE = Measure(
     {
         name: Unit(factor.numerator, factor.denominator, "°", False)
         for name, factor in ANGLES.items()
@@ -51,5 +51,5 @@ ANGLE = Kind(
     "22 1/2",
     "Write degrees, as in 22 1/2.",
 )
-COUNT = Kind({}, "4", "Write the number alone, as in 4.")
+COUNT = Measure({}, "4", "Write the number alone, as in 4.")
 FOOT, INCH = LENGTH.units["ft"], LENGTH.units["in"]

@@ -5,7 +5,7 @@ an act followed by its undo gives the document as it was.
 """
 
 from sawside.errors import Refusal, Refusals
-from sawside.project.acts.follows import follows
+from sawside.project.acts.effects import effects
 from sawside.project.acts.table import checked, made
 from sawside.project.acts.whole_project import begun
 from sawside.project.evaluation.evaluate import Evaluation
@@ -41,12 +41,12 @@ def followed(document, one, act, *, tell=True):
         return answer
     before = Evaluation(document) if tell else None
     after = Evaluation(new)
-    if after.graph.links.circle and not Graph(document).links.circle:
-        _refuse_circle(after, one.id)
+    if after.graph.links.cycle and not Graph(document).links.cycle:
+        _refuse_cycle(after, one.id)
     for number, identity in one.must_work:
         _refuse_failed(after.worked.get(identity), number if act["act"] == "several" else None)
     if tell:
-        answer["follows"] = follows(before, after, but=one.id)
+        answer["follows"] = effects(before, after, but=one.id)
         answer["judged"] = judged_anew(document, before, new, after)
     return answer
 
@@ -81,9 +81,9 @@ def _refuse_failed(worked, number):
     raise worked.refusals[0]
 
 
-def _refuse_circle(after, identity):
+def _refuse_cycle(after, identity):
     """Refuse a change that makes a chain go round, with the chain named."""
-    chain = list(after.graph.links.circle[:-1])
+    chain = list(after.graph.links.cycle[:-1])
     if identity in chain:
         at = chain.index(identity)
         chain = chain[at:] + chain[:at]

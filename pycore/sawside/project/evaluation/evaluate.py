@@ -35,7 +35,7 @@ class Evaluation:
             worked[identity] = self._work(known, settings)
         for identity in graph.known:
             if identity not in worked:
-                worked[identity] = self._round(identity)
+                worked[identity] = self._in_cycle(identity)
 
     def _work(self, known, settings):
         if not known.calls:
@@ -71,12 +71,12 @@ class Evaluation:
             remedy = "Mend that one first."
         return Waiting([*waits], _at(first, Refusal("missing", message, remedy)))
 
-    def _round(self, identity):
+    def _in_cycle(self, identity):
         """The result of an entry that stands in a circle, or waits for one that does."""
-        circle = self.graph.links.circle
-        if identity not in circle:
+        cycle = self.graph.links.cycle
+        if identity not in cycle:
             return self._waiting(self.graph.known[identity])
-        chain = " → ".join(self.names[each] for each in circle)
+        chain = " → ".join(self.names[each] for each in cycle)
         return Failed([Refusal(
             "conflict", f"This goes round in a circle: {chain}.",
             "Type a number in one of them.",

@@ -3,7 +3,7 @@
 from graphlib import CycleError, TopologicalSorter
 
 from sawside.project.evaluation.vocabulary import vocabulary_of
-from sawside.project.schema.memory import known_of
+from sawside.project.schema.cache import known_of
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.values import linkable
 
@@ -24,7 +24,7 @@ class Graph:
 class Links:
     """Which entry uses which, by their ids.
 
-    `uses` and `used_by` are direct, `order` has those that can be worked out, `circle` is a chain
+    `uses` and `used_by` are direct, `order` has those that can be worked out, `cycle` is a chain
     that goes round (the first again at its end), or ().
     """
 
@@ -34,12 +34,12 @@ class Links:
         for identity, used in self.uses.items():
             for each in used:
                 self.used_by.setdefault(each, []).append(identity)
-        self.circle = ()
+        self.cycle = ()
         sorter = TopologicalSorter(self.uses)
         try:
             sorter.prepare()
         except CycleError as cycle:
-            self.circle = tuple(cycle.args[1])
+            self.cycle = tuple(cycle.args[1])
         self.order = []
         while ready := sorter.get_ready():
             self.order += ready

@@ -7,7 +7,7 @@ from sawside.errors import Refusal
 from sawside.project.schema.settings_kept import tape_kept
 from sawside.reckoners import RECKONERS
 from sawside.settings.own_material import MATERIALS
-from sawside.settings.own_rows import MOST_NAME
+from sawside.settings.own_rows import MOST_OWN_NAME
 from sawside.settings.settings import MOST_MATERIALS, MOST_TAPES, read_settings
 from sawside.settings.tape_rows import TAPES
 from sawside.wood.own import PREFIX
@@ -43,10 +43,10 @@ def _brought(settings, others, kind):
     for each, row in _rows(others, kind):
         same, there, name = own.get(each.name.casefold()), None, each.name
         if same is not None:
-            base = name[: MOST_NAME - 10].casefold()
+            base = name[: MOST_OWN_NAME - 10].casefold()
             alike = [one for one in numbered if base_of(one.name.casefold()) == base]
             there = next((x for x in [same, *alike] if replace(x, name=name) == each), None)
-            name = numbered_name(name, taken, MOST_NAME) if there is None else there.name
+            name = numbered_name(name, taken, MOST_OWN_NAME) if there is None else there.name
         if name != each.name:
             renamed[each.name] = name
         if there is None:

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.drawing.later import made
+from sawside.drawing.lazy import force
 from sawside.errors import Refusal
 from sawside.lengths.reading.reader import read_length
 from sawside.project.pieces.judge import verdicts
@@ -45,7 +45,7 @@ def pieces_of(document, evaluation, drawings):
             for part, told in zip(worked.found.parts, worked.parts, strict=True):
                 piece = _told(document, evaluation, entry, worked, part, told)
                 if drawings:
-                    piece["drawing"] = made(part.drawing)
+                    piece["drawing"] = force(part.drawing)
                 pieces.append(Piece(piece, part, entry, worked))
     pieces.sort(key=lambda piece: (-Fraction(piece.told["length"]["mark"]), piece.told["name"]))
     return pieces

@@ -3,7 +3,7 @@
 from typing import Any, NamedTuple
 
 from sawside.project.evaluation.numbers import Fine, Number, numbers
-from sawside.project.uncertainty.doubt import Doubt
+from sawside.project.uncertainty.uncertainty import Uncertainty
 from sawside.reckoners.declaration import Fit
 from sawside.reckoning.answers import length_told
 
@@ -38,7 +38,7 @@ def _each(fit, moved):
         return
     for number in numbers(worked).values():
         if number.key.partition(".")[0] == fit.answer:
-            doubt = Doubt(number, moved)
+            doubt = Uncertainty(number, moved)
             if doubt.limit is None:
                 tighter = doubt.high if fit.tight_when == "more" else -doubt.low
                 yield _Tried(fit, number, *clearance, tighter)

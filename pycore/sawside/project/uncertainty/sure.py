@@ -9,10 +9,10 @@ from sawside.lengths.tape_tolerances import RULES
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.evaluation.numbers import numbers
 from sawside.project.schema.finding import found
-from sawside.project.uncertainty.doubt import Doubt
 from sawside.project.uncertainty.fit import fit_told
-from sawside.project.uncertainty.moves import Moved
+from sawside.project.uncertainty.perturb import Perturbed
 from sawside.project.uncertainty.sure_told import sure_told
+from sawside.project.uncertainty.uncertainty import Uncertainty
 from sawside.reckoners.declaration import choice
 from sawside.reckoning.describe import field_told
 
@@ -46,8 +46,8 @@ def sure(document, identity, answer=None, rule=None):
         raise Refusals(worked.refusals)
     offered = numbers(worked)
     number = _asked(offered, answer)
-    moved = Moved(document, evaluation, identity, rule or None)
-    return sure_told(Doubt(number, moved), moved) | {
+    moved = Perturbed(document, evaluation, identity, rule or None)
+    return sure_told(Uncertainty(number, moved), moved) | {
         "fit": fit_told(moved),
         "asked": {"answer": number.key, "tape": rule or ""},
         "fields": [field_told(field) for field in _fields(offered, moved)],

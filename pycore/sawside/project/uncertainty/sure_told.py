@@ -5,7 +5,7 @@ from sawside.project.evaluation.numbers import Fine, value_told
 
 
 def sure_told(doubt, moved):
-    """A `Doubt` as the contract of `sure` has it."""
+    """An `Uncertainty` as the contract of `sure` has it."""
     return _Told(doubt, moved).whole()
 
 

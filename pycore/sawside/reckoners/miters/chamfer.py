@@ -1,6 +1,6 @@
 """A chamfer from any one of its measures: width = set-back / cos(angle), depth = set-back x tan."""
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 from sawside.errors import Refusal
 from sawside.geometry.angles import cosine, sine, tangent
@@ -48,7 +48,7 @@ def compute(given, show):
     )
 
 
-@later
+@lazy
 def _working(show, given, face, edge, width):
     turn, known = show.pure(given.angle), show.number(given.measure)
     cos, sin, tan = (

@@ -7,7 +7,7 @@ way from the inside to the outside is longer than the inside by t of both allowa
 
 from fractions import Fraction
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
 from sawside.lengths.real import sign
@@ -127,7 +127,7 @@ def _setting(degrees):
     return f"{angle_text(degrees)} (saw set to {angle_text(degrees).removesuffix('°')})"
 
 
-@later
+@lazy
 def _working(show, given, ends, back, long_side, short_side):
     lines = [*past_lines(given, "left_corner", "right_corner")]
     lines += [each for each in (end.worked(show) for end in ends) if each]

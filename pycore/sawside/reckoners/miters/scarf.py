@@ -7,7 +7,7 @@ cos(a) long. Every joint costs its overlap once.
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.drawing.miters.scarf import scarf_run
 from sawside.errors import Refusal
@@ -141,7 +141,7 @@ def _piece(show, given, number, stretch, overlap, degrees):
     )
 
 
-@later
+@lazy
 def _working(show, given, degrees, slope, overlap, face, joints, parts):
     thick, setting, steep = show.number(given.thickness), angle_text(degrees, 2), show.pure(slope)
     if given.cut == "slope":

@@ -6,7 +6,7 @@ from sawside.errors import Refusal
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
 from sawside.reckoners.shelves.shared.shelf_working import load_told
 from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
@@ -17,7 +17,7 @@ _TENTH = Fraction(1, 10)
 
 def compute(given, show):
     """The heaviest load, down to a tenth of a pound: each pound adds the same to the sag."""
-    case = case_of(given, load=Load("whole", Fraction(0)))
+    case = shelf_case(given, load=Load("whole", Fraction(0)))
     most = case.limit(case.shelf)
     if case.excess(case.shelf) > 0:
         raise Refusal(

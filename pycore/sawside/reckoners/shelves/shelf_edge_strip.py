@@ -5,7 +5,7 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
 
 _MOST = Fraction(12)
 _REMEDIES = {
@@ -18,7 +18,7 @@ _REMEDIES = {
 
 def compute(given, show):
     """The least height of the strip in inches, on the first mark; 0 where none is needed."""
-    case = case_of(given, strip_height=Fraction(0))
+    case = shelf_case(given, strip_height=Fraction(0))
     if given.cleat == "back" and given.strip == "back":
         raise Refusal(
             "conflict",

@@ -2,12 +2,12 @@
 
 from sawside.reckoners.declaration import Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
 
 
 def compute(given, show):
     """The sag in inches below the supports, exact, and what to make of it."""
-    case = case_of(given)
+    case = shelf_case(given)
     return told(case, case.shelf, show)
 
 

@@ -5,14 +5,14 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import case_of, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
 
 _LEAST, _MOST = Fraction(1, 16), Fraction(6)
 
 
 def compute(given, show):
     """The least thickness in inches, on the first mark that keeps within the limit."""
-    case = case_of(given, thickness=_LEAST)
+    case = shelf_case(given, thickness=_LEAST)
     exact = case.shelf.solved("thickness", case.excess, _LEAST, _MOST)
     if exact is None and case.excess(case.shelf) > 0:
         raise Refusal(

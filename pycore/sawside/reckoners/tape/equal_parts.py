@@ -4,7 +4,7 @@ part = (whole - (n - 1) x between) / n. Each mark is rounded from its own exact 
 part is as good as the first; stepping off a rounded part adds its error up.
 """
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
@@ -88,7 +88,7 @@ def _stepping(show, part, between, parts):
     return stepping(show, part, parts)
 
 
-@later
+@lazy
 def _working(show, given, between, part):
     whole, parts = given.whole, given.parts
     taken = f"({show.number(whole)} − {parts - 1} × {show.number(between)})"

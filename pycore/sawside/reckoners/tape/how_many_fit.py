@@ -4,7 +4,7 @@ n pieces need n lengths and a kerf between each two: n x piece + (n - 1) x kerf 
 the end trims leave. Whatever is over loses one more kerf when the last piece is cut from it.
 """
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
@@ -49,7 +49,7 @@ def compute(given, show):
     )
 
 
-@later
+@lazy
 def _working(show, given, usable, pieces, over, left):
     piece, width = show.number(given.piece), show.number(given.kerf)
     lines = []

@@ -5,7 +5,7 @@ diagonal p from that corner p² = w² + h² + 2wh cos a, and for the other q² =
 So the top stands h cos a = (p² - q²) / 4w to the right of square, which needs no root.
 """
 
-from sawside.drawing.later import later
+from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.errors import Refusal
 from sawside.geometry.angles import arcsine
@@ -74,7 +74,7 @@ def _push(offset, show):
     )
 
 
-@later
+@lazy
 def _working(show, given, offset, goal):
     p, q, w = (show.number(each) for each in (given.rising, given.falling, given.width))
     return (

@@ -165,7 +165,7 @@ def shelf_fields(*, without="", overhang=True):
 
 
 @dataclass(frozen=True, slots=True)
-class Case:
+class ShelfCase:
     """A shelf that was described, and what it is held against."""
 
     shelf: Shelf
@@ -196,7 +196,7 @@ class Case:
         return self.factor * shelf.sag - self.limit(shelf)
 
 
-def case_of(given, **blank):
+def shelf_case(given, **blank):
     """The case of a form; `blank` stands in for what the form does not ask."""
     board = given.material or _own_material(given.own_stiffness, given.own_strength)
     strip, made_of = _strip_of(given, board, blank.pop("strip_height", None))
@@ -221,7 +221,7 @@ def case_of(given, **blank):
         | blank
     )
     factor, cited = _creep_of(given, [each for each in (board, made_of) if each])
-    return Case(shelf, board, made_of, told, factor, cited, given)
+    return ShelfCase(shelf, board, made_of, told, factor, cited, given)
 
 
 def _own_material(millions, strength):

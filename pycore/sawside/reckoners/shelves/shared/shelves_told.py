@@ -1,6 +1,6 @@
 """Shelves that have their place, told: marks and openings, the case drawn, its story stick."""
 
-from sawside.drawing.later import later, made
+from sawside.drawing.lazy import force, lazy
 from sawside.drawing.paper.story_stick import side_stick
 from sawside.drawing.shelves.case import case_from_the_front, case_words
 from sawside.geometry.case import Shelving
@@ -45,7 +45,7 @@ def shelves_told(
     )
 
 
-@later
+@lazy
 def _drawn(show, shelving, openings, alike, more_words, fixed, answer):
     texts = [show.brief(each) for each in openings]
     case = shelving.case
@@ -58,4 +58,4 @@ def _drawn(show, shelving, openings, alike, more_words, fixed, answer):
         fixed=fixed,
         answer=answer,
     )
-    return made(picture)
+    return force(picture)

@@ -13,7 +13,7 @@ const isBlank = (value) => value === undefined || value === null || String(value
  * The refusals of an answer, sorted: what a field that is still blank lacks is wanted, what is said of
  * something typed is wrong. Nothing is wrong before something was typed.
  */
-export function sorted(answer, fields, values) {
+export function sortedErrors(answer, fields, values) {
   const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
   const declared = (error) => fields.some((field) => field.key === error.field);
   const isWanted = (error) => (declared(error) ? isBlank(typedAt(values, error)) : error.kind === "missing");
@@ -26,7 +26,7 @@ export function sorted(answer, fields, values) {
 }
 
 /** What is still wanted, in quiet words: blank fields by their labels, then what else must be filled in. */
-export function wanting(wanted, fields) {
+export function stillNeeded(wanted, fields) {
   const label = (key) => fields.find((field) => field.key === key)?.label ?? key;
   const missing = [...new Set(wanted.filter(({ kind }) => kind === "missing").map(({ field }) => label(field)))];
   return [

@@ -6,7 +6,7 @@ export const LOST = "The network is gone. Loading goes on when it is back";
  * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`
  * hears of every change: of `tell(change)`, and of what `listener(name)` hears of a download.
  */
-export function account(onProgress, loading) {
+export function progress(onProgress, loading) {
   const now = { step: loading, loaded: 0, total: 0 };
   const lost = new Set();
   const tell = (change) => onProgress(Object.assign(now, change));

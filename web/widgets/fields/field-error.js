@@ -4,8 +4,8 @@ import { element } from "../element.js";
  * What is wrong with a field and how to mend it, in the core's words; empty when all is well. While
  * a field is being typed in, it is said quietly.
  */
-export function trouble(id) {
-  const node = element("p", { class: "trouble", id });
+export function fieldError(id) {
+  const node = element("p", { class: "error", id });
   node.show = (error, { quiet = false } = {}) => {
     node.classList.toggle("quiet", quiet);
     node.replaceChildren(

@@ -1,15 +1,10 @@
-"""Asking with the names of a project: a question not yet kept, and the details of an entry."""
+"""Reading a text, or the texts of a question not yet kept, with the names of a project."""
 
-from sawside.errors import Refusal, Refusals, quoted
-from sawside.project.entry_told import entry_told
-from sawside.project.evaluation.evaluate import Evaluation
+from sawside.errors import Refusal, quoted
 from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.evaluation.names_sent import read_names
 from sawside.project.evaluation.reading_worked import ReadingWorked
 from sawside.project.schema.document import read_document
-from sawside.project.schema.finding import found
-from sawside.reckoning.answers import told
-from sawside.reckoning.links import label_of, linkable_answers
 from sawside.reckoning.reading import reading_told, tape_told
 from sawside.reckoning.values import linkable
 
@@ -71,39 +66,3 @@ def _identity(message):
         raise Refusal("message", "The id of an entry is a text.", "Send it as the view tells it.",
                       field="id")  # fmt: skip
     return identity
-
-
-def entry_in_full(document, identity):
-    """The contract of `entry`: one entry with all that `reckon` answers, and what may link to it.
-
-    Refusals: "unknown" for an id that is not there.
-    """
-    _, entry = found(document, identity)
-    evaluation = Evaluation(document)
-    worked = evaluation.worked.get(identity)
-    whole, links = None, []
-    if worked is not None and worked.ok:
-        if entry["kind"] == "line":
-            whole = worked.whole
-            links = [*_links(entry["name"], worked)]
-        else:
-            said = worked.headline
-            links = [_link(said["label"], entry["name"], said.get("brief", said["text"]))]
-    return {"entry": entry_told(entry, evaluation), "reckoning": whole, "links": links}
-
-
-def _links(name, worked):
-    """Every answer that a name can stand for; the first is called by the line's name alone."""
-    for answer, item, value in linkable_answers(worked.reckoner, worked.found):
-        label = label_of(answer, item)
-        try:
-            said = told(answer, value, worked.show)
-            text = said.get("brief", said["text"])
-        except (Refusal, Refusals):
-            continue
-        first = answer.key == worked.reckoner.answers[0].key and item is None
-        yield _link(label, name if first else f"{name}: {label}", text)
-
-
-def _link(label, name, text):
-    return {"label": label, "insert": f"[{name}]", "text": text}

@@ -2,7 +2,7 @@
  * What is typed on a hardware keyboard, or pasted, while nothing else has the focus goes into
  * `input`, for as long as it is on the page.
  */
-export function takesKeys(input) {
+export function typeAnywhere(input) {
   function pressed(event) {
     if (!input.isConnected) return document.removeEventListener("keydown", pressed);
     const isFree = event.target === document.body || event.target.matches("main");

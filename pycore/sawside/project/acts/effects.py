@@ -15,7 +15,7 @@ from sawside.reckoning.links import difference
 _DIFFERENCE = "difference", "Difference"
 
 
-def follows(before, after, but):
+def effects(before, after, but):
     """Every entry but one whose numbers are not what they were, in the order of the links."""
     told_of = []
     for identity in after.graph.links.order:

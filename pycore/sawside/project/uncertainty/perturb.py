@@ -3,7 +3,7 @@
 from sawside.lengths.tape_tolerances import tolerance
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.evaluation.worked import moved
-from sawside.project.uncertainty.fineness import bounds
+from sawside.project.uncertainty.resolution import bounds
 
 _LONGEST = 1200
 """Inches: the rules for tapes end at a hundred feet."""
@@ -23,7 +23,7 @@ class Reading:
         self.low, self.high = low, high
 
 
-class Moved:
+class Perturbed:
     """An entry with some of its `readings` moved; each such case is worked out once.
 
     Only what lies between a moved reading and the entry is worked out again.

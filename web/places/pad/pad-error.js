@@ -1,8 +1,8 @@
 import { button, element } from "../../widgets/element.js";
 
 /** Above the entry: what it corrects, or what could not be entered and holds up what was entered after it. */
-export function padTrouble(app) {
-  const node = element("div", { class: "pad-trouble" });
+export function padError(app) {
+  const node = element("div", { class: "pad-error" });
   let drawn = null;
 
   /** Drawn anew only when it says something else: a thumb may be on its button. */

@@ -70,7 +70,7 @@ class Influence:
         return self._case.change({self.reading.id: by})
 
 
-class Doubt:
+class Uncertainty:
     """How far a number may be off: `low` and `high` are exact changes of it, at worst.
 
     `likely` is (low, high), or None where the number `steps`. With a `limit`, the `Limit` of

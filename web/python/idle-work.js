@@ -13,16 +13,16 @@ let whole = null;
 export const afterAnswer = {
   whole(worker, way) {
     whole = { worker, way };
-    if (answers) chores();
+    if (answers) idleWork();
   },
   answered(way) {
     if (answers++) return;
     performance.mark(FIRST_ANSWER, { detail: { way } });
-    if (whole) chores();
+    if (whole) idleWork();
   },
 };
 
-async function chores() {
+async function idleWork() {
   const { worker, way } = whole;
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.

@@ -6,8 +6,8 @@ A project works out hundreds of answers after a change and shows few of them.
 from functools import wraps
 
 
-class Later:
-    """The result of a call that was put off; made once, by `made`."""
+class Lazy:
+    """The result of a call that was put off; made once, by `force`."""
 
     __slots__ = ("_call", "_result")
 
@@ -15,23 +15,23 @@ class Later:
         self._call = call
         self._result = None
 
-    def made(self):
+    def force(self):
         """The result itself."""
         if self._call is not None:
             self._result, self._call = self._call(), None
         return self._result
 
 
-def later(function):
-    """A function whose calls are put off: each gives a `Later`."""
+def lazy(function):
+    """A function whose calls are put off: each gives a `Lazy`."""
 
     @wraps(function)
     def put_off(*arguments, **named):
-        return Later(lambda: function(*arguments, **named))
+        return Lazy(lambda: function(*arguments, **named))
 
     return put_off
 
 
-def made(value):
+def force(value):
     """The result of a call that was put off; anything else as it is."""
-    return value.made() if isinstance(value, Later) else value
+    return value.force() if isinstance(value, Lazy) else value
