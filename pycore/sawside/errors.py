@@ -26,16 +26,7 @@ class Refusal(Exception):
     """
 
     def __init__(
-        self,
-        kind,
-        message,
-        remedy,
-        *,
-        field=None,
-        at=None,
-        row=None,
-        part=None,
-        unfinished=False,
+        self, kind, message, remedy, *, field=None, at=None, row=None, part=None, unfinished=False
     ):
         if kind not in KINDS:
             raise ValueError(f"unknown kind of error: {kind}")

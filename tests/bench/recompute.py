@@ -37,8 +37,13 @@ def chain(lines, form):
             values = entry["values"]
             entry["values"] = values | {"known": values["known"].format(before)}
         entries.append(entry)
-    return {"schema": 4, "name": "Record cabinet", "settings": {}, "next": lines + 2,
-            "entries": entries}  # fmt: skip
+    return {
+        "schema": 4,
+        "name": "Record cabinet",
+        "settings": {},
+        "next": lines + 2,
+        "entries": entries,
+    }
 
 
 def milliseconds(lines, form):
@@ -82,10 +87,16 @@ def shelves():
     """A project with eight lines of such answers."""
     told = {each["key"]: each for each in sawside.handle({"do": "describe"})["reckoners"]}
     lines = [
-        {"id": str(number), "kind": "line", "name": f"Shelf {number}", "unit": "in",
-         "reckoner": key, "values": told[key]["example"]}
+        {
+            "id": str(number),
+            "kind": "line",
+            "name": f"Shelf {number}",
+            "unit": "in",
+            "reckoner": key,
+            "values": told[key]["example"],
+        }
         for number, key in enumerate(4 * IRRATIONAL, 1)
-    ]  # fmt: skip
+    ]
     return {"schema": 3, "name": "Record cabinet", "settings": {}, "next": 9, "entries": lines}
 
 

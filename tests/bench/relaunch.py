@@ -58,10 +58,7 @@ def ratio(engine):
             failed = f"the plain page hung or took the engine with it {PLAIN_TRIES} times"
             raise TimeoutError(f"{engine.__name__}: {failed}")
 
-        with (
-            serving.started(plain.ROOT / ".site") as ours,
-            serving.started(plain_page) as compared,
-        ):
+        with serving.started(plain.ROOT / ".site") as ours, serving.started(plain_page) as compared:
             timed(ours.address, SNAPSHOT_KEPT)
             # The second visit passes through its service worker, which keeps what it sees.
             timed_plain(compared.address, plain.CAN_KEEP)

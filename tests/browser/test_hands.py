@@ -3,14 +3,7 @@
 Each test walks a whole job, in the record cabinet's numbers.
 """
 
-from tests.browser.hand import (
-    choose,
-    keep_as,
-    open_place,
-    open_question,
-    tap_keys,
-    type_into,
-)
+from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
 
 
 def key(page, name):

@@ -111,6 +111,15 @@ def test_the_bench_goes_on_after_what_can_not_be_measured_and_says_so(written, m
 
 def test_every_engine_and_module_of_the_bench_is_measured_for_itself():
     names = {name.partition(".")[0] for name in bench.MEASURES}
-    assert names == {"relaunch", "first_visit", "keys", "lengths", "miters", "shelves", "project",
-                     "door", "kills"}  # fmt: skip
+    assert names == {
+        "relaunch",
+        "first_visit",
+        "keys",
+        "lengths",
+        "miters",
+        "shelves",
+        "project",
+        "door",
+        "kills",
+    }
     assert sum(name.startswith("relaunch.") for name in bench.MEASURES) == 3

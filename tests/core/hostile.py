@@ -13,17 +13,38 @@ KINDS = {"message", "newer", "unknown", "missing", "unreadable", "range", "impos
 SCRIPT = '<script>alert(1)</script><img src=x onerror="alert(2)">'
 WHEN = "2026-11-25T17:20"
 NASTY = [
-    None, True, False, 0, -1, 3.5, 10**14, "", "x" * 5000, SCRIPT, "__proto__", "\x00", "\u202e",
-    [], {}, [[]], {"__proto__": {"polluted": "yes"}}, {"constructor": "x"}, "=1+1", "'", "\r\n",
-]  # fmt: skip
+    None,
+    True,
+    False,
+    0,
+    -1,
+    3.5,
+    10**14,
+    "",
+    "x" * 5000,
+    SCRIPT,
+    "__proto__",
+    "\x00",
+    "\u202e",
+    [],
+    {},
+    [[]],
+    {"__proto__": {"polluted": "yes"}},
+    {"constructor": "x"},
+    "=1+1",
+    "'",
+    "\r\n",
+]
 
 
 def project():
     """A project with something of everything that can be kept."""
     return acts(
         linked(),
-        ("describe", {"id": "1", "where": "at the floor", "side": "light", "off": "1/16",
-                      "photo": "p1"}),
+        (
+            "describe",
+            {"id": "1", "where": "at the floor", "side": "light", "off": "1/16", "photo": "p1"},
+        ),
         ("correct", {"id": "1", "text": "37 1/2", "when": WHEN}),
         ("tolerance", {"text": "1/32"}),
         ("labels", {"values": {"columns": "2", "top": "1/2", "outline": "yes"}}),
@@ -31,11 +52,19 @@ def project():
         ("cut", {"id": "3", "part": "piece", "by": 1, "when": WHEN}),
         ("spoil", {"id": "4", "part": "piece"}),
         ("trial", {"id": "3", "part": "piece", "measured": "37 9/32"}),
-        ("about", {"id": "3", "part": "piece",
-                   "about": {"material": "Birch", "rough_length": "1"}}),
-        ("keep_line", {"name": "=Shelf", "reckoner": "piece_by_hand",
-                       "values": {"length": "30", "count": "3", "width": "[Top rail] ÷ 4"}}),
-    )  # fmt: skip
+        (
+            "about",
+            {"id": "3", "part": "piece", "about": {"material": "Birch", "rough_length": "1"}},
+        ),
+        (
+            "keep_line",
+            {
+                "name": "=Shelf",
+                "reckoner": "piece_by_hand",
+                "values": {"length": "30", "count": "3", "width": "[Top rail] ÷ 4"},
+            },
+        ),
+    )
 
 
 def backup_text(document):
@@ -101,8 +130,24 @@ def _doubled(text, chance):
 
 def _sprinkled(text, chance):
     at = chance.randrange(len(text))
-    bits = ['"', "\\", "\\ud800", "\x00", ",", "{", "[", "]", "}", "\n", "'", "=", "1e999", "NaN",
-            "9" * 400, SCRIPT]  # fmt: skip
+    bits = [
+        '"',
+        "\\",
+        "\\ud800",
+        "\x00",
+        ",",
+        "{",
+        "[",
+        "]",
+        "}",
+        "\n",
+        "'",
+        "=",
+        "1e999",
+        "NaN",
+        "9" * 400,
+        SCRIPT,
+    ]
     return text[:at] + chance.choice(bits) + text[at:]
 
 

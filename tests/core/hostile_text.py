@@ -7,13 +7,51 @@ from hypothesis import strategies as st
 from projects import acts
 
 SPACES = "".join(filter(str.isspace, map(chr, range(1, 0x3001)))).replace(" ", "")
-ODD = st.sampled_from([
-    "\u200b", "\u200e", "\u202e", "\ufeff", "\x00", "\x7f", "\ud83d", "\udfff", "\U0010ffff",
-    "🪵", "é", "Wood for it ", "e\u0301", "٣", "【", SCRIPT, "[", "]", ":", "'", '"', "=", "\\",
-    "x" * 90, "9" * 30,
-])  # fmt: skip
-FIXED = ("act", "id", "kind", "reckoner", "part", "cut", "unit", "side", "when", "photo", "by",
-         "fineness", "left_end", "right_end")  # fmt: skip
+ODD = st.sampled_from(
+    [
+        "\u200b",
+        "\u200e",
+        "\u202e",
+        "\ufeff",
+        "\x00",
+        "\x7f",
+        "\ud83d",
+        "\udfff",
+        "\U0010ffff",
+        "🪵",
+        "é",
+        "Wood for it ",
+        "e\u0301",
+        "٣",
+        "【",
+        SCRIPT,
+        "[",
+        "]",
+        ":",
+        "'",
+        '"',
+        "=",
+        "\\",
+        "x" * 90,
+        "9" * 30,
+    ]
+)
+FIXED = (
+    "act",
+    "id",
+    "kind",
+    "reckoner",
+    "part",
+    "cut",
+    "unit",
+    "side",
+    "when",
+    "photo",
+    "by",
+    "fineness",
+    "left_end",
+    "right_end",
+)
 """What no person types: what an act calls things by."""
 
 OWN = {
@@ -21,10 +59,7 @@ OWN = {
     "materials": [{"name": "Plum wood", "stiffness": "1 1/2", "note": "by the yard"}],
 }
 DOCUMENT = acts(
-    project(),
-    ("set", {"settings": OWN}),
-    ("keep_note", {"text": "x"}),
-    ("delete", {"id": "7"}),
+    project(), ("set", {"settings": OWN}), ("keep_note", {"text": "x"}), ("delete", {"id": "7"})
 )
 
 

@@ -47,9 +47,8 @@ def cabinet():
         begun(),
         ("keep_reading", {"name": "Alcove width", "text": "37 9/16"}),
         ("keep_line", {"name": "Top rail", "reckoner": "mitered_length", "values": RAIL}),
-        ("keep_line", {"name": "", "reckoner": "mitered_length",
-                       "values": RAIL | {"known": "40"}}),
-    )  # fmt: skip
+        ("keep_line", {"name": "", "reckoner": "mitered_length", "values": RAIL | {"known": "40"}}),
+    )
 
 
 def linked():
@@ -58,13 +57,28 @@ def linked():
         begun(),
         ("keep_reading", {"name": "Alcove width", "text": "37 9/16"}),
         ("keep_reading", {"name": "Case width", "text": "Alcove width - 2 × 1/8"}),
-        ("keep_line", {"name": "Top rail", "reckoner": "mitered_length",
-                       "values": {"known": "[Case width]", "known_face": "outside",
-                                  "width": "2 1/4"}}),
-        ("keep_line", {"name": "Panel", "reckoner": "mitered_length",
-                       "values": {"known": "[Top rail: Short side] + 2 × 3/8", "width": "1",
-                                  "left_end": "square", "right_end": "square"}}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {
+                "name": "Top rail",
+                "reckoner": "mitered_length",
+                "values": {"known": "[Case width]", "known_face": "outside", "width": "2 1/4"},
+            },
+        ),
+        (
+            "keep_line",
+            {
+                "name": "Panel",
+                "reckoner": "mitered_length",
+                "values": {
+                    "known": "[Top rail: Short side] + 2 × 3/8",
+                    "width": "1",
+                    "left_end": "square",
+                    "right_end": "square",
+                },
+            },
+        ),
+    )
 
 
 def view(document, **more):

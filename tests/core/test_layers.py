@@ -29,10 +29,28 @@ BELOW["messages"] = set(BELOW)
 BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door", "version"}
 OUTSIDE = {
-    "collections", "contextlib", "copy", "csv", "dataclasses", "datetime", "fractions", "functools",
-    "graphlib", "importlib", "io", "itertools", "json", "math", "pint", "pkgutil", "re", "textwrap",
-    "types", "typing", "unicodedata",
-}  # fmt: skip
+    "collections",
+    "contextlib",
+    "copy",
+    "csv",
+    "dataclasses",
+    "datetime",
+    "fractions",
+    "functools",
+    "graphlib",
+    "importlib",
+    "io",
+    "itertools",
+    "json",
+    "math",
+    "pint",
+    "pkgutil",
+    "re",
+    "textwrap",
+    "types",
+    "typing",
+    "unicodedata",
+}
 MODULES = sorted(CORE.rglob("*.py"))
 
 

@@ -19,9 +19,18 @@ def collect(root: Path, environment: Environment) -> Path:
         print("Packing the core", flush=True)
         # The backend is installed from our lock; nothing is fetched here.
         environment.run(
-            environment.python, "-m", "pip", "wheel", "--quiet", "--no-index", "--no-deps",
-            "--no-build-isolation", "--wheel-dir", folder, root / "pycore",
-        )  # fmt: skip
+            environment.python,
+            "-m",
+            "pip",
+            "wheel",
+            "--quiet",
+            "--no-index",
+            "--no-deps",
+            "--no-build-isolation",
+            "--wheel-dir",
+            folder,
+            root / "pycore",
+        )
 
     core = root / ".build/core"
     steps.made(core, key, pack)
@@ -43,10 +52,20 @@ def _fetch(root: Path, environment: Environment) -> Path:
         # Pure Python only: nothing compiled for this machine may reach the browser.
         pure = ["--only-binary=:all:", "--platform=any", "--implementation=py", "--abi=none"]
         environment.run(
-            environment.python, "-m", "pip", "download", "--quiet", "--require-hashes",
-            "--no-deps", *pure, f"--python-version={BROWSER_PYTHON}", "--dest", folder,
-            "--requirement", lock,
-        )  # fmt: skip
+            environment.python,
+            "-m",
+            "pip",
+            "download",
+            "--quiet",
+            "--require-hashes",
+            "--no-deps",
+            *pure,
+            f"--python-version={BROWSER_PYTHON}",
+            "--dest",
+            folder,
+            "--requirement",
+            lock,
+        )
 
     folder = root / ".build/fetched"
     steps.made(folder, steps.fingerprint([lock]), fetch)

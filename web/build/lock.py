@@ -26,11 +26,24 @@ def main(options: list[str]) -> None:
     for name, python in LOCKS:
         bound = [] if name.startswith("pycore") else ["--constraint", "pycore/requirements.txt"]
         environment.run(
-            "uv", "pip", "compile", "--quiet", "--universal", "--generate-hashes", "--no-annotate",
-            "--no-config", "--python-version", python, "--custom-compile-command",
-            "python3 -m web.build.lock", *bound, *options,
-            f"{name}.in", "--output-file", f"{name}.txt",
-        )  # fmt: skip
+            "uv",
+            "pip",
+            "compile",
+            "--quiet",
+            "--universal",
+            "--generate-hashes",
+            "--no-annotate",
+            "--no-config",
+            "--python-version",
+            python,
+            "--custom-compile-command",
+            "python3 -m web.build.lock",
+            *bound,
+            *options,
+            f"{name}.in",
+            "--output-file",
+            f"{name}.txt",
+        )
     environment.run(environment.npm, "install", "--package-lock-only", folder=ROOT / "web")
     without_addresses(ROOT / "web/package-lock.json")
 

@@ -59,9 +59,15 @@ def _pack_python(root: Path, environment: Environment) -> Path:
     def pack(folder: Path) -> None:
         print("Packing the browser's Python", flush=True)
         environment.run(
-            "node", root / "web/build/pack-python.mjs",
-            "--pyodide", root / "web/node_modules/pyodide", "--wheels", wheels, "--out", folder,
-        )  # fmt: skip
+            "node",
+            root / "web/build/pack-python.mjs",
+            "--pyodide",
+            root / "web/node_modules/pyodide",
+            "--wheels",
+            wheels,
+            "--out",
+            folder,
+        )
 
     folder = root / ".build/python"
     steps.made(folder, steps.fingerprint(sources), pack)

@@ -7,8 +7,17 @@ class Error(TypedDict):
     """`field` is the key of the field, `at` the place in its text; `row` and `part` are the place
     inside a list; `unfinished` says that the text only has to go on."""
 
-    kind: Literal["message", "unknown", "missing", "unreadable", "range", "impossible", "conflict",
-                  "newer", "internal"]  # fmt: skip
+    kind: Literal[
+        "message",
+        "unknown",
+        "missing",
+        "unreadable",
+        "range",
+        "impossible",
+        "conflict",
+        "newer",
+        "internal",
+    ]
     field: str | None
     at: int | None
     message: str

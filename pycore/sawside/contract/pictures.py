@@ -19,13 +19,7 @@ class Polygon(TypedDict):
 # "from" is a word of Python, so these are made by calls.
 StraightLine = TypedDict(
     "StraightLine",
-    {
-        "kind": Literal["line"],
-        "from": Point,
-        "to": Point,
-        "role": str,
-        "name": NotRequired[str],
-    },
+    {"kind": Literal["line"], "from": Point, "to": Point, "role": str, "name": NotRequired[str]},
 )
 StraightLine.__doc__ = "A line between two points; on paper it may have the `name` of its mark."
 

@@ -33,8 +33,9 @@ class PlainField(TypedDict):
 
     key: str
     label: str
-    kind: Literal["length", "angle", "count", "number", "choice", "material", "text", "lengths",
-                  "rows"]  # fmt: skip
+    kind: Literal[
+        "length", "angle", "count", "number", "choice", "material", "text", "lengths", "rows"
+    ]
     help: str
     default: str | None
     unit: str | None

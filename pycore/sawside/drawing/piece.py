@@ -28,9 +28,7 @@ class Cut:
 
 
 @lazy
-def mitered_piece(
-    show, width, long_side, short_side, cuts, *, given, thickness=None, rabbet=None
-):  # fmt: skip
+def mitered_piece(show, width, long_side, short_side, cuts, *, given, thickness=None, rabbet=None):
     """The drawing of a piece with two cuts; `given`: "long", "short" or None, what was measured.
 
     Measures are exact inches; both sides may be rounded already. A long piece is drawn shortened by
@@ -148,10 +146,7 @@ def _rabbet(show, rabbet, outline, bottom, across, pixel):
     """The back of the rabbet as a hidden line, and its length below the short side's."""
     from_inside, long = nearby(rabbet[0]), rabbet[1]
     up = from_inside / across
-    (x0, x1), (x3, x2) = (
-        (outline[0][0], outline[1][0]),
-        (outline[3][0], outline[2][0]),
-    )
+    (x0, x1), (x3, x2) = ((outline[0][0], outline[1][0]), (outline[3][0], outline[2][0]))
     ends = [
         (x3 + (x0 - x3) * up, bottom - from_inside),
         (x2 + (x1 - x2) * up, bottom - from_inside),

@@ -63,12 +63,7 @@ def arc(center, radius, start, sweep, text):
 
 def circle(center, radius, role):
     """A circle, such as a hole."""
-    return {
-        "kind": "circle",
-        "center": _point(center),
-        "radius": _place(radius),
-        "role": role,
-    }
+    return {"kind": "circle", "center": _point(center), "radius": _place(radius), "role": role}
 
 
 def drawing(words, box, shapes):

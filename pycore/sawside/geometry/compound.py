@@ -13,14 +13,7 @@ asin(sin s ^ 2 - cos s ^ 2 x cos w), the sine being the product of the two board
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.geometry.angles import (
-    arcsine,
-    arctangent,
-    arctangent_of_root,
-    cosine,
-    sine,
-    tangent,
-)
+from sawside.geometry.angles import arcsine, arctangent, arctangent_of_root, cosine, sine, tangent
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, Real, sqrt
 

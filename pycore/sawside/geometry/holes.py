@@ -8,12 +8,7 @@ from math import ceil, floor, lcm
 from sawside.lengths.real import nearby, settle
 from sawside.lengths.units import INCHES_PER
 
-PITCHES = {
-    "1": "1 in",
-    "5/4": "1 1/4 in",
-    "32 mm": "32 mm",
-    "own": "My own",
-}
+PITCHES = {"1": "1 in", "5/4": "1 1/4 in", "32 mm": "32 mm", "own": "My own"}
 """Pitches that are common in the trade (common practice, no source)."""
 
 
@@ -76,10 +71,14 @@ def most_equal(row, shelves, inside, thickness, rest):
     scale = lcm(*(each.denominator for each in lengths)) * (shelves + 1)
     inside, thick, first, pitch = (int(each * scale) for each in lengths)
     mean = (inside - shelves * thick) // (shelves + 1)
-    lowest = [(abs(opening - mean), opening, number) for number, opening in
-              enumerate(range(first, first + pitch * row.count, pitch), 1)]  # fmt: skip
-    highest = [(abs(opening - mean), opening, number) for number, opening in
-               ((number, inside - thick - below) for _, below, number in lowest)]  # fmt: skip
+    lowest = [
+        (abs(opening - mean), opening, number)
+        for number, opening in enumerate(range(first, first + pitch * row.count, pitch), 1)
+    ]
+    highest = [
+        (abs(opening - mean), opening, number)
+        for number, opening in ((number, inside - thick - below) for _, below, number in lowest)
+    ]
     lowest, highest = sorted(lowest), sorted(highest)
     best = None
     for off, bottom, low in lowest:

@@ -10,11 +10,7 @@ from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import GRIDS, Rounded, to_mark
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER
-from sawside.lengths.words import (
-    decimal_in_words,
-    fraction_in_words,
-    whole_in_words,
-)
+from sawside.lengths.words import decimal_in_words, fraction_in_words, whole_in_words
 
 MINUS = "−"
 _MM = INCHES_PER["mm"]

@@ -73,8 +73,11 @@ NAMED = GRIDS | {grid.name: grid for grids in _DECIMALS.values() for grid in gri
 FINEST = {unit: decimals[0] for unit, decimals in _DECIMALS.items()}
 """For what is less than the finest mark, such as a difference; nobody marks on these."""
 
-_KINDS = (("1/2", "1/4", "1/8", "1/16", "1/32", "1/64"), (".01 in", ".001 in"),
-          ("1 mm", "0.5 mm", "0.1 mm"))  # fmt: skip
+_KINDS = (
+    ("1/2", "1/4", "1/8", "1/16", "1/32", "1/64"),
+    (".01 in", ".001 in"),
+    ("1 mm", "0.5 mm", "0.1 mm"),
+)
 _LADDERS = {
     name: tuple(GRIDS[finer] for finer in kind[at:])
     for kind in _KINDS

@@ -22,12 +22,17 @@ def read_in_project(message, text, settings):
     identity = _identity(message)
     lines = read_names(message)
     own = names_for(document, [text], identity, lines) if document else {}
-    names = own | {use.written: lines[use.written.casefold()]
-                   for use in NamesOf(document).uses(text, lines)
-                   if use.written.casefold() in lines}  # fmt: skip
+    names = own | {
+        use.written: lines[use.written.casefold()]
+        for use in NamesOf(document).uses(text, lines)
+        if use.written.casefold() in lines
+    }
     said = reading_told(text, settings, names=names or None)
-    both = [each for each, named in own.items()
-            if each.casefold() in lines and not isinstance(named, Refusal)]  # fmt: skip
+    both = [
+        each
+        for each, named in own.items()
+        if each.casefold() in lines and not isinstance(named, Refusal)
+    ]
     if both:
         said["note"] = _nearer(both, document)
     for entry in document["entries"] if document else ():
@@ -63,6 +68,7 @@ def _identity(message):
     """The id of the entry that is being corrected; None where it is none."""
     identity = message.get("id")
     if identity is not None and not isinstance(identity, str):
-        raise Refusal("message", "The id of an entry is a text.", "Send it as the view tells it.",
-                      field="id")  # fmt: skip
+        raise Refusal(
+            "message", "The id of an entry is a text.", "Send it as the view tells it.", field="id"
+        )
     return identity

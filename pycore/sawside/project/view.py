@@ -19,8 +19,9 @@ def view(document, order="set-up", *, drawings=True):
     the shop sheet has them. Without `drawings` the pieces have none.
     """
     if order not in ORDERS:
-        raise Refusal("unknown", "Cuts have no such order.", f"Use {', '.join(ORDERS)}.",
-                      field="order")  # fmt: skip
+        raise Refusal(
+            "unknown", "Cuts have no such order.", f"Use {', '.join(ORDERS)}.", field="order"
+        )
     evaluation = Evaluation(document)
     pieces = pieces_of(document, evaluation, drawings)
     show = Show(read_settings(document["settings"]))

@@ -86,8 +86,9 @@ def clearance(key, label, setting, **more):
 def own_tape(key, label, **more):
     """One of the person's own tapes of the settings, given as its `OwnTape`; None for none."""
     blank = "A tape that reads true."
-    return Field("tape", key, label, choices_from="tapes", may_be_blank=True, blank_means=blank,
-                 **more)  # fmt: skip
+    return Field(
+        "tape", key, label, choices_from="tapes", may_be_blank=True, blank_means=blank, **more
+    )
 
 
 def angle(key, label, **more):
@@ -249,7 +250,8 @@ class Fit:
 
 @dataclass(frozen=True, slots=True)
 class Reckoner:
-    """One question. `asks` is the one sentence that it answers, `words` what a person looks for.
+    """One question. `asks` is the one sentence that it answers, `words` what a person looks for,
+    with a comma between each.
 
     `source` says where its rule is published, or "Common practice, no source". `example` is a
     filled-in form that works. Exactly one field of `solve_one_of`, where there are any, is left
@@ -259,7 +261,7 @@ class Reckoner:
     key: str
     title: str
     asks: str
-    words: tuple[str, ...]
+    words: str
     fields: tuple[Field, ...]
     answers: tuple[Answer, ...]
     source: str

@@ -67,9 +67,17 @@ def settings_told():
 def _set_length(each):
     """A length of the settings as a field."""
     default = f"{each.default} in"
-    return field_told(length(each.key, each.label, help=each.help, default=default,
-                             metric=each.metric or None, least=each.least,
-                             most=each.most))  # fmt: skip
+    return field_told(
+        length(
+            each.key,
+            each.label,
+            help=each.help,
+            default=default,
+            metric=each.metric or None,
+            least=each.least,
+            most=each.most,
+        )
+    )
 
 
 def _materials():
@@ -77,12 +85,20 @@ def _materials():
     parts = [
         Field("text", "name", "Name", help="As you call it."),
         *(
-            number(part, label, unit, help=_MATERIAL_HELP[part], least=least, most=most,
-                   may_be_blank=True, blank_means="Not known.")
+            number(
+                part,
+                label,
+                unit,
+                help=_MATERIAL_HELP[part],
+                least=least,
+                most=most,
+                may_be_blank=True,
+                blank_means="Not known.",
+            )
             for part, (label, unit, least, most) in FIGURES.items()
         ),
         Field("text", "note", "Note", help="Where the figures come from; shown with answers."),
-    ]  # fmt: skip
+    ]
     return rows(
         "materials",
         "My materials",
@@ -98,12 +114,19 @@ def _materials():
 def _tapes():
     """The rows of the person's own tapes."""
     parts = [
-        length(part, label, help=_TAPE_HELP[part], least=least, most=most,
-               may_be_blank=True, blank_means="Not measured.")
+        length(
+            part,
+            label,
+            help=_TAPE_HELP[part],
+            least=least,
+            most=most,
+            may_be_blank=True,
+            blank_means="Not measured.",
+        )
         if least
         else Field("text", part, label, help="As you call it.")
         for part, (label, least, most) in PARTS.items()
-    ]  # fmt: skip
+    ]
     return rows(
         "tapes",
         "My tapes",
@@ -127,7 +150,7 @@ def _reckoner_told(reckoner):
         "title": reckoner.title,
         "subject": RECKONERS.subject(reckoner.key).HEADING,
         "asks": reckoner.asks,
-        "words": list(reckoner.words),
+        "words": reckoner.words.split(", "),
         "fields": [field_told(field) for field in reckoner.fields],
         "solve_one_of": list(reckoner.solve_one_of),
         "answers": [

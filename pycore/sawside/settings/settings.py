@@ -19,13 +19,7 @@ USUAL = ""
 """The value of a setting that is left to follow the unit."""
 
 CHOICES = {
-    "unit": {
-        "in": "Inches",
-        "ft": "Feet",
-        "mm": "Millimeters",
-        "cm": "Centimeters",
-        "m": "Meters",
-    },
+    "unit": {"in": "Inches", "ft": "Feet", "mm": "Millimeters", "cm": "Centimeters", "m": "Meters"},
     "mark": {
         USUAL: "The usual one for the unit",
         "1/2": "Halves of an inch",

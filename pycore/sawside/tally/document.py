@@ -72,8 +72,9 @@ def _mark(data, place):
     if not isinstance(data["names"], dict):
         raise damaged(f"{place}.names", "is not an object")
     place = f"{place}.names"
-    names = {text_checked(key, place, _MOST): _target(data["names"][key], place)
-             for key in data["names"]}  # fmt: skip
+    names = {
+        text_checked(key, place, _MOST): _target(data["names"][key], place) for key in data["names"]
+    }
     return mark | {"names": names}
 
 

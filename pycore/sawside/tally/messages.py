@@ -38,8 +38,9 @@ def opened(data, settings_data, document, project):
     tally = EMPTY if data is None else read_tally(data)
     document = None if document is None else read_document(document)
     if project is not None and not _is_short(project):
-        raise Refusal("message", "The project's id is not a short text.", "Leave it out.",
-                      field="project")  # fmt: skip
+        raise Refusal(
+            "message", "The project's id is not a short text.", "Leave it out.", field="project"
+        )
     around = Around(read_settings(settings_data), NamesOf(document, project or ""))
     return up_to_date(tally, around.project), around
 

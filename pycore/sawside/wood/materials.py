@@ -19,11 +19,7 @@ from sawside.wood.tables import cited, marked, rows
 NEWTONS_PER_POUND = Fraction("4.4482216152605")
 _METERS_PER_INCH = 1 / INCHES_PER["m"]
 _PASCALS_PER_PSI = NEWTONS_PER_POUND / _METERS_PER_INCH**2
-PSI_IN = {
-    "psi": Fraction(1),
-    "million psi": Fraction(10**6),
-    "MPa": 10**6 / _PASCALS_PER_PSI,
-}
+PSI_IN = {"psi": Fraction(1), "million psi": Fraction(10**6), "MPa": 10**6 / _PASCALS_PER_PSI}
 """Pounds for each square inch in one of a table's unit."""
 
 WEIGHT_IN = {

@@ -80,8 +80,15 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.emulate_media(media="null")
     check_paper(page, (210, 297))
     text = " ".join(texts(page))
-    for told in ("Cuts by stop", "Top rail", "36 1/8″", "Door frame: Left and right",
-                 "Alcove width", "33 7/8″", "1 / "):  # fmt: skip
+    for told in (
+        "Cuts by stop",
+        "Top rail",
+        "36 1/8″",
+        "Door frame: Left and right",
+        "Alcove width",
+        "33 7/8″",
+        "1 / ",
+    ):
         assert told in text
     for unprinted in ("At the saw", "Settings", "Undo"):
         assert unprinted not in text

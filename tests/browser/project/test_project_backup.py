@@ -222,8 +222,11 @@ def test_a_table_is_read_as_a_spreadsheet_of_another_country_writes_its_file(pho
     open_backup(page)
     table = "sep=;\r\nName;Text\r\nHöhe;{}\r\n"
     for inches, encoding in (
-        ("30,5", "utf-8"), ("31½", "utf-8-sig"), ("32,5", "utf-16"), ("33 ½", "utf-16-be"),
-    ):  # fmt: skip
+        ("30,5", "utf-8"),
+        ("31½", "utf-8-sig"),
+        ("32,5", "utf-16"),
+        ("33 ½", "utf-16-be"),
+    ):
         mark = "\ufeff" if encoding == "utf-16-be" else ""
         give(page, "Readings in", (mark + table.format(inches)).encode(encoding), "readings.txt")
         page.get_by_role("dialog").get_by_role("button", name="Accept").tap()

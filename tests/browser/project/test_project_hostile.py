@@ -9,9 +9,21 @@ from tests.browser.start.start_support import eventually
 from tests.core.hostile import SCRIPT, WHEN
 
 PLACES = (
-    "project", "project/1", "reading/1", "sure/1", "note/3", "projects", "shop-sheet", "labels",
-    "backup", "work-out/piece_by_hand/2", "saw", "about/2/piece", "try/2/piece", "settings",
-)  # fmt: skip
+    "project",
+    "project/1",
+    "reading/1",
+    "sure/1",
+    "note/3",
+    "projects",
+    "shop-sheet",
+    "labels",
+    "backup",
+    "work-out/piece_by_hand/2",
+    "saw",
+    "about/2/piece",
+    "try/2/piece",
+    "settings",
+)
 
 
 def hostile_backup():

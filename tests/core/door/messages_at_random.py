@@ -12,10 +12,14 @@ from tests.core.hostile import WHEN, backup_text, mutant, project
 
 TABLES = ["parts", "readings", "cuts"]
 PART_KEYS = {
-    key: [part["key"] for part in sawside.handle(
-        {"do": "reckon", "reckoner": key, "values": question["example"]}
-    )["parts"]] for key, question in QUESTIONS.items()
-}  # fmt: skip
+    key: [
+        part["key"]
+        for part in sawside.handle(
+            {"do": "reckon", "reckoner": key, "values": question["example"]}
+        )["parts"]
+    ]
+    for key, question in QUESTIONS.items()
+}
 SAMPLE = project()
 BACKUP = backup_text(SAMPLE)
 AT_THE_SAW = ("cut", "spoil", "recut", "about", "trial")
@@ -219,11 +223,22 @@ def _file(session, good):
 
 
 MESSAGES = {
-    "describe": (0.2, _nothing), "strip": (1, _nothing), "read": (38, _read),
-    "reckon": (18, _reckon), "paper": (2, _paper), "tally": (12, _tally),
-    "tally_sum": (3, _tally_sum), "labels": (1, _labels),
-    "change": (28, _change), "view": (2, _view), "entry": (3, _one_entry), "sure": (3, _sure),
-    "csv": (1, _csv), "take_csv": (2, _take_csv), "backup": (1, _backup),
-    "restore": (1, _restore), "merge": (1, _merge),
-}  # fmt: skip
+    "describe": (0.2, _nothing),
+    "strip": (1, _nothing),
+    "read": (38, _read),
+    "reckon": (18, _reckon),
+    "paper": (2, _paper),
+    "tally": (12, _tally),
+    "tally_sum": (3, _tally_sum),
+    "labels": (1, _labels),
+    "change": (28, _change),
+    "view": (2, _view),
+    "entry": (3, _one_entry),
+    "sure": (3, _sure),
+    "csv": (1, _csv),
+    "take_csv": (2, _take_csv),
+    "backup": (1, _backup),
+    "restore": (1, _restore),
+    "merge": (1, _merge),
+}
 """How often each is made, of some hundred, and by what."""

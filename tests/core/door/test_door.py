@@ -69,10 +69,21 @@ def test_in_millimeters_mark_and_form_follow_the_unit():
     assert said["tape"]["unit"] == "mm"
 
 
-ONE_LINE = {"schema": 1, "next": 2,
-            "lines": [{"id": "1", "name": "", "text": "31 5/8", "unit": "in"}]}  # fmt: skip
-SET = {"do": "change", "document": {"schema": 3, "name": "Record cabinet", "next": 1,
-                                    "settings": {"kerf": "1/8"}, "entries": []}}  # fmt: skip
+ONE_LINE = {
+    "schema": 1,
+    "next": 2,
+    "lines": [{"id": "1", "name": "", "text": "31 5/8", "unit": "in"}],
+}
+SET = {
+    "do": "change",
+    "document": {
+        "schema": 3,
+        "name": "Record cabinet",
+        "next": 1,
+        "settings": {"kerf": "1/8"},
+        "entries": [],
+    },
+}
 BAD = [
     (None, "message", None),
     ([], "message", None),
@@ -107,11 +118,17 @@ BAD = [
     ({"do": "tally", "act": {"act": {"enter": 1}}}, "message", "act"),
     ({"do": "tally", "tally": ONE_LINE, "act": {"act": "step", "how": ["half"]}}, "message", "how"),
     ({"do": "tally", "tally": ONE_LINE, "act": {"act": "step", "how": {}}}, "message", "how"),
-    (SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": ["mm"]}}},
-     "unknown", "settings.unit"),
-    (SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": "furlong"}}},
-     "unknown", "settings.unit"),
-]  # fmt: skip
+    (
+        SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": ["mm"]}}},
+        "unknown",
+        "settings.unit",
+    ),
+    (
+        SET | {"act": {"act": "set", "settings": {"kerf": "1/8", "unit": "furlong"}}},
+        "unknown",
+        "settings.unit",
+    ),
+]
 
 
 @pytest.mark.parametrize(("message", "kind", "field"), BAD)
@@ -153,11 +170,40 @@ def test_every_kind_of_error_is_one_of_the_list():
     assert len(KINDS) == 9
 
 
-words = st.sampled_from([
-    "do", "read", "reckon", "change", "view", "describe", "text", "settings", "values", "document",
-    "act", "reckoner", "mitered_length", "known", "width", "3/4", "begin", "name", "entries", "id",
-    "schema", "next", "unit", "mark", "kind", "line", "reading", "cut", "part", "by",
-])  # fmt: skip
+words = st.sampled_from(
+    [
+        "do",
+        "read",
+        "reckon",
+        "change",
+        "view",
+        "describe",
+        "text",
+        "settings",
+        "values",
+        "document",
+        "act",
+        "reckoner",
+        "mitered_length",
+        "known",
+        "width",
+        "3/4",
+        "begin",
+        "name",
+        "entries",
+        "id",
+        "schema",
+        "next",
+        "unit",
+        "mark",
+        "kind",
+        "line",
+        "reading",
+        "cut",
+        "part",
+        "by",
+    ]
+)
 scalars = st.none() | st.booleans() | st.integers() | st.floats() | words | st.text(max_size=8)
 anything = st.recursive(
     scalars,
@@ -170,11 +216,14 @@ anything = st.recursive(
 messages = st.fixed_dictionaries(
     {"do": st.sampled_from(["read", "reckon", "change", "view", "describe"])},
     optional={
-        "text": anything, "settings": anything, "values": anything, "document": anything,
+        "text": anything,
+        "settings": anything,
+        "values": anything,
+        "document": anything,
         "reckoner": st.sampled_from(list(RECKONERS)) | anything,
         "act": anything | st.fixed_dictionaries({"act": words}, optional={"name": anything}),
     },
-)  # fmt: skip
+)
 
 
 @given(anything | messages)

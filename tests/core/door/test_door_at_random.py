@@ -17,9 +17,14 @@ from tests.core.door.door_at_random import CALLS, Session, faults
 
 SESSIONS = 50
 EVERY = {
-    "strip", *MESSAGES, *RECKONERS, "change: begin", "change: several",
-    *(f"change: {act}" for act in ACTS), *(f"tally: {act}" for act in TALLY_ACTS),
-}  # fmt: skip
+    "strip",
+    *MESSAGES,
+    *RECKONERS,
+    "change: begin",
+    "change: several",
+    *(f"change: {act}" for act in ACTS),
+    *(f"tally: {act}" for act in TALLY_ACTS),
+}
 
 
 def test_nothing_that_is_sent_ends_as_a_fault_or_spoils_a_project():
@@ -49,8 +54,13 @@ def given(document):
     return lambda _message: {"document": document, "undo": None}
 
 
-GOOD = {"schema": 3, "name": "Record cabinet", "settings": {}, "next": 2,
-        "entries": [{"id": "1", "kind": "note", "name": "Note", "text": "Sand"}]}  # fmt: skip
+GOOD = {
+    "schema": 3,
+    "name": "Record cabinet",
+    "settings": {},
+    "next": 2,
+    "entries": [{"id": "1", "kind": "note", "name": "Note", "text": "Sand"}],
+}
 
 
 @pytest.mark.parametrize(

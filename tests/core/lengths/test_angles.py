@@ -63,13 +63,24 @@ def test_pi_is_enclosed_to_the_last_bits():
 @pytest.mark.parametrize(
     ("value", "exact"),
     [
-        (sine(30), Fraction(1, 2)), (sine(90), 1), (sine(180), 0), (sine(-30), Fraction(-1, 2)),
-        (cosine(60), Fraction(1, 2)), (cosine(90), 0), (cosine(180), -1), (tangent(0), 0),
-        (tangent(45), 1), (tangent(135), -1), (tangent(225), 1), (arctangent(Fraction(1)), 45),
-        (arctangent(Fraction(-1)), -45), (arctangent(Fraction(0)), 0),
-        (sqrt(Fraction(9, 4)), Fraction(3, 2)), (sqrt(0), 0),
+        (sine(30), Fraction(1, 2)),
+        (sine(90), 1),
+        (sine(180), 0),
+        (sine(-30), Fraction(-1, 2)),
+        (cosine(60), Fraction(1, 2)),
+        (cosine(90), 0),
+        (cosine(180), -1),
+        (tangent(0), 0),
+        (tangent(45), 1),
+        (tangent(135), -1),
+        (tangent(225), 1),
+        (arctangent(Fraction(1)), 45),
+        (arctangent(Fraction(-1)), -45),
+        (arctangent(Fraction(0)), 0),
+        (sqrt(Fraction(9, 4)), Fraction(3, 2)),
+        (sqrt(0), 0),
     ],
-)  # fmt: skip
+)
 def test_what_is_rational_stays_exact(value, exact):
     assert isinstance(value, Fraction)
     assert value == exact
@@ -150,10 +161,14 @@ def test_the_angles_of_exact_radicals_come_out_exact(angle, square):
 @pytest.mark.parametrize(
     ("value", "radical"),
     [
-        (sine(45), "sqrt(2)/2"), (cosine(45), "sqrt(2)/2"), (sine(60), "sqrt(3)/2"),
-        (cosine(150), "-sqrt(3)/2"), (tangent(30), "sqrt(3)/3"), (tangent(120), "-sqrt(3)"),
+        (sine(45), "sqrt(2)/2"),
+        (cosine(45), "sqrt(2)/2"),
+        (sine(60), "sqrt(3)/2"),
+        (cosine(150), "-sqrt(3)/2"),
+        (tangent(30), "sqrt(3)/3"),
+        (tangent(120), "-sqrt(3)"),
     ],
-)  # fmt: skip
+)
 def test_values_at_30_45_and_60_are_their_radicals(value, radical):
     with mpmath.workdps(700):
         assert encloses(value, eval(radical, {"sqrt": mpmath.sqrt}), MOST_BITS)

@@ -69,14 +69,24 @@ def test_decimals_that_were_not_cut_are_read_back_exactly(length):
         ("11 1/2", "1/16", "ft-in", "11 1/2″", "eleven and one half inches"),
         ("917.6 mm", "0.1 mm", "mm", "917.6 mm", "nine hundred seventeen point six millimeters"),
         ("918 mm", "1 mm", "mm", "918 mm", "nine hundred eighteen millimeters"),
-        ("36 1/8", "1/16", "mm", "917.575 mm",
-         "nine hundred seventeen point five seven five millimeters"),
-        ("1/64", "1/64", "mm", "0.396875 mm",
-         "zero point three nine six eight seven five millimeters"),
+        (
+            "36 1/8",
+            "1/16",
+            "mm",
+            "917.575 mm",
+            "nine hundred seventeen point five seven five millimeters",
+        ),
+        (
+            "1/64",
+            "1/64",
+            "mm",
+            "0.396875 mm",
+            "zero point three nine six eight seven five millimeters",
+        ),
         ("36.125", ".001 in", "in", "36.125″", "thirty-six point one two five inches"),
         ("1", ".01 in", "in", "1.00″", "one inch"),
     ],
-)  # fmt: skip
+)
 def test_a_mark_is_told_as_the_shop_says_it(text, mark, display, shown, words):
     value = told(text, mark, display)
     assert (value["text"], value["words"]) == (shown, words)
@@ -147,10 +157,16 @@ def test_decimals_end_in_an_ellipsis_when_they_were_cut(number, text):
 @pytest.mark.parametrize(
     ("number", "words"),
     [
-        (0, "zero"), (13, "thirteen"), (20, "twenty"), (45, "forty-five"), (100, "one hundred"),
-        (305, "three hundred five"), (1000, "one thousand"),
-        (63360, "sixty-three thousand three hundred sixty"), (2_000_001, "two million one"),
+        (0, "zero"),
+        (13, "thirteen"),
+        (20, "twenty"),
+        (45, "forty-five"),
+        (100, "one hundred"),
+        (305, "three hundred five"),
+        (1000, "one thousand"),
+        (63360, "sixty-three thousand three hundred sixty"),
+        (2_000_001, "two million one"),
     ],
-)  # fmt: skip
+)
 def test_whole_numbers_are_told_in_words(number, words):
     assert whole_in_words(number) == words

@@ -16,8 +16,23 @@ from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read
 from sawside.project.evaluation.vocabulary import longest_of, uses_beside
 
-PLAIN = ["width", "case width", "case", "width b", "a width b", "a", "b", "side 2", "side",
-         "board mm", "gap in", "gap", "Höhe", "top of case", "gap x"]  # fmt: skip
+PLAIN = [
+    "width",
+    "case width",
+    "case",
+    "width b",
+    "a width b",
+    "a",
+    "b",
+    "side 2",
+    "side",
+    "board mm",
+    "gap in",
+    "gap",
+    "Höhe",
+    "top of case",
+    "gap x",
+]
 """Names that contain each other, digits, words of units and of signs; all can stand bare."""
 
 ODD = ["2", "3/4", "in", "x gap", "2 width", "side: a", "a (width)", "width, outside"]
@@ -128,8 +143,11 @@ JOINTS = st.sampled_from([" + ", "−", " × ", " ÷ ", " of ", " x ", " x", " "
 def test_what_the_reader_reads_is_read_alike_with_the_names_alone_that_are_found(begun, last):
     text = "".join(term + joint for term, joint in begun) + last
     found = uses_beside(text, KNOWN, longest_of(()))
-    names = {use.written: KNOWN[use.written.casefold()] for use in found
-             if use.written.casefold() in KNOWN}  # fmt: skip
+    names = {
+        use.written: KNOWN[use.written.casefold()]
+        for use in found
+        if use.written.casefold() in KNOWN
+    }
     try:
         whole = read(text, "in", KNOWN)
     except Refusal:

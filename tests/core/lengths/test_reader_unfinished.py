@@ -48,11 +48,14 @@ def outcome(text, names=None):
         ("2 × (", "The parenthesis is open. Now what stands in it."),
         (".", "A point, and no digit yet. Now the decimals."),
         ("31 i", "“i” is no unit yet. Now the rest of it, as in in."),
-        ("1 m 20", "The number after this unit has no unit of its own. Write its unit as well, or "
-                   "put a sign between the two."),
+        (
+            "1 m 20",
+            "The number after this unit has no unit of its own. Write its unit as well, or "
+            "put a sign between the two.",
+        ),
         ("8 ÷ 0", "Nothing can be divided by 0. Write another number there."),
     ],
-)  # fmt: skip
+)
 def test_a_text_that_only_has_to_go_on_is_told_so(text, said):
     with pytest.raises(Refusal) as caught:
         read(text)

@@ -12,15 +12,34 @@ from sawside.lengths.tape import stretch
 
 NUMBERS = ["zero", "one", "two", "three", "four", "five"]
 PARTS = {
-    "one-half": "1/2", "one-quarter": "1/4", "three-quarters": "3/4", "one-eighth": "1/8",
-    "three-eighths": "3/8", "five-eighths": "5/8", "seven-eighths": "7/8",
+    "one-half": "1/2",
+    "one-quarter": "1/4",
+    "three-quarters": "3/4",
+    "one-eighth": "1/8",
+    "three-eighths": "3/8",
+    "five-eighths": "5/8",
+    "seven-eighths": "7/8",
 } | {
     f"{word}-sixteenth{'s' if number > 1 else ''}": f"{number}/16"
-    for number, word in [(1, "one"), (3, "three"), (5, "five"), (7, "seven"), (9, "nine"),
-                         (11, "eleven"), (13, "thirteen"), (15, "fifteen")]
-}  # fmt: skip
-DIVISIONS = {"halves": 2, "quarters": 4, "eighths": 8, "sixteenths": 16, "thirty-seconds": 32,
-             "sixty-fourths": 64}  # fmt: skip
+    for number, word in [
+        (1, "one"),
+        (3, "three"),
+        (5, "five"),
+        (7, "seven"),
+        (9, "nine"),
+        (11, "eleven"),
+        (13, "thirteen"),
+        (15, "fifteen"),
+    ]
+}
+DIVISIONS = {
+    "halves": 2,
+    "quarters": 4,
+    "eighths": 8,
+    "sixteenths": 16,
+    "thirty-seconds": 32,
+    "sixty-fourths": 64,
+}
 
 
 def found(words):

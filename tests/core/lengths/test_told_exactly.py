@@ -18,8 +18,13 @@ from sawside.lengths.tape import stretch
 from sawside.settings.settings import read_settings
 
 MILLIMETERS = {"unit": "mm"}
-PLY = {"width": "36 in", "width_is": "outside", "side_thickness": "[Ply]", "joint": "dado",
-       "thickness": "[Ply]"}  # fmt: skip
+PLY = {
+    "width": "36 in",
+    "width_is": "outside",
+    "side_thickness": "[Ply]",
+    "joint": "dado",
+    "thickness": "[Ply]",
+}
 
 
 def read(text, **more):
@@ -88,8 +93,9 @@ def test_what_follows_a_reading_is_told_as_it_is_and_not_rounded(text, settings,
     table = answered("csv", document, what="parts")["text"]
     (row,) = csv.DictReader(io.StringIO(table, newline=""))
     assert row["Thickness"].replace('"', "″") == told.removeprefix("≈ ")
-    labels = answered("labels", document, paper="letter",
-                      unit="in", values={"columns": "2", "rows": "5"})  # fmt: skip
+    labels = answered(
+        "labels", document, paper="letter", unit="in", values={"columns": "2", "rows": "5"}
+    )
     assert any(told in each for each in texts_in(labels))
 
 
@@ -125,8 +131,11 @@ def test_an_exact_thirty_second_or_sixty_fourth_is_told_and_never_nothing(text, 
 
 lengths = st.fractions(min_value="-300", max_value=300, max_denominator=10**6)
 marks = st.sampled_from(list(GRIDS))
-FINEST_OF_KIND = {"in fraction": Fraction(1, 64), "in": Fraction(1, 1000), "mm": Fraction(10, 254)
-                  / 10}  # fmt: skip
+FINEST_OF_KIND = {
+    "in fraction": Fraction(1, 64),
+    "in": Fraction(1, 1000),
+    "mm": Fraction(10, 254) / 10,
+}
 
 
 def finest(grid):

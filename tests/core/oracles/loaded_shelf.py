@@ -6,14 +6,26 @@ import sawside
 from tests.core.oracles import beam_oracle, plate_oracle
 
 MILLION_PSI = {
-    "plywood": 1.01, "mdf": 0.52, "particleboard": 0.40, "maple_red": 1.64, "oak_white": 1.78,
-    "cherry_black": 1.49, "pine_longleaf": 1.98, "own": 1.3,
-}  # fmt: skip
+    "plywood": 1.01,
+    "mdf": 0.52,
+    "particleboard": 0.40,
+    "maple_red": 1.64,
+    "oak_white": 1.78,
+    "cherry_black": 1.49,
+    "pine_longleaf": 1.98,
+    "own": 1.3,
+}
 """Wood Handbook, Tables 5-3b and 12-1, the least of a range; and one of one's own."""
 POUNDS_PER_CUBIC_FOOT = {
-    "plywood": 34, "mdf": 48, "particleboard": 45, "maple_red": 37.757664, "oak_white": 47.546688,
-    "cherry_black": 34.9608, "pine_longleaf": 41.253744, "own": 0,
-}  # fmt: skip
+    "plywood": 34,
+    "mdf": 48,
+    "particleboard": 45,
+    "maple_red": 37.757664,
+    "oak_white": 47.546688,
+    "cherry_black": 34.9608,
+    "pine_longleaf": 41.253744,
+    "own": 0,
+}
 """Panels: common practice, no source. Woods: .54, .68, .50 and .59 of Wood Handbook, Table 5-3,
 each times 69.9216, which is 62.43 lb of water and 12 % more. One given for this time has none."""
 CLOSE = 3e-5
@@ -31,18 +43,24 @@ def random_shelf(random, strips=("none",), cleats=("none",)):
     sixteenths = lambda low, high: f"{random.randint(low * 16, high * 16)}/16 in"  # noqa: E731
     supports = random.choice(["resting", "fixed", "overhanging"])
     return {
-        "span": sixteenths(8, 90), "depth": sixteenths(3, 24),
+        "span": sixteenths(8, 90),
+        "depth": sixteenths(3, 24),
         "thickness": f"{random.randint(12, 64)}/32 in",
-        "material": random.choice(list(MILLION_PSI)), "own_stiffness": "1.3",
-        "load": "own_lb_ft", "own_lb_ft": str(random.randint(1, 90)),
-        "supports": supports, "overhang": sixteenths(1, 6),
+        "material": random.choice(list(MILLION_PSI)),
+        "own_stiffness": "1.3",
+        "load": "own_lb_ft",
+        "own_lb_ft": str(random.randint(1, 90)),
+        "supports": supports,
+        "overhang": sixteenths(1, 6),
         "spread": random.choice(["even", "middle", "quarters"]),
-        "strip": random.choice(strips), "cleat": random.choice(cleats),
+        "strip": random.choice(strips),
+        "cleat": random.choice(cleats),
         "strip_place": random.choice(["edge", "under"]),
-        "strip_material": random.choice([*MILLION_PSI, "same"]), "strip_own_stiffness": "1.3",
+        "strip_material": random.choice([*MILLION_PSI, "same"]),
+        "strip_own_stiffness": "1.3",
         "strip_thickness": f"{random.randint(4, 24)}/16 in",
         "strip_height": f"{random.randint(4, 48)}/16 in",
-    }  # fmt: skip
+    }
 
 
 def rectangles(values):
@@ -140,9 +158,13 @@ def edges_of(values):
     loads = [(values["spread"], load, "all"), ("even", own[0], "board")]
     loads += [("even", each, "strips") for each in own[1:]]
     drop, _ = plate_oracle.bent(
-        (stiffness, across * stiffness, shear * stiffness, thick, depth, span), strips, loads,
-        supports=values["supports"], overhang=over, cleat=cleat,
-    )  # fmt: skip
+        (stiffness, across * stiffness, shear * stiffness, thick, depth, span),
+        strips,
+        loads,
+        supports=values["supports"],
+        overhang=over,
+        cleat=cleat,
+    )
     bending, slide, _ = beam_oracle.section(parts)
     slips = [0.0, 0.0]
     for spread, each in ((values["spread"], load), ("even", sum(own))):

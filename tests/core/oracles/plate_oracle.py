@@ -12,12 +12,25 @@ import numpy as np
 def _hermite(s, long):
     """Value, slope and curvature of the four cubics of an element, at s from 0 to 1."""
     return (
-        np.array([1 - 3 * s**2 + 2 * s**3, long * (s - 2 * s**2 + s**3), 3 * s**2 - 2 * s**3,
-                  long * (s**3 - s**2)]),
-        np.array([6 * s**2 - 6 * s, long * (1 - 4 * s + 3 * s**2), 6 * s - 6 * s**2,
-                  long * (3 * s**2 - 2 * s)]) / long,
+        np.array(
+            [
+                1 - 3 * s**2 + 2 * s**3,
+                long * (s - 2 * s**2 + s**3),
+                3 * s**2 - 2 * s**3,
+                long * (s**3 - s**2),
+            ]
+        ),
+        np.array(
+            [
+                6 * s**2 - 6 * s,
+                long * (1 - 4 * s + 3 * s**2),
+                6 * s - 6 * s**2,
+                long * (3 * s**2 - 2 * s),
+            ]
+        )
+        / long,
         np.array([12 * s - 6, long * (6 * s - 4), 6 - 12 * s, long * (6 * s - 2)]) / long**2,
-    )  # fmt: skip
+    )
 
 
 def _quadratic(s, long):
@@ -106,13 +119,18 @@ def bent(
             return row
 
         return {
-            "w": full(wx[0], wy[0], 0), "w_y": full(wx[0], wy[1], 0),
-            "w_xx": full(wx[2], wy[0], 0), "w_yy": full(wx[0], wy[2], 0),
-            "w_xy": full(wx[1], wy[1], 0), "w_xxy": full(wx[2], wy[1], 0),
-            "u_x": full(mx[1], my[0], 1), "u_y": full(mx[0], my[1], 1),
-            "v_x": full(wx[1], my[0], 2), "v_y": full(wx[0], my[1], 2),
+            "w": full(wx[0], wy[0], 0),
+            "w_y": full(wx[0], wy[1], 0),
+            "w_xx": full(wx[2], wy[0], 0),
+            "w_yy": full(wx[0], wy[2], 0),
+            "w_xy": full(wx[1], wy[1], 0),
+            "w_xxy": full(wx[2], wy[1], 0),
+            "u_x": full(mx[1], my[0], 1),
+            "u_y": full(mx[0], my[1], 1),
+            "v_x": full(wx[1], my[0], 2),
+            "v_y": full(wx[0], my[1], 2),
             "v_xx": full(wx[2], my[0], 2),
-        }  # fmt: skip
+        }
 
     def add(weight, one, other=None):
         used = np.flatnonzero(one if other is None else (one != 0) | (other != 0))
@@ -212,8 +230,10 @@ def _held(x_line, y_line, starts, span, supports):
 
 def _cut(low, high):
     s, w = np.polynomial.legendre.leggauss(2)
-    return [((low + high) / 2 + a * (high - low) / 2, b * (high - low) / 2)
-            for a, b in zip(s, w, strict=True)]  # fmt: skip
+    return [
+        ((low + high) / 2 + a * (high - low) / 2, b * (high - low) / 2)
+        for a, b in zip(s, w, strict=True)
+    ]
 
 
 def _torsion(wide, high):

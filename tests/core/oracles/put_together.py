@@ -62,20 +62,27 @@ def heel(piece, end, kind="flat"):
 def mitered_length(rng):
     """One piece, ends of any kind: its lines are as long as told, and it meets its neighbors."""
     width, thickness = number(rng, 1 / 4, 12), number(rng, 1 / 8, 3)
-    ends = {side: rng.choice(["square", "45", "other", "edge", "corner", "unequal"])
-            for side in ("left", "right")}  # fmt: skip
-    values = {"known": inches(number(rng, 150, 400)), "width": inches(width),
-              "thickness": inches(thickness)}  # fmt: skip
+    ends = {
+        side: rng.choice(["square", "45", "other", "edge", "corner", "unequal"])
+        for side in ("left", "right")
+    }
+    values = {
+        "known": inches(number(rng, 150, 400)),
+        "width": inches(width),
+        "thickness": inches(thickness),
+    }
     corners = {}
     for side, kind in ends.items():
         widest = 115 if kind == "unequal" else 170  # beyond it a joint of two widths leans back
         corner, neighbor = number(rng, 45, widest, 10), width * number(rng, 0.6, 1.7)
         corners[side] = (corner, neighbor)
         values |= {
-            f"{side}_end": kind, f"{side}_angle": str(number(rng, 0, 60, 10)),
-            f"{side}_tilt": str(number(rng, 0, 60, 10)), f"{side}_corner": str(corner),
+            f"{side}_end": kind,
+            f"{side}_angle": str(number(rng, 0, 60, 10)),
+            f"{side}_tilt": str(number(rng, 0, 60, 10)),
+            f"{side}_corner": str(corner),
             f"{side}_neighbor": inches(neighbor),
-        }  # fmt: skip
+        }
     ways = {"edge" if kind == "edge" else "flat" for kind in ends.values() if kind != "square"}
     face = rng.choice(["inside", "outside"] + ["rabbet"] * (len(ways) < 2))
     across = thickness if ways == {"edge"} else width
@@ -84,13 +91,12 @@ def mitered_length(rng):
     told = exactly("mitered_length", **values)
     kinds = {side: "edge" if kind == "edge" else "flat" for side, kind in ends.items()}
     piece = cut_piece(
-        told["long_side"], float(width), float(thickness),
+        told["long_side"],
+        float(width),
+        float(thickness),
         *((told[f"{side}_setting"], kinds[side]) for side in ("left", "right")),
-    )  # fmt: skip
-    lines = {
-        "outside": piece.length("outside", "face"),
-        "inside": piece.length("inside", "back"),
-    }
+    )
+    lines = {"outside": piece.length("outside", "face"), "inside": piece.length("inside", "back")}
     if rabbet:
         at = float(rabbet)
         if ways == {"edge"}:
@@ -112,10 +118,17 @@ def _meets(piece, side, width, thickness, corner, neighbor, kind):
     """Whether the neighbor, asked for by itself, meets the piece at the corner that was given."""
     other = "right" if side == "left" else "left"
     wide = neighbor if kind == "unequal" else width
-    told = exactly("mitered_length", **{
-        "known": "200 in", "width": inches(wide), f"{other}_end": kind, f"{side}_end": "square",
-        f"{other}_corner": str(corner), f"{other}_neighbor": inches(width),
-    })  # fmt: skip
+    told = exactly(
+        "mitered_length",
+        **{
+            "known": "200 in",
+            "width": inches(wide),
+            f"{other}_end": kind,
+            f"{side}_end": "square",
+            f"{other}_corner": str(corner),
+            f"{other}_neighbor": inches(width),
+        },
+    )
     ends = [(told[f"{each}_setting"], "flat") for each in ("left", "right")]
     mate = cut_piece(told["long_side"], float(wide), float(thickness), *ends)
     # Both heels to the origin; the mate's inner edge is then turned away by what lies between.
@@ -138,8 +151,13 @@ def corner_setting(rng):
     turn = np.radians(rng.uniform(25, 170))
     across = np.sqrt(float(one**2 + other**2) - 2 * float(one * other) * np.cos(turn))
     across = Fraction(round(across * 64), 64)
-    values = {"found": "lengths", "one_leg": inches(one), "other_leg": inches(other),
-              "across": inches(across), "length_off": "1/64 in"}  # fmt: skip
+    values = {
+        "found": "lengths",
+        "one_leg": inches(one),
+        "other_leg": inches(other),
+        "across": inches(across),
+        "length_off": "1/64 in",
+    }
     told = exactly("corner_setting", **values)
     # The mark on the other wall: where two circles cross.
     a, b, c = float(one), float(other), float(across)

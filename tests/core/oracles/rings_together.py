@@ -60,12 +60,16 @@ def frame_around(rng):
     side, top, bottom = stock
     values = {
         "around": rng.choice(["panel", "opening", "inside", "outside"]),
-        "width": inches(number(rng, 30, 80)), "height": inches(number(rng, 30, 80)),
-        "stock": inches(side), "top_stock": inches(top), "bottom_stock": inches(bottom),
+        "width": inches(number(rng, 30, 80)),
+        "height": inches(number(rng, 30, 80)),
+        "stock": inches(side),
+        "top_stock": inches(top),
+        "bottom_stock": inches(bottom),
         "rabbet": inches(min(stock) * number(rng, 1 / 4, 3 / 4)),
-        "clearance": inches(number(rng, 0, 1 / 2)), "reveal": inches(number(rng, 0, 1)),
+        "clearance": inches(number(rng, 0, 1 / 2)),
+        "reveal": inches(number(rng, 0, 1)),
         "stick": "20 ft",
-    }  # fmt: skip
+    }
     told = exactly("frame_around", **values)
     cut = {}
     for part in pieces("frame_around", **values):
@@ -87,8 +91,14 @@ def frame_around(rng):
 
 
 def _settings_of(part, side, top, bottom):
-    meets = {"rail": (side, side), "top": (side, side), "bottom": (side, side),
-             "upright": (top, top), "left": (bottom, top), "right": (top, bottom)}  # fmt: skip
+    meets = {
+        "rail": (side, side),
+        "top": (side, side),
+        "bottom": (side, side),
+        "upright": (top, top),
+        "left": (bottom, top),
+        "right": (top, bottom),
+    }
     own = float(part.width)
     return [(np.degrees(np.arctan2(float(each), own)), "flat") for each in meets[part.key]]
 
@@ -131,11 +141,15 @@ def frame_of_equal_sides(rng):
     """A regular frame closes, and what it goes around touches all sides alike."""
     sides, stock = rng.randint(3, 24), number(rng, 1, 5)
     values = {
-        "sides": str(sides), "around": rng.choice(["panel", "opening", "inside", "outside"]),
-        "size_is": rng.choice(["across", "side"]), "stock": inches(stock), "stick": "90 ft",
+        "sides": str(sides),
+        "around": rng.choice(["panel", "opening", "inside", "outside"]),
+        "size_is": rng.choice(["across", "side"]),
+        "stock": inches(stock),
+        "stick": "90 ft",
         "rabbet": inches(stock * number(rng, 1 / 4, 3 / 4)),
-        "clearance": inches(number(rng, 0, 1 / 2)), "reveal": inches(number(rng, 0, 1)),
-    }  # fmt: skip
+        "clearance": inches(number(rng, 0, 1 / 2)),
+        "reveal": inches(number(rng, 0, 1)),
+    }
     values["size"] = inches(
         number(rng, 20, 60) if values["size_is"] == "across" else number(rng, 36, 50)
     )
@@ -146,8 +160,10 @@ def frame_of_equal_sides(rng):
     faults = _closed(ring)
     faults += differ("the short side", told["short_sides"][0][1], piece.length("inside", "back"))
     middle = np.mean([_end(each, "left") for each in ring], axis=0)
-    away = [-(each.normal("inside") @ middle - each.offsets[each.names.index("inside")])
-            for each in ring]  # fmt: skip
+    away = [
+        -(each.normal("inside") @ middle - each.offsets[each.names.index("inside")])
+        for each in ring
+    ]
     if np.ptp(away) > 1e-6:
         faults.append("the sides do not lie alike around the middle")
     inside = abs(away[0])
@@ -175,14 +191,20 @@ def error_shows(rng):
     side = number(rng, 20, 40)
     other = number(rng, 20, 40) if corners == 4 else side
     values = {
-        "error": "setting", "corners": str(corners), "width": inches(width),
-        "angle_off": str(off), "angle_way": "small" if small else "large", "side": inches(side),
-    } | ({"other_side": inches(other)} if corners == 4 else {})  # fmt: skip
+        "error": "setting",
+        "corners": str(corners),
+        "width": inches(width),
+        "angle_off": str(off),
+        "angle_way": "small" if small else "large",
+        "side": inches(side),
+    } | ({"other_side": inches(other)} if corners == 4 else {})
     told = exactly("error_shows", **values)
     cut = true - float(off) if small else true + float(off)
     adds = 2 * float(width) * np.tan(np.radians(cut))
-    made = [cut_piece(float(each) + adds, float(width), 1, (cut, "flat"), (cut, "flat"))
-            for each in (side, other)]  # fmt: skip
+    made = [
+        cut_piece(float(each) + adds, float(width), 1, (cut, "flat"), (cut, "flat"))
+        for each in (side, other)
+    ]
     ring = around([made[index % 2] for index in range(corners)])
     first, last = ring[0], ring[-1]
     faults = differ(

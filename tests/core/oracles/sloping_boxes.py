@@ -27,11 +27,16 @@ def asked(rng, joint):
     """One question with numbers of its own."""
     sides = 4 if joint == "butt" else rng.choice([3, 4, 4, 5, 6, 8, 13])
     values = {
-        "sides": str(sides), "wide": rng.choice(["top", "bottom"]), "joint": joint,
-        "height": f"{rng.randint(16, 64)}/8 in", "slope": str(rng.choice([0, 12, 45, 33.3, 4.7])),
-        "size_at": rng.choice(["top", "bottom"]), "size": f"{rng.randint(70, 120)} in",
-        "thickness": f"{rng.randint(2, 8)}/8 in", "tilts": rng.choice(["left", "right", "both"]),
-    }  # fmt: skip
+        "sides": str(sides),
+        "wide": rng.choice(["top", "bottom"]),
+        "joint": joint,
+        "height": f"{rng.randint(16, 64)}/8 in",
+        "slope": str(rng.choice([0, 12, 45, 33.3, 4.7])),
+        "size_at": rng.choice(["top", "bottom"]),
+        "size": f"{rng.randint(70, 120)} in",
+        "thickness": f"{rng.randint(2, 8)}/8 in",
+        "tilts": rng.choice(["left", "right", "both"]),
+    }
     if sides == 4 and rng.random() < 2 / 3:
         values["other"] = f"{rng.randint(70, 120)} in"
     return values
@@ -58,8 +63,14 @@ def cut_sides(values, told, faults):
     for (_, top), (_, bottom) in zip(told["top"], told["bottom"], strict=True):
         stock = board(width, thick).moved(translation(0, 0, -thick))
         setting = told["miter"], told["tilt"]
-        made = both_ends(stock, (told["left"], told["right"]), width, setting, setting,
-                         {"top": top, "bottom": bottom})  # fmt: skip
+        made = both_ends(
+            stock,
+            (told["left"], told["right"]),
+            width,
+            setting,
+            setting,
+            {"top": top, "bottom": bottom},
+        )
         for edge, long in (("top", top), ("bottom", bottom)):
             start, end = edge_of(made, width, edge)
             if abs(np.linalg.norm(end - start) - long) > CLOSE:
@@ -120,9 +131,11 @@ def butted_box(rng):
     end = between.moved(rotation(UP, 90)).moved(translation(long / 2, 0, 0))
     other = between.moved(rotation(UP, -90)).moved(translation(-long / 2, 0, 0))
     for one, side, two, face, way in (
-        (front, "right", end, "face", 1), (front, "left", other, "face", 1),
-        (end, "left", front, "back", -1), (other, "right", front, "back", -1),
-    ):  # fmt: skip
+        (front, "right", end, "face", 1),
+        (front, "left", other, "face", 1),
+        (end, "left", front, "back", -1),
+        (other, "right", front, "back", -1),
+    ):
         offsets = [
             each.offsets[each.names.index(name)] for each, name in ((one, side), (two, face))
         ]

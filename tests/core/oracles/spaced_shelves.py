@@ -40,10 +40,17 @@ class Case:
         self.openings, self.thicknesses = openings, thicknesses
         self.edges = built(openings, thicknesses, bottom, top, kick)
         self.values = {
-            "edge": self.edge, "case_parts": "whole", "origin": self.origin, "foot": self.foot,
-            "head": self.head, "bottom": inches(bottom), "top": inches(top), "kick": inches(kick),
-            "height": inches(self.edges["overall"]), "thickness": inches(thicknesses[0]),
-        }  # fmt: skip
+            "edge": self.edge,
+            "case_parts": "whole",
+            "origin": self.origin,
+            "foot": self.foot,
+            "head": self.head,
+            "bottom": inches(bottom),
+            "top": inches(top),
+            "kick": inches(kick),
+            "height": inches(self.edges["overall"]),
+            "thickness": inches(thicknesses[0]),
+        }
 
     @property
     def inside(self):
@@ -124,9 +131,11 @@ def graduated(random):
     openings = [highest + step * number for number in range(shelves, -1, -1)]
     case = Case(random, openings, [thickness(random)] * shelves)
     values = {
-        "lowest": inches(openings[0]), "highest": inches(highest), "step": inches(step),
+        "lowest": inches(openings[0]),
+        "highest": inches(highest),
+        "step": inches(step),
         "height": case.values["height"],
-    }  # fmt: skip
+    }
     for key in random.sample(list(values), 2):
         values[key] = ""
     told, fault = case.ask("graduated_shelf_spacing", by="step", shelf_count=str(shelves), **values)
@@ -180,9 +189,13 @@ def around_a_fixed_one(random):
         thicknesses = [fixed] + [thick] * above
     case = Case(random, [low] * (below + 1) + [high] * (above + 1), thicknesses)
     told, fault = case.ask(
-        "shelves_around_a_fixed_one", thickness=inches(thick), fixed_thickness=inches(fixed),
-        fixed_at=inches(case.marks()[below]), below=str(below), above=str(above),
-    )  # fmt: skip
+        "shelves_around_a_fixed_one",
+        thickness=inches(thick),
+        fixed_thickness=inches(fixed),
+        fixed_at=inches(case.marks()[below]),
+        below=str(below),
+        above=str(above),
+    )
     if fault:
         return fault
     faults = list(case.faults(told))
@@ -212,9 +225,13 @@ def on_a_hole_grid(random):
         return on_a_hole_grid(random)
     case = Case(random, [-each for each in min(choices)[2]], [thick] * shelves)
     told, fault = case.ask(
-        "shelves_on_a_hole_grid", pitch=pitch, first=inches(first), rest=inches(rest),
-        wanted="equal", shelf_count=str(shelves),
-    )  # fmt: skip
+        "shelves_on_a_hole_grid",
+        pitch=pitch,
+        first=inches(first),
+        rest=inches(rest),
+        wanted="equal",
+        shelf_count=str(shelves),
+    )
     if fault:
         return fault
     found = [Fraction(item["exact"]) for item in told["marks"]["items"]]

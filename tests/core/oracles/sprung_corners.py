@@ -56,10 +56,12 @@ def asked(rng):
     """One question with numbers of its own."""
     spring = rng.choice([38, 45, 30, rng.randint(60, 840) / 10])
     values = {
-        "spring": f"{spring}", "width": f"{rng.randint(8, 60)}/8 in",
+        "spring": f"{spring}",
+        "width": f"{rng.randint(8, 60)}/8 in",
         "tilts": rng.choice(["left", "right", "both"]),
-        "measured_on": rng.choice(["top", "bottom"]), "measured": f"{rng.randint(150, 300)} in",
-    }  # fmt: skip
+        "measured_on": rng.choice(["top", "bottom"]),
+        "measured": f"{rng.randint(150, 300)} in",
+    }
     for side in ("left", "right"):
         values[f"{side}_end"] = rng.choice(["inside", "outside"])
         values[f"{side}_corner"] = str(rng.choice([90, rng.randint(400, 1700) / 10]))

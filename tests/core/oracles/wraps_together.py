@@ -51,8 +51,11 @@ def wrap(rng):
     where = rng.choice(["case", "alcove"])
     width = number(rng, 25, 90)
     thick = [number(rng, 1 / 8, 1, 32) for _ in range(rng.randint(1, 3))]
-    values = {"around": where, "width": inches(width),
-              "layers": [{"projection": inches(each)} for each in thick]}  # fmt: skip
+    values = {
+        "around": where,
+        "width": inches(width),
+        "layers": [{"projection": inches(each)} for each in thick],
+    }
     sides = {}
     for side in ("left", "right"):
         ending = rng.choice(["wall", "board", "self_return", "none"])
@@ -182,8 +185,11 @@ def edge_strips(rng):
     values = {"thickness": inches(thick), "left_end": "miter", "right_end": "miter"}
     for count in range(4):
         left, right = corners[count % 2], corners[(count + 1) % 2]
-        values |= {"panel": inches(sides[count % 2]), "left_corner": f"{left}",
-                   "right_corner": f"{right}"}  # fmt: skip
+        values |= {
+            "panel": inches(sides[count % 2]),
+            "left_corner": f"{left}",
+            "right_corner": f"{right}",
+        }
         (part,) = pieces("edge_strip", **values)
         made, back = stands(part, face_is_long=True)
         faults += differ("the strip at the panel", back, sides[count % 2])

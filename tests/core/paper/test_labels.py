@@ -25,16 +25,17 @@ def cabinet(rails=1):
     for number in range(1, rails + 1):
         values = {"known": f"{20 + number}", "width": "2 1/4"}
         document = change(
-            document, act="keep_line", name=f"Rail {number}", reckoner="mitered_length",
+            document,
+            act="keep_line",
+            name=f"Rail {number}",
+            reckoner="mitered_length",
             values=values,
-        )  # fmt: skip
+        )
     return document
 
 
 def ask(document, paper="a4", **values):
-    return sawside.handle(
-        {"do": "labels", "document": document, "paper": paper, "values": values}
-    )  # fmt: skip
+    return sawside.handle({"do": "labels", "document": document, "paper": paper, "values": values})
 
 
 def names(sheet):
@@ -44,19 +45,30 @@ def names(sheet):
 
 @settings(max_examples=60, deadline=None)
 @given(
-    st.sampled_from(list(SIZES)), st.integers(1, 4), st.integers(1, 12), st.integers(0, 15),
-    st.integers(0, 4), st.integers(1, 4), st.integers(1, 14),
-)  # fmt: skip
+    st.sampled_from(list(SIZES)),
+    st.integers(1, 4),
+    st.integers(1, 12),
+    st.integers(0, 15),
+    st.integers(0, 4),
+    st.integers(1, 4),
+    st.integers(1, 14),
+)
 def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, first, rails):
     """The oracle lays stickers side by side in exact millimeters."""
     wide, high = (Fraction(str(size)) for size in SIZES[paper])
     width = (wide - 2 * margin - (columns - 1) * gap) / columns
     height = (high - 2 * margin - (rows - 1) * gap) / rows
     said = ask(
-        cabinet(rails), paper, columns=str(columns), rows=str(rows), first=str(first),
+        cabinet(rails),
+        paper,
+        columns=str(columns),
+        rows=str(rows),
+        first=str(first),
         **dict.fromkeys(("top", "bottom", "left", "right"), f"{margin} mm"),
-        across_gap=f"{gap} mm", up_gap=f"{gap} mm", outline="yes",
-    )  # fmt: skip
+        across_gap=f"{gap} mm",
+        up_gap=f"{gap} mm",
+        outline="yes",
+    )
     if first > columns * rows:
         assert errors(said)["first"]["kind"] == "range"
         return
@@ -64,9 +76,7 @@ def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, f
     place = first - 1
     for at, sheet in enumerate(said["sheets"]):
         outlines = [shape for shape in sheet["shapes"] if shape.get("role") == "outline"]
-        for name, box in zip(
-            names(sheet), zip(*[iter(outlines)] * 4, strict=True), strict=True
-        ):  # fmt: skip
+        for name, box in zip(names(sheet), zip(*[iter(outlines)] * 4, strict=True), strict=True):
             assert place // (columns * rows) == at
             row, column = divmod(place % (columns * rows), columns)
             left, top = margin + column * (width + gap), margin + row * (height + gap)
@@ -99,8 +109,9 @@ def test_the_ends_go_on_in_the_next_line_where_one_has_no_room_for_them():
 
 def test_a_length_that_would_not_stand_whole_on_its_sticker_is_refused():
     values = {"length": "120 15/16", "width": "", "count": "1"}
-    document = change(cabinet(), act="keep_line", name="Long", reckoner="piece_by_hand",
-                      values=values)  # fmt: skip
+    document = change(
+        cabinet(), act="keep_line", name="Long", reckoner="piece_by_hand", values=values
+    )
     assert ask(document, columns="5")["ok"]
     error = errors(ask(document, columns="7"))["columns"]
     assert error["message"].startswith("120 15/16″ has no room")
@@ -110,8 +121,9 @@ def test_every_piece_of_a_part_has_its_own_label():
     document = change(None, act="begin", name="Record cabinet")
     reckoners = sawside.handle({"do": "describe"})["reckoners"]
     values = next(each["example"] for each in reckoners if each["key"] == "frame_around")
-    document = change(document, act="keep_line", name="Frame", reckoner="frame_around",
-                      values=values)  # fmt: skip
+    document = change(
+        document, act="keep_line", name="Frame", reckoner="frame_around", values=values
+    )
     pieces = sawside.handle({"do": "view", "document": document})["pieces"]
     said = ask(document)
     assert sum(len(names(sheet)) for sheet in said["sheets"]) == sum(p["count"] for p in pieces)
@@ -189,9 +201,7 @@ def test_what_can_not_be_read_of_a_grid_is_kept_all_the_same():
     ],
 )
 def test_a_grid_that_is_none_is_refused(act, field):
-    said = sawside.handle(
-        {"do": "change", "document": cabinet(), "act": {"act": "labels"} | act}
-    )  # fmt: skip
+    said = sawside.handle({"do": "change", "document": cabinet(), "act": {"act": "labels"} | act})
     assert said["error"]["field"] == field
 
 

@@ -25,10 +25,17 @@ def test_each_mark_stands_at_its_exact_place_when_the_sheets_are_joined(paper, o
     """The oracle adds the case up from the floor; the sheets are measured by their lines alone."""
     edges = built([opening] * (shelves + 1), [THICK] * shelves, PANEL, PANEL, Fraction(4))
     said = printed(
-        "equal_shelf_spacing", paper,
-        {"height": f"{edges['overall']} in", "shelf_count": str(shelves),
-         "thickness": f"{THICK} in", "case_parts": "whole", "kick": "4", "foot": "floor"},
-    )  # fmt: skip
+        "equal_shelf_spacing",
+        paper,
+        {
+            "height": f"{edges['overall']} in",
+            "shelf_count": str(shelves),
+            "thickness": f"{THICK} in",
+            "case_parts": "whole",
+            "kick": "4",
+            "foot": "floor",
+        },
+    )
     found = heights(said["sheets"])
     for number, (low, high) in enumerate(edges["shelves"], 1):
         for edge, place in (("bottom", low), ("top", high)):
@@ -45,17 +52,27 @@ def test_each_mark_stands_at_its_exact_place_when_the_sheets_are_joined(paper, o
 
 @settings(max_examples=60)
 @given(
-    papers, st.fractions(min_value=1, max_value=2, max_denominator=16),
-    st.sampled_from([Fraction(1), Fraction(5, 4), Fraction(320, 254)]), st.integers(20, 60),
-)  # fmt: skip
+    papers,
+    st.fractions(min_value=1, max_value=2, max_denominator=16),
+    st.sampled_from([Fraction(1), Fraction(5, 4), Fraction(320, 254)]),
+    st.integers(20, 60),
+)
 def test_each_hole_stands_at_its_exact_place_and_setback(paper, setback, pitch, side):
     """The oracle adds pitch to pitch."""
     said = printed(
-        "pin_holes", paper,
-        {"side": f"{side} in", "depth": "14 in", "first": "4 in", "pitch": "own",
-         "own_pitch": f"{pitch} in", "diameter": "1/4 in", "front": f"{setback} in",
-         "back": f"{setback} in"},
-    )  # fmt: skip
+        "pin_holes",
+        paper,
+        {
+            "side": f"{side} in",
+            "depth": "14 in",
+            "first": "4 in",
+            "pitch": "own",
+            "own_pitch": f"{pitch} in",
+            "diameter": "1/4 in",
+            "front": f"{setback} in",
+            "back": f"{setback} in",
+        },
+    )
     found = heights(said["sheets"])
     assert len(found) == (side - 8) // pitch + 1
     for number in range(1, len(found) + 1):
@@ -77,9 +94,11 @@ def test_each_hole_stands_at_its_exact_place_and_setback(paper, setback, pitch, 
 @given(papers, st.integers(4, 100), st.sampled_from(["in", "mm"]))
 def test_the_ruler_runs_on_from_sheet_to_sheet(paper, height, unit):
     said = printed(
-        "equal_shelf_spacing", paper, {"height": f"{height} in", "shelf_count": "1"},
+        "equal_shelf_spacing",
+        paper,
+        {"height": f"{height} in", "shelf_count": "1"},
         {"display": unit},
-    )  # fmt: skip
+    )
     apart, ending = (25.4, "″") if unit == "in" else (10, " cm")
     found = heights(said["sheets"], "ruler")
     most = int(height * 25.4 / apart + 1e-9)
@@ -114,10 +133,17 @@ def test_every_sheet_has_both_bars_both_ways_and_keeps_the_margin(paper):
 
 def test_texts_of_marks_never_cover_each_other():
     said = printed(
-        "pin_holes", "letter",
-        {"side": "28", "depth": "14", "first": "1", "pitch": "own", "own_pitch": "5/32",
-         "diameter": "1/8"},
-    )  # fmt: skip
+        "pin_holes",
+        "letter",
+        {
+            "side": "28",
+            "depth": "14",
+            "first": "1",
+            "pitch": "own",
+            "own_pitch": "5/32",
+            "diameter": "1/8",
+        },
+    )
     told = 0
     for sheet in said["sheets"]:
         places = sorted(text["at"][1] for text in shapes(sheet, "label", "mark"))
@@ -128,25 +154,32 @@ def test_texts_of_marks_never_cover_each_other():
 
 def test_rows_of_unequal_setback_have_a_template_each():
     said = printed("pin_holes", "a4", example("pin_holes") | {"front": "1 1/2", "back": "2"})
-    titles = {text["text"].split(":")[0] for sheet in said["sheets"]
-              for text in shapes(sheet, "label", "name")}  # fmt: skip
+    titles = {
+        text["text"].split(":")[0]
+        for sheet in said["sheets"]
+        for text in shapes(sheet, "label", "name")
+    }
     assert titles == {"Pin holes of one row, front row", "Pin holes of one row, back row"}
 
 
 def test_a_setback_wider_than_the_paper_is_joined_across():
     """The edge is on one sheet and the row on another; the joining lines bring them together."""
-    said = printed("pin_holes", "a4", {"side": "10", "depth": "40", "first": "4", "front": "6",
-                                       "back": "6"})  # fmt: skip
+    said = printed(
+        "pin_holes", "a4", {"side": "10", "depth": "40", "first": "4", "front": "6", "back": "6"}
+    )
     columns = [sheet for sheet in said["sheets"] if sheet["from"] == 0]
     assert len(columns) > 1
     place, edges, rows = 0.0, set(), set()
     for one, other in zip([None, *columns], columns, strict=False):
         if one:
             here, there = (
-                {each["name"]: each["from"][0] for each in shapes(sheet, "line", "join")
-                 if each["from"][0] == each["to"][0]}
+                {
+                    each["name"]: each["from"][0]
+                    for each in shapes(sheet, "line", "join")
+                    if each["from"][0] == each["to"][0]
+                }
                 for sheet in (one, other)
-            )  # fmt: skip
+            )
             (move,) = {round(here[name] - there[name], 3) for name in here if name in there}
             place += move
         edges |= {round(line["from"][0] + place, 2) for line in shapes(other, "line", "edge")}
@@ -198,16 +231,23 @@ def test_a_name_of_the_project_stands_in_what_is_printed_as_in_what_is_answered(
     [
         ({"paper": "a3"}, "paper", "unknown"),
         ({"paper": ["a4"]}, "paper", "unknown"),
-        ({"reckoner": "mitered_length", "values": {"known": "3", "width": "1"}}, "reckoner",
-         "impossible"),
+        (
+            {"reckoner": "mitered_length", "values": {"known": "3", "width": "1"}},
+            "reckoner",
+            "impossible",
+        ),
         ({"values": {"height": "99 ft", "shelf_count": "2"}}, "paper", "impossible"),
         ({"values": {"height": "3//4", "shelf_count": "2"}}, "height", "unreadable"),
         ({"values": 3}, "values", "message"),
     ],
-)  # fmt: skip
+)
 def test_what_cannot_be_printed_is_told_of_its_field(change, field, kind):
-    message = {"do": "paper", "reckoner": "equal_shelf_spacing", "paper": "a4",
-               "values": {"height": "40", "shelf_count": "2"}}  # fmt: skip
+    message = {
+        "do": "paper",
+        "reckoner": "equal_shelf_spacing",
+        "paper": "a4",
+        "values": {"height": "40", "shelf_count": "2"},
+    }
     error = errors(sawside.handle(message | change))[field]
     assert error["kind"] == kind
     assert error["remedy"].endswith(".")

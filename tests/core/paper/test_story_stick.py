@@ -19,9 +19,15 @@ def test_the_stick_has_both_edges_of_every_shelf(opening, shelves, foot):
     bottom, kick = Fraction(3, 4), Fraction(4)
     edges = built([opening] * (shelves + 1), [THICK] * shelves, bottom, bottom, kick)
     stick = reckon(
-        "equal_shelf_spacing", height=f"{edges['overall']} in", shelf_count=str(shelves),
-        thickness=f"{THICK} in", case_parts="whole", kick="4", foot=foot, edge="center",
-    )["stick"]  # fmt: skip
+        "equal_shelf_spacing",
+        height=f"{edges['overall']} in",
+        shelf_count=str(shelves),
+        thickness=f"{THICK} in",
+        case_parts="whole",
+        kick="4",
+        foot=foot,
+        edge="center",
+    )["stick"]
     start = {"floor": Fraction(0), "under_bottom": kick, "over_bottom": kick + bottom}[foot]
     places = {mark["name"]: mark["at_mm"] for mark in stick["marks"]}
     for number, (low, high) in enumerate(edges["shelves"], 1):

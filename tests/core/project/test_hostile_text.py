@@ -8,16 +8,7 @@ import json
 
 import pytest
 from hostile import WHEN, backup_text
-from hostile_text import (
-    DOCUMENT,
-    HOSTILE,
-    OWN,
-    hostile_texts,
-    plain,
-    respaced,
-    texts,
-    with_texts,
-)
+from hostile_text import DOCUMENT, HOSTILE, OWN, hostile_texts, plain, respaced, texts, with_texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from projects import answered, ask, changed, lasting, view
@@ -30,10 +21,12 @@ TYPED = {
     "rename_project": [{"name": "Cabinet for an alcove"}],
     "set": [
         {"settings": {"unit": "mm", "kerf": "3 1/4 mm", "clearance_above": "0 1/32 in"}},
-        {"settings": {
-            "tapes": [{"name": "New tape", "case": "3 1/4 in"}, {"case": "", "block": ""}],
-            "materials": [{"name": "Pear wood", "stiffness": "1 1/2", "note": "by the yard"}],
-        }},
+        {
+            "settings": {
+                "tapes": [{"name": "New tape", "case": "3 1/4 in"}, {"case": "", "block": ""}],
+                "materials": [{"name": "Pear wood", "stiffness": "1 1/2", "note": "by the yard"}],
+            }
+        },
     ],
     "tolerance": [{"text": "1 / 32"}, {"text": " "}],
     "labels": [{"values": {"columns": "1 + 1", "top": "1 1/2 in", "first": " 3 "}}],
@@ -43,11 +36,16 @@ TYPED = {
         {"text": "Case width + 2 × Alcove width", "name": " Both of them "},
     ],
     "keep_line": [
-        {"name": "Back edge", "reckoner": "mitered_length",
-         "values": {"known": "Case width + 2 × 1/8", "width": "2 1/4"},
-         "about": {"piece": {"material": "Plum wood", "rough_length": "1 1/2"}}},
-        {"reckoner": "piece_by_hand", "values": {
-            "length": "30 1/2", "left_end": "told", "left_told": "a round end"}},
+        {
+            "name": "Back edge",
+            "reckoner": "mitered_length",
+            "values": {"known": "Case width + 2 × 1/8", "width": "2 1/4"},
+            "about": {"piece": {"material": "Plum wood", "rough_length": "1 1/2"}},
+        },
+        {
+            "reckoner": "piece_by_hand",
+            "values": {"length": "30 1/2", "left_end": "told", "left_told": "a round end"},
+        },
         {"reckoner": "smallest_of", "values": {"readings": ["37 15/32", "37 5/8"]}},
     ],
     "keep_note": [{"text": "Glue up on Friday.\nThen sand.", "name": "For Friday"}],
@@ -58,33 +56,73 @@ TYPED = {
         {"id": "3", "values": {"known": "[Case width] - 1 1/2", "width": "2 1/2"}},
         {"id": "5", "text": "Glue up on Monday. \n"},
     ],
-    "describe": [{"id": "1", "where": "over the sill", "off": "0 1/8", "tape": "Old tape",
-                  "read_at": WHEN}],
+    "describe": [
+        {"id": "1", "where": "over the sill", "off": "0 1/8", "tape": "Old tape", "read_at": WHEN}
+    ],
     "delete": [{"id": "4"}],
-    "restore": [{"at": 1, "entry": {
-        "id": "7", "kind": "reading", "name": "Old one", "unit": "in", "text": "3 1/2",
-        "where": "at the door", "earlier": [{"text": "3 1/4", "unit": "in"}],
-    }}],
+    "restore": [
+        {
+            "at": 1,
+            "entry": {
+                "id": "7",
+                "kind": "reading",
+                "name": "Old one",
+                "unit": "in",
+                "text": "3 1/2",
+                "where": "at the door",
+                "earlier": [{"text": "3 1/4", "unit": "in"}],
+            },
+        }
+    ],
     "move": [{"id": "4", "to": 0}],
-    "put": [{"entries": [{
-        "id": "3", "kind": "line", "name": "Top of it", "unit": "in",
-        "reckoner": "mitered_length", "values": {"known": "31 5/8", "width": "2 1/4"},
-        "spoiled": {"piece": [{"length": "289/8 in", "ends": "a b; c d"}]},
-        "trials": {"piece": [{"aimed": "3 in", "measured": "3 1/16", "unit": "in", "cut": "stop"}]},
-        "about": {"piece": {"place": "upper left"}},
-    }]}],
+    "put": [
+        {
+            "entries": [
+                {
+                    "id": "3",
+                    "kind": "line",
+                    "name": "Top of it",
+                    "unit": "in",
+                    "reckoner": "mitered_length",
+                    "values": {"known": "31 5/8", "width": "2 1/4"},
+                    "spoiled": {"piece": [{"length": "289/8 in", "ends": "a b; c d"}]},
+                    "trials": {
+                        "piece": [
+                            {"aimed": "3 in", "measured": "3 1/16", "unit": "in", "cut": "stop"}
+                        ]
+                    },
+                    "about": {"piece": {"place": "upper left"}},
+                }
+            ]
+        }
+    ],
     "cut": [{"id": "4", "part": "piece", "by": 1}],
     "spoil": [{"id": "3", "part": "piece"}],
     "recut": [{"id": "3", "part": "piece", "which": [0]}],
-    "about": [{"id": "3", "part": "piece", "about": {
-        "material": "red oak", "grain": "along it", "place": "upper left",
-        "rough_length": "1 1/2", "rough_width": "0 + 1/4 in"}}],
+    "about": [
+        {
+            "id": "3",
+            "part": "piece",
+            "about": {
+                "material": "red oak",
+                "grain": "along it",
+                "place": "upper left",
+                "rough_length": "1 1/2",
+                "rough_width": "0 + 1/4 in",
+            },
+        }
+    ],
     "trial": [{"id": "3", "part": "piece", "aimed": "37 1/4", "measured": "37 9/32 in"}],
-    "several": [{"said": "Made of two.", "acts": [
-        {"act": "correct", "id": "1", "text": "38 1/2"},
-        {"act": "keep_reading", "name": "Depth of it", "text": "[Case width] ÷ 3"},
-    ]}],
-}  # fmt: skip
+    "several": [
+        {
+            "said": "Made of two.",
+            "acts": [
+                {"act": "correct", "id": "1", "text": "38 1/2"},
+                {"act": "keep_reading", "name": "Depth of it", "text": "[Case width] ÷ 3"},
+            ],
+        }
+    ],
+}
 """What each act is typed with; a property below puts hostile text in its place."""
 
 CASES = [{"act": name} | more for name, all_ in TYPED.items() for more in all_]
@@ -159,43 +197,63 @@ def old_log(*lines):
     return DOCUMENT | {"log": [*DOCUMENT["log"], *lines]}
 
 
-@pytest.mark.parametrize(("line", "told"), [
-    ({"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31\u00a03/4."},
-     {"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31 3/4."}),
-    ({"when": "", "said": "Tried a set-up for Top rail: 37\t9/32."},
-     {"when": "", "said": "Tried a set-up for Top rail: 37 9/32."}),
-    ({"when": "+010000-01-01T00:00", "said": "Deleted\u202e Panel."},
-     {"when": "", "said": "Deleted� Panel."}),
-    ({"when": "2026-99-99T77:88", "said": "x" * 500}, {"when": "", "said": "x" * 400}),
-    ({"when": None, "said": "\ud800", "by": 1}, {"when": "", "said": "�"}),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        (
+            {"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31\u00a03/4."},
+            {"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31 3/4."},
+        ),
+        (
+            {"when": "", "said": "Tried a set-up for Top rail: 37\t9/32."},
+            {"when": "", "said": "Tried a set-up for Top rail: 37 9/32."},
+        ),
+        (
+            {"when": "+010000-01-01T00:00", "said": "Deleted\u202e Panel."},
+            {"when": "", "said": "Deleted� Panel."},
+        ),
+        ({"when": "2026-99-99T77:88", "said": "x" * 500}, {"when": "", "said": "x" * 400}),
+        ({"when": None, "said": "\ud800", "by": 1}, {"when": "", "said": "�"}),
+    ],
+)
 def test_a_bad_line_of_the_log_is_told_as_well_as_it_can_be(line, told):
     document = old_log(line)
     assert view(document)["log"][0] == told
     after = changed(document, "delete", id="4")
     assert [each["said"] for each in after["log"][-2:]] == [told["said"], "Deleted Panel."]
     must_open(after)
-    back = answered("restore", None, text=json.dumps({
-        "sawside": "backup", "schema": 3, "when": WHEN, "document": document,
-    }))["document"]  # fmt: skip
+    back = answered(
+        "restore",
+        None,
+        text=json.dumps({"sawside": "backup", "schema": 3, "when": WHEN, "document": document}),
+    )["document"]
     assert lasting(back) == lasting(DOCUMENT)
 
 
-@pytest.mark.parametrize("log", [
-    "none", {}, [3, None, "x", [], {}, {"said": 3.5}, {"when": WHEN}],
-    [[{"when": "", "said": "x"}]],
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "log",
+    [
+        "none",
+        {},
+        [3, None, "x", [], {}, {"said": 3.5}, {"when": WHEN}],
+        [[{"when": "", "said": "x"}]],
+    ],
+)
 def test_a_log_that_tells_nothing_does_not_bar_a_project(log):
     assert view(DOCUMENT | {"log": log})["log"] == []
 
 
 @settings(max_examples=100)
-@given(st.recursive(
-    st.none() | st.booleans() | st.integers(-9, 9) | HOSTILE,
-    lambda inner: st.lists(inner, max_size=3)
-    | st.dictionaries(st.sampled_from(["when", "said", "x"]), inner, max_size=3),
-    max_leaves=6,
-))  # fmt: skip
+@given(
+    st.recursive(
+        st.none() | st.booleans() | st.integers(-9, 9) | HOSTILE,
+        lambda inner: (
+            st.lists(inner, max_size=3)
+            | st.dictionaries(st.sampled_from(["when", "said", "x"]), inner, max_size=3)
+        ),
+        max_leaves=6,
+    )
+)
 def test_no_log_bars_a_project(log):
     said = answered("change", DOCUMENT | {"log": log}, act={"act": "delete", "id": "4"})
     must_open(said["document"])

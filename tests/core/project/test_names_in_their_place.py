@@ -55,11 +55,21 @@ def shelves(**values):
 @pytest.mark.parametrize(
     "text",
     [
-        "[Alcove] + 1", "1 + [Alcove]", "1 − [Alcove]", "1 ÷ [Alcove]", "[Alcove] × 2", "[Alcove]",
-        "2 of [Alcove]", "([Alcove] + 1)", "[Face] + 1", "1 + [Face]", "[Alcove] + [Face]",
-        "[Face] ÷ [Alcove] + 1", "Alcove + 1",
+        "[Alcove] + 1",
+        "1 + [Alcove]",
+        "1 − [Alcove]",
+        "1 ÷ [Alcove]",
+        "[Alcove] × 2",
+        "[Alcove]",
+        "2 of [Alcove]",
+        "([Alcove] + 1)",
+        "[Face] + 1",
+        "1 + [Face]",
+        "[Alcove] + [Face]",
+        "[Face] ÷ [Alcove] + 1",
+        "Alcove + 1",
     ],
-)  # fmt: skip
+)
 def test_a_length_in_a_field_of_whole_numbers_is_refused_in_a_sentence(text):
     error = errors(shelves(shelf_count=text))["shelf_count"]
     assert error["kind"] == "unreadable"

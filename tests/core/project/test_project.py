@@ -14,10 +14,22 @@ def test_a_project_is_what_was_typed_and_nothing_derived():
         "next": 4,
         "entries": [
             {"id": "1", "kind": "reading", "name": "Alcove width", "unit": "in", "text": "37 9/16"},
-            {"id": "2", "kind": "line", "name": "Top rail", "unit": "in",
-             "reckoner": "mitered_length", "values": RAIL},
-            {"id": "3", "kind": "line", "name": "Mitered length", "unit": "in",
-             "reckoner": "mitered_length", "values": RAIL | {"known": "40"}},
+            {
+                "id": "2",
+                "kind": "line",
+                "name": "Top rail",
+                "unit": "in",
+                "reckoner": "mitered_length",
+                "values": RAIL,
+            },
+            {
+                "id": "3",
+                "kind": "line",
+                "name": "Mitered length",
+                "unit": "in",
+                "reckoner": "mitered_length",
+                "values": RAIL | {"known": "40"},
+            },
         ],
         "log": [
             {"when": "", "said": "Began Record cabinet."},
@@ -25,19 +37,22 @@ def test_a_project_is_what_was_typed_and_nothing_derived():
             {"when": "", "said": "Kept Top rail."},
             {"when": "", "said": "Kept Mitered length."},
         ],
-    }  # fmt: skip
+    }
 
 
 def test_a_view_works_everything_out_longest_piece_first():
     seen = view(cabinet())
     assert [entry["headline"]["text"] for entry in seen["entries"]] == [
-        "37 9/16″", "36 1/8″", "44 1/2″",
-    ]  # fmt: skip
+        "37 9/16″",
+        "36 1/8″",
+        "44 1/2″",
+    ]
     assert seen["entries"][0]["summary"] == "37 9/16″"
     assert "Measured length 31 5/8″" in seen["entries"][1]["summary"]
     assert [(piece["name"], piece["length"]["text"]) for piece in seen["pieces"]] == [
-        ("Mitered length", "44 1/2″"), ("Top rail", "36 1/8″"),
-    ]  # fmt: skip
+        ("Mitered length", "44 1/2″"),
+        ("Top rail", "36 1/8″"),
+    ]
 
 
 def test_a_line_that_fails_says_so_and_stops_nothing():

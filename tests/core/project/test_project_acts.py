@@ -8,8 +8,11 @@ def test_a_note_is_kept_shown_changed_and_stands_in_no_sum():
     document = changed(linked(), "keep_note", text="Glue up on Friday.\nThen sand.")
     note = view(document)["entries"][-1]
     assert (note["title"], note["name"], note["summary"], note["ok"]) == (
-        "Note", "Note", "Glue up on Friday.", True,
-    )  # fmt: skip
+        "Note",
+        "Note",
+        "Glue up on Friday.",
+        True,
+    )
     assert note["text"] == "Glue up on Friday.\nThen sand."
     assert changed(document, "correct", id="5", text="Done.")["entries"][-1]["text"] == "Done."
     assert change(document, "keep_reading", name="a", text="[Note]")["error"]["kind"] == "missing"
@@ -36,8 +39,11 @@ def test_several_acts_are_made_and_taken_back_as_one():
     ]
     said = change(linked(), "several", acts=both)
     assert [each["name"] for each in said["document"]["entries"]] == [
-        "Alcove width", "Case width", "Top rail", "Depth",
-    ]  # fmt: skip
+        "Alcove width",
+        "Case width",
+        "Top rail",
+        "Depth",
+    ]
     back = answered("change", said["document"], act=said["undo"])["document"]
     assert lasting(back) == lasting(linked())
 
@@ -71,9 +77,21 @@ def test_following_may_be_left_out():
 
 
 NO_MOMENTS = [
-    "2026-99-99T77:88", "2026-02-30", "0000-01-01", "10000-01-01T00:00", "+010000-01-01T00:00",
-    "2026-11-25T24:61", "2026-W48-3", "20261125", "2026-11-25 17:20", "at noon", 3, [], {}, True,
-]  # fmt: skip
+    "2026-99-99T77:88",
+    "2026-02-30",
+    "0000-01-01",
+    "10000-01-01T00:00",
+    "+010000-01-01T00:00",
+    "2026-11-25T24:61",
+    "2026-W48-3",
+    "20261125",
+    "2026-11-25 17:20",
+    "at noon",
+    3,
+    [],
+    {},
+    True,
+]
 MOMENTS = ["2024-02-29", "9999-12-31T23:59", "0001-01-01T00:00", "2026-11-25T17:20:31.5Z", "", None]
 
 
@@ -90,8 +108,10 @@ def test_a_moment_of_no_calendar_is_refused_by_its_field(when):
     ):
         error = ask(do, linked(), **more)["error"]
         assert (error["kind"], error["field"], error["remedy"]) == (
-            "message", "when", "Write it as in 2026-11-25T17:20.",
-        )  # fmt: skip
+            "message",
+            "when",
+            "Write it as in 2026-11-25T17:20.",
+        )
     said = change(linked(), "describe", id="1", read_at=when)
     assert said["error"]["field"] == "read_at"
 
@@ -101,8 +121,12 @@ def test_a_moment_of_the_calendar_or_none_at_all_is_kept(when):
     document = changed(linked(), "correct", id="1", text="38", when=when)
     assert view(document)["log"][0]["when"] == (when or "")
     assert document["entries"][0].get("when") == (when or None)
-    assert document == answered("restore", None, text=answered(
-        "backup", document, when=when)["text"])["document"]  # fmt: skip
+    assert (
+        document
+        == answered("restore", None, text=answered("backup", document, when=when)["text"])[
+            "document"
+        ]
+    )
     answered("merge", document, text=answered("backup", document, when=when)["text"], when=when)
 
 

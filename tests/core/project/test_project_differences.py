@@ -76,8 +76,9 @@ def test_what_moves_by_more_than_a_mile_is_told_by_its_numbers_alone():
     said = change(document, "correct", id="1", text="1 in")
     assert said["ok"], said
     assert [each["difference"] and each["difference"]["text"] for each in said["follows"]] == [
-        "−59999″", None,
-    ]  # fmt: skip
+        "−59999″",
+        None,
+    ]
 
 
 def check_mended(document):
@@ -149,17 +150,27 @@ def plain(text):
 
 BY = st.sampled_from([Fraction(each, 256) for each in (1, 3, 4, 16, 64, 999)])
 SIXTY_FOURTHS = st.integers(30 * 64, 60 * 64)
-LINES = st.sampled_from([
-    ("mitered_length", {"known": "Alcove", "width": "2 1/4"}),
-    ("mitered_length", {"known": "Alcove", "width": "2 1/4", "left_end": "other",
-                        "left_angle": "37", "right_end": "square"}),
-    ("equal_parts", {"whole": "Alcove", "parts": "7"}),
-    ("equal_shelf_spacing", {"height": "Alcove", "shelf_count": "4", "thickness": "23/32"}),
-    ("diagonal", {"width": "Alcove", "height": "12"}),
-    ("crown", CROWN | {"drop": "Alcove ÷ 20", "measured": "Alcove"}),
-    ("edge_strip", {"panel": "Alcove", "thickness": "11/16"}),
-    ("three_four_five", {"along": "Alcove", "across": "80"}),
-])  # fmt: skip
+LINES = st.sampled_from(
+    [
+        ("mitered_length", {"known": "Alcove", "width": "2 1/4"}),
+        (
+            "mitered_length",
+            {
+                "known": "Alcove",
+                "width": "2 1/4",
+                "left_end": "other",
+                "left_angle": "37",
+                "right_end": "square",
+            },
+        ),
+        ("equal_parts", {"whole": "Alcove", "parts": "7"}),
+        ("equal_shelf_spacing", {"height": "Alcove", "shelf_count": "4", "thickness": "23/32"}),
+        ("diagonal", {"width": "Alcove", "height": "12"}),
+        ("crown", CROWN | {"drop": "Alcove ÷ 20", "measured": "Alcove"}),
+        ("edge_strip", {"panel": "Alcove", "thickness": "11/16"}),
+        ("three_four_five", {"along": "Alcove", "across": "80"}),
+    ]
+)
 
 
 @given(LINES, SIXTY_FOURTHS, BY)

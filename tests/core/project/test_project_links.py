@@ -5,31 +5,24 @@ short side of the rail is 37 5/16 - 4 1/2 = 32 13/16 (common practice, no source
 """
 
 import pytest
-from projects import (
-    acts,
-    answered,
-    ask,
-    begun,
-    change,
-    changed,
-    entry,
-    headlines,
-    linked,
-    view,
-)
+from projects import acts, answered, ask, begun, change, changed, entry, headlines, linked, view
 
 
 def test_a_correction_of_a_reading_reaches_all_that_depends_on_it():
     document = linked()
     assert headlines(document) == {
-        "Alcove width": "37 9/16″", "Case width": "37 5/16″", "Top rail": "37 5/16″",
+        "Alcove width": "37 9/16″",
+        "Case width": "37 5/16″",
+        "Top rail": "37 5/16″",
         "Panel": "33 9/16″",
-    }  # fmt: skip
+    }
     document = changed(document, "correct", id="1", text="37 7/16")
     assert headlines(document) == {
-        "Alcove width": "37 7/16″", "Case width": "37 3/16″", "Top rail": "37 3/16″",
+        "Alcove width": "37 7/16″",
+        "Case width": "37 3/16″",
+        "Top rail": "37 3/16″",
         "Panel": "33 7/16″",
-    }  # fmt: skip
+    }
 
 
 def test_an_entry_says_what_it_uses_and_what_uses_it():
@@ -107,12 +100,18 @@ def test_a_question_not_yet_kept_is_answered_with_the_names_of_the_project():
     assert said["answers"][0]["text"] == "41 1/4″"
     read = answered("read", linked(), text="Top rail ÷ 2")
     assert read["value"]["exact"] == "597/32"
-    waits = ask("reckon", linked(), reckoner="mitered_length", id="2",
-                values=values | {"known": "[Top rail]"})  # fmt: skip
+    waits = ask(
+        "reckon",
+        linked(),
+        reckoner="mitered_length",
+        id="2",
+        values=values | {"known": "[Top rail]"},
+    )
     assert waits["error"]["field"] == "known"
     assert "would go round in a circle" in waits["error"]["message"]
-    both = ask("reckon", linked(), reckoner="mitered_length",
-               values={"known": "Alc", "width": "Lost + 1"})  # fmt: skip
+    both = ask(
+        "reckon", linked(), reckoner="mitered_length", values={"known": "Alc", "width": "Lost + 1"}
+    )
     errors = [both["error"], *both["more"]]
     assert [(each["field"], each["message"]) for each in errors] == [
         ("known", "There is no Alc in this project."),
@@ -144,16 +143,18 @@ def test_what_is_told_of_a_reading_is_kept_and_its_earlier_texts_as_well():
         "off": "1/16",
         "photo": "p1",
     }
-    document = changed(begun(), "keep_reading", name="Width", text="37 9/16",
-                       when="2026-11-24T18:05", **told)  # fmt: skip
+    document = changed(
+        begun(), "keep_reading", name="Width", text="37 9/16", when="2026-11-24T18:05", **told
+    )
     document = changed(document, "correct", id="1", text="37 7/16", when="2026-11-25T09:30")
     seen = entry(document, "Width")
     assert {key: seen[key] for key in told} == told
     assert seen["when"] == "2026-11-25T09:30"
     assert seen["earlier"] == [{"text": "37 9/16", "when": "2026-11-24T18:05"}]
     assert view(document)["log"][0] == {
-        "when": "2026-11-25T09:30", "said": "Corrected Width: 37 9/16 → 37 7/16.",
-    }  # fmt: skip
+        "when": "2026-11-25T09:30",
+        "said": "Corrected Width: 37 9/16 → 37 7/16.",
+    }
     cleared = changed(document, "describe", id="1", where="", side="heavy")
     assert "where" not in cleared["entries"][0]
     assert cleared["entries"][0]["side"] == "heavy"

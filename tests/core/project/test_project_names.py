@@ -3,17 +3,7 @@
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from projects import (
-    acts,
-    answered,
-    ask,
-    begun,
-    change,
-    changed,
-    entry,
-    headlines,
-    linked,
-)
+from projects import acts, answered, ask, begun, change, changed, entry, headlines, linked
 
 
 @pytest.mark.parametrize(
@@ -57,8 +47,13 @@ def test_every_link_that_is_offered_can_be_used():
 
 def test_an_angle_goes_into_an_angle_and_into_nothing_else():
     half = "[Top rail: Left saw setting] ÷ 2"
-    values = {"known": "30", "width": "2", "left_end": "other", "left_angle": half,
-              "right_end": "square"}  # fmt: skip
+    values = {
+        "known": "30",
+        "width": "2",
+        "left_end": "other",
+        "left_angle": half,
+        "right_end": "square",
+    }
     document = changed(linked(), "keep_line", name="Half", reckoner="mitered_length", values=values)
     setting = answered("entry", document, id="5")["reckoning"]["answers"]
     assert next(a["text"] for a in setting if a["key"] == "left_setting") == "22.5°"
@@ -114,8 +109,13 @@ def test_a_name_that_no_text_could_hold_is_refused():
 
 def test_names_inside_rows_are_followed_and_told_of_their_field():
     """Two layers around a case; the second takes its thickness from the case as well."""
-    values = {"around": "case", "width": "[Case width]", "left_depth": "12", "right_depth": "12",
-              "layers": [{"projection": "3/4"}, {"projection": "[Case width] ÷ 50"}]}  # fmt: skip
+    values = {
+        "around": "case",
+        "width": "[Case width]",
+        "left_depth": "12",
+        "right_depth": "12",
+        "layers": [{"projection": "3/4"}, {"projection": "[Case width] ÷ 50"}],
+    }
     document = changed(linked(), "keep_line", name="Crown", reckoner="wrap", values=values)
     before = headlines(document)["Crown"]
     document = changed(document, "rename", id="2", name="Case")
@@ -145,9 +145,15 @@ def test_a_unit_or_a_choice_is_no_use_of_an_entry_with_that_name():
         begun(),
         ("keep_reading", {"name": "mm", "text": "1"}),
         ("keep_reading", {"name": "inside", "text": "1"}),
-        ("keep_line", {"name": "Rail", "reckoner": "mitered_length",
-                       "values": {"known": "900 mm", "known_face": "inside", "width": "60 mm"}}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {
+                "name": "Rail",
+                "reckoner": "mitered_length",
+                "values": {"known": "900 mm", "known_face": "inside", "width": "60 mm"},
+            },
+        ),
+    )
     assert entry(document, "Rail")["uses"] == []
 
 

@@ -12,10 +12,19 @@ import sawside
 from sawside.project.schema.cache import forget
 
 NAMES = st.sampled_from(["Top rail", "Stile", "Shelf", "top rail", "Side (left)", ""])
-TEXTS = st.sampled_from([
-    "37 9/16", "3 + 1/2", "18 mm", "6' 2", "[Top rail] + 1", "Stile - 1/8", "2 × [Shelf]",
-    "[Stile: Short side] ÷ 2", "Shelf 2 + [Side (left)]",
-])  # fmt: skip
+TEXTS = st.sampled_from(
+    [
+        "37 9/16",
+        "3 + 1/2",
+        "18 mm",
+        "6' 2",
+        "[Top rail] + 1",
+        "Stile - 1/8",
+        "2 × [Shelf]",
+        "[Stile: Short side] ÷ 2",
+        "Shelf 2 + [Side (left)]",
+    ]
+)
 REFUSED = {"conflict", "missing", "unknown", "unreadable", "impossible", "range"}
 
 

@@ -67,8 +67,14 @@ def test_a_line_with_an_irrational_answer_is_told_before_and_after_and_did_not_c
 
 def test_a_correction_that_moves_an_irrational_answer_by_a_whole_mark_says_so_exactly(finest):
     """An eighth more inside is an eighth more from long point to long point, whatever the angle."""
-    values = {"known": "[Inside]", "width": "2 1/4", "left_end": "other", "left_angle": "22.5",
-              "right_end": "other", "right_angle": "22.5"}  # fmt: skip
+    values = {
+        "known": "[Inside]",
+        "width": "2 1/4",
+        "left_end": "other",
+        "left_angle": "22.5",
+        "right_end": "other",
+        "right_angle": "22.5",
+    }
     document = acts(
         begun(),
         ("keep_reading", {"name": "Inside", "text": "31 5/8"}),

@@ -52,7 +52,7 @@ RECKONER = Reckoner(
     key="sample_question",
     title="Sample question",
     asks="How high is a stack of layers?",
-    words=("stack", "layers"),
+    words="stack, layers",
     fields=(
         count("times", "Times over", least="1", most="9", default="1"),
         rows(
@@ -66,8 +66,14 @@ RECKONER = Reckoner(
             row_label="Layer",
             most_rows=4,
         ),
-        lengths("spacers", "Spacers", row_label="Spacer", most_rows=3, may_be_blank=True,
-                blank_means="No spacers."),
+        lengths(
+            "spacers",
+            "Spacers",
+            row_label="Spacer",
+            most_rows=3,
+            may_be_blank=True,
+            blank_means="No spacers.",
+        ),
         angle("lean", "Lean", default="0"),
         material("wood", "Wood", default="plywood"),
         length("most", "Room", may_be_blank=True, blank_means="There is room enough."),
@@ -83,4 +89,4 @@ RECKONER = Reckoner(
     compute=compute,
     example={"layers": [{"thickness": "3/4", "repeat": "2"}], "spacers": ["1/8"]},
     makes_parts=True,
-)  # fmt: skip
+)

@@ -41,9 +41,14 @@ def asked(folder, messages):
         "print(json.dumps([sawside.handle(each) for each in json.load(sys.stdin)]))\n"
     )
     done = subprocess.run(
-        [sys.executable, "-c", script], input=json.dumps(messages), capture_output=True,
-        text=True, check=True, cwd=folder, env={**os.environ, "PYTHONPATH": str(folder)},
-    )  # fmt: skip
+        [sys.executable, "-c", script],
+        input=json.dumps(messages),
+        capture_output=True,
+        text=True,
+        check=True,
+        cwd=folder,
+        env={**os.environ, "PYTHONPATH": str(folder)},
+    )
     return json.loads(done.stdout)
 
 
@@ -56,8 +61,13 @@ def test_it_is_described_with_every_kind_of_field(door):
     found = next(each for each in described["reckoners"] if each["key"] == "sample_question")
     fields = {field["key"]: field for field in found["fields"]}
     assert [field["kind"] for field in found["fields"]] == [
-        "count", "rows", "lengths", "angle", "material", "length",
-    ]  # fmt: skip
+        "count",
+        "rows",
+        "lengths",
+        "angle",
+        "material",
+        "length",
+    ]
     assert [field["kind"] for field in fields["layers"]["fields"]] == ["length", "count", "choice"]
     assert (fields["layers"]["row_label"], fields["layers"]["most_rows"]) == ("Layer", 4)
     assert fields["lean"]["unit"] == "deg"
@@ -80,9 +90,7 @@ def test_a_bad_row_names_its_row_and_its_field(door):
     bad = [{"thickness": "3/4"}, {"thickness": "3//4", "repeat": "1.5"}]
     (said,) = door(question(layers=bad, spacers=["x"]))
     found = [(e["field"], e.get("row"), e.get("part")) for e in (said["error"], *said["more"])]
-    assert found == [
-        ("layers", 1, "thickness"), ("layers", 1, "repeat"), ("spacers", 0, None),
-    ]  # fmt: skip
+    assert found == [("layers", 1, "thickness"), ("layers", 1, "repeat"), ("spacers", 0, None)]
     assert said["error"]["message"].startswith("Layer 2: ")
 
 
@@ -98,15 +106,24 @@ def test_too_many_rows_none_at_all_and_no_list_are_refused(door):
     )
     kinds = [(said["error"]["field"], said["error"]["kind"]) for said in answers]
     assert kinds == [
-        ("layers", "range"), ("layers", "missing"), ("layers", "missing"), ("layers", "message"),
-        ("layers", "message"), ("wood", "unknown"), ("layers", "impossible"),
-    ]  # fmt: skip
+        ("layers", "range"),
+        ("layers", "missing"),
+        ("layers", "missing"),
+        ("layers", "message"),
+        ("layers", "message"),
+        ("wood", "unknown"),
+        ("layers", "impossible"),
+    ]
 
 
 def test_it_is_kept_in_a_project_and_makes_its_pieces(door):
     (begun,) = door({"do": "change", "document": None, "act": {"act": "begin", "name": "Cabinet"}})
-    act = {"act": "keep_line", "name": "", "reckoner": "sample_question",
-           "values": {"layers": LAYERS, "times": 3}}  # fmt: skip
+    act = {
+        "act": "keep_line",
+        "name": "",
+        "reckoner": "sample_question",
+        "values": {"layers": LAYERS, "times": 3},
+    }
     (kept,) = door({"do": "change", "document": begun["document"], "act": act})
     (seen,) = door({"do": "view", "document": kept["document"]})
     assert seen["entries"][0]["name"] == "Sample question"

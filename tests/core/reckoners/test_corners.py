@@ -62,11 +62,13 @@ def test_an_outside_corner_is_the_same_read_on_either_side(question, more, key, 
     [
         ("crown", {"left_end": "inside", "left_corner": "270"}, ("left_corner", None, None)),
         ("wrap", {"around": "alcove", "left_corner": "270"}, ("left_corner", None, None)),
-        ("coped_corner",
-         {"walls": [{"length": "30"}, {"length": "30", "corner": "270"}, {"length": "20"}]},
-         ("walls", 1, "corner")),
+        (
+            "coped_corner",
+            {"walls": [{"length": "30"}, {"length": "30", "corner": "270"}, {"length": "20"}]},
+            ("walls", 1, "corner"),
+        ),
     ],
-)  # fmt: skip
+)
 def test_an_inside_corner_past_180_is_refused_at_its_field(question, more, place):
     said = ask(question, **RECKONERS[question].example | more)
     error = said["error"]

@@ -8,8 +8,16 @@ from sawside.settings.clearances import CLEARANCES
 
 DESCRIBED = sawside.handle({"do": "describe"})
 FIELD_KINDS = {
-    "length", "angle", "count", "number", "choice", "material", "lengths", "rows", "text",
-}  # fmt: skip
+    "length",
+    "angle",
+    "count",
+    "number",
+    "choice",
+    "material",
+    "lengths",
+    "rows",
+    "text",
+}
 ANSWER_KINDS = {"length", "lengths", "count", "angle", "text"}
 each_question = pytest.mark.parametrize(
     "question", DESCRIBED["reckoners"], ids=lambda question: question["key"]

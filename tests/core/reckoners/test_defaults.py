@@ -38,23 +38,40 @@ def test_a_shelf_starts_with_ordinary_books_and_the_limit_that_is_not_seen():
 
 @pytest.mark.parametrize(
     ("side", "unit", "depth"),
-    [("23/32", "in", "1/4″"), ("3/4", "in", "1/4″"), ("1 1/2", "in", "1/2″"),
-     ("18", "mm", "6.0 mm"), ("22", "mm", "7.0 mm")],
-)  # fmt: skip
+    [
+        ("23/32", "in", "1/4″"),
+        ("3/4", "in", "1/4″"),
+        ("1 1/2", "in", "1/2″"),
+        ("18", "mm", "6.0 mm"),
+        ("22", "mm", "7.0 mm"),
+    ],
+)
 def test_a_dado_is_a_third_of_its_side_on_a_mark_that_one_sets(side, unit, depth):
     """1/4 in 3/4 stock (common practice, no source)."""
-    said = reckon("dado_layout", {"unit": unit}, side=f"40 {unit}" if unit == "in" else "1000",
-                  depth="14 in", side_thickness=side, places=["10 in"])  # fmt: skip
+    said = reckon(
+        "dado_layout",
+        {"unit": unit},
+        side=f"40 {unit}" if unit == "in" else "1000",
+        depth="14 in",
+        side_thickness=side,
+        places=["10 in"],
+    )
     assert said["by_key"]["depth"]["text"].startswith(depth)
 
 
 @pytest.mark.parametrize(
     ("key", "field", "metric"),
-    [("shelf_sag", "thickness", "18 mm"), ("equal_shelf_spacing", "thickness", "18 mm"),
-     ("dado_layout", "side_thickness", "18 mm"), ("pin_holes", "diameter", "5 mm"),
-     ("pin_holes", "front", "37 mm"), ("pin_holes", "back", "37 mm"),
-     ("pin_holes", "pitch", "32 mm"), ("shelves_on_a_hole_grid", "pitch", "32 mm")],
-)  # fmt: skip
+    [
+        ("shelf_sag", "thickness", "18 mm"),
+        ("equal_shelf_spacing", "thickness", "18 mm"),
+        ("dado_layout", "side_thickness", "18 mm"),
+        ("pin_holes", "diameter", "5 mm"),
+        ("pin_holes", "front", "37 mm"),
+        ("pin_holes", "back", "37 mm"),
+        ("pin_holes", "pitch", "32 mm"),
+        ("shelves_on_a_hole_grid", "pitch", "32 mm"),
+    ],
+)
 def test_a_metric_project_starts_with_metric_stock_and_hardware(key, field, metric):
     """Common practice, no source."""
     declared = field_of(key, field)
@@ -86,9 +103,14 @@ def test_its_example_in_millimeters_is_answered_in_a_metric_project(question):
 
 
 @pytest.mark.parametrize(
-    "question", [each for each in DESCRIBED["reckoners"] if each["subject"] in
-                 ("Shelves", "Wood and moisture")], ids=lambda question: question["key"],
-)  # fmt: skip
+    "question",
+    [
+        each
+        for each in DESCRIBED["reckoners"]
+        if each["subject"] in ("Shelves", "Wood and moisture")
+    ],
+    ids=lambda question: question["key"],
+)
 def test_nothing_of_shelves_and_wood_is_told_in_inches_feet_or_pounds_there(question):
     """What a thing is sold as or a source is called may be in inches."""
     if question["key"] == "sold_sizes":
@@ -110,11 +132,21 @@ def test_no_two_questions_have_the_same_place_and_each_family_is_together():
     orders = [each.order for each in RECKONERS.values()]
     assert len(set(orders)) == len(orders)
     for family in (
-        ["shelf_sag", "longest_shelf_span", "thinnest_shelf", "heaviest_shelf_load",
-         "shelf_edge_strip"],
-        ["equal_shelf_spacing", "graduated_shelf_spacing", "shelves_to_fit",
-         "shelves_around_a_fixed_one", "shelves_on_a_hole_grid"],
-    ):  # fmt: skip
+        [
+            "shelf_sag",
+            "longest_shelf_span",
+            "thinnest_shelf",
+            "heaviest_shelf_load",
+            "shelf_edge_strip",
+        ],
+        [
+            "equal_shelf_spacing",
+            "graduated_shelf_spacing",
+            "shelves_to_fit",
+            "shelves_around_a_fixed_one",
+            "shelves_on_a_hole_grid",
+        ],
+    ):
         keys = list(RECKONERS)
         start = keys.index(family[0])
         assert keys[start : start + len(family)] == family
@@ -123,22 +155,36 @@ def test_no_two_questions_have_the_same_place_and_each_family_is_together():
 def test_of_two_red_oaks_the_list_says_which_one_is_sold():
     """Wood Handbook, Table 13-5 has one row for the group, .00369 along the rings; northern red
     oak alone, of its shrinkage of 8.6 % in Table 4-3, .00304."""
-    fields = {field["key"]: field for field in next(
-        each["fields"] for each in DESCRIBED["reckoners"] if each["key"] == "seasonal_movement"
-    )}  # fmt: skip
+    fields = {
+        field["key"]: field
+        for field in next(
+            each["fields"] for each in DESCRIBED["reckoners"] if each["key"] == "seasonal_movement"
+        )
+    }
     labels = {each["value"]: each["label"] for each in fields["species"]["choices"]}
     assert labels["red_oak_commercial"] == "Red oak, commercial: what lumberyards sell as red oak"
     assert labels["oak_northern_red"].startswith("Oak, northern red: this species alone")
 
 
 def old(entries, settings, schema=3):
-    return {"schema": schema, "name": "Record cabinet", "settings": settings, "next": 99,
-            "entries": entries}  # fmt: skip
+    return {
+        "schema": schema,
+        "name": "Record cabinet",
+        "settings": settings,
+        "next": 99,
+        "entries": entries,
+    }
 
 
 def line(key, unit, values, number=1):
-    return {"id": str(number), "kind": "line", "name": f"Line {number}", "unit": unit,
-            "reckoner": key, "values": values}  # fmt: skip
+    return {
+        "id": str(number),
+        "kind": "line",
+        "name": f"Line {number}",
+        "unit": unit,
+        "reckoner": key,
+        "values": values,
+    }
 
 
 def test_a_shelf_kept_with_blanks_keeps_its_records_and_its_limit():

@@ -71,9 +71,17 @@ def test_the_marks_of_a_case_show_their_zero_and_say_where_it_is(origin, words, 
     By hand: inside are 40 − 3 − 2 × 3/4 = 35 1/2; y goes down from the inside bottom.
     """
     said = reckon(
-        "equal_shelf_spacing", height="40", shelf_count="2", case_parts="whole", kick="3",
-        bottom="3/4", top="3/4", foot="under_bottom", head="over_top", origin=origin,
-    )  # fmt: skip
+        "equal_shelf_spacing",
+        height="40",
+        shelf_count="2",
+        case_parts="whole",
+        kick="3",
+        bottom="3/4",
+        top="3/4",
+        foot="under_bottom",
+        head="over_top",
+        origin=origin,
+    )
     shapes = said["drawing"]["shapes"]
     (zero,) = [shape for shape in shapes if shape.get("text") == "0"]
     assert zero["at"][1] == pytest.approx(place)
@@ -98,6 +106,10 @@ def test_a_piece_longer_than_its_back_and_its_face_has_that_length_as_a_dimensio
     ]
     assert whole["kind"] == "dimension"
     assert whole["text"] == f"tip to tip {as_drawn(piece['length'])}"
-    xs = [x for shape in piece["drawing"]["shapes"] if shape.get("role") == "stock"
-          for x, _ in shape.get("points", [])]  # fmt: skip
+    xs = [
+        x
+        for shape in piece["drawing"]["shapes"]
+        if shape.get("role") == "stock"
+        for x, _ in shape.get("points", [])
+    ]
     assert sorted((whole["from"][0], whole["to"][0])) == [min(xs), max(xs)]

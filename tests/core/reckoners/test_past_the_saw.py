@@ -11,10 +11,25 @@ from hypothesis import strategies as st
 from sawside.reckoners import RECKONERS
 
 NOT_SET = {
-    "between_faces", "corner", "between", "least", "most", "left_corner", "right_corner",
-    "rise_angle", "rise_worst", "spacer_angle", "spacer_worst", "other_angle", "spring", "slope",
-    "setting_off", "all_off", "angle", "closing",
-}  # fmt: skip
+    "between_faces",
+    "corner",
+    "between",
+    "least",
+    "most",
+    "left_corner",
+    "right_corner",
+    "rise_angle",
+    "rise_worst",
+    "spacer_angle",
+    "spacer_worst",
+    "other_angle",
+    "spring",
+    "slope",
+    "setting_off",
+    "all_off",
+    "angle",
+    "closing",
+}
 """Angles that are measured, or differences: nobody sets a saw to them."""
 
 
@@ -30,8 +45,14 @@ def test_every_angle_that_is_told_says_whether_a_saw_is_set_to_it():
 
 
 def mitered(**end):
-    return {"known": "30", "known_face": "outside", "width": "2", "thickness": "3/4",
-            "left_end": "square", "right_end": "square"} | end  # fmt: skip
+    return {
+        "known": "30",
+        "known_face": "outside",
+        "width": "2",
+        "thickness": "3/4",
+        "left_end": "square",
+        "right_end": "square",
+    } | end
 
 
 CASES = [
@@ -41,11 +62,14 @@ CASES = [
     ("frame_of_equal_sides", {"sides": "3"}, "60°", "30°"),
     ("frame_around", None, None, None),
     ("corner_setting", {"found": "angle", "angle": "60"}, "60°", "30°"),
-    ("corner_setting", {"found": "lengths", "one_leg": "12", "other_leg": "12", "across": "12"},
-     "60°", "30°"),
+    (
+        "corner_setting",
+        {"found": "lengths", "one_leg": "12", "other_leg": "12", "across": "12"},
+        "60°",
+        "30°",
+    ),
     ("wrap", {"left_corner": "70"}, "55°", "35°"),
-    ("coped_corner", {"walls": [{"length": "30", "corner": "60"}, {"length": "30"}]},
-     "60°", "30°"),
+    ("coped_corner", {"walls": [{"length": "30", "corner": "60"}, {"length": "30"}]}, "60°", "30°"),
     ("scarf", {"cut": "slope", "slope": "8"}, "≈ 82.87°", "≈ 7.13°"),
     ("edge_strip", {"left_corner": "60"}, "60°", "30°"),
     ("piece_by_hand", {"left_end": "other", "left_angle": "70"}, "70°", "20°"),
@@ -54,7 +78,7 @@ CASES = [
     ("chamfer", {"angle": "60"}, "60°", "30°"),
     ("sloped_box", {"slope": "60", "height": "2"}, "60°", "30°"),
     ("sloped_box", {"slope": "0", "sides": "3", "other": ""}, "60°", "30°"),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("question", "values", "asked", "rest"), CASES)
@@ -146,8 +170,14 @@ def test_on_edge_the_rest_to_90_cuts_the_same_bevel(tilt):
 @given(st.integers(5, 40), st.integers(20, 80))
 def test_a_compound_cut_past_the_tilt_is_cut_leaning_with_the_blade_upright(spring, corner):
     """Vectors: the molding rolled about its length until the blade's plane is upright."""
-    values = {"found": "angle", "spring": str(spring), "left_end": "inside",
-              "left_corner": str(corner), "right_end": "square", "measured": ""}  # fmt: skip
+    values = {
+        "found": "angle",
+        "spring": str(spring),
+        "left_end": "inside",
+        "left_corner": str(corner),
+        "right_end": "square",
+        "measured": "",
+    }
     said = reckon("crown", **values)
     miter, tilt = (
         float(said["by_key"][key]["hundredth"].strip("≈ °")) for key in ("miter", "tilt")

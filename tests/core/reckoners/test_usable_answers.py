@@ -10,20 +10,49 @@ from tests.core.door.random_forms import DESCRIBED, random_form
 SIGNED = {("shelf_length", "change")}
 """Differences that are told with their sign."""
 MAY_BE_NOTHING = {
-    "apart", "difference", "neighbors", "left_allowance", "right_allowance", "left_setting",
-    "right_setting", "left_set_back", "right_set_back", "growth", "shrinkage", "away", "towards",
-    "proud", "short", "whole", "change", "last_heel", "last_toe", "left_over", "over", "extra",
-    "off", "gap", "hook", "end", "rest", "sag_back",
-}  # fmt: skip
+    "apart",
+    "difference",
+    "neighbors",
+    "left_allowance",
+    "right_allowance",
+    "left_setting",
+    "right_setting",
+    "left_set_back",
+    "right_set_back",
+    "growth",
+    "shrinkage",
+    "away",
+    "towards",
+    "proud",
+    "short",
+    "whole",
+    "change",
+    "last_heel",
+    "last_toe",
+    "left_over",
+    "over",
+    "extra",
+    "off",
+    "gap",
+    "hook",
+    "end",
+    "rest",
+    "sag_back",
+}
 """Differences, allowances and changes, of which there may be none; the sag of an edge on a
 cleat."""
 COUNTED = {"shelf_count", "below", "above", "pieces", "cuts", "sticks"}
 """Counts that may be 0: no shelf between bottom and top, no piece that fits."""
 AT_AN_END = {
-    ("marks_to_count", "mark"), ("fraction_ladder", "mark"), ("dado_layout", "lower"),
-    ("shelf_edge_strip", "strip_height"), ("shelves_around_a_fixed_one", "marks"),
-    ("wrap", "short_sides"), ("how_many_fit", "left"), ("equal_parts", "marks"),
-}  # fmt: skip
+    ("marks_to_count", "mark"),
+    ("fraction_ladder", "mark"),
+    ("dado_layout", "lower"),
+    ("shelf_edge_strip", "strip_height"),
+    ("shelves_around_a_fixed_one", "marks"),
+    ("wrap", "short_sides"),
+    ("how_many_fit", "left"),
+    ("equal_parts", "marks"),
+}
 """Places from which is measured, a strip that isn't needed, the small end of a self-return."""
 
 

@@ -166,15 +166,24 @@ def texts_told(answers):
         ("smallest_of", {"readings": ["37.469", "37 5/8"]}, "37.469″"),
         ("smallest_of", {"readings": ["37.469", "37 5/8"], "room": "1/7"}, "37 5/16″"),
         ("smallest_of", {"readings": ["952 mm", "953 mm"]}, "952 mm"),
-        ("shelf_length", {"width": "35 15/32", "width_is": "inside", "joint": "fixed"},
-         "35 15/32″"),
+        (
+            "shelf_length",
+            {"width": "35 15/32", "width_is": "inside", "joint": "fixed"},
+            "35 15/32″",
+        ),
         ("shelf_length", {"width": "901 mm", "width_is": "inside", "joint": "fixed"}, "901 mm"),
-        ("shelf_length", {"width": "901 mm", "width_is": "inside", "joint": "pins", "gap": "1/16"},
-         "35 11/32″"),
-        ("shelf_length", {"width": "900 mm", "width_is": "inside", "joint": "pins", "gap": "1/16"},
-         "35 9/32″"),
+        (
+            "shelf_length",
+            {"width": "901 mm", "width_is": "inside", "joint": "pins", "gap": "1/16"},
+            "35 11/32″",
+        ),
+        (
+            "shelf_length",
+            {"width": "900 mm", "width_is": "inside", "joint": "pins", "gap": "1/16"},
+            "35 9/32″",
+        ),
     ],
-)  # fmt: skip
+)
 def test_what_goes_in_is_never_longer_than_what_was_read(question, values, told_as):
     """Arithmetic: 901 mm less 1/8 is 35.347, nearest 35 3/8; 900 mm less that 35.308, 35 5/16."""
     first = reckon(question, **values)["answers"][0]

@@ -23,30 +23,57 @@ FORMULAS = re.compile(
 NOT_ARITHMETIC = re.compile(
     "|".join(
         (
-            r"^Smallest of ", r"^Mark k is ", r"^Square when ", r"a 45° end adds the ",
-            r"^The reading may be off", r"^The back of (each layer|the rabbet)",
-            r"^With all joints but the last", r"^For the eye:", r": ends with the panel",
-            r": over the next strip, adds its", r"^As it was given:", r"^Lowest ",
-            r"^(Bottom edge|Top edge|Center line) of each shelf", r"^Load: ",
-            r"^The cleat holds the back edge", r"^A strip twists", r"^Shape of least energy",
+            r"^Smallest of ",
+            r"^Mark k is ",
+            r"^Square when ",
+            r"a 45° end adds the ",
+            r"^The reading may be off",
+            r"^The back of (each layer|the rabbet)",
+            r"^With all joints but the last",
+            r"^For the eye:",
+            r": ends with the panel",
+            r": over the next strip, adds its",
+            r"^As it was given:",
+            r"^Lowest ",
+            r"^(Bottom edge|Top edge|Center line) of each shelf",
+            r"^Load: ",
+            r"^The cleat holds the back edge",
+            r"^A strip twists",
+            r"^Shape of least energy",
             r"^Sag at once, the largest",
-            r"^The cleat carries", r"^The board alone", r": one opening of",
-            r": at least .* shel(f|ves)$", r"^At least .* at the top →", r"^T = .*, h = ",
-            r"^The fixed shelf's bottom", r"^Left out beside", r"^A shelf rests ",
-            r"^Nothing is worked out", r"^(Thickness|Width)(, [a-z ]+)?:", r"^One degree more",
-            r"^The limit is met ", r"^The sag .* reaches the limit", r"^Read in the bend:",
-            r"^Up to the next whole foot", r"^The last kerf takes", r"^Not even one fits",
+            r"^The cleat carries",
+            r"^The board alone",
+            r": one opening of",
+            r": at least .* shel(f|ves)$",
+            r"^At least .* at the top →",
+            r"^T = .*, h = ",
+            r"^The fixed shelf's bottom",
+            r"^Left out beside",
+            r"^A shelf rests ",
+            r"^Nothing is worked out",
+            r"^(Thickness|Width)(, [a-z ]+)?:",
+            r"^One degree more",
+            r"^The limit is met ",
+            r"^The sag .* reaches the limit",
+            r"^Read in the bend:",
+            r"^Up to the next whole foot",
+            r"^The last kerf takes",
+            r"^Not even one fits",
         )
     )
-)  # fmt: skip
+)
 """Lines that state something and work nothing out."""
 
 
 def lines(key, values, display, mark):
     said = sawside.handle(
-        {"do": "reckon", "reckoner": key, "values": values,
-         "settings": {"display": display, "mark": mark}}
-    )  # fmt: skip
+        {
+            "do": "reckon",
+            "reckoner": key,
+            "values": values,
+            "settings": {"display": display, "mark": mark},
+        }
+    )
     assert said["ok"] or said["error"]["kind"] != "internal", said
     metric = display == "mm" or mark == "1 mm"
     for line in said["working"] if said["ok"] else ():

@@ -30,8 +30,13 @@ _FUNCTIONS = {
     "√": math.sqrt,
     "half of": lambda x: x / 2,
 }
-_IN = {"″": (1, 1), "in": (1, 1), "mm": (1 / 25.4, 1), "lb for each cubic foot": (1 / 1728, -3),
-       "kg/m³": (0.0254**3, -3)}  # fmt: skip
+_IN = {
+    "″": (1, 1),
+    "in": (1, 1),
+    "mm": (1 / 25.4, 1),
+    "lb for each cubic foot": (1 / 1728, -3),
+    "kg/m³": (0.0254**3, -3),
+}
 """Units in inches, and how many inches are multiplied."""
 
 

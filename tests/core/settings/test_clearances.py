@@ -26,10 +26,23 @@ DADO = {
 }
 PINS = {"width": "36 5/8", "width_is": "inside", "joint": "pins"}
 PANEL = {"opening": "12 1/2", "groove": "7/16", "species": "maple_red", "now": "8", "year": "most"}
-AROUND = {"around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4",
-          "rabbet": "3/8", "stick": "96"}  # fmt: skip
-RING = {"sides": "8", "around": "panel", "size_is": "across", "size": "12", "stock": "1 1/2",
-        "rabbet": "3/8", "stick": "72"}  # fmt: skip
+AROUND = {
+    "around": "panel",
+    "width": "14 1/2",
+    "height": "20 3/4",
+    "stock": "2 1/4",
+    "rabbet": "3/8",
+    "stick": "96",
+}
+RING = {
+    "sides": "8",
+    "around": "panel",
+    "size_is": "across",
+    "size": "12",
+    "stock": "1 1/2",
+    "rabbet": "3/8",
+    "stick": "72",
+}
 THINGS = [{"height": "12 5/8"}, {"height": "9 1/4", "openings": "2"}]
 STACK = {"thickness": "23/32", "things": THINGS}
 
@@ -108,13 +121,24 @@ def test_a_line_that_was_kept_before_comes_to_what_it_came_to(
     if field != "things":
         lines.append(values | {field: ""})
     entries = [
-        {"id": str(number), "kind": "line", "name": f"Line {number}", "reckoner": key,
-         "values": each, "unit": "in"}
+        {
+            "id": str(number),
+            "kind": "line",
+            "name": f"Line {number}",
+            "reckoner": key,
+            "values": each,
+            "unit": "in",
+        }
         for number, each in enumerate(lines, 1)
-    ]  # fmt: skip
+    ]
     settings = {"unit": unit, "display": "in", "mark": "1/16", "kerf": "1/8 in"}
-    document = {"schema": 2, "name": "Record cabinet", "settings": settings,
-                "next": len(lines) + 1, "entries": entries}  # fmt: skip
+    document = {
+        "schema": 2,
+        "name": "Record cabinet",
+        "settings": settings,
+        "next": len(lines) + 1,
+        "entries": entries,
+    }
     assert set(headlines(document).values()) == {text}
     assert read_document(document)["entries"] == entries
 
@@ -123,11 +147,19 @@ def two_shelves():
     return acts(
         begun(),
         ("keep_line", {"name": "Blank", "reckoner": "shelf_length", "values": DADO}),
-        ("keep_line", {"name": "Typed", "reckoner": "shelf_length",
-                       "values": DADO | {"play": "1/32"}}),
-        ("keep_line", {"name": "From it", "reckoner": "how_many_fit",
-                       "values": {"stick": "[Blank] + 50", "piece": "20", "kerf": "1/8"}}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {"name": "Typed", "reckoner": "shelf_length", "values": DADO | {"play": "1/32"}},
+        ),
+        (
+            "keep_line",
+            {
+                "name": "From it",
+                "reckoner": "how_many_fit",
+                "values": {"stick": "[Blank] + 50", "piece": "20", "kerf": "1/8"},
+            },
+        ),
+    )
 
 
 def test_another_clearance_reaches_each_line_that_leaves_it_blank_and_can_be_undone():
@@ -158,10 +190,16 @@ def test_a_clearance_of_the_settings_is_held_against_how_sure_its_line_is():
     document = acts(
         begun(),
         ("keep_reading", {"name": "Alcove width", "text": "37 9/16"}),
-        ("keep_line", {"name": "Shelf", "reckoner": "shelf_length",
-                       "values": DADO | {"width": "[Alcove width]"}}),
+        (
+            "keep_line",
+            {
+                "name": "Shelf",
+                "reckoner": "shelf_length",
+                "values": DADO | {"width": "[Alcove width]"},
+            },
+        ),
         ("set", {"settings": {"clearance_in_dado": "1/128"}}),
-    )  # fmt: skip
+    )
     identity = entry(document, "Shelf")["id"]
     fit = sawside.handle({"do": "sure", "document": document, "id": identity})["fit"]
     assert fit["said"] == (
@@ -206,5 +244,6 @@ def test_they_are_declared_under_one_heading_each_with_its_default_as_text():
     assert start.set_lengths["clearance_above"] == Fraction(1, 2)
     asked = {each["key"]: each for each in DESCRIBED["reckoners"]}["shelf_length"]["fields"]
     assert {each["setting"] for each in asked if "setting" in each} == {
-        "clearance_in_dado", "clearance_on_pins",
-    }  # fmt: skip
+        "clearance_in_dado",
+        "clearance_on_pins",
+    }

@@ -14,8 +14,13 @@ SHELVING = {
     "note": "bent on two blocks with a 20 lb weight",
 }
 OWN = f"own: {SHELVING['name']}"
-SAG = ("shelf_sag", "longest_shelf_span", "thinnest_shelf", "heaviest_shelf_load",
-       "shelf_edge_strip")  # fmt: skip
+SAG = (
+    "shelf_sag",
+    "longest_shelf_span",
+    "thinnest_shelf",
+    "heaviest_shelf_load",
+    "shelf_edge_strip",
+)
 DESCRIBED = {each["key"]: each for each in sawside.handle({"do": "describe"})["reckoners"]}
 ASKING = [
     (key, field["key"], field["choices"])
@@ -105,8 +110,11 @@ def test_what_is_wrong_with_one_names_its_row_and_its_part(changes, part, kind):
     said = ask("shelf_sag", settings(**changes), **DESCRIBED["shelf_sag"]["example"])
     error = said["error"]
     assert (error["field"], error["row"], error.get("part"), error["kind"]) == (
-        "settings.materials", 1, part, kind,
-    )  # fmt: skip
+        "settings.materials",
+        1,
+        part,
+        kind,
+    )
     assert error["message"].startswith("Material 2: ")
 
 

@@ -85,6 +85,7 @@ def test_an_allowance_typed_in_millimeters_for_a_line_in_inches_is_in_millimeter
     )
     rough = view(document)["pieces"][0]["rough"]["length"]
     assert Fraction(rough["exact"]) == 36 + Fraction(100, 254)
-    again = changed(document, "about", id="1", part="piece",
-                    about=document["entries"][0]["about"]["piece"])  # fmt: skip
+    again = changed(
+        document, "about", id="1", part="piece", about=document["entries"][0]["about"]["piece"]
+    )
     assert again["entries"] == document["entries"]

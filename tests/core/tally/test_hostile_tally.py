@@ -36,9 +36,20 @@ TALLY_TYPED = {
     "delete": [{"id": "1"}],
     "restore": [{"at": 0, "line": {"id": "9", "name": "End", "text": "3 1/2", "unit": "in"}}],
     "clear": [{}],
-    "put": [{"lines": [{"id": "2", "name": "Side", "text": "3 1/2", "unit": "in",
-                        "project": {"id": "1", "name": "Record cabinet"}}]}],
-}  # fmt: skip
+    "put": [
+        {
+            "lines": [
+                {
+                    "id": "2",
+                    "name": "Side",
+                    "text": "3 1/2",
+                    "unit": "in",
+                    "project": {"id": "1", "name": "Record cabinet"},
+                }
+            ]
+        }
+    ],
+}
 TALLY_CASES = [{"act": name} | more for name, all_ in TALLY_TYPED.items() for more in all_]
 
 

@@ -98,14 +98,18 @@ def test_an_entry_that_is_kept_or_renamed_as_a_line_is_called_changes_no_line():
     before = [Fraction(1, 2), Fraction(3, 2), Fraction(73, 2)]
     document = changed(document, "keep_reading", name="side", text="20")
     assert values(told(document, tally)) == before
-    document = changed(changed(document, "rename", id="2", name="end"), "rename", id="1",
-                       name="side")  # fmt: skip
+    document = changed(
+        changed(document, "rename", id="2", name="end"), "rename", id="1", name="side"
+    )
     said = told(document, tally)
     assert values(said) == before
     assert texts(said) == texts(told(None, tally))
     corrected = changed(document, "correct", id="1", text="40")
-    assert values(told(corrected, said["tally"])) == [Fraction(1, 2), Fraction(3, 2),
-                                                      Fraction(81, 2)]  # fmt: skip
+    assert values(told(corrected, said["tally"])) == [
+        Fraction(1, 2),
+        Fraction(3, 2),
+        Fraction(81, 2),
+    ]
 
 
 def test_names_that_are_exchanged_in_the_project_are_exchanged_in_the_lines():
@@ -164,11 +168,16 @@ OLD = {
     "next": 4,
     "lines": [
         {"id": "1", "name": "side", "text": "1/2", "unit": "in"},
-        {"id": "2", "name": "", "text": "[width] − 2 × side + [Rail: Short side]", "unit": "in",
-         "project": {"id": "one", "name": "Record cabinet"}},
+        {
+            "id": "2",
+            "name": "",
+            "text": "[width] − 2 × side + [Rail: Short side]",
+            "unit": "in",
+            "project": {"id": "one", "name": "Record cabinet"},
+        },
         {"id": "3", "name": "", "text": "10", "unit": "mm"},
     ],
-}  # fmt: skip
+}
 
 
 def with_rail():
@@ -192,10 +201,11 @@ def test_a_tally_of_schema_1_comes_to_what_it_came_to_and_then_follows_by_entry(
     assert values(told(document, closed["tally"])) == values(said)
 
 
-@pytest.mark.parametrize("act", [
-    {"act": "put", "lines": OLD["lines"]},
-    {"act": "restore", "line": OLD["lines"][1], "at": 1},
-], ids=["put", "restore"])  # fmt: skip
+@pytest.mark.parametrize(
+    "act",
+    [{"act": "put", "lines": OLD["lines"]}, {"act": "restore", "line": OLD["lines"][1], "at": 1}],
+    ids=["put", "restore"],
+)
 def test_what_was_to_be_undone_in_schema_1_can_be_undone(act):
     document = with_rail()
     left = [line for line in OLD["lines"] if line["id"] != "2"]
@@ -203,10 +213,18 @@ def test_what_was_to_be_undone_in_schema_1_can_be_undone(act):
     assert values(said)[:2] == [Fraction(1, 2), Fraction(133, 2)]
 
 
-@pytest.mark.parametrize("names", [
-    None, [], {"a": "1"}, {"a": {"entry": "1"}}, {"a": {"entry": 1.5, "answer": []}},
-    {"a": {"entry": "1", "answer": "", "more": ""}}, {"a" * 700: {"entry": "1", "answer": ""}},
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "names",
+    [
+        None,
+        [],
+        {"a": "1"},
+        {"a": {"entry": "1"}},
+        {"a": {"entry": 1.5, "answer": []}},
+        {"a": {"entry": "1", "answer": "", "more": ""}},
+        {"a" * 700: {"entry": "1", "answer": ""}},
+    ],
+)
 def test_a_damaged_mark_is_refused_in_words(names):
     mark = {"id": "one", "name": "Record cabinet", "names": names}
     line = OLD["lines"][1] | {"project": mark}
@@ -238,8 +256,11 @@ class Meaning(RuleBasedStateMachine):
             if value is not None:
                 assert self.came_to.setdefault(line["id"], value) == value, line
 
-    @rule(text=st.sampled_from(["7", "side + 1", "[width] − side", "2 × side gap", "[gap] + [1]",
-                                "side + width + [2]"]))  # fmt: skip
+    @rule(
+        text=st.sampled_from(
+            ["7", "side + 1", "[width] − side", "2 × side gap", "[gap] + [1]", "side + width + [2]"]
+        )
+    )
     def enter(self, text):
         self.make(enter(text))
 
@@ -263,8 +284,11 @@ class Meaning(RuleBasedStateMachine):
             self.tally = said["tally"]
             self.compare(said)
 
-    @rule(act=st.sampled_from(["keep_reading", "rename"]), identity=st.sampled_from("123"),
-          given=st.sampled_from(NAMES))  # fmt: skip
+    @rule(
+        act=st.sampled_from(["keep_reading", "rename"]),
+        identity=st.sampled_from("123"),
+        given=st.sampled_from(NAMES),
+    )
     def in_the_project(self, act, identity, given):
         text = str(10_000 + self.document["next"])
         message = {"act": act, "id": identity, "name": given, "text": text}

@@ -35,8 +35,9 @@ def exact(document):
 def rails():
     """A tally of a rail, three kerfs off it, and half of what is left."""
     document = project(Rail="31 5/8")
-    return document, after(document, None, enter("[Rail] − 3 × 3/32"), {"act": "step",
-                                                                        "how": "half"})  # fmt: skip
+    return document, after(
+        document, None, enter("[Rail] − 3 × 3/32"), {"act": "step", "how": "half"}
+    )
 
 
 def test_a_chain_is_kept_with_its_names_and_follows_a_correction_that_lists_it():
@@ -78,10 +79,17 @@ def test_what_is_being_typed_is_kept_with_the_lines_it_calls_written_out():
 )
 def test_parentheses_stand_where_they_count_and_a_bare_number_has_its_unit(text, kept):
     document = project(Rail="31 5/8")
-    said = after(document, None, enter("[Rail] − 1/8"), name("1", "sum"), enter("Rail ÷ 2"),
-                 name("2", "half"))  # fmt: skip
-    said = after(document, said["tally"], enter("3 1/4"), name("3", "number"),
-                 settings={"unit": "mm"})  # fmt: skip
+    said = after(
+        document,
+        None,
+        enter("[Rail] − 1/8"),
+        name("1", "sum"),
+        enter("Rail ÷ 2"),
+        name("2", "half"),
+    )
+    said = after(
+        document, said["tally"], enter("3 1/4"), name("3", "number"), settings={"unit": "mm"}
+    )
     said = after(document, said["tally"], enter(text))
     after_keep, told_of = keep(document, said["tally"], "4")
     assert told_of["text"] == kept
@@ -118,8 +126,9 @@ def test_a_sum_that_is_too_long_is_kept_with_numbers_for_what_has_no_names():
 
 def test_a_sum_that_is_too_long_whatever_is_done_keeps_its_number_and_says_so():
     document = project(Rail="1 5/8", Stile="2")
-    said = after(document, None, enter("Rail + Stile"), *[enter(f"[{at}] + [{at}]")
-                                                          for at in range(1, 7)])  # fmt: skip
+    said = after(
+        document, None, enter("Rail + Stile"), *[enter(f"[{at}] + [{at}]") for at in range(1, 7)]
+    )
     after_keep, kept = keep(document, said["tally"], "7")
     assert kept["text"] == "232″"
     assert kept["said"] == (
@@ -131,8 +140,9 @@ def test_a_sum_that_is_too_long_whatever_is_done_keeps_its_number_and_says_so():
 
 def test_a_sum_whose_number_is_too_long_as_well_is_refused_with_a_remedy():
     document = project(Rail="1/9999991", Stile="1/9999973")
-    said = after(document, None, enter("Rail + Stile"), *[enter(f"[{at}] + [{at}]")
-                                                          for at in range(1, 7)])  # fmt: skip
+    said = after(
+        document, None, enter("Rail + Stile"), *[enter(f"[{at}] + [{at}]") for at in range(1, 7)]
+    )
     error = kept_of(document, said["tally"], "7")["error"]
     assert (error["kind"], error["field"]) == ("range", "text")
     assert "Keep a line above it first" in error["remedy"]

@@ -69,16 +69,20 @@ def crown_drawing(words, degrees, texts, face):
     spring, drop, projection = texts
     low = ceiling + down + 24
     shapes = [
-        polygon([(wall - 10, ceiling - 10), (wall, ceiling - 10), (wall, low), (wall - 10, low)],
-                "hatch"),
-        polygon([(wall, ceiling - 10), (_WIDE, ceiling - 10), (_WIDE, ceiling), (wall, ceiling)],
-                "hatch"),
+        polygon(
+            [(wall - 10, ceiling - 10), (wall, ceiling - 10), (wall, low), (wall - 10, low)],
+            "hatch",
+        ),
+        polygon(
+            [(wall, ceiling - 10), (_WIDE, ceiling - 10), (_WIDE, ceiling), (wall, ceiling)],
+            "hatch",
+        ),
         polygon([foot, (wall, ceiling + down - seat_down), (tip[0] - seat_out, ceiling), tip]),
         label((wall + out / 2 + 22, ceiling + down / 2 + 22), f"spring {spring}", "name", "start"),
         arc(foot, 34, -90, min(max(degrees, 20), 70), ""),
         label((wall - 18, low - 6), "wall", "note", "end"),
         label((_WIDE, ceiling + 14), "ceiling", "note", "end"),
-    ]  # fmt: skip
+    ]
     if drop:
         behind = wall - 10
         shapes.append(dimension((behind, ceiling + down), (behind, ceiling), 44, *drop))
@@ -101,8 +105,12 @@ def box_drawing(words, degrees, texts, face):
     left, top = 96.0, 24.0
     side = thick / cos(turn)
     high, low = (out, 0.0) if wide_top else (0.0, out)
-    corners = [(left + high, top), (left + high + side, top), (left + low + side, top + up),
-               (left + low, top + up)]  # fmt: skip
+    corners = [
+        (left + high, top),
+        (left + high + side, top),
+        (left + low + side, top + up),
+        (left + low, top + up),
+    ]
     foot = corners[2] if wide_top else corners[1]
     plumb = (foot[0], top if wide_top else top + up)
     shapes = [

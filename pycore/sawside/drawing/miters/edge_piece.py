@@ -63,8 +63,10 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     face = back + cuts[0].adds + cuts[1].adds
     sides = {"back": back, "face": face}
     longer = sign(face - back)
-    which = {"back": ("", "long side ", "short side ")[-longer], "face": ("", "long side ",
-             "short side ")[longer]}  # fmt: skip
+    which = {
+        "back": ("", "long side ", "short side ")[-longer],
+        "face": ("", "long side ", "short side ")[longer],
+    }
     roles = ("answer", "given") if longer < 0 else ("given", "answer")
     texts = [f"{side}: {which[side]}{show.brief(length)}" for side, length in sides.items()]
     if sign(back) > 0:

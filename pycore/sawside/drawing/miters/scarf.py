@@ -51,19 +51,33 @@ def _joint(show, given, overlap, face, degrees, top):
     thick = min(64, 200 * cos(turn) / max(sin(turn), 0.01))
     lap = thick * sin(turn) / cos(turn)
     middle, gap = _WIDE / 2, 5
-    left = [(_MARGIN, top), (middle + lap / 2 - gap, top), (middle - lap / 2 - gap, top + thick),
-            (_MARGIN, top + thick)]  # fmt: skip
-    right = [(middle + lap / 2 + gap, top), (_WIDE - _MARGIN, top),
-             (_WIDE - _MARGIN, top + thick), (middle - lap / 2 + gap, top + thick)]  # fmt: skip
+    left = [
+        (_MARGIN, top),
+        (middle + lap / 2 - gap, top),
+        (middle - lap / 2 - gap, top + thick),
+        (_MARGIN, top + thick),
+    ]
+    right = [
+        (middle + lap / 2 + gap, top),
+        (_WIDE - _MARGIN, top),
+        (_WIDE - _MARGIN, top + thick),
+        (middle - lap / 2 + gap, top + thick),
+    ]
     foot = top + thick
     return [
         polygon(left),
         polygon(right),
-        dimension((middle - lap / 2, top), (middle + lap / 2, top), 18,
-                  f"overlap {show.brief(overlap)}", "answer"),
-        label((_MARGIN + 4, foot + 20), f"thickness {show.brief(given.thickness)}", "note",
-              "start"),
+        dimension(
+            (middle - lap / 2, top),
+            (middle + lap / 2, top),
+            18,
+            f"overlap {show.brief(overlap)}",
+            "answer",
+        ),
+        label(
+            (_MARGIN + 4, foot + 20), f"thickness {show.brief(given.thickness)}", "note", "start"
+        ),
         label((_WIDE - _MARGIN - 4, foot + 20), angle_text(degrees, 2), "note", "end"),
         label((middle, foot + 46), f"joint face {show.brief(face)}", "name"),
         label((middle, foot + 70), "the right piece laps over the left", "note"),
-    ]  # fmt: skip
+    ]

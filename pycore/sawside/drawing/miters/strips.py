@@ -25,12 +25,16 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
         _box(x0 + cut + kerf + clean, 0, x0 + board, thick),
         _box(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
         line((x0 + cut, -18 * pixel), (x0 + cut, thick + 18 * pixel), "cut"),
-        dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}",
-                  "answer"),
+        dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}", "answer"),
         dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.brief(widths[0]), "answer"),
-        dimension((x0 + board, thick), (x0 + board - narrow, thick), 30 * pixel,
-                  show.brief(widths[1]), "answer"),
-    ]  # fmt: skip
+        dimension(
+            (x0 + board, thick),
+            (x0 + board - narrow, thick),
+            30 * pixel,
+            show.brief(widths[1]),
+            "answer",
+        ),
+    ]
     top = thick + 78 * pixel
     shapes += _together(show, given.laid, (wide, narrow, thick), together, top, span, pixel)
     laid = {
@@ -65,8 +69,10 @@ def _together(show, laid, sizes, told, top, span, pixel):
     return [
         *shapes,
         label((x0 - 10 * pixel, bottom + 28 * pixel), "case", "note", "start"),
-        dimension((x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(told[1])} out",
-                  "answer"),
-        dimension((x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.brief(told[0])} high",
-                  "answer"),
-    ]  # fmt: skip
+        dimension(
+            (x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(told[1])} out", "answer"
+        ),
+        dimension(
+            (x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.brief(told[0])} high", "answer"
+        ),
+    ]

@@ -70,8 +70,10 @@ def _path(legs, corners, total, inside):
     turns = [float(square if corner is None else corner) for corner in corners]
     if inside:
         turns = [360 - turn for turn in turns]
-    away = [(cos(radians(turns[0])), -sin(radians(turns[0]))),
-            (-cos(radians(turns[1])), -sin(radians(turns[1])))]  # fmt: skip
+    away = [
+        (cos(radians(turns[0])), -sin(radians(turns[0]))),
+        (-cos(radians(turns[1])), -sin(radians(turns[1]))),
+    ]
     wide, side = _RUN * total, _SIDE * total
     path, directions = [(0.0, 0.0), (wide, 0.0)], [(1.0, 0.0)]
     if corners[0] is not None:

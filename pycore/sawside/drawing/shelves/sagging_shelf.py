@@ -33,10 +33,13 @@ def sagging_shelf(show, shelf, captions):
     shapes += _drawn(curves[0], first, 1, room, shelf, pixel)
     shapes.append(
         dimension(
-            (over, first + room), (over + span, first + room), -32 * pixel,
-            show.brief(shelf.span), "given",
+            (over, first + room),
+            (over + span, first + room),
+            -32 * pixel,
+            show.brief(shelf.span),
+            "given",
         )
-    )  # fmt: skip
+    )
     shapes.append(label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"))
     shapes += _drawn(curves[0], second, times, room, shelf, pixel)
     if edges:

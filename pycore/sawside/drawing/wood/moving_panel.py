@@ -53,9 +53,15 @@ def panel_in_groove(gap, depth, held, texts):
     back = deep / 2
     low = top + lip * 2 + thick
     rail = [
-        (-back, top), (deep, top), (deep, top + lip), (0, top + lip), (0, low - lip),
-        (deep, low - lip), (deep, low), (-back, low),
-    ]  # fmt: skip
+        (-back, top),
+        (deep, top),
+        (deep, top + lip),
+        (0, top + lip),
+        (0, low - lip),
+        (deep, low - lip),
+        (deep, low),
+        (-back, low),
+    ]
     right = deep * 3 / 2
     panel = [(away, top + lip), (right, top + lip), (right, low - lip), (away, low - lip)]
     dry = deep - keep

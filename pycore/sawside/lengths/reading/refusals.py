@@ -107,8 +107,11 @@ def _ended(before, example):
 def _sign_for_number(text, typed, at, before):
     sign = typed[at]
     if sign == ")":
-        return unreadable("Nothing stands between the parentheses.",
-                          "Write a number before the closing parenthesis.", at)  # fmt: skip
+        return unreadable(
+            "Nothing stands between the parentheses.",
+            "Write a number before the closing parenthesis.",
+            at,
+        )
     if not before or before[-1] == "(":
         return unreadable(
             f"Nothing stands before {quoted(sign)}.", "Write the number in front of it.", at
@@ -129,8 +132,9 @@ def no_sign(text, typed, at, kind):
     at = _first(text, at)
     character = text[at]
     if character == "(":
-        return unreadable("A sign is missing before the parenthesis.",
-                          "Put × or + in front of it.", at)  # fmt: skip
+        return unreadable(
+            "A sign is missing before the parenthesis.", "Put × or + in front of it.", at
+        )
     if character == ")":
         return unreadable(
             "This parenthesis was never opened.", "Open one, or put a space in its place.", at
@@ -233,8 +237,11 @@ def _strange(typed, at):
     if character == ",":
         return _comma(typed, at)
     if character in RAISED + LOWERED:
-        return unreadable("A small raised or lowered digit belongs to a fraction.",
-                          "Write the fraction with a line, as in 3/4.", at)  # fmt: skip
+        return unreadable(
+            "A small raised or lowered digit belongs to a fraction.",
+            "Write the fraction with a line, as in 3/4.",
+            at,
+        )
     if unicodedata.category(character)[0] == "N":
         return unreadable(
             f"{quoted(character)} is not a digit that I read.", "Use the digits 0 to 9.", at

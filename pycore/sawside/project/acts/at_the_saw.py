@@ -43,8 +43,9 @@ def spoil(document, act):
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
         said = f"Spoiled: one {entry['name']} of those cut. " + (
             "More were cut than are asked for: none is to be cut in its place."
-            if surplus else "One more is to be cut."
-        )  # fmt: skip
+            if surplus
+            else "One more is to be cut."
+        )
     else:
         piece = size_of(part, show)
         said = f"Spoiled: a blank for {entry['name']}. As many as before are to be cut."
@@ -71,12 +72,14 @@ def about(document, act):
     at, entry, part, _show = _part(document, act)
     told = act.get("about")
     if not isinstance(told, dict):
-        raise Refusal("message", "Nothing is told of the part.", "Send it as “about”.",
-                      field="about")  # fmt: skip
+        raise Refusal(
+            "message", "Nothing is told of the part.", "Send it as “about”.", field="about"
+        )
     for key, text in told.items():
         if key not in ABOUT or not isinstance(text, str):
-            raise Refusal("unknown", f"A part has no {key!s:.40}.", f"Use {', '.join(ABOUT)}.",
-                          field="about")  # fmt: skip
+            raise Refusal(
+                "unknown", f"A part has no {key!s:.40}.", f"Use {', '.join(ABOUT)}.", field="about"
+            )
     now = entry.get("about", {}).get(part.key, {})
     new = {key: text.strip() for key, text in told.items()}
     for key, text in new.items():
@@ -120,8 +123,9 @@ def _which(pieces, which):
     """Checked places in the list of pieces cut."""
     good = isinstance(which, list) and which
     if not good or not all(type(each) is int and 0 <= each < len(pieces) for each in which):
-        raise Refusal("unknown", "Those pieces are not there.", "Send places in the list.",
-                      field="which")  # fmt: skip
+        raise Refusal(
+            "unknown", "Those pieces are not there.", "Send places in the list.", field="which"
+        )
     return which
 
 
@@ -132,8 +136,9 @@ def _when(act):
 def _length(act, field, unit):
     text = act.get(field)
     if not isinstance(text, str):
-        raise Refusal("message", "There is no text to read.", "Send it as it was typed.",
-                      field=field)  # fmt: skip
+        raise Refusal(
+            "message", "There is no text to read.", "Send it as it was typed.", field=field
+        )
     try:
         value = read_length(text, unit).value
     except Refusal as refusal:
@@ -149,8 +154,12 @@ def _rough(text, unit, field):
     except Refusal as refusal:
         raise refusal.of(field) from None
     if not 0 <= value <= 12:
-        raise Refusal("range", "A rough allowance is from 0 to 12 in.",
-                      "Check the number and its unit.", field=field)  # fmt: skip
+        raise Refusal(
+            "range",
+            "A rough allowance is from 0 to 12 in.",
+            "Check the number and its unit.",
+            field=field,
+        )
 
 
 def _changed(document, at, entry, change, said):

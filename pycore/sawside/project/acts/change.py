@@ -62,8 +62,14 @@ def _begin(document, act):
         raise Refusal("message", "A project is open already.", "Begin without one.", field="act")
     new = begun(act)
     said = f"Began {new['name']}."
-    return {"document": _logged(new, act, said), "undo": None, "said": said, "id": None,
-            "follows": [], "judged": []}  # fmt: skip
+    return {
+        "document": _logged(new, act, said),
+        "undo": None,
+        "said": said,
+        "id": None,
+        "follows": [],
+        "judged": [],
+    }
 
 
 def _refuse_failed(worked, number):

@@ -27,9 +27,17 @@ def effects(before, after, but):
 
 
 def _follow(after, identity, old, new):
-    entry = {"id": identity, "name": after.names[identity], "ok": new.ok, "error": None,
-             "label": "", "before": None, "after": None, "difference": None,
-             "others": []}  # fmt: skip
+    entry = {
+        "id": identity,
+        "name": after.names[identity],
+        "ok": new.ok,
+        "error": None,
+        "label": "",
+        "before": None,
+        "after": None,
+        "difference": None,
+        "others": [],
+    }
     if not new.ok:
         entry["error"] = new.refusals[0].as_data()
     if old.ok:

@@ -17,8 +17,9 @@ from sawside.reckoning.reckon import find
 def keep_reading(document, act):
     text = _sum(act)
     if not text.strip():
-        raise Refusal("missing", "Nothing is written here.", "Type it as in 31 5/8.",
-                      field="text", at=0)  # fmt: skip
+        raise Refusal(
+            "missing", "Nothing is written here.", "Type it as in 31 5/8.", field="text", at=0
+        )
     plain = text.replace("[", "").replace("]", "").strip()[:70].strip()
     name = free_name(document, callable_name(act.get("name") or plain))
     entry = {"kind": "reading", "name": name, "unit": _unit(document, act), "text": text}
@@ -146,8 +147,9 @@ def _note(act):
 def _values(act):
     values = act.get("values")
     if not isinstance(values, dict):
-        raise Refusal("message", "The values are not readable.", "Send them by field.",
-                      field="values")  # fmt: skip
+        raise Refusal(
+            "message", "The values are not readable.", "Send them by field.", field="values"
+        )
     for field, value in values.items():
         _refuse_long(value, str(field))
     return read_values_kept(values)

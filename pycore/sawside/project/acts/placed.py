@@ -64,9 +64,11 @@ def _short_enough(entry):
         return read_entry(entry)
     except Refusal:
         raise Refusal(
-            "range", f"With that name a text of {entry['name']} becomes too long.",
-            "Choose a shorter name.", field="name",
-        ) from None  # fmt: skip
+            "range",
+            f"With that name a text of {entry['name']} becomes too long.",
+            "Choose a shorter name.",
+            field="name",
+        ) from None
 
 
 def delete(document, act):

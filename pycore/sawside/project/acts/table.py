@@ -102,8 +102,9 @@ def _several(document, act):
     if said is None:
         said = f"Made {len(acts)} changes."
     if not isinstance(said, str) or len(said) > MOST_SAID:
-        raise Refusal("message", "What is said of it can't be shown.", "Leave it out.",
-                      field="said")  # fmt: skip
+        raise Refusal(
+            "message", "What is said of it can't be shown.", "Leave it out.", field="said"
+        )
     said = on_one_line(said)
     undos, must_work, moves = [], [], False
     for number, each in enumerate(acts):

@@ -46,8 +46,12 @@ def set_tolerance(document, act):
     except Refusal as refusal:
         raise refusal.of("text") from None
     if not 0 <= value <= 1:
-        raise Refusal("range", "A tolerance is from 0 to 1 in.", "Check the number and its unit.",
-                      field="text")  # fmt: skip
+        raise Refusal(
+            "range",
+            "A tolerance is from 0 to 1 in.",
+            "Check the number and its unit.",
+            field="text",
+        )
     new = document | {"tolerance": {"text": text, "unit": unit}}
     return new, undo, f"The tolerance is now {on_one_line(text).strip()}.", None
 

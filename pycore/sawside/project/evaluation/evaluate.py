@@ -77,10 +77,15 @@ class Evaluation:
         if identity not in cycle:
             return self._waiting(self.graph.known[identity])
         chain = " → ".join(self.names[each] for each in cycle)
-        return Failed([Refusal(
-            "conflict", f"This goes round in a circle: {chain}.",
-            "Type a number in one of them.",
-        )])  # fmt: skip
+        return Failed(
+            [
+                Refusal(
+                    "conflict",
+                    f"This goes round in a circle: {chain}.",
+                    "Type a number in one of them.",
+                )
+            ]
+        )
 
 
 def _remembered(known, settings, inputs, held):

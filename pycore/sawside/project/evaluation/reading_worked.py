@@ -38,8 +38,9 @@ class ReadingWorked:
                 field="tape",
             )
         if reading.power != 1:
-            raise Refusal("conflict", "Only a length is read on a tape.", "Clear the tape.",
-                          field="tape")  # fmt: skip
+            raise Refusal(
+                "conflict", "Only a length is read on a tape.", "Clear the tape.", field="tape"
+            )
         true = tape.true(reading.value)
         refuse_beyond_a_mile("Length", true)
         return true
@@ -47,8 +48,12 @@ class ReadingWorked:
     def _said_off(self):
         """What the person says that it may be off by, in exact inches."""
         if self.power != 1:
-            raise Refusal("conflict", "Only a length may be off by a length.", "Clear that field.",
-                          field="off")  # fmt: skip
+            raise Refusal(
+                "conflict",
+                "Only a length may be off by a length.",
+                "Clear that field.",
+                field="off",
+            )
         try:
             off = read_length(self.entry["off"], self.settings.unit).value
         except Refusal as refusal:

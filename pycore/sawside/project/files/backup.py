@@ -60,9 +60,12 @@ def _refuse_unrestorable(text):
             f"and a backup has at most {MOST_BYTES // 10**6} MB."
         )
     if marks(text) > MOST_MARKS:
-        raise Refusal("range", "There is more in this project than a backup can have.",
-                      "Delete what is not needed, then back up again.",
-                      field="document")  # fmt: skip
+        raise Refusal(
+            "range",
+            "There is more in this project than a backup can have.",
+            "Delete what is not needed, then back up again.",
+            field="document",
+        )
 
 
 def _too_much(message):

@@ -42,8 +42,16 @@ def merge(document, text, when):
     said = f"Added {len(places.added)} of {len(other['entries'])} entries of {other['name']}."
     said += otherwise(document, other, new, ids)
     if not undo:
-        return {"document": document, "undo": None, "said": said, "id": None, "follows": [],
-                "judged": [], "rule": RULE, "photos": {}}  # fmt: skip
+        return {
+            "document": document,
+            "undo": None,
+            "said": said,
+            "id": None,
+            "follows": [],
+            "judged": [],
+            "rule": RULE,
+            "photos": {},
+        }
     made = Made(new, {"act": "several", "acts": undo}, said, None, True, ())
     answer = followed(document, made, {"when": when})
     here = {entry["id"] for entry in document["entries"]}

@@ -82,9 +82,10 @@ def calling_own(entry, renamed):
     reckoner = RECKONERS.get(entry["reckoner"]) if entry["kind"] == "line" else None
     if reckoner is None or not any(renamed.values()):
         return entry
-    own = {"tape": tapes, "material": {
-        PREFIX + old: PREFIX + name for old, name in renamed["materials"].items()
-    }}  # fmt: skip
+    own = {
+        "tape": tapes,
+        "material": {PREFIX + old: PREFIX + name for old, name in renamed["materials"].items()},
+    }
     return entry | {"values": _values(reckoner.fields, entry["values"], own)}
 
 

@@ -54,11 +54,7 @@ def _by_part(pieces, _show):
     ]
 
 
-_WRONG = {
-    "cut down": "to cut down",
-    "recut ends": "with other ends",
-    "unknown": "to check",
-}
+_WRONG = {"cut down": "to cut down", "recut ends": "with other ends", "unknown": "to check"}
 """The verdicts on pieces that are cut and not as they are asked for, in a word or two."""
 
 _GROUPS = {"set-up": _by_set_up, "board": _by_board, "part": _by_part}

@@ -53,6 +53,8 @@ def part_named(worked, entry, key):
         if part.key == key:
             return part
     raise Refusal(
-        "unknown", f"{entry['name']} has no piece {quoted(str(key))}.", "Open it anew.",
+        "unknown",
+        f"{entry['name']} has no piece {quoted(str(key))}.",
+        "Open it anew.",
         field="part",
-    )  # fmt: skip
+    )

@@ -9,10 +9,7 @@ def sides(piece):
 
 def stock_of(piece):
     """What pieces of one stock have in common; `NOT_TOLD` where nothing is known of it."""
-    return (
-        piece.told["material"].casefold(),
-        *(side and side["mark"] for side in sides(piece)),
-    )
+    return (piece.told["material"].casefold(), *(side and side["mark"] for side in sides(piece)))
 
 
 NOT_TOLD = ("", None, None)

@@ -45,9 +45,11 @@ def read_document(data):
     """A checked copy of a document, in this schema. Refusals: "message" with the place, "newer"."""
     data = _of_this_schema(data)
     keys_checked(
-        data, "the document", ("schema", "name", "settings", "next", "entries"),
+        data,
+        "the document",
+        ("schema", "name", "settings", "next", "entries"),
         ("tolerance", "labels", "log"),
-    )  # fmt: skip
+    )
     if not isinstance(data["settings"], dict):
         raise damaged("settings", "is not an object")
     try:

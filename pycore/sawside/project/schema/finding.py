@@ -10,8 +10,9 @@ def found(document, identity):
     for at, entry in enumerate(document["entries"]):
         if entry["id"] == identity:
             return at, entry
-    raise Refusal("unknown", "That entry is not in the project.", "Open the project anew.",
-                  field="id")  # fmt: skip
+    raise Refusal(
+        "unknown", "That entry is not in the project.", "Open the project anew.", field="id"
+    )
 
 
 def with_entry(document, at, entry):

@@ -19,14 +19,20 @@ FIELDS = (
     _margin("across_gap", "Gap between columns", "0 mm"),
     _margin("up_gap", "Gap between rows", "0 mm"),
     count(
-        "first", "First free sticker", default="1", least="1", most="300",
+        "first",
+        "First free sticker",
+        default="1",
+        least="1",
+        most="300",
         help="Counted along the rows, for a sheet that was begun before.",
     ),
     choice(
-        "outline", "Lines around", {"no": "None", "yes": "Thin lines"},
+        "outline",
+        "Lines around",
+        {"no": "None", "yes": "Thin lines"},
         help="Thin lines to cut along, for plain paper.",
     ),
-)  # fmt: skip
+)
 """What is set of a sheet of stickers. The defaults are nobody's sheet: measure your own."""
 
 

@@ -33,11 +33,13 @@ def sure(document, identity, answer=None, rule=None):
     found(document, identity)
     for field, text in (("answer", answer), ("tape", rule)):
         if text is not None and not isinstance(text, str):
-            raise Refusal("message", "A choice here is a text.", "Send one of those offered.",
-                          field=field)  # fmt: skip
+            raise Refusal(
+                "message", "A choice here is a text.", "Send one of those offered.", field=field
+            )
     if rule and rule not in RULES:
-        raise Refusal("unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.",
-                      field="tape")  # fmt: skip
+        raise Refusal(
+            "unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.", field="tape"
+        )
     evaluation = Evaluation(document)
     worked = evaluation.worked.get(identity)
     if worked is None:
@@ -65,9 +67,14 @@ def _fields(offered, moved):
 
 def _asked(offered, answer):
     if not offered:
-        raise Refusal("unknown", "All of its answers are words.", "Choose another line.",
-                      field="id")  # fmt: skip
+        raise Refusal(
+            "unknown", "All of its answers are words.", "Choose another line.", field="id"
+        )
     if answer and answer not in offered:
-        raise Refusal("unknown", f"There is no number {quoted(str(answer))} among the answers.",
-                      "Choose another answer.", field="answer")  # fmt: skip
+        raise Refusal(
+            "unknown",
+            f"There is no number {quoted(str(answer))} among the answers.",
+            "Choose another answer.",
+            field="answer",
+        )
     return offered[answer] if answer else next(iter(offered.values()))

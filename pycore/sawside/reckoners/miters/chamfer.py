@@ -61,10 +61,12 @@ def _working(show, given, face, edge, width):
         "edge": (("Set-back", "÷", tan, face), ("Width", "÷", sin, width)),
     }[given.known]
     return (
-        *(f"{what}: {known} {sign} {of} = {known} {sign} {number}{show.equals(result)}"
-          for what, sign, (of, number), result in lines),
+        *(
+            f"{what}: {known} {sign} {of} = {known} {sign} {number}{show.equals(result)}"
+            for what, sign, (of, number), result in lines
+        ),
         f"Blade tilt with the face flat on the table: 90 − {turn} = {show.pure(90 - given.angle)}°",
-    )  # fmt: skip
+    )
 
 
 def _drawing(show, given, face, edge, width):
@@ -103,17 +105,34 @@ RECKONER = Reckoner(
     key="chamfer",
     title="Chamfer",
     asks="How wide is a chamfer, and how far does it reach along the face and down the edge?",
-    words=("chamfer", "bevel", "edge", "arris", "ease", "depth", "width", "corner", "slope"),
+    words="chamfer, bevel, edge, arris, ease, depth, width, corner, slope",
     order=270,
     fields=(
         choice("known", "Known", _KNOWN),
-        length("measure", "Measured", help="The one that you chose above.", least="1/64 in",
-               most="24 in"),
-        angle("angle", "Angle from the face", help="45 takes as much off face and edge.",
-              default="45", least="5", most="85"),
-        length("thickness", "Board thickness", least="1/64 in", most="24 in", may_be_blank=True,
-               help="To check that the chamfer fits.",
-               blank_means="The depth is not checked."),
+        length(
+            "measure",
+            "Measured",
+            help="The one that you chose above.",
+            least="1/64 in",
+            most="24 in",
+        ),
+        angle(
+            "angle",
+            "Angle from the face",
+            help="45 takes as much off face and edge.",
+            default="45",
+            least="5",
+            most="85",
+        ),
+        length(
+            "thickness",
+            "Board thickness",
+            least="1/64 in",
+            most="24 in",
+            may_be_blank=True,
+            help="To check that the chamfer fits.",
+            blank_means="The depth is not checked.",
+        ),
     ),
     answers=(
         Answer("width", "Width of the chamfer", must="agree"),
@@ -125,4 +144,4 @@ RECKONER = Reckoner(
     source="Width = set-back ÷ cos(angle), depth = set-back × tan(angle): plane trigonometry.",
     compute=compute,
     example={"known": "face", "measure": "3/8", "angle": "45", "thickness": "3/4"},
-)  # fmt: skip
+)

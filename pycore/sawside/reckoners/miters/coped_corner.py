@@ -23,10 +23,7 @@ from sawside.reckoners.declaration import (
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.wood.saw import cautions_at_the_saw
 
-_AROUND = {
-    "row": "Walls in a row, such as an alcove",
-    "room": "All around a room",
-}
+_AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a room"}
 _MOST_OFF = 10
 """Degrees by which measured corners of a room may fail to add up before it is refused."""
 _HOW = (
@@ -58,8 +55,10 @@ def compute(given, show):
     return Reckoning(
         answers={
             "first": parts[0].length,
-            "pieces": [(f"{piece.order}. {part.name}", part.length)
-                       for piece, part in zip(pieces, parts, strict=True)],
+            "pieces": [
+                (f"{piece.order}. {part.name}", part.length)
+                for piece, part in zip(pieces, parts, strict=True)
+            ],
             "faces": [(f"Wall {piece.wall}", piece.face) for piece in pieces],
             "ends": " ".join(_said(piece) for piece in pieces),
             "settings": _settings(pieces),
@@ -70,7 +69,7 @@ def compute(given, show):
         drawing=coped_plan(full, pieces, corners),
         cautions=(*cautions_at_the_saw(*(part.short_side.exact for part in parts)), *_CAUTIONS),
         parts=tuple(parts),
-    )  # fmt: skip
+    )
 
 
 def _first(given, walls, corners, closed):
@@ -125,13 +124,13 @@ def _part(given, show, piece):
             cut = EdgeCut(-half_corner(end.corner), -end.face)
             ends.append(End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees)))
         else:
-            cut = EdgeCut(Fraction(0), Fraction(0), None if end.kind == FREE else
-                          "square, into the corner")  # fmt: skip
+            cut = EdgeCut(
+                Fraction(0), Fraction(0), None if end.kind == FREE else "square, into the corner"
+            )
             ends.append(End("square", "0°" if end.kind == FREE else "0°, into the corner"))
         cuts.append(cut)
     name = f"Wall {piece.wall}"
-    note = "then coped along that line" if COPED in (
-        piece.left.kind, piece.right.kind) else None  # fmt: skip
+    note = "then coped along that line" if COPED in (piece.left.kind, piece.right.kind) else None
     return Part(
         key=f"wall_{piece.wall}",
         name=name,
@@ -206,8 +205,9 @@ RECKONER = Reckoner(
     key="coped_corner",
     title="Coped corner",
     asks="Which piece of molding runs square into a corner, which is coped, and how long are they?",
-    words=("cope", "coped", "coping", "inside corner", "baseboard", "molding", "room", "alcove",
-           "wall", "scribe", "square"),
+    words=(
+        "cope, coped, coping, inside corner, baseboard, molding, room, alcove, wall, scribe, square"
+    ),
     order=216,
     fields=(
         choice("around", "The walls are", _AROUND),
@@ -215,24 +215,55 @@ RECKONER = Reckoner(
             "walls",
             "Walls, from left to right as you face them",
             (
-                length("length", "Length", help="Along the wall, where the molding goes.",
-                       least="1/4 in"),
-                corner_field("corner", "Corner at its right", "it and the next wall", least=30,
-                             only="Inside corners only; unused at the end of a row."),
+                length(
+                    "length",
+                    "Length",
+                    help="Along the wall, where the molding goes.",
+                    least="1/4 in",
+                ),
+                corner_field(
+                    "corner",
+                    "Corner at its right",
+                    "it and the next wall",
+                    least=30,
+                    only="Inside corners only; unused at the end of a row.",
+                ),
             ),
             row_label="Wall",
             most_rows=12,
         ),
-        length("projection", "Projection", help="How far the molding stands out at most.",
-               least="1/64 in", most="12 in"),
-        length("height", "Height", least="1/64 in", most="24 in", may_be_blank=True,
-               help="Only for the list of pieces.",
-               blank_means="The pieces are listed without it."),
-        count("first", "Wall seen first", least="1", most="12", may_be_blank=True,
-              help="Its piece runs square at both ends: so the joints face away from the door.",
-              blank_means="The middle one of a row, the first one of a room."),
-        length("extra", "To spring in", default="0 in", most="1/4 in",
-               help="Added to a piece between two corners, so that it is pressed tight."),
+        length(
+            "projection",
+            "Projection",
+            help="How far the molding stands out at most.",
+            least="1/64 in",
+            most="12 in",
+        ),
+        length(
+            "height",
+            "Height",
+            least="1/64 in",
+            most="24 in",
+            may_be_blank=True,
+            help="Only for the list of pieces.",
+            blank_means="The pieces are listed without it.",
+        ),
+        count(
+            "first",
+            "Wall seen first",
+            least="1",
+            most="12",
+            may_be_blank=True,
+            help="Its piece runs square at both ends: so the joints face away from the door.",
+            blank_means="The middle one of a row, the first one of a room.",
+        ),
+        length(
+            "extra",
+            "To spring in",
+            default="0 in",
+            most="1/4 in",
+            help="Added to a piece between two corners, so that it is pressed tight.",
+        ),
     ),
     answers=(
         Answer("first", "First piece, along its wall", must="reach"),
@@ -264,4 +295,4 @@ RECKONER = Reckoner(
         "extra": "1/32",
     },
     makes_parts=True,
-)  # fmt: skip
+)

@@ -125,8 +125,8 @@ RECKONER = Reckoner(
     title="Saw setting for a corner",
     asks="How is the saw set for a corner that is not square?",
     words=(
-        "corner", "angle", "protractor", "bevel gauge", "sliding bevel", "bisect", "half", "wall",
-        "out of square", "miter", "setting", "inside corner", "outside corner", "diagonal",
+        "corner, angle, protractor, bevel gauge, sliding bevel, bisect, half, wall, out of square,"
+        " miter, setting, inside corner, outside corner, diagonal"
     ),
     order=210,
     fields=(
@@ -136,8 +136,9 @@ RECKONER = Reckoner(
             {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel on a board"},
             help="A bevel set to the corner can be drawn on a board with a straight edge.",
         ),
-        corner_field("angle", "Corner", least=_LEAST, default=None,
-                     shown_when=("found", ("angle",))),
+        corner_field(
+            "angle", "Corner", least=_LEAST, default=None, shown_when=("found", ("angle",))
+        ),
         choice("read", "Read at an", _KINDS, shown_when=("found", ("angle",))),
         angle(
             "angle_off",
@@ -161,12 +162,7 @@ RECKONER = Reckoner(
             least="1 in",
             shown_when=_TAPED,
         ),
-        length(
-            "across",
-            "Straight across between the marks",
-            least="1/8 in",
-            shown_when=_TAPED,
-        ),
+        length("across", "Straight across between the marks", least="1/8 in", shown_when=_TAPED),
         length(
             "along",
             "Along the edge of the board",
@@ -191,7 +187,8 @@ RECKONER = Reckoner(
             "length_off",
             "Lengths read to within",
             help="Half of the smallest mark that you read to.",
-            default="1/32 in", metric="0.5 mm",
+            default="1/32 in",
+            metric="0.5 mm",
             most="1/2 in",
             shown_when=("found", ("lengths", "bevel")),
         ),
@@ -220,4 +217,4 @@ RECKONER = Reckoner(
         "length_off": "1/32",
         "corner": "inside",
     },
-)  # fmt: skip
+)

@@ -13,15 +13,7 @@ from sawside.geometry.compound import lean_of_degrees, miter_and_tilt
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import (
-    Answer,
-    End,
-    Part,
-    Reckoner,
-    Reckoning,
-    choice,
-    length,
-)
+from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning, choice, length
 from sawside.reckoners.miters.shared.compound_saw import OTHER, TILTS, steps
 from sawside.reckoners.miters.shared.corner_field import corner_field, past_lines
 from sawside.reckoners.miters.shared.crown_cuts import (
@@ -75,8 +67,11 @@ def compute(given, show):
     answers = {"miter": first.miter, "tilt": first.tilt}
     for other in others:
         if other.corner != first.corner:
-            answers |= {"right_miter": other.miter, "right_tilt": other.tilt,
-                        "right_held": half_corner(other.corner)}  # fmt: skip
+            answers |= {
+                "right_miter": other.miter,
+                "right_tilt": other.tilt,
+                "right_held": half_corner(other.corner),
+            }
     edges = edges_of(given, show, spring, made)
     if edges:
         tips = show.rounded(_tip_to_tip(cuts, edges), "reach")
@@ -85,17 +80,17 @@ def compute(given, show):
         answers |= {f"{cut.side}_flat": flat_text(cut), f"{cut.side}_up": held_text(cut)}
     answers |= {"held": half_corner(first.corner), "spring": spring.lean.degrees}
     if spring.width is not None:
-        answers |= {
-            "width": spring.width,
-            "drop": spring.drop,
-            "projection": spring.projection,
-        }
+        answers |= {"width": spring.width, "drop": spring.drop, "projection": spring.projection}
     face = _face(given, show, spring, cuts, edges)
     words = _words(spring, cuts, edges, show)
-    reach = (None, None) if spring.width is None else (
-        (show.brief(spring.drop), _role(given, "drop")),
-        (show.brief(spring.projection), _role(given, "projection")),
-    )  # fmt: skip
+    reach = (
+        (None, None)
+        if spring.width is None
+        else (
+            (show.brief(spring.drop), _role(given, "drop")),
+            (show.brief(spring.projection), _role(given, "projection")),
+        )
+    )
     short = edges.values() if edges else ()
     return Reckoning(
         answers=answers,
@@ -220,11 +215,19 @@ def _part(spring, cuts, edges, whole, drawn):
 
 def _end_fields(side):
     return (
-        choice(f"{side}_end", f"{side.capitalize()} end", KINDS,
-               help="As you face the molding in its place."),
-        corner_field(f"{side}_corner", f"Corner at the {side} end", least=20,
-                     shown_when=(f"{side}_end", ("inside", "outside"))),
-    )  # fmt: skip
+        choice(
+            f"{side}_end",
+            f"{side.capitalize()} end",
+            KINDS,
+            help="As you face the molding in its place.",
+        ),
+        corner_field(
+            f"{side}_corner",
+            f"Corner at the {side} end",
+            least=20,
+            shown_when=(f"{side}_end", ("inside", "outside")),
+        ),
+    )
 
 
 RECKONER = Reckoner(
@@ -232,32 +235,47 @@ RECKONER = Reckoner(
     title="Crown molding",
     asks="How is crown under a level ceiling cut, flat or held in its place, and how long is it?",
     words=(
-        "crown", "cornice", "cove", "sprung molding", "spring angle", "compound miter", "bevel",
-        "tilt", "ceiling", "top of the cabinet", "bed molding", "inside corner", "outside corner",
-        "upside down", "flat on the table", "52/38", "sloped ceiling",
+        "crown, cornice, cove, sprung molding, spring angle, compound miter, bevel, tilt, ceiling,"
+        " top of the cabinet, bed molding, inside corner, outside corner, upside down, flat on the"
+        " table, 52/38, sloped ceiling"
     ),
     order=262,
     fields=(
         *FIELDS,
         *_end_fields("left"),
         *_end_fields("right"),
-        choice("measured_on", "Measured along", {
-            "bottom": "The bottom edge, on the wall",
-            "top": "The top edge, at the ceiling",
-        }),
-        length("measured", "Length measured", least="1/4 in", may_be_blank=True,
-               help="From corner to corner, or to the square end.",
-               blank_means="Only the settings of the saw are told."),
+        choice(
+            "measured_on",
+            "Measured along",
+            {"bottom": "The bottom edge, on the wall", "top": "The top edge, at the ceiling"},
+        ),
+        length(
+            "measured",
+            "Length measured",
+            least="1/4 in",
+            may_be_blank=True,
+            help="From corner to corner, or to the square end.",
+            blank_means="Only the settings of the saw are told.",
+        ),
         TILTS,
-        choice("ceiling", "Ceiling", {"level": "Level", "sloped": "Sloped"},
-               help="Crown that climbs a slope is not reckoned."),
+        choice(
+            "ceiling",
+            "Ceiling",
+            {"level": "Level", "sloped": "Sloped"},
+            help="Crown that climbs a slope is not reckoned.",
+        ),
     ),
     answers=(
         Answer("miter", "Saw turned, molding flat", "angle", sets="turned"),
         Answer("tilt", "Blade tilted, molding flat", "angle", sets="tilted", with_turn="miter"),
         Answer("right_miter", "Saw turned for the right end", "angle", sets="turned"),
-        Answer("right_tilt", "Blade tilted for the right end", "angle", sets="tilted",
-               with_turn="right_miter"),
+        Answer(
+            "right_tilt",
+            "Blade tilted for the right end",
+            "angle",
+            sets="tilted",
+            with_turn="right_miter",
+        ),
         Answer("tips", "From tip to tip: the molding it takes", must="reach"),
         Answer("top", "Top edge", must="agree"),
         Answer("bottom", "Bottom edge", must="agree"),
@@ -292,4 +310,4 @@ RECKONER = Reckoner(
         "tilts": "left",
         "ceiling": "level",
     },
-)  # fmt: skip
+)

@@ -160,35 +160,77 @@ def _end_fields(side):
     name, end = side.capitalize(), f"{side}_end"
     return (
         choice(end, f"{name} end", _ENDS),
-        corner_field(f"{side}_corner", f"{name} corner", "the panel's two edges", least=30,
-                     shown_when=(end, ("miter",))),
-        length(f"{side}_chamfer", f"{name} chamfer", least="1/64 in", most="6 in",
-               help="Its set-back along the face.", shown_when=(end, ("chamfer",))),
-    )  # fmt: skip
+        corner_field(
+            f"{side}_corner",
+            f"{name} corner",
+            "the panel's two edges",
+            least=30,
+            shown_when=(end, ("miter",)),
+        ),
+        length(
+            f"{side}_chamfer",
+            f"{name} chamfer",
+            least="1/64 in",
+            most="6 in",
+            help="Its set-back along the face.",
+            shown_when=(end, ("chamfer",)),
+        ),
+    )
 
 
 RECKONER = Reckoner(
     key="edge_strip",
     title="Edge strip around a panel",
     asks="How long is a strip on the edge of a panel, when its ends meet other strips?",
-    words=("edge", "edging", "strip", "lipping", "band", "panel", "plywood", "miter", "chamfer",
-           "shelf", "front edge", "set-back"),
+    words=(
+        "edge, edging, strip, lipping, band, panel, plywood, miter, chamfer, shelf, front edge, "
+        "set-back"
+    ),
     order=280,
     fields=(
-        length("panel", "Length of the panel's edge", help="The edge that the strip is glued to.",
-               least="1/4 in"),
-        length("thickness", "Strip thickness", help="How far it stands out from the panel.",
-               default="1/4 in", metric="6 mm", least="1/64 in", most="6 in"),
+        length(
+            "panel",
+            "Length of the panel's edge",
+            help="The edge that the strip is glued to.",
+            least="1/4 in",
+        ),
+        length(
+            "thickness",
+            "Strip thickness",
+            help="How far it stands out from the panel.",
+            default="1/4 in",
+            metric="6 mm",
+            least="1/64 in",
+            most="6 in",
+        ),
         *_end_fields("left"),
         *_end_fields("right"),
-        length("neighbor", "Thickness of the next strip", least="1/64 in", most="6 in",
-               may_be_blank=True, blank_means="As thick as this one.",
-               help="Where an end runs over the next strip."),
-        angle("chamfer_angle", "Chamfer angle", default="45", least="5", most="85",
-              help="From the face; only for a chamfered corner."),
-        length("width", "Strip width", least="1/64 in", most="12 in", may_be_blank=True,
-               blank_means="The piece is listed without it.",
-               help="As high as the panel is thick, or a little more to plane flush."),
+        length(
+            "neighbor",
+            "Thickness of the next strip",
+            least="1/64 in",
+            most="6 in",
+            may_be_blank=True,
+            blank_means="As thick as this one.",
+            help="Where an end runs over the next strip.",
+        ),
+        angle(
+            "chamfer_angle",
+            "Chamfer angle",
+            default="45",
+            least="5",
+            most="85",
+            help="From the face; only for a chamfered corner.",
+        ),
+        length(
+            "width",
+            "Strip width",
+            least="1/64 in",
+            most="12 in",
+            may_be_blank=True,
+            blank_means="The piece is listed without it.",
+            help="As high as the panel is thick, or a little more to plane flush.",
+        ),
     ),
     answers=(
         Answer("long_side", "Cut length", must="agree"),
@@ -211,4 +253,4 @@ RECKONER = Reckoner(
         "width": "13/16",
     },
     makes_parts=True,
-)  # fmt: skip
+)

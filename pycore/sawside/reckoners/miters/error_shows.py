@@ -12,15 +12,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    Reckoning,
-    angle,
-    choice,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, count, length
 
 _PAPER = "For the eye: a sheet of paper is about 0.004″ (0.1 mm): common practice, no source."
 
@@ -129,24 +121,29 @@ RECKONER = Reckoner(
     title="How far does an error show",
     asks="How wide do joints gape when a setting or a length is a little off?",
     words=(
-        "gap", "error", "open joint", "miter gap", "off", "feeler", "tolerance", "closing", "heel",
-        "toe", "accuracy", "how close",
+        "gap, error, open joint, miter gap, off, feeler, tolerance, closing, heel, toe, accuracy, "
+        "how close"
     ),
     order=230,
     fields=(
-        choice(
-            "error",
-            "What is off",
-            {"setting": "Saw setting", "length": "Length of one piece"},
-        ),
+        choice("error", "What is off", {"setting": "Saw setting", "length": "Length of one piece"}),
         count("corners", "Corners", help="Of the whole ring.", default="4", least="3", most="24"),
         length(
-            "width", "Stock width", help="Across the face of the miter.", least="1/64 in",
-            most="4 ft", shown_when=_SETTING,
+            "width",
+            "Stock width",
+            help="Across the face of the miter.",
+            least="1/64 in",
+            most="4 ft",
+            shown_when=_SETTING,
         ),
         angle(
-            "angle_off", "Setting off by", help="Each cut, in degrees.", default="0.5",
-            least="0.01", most="5", shown_when=_SETTING,
+            "angle_off",
+            "Setting off by",
+            help="Each cut, in degrees.",
+            default="0.5",
+            least="0.01",
+            most="5",
+            shown_when=_SETTING,
         ),
         choice(
             "angle_way",
@@ -155,8 +152,11 @@ RECKONER = Reckoner(
             shown_when=_SETTING,
         ),
         length(
-            "side", "Side, on the inside", help="The inner edge of a piece, cut right.",
-            least="1/8 in", shown_when=_SETTING,
+            "side",
+            "Side, on the inside",
+            help="The inner edge of a piece, cut right.",
+            least="1/8 in",
+            shown_when=_SETTING,
         ),
         length(
             "other_side",
@@ -168,12 +168,19 @@ RECKONER = Reckoner(
             shown_when=_SETTING,
         ),
         length(
-            "length_off", "Length off by", help="One piece alone.", default="1/32 in",
+            "length_off",
+            "Length off by",
+            help="One piece alone.",
+            default="1/32 in",
             metric="0.5 mm",
-            least="0.001 in", most="6 in", shown_when=_LENGTH,
+            least="0.001 in",
+            most="6 in",
+            shown_when=_LENGTH,
         ),
         choice(
-            "length_way", "The piece is", {"short": "Too short", "long": "Too long"},
+            "length_way",
+            "The piece is",
+            {"short": "Too short", "long": "Too long"},
             shown_when=_LENGTH,
         ),
     ),
@@ -189,7 +196,12 @@ RECKONER = Reckoner(
     "common practice, no source.",
     compute=compute,
     example={
-        "error": "setting", "corners": "4", "width": "2 1/4", "angle_off": "0.5",
-        "angle_way": "small", "side": "13 7/8", "other_side": "20 1/8",
+        "error": "setting",
+        "corners": "4",
+        "width": "2 1/4",
+        "angle_off": "0.5",
+        "angle_way": "small",
+        "side": "13 7/8",
+        "other_side": "20 1/8",
     },
-)  # fmt: skip
+)

@@ -18,9 +18,11 @@ def compute(given, show):
     heel, toe, width = given.heel, given.toe, given.width
     if heel == toe == 0:
         raise Refusal(
-            "impossible", "The joint is closed at both ends.",
-            "Give the gap at the heel, at the toe, or both.", field="toe",
-        )  # fmt: skip
+            "impossible",
+            "The joint is closed at both ends.",
+            "Give the gap at the heel, at the toe, or both.",
+            field="toe",
+        )
     true = true_setting(given.corners)
     face = face_length(width, true)
     more, even = abs(toe - heel), min(heel, toe)
@@ -74,24 +76,30 @@ RECKONER = Reckoner(
     key="fault_of_a_gap",
     title="Which fault made this gap",
     asks="A mitered joint gapes: is the angle wrong, or a length?",
-    words=(
-        "gap", "miter", "open joint", "heel", "toe", "error", "fault", "angle off", "too short",
-        "feeler", "correct",
-    ),
+    words="gap, miter, open joint, heel, toe, error, fault, angle off, too short, feeler, correct",
     order=231,
     fields=(
         count("corners", "Corners", help="Of the whole ring.", default="4", least="3", most="24"),
         length(
-            "width", "Stock width", help="Across the face of the miter.", least="1/64 in",
+            "width",
+            "Stock width",
+            help="Across the face of the miter.",
+            least="1/64 in",
             most="4 ft",
         ),
         length(
-            "heel", "Gap at the heel", help="At the inside of the joint, square to the cut.",
-            default="0 in", most="6 in",
+            "heel",
+            "Gap at the heel",
+            help="At the inside of the joint, square to the cut.",
+            default="0 in",
+            most="6 in",
         ),
         length(
-            "toe", "Gap at the toe", help="At the outside of the joint, square to the cut.",
-            default="0 in", most="6 in",
+            "toe",
+            "Gap at the toe",
+            help="At the outside of the joint, square to the cut.",
+            default="0 in",
+            most="6 in",
         ),
     ),
     answers=(
@@ -104,4 +112,4 @@ RECKONER = Reckoner(
     source="Plane trigonometry; the corner itself is taken to be true.",
     compute=compute,
     example={"corners": "4", "width": "2 1/4", "heel": "0", "toe": "1/32"},
-)  # fmt: skip
+)

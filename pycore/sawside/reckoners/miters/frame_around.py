@@ -112,8 +112,8 @@ RECKONER = Reckoner(
     title="Frame around something",
     asks="Which pieces make a rectangular frame around a mirror, panel, picture or opening?",
     words=(
-        "frame", "mirror", "picture", "panel", "opening", "casing", "trim", "rabbet", "reveal",
-        "clearance", "miter", "stock", "sticks", "door frame", "window",
+        "frame, mirror, picture, panel, opening, casing, trim, rabbet, reveal, clearance, miter, "
+        "stock, sticks, door frame, window"
     ),
     order=220,
     fields=(
@@ -155,9 +155,13 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={
-        "around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4",
-        "rabbet": "3/8", "stick": "96",
+        "around": "panel",
+        "width": "14 1/2",
+        "height": "20 3/4",
+        "stock": "2 1/4",
+        "rabbet": "3/8",
+        "stick": "96",
     },
     makes_parts=True,
     fits=FITS,
-)  # fmt: skip
+)

@@ -94,8 +94,8 @@ RECKONER = Reckoner(
     title="Frame of equal sides",
     asks="Which pieces make a frame of three, five, six or more equal sides?",
     words=(
-        "frame", "polygon", "hexagon", "octagon", "triangle", "pentagon", "ring", "round mirror",
-        "segments", "clock", "miter", "sides",
+        "frame, polygon, hexagon, octagon, triangle, pentagon, ring, round mirror, segments, "
+        "clock, miter, sides"
     ),
     order=221,
     fields=(
@@ -119,9 +119,14 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={
-        "sides": "8", "around": "panel", "size_is": "across", "size": "12", "stock": "1 1/2",
-        "rabbet": "3/8", "stick": "72",
+        "sides": "8",
+        "around": "panel",
+        "size_is": "across",
+        "size": "12",
+        "stock": "1 1/2",
+        "rabbet": "3/8",
+        "stick": "72",
     },
     makes_parts=True,
     fits=FITS,
-)  # fmt: skip
+)

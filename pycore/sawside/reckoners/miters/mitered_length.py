@@ -99,9 +99,11 @@ def _part_way(given, show, ends):
         if given.known_face != "rabbet":
             return None
         raise Refusal(
-            "missing", "The back of a rabbet was measured, and Rabbet is blank.",
-            "Fill it in, or measure on the inside or the outside.", field="rabbet",
-        )  # fmt: skip
+            "missing",
+            "The back of a rabbet was measured, and Rabbet is blank.",
+            "Fill it in, or measure on the inside or the outside.",
+            field="rabbet",
+        )
     ways = {each.way for each in ends if each.degrees != 0}
     if len(ways) > 1:
         raise Refusal(
@@ -168,8 +170,8 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a piece with mitered ends, when one side of it is known?",
     words=(
-        "miter", "frame", "rail", "trim", "molding", "long side", "outside", "inside", "45",
-        "bevel", "edge miter", "rabbet", "unequal", "cut length",
+        "miter, frame, rail, trim, molding, long side, outside, inside, 45, bevel, edge miter, "
+        "rabbet, unequal, cut length"
     ),
     order=200,
     fields=(
@@ -216,8 +218,9 @@ RECKONER = Reckoner(
             may_be_blank=True,
             blank_means="No rabbet.",
         ),
-        count("how_many", "How many", help="All of one length.", default="1",
-              least="1", most="100"),
+        count(
+            "how_many", "How many", help="All of one length.", default="1", least="1", most="100"
+        ),
     ),
     answers=(
         Answer("long_side", "Long side", must="case"),
@@ -245,4 +248,4 @@ RECKONER = Reckoner(
         "right_end": "45",
     },
     makes_parts=True,
-)  # fmt: skip
+)

@@ -44,9 +44,14 @@ def compute(given, show):
     elif given.width is not None and len(cuts) == 2:
         drawn = [Cut(end.degrees, end.adds, end.way) for end in cuts]
         picture = mitered_piece(
-            show, given.width, given.length, short_side, drawn,
-            given="long", thickness=given.thickness,
-        )  # fmt: skip
+            show,
+            given.width,
+            given.length,
+            short_side,
+            drawn,
+            given="long",
+            thickness=given.thickness,
+        )
     mitered = {} if square else {"long_side": given.length, "short_side": short_side}
     left, right = (_told(end) for end in ends)
     return Reckoning(
@@ -79,8 +84,12 @@ def _end(given, show, side):
     if getattr(given, f"{side}_end") == "told":
         return getattr(given, f"{side}_told") or "as marked"
     if given.width is None and getattr(given, f"{side}_end") != "edge":
-        raise Refusal("missing", "A miter crosses the width, and Stock width is blank.",
-                      "Fill it in, or choose another end.", field="width")  # fmt: skip
+        raise Refusal(
+            "missing",
+            "A miter crosses the width, and Stock width is blank.",
+            "Fill it in, or choose another end.",
+            field="width",
+        )
     return cut_end(given, show, side)
 
 
@@ -110,18 +119,27 @@ RECKONER = Reckoner(
     key="piece_by_hand",
     title="Piece of a known size",
     asks="How do I put a piece into the list whose size I know already?",
-    words=(
-        "piece", "part", "by hand", "cut list", "stock", "board", "known size", "add a piece",
-    ),
+    words="piece, part, by hand, cut list, stock, board, known size, add a piece",
     order=290,
     fields=(
-        length("length", "Length", help="Its long side, where an end is mitered.",
-               least="1/64 in"),
+        length("length", "Length", help="Its long side, where an end is mitered.", least="1/64 in"),
         count("count", "How many", default="1", least="1"),
-        length("width", "Stock width", least="1/64 in", most="4 ft", may_be_blank=True,
-               blank_means="Only a miter across the face needs it."),
-        length("thickness", "Stock thickness", least="1/64 in", most="1 ft", may_be_blank=True,
-               blank_means="Only an edge miter needs it."),
+        length(
+            "width",
+            "Stock width",
+            least="1/64 in",
+            most="4 ft",
+            may_be_blank=True,
+            blank_means="Only a miter across the face needs it.",
+        ),
+        length(
+            "thickness",
+            "Stock thickness",
+            least="1/64 in",
+            most="1 ft",
+            may_be_blank=True,
+            blank_means="Only an edge miter needs it.",
+        ),
         *_end_fields("left"),
         *_end_fields("right"),
     ),
@@ -137,4 +155,4 @@ RECKONER = Reckoner(
     compute=compute,
     example={"length": "33 9/16", "count": "2", "width": "2 1/4", "thickness": "3/4"},
     makes_parts=True,
-)  # fmt: skip
+)

@@ -61,8 +61,8 @@ RECKONER = Reckoner(
     title="Set an angle by lengths",
     asks="Which rise over run, or which spacer, sets this angle more closely than a scale?",
     words=(
-        "framing square", "rise", "run", "slope", "angle", "spacer", "sine bar", "bevel gauge",
-        "protractor", "setting", "tenth of a degree", "layout", "calibrate",
+        "framing square, rise, run, slope, angle, spacer, sine bar, bevel gauge, protractor, "
+        "setting, tenth of a degree, layout, calibrate"
     ),
     order=240,
     fields=(
@@ -77,7 +77,8 @@ RECKONER = Reckoner(
             "run",
             "Run",
             help="Along the edge, or on the blade of the framing square: the longer, the closer.",
-            default="12 in", metric="300 mm",
+            default="12 in",
+            metric="300 mm",
             least="1 in",
             most="10 ft",
         ),
@@ -85,7 +86,8 @@ RECKONER = Reckoner(
             "bar",
             "Between the pins",
             help="From center to center of two equal pins on a straight bar.",
-            default="10 in", metric="250 mm",
+            default="10 in",
+            metric="250 mm",
             least="1 in",
             most="4 ft",
         ),
@@ -102,4 +104,4 @@ RECKONER = Reckoner(
     source="Rise = run × tan, spacer = distance of the pins × sin: plane trigonometry.",
     compute=compute,
     example={"angle": "33.86", "run": "12", "bar": "10"},
-)  # fmt: skip
+)

@@ -7,11 +7,7 @@ out by height x tan(slope), and at each end its wide edge is longer by that x ta
 from fractions import Fraction
 
 from sawside.drawing.miters.compound import box_drawing, face_view
-from sawside.geometry.compound import (
-    butt_tilt,
-    end_adds,
-    miter_and_tilt,
-)
+from sawside.geometry.compound import butt_tilt, end_adds, miter_and_tilt
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import (
@@ -191,29 +187,53 @@ RECKONER = Reckoner(
     title="Box with sloping sides",
     asks="How are the sides of a box that slopes cut, and what size are they?",
     words=(
-        "sloped box", "splayed", "tapered", "planter", "tray", "hopper", "flared", "pyramid",
-        "compound miter", "blade tilt", "gauge angle", "bevel", "sides", "butt joint", "slope",
+        "sloped box, splayed, tapered, planter, tray, hopper, flared, pyramid, compound miter, "
+        "blade tilt, gauge angle, bevel, sides, butt joint, slope"
     ),
     order=264,
     fields=(
         count("sides", "Sides", default="4", least="3", most="24"),
         choice("wide", "Wider at", {"top": "The top", "bottom": "The bottom"}),
-        length("height", "Height", help="Straight up, from level rim to level rim.",
-               least="1/4 in", most="10 ft"),
+        length(
+            "height",
+            "Height",
+            help="Straight up, from level rim to level rim.",
+            least="1/4 in",
+            most="10 ft",
+        ),
         choice("found", "Slope known by", {"slope": "Its angle", "reach": "Its reach"}),
-        angle("slope", "Slope, from upright", help="0 is an upright side.", most="85",
-              shown_when=("found", ("slope",))),
-        length("reach", "Reach of one side", least="0 in", most="10 ft",
-               help="How far the outside leans out, measured level over the whole height.",
-               shown_when=("found", ("reach",))),
+        angle(
+            "slope",
+            "Slope, from upright",
+            help="0 is an upright side.",
+            most="85",
+            shown_when=("found", ("slope",)),
+        ),
+        length(
+            "reach",
+            "Reach of one side",
+            least="0 in",
+            most="10 ft",
+            help="How far the outside leans out, measured level over the whole height.",
+            shown_when=("found", ("reach",)),
+        ),
         choice("size_at", "Lengths are of", {"top": "The top", "bottom": "The bottom"}),
         length("size", "Length of a side", help="Outside, along the rim.", least="1/4 in"),
-        length("other", "Length of the other side", least="1/4 in", may_be_blank=True,
-               help="Of a box with four sides that is longer one way.",
-               blank_means="All sides are alike."),
+        length(
+            "other",
+            "Length of the other side",
+            least="1/4 in",
+            may_be_blank=True,
+            help="Of a box with four sides that is longer one way.",
+            blank_means="All sides are alike.",
+        ),
         length("thickness", "Thickness", help="Of the boards.", least="1/64 in", most="6 in"),
-        choice("joint", "Joints", {"miter": "Mitered", "butt": "Butted"},
-               help="Butted: two sides run through, the other two stand between them."),
+        choice(
+            "joint",
+            "Joints",
+            {"miter": "Mitered", "butt": "Butted"},
+            help="Butted: two sides run through, the other two stand between them.",
+        ),
         TILTS,
     ),
     answers=(
@@ -248,4 +268,4 @@ RECKONER = Reckoner(
         "joint": "miter",
         "tilts": "left",
     },
-)  # fmt: skip
+)

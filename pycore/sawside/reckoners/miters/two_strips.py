@@ -134,8 +134,8 @@ RECKONER = Reckoner(
     title="Two strips from one board",
     asks="How wide are two molding strips ripped from one board that is shaped on both edges?",
     words=(
-        "rip", "strip", "molding", "moulding", "rip setting", "fence", "kerf", "both edges",
-        "set back", "stack", "build up", "projection", "narrow", "start width",
+        "rip, strip, molding, moulding, rip setting, fence, kerf, both edges, set back, stack, "
+        "build up, projection, narrow, start width"
     ),
     order=250,
     fields=(
@@ -169,7 +169,8 @@ RECKONER = Reckoner(
             "thickness",
             "Board thickness",
             help="As measured.",
-            default="3/4 in", metric="18 mm",
+            default="3/4 in",
+            metric="18 mm",
             least="1/16 in",
             most="6 in",
         ),
@@ -185,7 +186,8 @@ RECKONER = Reckoner(
             "least",
             "Narrowest strip that will do",
             help="As far as the shape reaches in, and wood enough behind it to fasten.",
-            default="3/4 in", metric="18 mm",
+            default="3/4 in",
+            metric="18 mm",
             least="1/8 in",
             most="2 ft",
         ),
@@ -215,4 +217,4 @@ RECKONER = Reckoner(
         "laid": "flat",
     },
     solve_one_of=("board", "wide"),
-)  # fmt: skip
+)

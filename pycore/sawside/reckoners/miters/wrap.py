@@ -165,9 +165,8 @@ RECKONER = Reckoner(
     title="Molding around a case",
     asks="How long is each piece of a molding that wraps around a case, in one or more layers?",
     words=(
-        "wrap", "molding", "moulding", "around", "case", "cabinet", "return", "layers", "trim",
-        "baseboard", "plinth", "column", "chimney", "alcove", "self-return", "mitered", "corner",
-        "build up",
+        "wrap, molding, moulding, around, case, cabinet, return, layers, trim, baseboard, plinth, "
+        "column, chimney, alcove, self-return, mitered, corner, build up"
     ),
     order=215,
     fields=(
@@ -249,4 +248,4 @@ RECKONER = Reckoner(
         "stick": "96",
     },
     makes_parts=True,
-)  # fmt: skip
+)

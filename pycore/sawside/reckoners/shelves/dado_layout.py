@@ -7,15 +7,7 @@ from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.units import METRIC
-from sawside.reckoners.declaration import (
-    Answer,
-    Fit,
-    Reckoner,
-    Reckoning,
-    choice,
-    length,
-    lengths,
-)
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, choice, length, lengths
 from sawside.reckoners.shared.panel_fields import SOLD_AS, thickness_warnings
 
 _CAUTIONS = (
@@ -164,8 +156,8 @@ RECKONER = Reckoner(
     title="Dadoes and rabbets",
     asks="Where do the dadoes go, and how wide and deep are they?",
     words=(
-        "dado", "dadoes", "rabbet", "groove", "housing", "slot for a shelf", "shelf joint",
-        "stopped dado", "plywood thickness", "bookcase",
+        "dado, dadoes, rabbet, groove, housing, slot for a shelf, shelf joint, stopped dado, "
+        "plywood thickness, bookcase"
     ),
     order=311,
     fields=(
@@ -175,7 +167,8 @@ RECKONER = Reckoner(
             "side_thickness",
             "Thickness of the side",
             help="As measured.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             least="1/8 in",
             most="6 in",
         ),
@@ -183,7 +176,8 @@ RECKONER = Reckoner(
             "shelf",
             "Shelf thickness",
             help="As measured with a caliper, not as sold.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             least="1/64 in",
             most="6 in",
         ),
@@ -227,7 +221,8 @@ RECKONER = Reckoner(
         length(
             "stop",
             "Stopped before the front edge",
-            default='1/2"', metric="12 mm",
+            default='1/2"',
+            metric="12 mm",
             most="24 in",
             shown_when=("run", ("stopped",)),
         ),
@@ -245,7 +240,8 @@ RECKONER = Reckoner(
             "panel",
             "Thickness of the panel in the rabbet",
             help="As measured.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             least="1/64 in",
             most="6 in",
             shown_when=("rabbets", ("upper", "lower", "both")),
@@ -276,4 +272,4 @@ RECKONER = Reckoner(
         "panel": "23/32",
     },
     fits=(Fit("width", lambda given: ("play", given.play), "more"),),
-)  # fmt: skip
+)

@@ -95,14 +95,11 @@ RECKONER = Reckoner(
     key="equal_shelf_spacing",
     title="Equal shelf spacing",
     asks="Where do shelves go so that all openings are the same?",
-    words=(
-        "shelf", "shelves", "opening", "bookcase", "cabinet", "spacing", "divide", "layout", "even",
-    ),
+    words="shelf, shelves, opening, bookcase, cabinet, spacing, divide, layout, even",
     order=300,
     fields=(
         height_field(
-            may_be_blank=True,
-            blank_means="Worked out from the shelf count and the opening.",
+            may_be_blank=True, blank_means="Worked out from the shelf count and the opening."
         ),
         count(
             "shelf_count",
@@ -147,4 +144,4 @@ RECKONER = Reckoner(
         "kick": "3",
     },
     solve_one_of=("height", "shelf_count", "opening"),
-)  # fmt: skip
+)

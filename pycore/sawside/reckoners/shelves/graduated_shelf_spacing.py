@@ -11,14 +11,7 @@ from sawside.geometry.case import stacked
 from sawside.geometry.graduation import Ratio, Step
 from sawside.lengths.display import decimal_text
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    choice,
-    count,
-    length,
-    number,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, number
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
     MARKING,
@@ -57,9 +50,7 @@ def compute(given, show):
         shelves = _most_shelves(given, show, way, inside, grade, blank)
         lines += (f"At least {show.text(highest)} at the top → {shelves_text(shelves)}",)
         highest = None
-    openings = _openings(
-        given, show, way, inside, shelves, given.lowest, highest, grade
-    )  # fmt: skip
+    openings = _openings(given, show, way, inside, shelves, given.lowest, highest, grade)
     if inside is None:
         inside = sum(openings) + shelves * given.thickness
     thicknesses = (given.thickness,) * shelves
@@ -214,8 +205,8 @@ RECKONER = Reckoner(
     title="Graduated shelf spacing",
     asks="Where do shelves go so that the openings get smaller from the bottom up?",
     words=(
-        "graduated", "shelf", "shelves", "progression", "tapering", "largest at the bottom",
-        "bookcase", "ratio", "step", "spacing", "drawers",
+        "graduated, shelf, shelves, progression, tapering, largest at the bottom, bookcase, ratio,"
+        " step, spacing, drawers"
     ),
     order=301,
     fields=(
@@ -291,4 +282,4 @@ RECKONER = Reckoner(
         "by": "ratio",
         "highest": "12 1/2",
     },
-)  # fmt: skip
+)

@@ -77,7 +77,7 @@ RECKONER = Reckoner(
     key="heaviest_shelf_load",
     title="Heaviest shelf load",
     asks="How much weight may stand on a shelf before it sags too much?",
-    words=("load", "weight", "heaviest", "shelf", "sag", "how much", "hold", "carry", "books"),
+    words="load, weight, heaviest, shelf, sag, how much, hold, carry, books",
     order=323,
     fields=shelf_fields(without="load"),
     answers=(Answer("heaviest", "Heaviest load", "text"), *ANSWERS),

@@ -39,13 +39,11 @@ RECKONER = Reckoner(
     key="longest_shelf_span",
     title="Longest shelf span",
     asks="How far apart may the supports of a shelf be?",
-    words=("span", "longest", "shelf", "sag", "how wide", "bookcase", "bay", "support", "load"),
+    words="span, longest, shelf, sag, how wide, bookcase, bay, support, load",
     order=321,
     fields=shelf_fields(without="span", overhang=False),
     answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),
     source=SOURCE,
     compute=compute,
-    example={
-        "depth": "13 1/4", "thickness": "23/32", "material": "plywood", "load": "records_12",
-    },
-)  # fmt: skip
+    example={"depth": "13 1/4", "thickness": "23/32", "material": "plywood", "load": "records_12"},
+)

@@ -89,13 +89,17 @@ def compute(given, show):
         drawing=_drawing(given, show, row, numbers, zones),
         cautions=(*row_warnings(given, show, pitch), *_CAUTIONS),
         stick=story_stick(
-            show, given.side, holes, name="Pin holes of one row", start="Lower end of the side",
+            show,
+            given.side,
+            holes,
+            name="Pin holes of one row",
+            start="Lower end of the side",
             diameter=given.diameter,
             setbacks=(("Front row", given.front), ("Back row", given.back)),
             note=f"Holes {fine_text(given.diameter, show)} wide, "
             f"{fine_text(given.hole_depth, show)} deep.",
         ),
-    )  # fmt: skip
+    )
 
 
 def _shelves(given, row, numbers):
@@ -167,8 +171,8 @@ RECKONER = Reckoner(
     title="Shelf pin holes",
     asks="Where are the holes for shelf pins, and which one gives which shelf height?",
     words=(
-        "pin", "pins", "hole", "holes", "shelf pin", "peg", "adjustable shelf", "drill",
-        "template", "jig", "32 mm", "setback", "pitch",
+        "pin, pins, hole, holes, shelf pin, peg, adjustable shelf, drill, template, jig, 32 mm, "
+        "setback, pitch"
     ),
     order=310,
     fields=(
@@ -185,22 +189,26 @@ RECKONER = Reckoner(
         length(
             "own_pitch",
             "My own pitch",
-            default='1"', metric="25 mm",
+            default='1"',
+            metric="25 mm",
             least="1/16 in",
             most="24 in",
             shown_when=("pitch", ("own",)),
         ),
         length("front", "Front row from the front edge", default='2"', metric="37 mm"),
         length("back", "Back row from the back edge", default='2"', metric="37 mm"),
-        length("diameter", "Hole diameter", default='1/4"',
-            metric="5 mm", least="1/16 in", most="1 in"),
-        length("hole_depth", "Hole depth", default='3/8"',
-            metric="10 mm", least="1/16 in", most="4 in"),
+        length(
+            "diameter", "Hole diameter", default='1/4"', metric="5 mm", least="1/16 in", most="1 in"
+        ),
+        length(
+            "hole_depth", "Hole depth", default='3/8"', metric="10 mm", least="1/16 in", most="4 in"
+        ),
         length(
             "thickness",
             "Thickness of the side",
             help="As measured.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             least="1/8 in",
             most="6 in",
         ),
@@ -209,7 +217,8 @@ RECKONER = Reckoner(
             "rest",
             "Shelf above the hole's center",
             help="For a plain pin, half its diameter.",
-            default='1/8"', metric="2.5 mm",
+            default='1/8"',
+            metric="2.5 mm",
             most="2 in",
         ),
         lengths(
@@ -226,8 +235,14 @@ RECKONER = Reckoner(
             "Fixed shelves and dadoes",
             (
                 length("low", "Lower edge", help="From the lower end of the side."),
-                length("thick", "Thickness", default='3/4"',
-                    metric="18 mm", least="1/64 in", most="12 in"),
+                length(
+                    "thick",
+                    "Thickness",
+                    default='3/4"',
+                    metric="18 mm",
+                    least="1/64 in",
+                    most="12 in",
+                ),
             ),
             row_label="Fixed",
             most_rows=20,
@@ -238,7 +253,8 @@ RECKONER = Reckoner(
             "clear",
             "Kept clear around them",
             help="No hole reaches closer than this.",
-            default='1/2"', metric="12 mm",
+            default='1/2"',
+            metric="12 mm",
             most="12 in",
         ),
     ),
@@ -266,4 +282,4 @@ RECKONER = Reckoner(
         "wanted": ["16 in", "30 in"],
         "keep": [{"low": "20 7/8 in", "thick": "23/32 in"}],
     },
-)  # fmt: skip
+)

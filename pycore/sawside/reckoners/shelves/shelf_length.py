@@ -82,9 +82,7 @@ def compute(given, show):
 
 def _working(given, show, fits, inside, sides, adds, free):
     side = f"2 × {show.number(given.side_thickness)}" if sides else ""
-    dado = (
-        (show.number(given.left_depth), show.number(given.right_depth)) if adds else ()
-    )  # fmt: skip
+    dado = (show.number(given.left_depth), show.number(given.right_depth)) if adds else ()
     play = f"2 × {show.number(free)}" if free else ""
     if given.shelf is None:
         if sides:
@@ -117,8 +115,8 @@ RECKONER = Reckoner(
     title="Shelf length",
     asks="How long is a shelf between its sides?",
     words=(
-        "shelf", "length", "dado", "clearance", "inside width", "outside width", "cut list",
-        "pins", "fit", "how long", "fixed shelf", "cabinet", "carcass", "case",
+        "shelf, length, dado, clearance, inside width, outside width, cut list, pins, fit, how "
+        "long, fixed shelf, cabinet, carcass, case"
     ),
     order=312,
     makes_parts=True,
@@ -147,7 +145,8 @@ RECKONER = Reckoner(
             "side_thickness",
             "Thickness of a side",
             help="As measured.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             most="6 in",
             shown_when=("width_is", ("outside",)),
         ),
@@ -165,7 +164,8 @@ RECKONER = Reckoner(
             length(
                 f"{side}_depth",
                 f"Depth of the {side} dado",
-                default='1/4"', metric="6 mm",
+                default='1/4"',
+                metric="6 mm",
                 most="6 in",
                 shown_when=("joint", ("dado",)),
             )
@@ -187,13 +187,20 @@ RECKONER = Reckoner(
             most="2 in",
             shown_when=("joint", ("pins",)),
         ),
-        length("depth", "Shelf depth", help="From front to back.", default='12"',
-            metric="300 mm", least="1/2 in"),
+        length(
+            "depth",
+            "Shelf depth",
+            help="From front to back.",
+            default='12"',
+            metric="300 mm",
+            least="1/2 in",
+        ),
         length(
             "thickness",
             "Shelf thickness",
             help="As measured.",
-            default='3/4"', metric="18 mm",
+            default='3/4"',
+            metric="18 mm",
             least="1/64 in",
             most="6 in",
         ),
@@ -219,4 +226,4 @@ RECKONER = Reckoner(
     },
     solve_one_of=("width", "shelf"),
     fits=(Fit("shelf", _room_of_shelf, "less"), Fit("inside", _room_of_case, "more")),
-)  # fmt: skip
+)

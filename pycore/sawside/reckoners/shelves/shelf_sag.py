@@ -16,8 +16,8 @@ RECKONER = Reckoner(
     title="Shelf sag",
     asks="How far will a shelf sag under its load, and is that too much?",
     words=(
-        "sag", "bend", "droop", "shelf", "load", "weight", "deflection", "bookcase", "records",
-        "books", "strong enough", "stiffness", "creep",
+        "sag, bend, droop, shelf, load, weight, deflection, bookcase, records, books, strong "
+        "enough, stiffness, creep"
     ),
     order=320,
     fields=shelf_fields(),
@@ -25,8 +25,14 @@ RECKONER = Reckoner(
     source=SOURCE,
     compute=compute,
     example={
-        "span": "31 5/8", "depth": "13 1/4", "thickness": "23/32", "material": "plywood",
-        "load": "records_12", "strip": "front", "strip_material": "maple_red",
-        "strip_thickness": "3/4", "strip_height": "1 3/4",
+        "span": "31 5/8",
+        "depth": "13 1/4",
+        "thickness": "23/32",
+        "material": "plywood",
+        "load": "records_12",
+        "strip": "front",
+        "strip_material": "maple_red",
+        "strip_thickness": "3/4",
+        "strip_height": "1 3/4",
     },
-)  # fmt: skip
+)

@@ -43,9 +43,7 @@ def compute(given, show):
     thicknesses = (*[t] * counts[0], fixed, *[t] * counts[1])
     bottoms = (*stacked(every[: counts[0]], thicknesses), low)
     above = stacked(every[counts[0] + 1 : -1], thicknesses[counts[0] + 1 :])
-    shelving = laid_out(
-        given, inside, (*bottoms, *(high + each for each in above)), thicknesses
-    )  # fmt: skip
+    shelving = laid_out(given, inside, (*bottoms, *(high + each for each in above)), thicknesses)
     return shelves_told(
         show,
         shelving,
@@ -132,8 +130,8 @@ RECKONER = Reckoner(
     title="Shelves around a fixed one",
     asks="Where do shelves go when one of them has to land on a rail or a given height?",
     words=(
-        "fixed shelf", "rail", "given height", "door rail", "shelf", "shelves", "spacing",
-        "middle shelf", "line up", "divide",
+        "fixed shelf, rail, given height, door rail, shelf, shelves, spacing, middle shelf, line "
+        "up, divide"
     ),
     order=303,
     fields=(
@@ -184,4 +182,4 @@ RECKONER = Reckoner(
         "below": "0",
         "least": "8",
     },
-)  # fmt: skip
+)

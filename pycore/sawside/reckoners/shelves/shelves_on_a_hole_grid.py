@@ -9,14 +9,7 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    choice,
-    count,
-    length,
-    lengths,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, lengths
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
     MARKING,
@@ -153,8 +146,8 @@ RECKONER = Reckoner(
     title="Shelves on a hole grid",
     asks="Which holes come nearest to the shelf spacing that I want?",
     words=(
-        "pin holes", "shelf pins", "system holes", "32 mm", "adjustable shelves", "snap", "grid",
-        "which hole", "shelf", "spacing",
+        "pin holes, shelf pins, system holes, 32 mm, adjustable shelves, snap, grid, which hole, "
+        "shelf, spacing"
     ),
     order=304,
     fields=(
@@ -181,18 +174,14 @@ RECKONER = Reckoner(
             most_rows=MOST_SHELVES,
             shown_when=("wanted", ("own",)),
         ),
-        length(
-            "first",
-            "First hole",
-            help="Its center, above the inside bottom.",
-            most="20 ft",
-        ),
+        length("first", "First hole", help="Its center, above the inside bottom.", most="20 ft"),
         choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
         length(
             "own_pitch",
             "My own pitch",
             help="Center to center.",
-            default='1"', metric="25 mm",
+            default='1"',
+            metric="25 mm",
             least="1/4 in",
             most="24 in",
             shown_when=("pitch", ("own",)),
@@ -201,7 +190,8 @@ RECKONER = Reckoner(
             "rest",
             "Shelf above the hole's center",
             help="How far above it the shelf rests on its pin: for a plain pin, half its diameter.",
-            default='1/8"', metric="2.5 mm",
+            default='1/8"',
+            metric="2.5 mm",
             most="2 in",
         ),
         *MARKING,
@@ -223,4 +213,4 @@ RECKONER = Reckoner(
         "pitch": "32 mm",
         "rest": "3/32",
     },
-)  # fmt: skip
+)

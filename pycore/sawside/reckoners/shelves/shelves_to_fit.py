@@ -11,15 +11,7 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    choice,
-    clearance,
-    count,
-    length,
-    rows,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, choice, clearance, count, length, rows
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
     MARKING,
@@ -50,10 +42,7 @@ def compute(given, show):
         )
     needs = sum(needed) + shelves * given.thickness
     inside = inside_height(given, show)
-    working = [
-        *inside_working(given, show, inside),
-        *_needs(given, show, shelves, needs),
-    ]
+    working = [*inside_working(given, show, inside), *_needs(given, show, shelves, needs)]
     if inside is None:
         inside = needs
     left_over = inside - needs
@@ -80,12 +69,7 @@ def compute(given, show):
     reckoned = shelves_told(
         show,
         shelving,
-        answers={
-            "left_over": left_over,
-            "needed": needs,
-            "shelf_count": shelves,
-            **heights,
-        },
+        answers={"left_over": left_over, "needed": needs, "shelf_count": shelves, **heights},
         working=(*working, marked_as(given)),
         openings=openings,
         answer="height" if given.height is None else "opening",
@@ -155,8 +139,8 @@ RECKONER = Reckoner(
     title="Shelves to fit things",
     asks="Where do shelves go so that given things fit between them?",
     words=(
-        "fit", "things", "records", "books", "binders", "jars", "height of things", "clearance",
-        "shelf", "shelves", "cabinet", "adapt",
+        "fit, things, records, books, binders, jars, height of things, clearance, shelf, shelves, "
+        "cabinet, adapt"
     ),
     order=302,
     fields=(
@@ -223,4 +207,4 @@ RECKONER = Reckoner(
         "thickness": "23/32",
         "rest": "top",
     },
-)  # fmt: skip
+)

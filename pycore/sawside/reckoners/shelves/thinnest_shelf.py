@@ -32,13 +32,11 @@ RECKONER = Reckoner(
     key="thinnest_shelf",
     title="Thinnest shelf",
     asks="How thick must a shelf be so that it doesn't sag too much?",
-    words=("thickness", "thick", "thin", "shelf", "sag", "load", "board", "how thick"),
+    words="thickness, thick, thin, shelf, sag, load, board, how thick",
     order=322,
     fields=shelf_fields(without="thickness"),
     answers=(Answer("thickness", "Thinnest board", must="reach"), *ANSWERS),
     source=SOURCE,
     compute=compute,
-    example={
-        "span": "31 5/8", "depth": "13 1/4", "material": "plywood", "load": "records_12",
-    },
-)  # fmt: skip
+    example={"span": "31 5/8", "depth": "13 1/4", "material": "plywood", "load": "records_12"},
+)

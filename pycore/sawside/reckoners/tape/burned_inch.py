@@ -44,8 +44,8 @@ RECKONER = Reckoner(
     title="Burned inch: measure",
     asks="How long is a piece that I measured from the 1-inch line?",
     words=(
-        "burn an inch", "burned inch", "cut an inch", "tape", "hook", "worn hook", "bent hook",
-        "1-inch line", "start line", "measure", "offset",
+        "burn an inch, burned inch, cut an inch, tape, hook, worn hook, bent hook, 1-inch line, "
+        "start line, measure, offset"
     ),
     order=102,
     fields=(
@@ -57,4 +57,4 @@ RECKONER = Reckoner(
     source="Arithmetic: far mark − start line. Starting at a line is common practice, no source.",
     compute=compute,
     example={"reading": "32 5/8", "start": "1"},
-)  # fmt: skip
+)

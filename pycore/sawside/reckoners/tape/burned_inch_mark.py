@@ -35,8 +35,8 @@ RECKONER = Reckoner(
     title="Burned inch: mark",
     asks="Where do I mark a length that starts at the 1-inch line?",
     words=(
-        "burn an inch", "burned inch", "tape", "hook", "worn hook", "1-inch line", "start line",
-        "lay out", "mark", "an inch short", "offset",
+        "burn an inch, burned inch, tape, hook, worn hook, 1-inch line, start line, lay out, mark,"
+        " an inch short, offset"
     ),
     order=103,
     fields=(
@@ -48,4 +48,4 @@ RECKONER = Reckoner(
     source="Arithmetic: start line + length. Starting at a line is common practice, no source.",
     compute=compute,
     example={"length": "31 5/8", "start": "1"},
-)  # fmt: skip
+)

@@ -9,14 +9,7 @@ from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    Reckoning,
-    choice,
-    length,
-    own_tape,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, own_tape
 from sawside.settings.own_tape import OwnTape
 from sawside.settings.tape_rows import PARTS, fault
 
@@ -135,8 +128,16 @@ def _worked(tape, given, start, marks, true, show):
 
 def _typed(key, help_):
     label, least, most = PARTS[key]
-    return length(key, label, help=help_, least=least, most=most, may_be_blank=True,
-                  blank_means="Not compared.", shown_when=("which", ("typed",)))  # fmt: skip
+    return length(
+        key,
+        label,
+        help=help_,
+        least=least,
+        most=most,
+        may_be_blank=True,
+        blank_means="Not compared.",
+        shown_when=("which", ("typed",)),
+    )
 
 
 RECKONER = Reckoner(
@@ -144,15 +145,21 @@ RECKONER = Reckoner(
     title="Correct a reading",
     asks="What is the true length, when my tape is known to be off?",
     words=(
-        "tape", "hook", "bent hook", "worn", "stretched", "error", "off", "wrong", "calibrate",
-        "correct", "my tapes", "two tapes disagree",
+        "tape, hook, bent hook, worn, stretched, error, off, wrong, calibrate, correct, my tapes, "
+        "two tapes disagree"
     ),
     order=105,
     fields=(
         length("reading", "The tape reads", least="1/64 in"),
         choice("since", "Measured from", {"hook": "The hook", "line": "A line of the tape"}),
-        length("start", "That line", default="1 in",
-            metric="100 mm", most="10 ft", shown_when=("since", ("line",))),
+        length(
+            "start",
+            "That line",
+            default="1 in",
+            metric="100 mm",
+            most="10 ft",
+            shown_when=("since", ("line",)),
+        ),
         choice("which", "Tape", {"mine": "One of my tapes", "typed": "Told here"}),
         own_tape("tape", "My tape", shown_when=("which", ("mine",))),
         _typed("block", "A short length that you trust, such as a square's blade."),
@@ -175,7 +182,12 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={
-        "reading": "71 7/8", "since": "hook", "which": "typed", "block": "6",
-        "block_reads": "5 31/32", "distance": "96", "distance_reads": "95 15/16",
+        "reading": "71 7/8",
+        "since": "hook",
+        "which": "typed",
+        "block": "6",
+        "block_reads": "5 31/32",
+        "distance": "96",
+        "distance_reads": "95 15/16",
     },
-)  # fmt: skip
+)

@@ -52,17 +52,21 @@ RECKONER = Reckoner(
     title="Diagonal",
     asks="What must both diagonals measure for a frame to be square?",
     words=(
-        "square", "corner to corner", "carcase", "case", "frame", "panel", "rectangle",
-        "hypotenuse", "brace", "right angle",
+        "square, corner to corner, carcase, case, frame, panel, rectangle, hypotenuse, brace, "
+        "right angle"
     ),
     order=150,
     fields=(
-        length("width", "Width", help="Of the frame, outside or inside, as the diagonal is "
-               "measured.", least="1/64 in"),
+        length(
+            "width",
+            "Width",
+            help="Of the frame, outside or inside, as the diagonal is measured.",
+            least="1/64 in",
+        ),
         length("height", "Height", help="Measured the same way.", least="1/64 in"),
     ),
     answers=(Answer("diagonal", "Both diagonals", must="agree"),),
     source="Theorem of Pythagoras (Euclid, Elements, book I, proposition 47).",
     compute=compute,
     example={"width": "36 1/8", "height": "41 1/4"},
-)  # fmt: skip
+)

@@ -126,8 +126,8 @@ RECKONER = Reckoner(
     title="Equal parts",
     asks="Where are the marks that divide a length into equal parts?",
     words=(
-        "divide", "division", "split", "thirds", "quarters", "fifths", "slats", "spacing", "even",
-        "kerf", "gap", "step off", "lay out", "pieces",
+        "divide, division, split, thirds, quarters, fifths, slats, spacing, even, kerf, gap, step "
+        "off, lay out, pieces"
     ),
     order=130,
     fields=(
@@ -159,4 +159,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"whole": "36 1/8", "parts": "5", "between": "nothing"},
-)  # fmt: skip
+)

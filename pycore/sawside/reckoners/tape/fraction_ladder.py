@@ -65,8 +65,8 @@ RECKONER = Reckoner(
     title="Fraction ladder",
     asks="Which fractions lie next to this number, and how far off are they?",
     words=(
-        "decimal to fraction", "fraction to decimal", "millimeters to inches", "convert",
-        "conversion", "inches to millimeters", "nearest", "caliper", "sixty-fourths", "round",
+        "decimal to fraction, fraction to decimal, millimeters to inches, convert, conversion, "
+        "inches to millimeters, nearest, caliper, sixty-fourths, round"
     ),
     order=107,
     fields=(
@@ -82,4 +82,4 @@ RECKONER = Reckoner(
     source="1 in = 25.4 mm exactly (NIST SP 811, appendix B); all else is arithmetic.",
     compute=compute,
     example={"length": "0.71"},
-)  # fmt: skip
+)

@@ -119,8 +119,8 @@ RECKONER = Reckoner(
     title="How many fit",
     asks="How many pieces does a stick give, and what is left of it?",
     words=(
-        "pieces", "stick", "board", "stock", "yield", "cut up", "offcut", "waste", "leftover",
-        "kerf", "enough", "count", "rip", "crosscut",
+        "pieces, stick, board, stock, yield, cut up, offcut, waste, leftover, kerf, enough, count,"
+        " rip, crosscut"
     ),
     order=140,
     fields=(
@@ -152,4 +152,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"stick": "96", "piece": "10 23/32", "first_trim": "1/2"},
-)  # fmt: skip
+)

@@ -108,8 +108,8 @@ RECKONER = Reckoner(
     title="Inside measure",
     asks="How wide is it between two walls, when the tape can't lie flat to the end?",
     words=(
-        "inside", "opening", "alcove", "between", "corner", "tape case", "bend", "bent tape",
-        "pinch rods", "two sticks", "slip sticks", "measure", "wall to wall",
+        "inside, opening, alcove, between, corner, tape case, bend, bent tape, pinch rods, two "
+        "sticks, slip sticks, measure, wall to wall"
     ),
     order=104,
     fields=(
@@ -148,7 +148,8 @@ RECKONER = Reckoner(
             "doubt",
             "Sure to within, either way",
             help="A bend can't be read closely: a sixteenth is common practice, no source.",
-            default="1/16 in", metric="1 mm",
+            default="1/16 in",
+            metric="1 mm",
             most="1 in",
             shown_when=("way", ("bent",)),
         ),
@@ -167,4 +168,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"way": "sticks", "first": "24", "second": "20 1/4", "overlap": "6 11/16"},
-)  # fmt: skip
+)

@@ -46,8 +46,7 @@ RECKONER = Reckoner(
     title="Find a length on the tape",
     asks="How do I find a length on the tape by counting marks?",
     words=(
-        "tape", "rule", "marks", "count", "lines", "where", "find", "call out", "sixteenths",
-        "ruler", "past", "short of",
+        "tape, rule, marks, count, lines, where, find, call out, sixteenths, ruler, past, short of"
     ),
     order=101,
     fields=(
@@ -68,4 +67,4 @@ RECKONER = Reckoner(
     source="Counting from the nearest larger mark: common practice, no source.",
     compute=compute,
     example={"length": "29 3/4", "division": "settings"},
-)  # fmt: skip
+)

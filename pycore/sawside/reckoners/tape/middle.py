@@ -24,9 +24,7 @@ def compute(given, show):
     middle = (low + high) / 2
     marks = [("Middle", middle)]
     side = span / 2
-    working = [
-        f"({show.number(low)} + {show.number(high)}) ÷ 2{show.equals(middle)}",
-    ]
+    working = [f"({show.number(low)} + {show.number(high)}) ÷ 2{show.equals(middle)}"]
     if given.width is not None:
         if given.width > span:
             raise Refusal(
@@ -93,8 +91,8 @@ RECKONER = Reckoner(
     title="Middle",
     asks="Where is the middle of a span, and where does a thing go that is centered in it?",
     words=(
-        "center", "centre", "half", "halve", "halfway", "midpoint", "between", "span", "edges",
-        "handle", "hinge", "divide",
+        "center, centre, half, halve, halfway, midpoint, between, span, edges, handle, hinge, "
+        "divide"
     ),
     order=120,
     fields=(
@@ -123,4 +121,4 @@ RECKONER = Reckoner(
     source="Arithmetic: half of the two readings' sum. Common practice, no source.",
     compute=compute,
     example={"first": "0", "last": "37 9/16", "width": "23/32"},
-)  # fmt: skip
+)

@@ -93,10 +93,7 @@ def _drawing(show, given, offset):
     way = (offset > 0) - (offset < 0)
     off = way * _LEAN * pixel
     frame = [(off, 0), (wide + off, 0), (wide, high), (0, high)]
-    rising, falling = (
-        fine_text(given.rising, show),
-        fine_text(given.falling, show),
-    )
+    rising, falling = (fine_text(given.rising, show), fine_text(given.falling, show))
     shapes = [polygon(frame)]
     if way:
         shapes.append(polygon([(0, 0), (wide, 0), (wide, high), (0, high)], "ghost"))
@@ -127,8 +124,8 @@ RECKONER = Reckoner(
     title="Out of square",
     asks="By its two diagonals, how far is a frame out of square and which corner do I push?",
     words=(
-        "square", "diagonals", "racked", "rack", "carcase", "case", "frame", "glue up", "corner",
-        "parallelogram", "clamp", "lean", "true",
+        "square, diagonals, racked, rack, carcase, case, frame, glue up, corner, parallelogram, "
+        "clamp, lean, true"
     ),
     order=160,
     fields=(
@@ -162,4 +159,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"width": "36 1/8", "height": "41 1/4", "rising": "54 15/16", "falling": "54 23/32"},
-)  # fmt: skip
+)

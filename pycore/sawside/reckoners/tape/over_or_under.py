@@ -134,8 +134,8 @@ RECKONER = Reckoner(
     title="Over or under",
     asks="How far is the piece off, and which way do I move the stop?",
     words=(
-        "heavy", "light", "strong", "too long", "too short", "off", "error", "difference", "stop",
-        "stop block", "adjust", "thousandths", "miss",
+        "heavy, light, strong, too long, too short, off, error, difference, stop, stop block, "
+        "adjust, thousandths, miss"
     ),
     order=110,
     fields=(
@@ -162,4 +162,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"aimed": "34 7/8", "measured": "34 29/32", "cut": "stop"},
-)  # fmt: skip
+)

@@ -57,8 +57,8 @@ RECKONER = Reckoner(
     title="Count the marks",
     asks="What length is it, so many small marks past an inch or past a larger mark?",
     words=(
-        "tape", "rule", "marks", "count", "lines", "sixteenths", "fraction", "measure", "read",
-        "ruler", "inch", "past", "short of",
+        "tape, rule, marks, count, lines, sixteenths, fraction, measure, read, ruler, inch, past, "
+        "short of"
     ),
     order=100,
     fields=(
@@ -84,9 +84,7 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(Answer("length", "Length", must="agree"), Answer("how", "To find it again", "text")),
-    source=(
-        "Counting: inches + larger mark ± marks × the division. Common practice, no source."
-    ),
+    source=("Counting: inches + larger mark ± marks × the division. Common practice, no source."),
     compute=compute,
     example={"inches": "14", "larger": "5/8", "marks": "2", "side": "past", "division": "16"},
-)  # fmt: skip
+)

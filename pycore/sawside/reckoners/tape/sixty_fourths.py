@@ -21,9 +21,11 @@ def compute(given, _show):
     ]
     return Reckoning(
         answers={"table": [(told, to_mark(mark, grid)) for told, mark in table]},
-        working=(f"1/{parts} in = 1 in ÷ {parts} = {decimal_text(Fraction(1, parts))} in = "
-                 f"{decimal_text(1 / _MM)} mm ÷ {parts}",),
-    )  # fmt: skip
+        working=(
+            f"1/{parts} in = 1 in ÷ {parts} = {decimal_text(Fraction(1, parts))} in = "
+            f"{decimal_text(1 / _MM)} mm ÷ {parts}",
+        ),
+    )
 
 
 def _told(mark):
@@ -36,8 +38,8 @@ RECKONER = Reckoner(
     title="Table of sixty-fourths",
     asks="What are the decimals and millimeters of every fraction of an inch?",
     words=(
-        "table", "chart", "decimal equivalents", "fractions", "sixty-fourths", "64ths", "convert",
-        "millimeters", "drill sizes",
+        "table, chart, decimal equivalents, fractions, sixty-fourths, 64ths, convert, millimeters,"
+        " drill sizes"
     ),
     order=108,
     fields=(
@@ -58,4 +60,4 @@ RECKONER = Reckoner(
     source="1 in = 25.4 mm exactly (NIST SP 811, appendix B).",
     compute=compute,
     example={"division": "64", "inches": "0"},
-)  # fmt: skip
+)

@@ -90,9 +90,8 @@ RECKONER = Reckoner(
     title="Smallest of several readings",
     asks="What fits an opening that was measured in several places?",
     words=(
-        "narrowest", "smallest", "shortest", "lowest", "alcove", "niche", "opening", "several",
-        "readings", "width", "height", "floor", "middle", "top", "crooked", "out of true",
-        "minimum", "average", "mean",
+        "narrowest, smallest, shortest, lowest, alcove, niche, opening, several, readings, width, "
+        "height, floor, middle, top, crooked, out of true, minimum, average, mean"
     ),
     order=115,
     fields=(
@@ -122,4 +121,4 @@ RECKONER = Reckoner(
     source="Arithmetic; that the smallest reading counts is common practice, no source.",
     compute=compute,
     example={"readings": ["37 9/16", "37 1/2", "37 5/8"], "room": "1/4"},
-)  # fmt: skip
+)

@@ -71,8 +71,8 @@ RECKONER = Reckoner(
     title="How far may the tape be off",
     asks="How far may a tape be off at this length and still be a good one?",
     words=(
-        "tape", "tolerance", "accuracy", "accurate", "class", "class II", "error", "off", "trust",
-        "two tapes disagree", "Handbook 44",
+        "tape, tolerance, accuracy, accurate, class, class II, error, off, trust, two tapes "
+        "disagree, Handbook 44"
     ),
     order=106,
     fields=(
@@ -100,4 +100,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"length": "41 1/4", "rule": "II"},
-)  # fmt: skip
+)

@@ -100,8 +100,7 @@ RECKONER = Reckoner(
     title="Three-four-five",
     asks="Which three-four-five triangle shows whether this corner is square?",
     words=(
-        "3-4-5", "345", "square", "right angle", "room", "wall", "corner", "alcove", "floor",
-        "layout", "triangle", "90",
+        "3-4-5, 345, square, right angle, room, wall, corner, alcove, floor, layout, triangle, 90"
     ),
     order=170,
     fields=(
@@ -126,4 +125,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"along": "37 9/16", "across": "16 1/4", "step": "1 in"},
-)  # fmt: skip
+)

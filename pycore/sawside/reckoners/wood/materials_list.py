@@ -98,15 +98,18 @@ RECKONER = Reckoner(
     title="Materials list",
     asks="What is on file about a wood or panel, and where does it come from?",
     words=(
-        "species", "wood", "panel", "plywood", "stiffness", "strength", "modulus", "shrinkage",
-        "data", "source", "table", "properties",
+        "species, wood, panel, plywood, stiffness, strength, modulus, shrinkage, data, source, "
+        "table, properties"
     ),
     order=410,
     fields=(
         Field(
-            "material", "material", "Material",
+            "material",
+            "material",
+            "Material",
             choices=tuple(Choice(each.key, _label(each)) for each in _LISTED),
-            choices_from="materials", default="maple_red",
+            choices_from="materials",
+            default="maple_red",
             help="Your own are added in Settings.",
         ),
     ),
@@ -120,4 +123,4 @@ RECKONER = Reckoner(
     source="Each value names its own table, edition and page, and how it was read.",
     compute=compute,
     example={"material": "maple_red"},
-)  # fmt: skip
+)

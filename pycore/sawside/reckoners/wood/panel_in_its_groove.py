@@ -6,14 +6,7 @@ from sawside.drawing.wood.moving_panel import panel_in_groove
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import (
-    Answer,
-    Fit,
-    Reckoner,
-    Reckoning,
-    clearance,
-    length,
-)
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, clearance, length
 from sawside.reckoners.wood.shared.moisture_fields import (
     MOISTURE,
     SOURCE,
@@ -94,7 +87,7 @@ RECKONER = Reckoner(
     key="panel_in_its_groove",
     title="Panel in its groove",
     asks="How wide is a solid panel to be cut so that it can move in its frame?",
-    words=("panel", "groove", "rabbet", "frame", "door", "float", "gap", "swell", "shrink", "room"),
+    words="panel, groove, rabbet, frame, door, float, gap, swell, shrink, room",
     order=401,
     fields=(
         length(

@@ -50,8 +50,8 @@ RECKONER = Reckoner(
     title="Wood movement",
     asks="How much will a board grow and shrink across its width?",
     words=(
-        "movement", "swell", "shrink", "expand", "moisture", "humidity", "season", "width", "split",
-        "gap", "tabletop", "panel",
+        "movement, swell, shrink, expand, moisture, humidity, season, width, split, gap, tabletop,"
+        " panel"
     ),
     order=400,
     fields=(
@@ -70,4 +70,4 @@ RECKONER = Reckoner(
     source=SOURCE,
     compute=compute,
     example={"width": "13 1/4", "species": "maple_red", "now": "8", "year": "most"},
-)  # fmt: skip
+)

@@ -60,7 +60,7 @@ RECKONER = Reckoner(
     key="slots_for_a_fixed_top",
     title="Slots for a top",
     asks="How long are the slots for the screws that hold a solid top?",
-    words=("slot", "top", "tabletop", "screw", "button", "clip", "fasten", "movement", "elongated"),
+    words="slot, top, tabletop, screw, button, clip, fasten, movement, elongated",
     order=402,
     fields=(
         length("width", "Width of the top", help="Across its grain.", least="1 in"),

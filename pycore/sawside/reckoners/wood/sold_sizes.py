@@ -76,8 +76,8 @@ RECKONER = Reckoner(
     title="Sizes as sold",
     asks="What does wood measure that is sold by a nominal size?",
     words=(
-        "nominal", "actual", "dressed", "surfaced", "plywood thickness", "board", "lumber", "4/4",
-        "quarter", "1x6", "2x4", "stock", "sold as",
+        "nominal, actual, dressed, surfaced, plywood thickness, board, lumber, 4/4, quarter, 1x6, "
+        "2x4, stock, sold as"
     ),
     order=412,
     fields=(
@@ -92,35 +92,57 @@ RECKONER = Reckoner(
             },
         ),
         choice(
-            "thick", "Nominal thickness", _names(SOFTWOOD_THICK), default="thickness_1",
+            "thick",
+            "Nominal thickness",
+            _names(SOFTWOOD_THICK),
+            default="thickness_1",
             shown_when=("wood", ("softwood",)),
         ),
         choice(
-            "wide", "Nominal width", _names(SOFTWOOD_WIDE), default="width_6",
+            "wide",
+            "Nominal width",
+            _names(SOFTWOOD_WIDE),
+            default="width_6",
             shown_when=("wood", ("softwood",)),
         ),
         choice(
-            "state", "Dressed", {"dry": "Dry, 19 % or less", "green": "Green"},
+            "state",
+            "Dressed",
+            {"dry": "Dry, 19 % or less", "green": "Green"},
             shown_when=("wood", ("softwood",)),
         ),
         choice(
-            "quarters", "Rough thickness", _names(HARDWOOD), default="thickness_4_4",
+            "quarters",
+            "Rough thickness",
+            _names(HARDWOOD),
+            default="thickness_4_4",
             shown_when=("wood", ("hardwood",)),
         ),
         choice(
-            "surfaced", "Surfaced", {"two_sides": "On two sides", "one_side": "On one side"},
+            "surfaced",
+            "Surfaced",
+            {"two_sides": "On two sides", "one_side": "On one side"},
             shown_when=("wood", ("hardwood",)),
         ),
         choice(
-            "category", "Sold as", _names(PLYWOOD), default="ps1_23_32",
+            "category",
+            "Sold as",
+            _names(PLYWOOD),
+            default="ps1_23_32",
             shown_when=("wood", ("plywood",)),
         ),
         choice(
-            "sheet", "Sold as", _names(SHEETS), default="plywood_3_4",
+            "sheet",
+            "Sold as",
+            _names(SHEETS),
+            default="plywood_3_4",
             shown_when=("wood", ("sheet",)),
         ),
         length(
-            "measured", "Thickness that you measured", most="12 in", may_be_blank=True,
+            "measured",
+            "Thickness that you measured",
+            most="12 in",
+            may_be_blank=True,
             blank_means="Only what is printed is told.",
         ),
     ),
@@ -136,4 +158,4 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},
-)  # fmt: skip
+)

@@ -44,11 +44,7 @@ def entries(table, number):
     """The rows of a table by their key; `number` is the column of their number."""
     return {
         row["key"]: Entry(
-            row["key"],
-            marked(row["name"], row["status"]),
-            Fraction(row[number]),
-            cited(row),
-            row,
+            row["key"], marked(row["name"], row["status"]), Fraction(row[number]), cited(row), row
         )
         for row in rows(table)
     }

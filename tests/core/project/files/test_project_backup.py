@@ -19,8 +19,12 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
     said = answered("backup", linked(), when=WHEN)
     assert said["name"] == "record-cabinet-2026-11-25.sawside.json"
     assert json.loads(said["text"]) == {
-        "sawside": "backup", "schema": 4, "when": WHEN, "document": linked(), "photos": {},
-    }  # fmt: skip
+        "sawside": "backup",
+        "schema": 4,
+        "when": WHEN,
+        "document": linked(),
+        "photos": {},
+    }
 
 
 @pytest.mark.parametrize(
@@ -65,9 +69,14 @@ def test_a_merge_adds_what_is_missing_and_numbers_what_differs():
     said = answered("merge", mine, text=backup_text(theirs))
     assert said["said"] == "Added 4 of 5 entries of Record cabinet."
     assert headlines(said["document"]) == {
-        "Alcove width": "37 9/16″", "Case width": "37 5/16″", "Top rail": "37 5/16″",
-        "Case width 2": "36 9/16″", "Top rail 2": "36 9/16″", "Panel": "32 13/16″", "Oil": None,
-    }  # fmt: skip
+        "Alcove width": "37 9/16″",
+        "Case width": "37 5/16″",
+        "Top rail": "37 5/16″",
+        "Case width 2": "36 9/16″",
+        "Top rail 2": "36 9/16″",
+        "Panel": "32 13/16″",
+        "Oil": None,
+    }
     undone = answered("change", said["document"], act=said["undo"])
     assert lasting(undone["document"]) == lasting(mine)
     again = answered("merge", said["document"], text=backup_text(said["document"]))
@@ -76,11 +85,24 @@ def test_a_merge_adds_what_is_missing_and_numbers_what_differs():
 
 
 def test_a_document_of_schema_1_is_brought_up():
-    old = {"schema": 1, "name": "Record cabinet", "settings": {}, "next": 3, "entries": [
-        {"id": "1", "kind": "reading", "name": "Width", "unit": "in", "text": "37 9/16"},
-        {"id": "2", "kind": "line", "name": "Rail", "unit": "in", "reckoner": "mitered_length",
-         "values": {"known": "30", "width": "2"}, "cut": {"piece": 1}},
-    ]}  # fmt: skip
+    old = {
+        "schema": 1,
+        "name": "Record cabinet",
+        "settings": {},
+        "next": 3,
+        "entries": [
+            {"id": "1", "kind": "reading", "name": "Width", "unit": "in", "text": "37 9/16"},
+            {
+                "id": "2",
+                "kind": "line",
+                "name": "Rail",
+                "unit": "in",
+                "reckoner": "mitered_length",
+                "values": {"known": "30", "width": "2"},
+                "cut": {"piece": 1},
+            },
+        ],
+    }
     seen = answered("view", old)
     assert (seen["schema"], seen["pieces"][0]["cut"]) == (4, 1)
     assert seen["pieces"][0]["verdicts"][0]["said"] == (
@@ -103,10 +125,23 @@ def test_a_document_of_schema_2_is_brought_up_with_all_that_is_in_it():
 
 @pytest.mark.parametrize("cut", [{"piece": -1}, {"piece": 10**9}, {"piece": True}, 7])
 def test_a_damaged_document_of_schema_1_is_refused_as_any_other(cut):
-    old = {"schema": 1, "name": "a", "settings": {}, "next": 3, "entries": [
-        {"id": "2", "kind": "line", "name": "Rail", "unit": "in", "reckoner": "mitered_length",
-         "values": {}, "cut": cut},
-    ]}  # fmt: skip
+    old = {
+        "schema": 1,
+        "name": "a",
+        "settings": {},
+        "next": 3,
+        "entries": [
+            {
+                "id": "2",
+                "kind": "line",
+                "name": "Rail",
+                "unit": "in",
+                "reckoner": "mitered_length",
+                "values": {},
+                "cut": cut,
+            }
+        ],
+    }
     assert ask("view", old)["error"]["field"] == "document.entries[0].cut"
 
 

@@ -48,10 +48,12 @@ def test_as_many_pictures_as_may_be_are_backed_up_and_come_back():
 def test_what_could_not_be_restored_is_not_backed_up():
     said = ask("backup", cabinet(), when=WHEN, photos=photos(150, 410_000))
     assert said["error"] == {
-        "kind": "range", "field": "photos", "at": None,
+        "kind": "range",
+        "field": "photos",
+        "at": None,
         "message": "This backup would take 62 MB, and a backup has at most 60 MB.",
         "remedy": "Take photos out of some readings, then back up again.",
-    }  # fmt: skip
+    }
     said = ask("backup", cabinet(), when=WHEN, photos=photos(MOST_PHOTOS + 1, 100))
     assert said["error"]["message"] == f"A backup has at most {MOST_PHOTOS} pictures."
     assert said["error"]["remedy"] == "Take photos out of some readings, then back up again."

@@ -45,10 +45,16 @@ DAMAGE = [
     (damage([*VALUES, "known"], [[]]), "message", "document.entries[1].values.known"),
     (damage(["entries", 1, "cut"], {"piece": -1}), "message", "document.entries[1].cut"),
     (damage(["entries", 1, "cut"], {"piece": [1]}), "message", "document.entries[1].cut[0]"),
-    (damage(["entries", 1, "cut"], {"piece": [{"length": "36"}]}), "message",
-     "document.entries[1].cut[0].length"),
-    (damage(["entries", 1, "cut"], {"piece": [{"length": "1/0 in"}]}), "message",
-     "document.entries[1].cut[0].length"),
+    (
+        damage(["entries", 1, "cut"], {"piece": [{"length": "36"}]}),
+        "message",
+        "document.entries[1].cut[0].length",
+    ),
+    (
+        damage(["entries", 1, "cut"], {"piece": [{"length": "1/0 in"}]}),
+        "message",
+        "document.entries[1].cut[0].length",
+    ),
     (damage(["entries", 0, "when"], "yesterday"), "message", "document.entries[0].when"),
     (damage(["entries", 0, "side"], "thick"), "message", "document.entries[0].side"),
     (damage(["entries", 0, "photo"], "../x"), "message", "document.entries[0].photo"),
@@ -59,12 +65,18 @@ DAMAGE = [
     (damage(["tolerance"], "1/8"), "message", "document.tolerance"),
     (damage(["labels"], {"unit": "in"}), "message", "document.labels"),
     (damage(["labels"], {"unit": "ell", "values": {}}), "message", "document.labels.unit"),
-    (damage(["labels"], {"unit": "in", "values": {"color": "red"}}), "message",
-     "document.labels.values"),
-    (damage(["labels"], {"unit": "in", "values": {"top": []}}), "message",
-     "document.labels.values.top"),
+    (
+        damage(["labels"], {"unit": "in", "values": {"color": "red"}}),
+        "message",
+        "document.labels.values",
+    ),
+    (
+        damage(["labels"], {"unit": "in", "values": {"top": []}}),
+        "message",
+        "document.labels.values.top",
+    ),
     (damage(["entries", 1, "html"], "<b>"), "message", "document.entries[1]"),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize(("apply", "kind", "field"), DAMAGE)
@@ -104,10 +116,14 @@ def test_no_piece_of_a_document_can_be_anything_without_an_answer(data):
             continue
         break
     inner[key] = data.draw(
-        st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=5)
+        st.none()
+        | st.booleans()
+        | st.integers()
+        | st.floats()
+        | st.text(max_size=5)
         | st.lists(st.text(max_size=2), max_size=2)
         | st.dictionaries(st.text(max_size=3), st.integers(), max_size=2)
-    )  # fmt: skip
+    )
     for message in (
         {"do": "view", "document": document},
         {"do": "change", "document": document, "act": {"act": "delete", "id": "1"}},

@@ -44,10 +44,15 @@ def shelf(figure):
     return acts(
         begun(),
         ("set", {"settings": {"materials": [material]}}),
-        ("keep_line", {"name": "Top", "reckoner": "seasonal_movement",
-                       "values": {"width": "20", "species": "own: Plank", "now": "8",
-                                  "year": "most"}}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {
+                "name": "Top",
+                "reckoner": "seasonal_movement",
+                "values": {"width": "20", "species": "own: Plank", "now": "8", "year": "most"},
+            },
+        ),
+    )
 
 
 def test_what_uses_a_numbered_entry_is_added_with_it_so_that_its_number_stays():
@@ -55,8 +60,13 @@ def test_what_uses_a_numbered_entry_is_added_with_it_so_that_its_number_stays():
     theirs = sums(("A", "12"), ("L", "[A] + 1"), ("M", "[L] + 1"), ("N", "7"))
     said = merged(mine, theirs)
     assert headlines(said["document"]) == {
-        "A": "10″", "L": "11″", "A 2": "12″", "L 2": "13″", "M": "14″", "N": "7″",
-    }  # fmt: skip
+        "A": "10″",
+        "L": "11″",
+        "A 2": "12″",
+        "L 2": "13″",
+        "M": "14″",
+        "N": "7″",
+    }
     texts = {each["name"]: each["text"] for each in said["document"]["entries"]}
     assert (texts["L 2"], texts["M"]) == ("[A 2] + 1", "[L 2] + 1")
     assert said["said"] == "Added 4 of 4 entries of Record cabinet."
@@ -76,8 +86,11 @@ def test_a_tape_that_differs_comes_under_a_numbered_name_and_its_readings_with_i
     assert told["Width 2"] != "30″"
     assert [tape["name"] for tape in said["document"]["settings"]["tapes"]] == ["Old", "Old 2"]
     assert [each.get("tape") for each in said["document"]["entries"]] == [
-        "Old", None, "Old 2", None,
-    ]  # fmt: skip
+        "Old",
+        None,
+        "Old 2",
+        None,
+    ]
 
 
 def test_the_numbers_of_a_tape_mean_what_they_meant_in_the_other_unit():
@@ -94,8 +107,9 @@ def test_own_materials_come_as_tapes_do():
     assert headlines(said["document"]) == headlines(shelf("0.003"))
     said = merged(shelf("0.003"), shelf("0.006"))
     assert headlines(said["document"]) == {
-        "Top": headlines(shelf("0.003"))["Top"], "Top 2": headlines(shelf("0.006"))["Top"],
-    }  # fmt: skip
+        "Top": headlines(shelf("0.003"))["Top"],
+        "Top 2": headlines(shelf("0.006"))["Top"],
+    }
     names = [each["name"] for each in said["document"]["settings"]["materials"]]
     assert names == ["Plank", "Plank 2"]
 
@@ -115,10 +129,16 @@ def sticks(kerf):
     return acts(
         begun(),
         ("set", {"settings": {"kerf": kerf}}),
-        ("keep_line", {"name": "Sticks", "reckoner": "how_many_fit",
-                       "values": {"stick": "42", "piece": "10"}}),
+        (
+            "keep_line",
+            {
+                "name": "Sticks",
+                "reckoner": "how_many_fit",
+                "values": {"stick": "42", "piece": "10"},
+            },
+        ),
         ("keep_reading", {"name": "Rest", "text": "[Sticks: Left over] × 2"}),
-    )  # fmt: skip
+    )
 
 
 def test_what_another_kerf_makes_otherwise_is_told_for_all_that_depends_on_it():
@@ -240,9 +260,17 @@ def test_a_backup_that_is_merged_again_and_again_gives_its_pieces_once():
     mine = acts(linked(), ("keep_note", {"text": "Birch"}))
     once = again(mine, theirs)
     assert [each["name"] for each in once["entries"]] == [
-        "Alcove width", "Case width", "Top rail", "Panel", "Note",
-        "Alcove width 2", "Case width 2", "Top rail 2", "Panel 2", "Note 2",
-    ]  # fmt: skip
+        "Alcove width",
+        "Case width",
+        "Top rail",
+        "Panel",
+        "Note",
+        "Alcove width 2",
+        "Case width 2",
+        "Top rail 2",
+        "Panel 2",
+        "Note 2",
+    ]
     assert sum(each["count"] for each in view(once)["pieces"]) == 4
 
 
@@ -251,8 +279,14 @@ def test_what_is_new_and_calls_what_was_numbered_is_not_added_again():
     theirs = sums(("A", "12"), ("M", "[A] + 1"), ("B", "3"), ("B 2", "4"), ("N", "[B 2] + [M]"))
     once = again(acts(mine, ("keep_reading", {"name": "B", "text": "5"})), theirs)
     assert headlines(once) == {
-        "A": "10″", "B": "5″", "A 2": "12″", "M": "13″", "B 3": "3″", "B 2": "4″", "N": "17″",
-    }  # fmt: skip
+        "A": "10″",
+        "B": "5″",
+        "A 2": "12″",
+        "M": "13″",
+        "B 3": "3″",
+        "B 2": "4″",
+        "N": "17″",
+    }
 
 
 def test_names_that_are_too_long_for_a_number_and_alike_are_each_added_once():
@@ -267,9 +301,11 @@ def test_names_that_are_too_long_for_a_number_and_alike_are_each_added_once():
 def test_a_tape_and_a_material_are_brought_once():
     for mine, theirs in ((by_tape(OLD), by_tape(STRETCHED)), (shelf("0.003"), shelf("0.006"))):
         again(mine, theirs)
-    both = acts(by_tape(STRETCHED), ("set", {"settings": {"tapes": [
-        STRETCHED, STRETCHED | {"name": "Old 2"},
-    ]}}), ("keep_reading", {"name": "Height", "text": "40", "tape": "Old 2"}))  # fmt: skip
+    both = acts(
+        by_tape(STRETCHED),
+        ("set", {"settings": {"tapes": [STRETCHED, STRETCHED | {"name": "Old 2"}]}}),
+        ("keep_reading", {"name": "Height", "text": "40", "tape": "Old 2"}),
+    )
     once = again(by_tape(OLD), both)
     assert [each["name"] for each in once["settings"]["tapes"]] == ["Old", "Old 3", "Old 2"]
 

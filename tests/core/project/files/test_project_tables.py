@@ -25,9 +25,11 @@ def test_a_table_has_each_length_as_text_exactly_and_in_decimals():
     _, rows = table(linked(), "parts")
     assert [row["Name"] for row in rows] == ["Top rail", "Panel"]
     assert {key: rows[0][key] for key in ("Length", "Length exact", "Length in", "Length mm")} == {
-        "Length": '37 5/16"', "Length exact": "597/16 in", "Length in": "37.3125",
+        "Length": '37 5/16"',
+        "Length exact": "597/16 in",
+        "Length in": "37.3125",
         "Length mm": "947.7375",
-    }  # fmt: skip
+    }
     assert rows[0]["Left end"] == "flat miter 45° (saw set to 45)"
 
 
@@ -56,8 +58,11 @@ def test_readings_come_back_and_those_of_the_same_name_are_corrected():
     corrected = taken(linked(), "readings", text)
     assert headlines(corrected["document"])["Panel"] == "33 1/2″"
     assert [each["name"] for each in corrected["follows"]] == [
-        "Alcove width", "Case width", "Top rail", "Panel",
-    ]  # fmt: skip
+        "Alcove width",
+        "Case width",
+        "Top rail",
+        "Panel",
+    ]
     undone = answered("change", corrected["document"], act=corrected["undo"])["document"]
     assert lasting(undone) == lasting(linked())
     nothing = ask("take_csv", corrected["document"], what="readings", text=text)
@@ -68,8 +73,9 @@ def test_cuts_come_back():
     document = project()
     text, rows = table(document, "cuts")
     assert [(row["Name"], row["State"]) for row in rows] == [
-        ("Top rail", "cut"), ("Panel", "spoiled"),
-    ]  # fmt: skip
+        ("Top rail", "cut"),
+        ("Panel", "spoiled"),
+    ]
     blank = acts(
         document,
         ("cut", {"id": "3", "part": "piece", "by": -1}),
@@ -133,8 +139,13 @@ LENGTHS = st.fractions(min_value=1, max_value=1000, max_denominator=997)
 def test_any_length_comes_back_exactly(lengths):
     document = begun()
     for number, length in enumerate(lengths):
-        document = changed(document, "keep_line", name=f"P{number}", reckoner="piece_by_hand",
-                           values={"length": f"{length} in"})  # fmt: skip
+        document = changed(
+            document,
+            "keep_line",
+            name=f"P{number}",
+            reckoner="piece_by_hand",
+            values={"length": f"{length} in"},
+        )
     text, _ = table(document, "parts")
     again = taken(begun(), "parts", text)["document"]
     seen = {each["name"]: Fraction(each["headline"]["exact"]) for each in view(again)["entries"]}

@@ -8,8 +8,14 @@ from hypothesis import strategies as st
 from projects import acts, answered, ask, begun, changed, entry, headlines
 from test_project_tables import table, taken
 
-TOLD = {"where": "at the floor", "tape": "Old", "side": "light", "fineness": "1/8", "off": "1/16",
-        "when": "2026-11-24"}  # fmt: skip
+TOLD = {
+    "where": "at the floor",
+    "tape": "Old",
+    "side": "light",
+    "fineness": "1/8",
+    "off": "1/16",
+    "when": "2026-11-24",
+}
 TAPES = {"tapes": [{"name": "Old"}]}
 
 
@@ -64,13 +70,13 @@ def part(length):
 @pytest.mark.parametrize(
     ("length", "old", "new", "words"),
     [
-        ("36", ',"36""",', ',"35""",', "Length “35\"” and Length exact “36 in”"),
-        ("36", ",36 in,", ",35 in,", "Length “36\"” and Length exact “35 in”"),
-        ("30 1/3", ',"30 5/16""",', ',"30 1/4""",', "Length “30 1/4\"” and Length exact “91/3 in”"),
+        ("36", ',"36""",', ',"35""",', 'Length “35"” and Length exact “36 in”'),
+        ("36", ",36 in,", ",35 in,", 'Length “36"” and Length exact “35 in”'),
+        ("30 1/3", ',"30 5/16""",', ',"30 1/4""",', 'Length “30 1/4"” and Length exact “91/3 in”'),
         ("36", ',"36""",', ",abc,", "Length “abc” and Length exact “36 in”"),
-        ("36", ',"5 5/16""",', ',"5 3/8""",', "Width “5 3/8\"” and Width exact “16/3 in”"),
+        ("36", ',"5 5/16""",', ',"5 3/8""",', 'Width “5 3/8"” and Width exact “16/3 in”'),
     ],
-)  # fmt: skip
+)
 def test_two_cells_of_one_length_that_do_not_agree_are_refused_by_their_names(
     length, old, new, words
 ):
@@ -89,11 +95,13 @@ def test_one_of_the_two_cells_is_enough():
         assert headlines(document) == {"Side": "35″"}
 
 
-SETTINGS = st.fixed_dictionaries({
-    "mark": st.sampled_from(["1/2", "1/16", "1/64", ".01 in", "1 mm", "0.1 mm"]),
-    "rounding": st.sampled_from(["nearest", "up", "down"]),
-    "unit": st.sampled_from(["in", "mm"]),
-})  # fmt: skip
+SETTINGS = st.fixed_dictionaries(
+    {
+        "mark": st.sampled_from(["1/2", "1/16", "1/64", ".01 in", "1 mm", "0.1 mm"]),
+        "rounding": st.sampled_from(["nearest", "up", "down"]),
+        "unit": st.sampled_from(["in", "mm"]),
+    }
+)
 
 
 @settings(max_examples=100)

@@ -15,9 +15,27 @@ from test_project_tables import table, taken
 
 SIGNS = "=+-@＝＋－＠−"
 NASTY = [
-    "=1+1", "＝1+1", "＋1", "－1", "＠a", "−1", "a;=1+1", "a;'=1", "a; =1+1", "a;'", "a;-",
-    'a; "=1+1', '"=1+1"', "'=1", "''=1", ";=1", "a;;+1", "'", "''", "=",
-]  # fmt: skip
+    "=1+1",
+    "＝1+1",
+    "＋1",
+    "－1",
+    "＠a",
+    "−1",
+    "a;=1+1",
+    "a;'=1",
+    "a; =1+1",
+    "a;'",
+    "a;-",
+    'a; "=1+1',
+    '"=1+1"',
+    "'=1",
+    "''=1",
+    ";=1",
+    "a;;+1",
+    "'",
+    "''",
+    "=",
+]
 SPREADSHEETS = (",", ";", "\t")
 
 
@@ -68,8 +86,14 @@ TEXT = st.sampled_from(["-3 + 4", "3\n+ 4", "3\t-1", "+3", "3 \n\n - 1", "\t5", 
 @example("a", "a;=1", "3\n+ 4")
 def test_any_table_is_safe_and_comes_back(name, where, text):
     document = changed(begun(), "keep_reading", name="R", text=text, where=where)
-    document = changed(document, "keep_line", name="P", reckoner="piece_by_hand",
-                       values={"length": "3"}, about={"piece": {"material": name}})  # fmt: skip
+    document = changed(
+        document,
+        "keep_line",
+        name="P",
+        reckoner="piece_by_hand",
+        values={"length": "3"},
+        about={"piece": {"material": name}},
+    )
     for what in ("readings", "parts"):
         written = table(document, what)[0]
         is_safe(written)
@@ -79,11 +103,13 @@ def test_any_table_is_safe_and_comes_back(name, where, text):
     assert (kept["text"], kept["where"]) == (text, document["entries"][0]["where"])
 
 
-DIALECTS = st.fixed_dictionaries({
-    "delimiter": st.sampled_from([",", ";", "\t"]),
-    "quoting": st.sampled_from([csv.QUOTE_MINIMAL, csv.QUOTE_ALL]),
-    "lineterminator": st.sampled_from(["\r\n", "\n", "\r"]),
-})  # fmt: skip
+DIALECTS = st.fixed_dictionaries(
+    {
+        "delimiter": st.sampled_from([",", ";", "\t"]),
+        "quoting": st.sampled_from([csv.QUOTE_MINIMAL, csv.QUOTE_ALL]),
+        "lineterminator": st.sampled_from(["\r\n", "\n", "\r"]),
+    }
+)
 
 
 def rewritten(text, *, sep=False, **dialect):
@@ -109,14 +135,17 @@ def test_a_table_between_semicolons_or_tabs_is_the_same_table(dialect, sep, mark
         assert lasting(taken(blank, what, elsewhere)["document"]) == lasting(here)
 
 
-@pytest.mark.parametrize(("text", "message"), [
-    ("sep=;\nName;Text\nA;3//4", "Row 3: "),
-    ("Name;Text\nA;3\nB;3//4", "Row 3: "),
-    ("Name;Text\nA;3;;x", "Row 2 has more cells"),
-    ("sep=;\nName,Text\nA,3", "Row 2 has no column “Name”"),
-    ("sep=|\nName|Text\nA|3", "Row 1 names a separator that isn’t read."),
-    ("Name|Text\nA|3", "Row 1 has no column “Name”"),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("text", "message"),
+    [
+        ("sep=;\nName;Text\nA;3//4", "Row 3: "),
+        ("Name;Text\nA;3\nB;3//4", "Row 3: "),
+        ("Name;Text\nA;3;;x", "Row 2 has more cells"),
+        ("sep=;\nName,Text\nA,3", "Row 2 has no column “Name”"),
+        ("sep=|\nName|Text\nA|3", "Row 1 names a separator that isn’t read."),
+        ("Name|Text\nA|3", "Row 1 has no column “Name”"),
+    ],
+)
 def test_what_is_wrong_in_such_a_table_is_told_with_its_row(text, message):
     assert message in ask("take_csv", begun(), what="readings", text=text)["error"]["message"]
 
@@ -128,13 +157,33 @@ def read_elsewhere(number, separator=";", more=""):
     return ask("take_csv", begun(), what="readings", text=text)
 
 
-@pytest.mark.parametrize(("number", "inches"), [
-    ("31,5", "63/2"), ("0,125", "1/8"), ("1200,125", "9601/8"), (",5", None), ("31,", None),
-    ("1,125", None), ("1.125", None), ("1.024.000", None), ("1'024", None), ("1’024", None),
-    ("1.024,5", None), ("1\u00a0024,5", None), ("1\u202f024", None), ("12.125 + 1", None),
-    ("31.5", "63/2"), ("12.0625", "193/16"), ("0.125", "1/8"), (".125", "1/8"), ("31 1/2", "63/2"),
-    ("1'024.5", None), ("1125", "1125"), ("2 × 1,5 + 3", "6"),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("number", "inches"),
+    [
+        ("31,5", "63/2"),
+        ("0,125", "1/8"),
+        ("1200,125", "9601/8"),
+        (",5", None),
+        ("31,", None),
+        ("1,125", None),
+        ("1.125", None),
+        ("1.024.000", None),
+        ("1'024", None),
+        ("1’024", None),
+        ("1.024,5", None),
+        ("1\u00a0024,5", None),
+        ("1\u202f024", None),
+        ("12.125 + 1", None),
+        ("31.5", "63/2"),
+        ("12.0625", "193/16"),
+        ("0.125", "1/8"),
+        (".125", "1/8"),
+        ("31 1/2", "63/2"),
+        ("1'024.5", None),
+        ("1125", "1125"),
+        ("2 × 1,5 + 3", "6"),
+    ],
+)
 @pytest.mark.parametrize("separator", [";", "\t"])
 def test_a_number_of_another_country_is_read_as_it_is_meant_or_refused_by_its_row(
     number, inches, separator
@@ -151,10 +200,21 @@ def test_a_number_of_another_country_is_read_as_it_is_meant_or_refused_by_its_ro
 def written_numbers(draw):
     """(a number, how it is written in some country)."""
     number = Decimal(draw(st.integers(1, 60_000_000))).scaleb(-draw(st.integers(0, 4)))
-    point, group = draw(st.sampled_from([
-        (".", ""), (",", ""), (",", "."), (".", ","), (".", "'"), (".", "’"), (",", "\u00a0"),
-        (",", "\u202f"), (",", " "),
-    ]))  # fmt: skip
+    point, group = draw(
+        st.sampled_from(
+            [
+                (".", ""),
+                (",", ""),
+                (",", "."),
+                (".", ","),
+                (".", "'"),
+                (".", "’"),
+                (",", "\u00a0"),
+                (",", "\u202f"),
+                (",", " "),
+            ]
+        )
+    )
     whole, _, decimals = f"{number:f}".partition(".")
     if group:
         whole = f"{int(whole):,}".replace(",", group)
@@ -192,10 +252,15 @@ def test_what_was_not_changed_elsewhere_is_taken_as_it_is():
     assert taken(document, "readings", text)["document"]["entries"][0]["where"] == "right"
 
 
-@pytest.mark.parametrize(("row", "told"), [
-    ("P;3;1.000;", "“1.000”"), ("P;1.125;;", "“1.125”"), ("P;3;;1.125 mm", "“1.125”"),
-    ("P;31,5;2;0,25", None),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("row", "told"),
+    [
+        ("P;3;1.000;", "“1.000”"),
+        ("P;1.125;;", "“1.125”"),
+        ("P;3;;1.125 mm", "“1.125”"),
+        ("P;31,5;2;0,25", None),
+    ],
+)
 def test_parts_are_read_as_carefully(row, told):
     text = f"Name;Length;Count;Rough length\n{row}\n"
     said = ask("take_csv", begun(), what="parts", text=text)

@@ -16,8 +16,14 @@ OAK = {"material": "White oak"}
 
 def by_hand(name, length, *, width="2 1/4", thickness="3/4", count="1", end="square", about=None):
     """A piece by hand, as an act."""
-    values = {"count": count, "length": length, "width": width, "thickness": thickness,
-              "left_end": end, "right_end": end}  # fmt: skip
+    values = {
+        "count": count,
+        "length": length,
+        "width": width,
+        "thickness": thickness,
+        "left_end": end,
+        "right_end": end,
+    }
     told = {} if about is None else {"about": {"piece": about}}
     return ("keep_line", {"name": name, "reckoner": "piece_by_hand", "values": values} | told)
 
@@ -48,11 +54,13 @@ def boards(document):
 def test_a_board_is_one_material_width_and_thickness_and_what_is_not_told_of_stands_last():
     assert boards(cabinet()) == [
         ("Birch, 11″ × 3/4″: 1 cut, 40″", ["Panel"]),
-        ("White oak, 2 1/4″ × 3/4″: 3 cuts, 72 1/4″ end to end with kerfs",
-         ["Post", "Stile", "Rail"]),
+        (
+            "White oak, 2 1/4″ × 3/4″: 3 cuts, 72 1/4″ end to end with kerfs",
+            ["Post", "Stile", "Rail"],
+        ),
         ("White oak, 2 1/4″ × 1/2″: 1 cut, 20″", ["Cleat"]),
         ("Material and size not told: 1 cut", ["Strip"]),
-    ]  # fmt: skip
+    ]
 
 
 def test_what_is_cut_is_no_longer_needed():
@@ -153,10 +161,19 @@ def test_slanting_cuts_take_more_than_the_blade_is_wide_so_that_it_is_the_least(
     assert said == "White oak, 2 1/4″ × 3/4″: 2 cuts, at least 60 1/8″ end to end with kerfs"
 
 
-MOLDING = ("keep_line", {"name": "Molding", "reckoner": "wrap", "values": {
-    "width": "36 7/8", "left_depth": "15 1/4", "right_depth": "15 1/4",
-    "layers": [{"projection": "3/4"}, {"projection": "1/2"}],
-}})  # fmt: skip
+MOLDING = (
+    "keep_line",
+    {
+        "name": "Molding",
+        "reckoner": "wrap",
+        "values": {
+            "width": "36 7/8",
+            "left_depth": "15 1/4",
+            "right_depth": "15 1/4",
+            "layers": [{"projection": "3/4"}, {"projection": "1/2"}],
+        },
+    },
+)
 
 
 @pytest.mark.parametrize("order", ["set-up", "board", "part"])
@@ -183,8 +200,12 @@ def said_by_stop(document):
 
 def test_a_piece_judged_wrong_does_not_stand_beside_all_cut():
     """Cut at 30, then asked for at 31: 1 too short; at 29: 1 can be cut down."""
-    document = acts(begun(), ("keep_reading", {"name": "Alcove", "text": "30"}),
-                    by_hand("Rail", "Alcove"), by_hand("Stile", "12"))  # fmt: skip
+    document = acts(
+        begun(),
+        ("keep_reading", {"name": "Alcove", "text": "30"}),
+        by_hand("Rail", "Alcove"),
+        by_hand("Stile", "12"),
+    )
     for line in ("2", "3"):
         document = changed(document, "cut", id=line, part="piece", by=1)
     assert said_by_stop(document) == ["Stop at 30″: all cut", "Stop at 12″: all cut"]
@@ -195,8 +216,11 @@ def test_a_piece_judged_wrong_does_not_stand_beside_all_cut():
 
 
 def test_what_is_left_is_told_beside_what_is_wrong():
-    document = acts(begun(), ("keep_reading", {"name": "Alcove", "text": "30"}),
-                    by_hand("Rail", "Alcove", count="3"))  # fmt: skip
+    document = acts(
+        begun(),
+        ("keep_reading", {"name": "Alcove", "text": "30"}),
+        by_hand("Rail", "Alcove", count="3"),
+    )
     document = changed(document, "cut", id="2", part="piece", by=1)
     document = changed(document, "correct", id="1", text="31")
     assert said_by_stop(document) == ["Stop at 31″: 2 cuts, 1 too short"]

@@ -170,8 +170,14 @@ def test_those_that_can_be_mended_count_before_those_that_cannot():
     assert {each["verdict"]: each["which"] for each in told} == {"cut down": [2, 3], "gone": [0, 1]}
 
 
-CROWN = {"found": "legs", "drop": "2 5/8", "projection": "2 1/16", "measured": "40",
-         "left_end": "inside", "right_end": "square"}  # fmt: skip
+CROWN = {
+    "found": "legs",
+    "drop": "2 5/8",
+    "projection": "2 1/16",
+    "measured": "40",
+    "left_end": "inside",
+    "right_end": "square",
+}
 
 
 def test_an_angle_that_moves_by_a_hair_is_the_same_end():
@@ -192,10 +198,18 @@ def test_the_tolerance_says_what_a_hair_is():
 
 @pytest.mark.parametrize("tolerance", ["0", "", "1/4"])
 @pytest.mark.parametrize(
-    ("reckoner", "part"), [("crown", "piece"), ("wrap", None), ("sloped_box", None),
-                           ("coped_corner", None), ("scarf", None), ("edge_strip", None),
-                           ("mitered_length", None), ("piece_by_hand", None)],
-)  # fmt: skip
+    ("reckoner", "part"),
+    [
+        ("crown", "piece"),
+        ("wrap", None),
+        ("sloped_box", None),
+        ("coped_corner", None),
+        ("scarf", None),
+        ("edge_strip", None),
+        ("mitered_length", None),
+        ("piece_by_hand", None),
+    ],
+)
 def test_a_piece_is_good_as_soon_as_it_is_cut(reckoner, part, tolerance):
     """Whatever its ends, its width between two marks, and the tolerance."""
     values = CROWN if part else RECKONERS[reckoner].example
@@ -203,8 +217,9 @@ def test_a_piece_is_good_as_soon_as_it_is_cut(reckoner, part, tolerance):
     document = changed(document, "tolerance", text=tolerance)
     for piece in view(document)["pieces"]:
         document = changed(document, "cut", id="1", part=piece["part"], by=1)
-    assert {each["verdict"] for piece in view(document)["pieces"]
-            for each in piece["verdicts"]} == {"good"}  # fmt: skip
+    assert {
+        each["verdict"] for piece in view(document)["pieces"] for each in piece["verdicts"]
+    } == {"good"}
 
 
 def test_what_is_too_narrow_and_too_short_for_its_ends_is_told_as_both():
@@ -235,17 +250,27 @@ def _spans(length, width, left, right):
 @given(st.integers(40, 44), st.tuples(ANGLES, ANGLES), st.tuples(ANGLES, ANGLES))
 def test_too_short_is_what_no_shift_along_the_cut_piece_makes_fit(length, cut, asked):
     """Independent oracle: the new piece is slid along the old one, a hundredth at a time."""
-    document = cut_one(OTHER | {"known": str(length), "known_face": "outside", "width": "3",
-                                "left_angle": str(cut[0]), "right_angle": str(cut[1])})  # fmt: skip
+    document = cut_one(
+        OTHER
+        | {
+            "known": str(length),
+            "known_face": "outside",
+            "width": "3",
+            "left_angle": str(cut[0]),
+            "right_angle": str(cut[1]),
+        }
+    )
     document = corrected(
         document, known="41 1/2", left_angle=str(asked[0]), right_angle=str(asked[1])
     )
     old, new = _spans(length, 3, *cut), _spans(41.5, 3, *asked)
     least = min(
-        max(max(a - (b + shift), (c + shift) - d, 0)
-            for (a, d), (b, c) in zip(old, new, strict=True))
+        max(
+            max(a - (b + shift), (c + shift) - d, 0)
+            for (a, d), (b, c) in zip(old, new, strict=True)
+        )
         for shift in (hundredth / 100 for hundredth in range(-1000, 1001))
-    )  # fmt: skip
+    )
     is_short = judged(document)[0]["verdict"] == "too short"
     if least > 0.06:
         assert is_short

@@ -35,8 +35,13 @@ def test_every_number_that_changed_is_listed_before_and_after_in_the_order_of_th
         ("Panel", "33 9/16″", "33 7/16″", "−1/8″"),
     ]
     others = said["follows"][1]["others"]
-    assert {"key": "short_side", "label": "Short side", "before": "32 13/16″",
-            "after": "32 11/16″", "difference": "−1/8″"} in others  # fmt: skip
+    assert {
+        "key": "short_side",
+        "label": "Short side",
+        "before": "32 13/16″",
+        "after": "32 11/16″",
+        "difference": "−1/8″",
+    } in others
     assert "left_allowance" not in {each["key"] for each in others}
     assert said["judged"] == []
 
@@ -85,8 +90,9 @@ def test_a_refused_or_dropped_correction_leaves_the_project_as_it_was():
 def test_a_piece_that_was_cut_is_judged(text, verdict, said):
     judged = correct(cut_twice(linked()), text)["judged"]
     assert [(each["name"], each["verdict"]) for each in judged] == [
-        ("Top rail", verdict), ("Panel", verdict),
-    ]  # fmt: skip
+        ("Top rail", verdict),
+        ("Panel", verdict),
+    ]
     assert judged[0]["said"] == said
     assert judged[0]["at"]["text"] == "37 5/16″"
     assert judged[0]["difference"]["text"] == "1/8″"
@@ -116,9 +122,13 @@ def test_the_verdict_stays_after_the_correction_is_accepted_until_something_is_d
     rail = next(each for each in view(document)["pieces"] if each["entry"] == "3")
     assert rail["verdicts"][0]["verdict"] == "good"
     assert document["entries"][2]["cut"]["piece"] == [
-        {"length": "595/16 in", "width": "9/4 in", "short_side": "523/16 in",
-         "ends": "flat miter 45° (saw set to 45); flat miter 45° (saw set to 45)"}
-    ]  # fmt: skip
+        {
+            "length": "595/16 in",
+            "width": "9/4 in",
+            "short_side": "523/16 in",
+            "ends": "flat miter 45° (saw set to 45); flat miter 45° (saw set to 45)",
+        }
+    ]
 
 
 def test_other_stock_and_other_ends_are_judged_as_well():
@@ -183,8 +193,10 @@ def test_what_is_told_of_a_part_is_kept_with_its_rough_size():
     document = changed(linked(), "about", id="4", part="piece", about=told)
     panel = next(each for each in view(document)["pieces"] if each["entry"] == "4")
     assert {key: panel[key] for key in ("material", "grain", "place")} == {
-        "material": "Birch", "grain": "along", "place": "above the door",
-    }  # fmt: skip
+        "material": "Birch",
+        "grain": "along",
+        "place": "above the door",
+    }
     assert panel["length"]["text"] == "33 9/16″"
     assert panel["rough"]["length"]["text"] == "34 1/16″"
     bad = change(document, "about", id="4", part="piece", about={"rough_length": "much"})
@@ -200,12 +212,15 @@ def test_cuts_go_by_set_up_longest_first_with_equal_lengths_together():
     )
     groups = view(document)["cuts"]["groups"]
     assert [(group["said"], len(group["pieces"])) for group in groups] == [
-        ("Stop at 37 5/16″: 1 cut", 1), ("Stop at 33 9/16″: 2 cuts", 2),
-    ]  # fmt: skip
+        ("Stop at 37 5/16″: 1 cut", 1),
+        ("Stop at 33 9/16″: 2 cuts", 2),
+    ]
     by_part = view(document, order="part")["cuts"]["groups"]
     assert [group["said"] for group in by_part] == [
-        "Top rail: 1 cut", "Panel: 1 cut", "Brace: 1 cut",
-    ]  # fmt: skip
+        "Top rail: 1 cut",
+        "Panel: 1 cut",
+        "Brace: 1 cut",
+    ]
     done = changed(document, "cut", id="3", part="piece", by=1)
     assert view(done)["cuts"]["groups"][0]["said"] == "Stop at 37 5/16″: all cut"
 

@@ -16,9 +16,11 @@ def fit(reckoner, values, text="37 9/16", **reading):
     document = acts(
         begun(),
         ("keep_reading", {"name": "Read", "text": text} | reading),
-        ("keep_line", {"name": "Line", "reckoner": reckoner,
-                       "values": RECKONERS[reckoner].example | values}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {"name": "Line", "reckoner": reckoner, "values": RECKONERS[reckoner].example | values},
+        ),
+    )
     return answered("sure", document, id="2")["fit"]
 
 
@@ -32,48 +34,85 @@ FRAME = {"width": "[Read]"}
     ("reckoner", "values", "said"),
     [
         # 2 × 1/16 against 1/32; 2 × 1/64 is just 1/32; 2 × 1/128 is less.
-        ("shelf_length", SHELF | {"gap": "1/16"},
-         "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/8″ in all covers "
-         "it."),
-        ("shelf_length", SHELF | {"gap": "1/64"},
-         "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/32″ in all just "
-         "covers it, with nothing left."),
-        ("shelf_length", SHELF | {"gap": "1/128"},
-         "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/64″ in all does "
-         "not cover it."),
+        (
+            "shelf_length",
+            SHELF | {"gap": "1/16"},
+            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/8″ in all "
+            "covers it.",
+        ),
+        (
+            "shelf_length",
+            SHELF | {"gap": "1/64"},
+            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/32″ in all just "
+            "covers it, with nothing left.",
+        ),
+        (
+            "shelf_length",
+            SHELF | {"gap": "1/128"},
+            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/64″ in all "
+            "does not cover it.",
+        ),
         # The shelf is there: the case may have to be wider.
-        ("shelf_length", CASE | {"gap": "1/16"},
-         "Inside width: it may have to be up to 1/32″ more; the clearance of 1/8″ in all covers "
-         "it."),
+        (
+            "shelf_length",
+            CASE | {"gap": "1/16"},
+            "Inside width: it may have to be up to 1/32″ more; the clearance of 1/8″ in all "
+            "covers it.",
+        ),
         # Room at the bottom of both dadoes.
-        ("shelf_length", DADO | {"play": "1/32"},
-         "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/16″ in all covers "
-         "it."),
+        (
+            "shelf_length",
+            DADO | {"play": "1/32"},
+            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/16″ in all "
+            "covers it.",
+        ),
         # Two sides of [Read] thick, 2 × 1/32 together, against 2 × 1/64.
-        ("shelf_length", {"side_thickness": "[Read] - 36 13/16", "width_is": "outside",
-                          "joint": "pins", "gap": "1/64"},
-         "Shelf length: it may have to be up to 1/16″ less; the clearance of 1/32″ in all does "
-         "not cover it."),
+        (
+            "shelf_length",
+            {
+                "side_thickness": "[Read] - 36 13/16",
+                "width_is": "outside",
+                "joint": "pins",
+                "gap": "1/64",
+            },
+            "Shelf length: it may have to be up to 1/16″ less; the clearance of 1/32″ in all "
+            "does not cover it.",
+        ),
         # Inside = thing + 2 × clearance − 2 × rabbet: a larger thing needs a larger frame.
-        ("frame_around", FRAME | {"clearance": "1/16"},
-         "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/8″ in all covers "
-         "it."),
-        ("frame_around", FRAME | {"clearance": "1/128"},
-         "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/64″ in all does "
-         "not cover it."),
+        (
+            "frame_around",
+            FRAME | {"clearance": "1/16"},
+            "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/8″ in all "
+            "covers it.",
+        ),
+        (
+            "frame_around",
+            FRAME | {"clearance": "1/128"},
+            "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/64″ in all "
+            "does not cover it.",
+        ),
         # A rabbet that is 1/32 less needs 2 × 1/32 more inside.
-        ("frame_around", {"rabbet": "[Read] - 37 3/16", "clearance": "1/16"},
-         "Inside (Width): it may have to be up to 1/16″ more; the clearance of 1/8″ in all covers "
-         "it."),
-        ("frame_of_equal_sides", {"size": "[Read]", "clearance": "1/64"},
-         "Inside (Side to side): it may have to be up to 1/32″ more; the clearance of 1/32″ in "
-         "all just covers it, with nothing left."),
+        (
+            "frame_around",
+            {"rabbet": "[Read] - 37 3/16", "clearance": "1/16"},
+            "Inside (Width): it may have to be up to 1/16″ more; the clearance of 1/8″ in all "
+            "covers it.",
+        ),
+        (
+            "frame_of_equal_sides",
+            {"size": "[Read]", "clearance": "1/64"},
+            "Inside (Side to side): it may have to be up to 1/32″ more; the clearance of 1/32″ in "
+            "all just covers it, with nothing left.",
+        ),
         # One dado over one shelf: the play counts once.
-        ("dado_layout", {"shelf": "[Read] - 36 13/16", "play": "1/16"},
-         "Width of a dado: it may have to be up to 1/32″ more; the clearance of 1/16″ in all "
-         "covers it."),
+        (
+            "dado_layout",
+            {"shelf": "[Read] - 36 13/16", "play": "1/16"},
+            "Width of a dado: it may have to be up to 1/32″ more; the clearance of 1/16″ in all "
+            "covers it.",
+        ),
     ],
-)  # fmt: skip
+)
 def test_all_of_the_clearance_is_set_against_what_makes_it_tighter(reckoner, values, said):
     told = fit(reckoner, values)
     assert told["said"] == said

@@ -20,8 +20,9 @@ def test_a_reading_is_unsure_by_half_a_mark():
     said = sure(linked(), "1")
     assert said["said"] == "37 9/16″, likely within 1/32″, at worst within 1/32″."
     assert (said["worst"]["low"]["text"], said["worst"]["high"]["text"]) == (
-        "37 17/32″", "37 19/32″",
-    )  # fmt: skip
+        "37 17/32″",
+        "37 19/32″",
+    )
 
 
 def test_a_number_says_which_reading_to_measure_again():
@@ -35,8 +36,9 @@ def test_a_number_says_which_reading_to_measure_again():
         "Measure Scribe again: it makes 99 % of what is unsure."
     )
     assert [(each["name"], each["by"]) for each in said["readings"]] == [
-        ("Scribe", "1/8″"), ("Alcove width", "1/32″"),
-    ]  # fmt: skip
+        ("Scribe", "1/8″"),
+        ("Alcove width", "1/32″"),
+    ]
     assert exact(said["worst"]["by"]) == Fraction(13, 32)
 
 
@@ -152,8 +154,13 @@ def test_another_answer_may_be_asked_for():
 
 
 def test_a_number_without_readings_and_one_in_error_say_so():
-    document = changed(begun(), "keep_line", name="a", reckoner="mitered_length",
-                       values={"known": "30", "width": "2"})  # fmt: skip
+    document = changed(
+        begun(),
+        "keep_line",
+        name="a",
+        reckoner="mitered_length",
+        values={"known": "30", "width": "2"},
+    )
     assert sure(document, "1")["said"] == "34″: no reading is behind it."
     assert ask("sure", changed(linked(), "delete", id="1"), id="2")["error"]["kind"] == "missing"
     assert ask("sure", linked(), id="9")["error"]["kind"] == "unknown"

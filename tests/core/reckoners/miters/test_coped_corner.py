@@ -54,8 +54,11 @@ def test_around_a_room_each_piece_is_coped_over_the_last_and_the_end_over_both()
     )
     assert [part["key"] for part in said["parts"]] == ["wall_2", "wall_3", "wall_4", "wall_1"]
     assert [kinds(part) for part in said["parts"]] == [
-        ["square", "square"], ["coped", "square"], ["coped", "square"], ["coped", "coped"],
-    ]  # fmt: skip
+        ["square", "square"],
+        ["coped", "square"],
+        ["coped", "square"],
+        ["coped", "coped"],
+    ]
 
 
 def close(value):
@@ -70,9 +73,13 @@ def test_pieces_fit_between_the_walls_as_far_as_they_go(walls, turns, projection
     """Independent oracle: lines in the plane, for the wall, its neighbors, and their faces."""
     first = data.draw(st.integers(1, len(walls)))
     found = parts(
-        reckon("coped_corner", walls=rows(walls, turns[: len(walls)]), projection=f"{projection}",
-               first=f"{first}")
-    )  # fmt: skip
+        reckon(
+            "coped_corner",
+            walls=rows(walls, turns[: len(walls)]),
+            projection=f"{projection}",
+            first=f"{first}",
+        )
+    )
     for number, wall in enumerate(walls):
         part = found[f"wall_{number + 1}"]
         taken_back = taken_face = 0.0
@@ -97,9 +104,10 @@ def end_by_lines(corner, projection):
     turn = np.radians(corner)
     other = np.array([np.cos(turn), np.sin(turn)])
     into_the_room = np.array([np.sin(turn), -np.cos(turn)])
-    at_the_face = np.linalg.solve(
-        np.column_stack([other, [-1.0, 0.0]]), np.array([0.0, projection])
-    )[0] * other  # fmt: skip
+    at_the_face = (
+        np.linalg.solve(np.column_stack([other, [-1.0, 0.0]]), np.array([0.0, projection]))[0]
+        * other
+    )
     crossing = np.linalg.solve(
         np.array([[0.0, 1.0], into_the_room]), np.array([projection, projection])
     )
@@ -115,9 +123,12 @@ def test_each_corner_has_one_square_and_one_coped_end_and_the_square_one_is_fitt
     first = data.draw(st.integers(1, count))
     turn = Fraction(180 * (count - 2), count) if closed else Fraction(90)
     said = reckon(
-        "coped_corner", around="room" if closed else "row", projection="1/2", first=f"{first}",
+        "coped_corner",
+        around="room" if closed else "row",
+        projection="1/2",
+        first=f"{first}",
         walls=rows([90] * count, [turn] * count),
-    )  # fmt: skip
+    )
     found, order = parts(said), [part["key"] for part in said["parts"]]
     assert order[0] == f"wall_{first}"
     for left in range(1, count + 1 if closed else count):
@@ -181,8 +192,9 @@ def test_the_wall_that_is_too_short_is_named():
 @pytest.mark.parametrize("count", [3, 4, 8])
 def test_the_plan_names_every_wall_and_stays_in_its_box(around, count):
     turn = Fraction(180 * (count - 2), count) if around == "room" else 110
-    said = reckon("coped_corner", around=around, projection="3/4",
-                  walls=rows([60] * count, [turn] * count))  # fmt: skip
+    said = reckon(
+        "coped_corner", around=around, projection="3/4", walls=rows([60] * count, [turn] * count)
+    )
     for drawing in (said["drawing"], *(part["drawing"] for part in said["parts"])):
         left, top, right, bottom = drawing["box"]
         for shape in drawing["shapes"]:

@@ -17,9 +17,14 @@ def degrees(value):
 
 @pytest.mark.parametrize(
     ("corner", "setting", "name"),
-    [("90", "45°", "Inside"), ("135", "22.5°", "Inside"), ("270", "45°", "Outside"),
-     ("20", "80°", "Inside"), ("340", "80°", "Outside")],
-)  # fmt: skip
+    [
+        ("90", "45°", "Inside"),
+        ("135", "22.5°", "Inside"),
+        ("270", "45°", "Outside"),
+        ("20", "80°", "Inside"),
+        ("340", "80°", "Outside"),
+    ],
+)
 def test_a_corner_is_halved_from_square(corner, setting, name):
     """Plane geometry: 90 less half the corner; beyond 180 the wall lies inside the angle."""
     said = reckon("corner_setting", angle=corner)["by_key"]
@@ -52,9 +57,13 @@ def test_three_lengths_give_the_corner_and_all_that_the_readings_allow(one, othe
         return float(mpmath.degrees(mpmath.acos(min(max(cosine, -1), 1))))
 
     said = reckon(
-        "corner_setting", found="lengths", one_leg=f"{one} in", other_leg=f"{other} in",
-        across=f"{across}/32 in", length_off=off,
-    )["by_key"]  # fmt: skip
+        "corner_setting",
+        found="lengths",
+        one_leg=f"{one} in",
+        other_leg=f"{other} in",
+        across=f"{across}/32 in",
+        length_off=off,
+    )["by_key"]
     assert degrees(said["between"]) == pytest.approx(corner(a, b, c), abs=0.0051)
     steps = (-e, -e / 2, 0, e / 2, e)
     moved = [corner(a + x, b + y, c + z) for x in steps for y in steps for z in steps]
@@ -74,10 +83,19 @@ def test_a_bevel_on_a_board_is_read_by_rise_over_run():
 
 @pytest.mark.parametrize("opens", ["closed", "open"])
 def test_the_doubt_of_a_bevel_holds_what_the_readings_allow(opens):
-    said = reckon("corner_setting", found="bevel", along="10", square_over="7", length_off="1/16",
-                  bevel_opens=opens)["by_key"]  # fmt: skip
-    leans = [float(mpmath.degrees(mpmath.atan2(7 + y, 10 + x)))
-             for x in (-1 / 16, 1 / 16) for y in (-1 / 16, 1 / 16)]  # fmt: skip
+    said = reckon(
+        "corner_setting",
+        found="bevel",
+        along="10",
+        square_over="7",
+        length_off="1/16",
+        bevel_opens=opens,
+    )["by_key"]
+    leans = [
+        float(mpmath.degrees(mpmath.atan2(7 + y, 10 + x)))
+        for x in (-1 / 16, 1 / 16)
+        for y in (-1 / 16, 1 / 16)
+    ]
     corners = [180 - lean for lean in leans] if opens == "open" else leans
     assert degrees(said["least"]) == pytest.approx(90 - max(corners) / 2, abs=0.006)
     assert degrees(said["most"]) == pytest.approx(90 - min(corners) / 2, abs=0.006)
@@ -89,14 +107,20 @@ def test_the_doubt_of_a_bevel_holds_what_the_readings_allow(opens):
         ({"angle": "19"}, "angle", "range"),
         ({"angle": "341"}, "angle", "range"),
         ({"angle": "180"}, "angle", "impossible"),
-        ({"found": "lengths", "one_leg": "24", "other_leg": "24", "across": "48"}, "across",
-         "impossible"),
-        ({"found": "lengths", "one_leg": "24", "other_leg": "12", "across": "12"}, "across",
-         "impossible"),
+        (
+            {"found": "lengths", "one_leg": "24", "other_leg": "24", "across": "48"},
+            "across",
+            "impossible",
+        ),
+        (
+            {"found": "lengths", "one_leg": "24", "other_leg": "12", "across": "12"},
+            "across",
+            "impossible",
+        ),
         ({"found": "lengths", "one_leg": "24", "other_leg": "24"}, "across", "missing"),
         ({"found": "bevel", "along": "24", "square_over": "1"}, "square_over", "impossible"),
     ],
-)  # fmt: skip
+)
 def test_what_is_no_corner_is_refused_by_its_field(values, field, kind):
     error = errors(ask("corner_setting", **values))[field]
     assert error["kind"] == kind

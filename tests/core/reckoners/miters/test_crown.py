@@ -90,8 +90,12 @@ def test_square_corners_change_the_top_edge_by_the_projection():
     ):
         said = reckon("crown", **values, left_end=left, right_end=right)
         assert exact(said["by_key"]["top"]) == top
-        back = reckon("crown", **values | {"measured": str(top), "measured_on": "top"},
-                      left_end=left, right_end=right)  # fmt: skip
+        back = reckon(
+            "crown",
+            **values | {"measured": str(top), "measured_on": "top"},
+            left_end=left,
+            right_end=right,
+        )
         assert exact(back["by_key"]["bottom"]) == 40
         (part,) = said["parts"]
         tips = 40 + 2 * [left, right].count("outside")
@@ -102,8 +106,10 @@ def test_square_corners_change_the_top_edge_by_the_projection():
 @given(
     st.sampled_from(["inside", "outside", "square"]),
     st.sampled_from(["inside", "outside", "square"]),
-    st.integers(40, 170), st.integers(40, 170), st.sampled_from(["top", "bottom"]),
-)  # fmt: skip
+    st.integers(40, 170),
+    st.integers(40, 170),
+    st.sampled_from(["top", "bottom"]),
+)
 def test_the_molding_it_takes_reaches_from_the_outermost_corner_to_the_other(
     left, right, left_corner, right_corner, measured_on
 ):
@@ -111,9 +117,17 @@ def test_the_molding_it_takes_reaches_from_the_outermost_corner_to_the_other(
     if left == right == "square":
         return
     projection = 2.0
-    values = {"found": "legs", "projection": "2", "drop": "3", "measured": "60",
-              "measured_on": measured_on, "left_end": left, "right_end": right,
-              "left_corner": str(left_corner), "right_corner": str(right_corner)}  # fmt: skip
+    values = {
+        "found": "legs",
+        "projection": "2",
+        "drop": "3",
+        "measured": "60",
+        "measured_on": measured_on,
+        "left_end": left,
+        "right_end": right,
+        "left_corner": str(left_corner),
+        "right_corner": str(right_corner),
+    }
     told = exactly("crown", **values)
     bottom = float(told["bottom"])
     ends = []
@@ -127,8 +141,15 @@ def test_the_molding_it_takes_reaches_from_the_outermost_corner_to_the_other(
 
 def test_a_piece_between_an_inside_and_an_outside_corner_takes_more_than_either_edge():
     """Worked by hand: both edges 41 7/16, and the projection of 2 7/8 beyond them."""
-    said = reckon("crown", found="legs", drop="3 1/4", projection="2 7/8", measured="41 7/16",
-                  left_end="inside", right_end="outside")["by_key"]  # fmt: skip
+    said = reckon(
+        "crown",
+        found="legs",
+        drop="3 1/4",
+        projection="2 7/8",
+        measured="41 7/16",
+        left_end="inside",
+        right_end="outside",
+    )["by_key"]
     assert said["top"]["text"] == said["bottom"]["text"] == "41 7/16″"
     assert said["tips"]["text"] == "44 5/16″"
 
@@ -136,10 +157,22 @@ def test_a_piece_between_an_inside_and_an_outside_corner_takes_more_than_either_
 def test_the_mirror_image_swaps_left_and_right():
     swap = {"left": "right", "right": "left"}
     for saw in ("left", "right", "both"):
-        one = exactly("crown", spring="38", left_end="outside", left_corner="80",
-                      right_corner="100", tilts=saw)  # fmt: skip
-        other = exactly("crown", spring="38", right_end="outside", right_corner="80",
-                        left_corner="100", tilts=swap.get(saw, saw))  # fmt: skip
+        one = exactly(
+            "crown",
+            spring="38",
+            left_end="outside",
+            left_corner="80",
+            right_corner="100",
+            tilts=saw,
+        )
+        other = exactly(
+            "crown",
+            spring="38",
+            right_end="outside",
+            right_corner="80",
+            left_corner="100",
+            tilts=swap.get(saw, saw),
+        )
         for side in swap:
             for way in ("flat", "up"):
                 mirrored = re.sub(
@@ -189,7 +222,7 @@ def test_a_saw_that_tilts_both_ways_has_the_measured_edge_at_the_fence(edge):
         ({"ceiling": "sloped"}, "ceiling", "impossible"),
         ({"width": "3 x"}, "width", "unreadable"),
     ],
-)  # fmt: skip
+)
 def test_bad_input_names_its_field_and_a_remedy(values, field, kind):
     said = ask("crown", **({"spring": "38", "width": "5 1/4"} | values))
     error = errors(said)[field]
@@ -198,18 +231,22 @@ def test_bad_input_names_its_field_and_a_remedy(values, field, kind):
 
 
 def test_a_short_piece_and_a_leaning_wall_are_cautioned_against():
-    said = reckon("crown", spring="38", width="3", measured="6", left_end="square",
-                  right_end="outside")  # fmt: skip
+    said = reckon(
+        "crown", spring="38", width="3", measured="6", left_end="square", right_end="outside"
+    )
     assert any("short" in each for each in said["cautions"])
     assert any("plumb" in each for each in said["cautions"])
 
 
-@pytest.mark.parametrize("values", [
-    {"spring": "38"},
-    {"spring": "6", "width": "5 1/4", "measured": "40", "right_end": "outside"},
-    {"spring": "84", "width": "5 1/4", "measured": "40", "left_end": "square"},
-    {"found": "legs", "drop": "3", "projection": "2", "measured": "40", "right_corner": "30"},
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"spring": "38"},
+        {"spring": "6", "width": "5 1/4", "measured": "40", "right_end": "outside"},
+        {"spring": "84", "width": "5 1/4", "measured": "40", "left_end": "square"},
+        {"found": "legs", "drop": "3", "projection": "2", "measured": "40", "right_corner": "30"},
+    ],
+)
 def test_the_drawing_stays_in_its_box_and_tells_the_edges(values):
     said = reckon("crown", **values)
     for drawing in (said["drawing"], *(part["drawing"] for part in said["parts"])):

@@ -14,8 +14,12 @@ thin = st.fractions(min_value="1/8", max_value=2, max_denominator=32)
 
 
 def strip(panel, thickness, left, right, **more):
-    values = {"panel": f"{panel} in", "thickness": f"{thickness} in",
-              "left_end": left, "right_end": right}  # fmt: skip
+    values = {
+        "panel": f"{panel} in",
+        "thickness": f"{thickness} in",
+        "left_end": left,
+        "right_end": right,
+    }
     return reckon("edge_strip", **(values | more))
 
 
@@ -80,10 +84,15 @@ def test_a_chamfered_end_runs_over_its_neighbor_and_its_face_stops_short():
 
 @pytest.mark.parametrize(
     ("left", "right", "cut"),
-    [("miter", "chamfer", "35 1/16"), ("chamfer", "miter", "35 1/16"),
-     ("miter", "miter", "35 1/16"), ("flush", "chamfer", "34 11/16"),
-     ("chamfer", "chamfer", "35 1/16"), ("miter", "flush", "34 11/16")],
-)  # fmt: skip
+    [
+        ("miter", "chamfer", "35 1/16"),
+        ("chamfer", "miter", "35 1/16"),
+        ("miter", "miter", "35 1/16"),
+        ("flush", "chamfer", "34 11/16"),
+        ("chamfer", "chamfer", "35 1/16"),
+        ("miter", "flush", "34 11/16"),
+    ],
+)
 def test_it_is_cut_so_long_that_it_still_reaches_over_a_chamfered_end(left, right, cut):
     """By hand: 34 5/16, and 3/8 at each end that is mitered or runs over; a chamfer comes after."""
     values = {"left_chamfer": "3/16", "right_chamfer": "3/16"}
@@ -93,8 +102,12 @@ def test_it_is_cut_so_long_that_it_still_reaches_over_a_chamfered_end(left, righ
 
 
 @settings(max_examples=60)
-@given(panels, thin, st.sampled_from(["miter", "over", "flush"]),
-       st.sampled_from(["miter", "over", "flush"]))  # fmt: skip
+@given(
+    panels,
+    thin,
+    st.sampled_from(["miter", "over", "flush"]),
+    st.sampled_from(["miter", "over", "flush"]),
+)
 def test_the_mirror_image_swaps_left_and_right(panel, thickness, left, right):
     one, other = strip(panel, thickness, left, right), strip(panel, thickness, right, left)
     assert sides(one) == sides(other)
@@ -114,12 +127,22 @@ def test_a_corner_of_120_degrees_is_mitered_at_30():
         ({"panel": ""}, "panel", "missing"),
         ({"left_end": "chamfer", "left_chamfer": "1/4"}, "left_chamfer", "impossible"),
         ({"left_end": "chamfer"}, "left_chamfer", "missing"),
-        ({"left_end": "chamfer", "left_chamfer": "4", "right_end": "flush", "panel": "2",
-          "thickness": "5", "neighbor": "1"}, "panel", "impossible"),
+        (
+            {
+                "left_end": "chamfer",
+                "left_chamfer": "4",
+                "right_end": "flush",
+                "panel": "2",
+                "thickness": "5",
+                "neighbor": "1",
+            },
+            "panel",
+            "impossible",
+        ),
         ({"left_corner": "180"}, "left_corner", "range"),
         ({"thickness": "0"}, "thickness", "range"),
     ],
-)  # fmt: skip
+)
 def test_bad_input_names_its_field_and_a_remedy(values, field, kind):
     said = ask("edge_strip", **({"panel": "34", "thickness": "1/4"} | values))
     error = errors(said)[field]

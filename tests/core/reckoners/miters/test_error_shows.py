@@ -50,8 +50,14 @@ def test_a_wrong_length_opens_a_joint_evenly_by_its_part_square_to_the_cut():
 )
 def test_the_gap_of_an_error_names_that_error_again(corners, width, off, small):
     way = "small" if small else "large"
-    shown = reckon("error_shows", corners=str(corners), width=f"{width} in", side="20",
-                   angle_off=str(off), angle_way=way)["by_key"]  # fmt: skip
+    shown = reckon(
+        "error_shows",
+        corners=str(corners),
+        width=f"{width} in",
+        side="20",
+        angle_off=str(off),
+        angle_way=way,
+    )["by_key"]
     with mpmath.workdps(30):
         turn = mpmath.radians(mpmath.mpf(off.numerator) / off.denominator)
         cut = mpmath.pi / corners + (-turn if small else turn)
@@ -59,8 +65,12 @@ def test_the_gap_of_an_error_names_that_error_again(corners, width, off, small):
         gap = 2 * wide / mpmath.cos(cut) * mpmath.sin(turn)
         assert number(shown["gap"]) == pytest.approx(float(gap), abs=2e-6)
         open_ = f"{float(gap):.10f}"
-    seen = reckon("fault_of_a_gap", corners=str(corners), width=f"{width} in",
-                  **{"toe" if small else "heel": f"{open_} in"})["by_key"]  # fmt: skip
+    seen = reckon(
+        "fault_of_a_gap",
+        corners=str(corners),
+        width=f"{width} in",
+        **{"toe" if small else "heel": f"{open_} in"},
+    )["by_key"]
     assert float(seen["setting_off"]["hundredth"].strip("≈ °")) == pytest.approx(
         float(off), abs=0.0051
     )

@@ -12,9 +12,13 @@ stocks = st.fractions(min_value=1, max_value=5, max_denominator=32)
 small = st.fractions(min_value=0, max_value=1, max_denominator=32)
 
 MIRROR = {
-    "around": "panel", "width": "14 1/2", "height": "20 3/4", "stock": "2 1/4", "rabbet": "3/8",
+    "around": "panel",
+    "width": "14 1/2",
+    "height": "20 3/4",
+    "stock": "2 1/4",
+    "rabbet": "3/8",
     "clearance": "1/16",
-}  # fmt: skip
+}
 
 
 def lengths(said, key):
@@ -42,21 +46,38 @@ def test_outside_is_inside_and_the_stock_whichever_is_measured(width, height, st
     side, top, bottom = stock
     wood = {"stock": f"{side} in", "top_stock": f"{top} in", "bottom_stock": f"{bottom} in"}
     for around, grown in (("inside", 0), ("opening", reveal)):
-        said = reckon("frame_around", around=around, width=f"{width} in", height=f"{height} in",
-                      reveal=f"{reveal} in", **wood)["by_key"]  # fmt: skip
+        said = reckon(
+            "frame_around",
+            around=around,
+            width=f"{width} in",
+            height=f"{height} in",
+            reveal=f"{reveal} in",
+            **wood,
+        )["by_key"]
         inside = [exact(item) for item in said["inside"]["items"]]
         outside = [exact(item) for item in said["outside"]["items"]]
         assert inside == [width + 2 * grown, height + 2 * grown]
         assert outside == [inside[0] + 2 * side, inside[1] + top + bottom]
-        back = reckon("frame_around", around="outside", width=f"{outside[0]} in",
-                      height=f"{outside[1]} in", **wood)["by_key"]  # fmt: skip
+        back = reckon(
+            "frame_around",
+            around="outside",
+            width=f"{outside[0]} in",
+            height=f"{outside[1]} in",
+            **wood,
+        )["by_key"]
         assert [exact(item) for item in back["inside"]["items"]] == inside
 
 
 def test_unequal_widths_meet_on_the_line_from_inner_to_outer_corner():
     """Textbook trigonometry: arctan 3.5/2.25 = 57.2648, and its rest of 90, 32.7352."""
-    said = reckon("frame_around", around="inside", width="20", height="30", stock="2 1/4",
-                  bottom_stock="3 1/2")  # fmt: skip
+    said = reckon(
+        "frame_around",
+        around="inside",
+        width="20",
+        height="30",
+        stock="2 1/4",
+        bottom_stock="3 1/2",
+    )
     text = said["by_key"]["settings"]["text"]
     assert "Bottom: both ends ≈ 32.74°" in text
     assert "Left: left end ≈ 57.26°, right end 45°" in text
@@ -72,8 +93,14 @@ def test_unequal_widths_meet_on_the_line_from_inner_to_outer_corner():
 )
 def test_no_way_to_share_the_sticks_needs_fewer_of_them(width, height, stick):
     """The oracle tries every way to put four pieces on sticks; a 45 takes 1.4142… of the kerf."""
-    said = ask("frame_around", around="inside", width=f"{width} in", height=f"{height} in",
-               stock="1", stick=f"{stick} in")  # fmt: skip
+    said = ask(
+        "frame_around",
+        around="inside",
+        width=f"{width} in",
+        height=f"{height} in",
+        stock="1",
+        stick=f"{stick} in",
+    )
     assert said["ok"]
     takes = [float(each) + 2 + 2**0.5 / 8 for each in (width, width, height, height)]
     found = next(answer for answer in said["answers"] if answer["key"] == "sticks")["text"]

@@ -21,8 +21,7 @@ def test_each_cut_is_180_over_the_sides(sides):
     said = reckon("frame_of_equal_sides", **(RING | {"sides": str(sides)}))["by_key"]
     assert float(said["setting"]["hundredth"].strip("≈ °")) == pytest.approx(180 / sides, abs=5e-3)
     assert number(said["long_sides"]["items"][0]) == pytest.approx(
-        float(15 * mpmath.tan(mpmath.pi / sides)),
-        abs=2e-6,
+        float(15 * mpmath.tan(mpmath.pi / sides)), abs=2e-6
     )
 
 
@@ -47,8 +46,9 @@ def test_a_side_that_is_measured_comes_back_as_the_side_inside():
 
 def test_rabbet_and_clearance_move_each_side():
     """Worked by hand: 12 / 2 + 1/16 - 3/8 = 5 11/16 from the middle, 11 3/8 across."""
-    said = reckon("frame_of_equal_sides",
-                  **(RING | {"around": "panel", "rabbet": "3/8", "clearance": "1/16"}))  # fmt: skip
+    said = reckon(
+        "frame_of_equal_sides", **(RING | {"around": "panel", "rabbet": "3/8", "clearance": "1/16"})
+    )
     assert said["by_key"]["inside"]["items"][0]["exact"] == "91/8"
     assert said["by_key"]["rabbet_size"]["items"][0]["exact"] == "97/8"
 

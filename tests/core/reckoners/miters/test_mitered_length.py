@@ -50,9 +50,14 @@ def test_inside_and_outside_are_each_others_inverse(known, width):
 @given(widths, st.fractions(min_value=1, max_value=80, max_denominator=4).filter(lambda a: a != 45))
 def test_another_angle_adds_the_width_times_its_tangent(width, degrees):
     said = reckon(
-        "mitered_length", {"mark": "1/64"}, known="400", width=f"{width}", left_end="other",
-        left_angle=f"{degrees}", right_end="square",
-    )  # fmt: skip
+        "mitered_length",
+        {"mark": "1/64"},
+        known="400",
+        width=f"{width}",
+        left_end="other",
+        left_angle=f"{degrees}",
+        right_end="square",
+    )
     adds = said["by_key"]["left_allowance"]
     with mpmath.workdps(50):
         turn = mpmath.mpf(degrees.numerator) / degrees.denominator * mpmath.pi / 180
@@ -115,8 +120,10 @@ def test_a_short_piece_brings_the_caution_for_short_pieces():
 def test_the_part_carries_both_ends_and_both_sides():
     (part,) = reckon("mitered_length", **rail(left_end="45", right_end="square"))["parts"]
     assert part["ends"]["left"] == {
-        "cut": "flat miter", "angle": "45° (saw set to 45)", "at_the_saw": ["45°"],
-    }  # fmt: skip
+        "cut": "flat miter",
+        "angle": "45° (saw set to 45)",
+        "at_the_saw": ["45°"],
+    }
     assert part["ends"]["right"]["cut"] == "square"
     assert part["length"]["text"] == part["long_side"]["text"] == "33 7/8″"
     assert part["short_side"]["text"] == "31 5/8″"
@@ -191,10 +198,12 @@ def test_unequal_widths_that_are_equal_halve_the_corner(corner):
 @pytest.mark.parametrize("left", ENDS)
 @pytest.mark.parametrize("right", ENDS)
 def test_the_mirror_image_swaps_left_and_right(left, right):
-    here = reckon("mitered_length", **rail(thickness="3/4"), **end("left", left),
-                  **end("right", right))  # fmt: skip
-    there = reckon("mitered_length", **rail(thickness="3/4"), **end("left", right),
-                   **end("right", left))  # fmt: skip
+    here = reckon(
+        "mitered_length", **rail(thickness="3/4"), **end("left", left), **end("right", right)
+    )
+    there = reckon(
+        "mitered_length", **rail(thickness="3/4"), **end("left", right), **end("right", left)
+    )
     for key in ("long_side", "short_side"):
         assert here["by_key"][key] == there["by_key"][key]
     for key in ("allowance", "setting", "corner"):

@@ -9,9 +9,13 @@ from asking import as_drawn, reckon
 @pytest.mark.parametrize("angle", ["1/2", "45", "80"])
 def test_the_drawing_stays_in_its_box_and_legible(width, known, angle):
     said = reckon(
-        "mitered_length", known=known, width=width, left_end="other", left_angle=angle,
+        "mitered_length",
+        known=known,
+        width=width,
+        left_end="other",
+        left_angle=angle,
         right_end="45",
-    )  # fmt: skip
+    )
     drawing = said["drawing"]
     left, top, right, bottom = drawing["box"]
     assert 0.9 <= (right - left) / (bottom - top) <= 5
@@ -38,9 +42,13 @@ def test_a_long_piece_is_drawn_with_a_break_and_a_short_one_without():
 
 def test_a_piece_with_one_cut_of_each_kind_is_drawn_from_the_face_and_from_the_edge():
     drawing = reckon(
-        "mitered_length", known="31 5/8", width="2 1/4", thickness="3/4", left_end="edge",
+        "mitered_length",
+        known="31 5/8",
+        width="2 1/4",
+        thickness="3/4",
+        left_end="edge",
         right_end="45",
-    )["drawing"]  # fmt: skip
+    )["drawing"]
     texts = [shape.get("text") for shape in drawing["shapes"]]
     assert {"2 1/4″ wide", "3/4″ thick", "left end", "right end"} <= set(texts)
     assert "across the thickness" in drawing["words"]

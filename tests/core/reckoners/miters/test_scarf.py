@@ -57,8 +57,15 @@ def laid(said, long, overlap):
 @settings(max_examples=120)
 @given(runs, sticks, thicknesses, slopes, st.sampled_from(["12", "16", "19 1/5", "24", ""]))
 def test_the_pieces_fill_the_run_at_back_and_face(long, stick, thickness, slope, spacing):
-    values = {"run": f"{long} in", "stick": f"{stick} in", "thickness": f"{thickness} in",
-              "cut": "slope", "slope": f"{slope}", "spacing": spacing, "kerf": "0"}  # fmt: skip
+    values = {
+        "run": f"{long} in",
+        "stick": f"{stick} in",
+        "thickness": f"{thickness} in",
+        "cut": "slope",
+        "slope": f"{slope}",
+        "spacing": spacing,
+        "kerf": "0",
+    }
     said = reckon("scarf", **values)
     overlap = thickness * slope
     pieces = list(laid(said, long, overlap))

@@ -17,10 +17,7 @@ def degrees(value):
     return float(value["hundredth"].strip("≈ °"))
 
 
-@pytest.mark.parametrize(
-    ("angle", "rise", "spacer"),
-    [("45", "12″", None), ("30", None, "5″")],
-)
+@pytest.mark.parametrize(("angle", "rise", "spacer"), [("45", "12″", None), ("30", None, "5″")])
 def test_rise_and_spacer_that_are_rational_are_exact(angle, rise, spacer):
     """Textbook trigonometry: tan 45 = 1, sin 30 = 1/2."""
     said = reckon("set_up_by_lengths", angle=angle, run="12", bar="10")["by_key"]
@@ -37,22 +34,27 @@ def test_rise_and_spacer_that_are_rational_are_exact(angle, rise, spacer):
     st.sampled_from(["1/16", "1/64", "1 mm"]),
 )
 def test_lengths_their_marks_and_one_mark_of_error_are_as_another_library_finds(angle, run, mark):
-    said = reckon("set_up_by_lengths", {"mark": mark}, angle=str(angle), run=f"{run} in",
-                  bar=f"{run} in")["by_key"]  # fmt: skip
+    said = reckon(
+        "set_up_by_lengths", {"mark": mark}, angle=str(angle), run=f"{run} in", bar=f"{run} in"
+    )["by_key"]
     turn, step = float(angle), {"1/16": 1 / 16, "1/64": 1 / 64, "1 mm": 1 / 25.4}[mark]
     long = float(run)
     for key, length, back in (
         ("rise", long * mpmath.tan(mpmath.radians(turn)), lambda x: mpmath.atan(x / long)),
-        ("spacer", long * mpmath.sin(mpmath.radians(turn)),
-         lambda x: mpmath.asin(min(x / long, 1))),
-    ):  # fmt: skip
+        (
+            "spacer",
+            long * mpmath.sin(mpmath.radians(turn)),
+            lambda x: mpmath.asin(min(x / long, 1)),
+        ),
+    ):
         assert said[key]["rational"] or said[key]["dropped"].startswith("≈")
         at = float(Fraction(said[key]["mark"]))
         assert abs(at - float(length)) <= step / 2 + 1e-9
         found = float(mpmath.degrees(back(at)))
         assert degrees(said[f"{key}_angle"]) == pytest.approx(found, abs=0.0051)
-        worst = max(abs(float(mpmath.degrees(back(max(at + way * step, 0)))) - turn)
-                    for way in (-1, 1))  # fmt: skip
+        worst = max(
+            abs(float(mpmath.degrees(back(max(at + way * step, 0)))) - turn) for way in (-1, 1)
+        )
         assert degrees(said[f"{key}_worst"]) == pytest.approx(worst, abs=0.0051)
 
 

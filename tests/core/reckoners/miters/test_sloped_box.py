@@ -114,10 +114,16 @@ def test_the_pieces_are_counted():
         assert [part["count"] for part in said["parts"]] == counts
 
 
-@pytest.mark.parametrize("values", [
-    {}, {"slope": "0"}, {"slope": "80", "height": "1/2"}, {"wide": "bottom", "joint": "butt"},
-    {"sides": "3", "wide": "bottom", "size": "60"},
-])  # fmt: skip
+@pytest.mark.parametrize(
+    "values",
+    [
+        {},
+        {"slope": "0"},
+        {"slope": "80", "height": "1/2"},
+        {"wide": "bottom", "joint": "butt"},
+        {"sides": "3", "wide": "bottom", "size": "60"},
+    ],
+)
 def test_the_drawing_stays_in_its_box_and_tells_the_edges(values):
     said = reckon("sloped_box", **box(**values))
     for drawing in (said["drawing"], *(part["drawing"] for part in said["parts"])):

@@ -18,9 +18,11 @@ from tests.core.oracles.solid import (
 
 
 def block(long=10, width=3, thickness=2):
-    return board(width, thickness).cut("left", (-1, 0, 0), (0, 0, 0)).cut(
-        "right", (1, 0, 0), (long, 0, 0)
-    )  # fmt: skip
+    return (
+        board(width, thickness)
+        .cut("left", (-1, 0, 0), (0, 0, 0))
+        .cut("right", (1, 0, 0), (long, 0, 0))
+    )
 
 
 def test_a_block_has_eight_corners_and_the_edges_it_was_given():

@@ -47,8 +47,12 @@ def test_cut_as_told_the_board_falls_into_the_two_strips(wide, step, kerf, clean
 @settings(max_examples=70)
 @given(strips, back, small, small)
 def test_the_smallest_board_leaves_exactly_the_narrowest_strip(least, step, kerf, clean):
-    values = {"set_back": f"{step} in", "kerf": f"{kerf} in", "clean_up": f"{clean} in",
-              "least": f"{least} in"}  # fmt: skip
+    values = {
+        "set_back": f"{step} in",
+        "kerf": f"{kerf} in",
+        "clean_up": f"{clean} in",
+        "least": f"{least} in",
+    }
     start = exact(reckon("two_strips", board="48", **values)["by_key"]["least_board"])
     assert exact(reckon("two_strips", board=f"{start} in", **values)["by_key"]["narrow"]) == least
     smaller = ask("two_strips", board=f"{start - Fraction(1, 64)} in", **values)

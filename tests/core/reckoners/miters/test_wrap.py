@@ -22,10 +22,15 @@ OTHER = {"left": "right", "right": "left"}
 
 def asked(width, left, right, corners, projections, where="case"):
     return reckon(
-        "wrap", around=where, width=f"{width} in", left_depth=f"{left} in",
-        right_depth=f"{right} in", left_corner=f"{corners[0]}", right_corner=f"{corners[1]}",
+        "wrap",
+        around=where,
+        width=f"{width} in",
+        left_depth=f"{left} in",
+        right_depth=f"{right} in",
+        left_corner=f"{corners[0]}",
+        right_corner=f"{corners[1]}",
         layers=stack(*projections),
-    )  # fmt: skip
+    )
 
 
 def test_a_square_corner_makes_a_piece_longer_by_the_projection():
@@ -70,10 +75,15 @@ def test_one_layer_is_three_mitered_lengths(width, depth, one, other, thick):
     }
     for key, (left, right) in ends.items():
         single = reckon(
-            "mitered_length", known=f"{width if 'front' in key else depth} in", width="4",
-            thickness=f"{thick} in", left_end="edge", left_tilt=f"{left}", right_end="edge",
+            "mitered_length",
+            known=f"{width if 'front' in key else depth} in",
+            width="4",
+            thickness=f"{thick} in",
+            left_end="edge",
+            left_tilt=f"{left}",
+            right_end="edge",
             right_tilt=f"{right}",
-        )["by_key"]  # fmt: skip
+        )["by_key"]
         for side in ("long_side", "short_side"):
             told, same = found[key][side], single[side]
             assert (told["mark"], told["exact"]) == (same["mark"], same["exact"])
@@ -87,9 +97,7 @@ def test_a_layer_starts_from_the_unrounded_face_beneath():
 
 def test_a_self_return_ends_all_layers_at_the_depth():
     """Worked by hand: 3/4 and 1/2 make 1 1/4, so the back turns at 15 1/4 - 1 1/4 = 14."""
-    found = parts(
-        reckon("wrap", **wrap(left_side="self_return", layers=stack("3/4", "1/2")))
-    )  # fmt: skip
+    found = parts(reckon("wrap", **wrap(left_side="self_return", layers=stack("3/4", "1/2"))))
     assert sides(found["layer_1_left_return"]) == ("15 1/2″", "14″")
     assert sides(found["layer_1_left_self_return"]) == ("3/4″", "0″")
     assert sides(found["layer_2_left_self_return"]) == ("1 1/4″", "3/4″")
@@ -126,8 +134,15 @@ def test_inside_an_alcove_the_back_is_the_long_side_and_the_saw_turns_the_other_
 
 def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side():
     """The back wall's corner takes 3/4 off its face, the self-return adds 3/4: by hand."""
-    said = reckon("wrap", around="alcove", width="36", layers=[{"projection": "3/4"}],
-                  left_side="self_return", left_depth="15", right_side="none")  # fmt: skip
+    said = reckon(
+        "wrap",
+        around="alcove",
+        width="36",
+        layers=[{"projection": "3/4"}],
+        left_side="self_return",
+        left_depth="15",
+        right_side="none",
+    )
     wall = parts(said)["layer_1_left_wall"]
     assert sides(wall) == ("14 1/4″", "14 1/4″")
     assert wall["length"]["text"] == "15″"

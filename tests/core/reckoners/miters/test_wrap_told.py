@@ -23,9 +23,7 @@ def test_pieces_are_named_for_the_person_at_the_saw_in_the_order_of_cutting():
 
 def test_what_can_be_trimmed_in_place_comes_after_what_can_not():
     said = reckon("wrap", **wrap(right_side="none", left_side="self_return", left_depth="90"))
-    assert [part["name"] for part in said["parts"]] == [
-        "Left return", "Front", "Left self-return",
-    ]  # fmt: skip
+    assert [part["name"] for part in said["parts"]] == ["Left return", "Front", "Left self-return"]
 
 
 def test_six_pieces_come_into_the_project_with_drawings():
@@ -34,9 +32,12 @@ def test_six_pieces_come_into_the_project_with_drawings():
         {"do": "change", "document": None, "act": {"act": "begin", "name": "Record cabinet"}}
     )
     kept = sawside.handle(
-        {"do": "change", "document": begun["document"],
-         "act": {"act": "keep_line", "name": "Base", "reckoner": "wrap", "values": values}}
-    )  # fmt: skip
+        {
+            "do": "change",
+            "document": begun["document"],
+            "act": {"act": "keep_line", "name": "Base", "reckoner": "wrap", "values": values},
+        }
+    )
     pieces = sawside.handle({"do": "view", "document": kept["document"]})["pieces"]
     assert len(pieces) == 6
     assert {piece["name"] for piece in pieces} == {
@@ -106,8 +107,17 @@ def test_short_pieces_and_self_returns_bring_their_cautions():
 @pytest.mark.parametrize("ending", ["wall", "self_return", "none"])
 @pytest.mark.parametrize("count", [1, 2, 6])
 def test_every_drawing_stays_in_its_box_and_tells_both_sides(where, ending, count):
-    said = reckon("wrap", **wrap(around=where, left_side=ending, right_depth="15", left_corner="75",
-                                 right_corner="120", layers=stack(*["3/4"] * count)))  # fmt: skip
+    said = reckon(
+        "wrap",
+        **wrap(
+            around=where,
+            left_side=ending,
+            right_depth="15",
+            left_corner="75",
+            right_corner="120",
+            layers=stack(*["3/4"] * count),
+        ),
+    )
     for drawing in (said["drawing"], *(part["drawing"] for part in said["parts"])):
         left, top, right, bottom = drawing["box"]
         assert 0.9 <= (right - left) / (bottom - top) <= 5

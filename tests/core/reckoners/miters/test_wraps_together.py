@@ -37,8 +37,11 @@ def _spoiled(part, off):
     if off == "turned":
         return replace(part, left=_turned(part.left), right=_turned(part.right))
     if off == "longer":
-        return replace(part, long_side=part.long_side * 10001 / 10000,
-                       short_side=part.short_side * 10001 / 10000)  # fmt: skip
+        return replace(
+            part,
+            long_side=part.long_side * 10001 / 10000,
+            short_side=part.short_side * 10001 / 10000,
+        )
     return replace(part, long_side=part.long_side - THIN, short_side=part.short_side - THIN)
 
 

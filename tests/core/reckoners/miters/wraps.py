@@ -3,11 +3,7 @@
 
 def wrap(**more):
     """A case 36 7/8 wide and 15 1/4 deep, in one layer 3/4 thick."""
-    return {
-        "width": "36 7/8",
-        "left_depth": "15 1/4",
-        "layers": [{"projection": "3/4"}],
-    } | more
+    return {"width": "36 7/8", "left_depth": "15 1/4", "layers": [{"projection": "3/4"}]} | more
 
 
 def stack(*projections):

@@ -40,10 +40,15 @@ def test_the_coefficients_are_those_of_the_handbook(row):
 
 @settings(max_examples=120)
 @given(
-    st.sampled_from(["resting", "fixed", "overhanging"]), spreads, spans, loads,
-    st.fractions(min_value="1/16", max_value="1/2", max_denominator=16), stiffnesses, breadths,
+    st.sampled_from(["resting", "fixed", "overhanging"]),
+    spreads,
+    spans,
+    loads,
+    st.fractions(min_value="1/16", max_value="1/2", max_denominator=16),
+    stiffnesses,
+    breadths,
     heights,
-)  # fmt: skip
+)
 def test_the_drops_are_those_of_finite_elements(
     supports, spread, span, load, part, stiffness, breadth, height
 ):
@@ -79,10 +84,11 @@ def test_the_curve_that_is_drawn_has_the_drops_of_the_formula(supports, spread, 
 @given(
     st.lists(
         st.tuples(stiffnesses, breadths, heights, st.fractions(0, 2, max_denominator=16)),
-        min_size=1, max_size=3,
+        min_size=1,
+        max_size=3,
     ),
     st.fractions(min_value=1, max_value=5000, max_denominator=1),
-)  # fmt: skip
+)
 def test_a_built_up_section_is_that_of_its_slices(parts, moment):
     section = Section(tuple(Rectangle(*part) for part in parts))
     bending, shear, stresses = beam_oracle.section([tuple(map(float, part)) for part in parts])

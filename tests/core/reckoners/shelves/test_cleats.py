@@ -18,9 +18,15 @@ spacings = st.fractions(min_value=1, max_value=12, max_denominator=8)
 @given(depths, thicknesses, st.booleans(), spacings)
 def test_cleats_fill_the_depth_and_screws_are_close_enough(depth, thickness, back, spacing):
     said = reckon(
-        KEY, inside="35", depth=f"{depth} in", thickness=f"{thickness} in",
-        back="yes" if back else "no", spacing=f"{spacing} in", setback="1", end="1 1/2",
-    )  # fmt: skip
+        KEY,
+        inside="35",
+        depth=f"{depth} in",
+        thickness=f"{thickness} in",
+        back="yes" if back else "no",
+        spacing=f"{spacing} in",
+        setback="1",
+        end="1 1/2",
+    )
     long = exact(said["by_key"]["side_cleat"])
     assert long + 1 + (thickness if back else 0) == depth
     places = [exact(item) for item in said["by_key"]["screws"]["items"]]
@@ -151,8 +157,9 @@ def test_a_screw_that_is_too_long_or_too_short_is_warned_of_first(screw, warned)
 def test_each_shelf_needs_two_side_cleats_and_one_at_the_back():
     parts = reckon(KEY, **SHELF, shelves="3")["parts"]
     assert [(part["name"], part["count"]) for part in parts] == [
-        ("Side cleat", 6), ("Back cleat", 3),
-    ]  # fmt: skip
+        ("Side cleat", 6),
+        ("Back cleat", 3),
+    ]
 
 
 @pytest.mark.parametrize(

@@ -15,9 +15,11 @@ fractions = st.fractions(min_value="1/4", max_value=1, max_denominator=64)
 @settings(max_examples=150)
 @given(
     st.lists(st.fractions(min_value=2, max_value=12, max_denominator=16), min_size=1, max_size=5),
-    fractions, st.fractions(min_value=0, max_value="1/8", max_denominator=64),
-    st.sampled_from(["bottom", "top", "center"]), st.booleans(),
-)  # fmt: skip
+    fractions,
+    st.fractions(min_value=0, max_value="1/8", max_denominator=64),
+    st.sampled_from(["bottom", "top", "center"]),
+    st.booleans(),
+)
 def test_every_dado_holds_its_shelf_from_below(gaps, shelf, play, edge, from_above):
     """The oracle stacks openings and shelves, and gives the heights as a person would read them."""
     place, lows = Fraction(0), []
@@ -28,9 +30,15 @@ def test_every_dado_holds_its_shelf_from_below(gaps, shelf, play, edge, from_abo
     part = {"bottom": Fraction(0), "top": shelf, "center": shelf / 2}[edge]
     heights = [side - low - part if from_above else low + part for low in lows]
     said = reckon(
-        KEY, side=f"{side} in", depth="14", shelf=f"{shelf} in", play=f"{play} in", edge=edge,
-        measured="upper" if from_above else "lower", places=[f"{each} in" for each in heights],
-    )["by_key"]  # fmt: skip
+        KEY,
+        side=f"{side} in",
+        depth="14",
+        shelf=f"{shelf} in",
+        play=f"{play} in",
+        edge=edge,
+        measured="upper" if from_above else "lower",
+        places=[f"{each} in" for each in heights],
+    )["by_key"]
     assert [exact(item) for item in said["lower"]["items"]] == lows
     assert [exact(item) for item in said["upper"]["items"]] == [low + shelf + play for low in lows]
     assert exact(said["width"]) == shelf + play
@@ -57,8 +65,11 @@ def test_the_width_is_told_as_finely_as_a_panel_is_measured():
 def test_rabbets_take_the_panels_at_the_ends():
     said = reckon(KEY, **SIDE, rabbets="both", panel="1/2", play="1/32")["by_key"]
     assert [item["label"] for item in said["lower"]["items"]] == [
-        "Lower rabbet", "Dado 1", "Dado 2", "Upper rabbet",
-    ]  # fmt: skip
+        "Lower rabbet",
+        "Dado 1",
+        "Dado 2",
+        "Upper rabbet",
+    ]
     assert exact(said["lower"]["items"][0]) == 0
     assert exact(said["upper"]["items"][0]) == Fraction(17, 32)
     assert exact(said["lower"]["items"][-1]) == 44 - Fraction(17, 32)
@@ -112,8 +123,11 @@ def test_both_sides_are_drawn_as_mirror_images_with_stopped_dadoes():
 def test_the_stick_has_both_edges_of_every_dado():
     marks = reckon(KEY, **SIDE)["stick"]["marks"]
     assert [mark["name"] for mark in marks] == [
-        "Dado 1, lower edge", "Dado 1, upper edge", "Dado 2, lower edge", "Dado 2, upper edge",
-    ]  # fmt: skip
+        "Dado 1, lower edge",
+        "Dado 1, upper edge",
+        "Dado 2, lower edge",
+        "Dado 2, upper edge",
+    ]
     assert marks[0]["at_mm"] == 304.8
 
 

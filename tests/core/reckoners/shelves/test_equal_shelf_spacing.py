@@ -23,11 +23,7 @@ def inches(value):
 def test_height_count_and_opening_solve_for_each_other(opening, thickness, shelves):
     """The oracle builds the case up from its parts."""
     height = opening + sum([thickness + opening] * shelves)
-    case = {
-        "height": inches(height),
-        "shelf_count": str(shelves),
-        "opening": inches(opening),
-    }
+    case = {"height": inches(height), "shelf_count": str(shelves), "opening": inches(opening)}
     for blank in case:
         said = reckon("equal_shelf_spacing", thickness=inches(thickness), **(case | {blank: ""}))
         assert said["solved"] == [blank]
@@ -39,9 +35,11 @@ def test_height_count_and_opening_solve_for_each_other(opening, thickness, shelv
 @given(heights, thicknesses, counts)
 def test_marks_are_each_from_their_own_exact_place(height, thickness, shelves):
     said = reckon(
-        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        "equal_shelf_spacing",
+        height=inches(height),
+        thickness=inches(thickness),
         shelf_count=str(shelves),
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     marks = [exact(item) for item in said["marks"]["items"]]
     opening = (height - shelves * thickness) / (shelves + 1)
     place, expected = opening, []
@@ -56,9 +54,11 @@ def test_marks_are_each_from_their_own_exact_place(height, thickness, shelves):
 @given(heights, thicknesses, counts)
 def test_the_openings_of_the_marks_fill_the_case(height, thickness, shelves):
     said = reckon(
-        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        "equal_shelf_spacing",
+        height=inches(height),
+        thickness=inches(thickness),
         shelf_count=str(shelves),
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     openings = [exact(item) for item in said["openings"]["items"]]
     assert sum(openings) + shelves * thickness == height
     assert exact(said["difference"]) == max(openings) - min(openings)
@@ -69,9 +69,11 @@ def test_the_openings_of_the_marks_fill_the_case(height, thickness, shelves):
 @given(heights, thicknesses, measures)
 def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least):
     said = ask(
-        "equal_shelf_spacing", height=inches(height), thickness=inches(thickness),
+        "equal_shelf_spacing",
+        height=inches(height),
+        thickness=inches(thickness),
         opening=inches(least),
-    )  # fmt: skip
+    )
     if least > height:
         assert errors(said)["opening"]["kind"] == "impossible"
         return
@@ -89,9 +91,12 @@ def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least)
 def test_a_difference_too_small_for_a_mark_is_told_in_decimals_and_never_as_nothing():
     """18 mm is 90/127 in: with three such shelves the openings of the marks differ a little."""
     said = reckon(
-        "equal_shelf_spacing", height="44.3", shelf_count="3", thickness="18 mm",
+        "equal_shelf_spacing",
+        height="44.3",
+        shelf_count="3",
+        thickness="18 mm",
         settings={"mark": "1/64"},
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     for item in (*said["openings"]["items"], said["difference"]):
         left = Fraction(item["exact"]) - Fraction(item["mark"])
         assert (item["dropped_text"] != "") == (left != 0)
@@ -155,12 +160,14 @@ parts = st.fractions(min_value=0, max_value=6, max_denominator=32)
 
 
 @given(
-    st.tuples(measures, thicknesses, st.integers(1, 8)), st.tuples(parts, parts, parts),
+    st.tuples(measures, thicknesses, st.integers(1, 8)),
+    st.tuples(parts, parts, parts),
     st.sampled_from(["bottom", "top", "center"]),
     st.sampled_from(["inside_bottom", "floor", "lower_end", "upper_end"]),
     st.sampled_from(["floor", "under_bottom", "over_bottom"]),
-    st.sampled_from(["over_top", "under_top"]), st.booleans(),
-)  # fmt: skip
+    st.sampled_from(["over_top", "under_top"]),
+    st.booleans(),
+)
 def test_any_edge_is_marked_from_any_place(shelving, panels, edge, origin, foot, head, inside):
     """The oracle adds the case up from the floor."""
     opening, thickness, shelves = shelving
@@ -168,11 +175,20 @@ def test_any_edge_is_marked_from_any_place(shelving, panels, edge, origin, foot,
     edges = built([opening] * (shelves + 1), [thickness] * shelves, bottom, top, kick)
     height = edges["inside_top"] - edges["inside_bottom"] if inside else edges["overall"]
     said = reckon(
-        "equal_shelf_spacing", height=inches(height), shelf_count=str(shelves),
-        thickness=inches(thickness), edge=edge, case_parts="whole", origin=origin, foot=foot,
-        head=head, bottom=inches(bottom), top=inches(top), kick=inches(kick),
+        "equal_shelf_spacing",
+        height=inches(height),
+        shelf_count=str(shelves),
+        thickness=inches(thickness),
+        edge=edge,
+        case_parts="whole",
+        origin=origin,
+        foot=foot,
+        head=head,
+        bottom=inches(bottom),
+        top=inches(top),
+        kick=inches(kick),
         height_is="inside" if inside else "overall",
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     assert exact(said["opening"]) == opening
     assert exact(said["overall"]) == edges["overall"]
     marks = [exact(item) for item in said["marks"]["items"]]
@@ -185,9 +201,7 @@ def test_any_edge_is_marked_from_any_place(shelving, panels, edge, origin, foot,
 
 
 def test_parts_that_fill_the_overall_height_are_impossible():
-    said = ask(
-        "equal_shelf_spacing", height="5", shelf_count="1", case_parts="whole", kick="4",
-    )  # fmt: skip
+    said = ask("equal_shelf_spacing", height="5", shelf_count="1", case_parts="whole", kick="4")
     assert errors(said)["height"]["kind"] == "impossible"
 
 
@@ -195,17 +209,26 @@ def test_side_and_overall_height_are_told_only_of_a_whole_case():
     bare = reckon("equal_shelf_spacing", height="40", shelf_count="2")["by_key"]
     assert not {"side", "overall"} & set(bare)
     whole = reckon(
-        "equal_shelf_spacing", height="40", shelf_count="2", case_parts="whole", kick="3",
-        foot="under_bottom", head="under_top",
-    )["by_key"]  # fmt: skip
+        "equal_shelf_spacing",
+        height="40",
+        shelf_count="2",
+        case_parts="whole",
+        kick="3",
+        foot="under_bottom",
+        head="under_top",
+    )["by_key"]
     assert (whole["overall"]["text"], whole["side"]["text"]) == ("40″", "36 1/4″")
 
 
 def test_the_drawing_of_a_whole_case_shows_kick_and_zero_of_the_tape():
     said = reckon(
-        "equal_shelf_spacing", height="40", shelf_count="2", case_parts="whole", kick="3",
+        "equal_shelf_spacing",
+        height="40",
+        shelf_count="2",
+        case_parts="whole",
+        kick="3",
         origin="floor",
-    )  # fmt: skip
+    )
     shapes = said["drawing"]["shapes"]
     assert [shape for shape in shapes if shape.get("role") == "ghost"]
     (zero,) = [shape for shape in shapes if shape.get("text") == "0"]

@@ -17,10 +17,15 @@ tops = st.fractions(min_value=1, max_value=20, max_denominator=16)
 steps = st.fractions(min_value="1/8", max_value=3, max_denominator=16)
 percents = st.sampled_from([40, 50, 60, 75, 80, 90])
 BLANKS = [
-    ("height", "lowest"), ("height", "highest"), ("height", "grade"), ("lowest", "highest"),
-    ("lowest", "grade"), ("highest", "grade"), ("shelf_count", "height"),
+    ("height", "lowest"),
+    ("height", "highest"),
+    ("height", "grade"),
+    ("lowest", "highest"),
+    ("lowest", "grade"),
+    ("highest", "grade"),
+    ("shelf_count", "height"),
     ("shelf_count", "lowest"),
-]  # fmt: skip
+]
 
 
 def case_by_step(top, step, shelves):
@@ -95,9 +100,13 @@ def test_between_two_openings_the_ratio_is_a_root(shelves, top, times):
     """The oracle is mpmath: openings top x times**(n / shelves), added up."""
     lowest = top * times
     said = reckon(
-        KEY, by="ratio", shelf_count=str(shelves), thickness=f"{THICK} in", lowest=f"{lowest} in",
+        KEY,
+        by="ratio",
+        shelf_count=str(shelves),
+        thickness=f"{THICK} in",
+        lowest=f"{lowest} in",
         highest=f"{top} in",
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     with mpmath.workdps(60):
         place = mpmath.mpf(0)
         for number, item in enumerate(said["marks"]["items"]):
@@ -116,9 +125,13 @@ def test_a_given_highest_opening_fills_the_height_by_a_ratio(shelves, top, more)
     """The oracle bisects the ratio in mpmath and adds the openings up."""
     clear = top * (shelves + 1) * more
     said = reckon(
-        KEY, by="ratio", height=f"{clear + shelves * THICK} in", shelf_count=str(shelves),
-        thickness=f"{THICK} in", highest=f"{top} in",
-    )["by_key"]  # fmt: skip
+        KEY,
+        by="ratio",
+        height=f"{clear + shelves * THICK} in",
+        shelf_count=str(shelves),
+        thickness=f"{THICK} in",
+        highest=f"{top} in",
+    )["by_key"]
     with mpmath.workdps(40):
         low, high = mpmath.mpf(1), real(clear / top)
         for _ in range(120):
@@ -140,9 +153,13 @@ def test_a_given_highest_opening_fills_the_height_by_a_ratio(shelves, top, more)
 @given(st.fractions(min_value=20, max_value=96, max_denominator=8), steps, tops)
 def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, least):
     said = ask(
-        KEY, height=f"{height} in", by="step", step=f"{step} in", highest=f"{least} in",
+        KEY,
+        height=f"{height} in",
+        by="step",
+        step=f"{step} in",
+        highest=f"{least} in",
         thickness=f"{THICK} in",
-    )  # fmt: skip
+    )
     most = 0
     while True:
         more = most + 1
@@ -177,7 +194,7 @@ def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, lea
         ({"height": "1000", "step": "1/64", "highest": "1"}, "highest", "impossible"),
         ({"height": "40", "shelf_count": "0", "step": "1"}, "shelf_count", "range"),
     ],
-)  # fmt: skip
+)
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     error = errors(ask(KEY, by="step", **values))[field]
     assert error["kind"] == kind

@@ -11,10 +11,22 @@ from sawside.wood.materials import MATERIALS, having
 from sawside.wood.strength.loads import load_of
 from sawside.wood.strength.shelf import Shelf
 
-KEYS = ("shelf_sag", "longest_shelf_span", "thinnest_shelf", "heaviest_shelf_load",
-        "shelf_edge_strip")  # fmt: skip
-PLAIN = {"span": "36", "depth": "12", "thickness": "3/4", "material": "plywood",
-         "load": "own_lb", "own_lb": "60", "limit": "cabinet_test"}  # fmt: skip
+KEYS = (
+    "shelf_sag",
+    "longest_shelf_span",
+    "thinnest_shelf",
+    "heaviest_shelf_load",
+    "shelf_edge_strip",
+)
+PLAIN = {
+    "span": "36",
+    "depth": "12",
+    "thickness": "3/4",
+    "material": "plywood",
+    "load": "own_lb",
+    "own_lb": "60",
+    "limit": "cabinet_test",
+}
 SHELVING = {"name": "Salvaged shelving", "stiffness": "1.01"}
 OWN = {"material": "own: Salvaged shelving"}
 
@@ -56,8 +68,11 @@ def test_as_much_more_of_an_even_load_sags_the_same_as_the_weight():
 
 @pytest.mark.parametrize("key", KEYS)
 def test_a_weight_that_is_not_known_is_left_out_and_said(key):
-    blank = {"longest_shelf_span": ["span"], "thinnest_shelf": ["thickness"],
-             "heaviest_shelf_load": ["load", "own_lb"]}.get(key, ())  # fmt: skip
+    blank = {
+        "longest_shelf_span": ["span"],
+        "thinnest_shelf": ["thickness"],
+        "heaviest_shelf_load": ["load", "own_lb"],
+    }.get(key, ())
     asked = PLAIN | {"strip": "front", "strip_material": "same"}
     asked = {field: text for field, text in asked.items() if field not in blank}
     unknown, known = with_own(key, "", **asked), with_own(key, "40", **asked)
@@ -73,8 +88,10 @@ def test_a_weight_that_is_not_known_is_left_out_and_said(key):
 
 def test_a_heavier_board_may_span_less_and_carry_less():
     case = {"depth": "12", "thickness": "3/4", "load": "own_lb_ft", "own_lb_ft": "20"}
-    spans = [Fraction(with_own("longest_shelf_span", each, **case)["by_key"]["span"]["mark"])
-             for each in ("", "40", "100")]  # fmt: skip
+    spans = [
+        Fraction(with_own("longest_shelf_span", each, **case)["by_key"]["span"]["mark"])
+        for each in ("", "40", "100")
+    ]
     assert spans[0] > spans[1] > spans[2]
     case = {"depth": "12", "thickness": "3/4", "span": "36"}
     loads = [
@@ -95,9 +112,17 @@ def test_a_heavier_board_may_span_less_and_carry_less():
     st.sampled_from(["even", "middle", "quarters"]),
 )
 def test_the_heaviest_load_of_a_shelf_that_stands_over_keeps_the_limit(span, over, spread):
-    case = {"span": f"{span} in", "depth": "12", "thickness": "3/4", "material": "oak_white",
-            "supports": "overhanging", "overhang": f"{over} in", "spread": spread,
-            "limit": "own", "own_limit": "1/8"}  # fmt: skip
+    case = {
+        "span": f"{span} in",
+        "depth": "12",
+        "thickness": "3/4",
+        "material": "oak_white",
+        "supports": "overhanging",
+        "overhang": f"{over} in",
+        "spread": spread,
+        "limit": "own",
+        "own_limit": "1/8",
+    }
     said = ask("heaviest_shelf_load", **case)
     if not said["ok"]:
         assert errors(said)["span"]["kind"] == "impossible"
@@ -134,8 +159,17 @@ def test_a_board_that_sags_too_far_by_itself_carries_nothing():
 def test_the_stress_is_that_of_both_loads_together(supports, spread, moment):
     """Moments of handbooks on statics, added; S = 12 × 1² ÷ 6 = 2 in³."""
     over = Fraction(10 if supports == "overhanging" else 0)
-    shelf = Shelf(Fraction(10**6), Fraction(1), Fraction(12), Fraction(40), load_of(80, "lb"),
-                  supports, spread, over, weight=Fraction(1, 20))  # fmt: skip
+    shelf = Shelf(
+        Fraction(10**6),
+        Fraction(1),
+        Fraction(12),
+        Fraction(40),
+        load_of(80, "lb"),
+        supports,
+        spread,
+        over,
+        weight=Fraction(1, 20),
+    )
     (stress,) = shelf.stresses
     assert float(stress) == pytest.approx(moment / 2)
 
@@ -145,8 +179,17 @@ def test_the_stress_is_that_of_both_loads_together(supports, spread, moment):
 def test_the_curve_that_is_drawn_is_that_of_both_loads(supports, spread):
     over = Fraction(10 if supports == "overhanging" else 0)
     stiff = Fraction(10**6)
-    shelf = Shelf(stiff, Fraction(1), Fraction(12), Fraction(40), load_of(80, "lb"), supports,
-                  spread, over, weight=Fraction(1, 20))  # fmt: skip
+    shelf = Shelf(
+        stiff,
+        Fraction(1),
+        Fraction(12),
+        Fraction(40),
+        load_of(80, "lb"),
+        supports,
+        spread,
+        over,
+        weight=Fraction(1, 20),
+    )
     bending, far = shelf.section.bending, Fraction(10**40)
     bent = sum(beam.middle(bending, far) for beam in shelf.beams)
     assert float(shelf.drop_at(Fraction(1, 2)) / bending) == pytest.approx(float(bent))
@@ -155,9 +198,17 @@ def test_the_curve_that_is_drawn_is_that_of_both_loads(supports, spread):
 
 @pytest.mark.parametrize(
     ("key", "pounds"),
-    [("oak_northern_red", 44), ("maple_sugar", 44), ("cherry_black", 35), ("yellow_poplar", 29),
-     ("walnut_black", 38), ("pine_ponderosa", 28), ("douglas_fir_coast", 34), ("mdf", 48)],
-)  # fmt: skip
+    [
+        ("oak_northern_red", 44),
+        ("maple_sugar", 44),
+        ("cherry_black", 35),
+        ("yellow_poplar", 29),
+        ("walnut_black", 38),
+        ("pine_ponderosa", 28),
+        ("douglas_fir_coast", 34),
+        ("mdf", 48),
+    ],
+)
 def test_weights_are_those_of_the_trade(key, pounds):
     """Pounds for each cubic foot, air dry, as lumber is listed (common practice, no source)."""
     assert float(MATERIALS[key].weight.most) == pytest.approx(pounds, abs=1)

@@ -15,10 +15,12 @@ inches = st.fractions(min_value=1, max_value=40, max_denominator=16)
 
 @settings(max_examples=120)
 @given(
-    st.sampled_from(list(PITCHES)), st.fractions(min_value=1, max_value=6, max_denominator=16),
-    st.fractions(min_value=20, max_value=90, max_denominator=16), st.lists(inches, max_size=3),
+    st.sampled_from(list(PITCHES)),
+    st.fractions(min_value=1, max_value=6, max_denominator=16),
+    st.fractions(min_value=20, max_value=90, max_denominator=16),
     st.lists(inches, max_size=3),
-)  # fmt: skip
+    st.lists(inches, max_size=3),
+)
 def test_holes_are_where_a_search_of_every_hole_finds_them(pitch, first, side, fixed, wanted):
     """The oracle adds pitch to pitch as exact fractions and measures every gap to a fixed shelf."""
     clear, diameter, rest = Fraction(1, 2), Fraction(1, 4), Fraction(1, 8)
@@ -36,10 +38,14 @@ def test_holes_are_where_a_search_of_every_hole_finds_them(pitch, first, side, f
             left_out.append(number)
         place += PITCHES[pitch]
     said = ask(
-        KEY, side=f"{side} in", depth="14", first=f"{first} in", pitch=pitch,
+        KEY,
+        side=f"{side} in",
+        depth="14",
+        first=f"{first} in",
+        pitch=pitch,
         keep=[{"low": f"{low} in", "thick": "3/4 in"} for low in fixed],
         wanted=[f"{each} in" for each in wanted],
-    )  # fmt: skip
+    )
     if not free:
         assert errors(said)["keep"]["kind"] == "impossible"
         return

@@ -17,9 +17,17 @@ from sawside.wood.strength.loads import load_of
 from sawside.wood.strength.shelf import Shelf, Strip
 from tests.core.oracles import loaded_shelf, plate_oracle
 
-CASE = {"span": "34 7/8", "depth": "11 3/8", "thickness": "11/16", "material": "plywood",
-        "load": "books", "strip": "front", "strip_material": "oak_northern_red",
-        "strip_thickness": "3/4", "strip_height": "1 3/8"}  # fmt: skip
+CASE = {
+    "span": "34 7/8",
+    "depth": "11 3/8",
+    "thickness": "11/16",
+    "material": "plywood",
+    "load": "books",
+    "strip": "front",
+    "strip_material": "oak_northern_red",
+    "strip_thickness": "3/4",
+    "strip_height": "1 3/8",
+}
 MILLION = Fraction(10**6)
 spans = st.fractions(min_value=16, max_value=72, max_denominator=16)
 depths = st.fractions(min_value=5, max_value=20, max_denominator=8)
@@ -112,10 +120,11 @@ def test_what_poissons_ratio_would_change_is_little(held):
     """MDF, for which .3 is a high figure (from memory): the core leaves it out."""
     board, strip = (0.52e6, 0.52e6, 0.13e6, 0.75, 12.0, 36.0), (1.64e6, 0.1e6, -0.75, 0.0)
     found = [
-        plate_oracle.bent(board, [(*strip, -0.375, 1.125)], [("even", 75, "all")], supports=held,
-                          poisson=poisson)[0]
+        plate_oracle.bent(
+            board, [(*strip, -0.375, 1.125)], [("even", 75, "all")], supports=held, poisson=poisson
+        )[0]
         for poisson in (0.0, 0.3)
-    ]  # fmt: skip
+    ]
     for y in (-0.75, 6.0, 12.0):
         without, with_it = (drop(18.0, y) for drop in found)
         assert with_it == pytest.approx(without, abs=0.06 * found[0](18.0, 12.0))

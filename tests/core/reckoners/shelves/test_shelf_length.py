@@ -25,10 +25,14 @@ def test_shelf_and_width_solve_for_each_other(inside, left, right, side, joint, 
     }[joint]
     width = inside + 2 * side if outside else inside
     form = {
-        "width_is": "outside" if outside else "inside", "side_thickness": f"{side} in",
-        "joint": joint, "left_depth": f"{left} in", "right_depth": f"{right} in", "play": "1/32",
+        "width_is": "outside" if outside else "inside",
+        "side_thickness": f"{side} in",
+        "joint": joint,
+        "left_depth": f"{left} in",
+        "right_depth": f"{right} in",
+        "play": "1/32",
         "gap": "1/32",
-    }  # fmt: skip
+    }
     out = reckon(KEY, width=f"{width} in", **form)
     assert exact(out["by_key"]["shelf"]) == end - start
     assert exact(out["by_key"]["inside"]) == inside

@@ -73,8 +73,14 @@ def excess(limit, span, said):
 @settings(max_examples=30)
 @given(depths, thicknesses, pounds, limits)
 def test_the_longest_span_keeps_the_limit_and_the_next_mark_does_not(depth, thickness, load, limit):
-    case = {"depth": inches(depth), "thickness": inches(thickness), "material": "plywood",
-            "load": "own_lb_ft", "own_lb_ft": str(load), "limit": limit}  # fmt: skip
+    case = {
+        "depth": inches(depth),
+        "thickness": inches(thickness),
+        "material": "plywood",
+        "load": "own_lb_ft",
+        "own_lb_ft": str(load),
+        "limit": limit,
+    }
     found = reckon("longest_shelf_span", **case)["by_key"]
     span = Fraction(found["span"]["mark"])
     assert found["verdict"]["text"].startswith("Within")
@@ -88,9 +94,16 @@ def test_the_longest_span_keeps_the_limit_and_the_next_mark_does_not(depth, thic
 def test_the_thinnest_board_keeps_the_limit_and_the_mark_before_does_not(
     span, depth, load, limit, supports
 ):
-    case = {"span": inches(span), "depth": inches(depth), "material": "oak_white",
-            "load": "own_lb_ft", "own_lb_ft": str(load), "limit": limit, "supports": supports,
-            "overhang": inches(span / 8)}  # fmt: skip
+    case = {
+        "span": inches(span),
+        "depth": inches(depth),
+        "material": "oak_white",
+        "load": "own_lb_ft",
+        "own_lb_ft": str(load),
+        "limit": limit,
+        "supports": supports,
+        "overhang": inches(span / 8),
+    }
     found = reckon("thinnest_shelf", **case)["by_key"]
     thickness = Fraction(found["thickness"]["mark"])
     said = forwards(thickness=inches(thickness), **case)
@@ -106,8 +119,14 @@ def test_the_thinnest_board_keeps_the_limit_and_the_mark_before_does_not(
 def test_the_heaviest_load_keeps_the_limit_and_a_tenth_more_does_not(
     span, depth, thickness, limit, spread
 ):
-    case = {"span": inches(span), "depth": inches(depth), "thickness": inches(thickness),
-            "material": "oak_white", "limit": limit, "spread": spread}  # fmt: skip
+    case = {
+        "span": inches(span),
+        "depth": inches(depth),
+        "thickness": inches(thickness),
+        "material": "oak_white",
+        "limit": limit,
+        "spread": spread,
+    }
     text = reckon("heaviest_shelf_load", **case)["by_key"]["heaviest"]["text"]
     heaviest = Fraction(text.split(" lb")[0].replace(",", ""))
     for load, over in ((heaviest, False), (heaviest + Fraction(1, 10), True)):
@@ -117,17 +136,31 @@ def test_the_heaviest_load_keeps_the_limit_and_a_tenth_more_does_not(
 
 @settings(max_examples=30)
 @given(
-    spans, depths, pounds, limits, st.sampled_from(["edge", "under"]), st.sampled_from(EDGES),
+    spans,
+    depths,
+    pounds,
+    limits,
+    st.sampled_from(["edge", "under"]),
+    st.sampled_from(EDGES),
     st.sampled_from(["none", "back"]),
-)  # fmt: skip
+)
 def test_the_edge_strip_keeps_the_limit_and_the_mark_before_does_not(
     span, depth, load, limit, place, edges, cleat
 ):
     assume((edges, cleat) != ("back", "back"))
-    case = {"span": inches(span), "depth": inches(depth), "thickness": "23/32 in",
-            "material": "mdf", "load": "own_lb_ft", "own_lb_ft": str(load), "limit": limit,
-            "strip": edges, "strip_place": place, "strip_material": "maple_red",
-            "cleat": cleat}  # fmt: skip
+    case = {
+        "span": inches(span),
+        "depth": inches(depth),
+        "thickness": "23/32 in",
+        "material": "mdf",
+        "load": "own_lb_ft",
+        "own_lb_ft": str(load),
+        "limit": limit,
+        "strip": edges,
+        "strip_place": place,
+        "strip_material": "maple_red",
+        "cleat": cleat,
+    }
     said = ask("shelf_edge_strip", **case)
     if not said["ok"]:
         (field,) = errors(said)
@@ -146,8 +179,16 @@ def test_the_edge_strip_keeps_the_limit_and_the_mark_before_does_not(
 
 def test_a_span_that_a_person_used_comes_back_as_typed():
     """Forwards to a sag that is written out, back to the span that it came from."""
-    case = {"depth": "12", "thickness": "1", "material": "own", "own_stiffness": "1.2",
-            "load": "own_lb", "own_lb": "64", "creep": "own", "own_creep": "1"}  # fmt: skip
+    case = {
+        "depth": "12",
+        "thickness": "1",
+        "material": "own",
+        "own_stiffness": "1.2",
+        "load": "own_lb",
+        "own_lb": "64",
+        "creep": "own",
+        "own_creep": "1",
+    }
     sag = exact(forwards(span="40", **case)["sag"])
     assert str(sag).count("/") == 1
     back = reckon("longest_shelf_span", limit="own", own_limit=str(sag), **case)
@@ -155,8 +196,14 @@ def test_a_span_that_a_person_used_comes_back_as_typed():
 
 
 def test_a_shelf_that_needs_no_strip_is_told_so():
-    case = {"span": "20", "depth": "12", "thickness": "3/4", "material": "oak_white",
-            "load": "compact_discs", "strip_material": "maple_red"}  # fmt: skip
+    case = {
+        "span": "20",
+        "depth": "12",
+        "thickness": "3/4",
+        "material": "oak_white",
+        "load": "compact_discs",
+        "strip_material": "maple_red",
+    }
     said = reckon("shelf_edge_strip", **case)
     assert said["by_key"]["strip_height"]["text"] == "0″"
     assert "no strip is needed" in said["working"][0]["text"]
@@ -168,19 +215,30 @@ HEAVY = {"load": "own_lb", "own_lb": "9000", "material": "mdf", "depth": "12"}
 @pytest.mark.parametrize(
     ("question", "values", "field"),
     [
-        ("longest_shelf_span",
-         HEAVY | {"thickness": "1/16", "limit": "own", "own_limit": "1/64"}, "load"),
-        ("longest_shelf_span",
-         HEAVY | {"thickness": "6", "own_lb": "0.01", "material": "own", "own_stiffness": "40"},
-         "limit"),
+        (
+            "longest_shelf_span",
+            HEAVY | {"thickness": "1/16", "limit": "own", "own_limit": "1/64"},
+            "load",
+        ),
+        (
+            "longest_shelf_span",
+            HEAVY | {"thickness": "6", "own_lb": "0.01", "material": "own", "own_stiffness": "40"},
+            "limit",
+        ),
         ("thinnest_shelf", HEAVY | {"span": "20 ft"}, "span"),
         ("shelf_edge_strip", HEAVY | {"span": "20 ft", "thickness": "1/4"}, "strip"),
-        ("shelf_edge_strip", HEAVY | {"span": "20 ft", "thickness": "1/4", "strip": "both"},
-         "strip_thickness"),
-        ("heaviest_shelf_load",
-         {"material": "mdf", "depth": "1/2", "thickness": "1/16", "span": "20 ft"}, "span"),
+        (
+            "shelf_edge_strip",
+            HEAVY | {"span": "20 ft", "thickness": "1/4", "strip": "both"},
+            "strip_thickness",
+        ),
+        (
+            "heaviest_shelf_load",
+            {"material": "mdf", "depth": "1/2", "thickness": "1/16", "span": "20 ft"},
+            "span",
+        ),
     ],
-)  # fmt: skip
+)
 def test_what_no_number_can_do_is_told(question, values, field):
     said = errors(ask(question, **values))
     assert said[field]["kind"] == "impossible"
@@ -188,6 +246,13 @@ def test_what_no_number_can_do_is_told(question, values, field):
 
 
 def test_a_strip_where_the_cleat_is_does_nothing():
-    values = {"span": "40", "depth": "12", "thickness": "3/4", "material": "mdf",
-              "load": "books", "strip": "back", "cleat": "back"}  # fmt: skip
+    values = {
+        "span": "40",
+        "depth": "12",
+        "thickness": "3/4",
+        "material": "mdf",
+        "load": "books",
+        "strip": "back",
+        "cleat": "back",
+    }
     assert errors(ask("shelf_edge_strip", **values))["strip"]["kind"] == "conflict"

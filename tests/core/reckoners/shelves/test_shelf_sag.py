@@ -30,9 +30,14 @@ def inches(value):
 
 def plain(material, thickness, depth, span, load, **more):
     return {
-        "material": material, "thickness": inches(thickness), "depth": inches(depth),
-        "span": inches(span), "load": "own_lb_ft", "own_lb_ft": str(load), "strip": "none",
-    } | more  # fmt: skip
+        "material": material,
+        "thickness": inches(thickness),
+        "depth": inches(depth),
+        "span": inches(span),
+        "load": "own_lb_ft",
+        "own_lb_ft": str(load),
+        "strip": "none",
+    } | more
 
 
 @pytest.mark.parametrize("row", rows("shelf_sag_worked.csv"), ids=lambda row: row["material"])
@@ -142,7 +147,9 @@ def test_stress_stands_beside_the_published_strength():
     Its own 12 × 3/4 × 18 ÷ 1728 × 47.55 = 4.457 lb add W L ÷ 8 = 10.03: M = 460.03, 409 psi.
     """
     case = plain("oak_white", "3/4", 12, 18, 1, spread="middle") | {
-        "load": "own_lb", "own_lb": "100"}  # fmt: skip
+        "load": "own_lb",
+        "own_lb": "100",
+    }
     text = reckon("shelf_sag", **case)["by_key"]["stress"]["text"]
     assert text.startswith("Board: 409 psi. Oak, white broke at 15,200 psi, 37.2 times as much")
     assert "Table 12-1" in text

@@ -30,11 +30,22 @@ def test_the_fixed_shelf_lands_and_the_others_are_even(low, high, below, above, 
         for shelf in edges["shelves"]
     ]
     said = reckon(
-        KEY, height=f"{edges['overall']} in", fixed_at=f"{marks[below]} in", edge=edge,
-        thickness=f"{THICK} in", fixed_thickness=f"{fixed} in" if rail else "", below=str(below),
-        above=str(above), case_parts="whole", bottom="3/4", top="1", kick="4", origin=origin,
-        foot="under_bottom", head="under_top",
-    )["by_key"]  # fmt: skip
+        KEY,
+        height=f"{edges['overall']} in",
+        fixed_at=f"{marks[below]} in",
+        edge=edge,
+        thickness=f"{THICK} in",
+        fixed_thickness=f"{fixed} in" if rail else "",
+        below=str(below),
+        above=str(above),
+        case_parts="whole",
+        bottom="3/4",
+        top="1",
+        kick="4",
+        origin=origin,
+        foot="under_bottom",
+        head="under_top",
+    )["by_key"]
     assert [exact(item) for item in said["marks"]["items"]] == marks
     assert (exact(said["opening_below"]), exact(said["opening_above"])) == (low, high)
     inside = edges["inside_top"] - edges["inside_bottom"]
@@ -46,9 +57,13 @@ def test_the_fixed_shelf_lands_and_the_others_are_even(low, high, below, above, 
 @given(st.fractions(min_value=10, max_value=60, max_denominator=8), openings)
 def test_a_blank_count_is_as_many_as_leave_the_least_opening(place, least):
     said = ask(
-        KEY, height="80", fixed_at=f"{place} in", thickness=f"{THICK} in", above="0",
+        KEY,
+        height="80",
+        fixed_at=f"{place} in",
+        thickness=f"{THICK} in",
+        above="0",
         least=f"{least} in",
-    )  # fmt: skip
+    )
     if least > place:
         assert errors(said)["least"]["kind"] == "impossible"
         return

@@ -27,11 +27,13 @@ def best_of_all(holes, shelves, height, rest, thick):
 
 @settings(max_examples=150)
 @given(
-    st.fractions(min_value=6, max_value=18, max_denominator=16), st.integers(1, 5),
-    st.sampled_from(list(PITCHES)), st.fractions(min_value=0, max_value=6, max_denominator=16),
+    st.fractions(min_value=6, max_value=18, max_denominator=16),
+    st.integers(1, 5),
+    st.sampled_from(list(PITCHES)),
+    st.fractions(min_value=0, max_value=6, max_denominator=16),
     st.fractions(min_value=0, max_value=1, max_denominator=16),
     st.fractions(min_value="1/8", max_value=2, max_denominator=32),
-)  # fmt: skip
+)
 def test_no_other_choice_of_holes_makes_the_openings_more_equal(
     height, shelves, pitch, first, rest, thick
 ):
@@ -44,9 +46,14 @@ def test_no_other_choice_of_holes_makes_the_openings_more_equal(
     assume(shelves * thick < height)
     best = best_of_all(holes, shelves, height, rest, thick)
     said = ask(
-        KEY, height=f"{height} in", thickness=f"{thick} in", shelf_count=str(shelves), pitch=pitch,
-        first=f"{first} in", rest=f"{rest} in",
-    )  # fmt: skip
+        KEY,
+        height=f"{height} in",
+        thickness=f"{thick} in",
+        shelf_count=str(shelves),
+        pitch=pitch,
+        first=f"{first} in",
+        rest=f"{rest} in",
+    )
     if best is None:
         assert errors(said)["pitch"]["kind"] == "impossible"
         return
@@ -69,8 +76,15 @@ def test_no_other_choice_of_holes_makes_the_openings_more_equal(
 
 def test_three_shelves_on_holes_32_mm_apart():
     """Each on the hole nearest to its ideal place they differ by 1 47/64."""
-    said = reckon(KEY, height="40 1/16", thickness="23/32", shelf_count="3", first="95 mm",
-                  pitch="32 mm", rest="2.5 mm")["by_key"]  # fmt: skip
+    said = reckon(
+        KEY,
+        height="40 1/16",
+        thickness="23/32",
+        shelf_count="3",
+        first="95 mm",
+        pitch="32 mm",
+        rest="2.5 mm",
+    )["by_key"]
     assert said["difference"]["text"] == "1 3/32″"
 
 
@@ -81,9 +95,14 @@ def test_a_tall_case_with_fine_holes_is_answered():
 
 def test_own_heights_go_to_their_nearest_holes():
     said = reckon(
-        KEY, height="60", first="2", pitch="1", rest="0", wanted="own",
+        KEY,
+        height="60",
+        first="2",
+        pitch="1",
+        rest="0",
+        wanted="own",
         heights=["10.4 in", "20.5 in", "31.6 in"],
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     assert [item["text"] for item in said["holes"]["items"]] == ["10″", "20″", "32″"]
 
 

@@ -41,9 +41,14 @@ def test_every_thing_fits_and_the_leftover_goes_where_it_was_sent(rows, left, re
     else:
         openings[{"bottom": 0, "top": -1}.get(rest, number - 1)] += left
     said = reckon(
-        KEY, things=typed(rows), thickness=f"{THICK} in", height=f"{needed + left} in", rest=rest,
-        opening_number=str(number), edge="top",
-    )["by_key"]  # fmt: skip
+        KEY,
+        things=typed(rows),
+        thickness=f"{THICK} in",
+        height=f"{needed + left} in",
+        rest=rest,
+        opening_number=str(number),
+        edge="top",
+    )["by_key"]
     edges = built(openings, [THICK] * shelves, Fraction(0), Fraction(0), Fraction(0))
     assert [exact(item) for item in said["marks"]["items"]] == [
         measured(edges, shelf, "top", "inside_bottom", "floor", "over_top")

@@ -34,8 +34,9 @@ def test_what_was_marked_measures_the_same_again(length, start, stretched):
     )
     inches_of_tape = length * Fraction(799, 800) if stretched else length
     assert mark - start == inches_of_tape
-    back = reckon("burned_inch", settings, reading=f"{mark.numerator}/{mark.denominator} in",
-                  **values)  # fmt: skip
+    back = reckon(
+        "burned_inch", settings, reading=f"{mark.numerator}/{mark.denominator} in", **values
+    )
     assert exact(back["answers"][0]) == length
 
 

@@ -73,9 +73,13 @@ def test_the_mark_to_aim_at_lies_at_the_wanted_length(hook, scale, reading):
 def test_a_hook_that_reaches_too_far_reads_short_so_its_error_is_added():
     """By hand: bent out 1/32, a 6 in block ends 1/32 before the 6: it reads 5 31/32."""
     said = reckon(
-        "corrected_reading", {"mark": "1/32"},
-        reading="20", which="typed", block="6", block_reads="5 31/32",
-    )  # fmt: skip
+        "corrected_reading",
+        {"mark": "1/32"},
+        reading="20",
+        which="typed",
+        block="6",
+        block_reads="5 31/32",
+    )
     assert said["by_key"]["true"]["text"] == "20 1/32″"
     assert said["by_key"]["hook"]["text"] == "Every reading from the hook: add 1/32″"
     assert said["by_key"]["scale"]["text"].endswith("nothing found")
@@ -83,9 +87,13 @@ def test_a_hook_that_reaches_too_far_reads_short_so_its_error_is_added():
 
 def test_a_hook_that_is_pushed_in_reads_long_so_its_error_is_taken_away():
     said = reckon(
-        "corrected_reading", {"mark": "1/32"},
-        reading="20", which="typed", block="6", block_reads="6 1/32",
-    )  # fmt: skip
+        "corrected_reading",
+        {"mark": "1/32"},
+        reading="20",
+        which="typed",
+        block="6",
+        block_reads="6 1/32",
+    )
     assert said["by_key"]["true"]["text"] == "19 31/32″"
     assert "take away 1/32″" in said["by_key"]["hook"]["text"]
 
@@ -94,8 +102,11 @@ def test_a_stretched_tape_reads_short_in_proportion():
     """By hand: 100 in read as 99 7/8, so 49 15/16 of its inches are 50."""
     said = reckon(
         "corrected_reading",
-        reading="49 15/16", which="typed", distance="100", distance_reads="99 7/8",
-    )  # fmt: skip
+        reading="49 15/16",
+        which="typed",
+        distance="100",
+        distance_reads="99 7/8",
+    )
     assert exact(said["by_key"]["true"]) == 50
     assert said["by_key"]["hook"]["text"].endswith("nothing found")
 

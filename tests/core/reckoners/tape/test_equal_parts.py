@@ -75,8 +75,13 @@ def test_a_gap_is_marked_at_both_sides(whole, parts, gap):
     assert {b - a for a, b in zip(edges[1:-1:2], edges[2:-1:2], strict=True)} == {gap}
 
 
-@given(wholes, counts, st.sampled_from(["nothing", "kerf", "gap"]), between,
-       st.sampled_from(["1/4", "1/16", "1/64"]))  # fmt: skip
+@given(
+    wholes,
+    counts,
+    st.sampled_from(["nothing", "kerf", "gap"]),
+    between,
+    st.sampled_from(["1/4", "1/16", "1/64"]),
+)
 def test_parts_by_the_marks_differ_by_no_more_than_two_marks(whole, parts, kind, width, mark):
     """Each end of a part is off by half a mark at most, so two parts differ by two at most.
 

@@ -15,9 +15,13 @@ trims = st.fractions(min_value=0, max_value=3, max_denominator=16)
 
 def fit(stick, piece, kerf="1/8", first=0, last=0):
     return reckon(
-        "how_many_fit", stick=f"{stick} in", piece=f"{piece} in", kerf=f"{kerf} in",
-        first_trim=f"{first} in", last_trim=f"{last} in",
-    )  # fmt: skip
+        "how_many_fit",
+        stick=f"{stick} in",
+        piece=f"{piece} in",
+        kerf=f"{kerf} in",
+        first_trim=f"{first} in",
+        last_trim=f"{last} in",
+    )
 
 
 def texts(said):

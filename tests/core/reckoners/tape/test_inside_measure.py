@@ -62,8 +62,10 @@ def test_a_tape_whose_hook_is_bent_is_corrected_first():
 def test_a_bent_tape_is_sure_only_to_within_its_doubt():
     said = reckon("inside_measure", way="bent", reading="37 1/2", doubt="1/8")["by_key"]
     assert [said[key]["text"] for key in ("least", "inside", "most")] == [
-        "37 3/8″", "37 1/2″", "37 5/8″",
-    ]  # fmt: skip
+        "37 3/8″",
+        "37 1/2″",
+        "37 5/8″",
+    ]
 
 
 @pytest.mark.parametrize(
@@ -86,9 +88,13 @@ def test_what_does_not_add_up_is_refused(values, field, kind):
 @pytest.mark.parametrize("display", ["in", "ft-in", "mm"])
 def test_the_drawing_tells_the_opening_and_what_was_measured(way, display):
     values = {
-        "reading": "91 11/16", "case": "3 1/16", "block": "11 15/16",
-        "first": "80 1/16", "second": "2 3/16", "overlap": "1/16",
-    }  # fmt: skip
+        "reading": "91 11/16",
+        "case": "3 1/16",
+        "block": "11 15/16",
+        "first": "80 1/16",
+        "second": "2 3/16",
+        "overlap": "1/16",
+    }
     said = reckon("inside_measure", {"display": display}, way=way, **values)
     drawn = said["drawing"]
     left, top, right, bottom = drawn["box"]

@@ -8,9 +8,24 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 NUMBERS = [
-    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-    "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen",
-]  # fmt: skip
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+]
 NUMBERS += ["seventeen", "eighteen", "nineteen", "twenty"]
 NUMBERS += [f"twenty-{ones}" for ones in NUMBERS[1:10]] + ["thirty", "thirty-one", "thirty-two"]
 
@@ -46,14 +61,22 @@ def test_the_larger_mark_is_never_more_than_two_small_marks_away(length):
 @pytest.mark.parametrize(
     ("length", "division", "how", "from_inch"),
     [
-        ("7 11/16", "32", "two small marks past the five-eighths after 7 (thirty-seconds)",
-         "ten small marks short of 8 (thirty-seconds)"),
-        ("29 3/4", "16", "on the three-quarters past 29",
-         "four small marks short of 30 (sixteenths)"),
+        (
+            "7 11/16",
+            "32",
+            "two small marks past the five-eighths after 7 (thirty-seconds)",
+            "ten small marks short of 8 (thirty-seconds)",
+        ),
+        (
+            "29 3/4",
+            "16",
+            "on the three-quarters past 29",
+            "four small marks short of 30 (sixteenths)",
+        ),
         ("36", "8", "on 36", "on 36"),
         ("18 mm", "mm", "two small marks short of 20 (millimeters)", None),
     ],
-)  # fmt: skip
+)
 def test_the_words_are_those_of_the_trade(length, division, how, from_inch):
     """Counted by hand on a rule."""
     settings = {"unit": "mm"} if division == "mm" else {}

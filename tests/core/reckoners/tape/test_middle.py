@@ -48,10 +48,7 @@ def test_the_ends_may_be_told_in_either_order():
 
 @pytest.mark.parametrize(
     ("values", "field"),
-    [
-        ({"first": "12", "last": "1 ft"}, "last"),
-        ({"last": "12", "width": "12 1/64"}, "width"),
-    ],
+    [({"first": "12", "last": "1 ft"}, "last"), ({"last": "12", "width": "12 1/64"}, "width")],
 )
 def test_no_span_and_a_thing_wider_than_it_are_impossible(values, field):
     error = errors(ask("middle", **values))[field]

@@ -14,9 +14,13 @@ leans = st.fractions(min_value="1/64", max_value=3, max_denominator=64)
 
 def frame(width, height, rising, falling, **settings):
     return reckon(
-        "out_of_square", settings, width=f"{width} in", height=f"{height} in",
-        rising=f"{rising} in", falling=f"{falling} in",
-    )  # fmt: skip
+        "out_of_square",
+        settings,
+        width=f"{width} in",
+        height=f"{height} in",
+        rising=f"{rising} in",
+        falling=f"{falling} in",
+    )
 
 
 def decimals(value, places=11):
@@ -30,8 +34,9 @@ def test_equal_diagonals_are_square():
     assert said["by_key"]["push"]["text"].startswith("Square")
     assert said["by_key"]["angle"]["text"] == "0°"
     assert [item["text"] for item in (said["by_key"]["goal"], said["by_key"]["square"])] == [
-        "45″", "45″",
-    ]  # fmt: skip
+        "45″",
+        "45″",
+    ]
 
 
 def test_a_rhombus_of_two_triangles_leans_by_half_its_side():

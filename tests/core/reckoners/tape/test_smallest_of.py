@@ -19,9 +19,12 @@ def test_an_alcove_measured_at_three_heights():
     said = reckon(KEY, readings=["37 9/16", "37 1/2", "37 5/8"], room="1/4")["by_key"]
     texts = {key: value["text"] for key, value in said.items()}
     assert texts == {
-        "fits": "37 1/4″", "smallest": "37 1/2″", "largest": "37 5/8″", "apart": "1/8″",
+        "fits": "37 1/4″",
+        "smallest": "37 1/2″",
+        "largest": "37 5/8″",
+        "apart": "1/8″",
         "mean": "37 9/16″",
-    }  # fmt: skip
+    }
 
 
 @given(readings, st.fractions(min_value=0, max_value="1/2", max_denominator=32))
@@ -59,14 +62,22 @@ def test_the_case_follows_whichever_reading_becomes_the_smallest():
         begun(),
         ("keep_reading", {"name": "Floor", "text": "37 9/16"}),
         ("keep_reading", {"name": "Top", "text": "37 5/8"}),
-        ("keep_line", {"name": "Case", "reckoner": KEY,
-                       "values": {"readings": ["[Floor]", "[Top]"], "room": "1/4"}}),
-    )  # fmt: skip
+        (
+            "keep_line",
+            {
+                "name": "Case",
+                "reckoner": KEY,
+                "values": {"readings": ["[Floor]", "[Top]"], "room": "1/4"},
+            },
+        ),
+    )
     top = entry(document, "Top")["id"]
     (follow,) = change(document, "correct", id=top, text="37 1/2")["follows"]
     assert (follow["name"], follow["before"]["text"], follow["after"]["text"]) == (
-        "Case", "37 5/16″", "37 1/4″",
-    )  # fmt: skip
+        "Case",
+        "37 5/16″",
+        "37 1/4″",
+    )
 
 
 def test_the_smallest_reading_and_what_goes_in_are_drawn_as_answers():

@@ -57,9 +57,11 @@ def test_every_rule_is_beside_the_chosen_one():
     said = reckon("tape_tolerance", {"unit": "mm"}, length="5000", rule="II")["by_key"]["rules"]
     labels = [item["label"] for item in said["items"]]
     assert labels == [
-        "NIST Handbook 44, 1.58… mm", "EU class I, 0.6 mm", "EU class II, 1.3 mm",
+        "NIST Handbook 44, 1.58… mm",
+        "EU class I, 0.6 mm",
+        "EU class II, 1.3 mm",
         "EU class III, 2.6 mm",
-    ]  # fmt: skip
+    ]
     assert [item["text"] for item in said["items"]] == ["1.6 mm", "0.6 mm", "1.3 mm", "2.6 mm"]
 
 

@@ -15,8 +15,10 @@ def test_a_room_of_nine_by_twelve_feet_takes_the_triangle_of_nine_twelve_and_fif
     said = reckon("three_four_five", {"display": "ft-in"}, along="9'", across="12' 6", step="1 ft")
     by_key = said["by_key"]
     assert [by_key[key]["text"] for key in ("diagonal", "along", "across")] == [
-        "15′ 0″", "9′ 0″", "12′ 0″",
-    ]  # fmt: skip
+        "15′ 0″",
+        "9′ 0″",
+        "12′ 0″",
+    ]
 
 
 @given(rooms, rooms, st.sampled_from(["1/4 in", "1 in", "3 in", "10 mm"]))

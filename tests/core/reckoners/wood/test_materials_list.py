@@ -7,9 +7,10 @@ import sawside
 from sawside.wood.materials import MATERIALS
 
 FIELD = next(
-    each for each in sawside.handle({"do": "describe"})["reckoners"]
+    each
+    for each in sawside.handle({"do": "describe"})["reckoners"]
     if each["key"] == "materials_list"
-)["fields"][0]  # fmt: skip
+)["fields"][0]
 
 
 def texts(material, settings=None):

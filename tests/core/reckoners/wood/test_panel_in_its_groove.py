@@ -19,9 +19,15 @@ woods = st.sampled_from([each.key for each in having("movement")])
 
 def case(wood, opening, groove, now, low, high, clearance="1/32"):
     return {
-        "species": wood, "opening": f"{opening} in", "groove": f"{groove} in", "now": str(now),
-        "year": "own", "low": str(low), "high": str(high), "clearance": f"{clearance} in",
-    }  # fmt: skip
+        "species": wood,
+        "opening": f"{opening} in",
+        "groove": f"{groove} in",
+        "now": str(now),
+        "year": "own",
+        "low": str(low),
+        "high": str(high),
+        "clearance": f"{clearance} in",
+    }
 
 
 @settings(max_examples=60)

@@ -19,9 +19,13 @@ woods = st.sampled_from([each.key for each in having("movement")])
 
 def board(species, width, now, low, high, **more):
     return {
-        "species": species, "width": f"{width} in", "now": str(float(now)), "year": "own",
-        "low": str(float(low)), "high": str(float(high)),
-    } | more  # fmt: skip
+        "species": species,
+        "width": f"{width} in",
+        "now": str(float(now)),
+        "year": "own",
+        "low": str(float(low)),
+        "high": str(float(high)),
+    } | more
 
 
 @pytest.mark.parametrize(
@@ -29,8 +33,14 @@ def board(species, width, now, low, high, **more):
 )
 def test_the_cases_worked_by_hand(row):
     low, high = sorted((row["from"], row["to"]), key=float)
-    case = board(row["species"], row["width"], Fraction(row["from"]), Fraction(low),
-                 Fraction(high), sawn=row["sawn"])  # fmt: skip
+    case = board(
+        row["species"],
+        row["width"],
+        Fraction(row["from"]),
+        Fraction(low),
+        Fraction(high),
+        sawn=row["sawn"],
+    )
     case["width"] = f"{row['width']} {row['unit']}"
     said = reckon("seasonal_movement", **case)["by_key"]
     inch = 1 if row["unit"] == "in" else Fraction("25.4")
@@ -183,8 +193,16 @@ def test_above_fiber_saturation_wood_keeps_its_size(soaked):
 
 
 def test_moisture_from_the_air_is_that_of_the_equation():
-    case = {"width": "12", "species": "maple_red", "year": "own", "low": "6", "high": "12",
-            "now_by": "air_f", "temperature_f": "70", "humidity": "50"}  # fmt: skip
+    case = {
+        "width": "12",
+        "species": "maple_red",
+        "year": "own",
+        "low": "6",
+        "high": "12",
+        "now_by": "air_f",
+        "temperature_f": "70",
+        "humidity": "50",
+    }
     text = reckon("seasonal_movement", **case)["by_key"]["wood"]["text"]
     assert "Now 9.2 %" in text  # Table 4-2
 

@@ -33,9 +33,13 @@ def walked(wood, now, low, high, distance):
 def test_each_screw_finds_room_in_its_slot_all_year(wood, now, one, other, screws, fixed):
     low, high = sorted((one, other))
     said = reckon(
-        "slots_for_a_fixed_top", width="20 in", fixed=fixed, shank="3/16 in",
-        screws=[f"{each} in" for each in screws], **season(wood, now, low, high),
-    )["by_key"]  # fmt: skip
+        "slots_for_a_fixed_top",
+        width="20 in",
+        fixed=fixed,
+        shank="3/16 in",
+        screws=[f"{each} in" for each in screws],
+        **season(wood, now, low, high),
+    )["by_key"]
     line = {"middle": 10, "front": 0, "back": 20}[fixed]
     for number, place in enumerate(screws):
         out, back = walked(wood, now, low, high, abs(place - line))
@@ -60,9 +64,13 @@ def test_a_screw_in_the_moving_top_stays_inside_its_slot_in_the_apron(
     """The apron stays. A screw walks with the top, from the line where the top is fixed."""
     low, high = sorted((one, other))
     said = reckon(
-        "slots_for_a_fixed_top", width="20 in", fixed=fixed, shank="3/16 in",
-        screws=[f"{each} in" for each in screws], **season(wood, now, low, high),
-    )["by_key"]  # fmt: skip
+        "slots_for_a_fixed_top",
+        width="20 in",
+        fixed=fixed,
+        shank="3/16 in",
+        screws=[f"{each} in" for each in screws],
+        **season(wood, now, low, high),
+    )["by_key"]
     line, shank = {"middle": 10, "front": 0, "back": 20}[fixed], Fraction(3, 16)
     for number, place in enumerate(screws):
         away, towards = (exact(said[key]["items"][number]) for key in ("away", "towards"))
@@ -77,9 +85,13 @@ def test_a_screw_in_the_moving_top_stays_inside_its_slot_in_the_apron(
 
 @settings(max_examples=80)
 @given(
-    woods, moistures, moistures, moistures, st.fractions(0, 9, max_denominator=8),
+    woods,
+    moistures,
+    moistures,
+    moistures,
+    st.fractions(0, 9, max_denominator=8),
     st.sampled_from([1, -1]),
-)  # fmt: skip
+)
 def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
     wood, now, one, other, pin, side
 ):
@@ -90,9 +102,12 @@ def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
     """
     low, high = sorted((one, other))
     said = reckon(
-        "breadboard_ends", width="20 in", pins=[f"{pin} in"], pin="1/4 in",
+        "breadboard_ends",
+        width="20 in",
+        pins=[f"{pin} in"],
+        pin="1/4 in",
         **season(wood, now, low, high),
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     away, towards = (exact(said[key]["items"][0]) for key in ("away", "towards"))
     half = Fraction(1, 8)
     assert exact(said["slots"]["items"][0]) == 2 * half + away + towards
@@ -118,9 +133,12 @@ def test_behind_a_breadboard_end_the_slot_runs_toward_the_center_for_what_the_to
 def test_a_breadboard_end_sees_half_of_the_movement_at_each_side(wood, now, one, other):
     low, high = sorted((one, other))
     said = reckon(
-        "breadboard_ends", width="20 in", pins=["3 in"], pin="1/4 in",
+        "breadboard_ends",
+        width="20 in",
+        pins=["3 in"],
+        pin="1/4 in",
         **season(wood, now, low, high),
-    )["by_key"]  # fmt: skip
+    )["by_key"]
     widths = [10 * wide for wide in tops(wood, now, low, high)]
     assert exact(said["proud"]) == max(widths) - 10
     assert exact(said["short"]) == 10 - min(widths)
@@ -193,8 +211,13 @@ def test_a_slot_that_would_run_out_at_the_edge_of_the_tongue_is_told_of(pin, out
     """Worked by hand: cherry, 12 to 6 %, is 1 − 0.00248 × 6 = 0.98512 of its width now. A pin of
     1/4 at 9 3/4 needs 9.875 ÷ 0.98512 = 10.024 of a half that is 10; at 9 5/8 it is 9.897.
     """
-    said = reckon("breadboard_ends", width="20", pin="1/4", pins=["2", pin],
-                  **season("cherry_black", 12, 6, 12))  # fmt: skip
+    said = reckon(
+        "breadboard_ends",
+        width="20",
+        pin="1/4",
+        pins=["2", pin],
+        **season("cherry_black", 12, 6, 12),
+    )
     told = [each for each in said["cautions"] if "runs out at the edge" in each]
     assert len(told) == out
     assert all(each.startswith("Pin 2") for each in told)

@@ -10,13 +10,31 @@ from sawside.wood.tables import rows as own_rows
 from tables import rows
 
 TABLES = (
-    "stiffness.csv", "strength.csv", "dimensional_change.csv", "shrinkage.csv", "creep.csv",
-    "shelf_loads.csv", "sag_limits.csv", "moisture_regions.csv", "beam_coefficients.csv",
-    "panel_thickness.csv", "softwood_sizes.csv", "hardwood_thickness.csv", "sheet_thickness.csv",
-    "weight.csv", "plate_ratios.csv",
-)  # fmt: skip
-STATUSES = ("read", "common practice, no source", "from memory", "worked out", "average read",
-            "radial read", "not checked against the source")  # fmt: skip
+    "stiffness.csv",
+    "strength.csv",
+    "dimensional_change.csv",
+    "shrinkage.csv",
+    "creep.csv",
+    "shelf_loads.csv",
+    "sag_limits.csv",
+    "moisture_regions.csv",
+    "beam_coefficients.csv",
+    "panel_thickness.csv",
+    "softwood_sizes.csv",
+    "hardwood_thickness.csv",
+    "sheet_thickness.csv",
+    "weight.csv",
+    "plate_ratios.csv",
+)
+STATUSES = (
+    "read",
+    "common practice, no source",
+    "from memory",
+    "worked out",
+    "average read",
+    "radial read",
+    "not checked against the source",
+)
 
 
 @pytest.mark.parametrize("table", TABLES)
@@ -80,8 +98,10 @@ def test_shrinkage_is_that_of_the_handbook():
     for row in rows("wood_shrinkage.csv"):
         own = found[row["species"]]
         assert [own["radial"], own["tangential"], own["volumetric"]] == [
-            row["radial_pct"], row["tangential_pct"], row["volumetric_pct"],
-        ]  # fmt: skip
+            row["radial_pct"],
+            row["tangential_pct"],
+            row["volumetric_pct"],
+        ]
 
 
 @pytest.mark.parametrize(

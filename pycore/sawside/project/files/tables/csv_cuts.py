@@ -8,22 +8,30 @@ from sawside.project.pieces.size import inches
 from sawside.project.schema.checks import moment_given
 from sawside.project.schema.entry_parts import PIECE
 
-_COLUMNS = {"Length exact": "length", "Width exact": "width", "Thickness exact": "thickness",
-            "Short side exact": "short_side",
-            "Ends": "ends", "When": "when"}  # fmt: skip
+_COLUMNS = {
+    "Length exact": "length",
+    "Width exact": "width",
+    "Thickness exact": "thickness",
+    "Short side exact": "short_side",
+    "Ends": "ends",
+    "When": "when",
+}
 HEADER = ("Name", "Part", "State", "Length in", *_COLUMNS)
 _STATES = {"cut": "cut", "spoiled": "spoiled"}
 
 
 def out(document):
     """A row for every piece that was cut or spoiled, as it was cut."""
-    return written(HEADER, (
-        _row(entry, part, state, piece)
-        for entry in document["entries"]
-        for state in _STATES
-        for part, pieces in entry.get(state, {}).items()
-        for piece in pieces
-    ))  # fmt: skip
+    return written(
+        HEADER,
+        (
+            _row(entry, part, state, piece)
+            for entry in document["entries"]
+            for state in _STATES
+            for part, pieces in entry.get(state, {}).items()
+            for piece in pieces
+        ),
+    )
 
 
 def _row(entry, part, state, piece):
@@ -77,7 +85,10 @@ def _piece(there, piece, number):
             if key == "when":
                 moment_given(text)
         except Refusal:
-            raise Refusal("unreadable", f"Row {number}: {quoted(text)} can't be read.",
-                          "Write lengths as 289/8 in, dates as 2026-11-25T17:20.",
-                          field="text") from None  # fmt: skip
+            raise Refusal(
+                "unreadable",
+                f"Row {number}: {quoted(text)} can't be read.",
+                "Write lengths as 289/8 in, dates as 2026-11-25T17:20.",
+                field="text",
+            ) from None
     return {key: text for key, text in (there | piece).items() if text}

@@ -11,14 +11,24 @@ from sawside.project.schema.document import settings_of, unit_of
 
 _SIZES = {"Length": "length", "Width": "width", "Thickness": "thickness"}
 _ABOUT = {
-    "Material": "material", "Grain": "grain", "Place": "place", "Rough length": "rough_length",
-    "Rough width": "rough_width", "Rough thickness": "rough_thickness",
-}  # fmt: skip
+    "Material": "material",
+    "Grain": "grain",
+    "Place": "place",
+    "Rough length": "rough_length",
+    "Rough width": "rough_width",
+    "Rough thickness": "rough_thickness",
+}
 _ENDS = {"Left end": "left", "Right end": "right"}
 HEADER = (
-    "Name", "Count", *(column for size in _SIZES for column in columns(size)),
-    *_ENDS, *_ABOUT, "From", "Cut", "Spoiled",
-)  # fmt: skip
+    "Name",
+    "Count",
+    *(column for size in _SIZES for column in columns(size)),
+    *_ENDS,
+    *_ABOUT,
+    "From",
+    "Cut",
+    "Spoiled",
+)
 _CHECKED = ("Count", *(column for column, key in _ABOUT.items() if key.startswith("rough_")))
 _NUMBERS = (*(column for size in _SIZES for column in numbers(size)), *_CHECKED)
 
@@ -35,13 +45,15 @@ def _row(piece):
         told["name"],
         str(told["count"]),
         *(cell for key in _SIZES.values() for cell in cells(getattr(piece.part, key), show)),
-        *(f"{told['ends'][side]['cut']} {told['ends'][side]['angle']}".strip()
-          for side in _ENDS.values()),
+        *(
+            f"{told['ends'][side]['cut']} {told['ends'][side]['angle']}".strip()
+            for side in _ENDS.values()
+        ),
         *(_told_about(piece, key) for key in _ABOUT.values()),
         told["from"],
         str(told["cut"]),
         str(told["spoiled"]),
-    )  # fmt: skip
+    )
 
 
 def _told_about(piece, key):

@@ -27,11 +27,14 @@ HEADER = ("Name", "Text", "Unit", *_WORKED_OUT, *_TOLD)
 def out(document):
     """The table: each reading as it was typed, and what it comes to."""
     evaluation = Evaluation(document)
-    return written(HEADER, (
-        _row(entry, evaluation.worked[entry["id"]])
-        for entry in document["entries"]
-        if entry["kind"] == "reading"
-    ))  # fmt: skip
+    return written(
+        HEADER,
+        (
+            _row(entry, evaluation.worked[entry["id"]])
+            for entry in document["entries"]
+            if entry["kind"] == "reading"
+        ),
+    )
 
 
 def _row(entry, worked):

@@ -76,8 +76,9 @@ def _parted(text, needed):
     said = _SEP.match(text)
     if said is not None:
         if said[1] not in _SEPARATORS:
-            raise _refusal("Row 1 names a separator that isn’t read.",
-                           "Use a comma, a semicolon or a tab.")  # fmt: skip
+            raise _refusal(
+                "Row 1 names a separator that isn’t read.", "Use a comma, a semicolon or a tab."
+            )
         return text[said.end() :], 1, said[1]
     first = re.split(r"[\r\n]", text, maxsplit=1)[0]
     for each in _SEPARATORS:

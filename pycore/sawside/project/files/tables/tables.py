@@ -27,11 +27,16 @@ def csv_in(document, what, text, when):
     when = moment_given(when)
     numbered = _table(what).taken(document, text)
     if not numbered:
-        raise Refusal("missing", "Nothing in this table is new.", "Choose another file.",
-                      field="text")  # fmt: skip
+        raise Refusal(
+            "missing", "Nothing in this table is new.", "Choose another file.", field="text"
+        )
     rows = "1 row" if len(numbered) == 1 else f"{len(numbered)} rows"
-    act = {"act": "several", "acts": [act for _, act in numbered], "when": when,
-           "said": f"Took in {rows} of {what}."}  # fmt: skip
+    act = {
+        "act": "several",
+        "acts": [act for _, act in numbered],
+        "when": when,
+        "said": f"Took in {rows} of {what}.",
+    }
     try:
         return change(document, act)
     except Refusal as refusal:
@@ -42,8 +47,9 @@ def csv_in(document, what, text, when):
 
 def _table(what):
     if not isinstance(what, str) or what not in _TABLES:
-        raise Refusal("unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.",
-                      field="what")  # fmt: skip
+        raise Refusal(
+            "unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.", field="what"
+        )
     return _TABLES[what]
 
 

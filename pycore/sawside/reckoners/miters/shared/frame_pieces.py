@@ -7,16 +7,7 @@ from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text, degrees_text
-from sawside.reckoners.declaration import (
-    Answer,
-    End,
-    Fit,
-    Part,
-    choice,
-    clearance,
-    kerf,
-    length,
-)
+from sawside.reckoners.declaration import Answer, End, Fit, Part, choice, clearance, kerf, length
 
 MEASURED = (
     choice(

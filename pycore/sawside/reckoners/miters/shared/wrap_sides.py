@@ -90,9 +90,11 @@ def sides_of(given):
             depth = given.left_depth
         if ending != "none" and depth is None:
             raise Refusal(
-                "missing", "The depth at the right is blank, and the left side has none.",
-                "Fill it in.", field="right_depth",
-            )  # fmt: skip
+                "missing",
+                "The depth at the right is blank, and the left side has none.",
+                "Fill it in.",
+                field="right_depth",
+            )
         sides.append(Side(name, ending, corner, depth, board, scribe))
     return sides
 
@@ -130,9 +132,14 @@ def _run_of(show, side, corner, total, run):
         free = Joint("end at the case", free=True)
         ends = (free, far) if side.name == "left" else (far, free)
         caps = (
-            Leg(f"{side.name}_self_return", f"{side.name.capitalize()} self-return", Fraction(0),
-                *ends, is_cap=True),
-        )  # fmt: skip
+            Leg(
+                f"{side.name}_self_return",
+                f"{side.name.capitalize()} self-return",
+                Fraction(0),
+                *ends,
+                is_cap=True,
+            ),
+        )
         takes, what = total, "the self-return, which takes all layers,"
     else:
         board = side.board or Fraction(0)

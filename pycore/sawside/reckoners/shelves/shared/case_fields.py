@@ -120,9 +120,7 @@ def case_of(given, inside):
     """The case of a form, with the clear height that was given or worked out."""
     if given.case_parts == "inside":
         return Case(inside)
-    return Case(
-        inside, given.bottom, given.top, given.kick, given.foot, given.head, whole=True
-    )  # fmt: skip
+    return Case(inside, given.bottom, given.top, given.kick, given.foot, given.head, whole=True)
 
 
 def origin_of(given):

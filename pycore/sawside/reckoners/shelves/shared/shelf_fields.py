@@ -4,13 +4,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from typing import Any
 
-from sawside.reckoners.declaration import (
-    Choice,
-    choice,
-    length,
-    material,
-    number,
-)
+from sawside.reckoners.declaration import Choice, choice, length, material, number
 from sawside.wood.materials import Figure, Material
 from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.strength.plate_ratios import ratios_of
@@ -35,26 +29,42 @@ def _material_fields():
     return (
         material("material", "Material", own=True, help="Its source is shown with the answer."),
         _own(
-            "own_stiffness", "Its stiffness (modulus of elasticity)", "million psi", "material",
-            help=_OWN, least="0.01", most="40",
+            "own_stiffness",
+            "Its stiffness (modulus of elasticity)",
+            "million psi",
+            "material",
+            help=_OWN,
+            least="0.01",
+            most="40",
         ),
         _own(
-            "own_strength", "Its breaking strength in bending", "psi", "material", least="100",
-            most="100000", may_be_blank=True, blank_means="No strength is compared.",
+            "own_strength",
+            "Its breaking strength in bending",
+            "psi",
+            "material",
+            least="100",
+            most="100000",
+            may_be_blank=True,
+            blank_means="No strength is compared.",
         ),
-    )  # fmt: skip
+    )
 
 
 def _support_fields(overhang):
     holds = {key: text for key, text in _HOLDS.items() if overhang or key != "overhanging"}
     held = choice(
-        "supports", "Ends", holds,
+        "supports",
+        "Ends",
+        holds,
         help="Pins, cleats, rabbets and dadoes count as resting: a dado gives way a little.",
-    )  # fmt: skip
+    )
     over = length(
-        "overhang", "Beyond each support", least="1/16 in", most="10 ft",
+        "overhang",
+        "Beyond each support",
+        least="1/16 in",
+        most="10 ft",
         shown_when=("supports", ("overhanging",)),
-    )  # fmt: skip
+    )
     cleat = choice(
         "cleat", "Cleat along the back", {"none": "None", "back": "A cleat, fastened to the wall"}
     )
@@ -68,9 +78,10 @@ _OWN_LOADS = {
     "own_kg": ("My own, weighed: kilograms in all", "kg"),
 }
 SPREAD = choice(
-    "spread", "The load stands",
+    "spread",
+    "The load stands",
     {"even": "Evenly all along", "middle": "All in the middle", "quarters": "Half at each quarter"},
-)  # fmt: skip
+)
 
 
 def _load_fields():
@@ -91,28 +102,43 @@ def _strip_fields(needed, height):
     made = material("strip_material", "Strip's material", own=True, default="same", **shown)
     fields = (
         choice(
-            "strip", "Edge strip", edges, help="Glued on all along: it holds up its own edge most.",
+            "strip", "Edge strip", edges, help="Glued on all along: it holds up its own edge most."
         ),
         choice(
-            "strip_place", "The strip is",
-            {"edge": "On the edge, level with the top", "under": "Under the board"}, **shown,
+            "strip_place",
+            "The strip is",
+            {"edge": "On the edge, level with the top", "under": "Under the board"},
+            **shown,
         ),
         replace(made, choices=(board, *made.choices)),
         _own(
-            "strip_own_stiffness", "Stiffness of the strip", "million psi", "strip_material",
-            help=_OWN, least="0.01", most="40",
+            "strip_own_stiffness",
+            "Stiffness of the strip",
+            "million psi",
+            "strip_material",
+            help=_OWN,
+            least="0.01",
+            most="40",
         ),
         length(
-            "strip_thickness", "Strip, front to back", default='3/4"',
-            metric="18 mm", least="1/64 in",
-            most="6 in", **shown,
-        ),
-        length(
-            "strip_height", "Strip's height", default='1 1/2"',
-            metric="40 mm", least="1/64 in", most="12 in",
+            "strip_thickness",
+            "Strip, front to back",
+            default='3/4"',
+            metric="18 mm",
+            least="1/64 in",
+            most="6 in",
             **shown,
         ),
-    )  # fmt: skip
+        length(
+            "strip_height",
+            "Strip's height",
+            default='1 1/2"',
+            metric="40 mm",
+            least="1/64 in",
+            most="12 in",
+            **shown,
+        ),
+    )
     return fields if height else fields[:-1]
 
 
@@ -123,16 +149,21 @@ def _judging_fields():
     return (
         choice("limit", "It may sag", limits),
         length(
-            "own_limit", "The most sag", least="1/64 in", most="12 in",
+            "own_limit",
+            "The most sag",
+            least="1/64 in",
+            most="12 in",
             shown_when=("limit", ("own",)),
         ),
         choice("judged", "Held against the limit", {"years": "After years", "once": "At once"}),
         choice(
-            "creep", "Sag after years", creep | {"own": "My own factor"},
+            "creep",
+            "Sag after years",
+            creep | {"own": "My own factor"},
             help="Wood and panels go on sagging under a load that stays.",
         ),
         _own("own_creep", "Times the sag at once", "times", "creep", least="1", most="10"),
-    )  # fmt: skip
+    )
 
 
 THICKNESS = length(
@@ -145,9 +176,12 @@ THICKNESS = length(
     most="6 in",
 )
 DEPTH = length(
-    "depth", "Depth", help="Front to back, the board without a strip on its edge.",
-    least="1/2 in", most="8 ft",
-)  # fmt: skip
+    "depth",
+    "Depth",
+    help="Front to back, the board without a strip on its edge.",
+    least="1/2 in",
+    most="8 ft",
+)
 SPAN = length("span", "Span", help="Between the supports.", least="1 in", most="20 ft")
 
 

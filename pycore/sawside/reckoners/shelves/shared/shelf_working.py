@@ -133,11 +133,7 @@ def _plate_sag(shelf, show, weighs):
     edges = shelf.plate.edges
     told = ", ".join(
         f"{name} {size_text(each, show)}"
-        for name, each in (
-            ("front", edges.front),
-            ("center", edges.center),
-            ("back", edges.back),
-        )
+        for name, each in (("front", edges.front), ("center", edges.center), ("back", edges.back))
     )
     sheared = size_text(shelf.plate.sheared[0], show)
     yield (

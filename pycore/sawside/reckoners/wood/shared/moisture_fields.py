@@ -65,31 +65,43 @@ def air_fields(by):
 WOOD = (
     material("species", "Wood", figure="movement", own=True, help="Its source is shown below."),
     number(
-        "own_tangential", "Coefficient, flat sawn", "for each 1 %", least="0.0001", most="0.02",
-        shown_when=("species", ("own",)), help="The part of the width for each 1 % of moisture.",
+        "own_tangential",
+        "Coefficient, flat sawn",
+        "for each 1 %",
+        least="0.0001",
+        most="0.02",
+        shown_when=("species", ("own",)),
+        help="The part of the width for each 1 % of moisture.",
     ),
     number(
-        "own_radial", "Coefficient, quarter sawn", "for each 1 %", least="0.0001", most="0.02",
+        "own_radial",
+        "Coefficient, quarter sawn",
+        "for each 1 %",
+        least="0.0001",
+        most="0.02",
         shown_when=("species", ("own",)),
     ),
     choice("sawn", "Sawn", _SAWN),
     angle(
-        "rings", "Angle of the rings", help="At the end, from the face: 0 is flat, 90 quarter.",
+        "rings",
+        "Angle of the rings",
+        help="At the end, from the face: 0 is flat, 90 quarter.",
         shown_when=("sawn", ("between",)),
     ),
-)  # fmt: skip
+)
 MOISTURE = (
     choice("now_by", "Its moisture now", _NOW),
     number("now", "Moisture now", "%", most=_MOST, shown_when=("now_by", ("meter",))),
     *air_fields("now_by"),
     choice(
-        "year", "Through the year",
+        "year",
+        "Through the year",
         {key: entry.name for key, entry in REGIONS.items()} | {"own": "My own range"},
         help="Between which moistures the wood will go where it is to stand.",
     ),
     number("low", "At its driest", "%", most=_MOST, shown_when=("year", ("own",))),
     number("high", "At its dampest", "%", most=_MOST, shown_when=("year", ("own",))),
-)  # fmt: skip
+)
 
 
 @dataclass(frozen=True, slots=True)
