@@ -5,6 +5,7 @@ _SMALL = (
     "fifteen sixteen seventeen eighteen nineteen"
 ).split()
 _TENS = "zero ten twenty thirty forty fifty sixty seventy eighty ninety".split()
+_SIZES = ((10**9, "billion"), (10**6, "million"), (1000, "thousand"), (100, "hundred"))
 _PARTS = {
     2: ("half", "halves"),
     4: ("quarter", "quarters"),
@@ -15,14 +16,14 @@ _PARTS = {
 }
 
 
+def counted(number, one, many=None):
+    """A number of things: "1 hole", "2 holes"; `many` is a plural that takes more than an s."""
+    return f"{number} {one if number == 1 else many or f'{one}s'}"
+
+
 def whole_in_words(number):
     """A whole number from 0 to 999,999,999,999 in words: "three hundred five"."""
-    for size, name in (
-        (10**9, "billion"),
-        (10**6, "million"),
-        (1000, "thousand"),
-        (100, "hundred"),
-    ):
+    for size, name in _SIZES:
         if number >= size:
             rest = number % size
             head = f"{whole_in_words(number // size)} {name}"

@@ -65,51 +65,54 @@ class Field:
         return self.metric if self.metric and unit in METRIC else self.default
 
 
+def _field(kind, key, label, **more):
+    """A field; one that says what it means when blank may be left blank."""
+    return Field(kind, key, label, **{"may_be_blank": "blank_means" in more} | more)
+
+
 def length(key, label, **more):
     """A length: read with every form of the reader, given as exact inches."""
-    return Field("length", key, label, **{"least": "0 in", "most": "100 ft"} | more)
+    return _field("length", key, label, **{"least": "0 in", "most": "100 ft"} | more)
 
 
 def kerf(key="kerf", label="Kerf", **more):
     """The width of a cut; blank, it is the kerf of the settings."""
     more = {"help": "The width of the cut: measure one in scrap.", "most": "1 in"} | more
     blank = "The kerf of the settings."
-    return length(key, label, setting="kerf", may_be_blank=True, blank_means=blank, **more)
+    return length(key, label, setting="kerf", blank_means=blank, **more)
 
 
 def clearance(key, label, setting, **more):
     """Room left free in a fit; blank, it is that of the settings (a key of `CLEARANCES`)."""
     blank = f"The clearance of the settings: {CLEARANCES[setting].label}."
-    return length(key, label, setting=setting, may_be_blank=True, blank_means=blank, **more)
+    return length(key, label, setting=setting, blank_means=blank, **more)
 
 
 def own_tape(key, label, **more):
     """One of the person's own tapes of the settings, given as its `OwnTape`; None for none."""
-    blank = "A tape that reads true."
-    return Field(
-        "tape", key, label, choices_from="tapes", may_be_blank=True, blank_means=blank, **more
-    )
+    more |= {"choices_from": "tapes", "blank_means": "A tape that reads true."}
+    return _field("tape", key, label, **more)
 
 
 def angle(key, label, **more):
     """An angle in degrees."""
-    return Field("angle", key, label, **{"least": "0", "most": "90"} | more)
+    return _field("angle", key, label, **{"least": "0", "most": "90"} | more)
 
 
 def count(key, label, **more):
     """A whole number."""
-    return Field("count", key, label, **{"least": "0", "most": "1000"} | more)
+    return _field("count", key, label, **{"least": "0", "most": "1000"} | more)
 
 
 def number(key, label, unit, **more):
     """A number with a fixed unit, which is shown behind it; decimal or fraction, given exact."""
-    return Field("number", key, label, unit=unit, **{"least": "0"} | more)
+    return _field("number", key, label, unit=unit, **{"least": "0"} | more)
 
 
 def choice(key, label, choices, **more):
     """One of `choices`, a dict of value to label; the first is the default."""
     made = tuple(Choice(value, text) for value, text in choices.items())
-    return Field("choice", key, label, choices=made, **{"default": made[0].value} | more)
+    return _field("choice", key, label, choices=made, **{"default": made[0].value} | more)
 
 
 def material(key, label, *, figure="stiffness", own=False, **more):
@@ -119,23 +122,22 @@ def material(key, label, *, figure="stiffness", own=False, **more):
     the settings follow. With `own` the last choice is "own", given as None: the question asks for
     its figures.
     """
-    made = tuple(Choice(each.key, each.label(figure)) for each in having(figure))
+    made = tuple(Choice(entry.key, entry.label(figure)) for entry in having(figure))
     made += (Choice("own", "My own, this time only"),) if own else ()
-    return Field(
-        "material", key, label, choices=made, figure=figure, choices_from="materials", **more
-    )
+    more |= {"choices": made, "figure": figure, "choices_from": "materials"}
+    return _field("material", key, label, **more)
 
 
 def lengths(key, label, *, row_label, most_rows, **more):
     """A list of lengths, at most `most_rows`; `row_label` names one of them."""
     more = {"least": "0 in", "most": "100 ft"} | more
-    return Field("lengths", key, label, row_label=row_label, most_rows=most_rows, **more)
+    return _field("lengths", key, label, row_label=row_label, most_rows=most_rows, **more)
 
 
 def rows(key, label, fields, *, row_label, most_rows, **more):
     """Repeated rows of fields, such as the layers of a molding."""
     more |= {"row_label": row_label, "most_rows": most_rows}
-    return Field("rows", key, label, fields=tuple(fields), **more)
+    return _field("rows", key, label, fields=tuple(fields), **more)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,47 +4,8 @@ from fractions import Fraction
 
 from sawside.lengths.units import INCHES_PER
 
-_INCHES = (
-    "1/2",
-    "5/8",
-    "3/4",
-    "7/8",
-    "1",
-    "9/8",
-    "5/4",
-    "3/2",
-    "13/8",
-    "7/4",
-    "2",
-    "9/4",
-    "5/2",
-    "11/4",
-    "3",
-    "7/2",
-    "4",
-    "9/2",
-    "5",
-    "6",
-)
-_MILLIMETERS = (
-    "12",
-    "16",
-    "20",
-    "25",
-    "30",
-    "35",
-    "40",
-    "45",
-    "50",
-    "60",
-    "70",
-    "80",
-    "90",
-    "100",
-    "120",
-    "140",
-    "160",
-)
+_INCHES = ("1/2 5/8 3/4 7/8 1 9/8 5/4 3/2 13/8 7/4 2 9/4 5/2 11/4 3 7/2 4 9/2 5 6").split()
+_MILLIMETERS = "12 16 20 25 30 35 40 45 50 60 70 80 90 100 120 140 160".split()
 STUD_HOLD = Fraction(1)
 """Inches that a screw goes into a stud at the least. Common practice, no source."""
 

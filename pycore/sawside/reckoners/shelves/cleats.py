@@ -13,13 +13,17 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
+from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.cleat_screws import (
     places_along,
     places_at_the_back,
-    reach_of,
+    screw_of,
+    screw_told,
+    stud_warnings,
     warnings,
 )
-from sawside.wood.screws import STUD_HOLD, longest_sold, shortest_sold
+from sawside.wood.screws import STUD_HOLD, shortest_sold
 
 _SQUARE = End("square", "0°")
 _BACK = ("back", ("yes",))
@@ -32,80 +36,52 @@ _CAUTIONS = (
 
 def compute(given, show):
     """Lengths, screw places along a side cleat, and the screw's reach into the side."""
-    back = given.back == "yes"
-    side_length = given.depth - given.setback - (given.thickness if back else 0)
-    if side_length <= 0:
-        raise Refusal(
-            "impossible",
-            f"Nothing is left of a side cleat on a shelf {show.text(given.depth)} deep.",
-            "Give a smaller setback, or a thinner cleat.",
-            field="setback",
-        )
-    places = places_along(given, show, side_length)
-    longest, screw, reach = reach_of(given, show)
-    through = given.thickness - given.sink
-    held = reach
-    metric = show.settings.display == "mm"
-    sold = longest_sold(longest, metric)
-    answers = {
-        "side_cleat": show.rounded(side_length, "go in"),
-        "screws": [(f"Screw {number}", place) for number, place in enumerate(places, 1)],
-        "reach": on_fine_marks(reach, show, "be there"),
-        "longest": on_fine_marks(longest, show, "stay under"),
-    }
-    if given.side > reach:
-        answers["left"] = on_fine_marks(given.side - reach, show, "be there")
-    if sold is not None and sold > through:
-        answers["sold"] = on_fine_marks(sold, show)
-        if given.screw is None:
-            held = sold - through
-            answers["sold_reach"] = on_fine_marks(held, show, "be there")
-    pieces = [("side", "Side cleat", side_length, 2, places)]
+    long, back = _side_length(given, show), given.back == "yes"
+    places = places_along(given, show, long)
+    screw = screw_of(given, show)
+    pieces = [("side", "Side cleat", long, 2, places)]
     if back:
-        answers["back_cleat"] = show.rounded(given.inside, "go in")
-        back_places = places_at_the_back(given, show)
-        pieces.append(("back", "Back cleat", given.inside, 1, back_places))
-        answers["back_screws"] = [
-            (f"Screw {number}", place) for number, place in enumerate(back_places, 1)
-        ]
-        bought = shortest_sold(through + given.wall + STUD_HOLD, metric)
-        if bought is not None:
-            answers["back_screw"] = on_fine_marks(bought, show)
+        pieces.append(("back", "Back cleat", given.inside, 1, places_at_the_back(given, show)))
+    answers = {
+        **{f"{key}_cleat": show.rounded(long, "go in") for key, _, long, _, _ in pieces},
+        "screws": numbered("Screw", places),
+        **screw_told(given, show, screw),
+        **(_back_screws(given, show, screw, pieces[1][-1]) if back else {}),
+    }
     parts = tuple(_part(given, show, *piece) for piece in pieces)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(given, show, side_length, back, screw, places)),
+        working=tuple(_working(given, show, long, screw, places)),
         drawing=parts[0].drawing,
         cautions=(
-            *warnings(given, show, reach, held),
-            *_on_studs(given, show, answers),
+            *warnings(given, show, screw),
+            *stud_warnings(given, show, answers.get("back_screws")),
             *_CAUTIONS,
         ),
         parts=parts,
     )
 
 
-def _on_studs(given, show, answers):
-    if "back_screws" not in answers:
-        return
-    if given.first_stud is None:
-        yield (
-            "The back cleat's screws are spread evenly here. Find the studs, and give the first "
-            "one and their spacing to have the screws in them."
+def _side_length(given, show):
+    """The length of a side cleat, in front of a back one; "impossible" where nothing is left."""
+    long = given.depth - given.setback - (given.thickness if given.back == "yes" else 0)
+    if long <= 0:
+        raise Refusal(
+            "impossible",
+            f"Nothing is left of a side cleat on a shelf {show.text(given.depth)} deep.",
+            "Give a smaller setback, or a thinner cleat.",
+            field="setback",
         )
-    elif len(answers["back_screws"]) == 1:
-        yield (
-            "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
-            "blocking."
-        )
-    if given.first_stud is None:
-        return
-    sooner = given.first_stud - given.studs
-    if sooner >= given.end:
-        yield (
-            f"Another stud may be {show.brief(sooner)} from the left end: look for it there, and "
-            "give the one nearest to the end as the first."
-        )
+    return long
+
+
+def _back_screws(given, show, screw, places):
+    """The answers about the back cleat's screws: where they go, and which one reaches a stud."""
+    answers = {"back_screws": numbered("Screw", places)}
+    bought = shortest_sold(screw.through + given.wall + STUD_HOLD, show.settings.display == "mm")
+    if bought is not None:
+        answers["back_screw"] = on_fine_marks(bought, show)
+    return answers
 
 
 def _part(given, show, key, name, long, many, places):
@@ -123,25 +99,103 @@ def _part(given, show, key, name, long, many, places):
     )
 
 
-def _working(given, show, side_length, back, screw, places):
+def _working(given, show, long, screw, places):
     cleat, side = show.number(given.thickness), show.number(given.side)
-    takes = f" − {cleat}" if back else ""
+    takes = f" − {cleat}" if given.back == "yes" else ""
     yield (
         f"Side cleat: {show.number(given.depth)} − {show.number(given.setback)}{takes}"
-        f"{show.equals(show.rounded(side_length, 'go in'))}"
+        f"{show.equals(show.rounded(long, 'go in'))}"
     )
     if len(places) > 1:
-        apart = places[1] - places[0]
         yield (
-            f"({show.number(side_length)} − 2 × {show.number(given.end)}) ÷ {len(places) - 1}"
-            f"{show.equals(apart)} from screw to screw"
+            f"({show.number(long)} − 2 × {show.number(given.end)}) ÷ {len(places) - 1}"
+            f"{show.equals(places[1] - places[0])} from screw to screw"
         )
     sink, spare = show.number(given.sink), show.number(given.spare)
-    longest = given.thickness - given.sink + given.side - given.spare
-    yield f"Longest screw: {cleat} − {sink} + {side} − {spare} = {show.number(longest)}"
-    reach = screw - given.thickness + given.sink
-    yield f"Reach: {show.number(screw)} − {cleat} + {sink} = {show.number(reach)} into the side"
+    taken, reach = show.number(screw.length), show.number(screw.reach)
+    yield f"Longest screw: {cleat} − {sink} + {side} − {spare} = {show.number(screw.longest)}"
+    yield f"Reach: {taken} − {cleat} + {sink} = {reach} into the side"
 
+
+_FIELDS = (
+    length("inside", "Inside width", help="Between the sides, at the shelf.", least="1 in"),
+    length("depth", "Shelf depth", help="From front to back.", least="1 in"),
+    thickness(label="Thickness of a cleat", help="", least="1/8 in", most="4 in"),
+    length(
+        "height",
+        "Height of a cleat",
+        default='1 1/2"',
+        metric="40 mm",
+        least="1/4 in",
+        most="12 in",
+    ),
+    length(
+        "setback",
+        "Side cleats end before the front",
+        help="So that they are less seen.",
+        default='1"',
+        metric="25 mm",
+    ),
+    choice("back", "Cleat at the back", {"yes": "Yes, from side to side", "no": "No"}),
+    length(
+        "first_stud",
+        "First stud",
+        help="From the left end of the back cleat to the center of a stud.",
+        blank_means="The back cleat's screws are spread evenly.",
+        shown_when=_BACK,
+    ),
+    length(
+        "studs",
+        "Stud spacing",
+        help="Center to center.",
+        default="16 in",
+        metric="400 mm",
+        least="4 in",
+        most="48 in",
+        shown_when=_BACK,
+    ),
+    length(
+        "wall",
+        "Wall covering",
+        help="Drywall, plaster or paneling between the back cleat and the studs.",
+        default='1/2"',
+        metric="12 mm",
+        most="4 in",
+        shown_when=_BACK,
+    ),
+    thickness(
+        "side",
+        "Thickness of the side",
+        help="What the screw goes into, as measured.",
+        least="1/8 in",
+        most="12 in",
+    ),
+    length(
+        "screw",
+        "Screw length",
+        least="1/4 in",
+        most="12 in",
+        blank_means="The longest one that keeps clear of the other face.",
+    ),
+    length(
+        "sink",
+        "Head sunk below the face",
+        help="0 when it is level with the cleat's face.",
+        default='0"',
+        most="2 in",
+    ),
+    length("spare", "Wood left before the point", default='1/8"', metric="3 mm", most="6 in"),
+    length("end", "Screws from the ends", default='1 1/2"', metric="40 mm", most="24 in"),
+    length(
+        "spacing",
+        "Screws at most apart",
+        default='6"',
+        metric="150 mm",
+        least="1/2 in",
+        most="48 in",
+    ),
+    count("shelves", "Shelves", default="1", least="1", most="60"),
+)
 
 RECKONER = Reckoner(
     key="cleats",
@@ -152,96 +206,7 @@ RECKONER = Reckoner(
     ),
     order=313,
     makes_parts=True,
-    fields=(
-        length("inside", "Inside width", help="Between the sides, at the shelf.", least="1 in"),
-        length("depth", "Shelf depth", help="From front to back.", least="1 in"),
-        length(
-            "thickness",
-            "Thickness of a cleat",
-            default='3/4"',
-            metric="18 mm",
-            least="1/8 in",
-            most="4 in",
-        ),
-        length(
-            "height",
-            "Height of a cleat",
-            default='1 1/2"',
-            metric="40 mm",
-            least="1/4 in",
-            most="12 in",
-        ),
-        length(
-            "setback",
-            "Side cleats end before the front",
-            help="So that they are less seen.",
-            default='1"',
-            metric="25 mm",
-        ),
-        choice("back", "Cleat at the back", {"yes": "Yes, from side to side", "no": "No"}),
-        length(
-            "first_stud",
-            "First stud",
-            help="From the left end of the back cleat to the center of a stud.",
-            may_be_blank=True,
-            blank_means="The back cleat's screws are spread evenly.",
-            shown_when=_BACK,
-        ),
-        length(
-            "studs",
-            "Stud spacing",
-            help="Center to center.",
-            default="16 in",
-            metric="400 mm",
-            least="4 in",
-            most="48 in",
-            shown_when=_BACK,
-        ),
-        length(
-            "wall",
-            "Wall covering",
-            help="Drywall, plaster or paneling between the back cleat and the studs.",
-            default='1/2"',
-            metric="12 mm",
-            most="4 in",
-            shown_when=_BACK,
-        ),
-        length(
-            "side",
-            "Thickness of the side",
-            help="What the screw goes into, as measured.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/8 in",
-            most="12 in",
-        ),
-        length(
-            "screw",
-            "Screw length",
-            least="1/4 in",
-            most="12 in",
-            may_be_blank=True,
-            blank_means="The longest one that keeps clear of the other face.",
-        ),
-        length(
-            "sink",
-            "Head sunk below the face",
-            help="0 when it is level with the cleat's face.",
-            default='0"',
-            most="2 in",
-        ),
-        length("spare", "Wood left before the point", default='1/8"', metric="3 mm", most="6 in"),
-        length("end", "Screws from the ends", default='1 1/2"', metric="40 mm", most="24 in"),
-        length(
-            "spacing",
-            "Screws at most apart",
-            default='6"',
-            metric="150 mm",
-            least="1/2 in",
-            most="48 in",
-        ),
-        count("shelves", "Shelves", default="1", least="1", most="60"),
-    ),
+    fields=_FIELDS,
     answers=(
         Answer("side_cleat", "Side cleats, two for each shelf", must="go in"),
         Answer("back_cleat", "Back cleat", must="go in"),

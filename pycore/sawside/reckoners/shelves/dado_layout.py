@@ -7,8 +7,11 @@ from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.units import METRIC
+from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, choice, length, lengths
+from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shared.panel_fields import SOLD_AS, thickness_warnings
+from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
 _CAUTIONS = (
     "A dado set belongs only on a saw whose maker allows it, with the guard and insert that the "
@@ -144,8 +147,8 @@ def _drawing(given, show, cuts):
     for _, low, _ in cuts:
         sides.figure(low, show.brief(low))
     words = (
-        f"Both sides from inside as mirror images, front edges outside, with {len(cuts)} "
-        f"{'cut' if len(cuts) == 1 else 'cuts'} across each. The figures are the heights of the "
+        f"Both sides from inside as mirror images, front edges outside, with "
+        f"{counted(len(cuts), 'cut')} across each. The figures are the heights of the "
         "lower edges above the lower end."
     )
     return sides.drawn(words, show.brief(given.side))
@@ -161,26 +164,10 @@ RECKONER = Reckoner(
     ),
     order=311,
     fields=(
-        length("side", "Length of the side", help="From its lower to its upper end.", least="1 in"),
-        length("depth", "Depth of the side", help="From front to back edge.", least="1 in"),
-        length(
-            "side_thickness",
-            "Thickness of the side",
-            help="As measured.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/8 in",
-            most="6 in",
-        ),
-        length(
-            "shelf",
-            "Shelf thickness",
-            help="As measured with a caliper, not as sold.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/64 in",
-            most="6 in",
-        ),
+        SIDE,
+        SIDE_DEPTH,
+        thickness("side_thickness", "Thickness of the side", least="1/8 in"),
+        thickness("shelf", "Shelf thickness", help="As measured with a caliper, not as sold."),
         SOLD_AS,
         length(
             "play",
@@ -194,7 +181,6 @@ RECKONER = Reckoner(
             "Depth of the dado",
             least="1/64 in",
             most="6 in",
-            may_be_blank=True,
             blank_means="A third of the side's thickness, to a sixteenth or a whole millimeter "
             "(common practice, no source).",
         ),
@@ -204,7 +190,6 @@ RECKONER = Reckoner(
             help="The height of each shelf, of the edge and from the end that you choose below.",
             row_label="Shelf",
             most_rows=60,
-            may_be_blank=True,
             blank_means="Only the rabbets are cut.",
         ),
         choice("edge", "Heights are of the shelf's", EDGES),
@@ -236,14 +221,9 @@ RECKONER = Reckoner(
                 "both": "At both ends",
             },
         ),
-        length(
+        thickness(
             "panel",
             "Thickness of the panel in the rabbet",
-            help="As measured.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/64 in",
-            most="6 in",
             shown_when=("rabbets", ("upper", "lower", "both")),
         ),
     ),

@@ -98,15 +98,12 @@ RECKONER = Reckoner(
     words="shelf, shelves, opening, bookcase, cabinet, spacing, divide, layout, even",
     order=300,
     fields=(
-        height_field(
-            may_be_blank=True, blank_means="Worked out from the shelf count and the opening."
-        ),
+        height_field(blank_means="Worked out from the shelf count and the opening."),
         count(
             "shelf_count",
             "Shelves",
             help="Shelves between the bottom and the top, without those two.",
             most=str(MOST_SHELVES),
-            may_be_blank=True,
             blank_means="As many as leave at least the opening that you give.",
         ),
         THICKNESS,
@@ -115,7 +112,6 @@ RECKONER = Reckoner(
             "Opening",
             help="The clear height between two shelves; the least one when shelves are blank.",
             least="1/4 in",
-            may_be_blank=True,
             blank_means="Worked out from the height and the shelf count.",
         ),
         *MARKING,

@@ -10,7 +10,6 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.graduation import Ratio, Step
 from sawside.lengths.display import decimal_text
-from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, number
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
@@ -21,12 +20,12 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
-    refuse_no_room,
-    refuse_too_many,
     shelves_text,
 )
+from sawside.reckoners.shelves.shared.graduated_openings import most_shelves, openings_of
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
+_OTHERS = "Worked out from the others."
 _WAYS = {"step": Step, "ratio": Ratio}
 _NAMES = {
     "height": "Height",
@@ -47,10 +46,10 @@ def compute(given, show):
     shelves, way, lines = given.shelf_count, _WAYS[given.by], inside_working(given, show, inside)
     highest = given.highest
     if shelves is None:
-        shelves = _most_shelves(given, show, way, inside, grade, blank)
+        shelves = most_shelves(given, show, way, inside, grade, blank)
         lines += (f"At least {show.text(highest)} at the top → {shelves_text(shelves)}",)
         highest = None
-    openings = _openings(given, show, way, inside, shelves, given.lowest, highest, grade)
+    openings = openings_of(given, show, way, inside, shelves, given.lowest, highest, grade)
     if inside is None:
         inside = sum(openings) + shelves * given.thickness
     thicknesses = (given.thickness,) * shelves
@@ -58,11 +57,6 @@ def compute(given, show):
     bottoms = (*stacked(openings, thicknesses)[:-1], inside - openings[-1] - given.thickness)
     shelving = laid_out(given, inside, bottoms, thicknesses)
     lines += tuple(_working(given, show, inside, shelves, openings))
-    grades = (
-        {"step": openings[0] - openings[1]}
-        if given.by == "step"
-        else {"ratio": _percent(openings[1] / openings[0])}
-    )
     return shelves_told(
         show,
         shelving,
@@ -71,7 +65,7 @@ def compute(given, show):
             "highest": openings[-1],
             "shelf_count": shelves,
             "height": inside,
-            **grades,
+            **_graded(given, openings),
         },
         working=(*lines, marked_as(given)),
         openings=openings,
@@ -109,70 +103,6 @@ def _two_blank(given, grade_key):
     return blank
 
 
-def _most_shelves(given, show, way, inside, grade, blank):
-    """As many shelves as leave at least the highest opening that was given."""
-    shelves, fits = 0, True
-    while fits and shelves <= MOST_SHELVES:
-        shelves += 1
-        if "height" in blank:
-            fits = way.from_lowest(given.lowest, grade, shelves + 1)[-1] >= given.highest
-        else:
-            needed = sum(way.from_highest(given.highest, grade, shelves + 1))
-            fits = needed + shelves * given.thickness <= inside
-    refuse_too_many(shelves if fits else shelves - 1, "highest")
-    if shelves == 1:
-        raise Refusal(
-            "impossible",
-            f"Not even one shelf leaves {show.text(given.highest)} at the top.",
-            "Give a smaller highest opening.",
-            field="highest",
-        )
-    return shelves - 1
-
-
-def _openings(given, show, way, inside, shelves, lowest, highest, grade):
-    """Every opening from the bottom up; "impossible" where they vanish or grow upwards."""
-    terms = shelves + 1
-    try:
-        if inside is None:
-            if grade is None:
-                openings = way.between(lowest, highest, terms)
-            elif lowest is None:
-                openings = way.from_highest(highest, grade, terms)
-            else:
-                openings = way.from_lowest(lowest, grade, terms)
-        else:
-            refuse_no_room(show, shelves, shelves * given.thickness, inside)
-            clear = inside - shelves * given.thickness
-            if grade is not None:
-                openings = way.filling(clear, grade, terms)
-            elif lowest is None:
-                openings = way.filling_from_highest(clear, highest, terms)
-            else:
-                openings = way.filling_from_lowest(clear, lowest, terms)
-    except ValueError:
-        openings = [0]
-    blamed = next(
-        key for key in ("highest", "lowest", "step", "percent") if getattr(given, key) is not None
-    )
-    if any(sign(each) <= 0 for each in (openings[0], openings[-1])):
-        raise Refusal(
-            "impossible",
-            "With these numbers the smallest opening comes out as nothing.",
-            "Take fewer shelves, a smaller step, or another opening.",
-            field=blamed,
-        )
-    if openings[-1] > openings[0]:
-        raise Refusal(
-            "impossible",
-            f"The openings would grow towards the top, from {show.text(openings[0])} to "
-            f"{show.text(openings[-1])}.",
-            "Give a lowest opening that is larger, or a highest one that is smaller.",
-            field=blamed,
-        )
-    return openings
-
-
 def _working(given, show, inside, shelves, openings):
     """How the openings follow from each other, and that they fill the height."""
     t = show.number(given.thickness)
@@ -196,8 +126,12 @@ def _working(given, show, inside, shelves, openings):
         yield f"{together} + {shelves} × {t}{show.equals(inside)} inside"
 
 
-def _percent(ratio):
-    return f"{decimal_text(ratio * 100, 2)} % of the one below"
+def _graded(given, openings):
+    """The answer about what each opening is beside the one below it."""
+    if given.by == "step":
+        return {"step": openings[0] - openings[1]}
+    percent = decimal_text(openings[1] / openings[0] * 100, 2)
+    return {"ratio": f"{percent} % of the one below"}
 
 
 RECKONER = Reckoner(
@@ -210,14 +144,13 @@ RECKONER = Reckoner(
     ),
     order=301,
     fields=(
-        height_field(may_be_blank=True, blank_means="Worked out from the openings."),
+        height_field(blank_means="Worked out from the openings."),
         count(
             "shelf_count",
             "Shelves",
             help="Shelves between the bottom and the top, without those two.",
             least="1",
             most=str(MOST_SHELVES),
-            may_be_blank=True,
             blank_means="As many as leave at least the highest opening that you give.",
         ),
         THICKNESS,
@@ -227,24 +160,21 @@ RECKONER = Reckoner(
             "Lowest opening",
             help="The one at the bottom, the largest.",
             least="1/4 in",
-            may_be_blank=True,
-            blank_means="Worked out from the others.",
+            blank_means=_OTHERS,
         ),
         length(
             "highest",
             "Highest opening",
             help="The one at the top, the smallest; the least one when shelves are blank.",
             least="1/4 in",
-            may_be_blank=True,
-            blank_means="Worked out from the others.",
+            blank_means=_OTHERS,
         ),
         length(
             "step",
             "Step",
             help="How much smaller each opening is than the one below.",
             least="1/64 in",
-            may_be_blank=True,
-            blank_means="Worked out from the others.",
+            blank_means=_OTHERS,
             shown_when=("by", ("step",)),
         ),
         number(
@@ -254,8 +184,7 @@ RECKONER = Reckoner(
             help="How large each opening is beside the one below: 80 is four fifths.",
             least="30",
             most="99.9",
-            may_be_blank=True,
-            blank_means="Worked out from the others.",
+            blank_means=_OTHERS,
             shown_when=("by", ("ratio",)),
         ),
         *MARKING,

@@ -6,7 +6,8 @@ from sawside.errors import Refusal
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_case import shelf_case
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
 from sawside.reckoners.shelves.shared.shelf_working import load_told
 from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.strength.loads import KILOGRAMS_PER_POUND

@@ -2,9 +2,9 @@
 
 from sawside.drawing.paper.story_stick import story_stick
 from sawside.drawing.shelves.sides import Sides
-from sawside.errors import Refusal
-from sawside.geometry.holes import PITCHES, HoleRow, KeepOut, pitch_of
+from sawside.geometry.holes import PITCHES, pitch_of
 from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.words import counted
 from sawside.reckoners.declaration import (
     Answer,
     Reckoner,
@@ -15,9 +15,16 @@ from sawside.reckoners.declaration import (
     lengths,
     rows,
 )
-from sawside.reckoners.shelves.shared.pin_rows import refuse_rows, row_warnings
+from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.shelves.shared.pin_rows import (
+    drilled,
+    keep_outs,
+    refuse_rows,
+    row_of,
+    row_warnings,
+)
+from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
-_MOST_HOLES = 200
 _MOST_DRAWN = 40
 _CAUTIONS = (
     "Drill the two sides from the same end and the same template, mirrored: lay them with their "
@@ -32,40 +39,9 @@ def compute(given, show):
     """The height of every hole, which hole gives which shelf, and what is left of the wood."""
     pitch = pitch_of(given.pitch, given.own_pitch)
     refuse_rows(given, show, pitch)
-    last = given.side - given.first if given.last is None else given.last
-    last = min(last, given.side - given.diameter / 2)
-    try:
-        row = HoleRow.up_to(given.first, pitch, last)
-    except ValueError:
-        raise Refusal(
-            "impossible",
-            f"The first hole at {show.text(given.first)} is above the last possible one at "
-            f"{show.text(last)}.",
-            "Give a lower first hole, or a higher last one.",
-            field="first",
-        ) from None
-    if row.count > _MOST_HOLES:
-        raise Refusal(
-            "impossible",
-            f"That would be {row.count} holes in a row, more than {_MOST_HOLES}.",
-            "Give a larger pitch, or a smaller range.",
-            field="pitch",
-        )
-    zones = [
-        KeepOut(each.low - given.clear, each.low + each.thick + given.clear)
-        for each in given.keep or ()
-    ]
-    numbers, left_out = [], []
-    for number in range(1, row.count + 1):
-        blocked = any(zone.touches(row.center(number), given.diameter) for zone in zones)
-        (left_out if blocked else numbers).append(number)
-    if not numbers:
-        raise Refusal(
-            "impossible",
-            "Every hole would fall where none may be.",
-            "Take a keep-out away, or make the clearance around it smaller.",
-            field="keep",
-        )
+    row, last = row_of(given, show, pitch)
+    zones = keep_outs(given)
+    numbers, left_out = drilled(given, row, zones)
     holes = [(f"Hole {number}", row.center(number)) for number in numbers]
     answers = {
         "holes": holes,
@@ -73,41 +49,32 @@ def compute(given, show):
         "total": 2 * given.sides * len(numbers),
         "apart": given.depth - given.front - given.back,
         "left_out": _left_out_text(left_out),
+        **(_shelves(given, show, row, numbers) if given.wanted else {}),
     }
     if given.thickness > given.hole_depth:
         answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show, "be there")
-    if given.wanted:
-        shelves = _shelves(given, row, numbers)
-        answers["shelves"] = [
-            (f"Hole {hole}, wanted {show.text(wanted)}", row.center(hole) + given.rest)
-            for wanted, hole in shelves
-        ]
-        answers["enough"] = _enough(numbers, [hole for _, hole in shelves])
     return Reckoning(
         answers=answers,
-        working=tuple(_working(given, show, row, last, left_out, answers)),
+        working=tuple(_working(given, show, row, last, left_out)),
         drawing=_drawing(given, show, row, numbers, zones),
         cautions=(*row_warnings(given, show, pitch), *_CAUTIONS),
-        stick=story_stick(
-            show,
-            given.side,
-            holes,
-            name="Pin holes of one row",
-            start="Lower end of the side",
-            diameter=given.diameter,
-            setbacks=(("Front row", given.front), ("Back row", given.back)),
-            note=f"Holes {fine_text(given.diameter, show)} wide, "
-            f"{fine_text(given.hole_depth, show)} deep.",
-        ),
+        stick=_stick(given, show, holes),
     )
 
 
-def _shelves(given, row, numbers):
-    """(height wanted, the hole that comes nearest) of each shelf."""
-    return [
-        (wanted, min(numbers, key=lambda hole: abs(row.center(hole) + given.rest - wanted)))
+def _shelves(given, show, row, numbers):
+    """The answers about the shelves that are wanted: the hole that comes nearest to each."""
+    used = [
+        min(numbers, key=lambda hole: abs(row.center(hole) + given.rest - wanted))
         for wanted in given.wanted
     ]
+    return {
+        "shelves": [
+            (f"Hole {hole}, wanted {show.text(wanted)}", row.center(hole) + given.rest)
+            for wanted, hole in zip(given.wanted, used, strict=True)
+        ],
+        "enough": _enough(numbers, used),
+    }
 
 
 def _enough(numbers, used):
@@ -123,12 +90,12 @@ def _left_out_text(numbers):
     return "None" if not numbers else ", ".join(f"hole {number}" for number in numbers).capitalize()
 
 
-def _working(given, show, row, last, left_out, answers):
+def _working(given, show, row, last, left_out):
     first, pitch = show.number(row.first), show.number(row.pitch)
     place = (last - row.first) / row.pitch + 1
     yield (
-        f"({show.number(last)} − {first}) ÷ {pitch} + 1 = {show.pure(place)} → {row.count} "
-        f"{'hole' if row.count == 1 else 'holes'}"
+        f"({show.number(last)} − {first}) ÷ {pitch} + 1 = {show.pure(place)} → "
+        f"{counted(row.count, 'hole')}"
     )
     if row.count > 1:
         yield f"Hole 2: {first} + 1 × {pitch}{show.equals(row.center(2))}"
@@ -138,7 +105,7 @@ def _working(given, show, row, last, left_out, answers):
         yield f"Left out beside what is fixed: {len(left_out)} of {row.count}"
     yield (
         f"Rows apart: {show.number(given.depth)} − {show.number(given.front)} − "
-        f"{show.number(given.back)}{show.equals(answers['apart'])}"
+        f"{show.number(given.back)}{show.equals(given.depth - given.front - given.back)}"
     )
     yield f"A shelf rests {show.number(given.rest)} above the center of its hole"
 
@@ -166,6 +133,20 @@ def _drawing(given, show, row, numbers, zones):
     return sides.drawn(words, show.brief(given.side))
 
 
+def _stick(given, show, holes):
+    size, deep = (fine_text(each, show) for each in (given.diameter, given.hole_depth))
+    return story_stick(
+        show,
+        given.side,
+        holes,
+        name="Pin holes of one row",
+        start="Lower end of the side",
+        diameter=given.diameter,
+        setbacks=(("Front row", given.front), ("Back row", given.back)),
+        note=f"Holes {size} wide, {deep} deep.",
+    )
+
+
 RECKONER = Reckoner(
     key="pin_holes",
     title="Shelf pin holes",
@@ -176,13 +157,12 @@ RECKONER = Reckoner(
     ),
     order=310,
     fields=(
-        length("side", "Length of the side", help="From its lower to its upper end.", least="1 in"),
-        length("depth", "Depth of the side", help="From front to back edge.", least="1 in"),
+        SIDE,
+        SIDE_DEPTH,
         length("first", "First hole", help="Its center, from the lower end of the side."),
         length(
             "last",
             "No hole above",
-            may_be_blank=True,
             blank_means="As far from the upper end as the first is from the lower end.",
         ),
         choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
@@ -203,15 +183,7 @@ RECKONER = Reckoner(
         length(
             "hole_depth", "Hole depth", default='3/8"', metric="10 mm", least="1/16 in", most="4 in"
         ),
-        length(
-            "thickness",
-            "Thickness of the side",
-            help="As measured.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/8 in",
-            most="6 in",
-        ),
+        thickness(label="Thickness of the side", least="1/8 in"),
         count("sides", "Sides", help="Sides and partitions with holes.", default="2", least="1"),
         length(
             "rest",
@@ -227,7 +199,6 @@ RECKONER = Reckoner(
             help="Bottom edge, from the lower end of the side.",
             row_label="Shelf",
             most_rows=60,
-            may_be_blank=True,
             blank_means="No shelf is looked up.",
         ),
         rows(
@@ -235,18 +206,10 @@ RECKONER = Reckoner(
             "Fixed shelves and dadoes",
             (
                 length("low", "Lower edge", help="From the lower end of the side."),
-                length(
-                    "thick",
-                    "Thickness",
-                    default='3/4"',
-                    metric="18 mm",
-                    least="1/64 in",
-                    most="12 in",
-                ),
+                thickness("thick", help="", most="12 in"),
             ),
             row_label="Fixed",
             most_rows=20,
-            may_be_blank=True,
             blank_means="Nothing is in the way of the holes.",
         ),
         length(

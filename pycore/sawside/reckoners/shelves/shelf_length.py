@@ -15,21 +15,49 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
+from sawside.reckoners.shared.board_fields import thickness
 
 _CAUTIONS = (
     "Measure the width at the height of each shelf, front and back: a case is seldom the same "
     "everywhere.",
 )
 _SQUARE = End("square", "0°")
+_SIDES = ("left", "right")
+_IN_DADOES = ("joint", ("dado",))
 
 
 def compute(given, show):
     """Shelf length and inside width, whichever was blank, with what the joint adds or takes."""
-    joint = given.joint
-    adds = (given.left_depth or 0) + (given.right_depth or 0) if joint == "dado" else 0
-    free = {"dado": given.play, "pins": given.gap}.get(joint) or 0
-    change = adds - 2 * free
+    adds, free = _joint(given)
     sides = 2 * given.side_thickness if given.width_is == "outside" else 0
+    inside, shelf = _solved(given, adds - 2 * free, sides)
+    _refuse_deep_clearance(given, show)
+    fits = show.rounded(shelf, "go in")
+    case = show if given.shelf is None else show.by("reach")  # the shelf has to go into it
+    picture = square_piece(show, "A shelf", fits, given.depth, given=given.shelf is not None)
+    return Reckoning(
+        answers={
+            "shelf": fits,
+            "inside": case.rounded(inside),
+            "width": case.rounded(inside + sides),
+            "change": adds - 2 * free,
+        },
+        working=tuple(_working(given, case, fits, inside, sides, adds, free)),
+        drawing=picture,
+        cautions=_CAUTIONS,
+        parts=(_part(given, show, fits, picture),),
+    )
+
+
+def _joint(given):
+    """(what both dadoes add to the shelf, the room at each end)."""
+    if given.joint == "dado":
+        return given.left_depth + given.right_depth, given.play
+    return 0, given.gap if given.joint == "pins" else 0
+
+
+def _solved(given, change, sides):
+    """(inside width, shelf length), the blank one worked out; "impossible" where one is nothing."""
     if given.shelf is None:
         inside = given.width - sides
         shelf = inside + change
@@ -43,7 +71,12 @@ def compute(given, show):
             "Give a larger width, or less clearance.",
             field="width" if given.shelf is None else "shelf",
         )
-    for side in ("left", "right") if joint == "dado" else ():
+    return inside, shelf
+
+
+def _refuse_deep_clearance(given, show):
+    """ "impossible" where the clearance takes the shelf out of a dado."""
+    for side in _SIDES if given.joint == "dado" else ():
         if getattr(given, f"{side}_depth") < given.play:
             raise Refusal(
                 "impossible",
@@ -51,32 +84,19 @@ def compute(given, show):
                 "Give less clearance or a deeper dado.",
                 field="play",
             )
-    fits = show.rounded(shelf, "go in")
-    case = show if given.shelf is None else show.by("reach")  # the shelf has to go into it
-    picture = square_piece(show, "A shelf", fits, given.depth, given=given.shelf is not None)
-    return Reckoning(
-        answers={
-            "shelf": fits,
-            "inside": case.rounded(inside),
-            "width": case.rounded(inside + sides),
-            "change": change,
-        },
-        working=tuple(_working(given, case, fits, inside, sides, adds, free)),
+
+
+def _part(given, show, fits, picture):
+    return Part(
+        key="shelf",
+        name="Shelf",
+        length=fits,
+        width=given.depth,
+        thickness=on_fine_marks(given.thickness, show),
+        count=given.how_many,
+        left=_SQUARE,
+        right=_SQUARE,
         drawing=picture,
-        cautions=_CAUTIONS,
-        parts=(
-            Part(
-                key="shelf",
-                name="Shelf",
-                length=fits,
-                width=given.depth,
-                thickness=on_fine_marks(given.thickness, show),
-                count=given.how_many,
-                left=_SQUARE,
-                right=_SQUARE,
-                drawing=picture,
-            ),
-        ),
     )
 
 
@@ -122,32 +142,19 @@ RECKONER = Reckoner(
     makes_parts=True,
     fields=(
         length(
-            "width",
-            "Width of the case",
-            least="1 in",
-            may_be_blank=True,
-            blank_means="Worked out from the shelf.",
+            "width", "Width of the case", least="1 in", blank_means="Worked out from the shelf."
         ),
-        length(
-            "shelf",
-            "Shelf length",
-            least="1/2 in",
-            may_be_blank=True,
-            blank_means="Worked out from the width.",
-        ),
+        length("shelf", "Shelf length", least="1/2 in", blank_means="Worked out from the width."),
         choice(
             "width_is",
             "The width is",
             {"inside": "Inside, between the sides", "outside": "Outside, over both sides"},
             default=None,
         ),
-        length(
+        thickness(
             "side_thickness",
             "Thickness of a side",
-            help="As measured.",
-            default='3/4"',
-            metric="18 mm",
-            most="6 in",
+            least="0 in",
             shown_when=("width_is", ("outside",)),
         ),
         choice(
@@ -167,9 +174,9 @@ RECKONER = Reckoner(
                 default='1/4"',
                 metric="6 mm",
                 most="6 in",
-                shown_when=("joint", ("dado",)),
+                shown_when=_IN_DADOES,
             )
-            for side in ("left", "right")
+            for side in _SIDES
         ),
         clearance(
             "play",
@@ -177,7 +184,7 @@ RECKONER = Reckoner(
             "clearance_in_dado",
             help="Room at the bottom of each dado for glue.",
             most="1 in",
-            shown_when=("joint", ("dado",)),
+            shown_when=_IN_DADOES,
         ),
         clearance(
             "gap",
@@ -195,15 +202,7 @@ RECKONER = Reckoner(
             metric="300 mm",
             least="1/2 in",
         ),
-        length(
-            "thickness",
-            "Shelf thickness",
-            help="As measured.",
-            default='3/4"',
-            metric="18 mm",
-            least="1/64 in",
-            most="6 in",
-        ),
+        thickness(label="Shelf thickness"),
         count("how_many", "How many shelves", default="1", least="1", most="100"),
     ),
     answers=(

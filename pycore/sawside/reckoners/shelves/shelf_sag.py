@@ -2,7 +2,8 @@
 
 from sawside.reckoners.declaration import Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_case import shelf_case
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
 
 
 def compute(given, show):

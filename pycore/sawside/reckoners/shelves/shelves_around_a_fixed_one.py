@@ -120,7 +120,6 @@ def _count(key, label):
         key,
         label,
         most=str(MOST_SHELVES),
-        may_be_blank=True,
         blank_means="As many as leave at least the least opening.",
     )
 
@@ -148,7 +147,6 @@ RECKONER = Reckoner(
             help="As measured; with a rail under it, of both together.",
             least="1/64 in",
             most="12 in",
-            may_be_blank=True,
             blank_means="As thick as the others.",
         ),
         _count("below", "Shelves below"),
@@ -157,7 +155,6 @@ RECKONER = Reckoner(
             "least",
             "Least opening",
             least="1/4 in",
-            may_be_blank=True,
             blank_means="Not needed when both counts are given.",
         ),
         *MARKING,

@@ -10,6 +10,7 @@ from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
 from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, lengths
+from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,
     MARKING,
@@ -19,62 +20,50 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
-    numbered,
     refuse_no_room,
 )
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
+
+_FEWER = "Take fewer shelves, or holes closer together."
 
 
 def compute(given, show):
     """The hole of each shelf, and the openings that the holes give."""
     inside, t = inside_height(given, show), given.thickness
     ideal = _ideal(given, show, inside)
-    pitch = pitch_of(given.pitch, given.own_pitch)
-    try:
-        row = HoleRow.up_to(given.first, pitch, inside - t - given.rest)
-    except ValueError:
-        raise Refusal(
-            "impossible",
-            f"A shelf on the first hole would not fit under the top: the inside height is "
-            f"{show.text(inside)}.",
-            "Give a lower first hole.",
-            field="first",
-        ) from None
-    if given.wanted == "own":
-        numbers = [row.nearest(bottom - given.rest) for bottom in ideal]
-    else:
-        numbers = most_equal(row, given.shelf_count, inside, t, given.rest)
-        _refuse_too_many(show, numbers, pitch)
+    row = _row(given, show, inside)
+    numbers = _numbers(given, show, row, inside, ideal)
     bottoms = tuple(row.center(number) + given.rest for number in numbers)
-    _refuse_meeting(show, numbers, bottoms, t, pitch)
-    thicknesses = (t,) * len(bottoms)
-    shelving = laid_out(given, inside, bottoms, thicknesses)
-    openings = shelving.openings
-    moved = [abs(bottom - wanted) for bottom, wanted in zip(bottoms, ideal, strict=True)]
+    _refuse_meeting(show, numbers, bottoms, t, row.pitch)
+    shelving = laid_out(given, inside, bottoms, (t,) * len(bottoms))
+    found = (
+        _nearest_told(given, show, ideal, numbers, row)
+        if given.wanted == "own"
+        else _equal_told(show, inside, t, shelving.openings)
+    )
     return shelves_told(
         show,
         shelving,
-        answers={
-            "holes": [
-                (f"Shelf {shelf}: hole {number}", row.center(number))
-                for shelf, number in enumerate(numbers, 1)
-            ],
-            "holes_needed": row.count,
-            "moved": on_fine_marks(max(moved), show),
-            "openings": numbered("Opening", [on_fine_marks(each, show) for each in openings]),
-            "difference": on_fine_marks(max(openings) - min(openings), show),
-        },
-        working=(
-            *inside_working(given, show, inside),
-            *(
-                _nearest_told(given, show, ideal, numbers, row)
-                if given.wanted == "own"
-                else _equal_told(show, inside, t, openings)
-            ),
-            marked_as(given),
-        ),
-        openings=openings,
+        answers=_answers(show, row, numbers, ideal, shelving),
+        working=(*inside_working(given, show, inside), *found, marked_as(given)),
+        openings=shelving.openings,
     )
+
+
+def _answers(show, row, numbers, ideal, shelving):
+    """The answers about the holes, and the openings that they give, marked or not."""
+    openings = shelving.openings
+    moved = [abs(low - wanted) for low, wanted in zip(shelving.bottoms, ideal, strict=True)]
+    return {
+        "holes": [
+            (f"Shelf {shelf}: hole {number}", row.center(number))
+            for shelf, number in enumerate(numbers, 1)
+        ],
+        "holes_needed": row.count,
+        "moved": on_fine_marks(max(moved), show),
+        "openings": numbered("Opening", [on_fine_marks(each, show) for each in openings]),
+        "difference": on_fine_marks(max(openings) - min(openings), show),
+    }
 
 
 def _ideal(given, show, inside):
@@ -94,14 +83,37 @@ def _ideal(given, show, inside):
     return stacked([opening] * given.shelf_count, [given.thickness] * given.shelf_count)
 
 
-def _refuse_too_many(show, numbers, pitch):
+def _row(given, show, inside):
+    """The row of holes up to the last one that holds a shelf under the top."""
+    try:
+        return HoleRow.up_to(
+            given.first,
+            pitch_of(given.pitch, given.own_pitch),
+            inside - given.thickness - given.rest,
+        )
+    except ValueError:
+        raise Refusal(
+            "impossible",
+            f"A shelf on the first hole would not fit under the top: the inside height is "
+            f"{show.text(inside)}.",
+            "Give a lower first hole.",
+            field="first",
+        ) from None
+
+
+def _numbers(given, show, row, inside, ideal):
+    """The number of each shelf's hole; "impossible" where there are not enough holes."""
+    if given.wanted == "own":
+        return [row.nearest(bottom - given.rest) for bottom in ideal]
+    numbers = most_equal(row, given.shelf_count, inside, given.thickness, given.rest)
     if numbers is None:
         raise Refusal(
             "impossible",
-            f"With holes {show.text(pitch)} apart there is no room for so many shelves.",
-            "Take fewer shelves, or holes closer together.",
+            f"With holes {show.text(row.pitch)} apart there is no room for so many shelves.",
+            _FEWER,
             field="pitch",
         )
+    return numbers
 
 
 def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
@@ -111,7 +123,7 @@ def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
                 "impossible",
                 f"Two shelves would meet, on holes {one} and {other}: with holes "
                 f"{show.text(pitch)} apart there is no room for so many.",
-                "Take fewer shelves, or holes closer together.",
+                _FEWER,
                 field="pitch",
             )
 

@@ -29,58 +29,78 @@ from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
 def compute(given, show):
     """The marks, what is left over, and the height that the things need."""
-    needed = [
-        thing.height + thing.clearance for thing in given.things for _ in range(thing.openings)
-    ]
+    needed = _needed(given)
     shelves = len(needed) - 1
-    if shelves > MOST_SHELVES:
-        raise Refusal(
-            "impossible",
-            f"The things take {shelves} shelves, more than {MOST_SHELVES}.",
-            "Take some away.",
-            field="things",
-        )
-    needs = sum(needed) + shelves * given.thickness
+    thicknesses = (given.thickness,) * shelves
+    needs = sum(needed) + sum(thicknesses)
     inside = inside_height(given, show)
     working = [*inside_working(given, show, inside), *_needs(given, show, shelves, needs)]
-    if inside is None:
-        inside = needs
-    left_over = inside - needs
-    if left_over < 0:
-        raise Refusal(
-            "impossible",
-            f"The things and {shelves_text(shelves)} need "
-            f"{show.text(show.rounded(needs, 'reach').mark)}, "
-            f"{show.text(-left_over)} more than the inside height of {show.text(inside)}.",
-            "Take a thing away, give less clearance, or leave the height blank.",
-            field="things",
-        )
-    openings = _with_rest(given, needed, left_over)
-    if left_over:
+    inside = needs if inside is None else inside
+    _refuse_too_low(show, shelves, needs, inside)
+    openings = _with_rest(given, needed, inside - needs)
+    if inside > needs:
         working.append(_left_over(given, show, inside, needs, openings))
-    thicknesses = (given.thickness,) * shelves
     shelving = laid_out(given, inside, stacked(openings, thicknesses), thicknesses)
-    heights = {"height": inside}
-    if given.height is None:  # the things have to go into it
-        heights |= outer_heights(shelving.case)
-        heights = {key: show.rounded(each, "reach") for key, each in heights.items()}
-        for each in heights.values():
-            show = show.telling(each)
+    heights = _heights(given, show, shelving.case)
+    if given.height is None:
+        for height in heights.values():
+            show = show.telling(height)
+    answers = {"left_over": inside - needs, "needed": needs, "shelf_count": shelves}
     reckoned = shelves_told(
         show,
         shelving,
-        answers={"left_over": left_over, "needed": needs, "shelf_count": shelves, **heights},
+        answers=answers | heights,
         working=(*working, marked_as(given)),
         openings=openings,
         answer="height" if given.height is None else "opening",
     )
-    openings = list(shelving.openings_marked(show.mark))
-    if given.height is None:  # built as high as is told, the outermost have what was added
-        added = heights["height"].mark - inside
-        for at in {0, len(openings) - 1}:
-            openings[at] += added
-    small = _too_small(given, show, openings)
+    small = _too_small(given, show, _as_built(given, show, shelving, heights["height"]))
     return replace(reckoned, cautions=(*small, *reckoned.cautions))
+
+
+def _needed(given):
+    """What each opening needs, from the bottom up; "impossible" where there are too many."""
+    needed = [
+        thing.height + thing.clearance for thing in given.things for _ in range(thing.openings)
+    ]
+    if len(needed) - 1 > MOST_SHELVES:
+        raise Refusal(
+            "impossible",
+            f"The things take {len(needed) - 1} shelves, more than {MOST_SHELVES}.",
+            "Take some away.",
+            field="things",
+        )
+    return needed
+
+
+def _refuse_too_low(show, shelves, needs, inside):
+    """ "impossible" where the things need more than the inside has."""
+    if needs > inside:
+        raise Refusal(
+            "impossible",
+            f"The things and {shelves_text(shelves)} need "
+            f"{show.text(show.rounded(needs, 'reach').mark)}, "
+            f"{show.text(needs - inside)} more than the inside height of {show.text(inside)}.",
+            "Take a thing away, give less clearance, or leave the height blank.",
+            field="things",
+        )
+
+
+def _heights(given, show, case):
+    """The heights of the case; rounded so that the things go into one that is made for them."""
+    if given.height is not None:
+        return {"height": case.inside}
+    heights = {"height": case.inside} | outer_heights(case)
+    return {key: show.rounded(height, "reach") for key, height in heights.items()}
+
+
+def _as_built(given, show, shelving, height):
+    """The openings that the marks give, in a case that is as high as is told."""
+    openings = list(shelving.openings_marked(show.mark))
+    if given.height is None:  # the outermost have what was added
+        for at in {0, len(openings) - 1}:
+            openings[at] += height.mark - shelving.case.inside
+    return openings
 
 
 def _too_small(given, show, openings):
@@ -163,7 +183,7 @@ RECKONER = Reckoner(
             help="One row for each kind of thing; each opening holds one row of it.",
         ),
         THICKNESS,
-        height_field(may_be_blank=True, blank_means="Just as high as the things need."),
+        height_field(blank_means="Just as high as the things need."),
         choice(
             "rest",
             "What is left over goes",

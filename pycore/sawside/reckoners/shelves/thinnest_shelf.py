@@ -5,7 +5,8 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_case, shelf_fields
+from sawside.reckoners.shelves.shared.shelf_case import shelf_case
+from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
 
 _LEAST, _MOST = Fraction(1, 16), Fraction(6)
 

@@ -134,7 +134,6 @@ def _typed(key, help_):
         help=help_,
         least=least,
         most=most,
-        may_be_blank=True,
         blank_means="Not compared.",
         shown_when=("which", ("typed",)),
     )

@@ -133,7 +133,6 @@ RECKONER = Reckoner(
             help="From the back of the case to its mouth; often printed on it: measure yours.",
             least="1/2 in",
             most="12 in",
-            may_be_blank=True,
             blank_means="That of the tape in the settings.",
             shown_when=("way", ("case",)),
         ),

@@ -108,7 +108,6 @@ RECKONER = Reckoner(
             "Width of what is centered",
             help="Such as a divider, a pull or a shelf, across the span.",
             least="1/64 in",
-            may_be_blank=True,
             blank_means="Only the middle is worked out.",
         ),
     ),

@@ -107,7 +107,6 @@ RECKONER = Reckoner(
             "room",
             "Room to leave in all",
             help="On both sides together, so that it goes in.",
-            may_be_blank=True,
             blank_means="As large as the smallest reading.",
         ),
     ),

@@ -31,29 +31,15 @@ _CENTERED = (
 def compute(given, show):
     """The width to cut in inches: rounded down, since what is rounded away is room."""
     board = board_of(given)
-    room = given.opening + 2 * (given.groove - given.clearance)
-    if room <= given.opening:
-        raise Refusal(
-            "impossible",
-            "The clearance takes all of the groove.",
-            "Give a deeper groove or a smaller clearance.",
-            field="clearance",
-        )
+    room = _room_at_dampest(given)
     grown = 1 + board.growth(Fraction(1))
     width = show.rounded(room / grown, "go in")
     cut = width.mark
-    held = (cut - board.shrinkage(cut) - given.opening) / 2
-    if sign(held) <= 0:
-        raise Refusal(
-            "impossible",
-            "At its driest the panel comes out of the groove.",
-            "Make the groove deeper, or the panel narrower by a middle stile.",
-            field="groove",
-        )
+    held = _held(given, board, cut)
     gap = (given.opening + 2 * given.groove - cut) / 2
     kept = on_fine_marks(held, show, "be there")
     texts = [fine_text(gap, show), fine_text(given.groove, show), show.brief(kept)]
-    notes = (_CENTERED, *((_LOOSE,) if held < _ENOUGH else ()))
+    loose = (_LOOSE,) if held < _ENOUGH else ()
     return Reckoning(
         answers={
             "width": width,
@@ -73,8 +59,34 @@ def compute(given, show):
             change_line(show, board, cut, board.year.low, "To its driest"),
         ),
         drawing=panel_in_groove(gap, given.groove, held, texts),
-        cautions=(*notes, *cautions(board)),
+        cautions=(_CENTERED, *loose, *cautions(board)),
     )
+
+
+def _room_at_dampest(given):
+    """How wide the panel may get; "impossible" where the clearance leaves it nothing to be in."""
+    room = given.opening + 2 * (given.groove - given.clearance)
+    if room <= given.opening:
+        raise Refusal(
+            "impossible",
+            "The clearance takes all of the groove.",
+            "Give a deeper groove or a smaller clearance.",
+            field="clearance",
+        )
+    return room
+
+
+def _held(given, board, cut):
+    """What of each edge is in the groove at its driest; "impossible" where that is nothing."""
+    held = (cut - board.shrinkage(cut) - given.opening) / 2
+    if sign(held) <= 0:
+        raise Refusal(
+            "impossible",
+            "At its driest the panel comes out of the groove.",
+            "Make the groove deeper, or the panel narrower by a middle stile.",
+            field="groove",
+        )
+    return held
 
 
 def _room(given):

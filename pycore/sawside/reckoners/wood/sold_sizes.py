@@ -142,7 +142,6 @@ RECKONER = Reckoner(
             "measured",
             "Thickness that you measured",
             most="12 in",
-            may_be_blank=True,
             blank_means="Only what is printed is told.",
         ),
     ),

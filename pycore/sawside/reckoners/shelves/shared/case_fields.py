@@ -4,23 +4,24 @@ from sawside.errors import Refusal
 from sawside.geometry.case import EDGES, FEET, HEADS, ORIGINS, Case
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
+from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, choice, length
+from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.shared.numbered import numbered
 
 MOST_SHELVES = 60
 CAUTIONS = (
     "A tall case can tip: fasten it to a stud or the wall as the fastener's maker and local rules "
     "say, and load heavy things low.",
 )
+_HEIGHT = (
+    "Inside, from the bottom panel to the top panel; with all parts of the case you choose which "
+    "height it is."
+)
 _WHOLE = ("case_parts", ("whole",))
 
-THICKNESS = length(
-    "thickness",
-    "Shelf thickness",
-    help="As measured: panels are often thinner than they are sold.",
-    default='3/4"',
-    metric="18 mm",
-    least="1/64 in",
-    most="6 in",
+THICKNESS = thickness(
+    label="Shelf thickness", help="As measured: panels are often thinner than they are sold."
 )
 MARKING = (
     choice("edge", "What is marked", EDGES, help="The line of each shelf that you mark."),
@@ -36,24 +37,8 @@ MARKING = (
         {"overall": "Overall, floor to top of the case", "inside": "Inside, bottom to top"},
         shown_when=_WHOLE,
     ),
-    length(
-        "bottom",
-        "Bottom panel",
-        default='3/4"',
-        metric="18 mm",
-        most="6 in",
-        help="As measured.",
-        shown_when=_WHOLE,
-    ),
-    length(
-        "top",
-        "Top panel",
-        default='3/4"',
-        metric="18 mm",
-        most="6 in",
-        help="As measured.",
-        shown_when=_WHOLE,
-    ),
+    thickness("bottom", "Bottom panel", least="0 in", shown_when=_WHOLE),
+    thickness("top", "Top panel", least="0 in", shown_when=_WHOLE),
     length(
         "kick",
         "Kick",
@@ -71,16 +56,7 @@ MARKING = (
 
 def height_field(**more):
     """The field of the height, which is the inside's or the whole case's."""
-    return length(
-        "height",
-        "Height",
-        **{
-            "help": "Inside, from the bottom panel to the top panel; with all parts of the case "
-            "you choose which height it is.",
-            "least": "1/4 in",
-        }
-        | more,
-    )
+    return length("height", "Height", help=_HEIGHT, least="1/4 in", **more)
 
 
 MARKED = (
@@ -135,11 +111,6 @@ def marked_as(given):
     return f"{EDGES[given.edge]} of each shelf, {way} the {place[0].lower()}{place[1:]}"
 
 
-def numbered(name, values):
-    """Values with the names that they are told by: Shelf 1, Shelf 2."""
-    return [(f"{name} {number}", each) for number, each in enumerate(values, 1)]
-
-
 def marked_answers(shelving, show):
     """The answers of `MARKED`, and the marks themselves.
 
@@ -170,7 +141,7 @@ def outer_heights(case):
 
 def shelves_text(count):
     """ "1 shelf", "2 shelves"."""
-    return f"{count} {'shelf' if count == 1 else 'shelves'}"
+    return counted(count, "shelf", "shelves")
 
 
 def refuse_too_many(count, field):

@@ -1,7 +1,58 @@
-"""Rows of pin holes in a side: what may not be drilled, and what is said of the wood around it."""
+"""Rows of pin holes in a side: which are drilled, and what is said of the wood around them."""
 
 from sawside.errors import Refusal
+from sawside.geometry.holes import HoleRow, KeepOut
 from sawside.lengths.fine import fine_text
+
+_MOST_HOLES = 200
+
+
+def row_of(given, show, pitch):
+    """(the row, the highest place that a hole may have); "impossible" for none or too many."""
+    last = given.side - given.first if given.last is None else given.last
+    last = min(last, given.side - given.diameter / 2)
+    try:
+        row = HoleRow.up_to(given.first, pitch, last)
+    except ValueError:
+        raise Refusal(
+            "impossible",
+            f"The first hole at {show.text(given.first)} is above the last possible one at "
+            f"{show.text(last)}.",
+            "Give a lower first hole, or a higher last one.",
+            field="first",
+        ) from None
+    if row.count > _MOST_HOLES:
+        raise Refusal(
+            "impossible",
+            f"That would be {row.count} holes in a row, more than {_MOST_HOLES}.",
+            "Give a larger pitch, or a smaller range.",
+            field="pitch",
+        )
+    return row, last
+
+
+def keep_outs(given):
+    """The zones of a side in which no hole may be."""
+    return [
+        KeepOut(fixed.low - given.clear, fixed.low + fixed.thick + given.clear)
+        for fixed in given.keep or ()
+    ]
+
+
+def drilled(given, row, zones):
+    """(numbers of the holes that are drilled, of those left out); "impossible" without any."""
+    numbers, left_out = [], []
+    for number in range(1, row.count + 1):
+        blocked = any(zone.touches(row.center(number), given.diameter) for zone in zones)
+        (left_out if blocked else numbers).append(number)
+    if not numbers:
+        raise Refusal(
+            "impossible",
+            "Every hole would fall where none may be.",
+            "Take a keep-out away, or make the clearance around it smaller.",
+            field="keep",
+        )
+    return numbers, left_out
 
 
 def refuse_rows(given, show, pitch):

@@ -1,19 +1,13 @@
-"""What the questions about a sagging shelf ask, and the shelf that this describes."""
+"""What the questions about a sagging shelf ask: `shelf_case` makes a shelf of it."""
 
-from dataclasses import dataclass, replace
-from fractions import Fraction
-from typing import Any
+from dataclasses import replace
 
 from sawside.reckoners.declaration import Choice, choice, length, material, number
-from sawside.wood.materials import Figure, Material
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
-from sawside.wood.strength.plate_ratios import ratios_of
-from sawside.wood.strength.sag_limits import CREEP, LIMITS, limit, usual_creep
-from sawside.wood.strength.shelf import Load, Shelf, Strip
+from sawside.reckoners.shared.board_fields import thickness
+from sawside.wood.strength.loads import LOADS
+from sawside.wood.strength.sag_limits import CREEP, LIMITS
 
-_MILLION = 10**6
 _OWN = "From the maker's data sheet, or a test of your own: 1 GPa is 0.145 million psi."
-_STRIP = ("front", "back", "both")
 _HOLDS = {
     "resting": "Resting, free to bend at both ends",
     "fixed": "Held fast at both ends",
@@ -25,18 +19,14 @@ def _own(key, label, unit, by, **more):
     return number(key, label, unit, shown_when=(by, ("own",)), **more)
 
 
+def _own_stiffness(key, label, by):
+    return _own(key, label, "million psi", by, help=_OWN, least="0.01", most="40")
+
+
 def _material_fields():
     return (
         material("material", "Material", own=True, help="Its source is shown with the answer."),
-        _own(
-            "own_stiffness",
-            "Its stiffness (modulus of elasticity)",
-            "million psi",
-            "material",
-            help=_OWN,
-            least="0.01",
-            most="40",
-        ),
+        _own_stiffness("own_stiffness", "Its stiffness (modulus of elasticity)", "material"),
         _own(
             "own_strength",
             "Its breaking strength in bending",
@@ -44,7 +34,6 @@ def _material_fields():
             "material",
             least="100",
             most="100000",
-            may_be_blank=True,
             blank_means="No strength is compared.",
         ),
     )
@@ -71,7 +60,7 @@ def _support_fields(overhang):
     return (held, over, cleat) if overhang else (held, cleat)
 
 
-_OWN_LOADS = {
+OWN_LOADS = {
     "own_lb_ft": ("My own, pounds for each foot", "lb/ft"),
     "own_kg_m": ("My own, kilograms for each meter", "kg/m"),
     "own_lb": ("My own, weighed: pounds in all", "lb"),
@@ -86,60 +75,50 @@ SPREAD = choice(
 
 def _load_fields():
     choices = {key: entry.name for key, entry in LOADS.items()}
-    choices |= {key: text for key, (text, _) in _OWN_LOADS.items()}
+    choices |= {key: text for key, (text, _) in OWN_LOADS.items()}
     own = tuple(
         number(key, "Load", unit, least="0.01", most="10000", shown_when=("load", (key,)))
-        for key, (_, unit) in _OWN_LOADS.items()
+        for key, (_, unit) in OWN_LOADS.items()
     )
     return choice("load", "What stands on it", choices), *own, SPREAD
 
 
-def _strip_fields(needed, height):
-    edges = {"front": "Along the front", "back": "Along the back", "both": "Front and back"}
-    edges = edges if needed else {"none": "None"} | edges
-    shown = {} if needed else {"shown_when": ("strip", _STRIP)}
-    board = Choice("same", "The same as the board")
-    made = material("strip_material", "Strip's material", own=True, default="same", **shown)
+_EDGES = {"front": "Along the front", "back": "Along the back", "both": "Front and back"}
+_STRIP_PLACES = {"edge": "On the edge, level with the top", "under": "Under the board"}
+
+
+def _strip_fields(solved):
+    """The fields of a strip; `solved` says that its height is worked out, so there is one."""
+    edges = _EDGES if solved else {"none": "None"} | _EDGES
+    shown = {} if solved else {"shown_when": ("strip", tuple(_EDGES))}
     fields = (
         choice(
             "strip", "Edge strip", edges, help="Glued on all along: it holds up its own edge most."
         ),
-        choice(
-            "strip_place",
-            "The strip is",
-            {"edge": "On the edge, level with the top", "under": "Under the board"},
-            **shown,
-        ),
-        replace(made, choices=(board, *made.choices)),
-        _own(
-            "strip_own_stiffness",
-            "Stiffness of the strip",
-            "million psi",
-            "strip_material",
-            help=_OWN,
-            least="0.01",
-            most="40",
-        ),
-        length(
-            "strip_thickness",
-            "Strip, front to back",
-            default='3/4"',
-            metric="18 mm",
-            least="1/64 in",
-            most="6 in",
-            **shown,
-        ),
-        length(
-            "strip_height",
-            "Strip's height",
-            default='1 1/2"',
-            metric="40 mm",
-            least="1/64 in",
-            most="12 in",
-            **shown,
-        ),
+        choice("strip_place", "The strip is", _STRIP_PLACES, **shown),
+        _strip_material(shown),
+        _own_stiffness("strip_own_stiffness", "Stiffness of the strip", "strip_material"),
+        thickness("strip_thickness", "Strip, front to back", help="", **shown),
     )
-    return fields if height else fields[:-1]
+    return fields if solved else (*fields, _strip_height(shown))
+
+
+def _strip_material(shown):
+    """The material of a strip, by default that of the board."""
+    made = material("strip_material", "Strip's material", own=True, default="same", **shown)
+    return replace(made, choices=(Choice("same", "The same as the board"), *made.choices))
+
+
+def _strip_height(shown):
+    return length(
+        "strip_height",
+        "Strip's height",
+        default='1 1/2"',
+        metric="40 mm",
+        least="1/64 in",
+        most="12 in",
+        **shown,
+    )
 
 
 def _judging_fields():
@@ -166,15 +145,7 @@ def _judging_fields():
     )
 
 
-THICKNESS = length(
-    "thickness",
-    "Thickness",
-    help="As measured.",
-    default='3/4"',
-    metric="18 mm",
-    least="1/16 in",
-    most="6 in",
-)
+THICKNESS = thickness(least="1/16 in")
 DEPTH = length(
     "depth",
     "Depth",
@@ -193,112 +164,6 @@ def shelf_fields(*, without="", overhang=True):
         *_material_fields(),
         *((SPREAD,) if without == "load" else _load_fields()),
         *_support_fields(overhang),
-        *_strip_fields(without == "strip_height", without != "strip_height"),
+        *_strip_fields(solved=without == "strip_height"),
         *_judging_fields(),
     )
-
-
-@dataclass(frozen=True, slots=True)
-class ShelfCase:
-    """A shelf that was described, and what it is held against."""
-
-    shelf: Shelf
-    board: Material
-    strip_material: Material | None
-    load_cited: str
-    creep: Fraction
-    creep_cited: str
-    given: Any
-
-    @property
-    def materials(self):
-        """What the shelf is made of: ("Board", its material), and the strip where there is one."""
-        made = (("Board", self.board), ("Strip", self.strip_material))
-        return tuple((name, material) for name, material in made if material is not None)
-
-    @property
-    def factor(self):
-        """What the sag at once is multiplied by before it is held against the limit."""
-        return self.creep if self.given.judged == "years" else 1
-
-    def limit(self, shelf):
-        """The most sag that was asked for, in inches."""
-        return limit(self.given.limit, shelf.span, self.given.own_limit)
-
-    def excess(self, shelf):
-        """How far a shelf sags beyond the limit, in inches; negative within it."""
-        return self.factor * shelf.sag - self.limit(shelf)
-
-
-def shelf_case(given, **blank):
-    """The case of a form; `blank` stands in for what the form does not ask."""
-    board = given.material or _own_material(given.own_stiffness, given.own_strength)
-    strip, made_of = _strip_of(given, board, blank.pop("strip_height", None))
-    load, told = _load_of(given) if "load" not in blank else (blank.pop("load"), "")
-    across, slide, *_ = ratios_of(board)
-    shelf = Shelf(
-        **{
-            "stiffness": board.stiffness.least,
-            "thickness": getattr(given, "thickness", None),
-            "depth": given.depth,
-            "span": getattr(given, "span", None),
-            "load": load,
-            "supports": given.supports,
-            "spread": given.spread,
-            "overhang": getattr(given, "overhang", None) or Fraction(0),
-            "strip": strip,
-            "cleat": given.cleat == "back",
-            "weight": _weight_of(board),
-            "across": across,
-            "slide": slide,
-        }
-        | blank
-    )
-    factor, cited = _creep_of(given, [each for each in (board, made_of) if each])
-    return ShelfCase(shelf, board, made_of, told, factor, cited, given)
-
-
-def _own_material(millions, strength):
-    def figure(psi):
-        return psi and Figure(psi, psi, "your own figure", "your own figure")
-
-    return Material("own", "Own material", "own", figure(millions * _MILLION), figure(strength))
-
-
-def _strip_of(given, board, height):
-    if given.strip == "none":
-        return None, None
-    made_of = given.strip_material or board
-    if given.strip_own_stiffness is not None:
-        made_of = _own_material(given.strip_own_stiffness, None)
-    height = given.strip_height if height is None else height
-    under = given.strip_place == "under"
-    strip = Strip(
-        made_of.stiffness.least,
-        given.strip_thickness,
-        height,
-        given.strip,
-        under,
-        _weight_of(made_of),
-        ratios_of(made_of)[1],
-    )
-    return strip, made_of
-
-
-def _weight_of(material):
-    """Pounds for each cubic inch, the most of a range; None where no weight is known."""
-    return material.weight and material.weight.most / CUBIC_INCHES_PER_CUBIC_FOOT
-
-
-def _load_of(given) -> tuple[Load, str]:
-    if given.load in _OWN_LOADS:
-        return load_of(getattr(given, given.load), _OWN_LOADS[given.load][1]), "your own figure"
-    entry = LOADS[given.load]
-    return load_of(entry.number, entry.row["unit"]), entry.cited
-
-
-def _creep_of(given, materials):
-    if given.creep == "own":
-        return given.own_creep, "your own factor"
-    entry = usual_creep(materials) if given.creep == "usual" else CREEP[given.creep]
-    return entry.number, entry.cited
