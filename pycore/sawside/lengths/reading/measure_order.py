@@ -3,6 +3,7 @@
 from sawside.lengths.reading import refusals
 from sawside.lengths.reading.kinds import FOOT, INCH
 from sawside.lengths.reading.refusals import unreadable
+from sawside.lengths.reading.two_numbers import side_by_side
 
 
 def check_point(parser, unit):
@@ -30,7 +31,7 @@ def check_order(parser, unit, smaller, match):
     if smaller and ended and (longer := _smaller(parser.kind, unit, match["unit"])):
         raise refusals.unit_begun(match["unit"], longer, match.start("unit"))
     if smaller is None or unit.metric != smaller.metric or unit is smaller:
-        raise refusals.side_by_side(parser.text, at)
+        raise side_by_side(parser.text, at)
     order = "feet before inches" if unit is INCH else "the larger unit first"
     raise unreadable("The smaller unit stands before the larger one.", f"Write {order}.", at)
 

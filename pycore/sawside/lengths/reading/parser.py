@@ -5,9 +5,9 @@ A stack of levels stands in for recursion, so that parentheses cost no depth.
 
 from sawside.errors import Refusal
 from sawside.lengths.bounded import bounded
-from sawside.lengths.reading import refusals
+from sawside.lengths.reading.due import no_number, no_sign
 from sawside.lengths.reading.measures import Measures
-from sawside.lengths.reading.refusals import MOST_CHARACTERS, unreadable
+from sawside.lengths.reading.refusals import MOST_CHARACTERS, unfinished, unreadable, zero_so_far
 from sawside.lengths.reading.scanner import NUMBER, SIGN
 from sawside.lengths.reading.term import added, divided, multiplied, negated
 
@@ -123,7 +123,7 @@ class _Parser(Measures):
         try:
             self.level.take(term)
         except Refusal as refusal:
-            refusal.unfinished = self.at >= self.end and refusals.zero_so_far(self.text)
+            refusal.unfinished = self.at >= self.end and zero_so_far(self.text)
             raise
 
     def before_number(self):
@@ -136,7 +136,7 @@ class _Parser(Measures):
         elif sign in ("+", "−") and self.level.sign is None:
             self.level.sign = sign
         else:
-            raise refusals.no_number(self.text, self.typed, self.at, self.kind.example, self.names)
+            raise no_number(self.text, self.typed, self.at, self.kind.example, self.names)
         self.at = match.end()
 
     def sign(self):
@@ -152,7 +152,7 @@ class _Parser(Measures):
                 self.at = match.end()
                 continue
             if sign is None or sign in "()":
-                raise refusals.no_sign(text, self.typed, self.at, self.kind)
+                raise no_sign(text, self.typed, self.at, self.kind)
             self.at, at = match.end(), match.start(1)
             if sign in "+−":
                 level.fold()
@@ -165,7 +165,7 @@ class _Parser(Measures):
     def whole(self):
         """The total at the end of the text."""
         if self.outer:
-            raise refusals.unfinished(
+            raise unfinished(
                 "A parenthesis is not closed.", "Add ) at the end of it.", self.level.at
             )
         try:
