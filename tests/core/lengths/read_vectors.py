@@ -58,7 +58,8 @@ _ECHOED = """
 ECHOED = _cells(_ECHOED, " = ")
 
 _REFUSED = """
-3//4 @ 2 | 1/ @ 1 | /2 @ 0 | 3 5/0 @ 4 | 3 ÷ 0 @ 2 | 3 ÷ (2 - 2) @ 2 | 3 5/16 7 @ 7 | 3 5 @ 2
+3//4 @ 2 | 37 9//16 @ 5 | 37 9// 16 @ 5 | 37 9//1/2 @ 5 | 37 9/ 16 @ 3 | 37 9/x @ 3
+1/ @ 1 | /2 @ 0 | 3 5/0 @ 4 | 3 ÷ 0 @ 2 | 3 ÷ (2 - 2) @ 2 | 3 5/16 7 @ 7 | 3 5 @ 2
 ½½ @ 1 | 7" 6' @ 3 | 3 mm 2 cm @ 5 | 6' 2 mm @ 3 | 1 m 20 @ 4 | 5" 3 @ 3 | 1,024 @ 1 | 1,5 @ 1
 1e3 @ 1 | 1E-3 @ 1 | 2^3 @ 1 | 2² @ 1 | 2**3 @ 2 | ٣ @ 0 | ３ @ 0 | Ⅷ @ 0 | 3 + ๓ @ 4 | (3 @ 0
 3 + (4 @ 4 | 3) @ 1 | () @ 1 | 3(4) @ 1 | (3) 4 @ 4 | 3 + @ 2 | --3 @ 1 | 3 × × 4 @ 4 | 3 abc @ 2
@@ -88,5 +89,14 @@ _REMEDIES = """
 22./7 : Write 22 ÷ 7.
 31 5 + 2 : Write / and the bottom number, or put a sign between the two.
 3 5/16 7 : Put +, − or × between them.
+37 9//16 : Write 37 9/16.
+37 9//16 + 2 : Write 37 9/16.
+6' 7 9//32 : Write 7 9/32.
+37 9/÷16 : Write 37 9/16.
+37 9//1/2 : Use just one.
+37 9// : Use just one.
+37 9 / 16 : Write 37 9/16, or put a sign between 37 and 9.
+37 9/x : Write the bottom number after the line.
+37 9.5/16 : Put +, − or × between them.
 """
 REMEDIES = _cells(_REMEDIES, " : ")

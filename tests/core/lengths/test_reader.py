@@ -48,6 +48,14 @@ def test_the_remedy_fits_the_text(text, remedy):
     assert caught.value.remedy == remedy
 
 
+@pytest.mark.parametrize("text", ["37 9//16", "37 9 / 16", "6' 7 9//32", "37 9//", "3 + 37 9//16"])
+def test_a_sign_that_is_there_is_never_said_to_be_missing(text):
+    with pytest.raises(Refusal) as caught:
+        read(text)
+    assert "no sign" not in caught.value.message
+    assert "over what" not in caught.value.message
+
+
 def test_a_length_times_a_length_is_an_area_and_no_length():
     assert (read("3 in × 4 in").value, read("3 in × 4 in").power) == (12, 2)
     assert read("12 in × 12 in × 1 in").power == 3

@@ -2,11 +2,14 @@
 
 import re
 
+from sawside.errors import quoted
 from sawside.lengths.reading.refusals import unfinished, unreadable
 
 OVER = re.compile(r"(?<![0-9./])(?:([0-9]++) ++)?([0-9]++)(/?) *+$", re.ASCII)
 """A fraction at the end of a text whose bottom number is still to come: 31 5, 31 5/, 5/."""
-_WHOLE_AND_TOP = re.compile(r"(?<![0-9./])([0-9]++) ++([0-9]++)(?![0-9./])", re.ASCII)
+_WHOLE = re.compile(r"(?<![0-9./])([0-9]++) ++$", re.ASCII)
+_FRACTION = re.compile(r"([0-9]++)((?: *+[/÷])*+) *+((?:[0-9]++)?+)", re.ASCII)
+"""A top number, the lines that follow it if any, and a bottom number: 9//16, 9 / 16, 9."""
 
 
 def over_what(whole, top, line, at):
@@ -21,15 +24,31 @@ def side_by_side(text, at):
     over = OVER.search(text)
     if over and over[1] and over.start(2) == at:
         return over_what(*over.groups(), at)
-    for pair in _WHOLE_AND_TOP.finditer(text):
-        if pair.start(2) == at:
-            return unreadable(
-                f"{pair[1]} and {pair[2]} over what?",
-                "Write / and the bottom number, or put a sign between the two.",
-                at,
-            )
-    return unreadable(
+    whole, fraction = _WHOLE.search(text[:at]), _FRACTION.match(text, at)
+    said = whole and fraction and _mixed(text, whole[1], fraction)
+    return said or unreadable(
         "Two numbers stand side by side with no sign between them.",
         "Put +, − or × between them.",
         at,
     )
+
+
+def _mixed(text, whole, fraction):
+    """What is said of a whole number and a fraction that has no line, or more than one, or one
+    with spaces; None where this is no fraction."""
+    top, at = fraction[1], fraction.start()
+    lines = [place for place in range(*fraction.span(2)) if text[place] != " "]
+    seen, mixed = quoted(f"{whole} {fraction[0]}"), f"{whole} {top}/{fraction[3]}"
+    ends = fraction[3] and text[fraction.end() :][:1] not in ("/", ".")
+    if len(lines) > 1:
+        remedy = f"Write {mixed}." if ends else "Use just one."
+        return unreadable(f"{seen} has more than one division sign.", remedy, lines[1])
+    if lines and ends:
+        remedy = f"Write {mixed}, or put a sign between {whole} and {top}."
+        return unreadable(f"{seen} can mean two things.", remedy, at)
+    if (lines and fraction[3]) or text[fraction.end(1) :][:1] == ".":
+        return None
+    remedy = "Write / and the bottom number, or put a sign between the two."
+    if "/" in fraction[2]:
+        remedy = "Write the bottom number after the line."
+    return unreadable(f"{whole} and {top} over what?", remedy, at)
