@@ -63,8 +63,22 @@ def compute(given, show):
             *pin_lines(slots, given.pins, board, show),
         ),
         drawing=slot(outer, "The outermost pin", told, _SLOTTED),
-        cautions=(*_running_out(given.pins, slots, half), _FIXED, *cautions(board)),
+        cautions=(
+            *_in_the_middle(given.pins),
+            *_running_out(given.pins, slots, half),
+            _FIXED,
+            *cautions(board),
+        ),
     )
+
+
+def _in_the_middle(pins):
+    for number, place in enumerate(pins, 1):
+        if not place:
+            yield (
+                f"Pin {number} is in the middle, where you glue the end: drill a plain hole for "
+                "it, not a slot."
+            )
 
 
 def _running_out(pins, slots, half):

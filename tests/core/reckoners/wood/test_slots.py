@@ -89,7 +89,7 @@ def test_a_screw_in_the_moving_top_stays_inside_its_slot_in_the_apron(
     moistures,
     moistures,
     moistures,
-    st.fractions(0, 9, max_denominator=8),
+    st.fractions("1/8", 9, max_denominator=8),
     st.sampled_from([1, -1]),
 )
 def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
@@ -117,6 +117,20 @@ def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
         room.append((side * pin - half - ends[0] * wide, ends[1] * wide - (side * pin + half)))
         assert min(room[-1]) >= 0, (wide, room[-1])
     assert [min(way) for way in zip(*room, strict=True)] == [0, 0]
+
+
+def test_a_pin_in_the_middle_where_the_end_is_glued_has_a_hole_and_no_slot():
+    year = season("cherry_black", 9, 6, 12)
+    said = reckon("breadboard_ends", **ENDS | {"pins": ["0", "6"]} | year)
+    slots, away, towards = (said["by_key"][key]["items"] for key in ("slots", "away", "towards"))
+    assert exact(slots[0]) == Fraction(1, 4)
+    assert exact(away[0]) == exact(towards[0]) == 0
+    assert min(exact(away[1]), exact(towards[1])) > 0
+    lines = (*(line["text"] for line in said["working"]), *said["cautions"])
+    assert [line for line in lines if line.startswith(("Fastener 1", "Pin 1"))] == [
+        "Fastener 1 is in the middle, where the end is glued: a plain hole of 1/4″",
+        "Pin 1 is in the middle, where you glue the end: drill a plain hole for it, not a slot.",
+    ]
 
 
 def test_behind_a_breadboard_end_the_slot_runs_toward_the_center_for_what_the_top_grows():

@@ -8,7 +8,7 @@ slot in the tongue moves along it: that slot runs outward for what the top shrin
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import Exact
 from sawside.reckoners.declaration import Answer
 from sawside.wood.numbers import number_text, percent_text, size_text
@@ -40,8 +40,11 @@ def slot_of_pin(board, distance, pin):
     """The slot, in the moving tongue, of a pin that stays so far from the line that is fixed.
 
     It is cut now and moves with the wood, ends and all: each end is where it comes to touch the
-    pin's side at the wettest or at the driest.
+    pin's side at the wettest or at the driest. On the line, where the tongue is
+    glued, it is a plain hole.
     """
+    if not distance:
+        return Slot(Fraction(0), Fraction(0), pin)
     inner, outer = distance - pin / 2, distance + pin / 2
     wettest, driest = 1 + board.growth(Fraction(1)), 1 - board.shrinkage(Fraction(1))
     towards = inner - inner / (wettest if inner > 0 else driest)
@@ -114,6 +117,10 @@ def pin_lines(slots, distances, board, show):
     yield f"At its wettest, times its width now: 1 + {each} × {grown} = {wide}"
     yield f"At its driest, times its width now: 1 − {each} × {shrunk} = {narrow}"
     for at, (slot, distance) in enumerate(zip(slots, distances, strict=True), 1):
+        if not distance:
+            pin = fine_text(slot.shank, show)
+            yield f"Fastener {at} is in the middle, where the end is glued: a plain hole of {pin}"
+            continue
         inner, outer = distance - slot.shank / 2, distance + slot.shank / 2
         divisor = wide if inner > 0 else narrow
         inward, outward = (size_text(way, show) for way in (slot.towards, slot.away))
