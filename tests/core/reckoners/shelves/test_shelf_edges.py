@@ -65,6 +65,24 @@ def test_a_strip_along_the_front_leaves_the_back_to_sag():
     assert said["cautions"][0].endswith("Put a strip or a cleat along the back too.")
 
 
+@pytest.mark.parametrize(("span", "verdict"), [("24", "Within the limit"), ("34 7/8", "Too much")])
+def test_where_the_worst_is_between_the_edges_it_is_told_and_judged_there(span, verdict):
+    said = reckon("shelf_sag", **CASE | {"strip": "both", "span": span, "depth": "16"})
+    told = said["by_key"]
+    assert exact(told["sag_between"]) == exact(told["sag"])
+    assert exact(told["sag"]) > max(exact(told["sag_front"]), exact(told["sag_back"]))
+    assert told["place"]["text"].startswith("Between the front and the back")
+    assert told["verdict"]["text"].startswith(verdict)
+    assert "after years between the edges, and" in told["verdict"]["text"]
+    assert "between the edges ≈" in said["drawing"]["words"]
+
+
+def test_where_the_worst_is_at_an_edge_nothing_is_told_between_them():
+    said = reckon("shelf_sag", **CASE)
+    assert "sag_between" not in said["by_key"]
+    assert "between the edges" not in str(said)
+
+
 @pytest.mark.parametrize("number", range(24))
 def test_each_edge_sags_as_that_of_a_plate_of_finite_elements(number):
     """Strips on either edge or both, on it or under it, cleats, every support and load."""

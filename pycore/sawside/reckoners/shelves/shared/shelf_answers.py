@@ -39,6 +39,7 @@ def verdict_text(case, shelf, show):
     most, years = case.limit(shelf), case.given.judged == "years"
     sag = shelf.sag * case.factor
     when = "after years" if years else "at once"
+    when += " between the edges" if _between(shelf) else ""
     figures = [fine_text(each, show) for each in (sag, most)]
     if figures[0].removeprefix("≈ ") == figures[1].removeprefix("≈ ") and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
@@ -142,6 +143,7 @@ ANSWERS = (
     Answer("sag_after_years", "Sag after years", must="agree"),
     Answer("sag_front", "Front edge, at once", must="agree"),
     Answer("sag_back", "Back edge, at once", must="agree"),
+    Answer("sag_between", "Between the edges, at once", must="agree"),
     Answer("verdict", "Against the limit", "text"),
     Answer("part", "As a part of the span", "text"),
     Answer("eye", "What the eye sees", "text"),
@@ -177,37 +179,45 @@ def told(case, shelf, show, *, answers=None, working=()):
 
 
 def _edges(shelf, show):
-    """The sag of both edges, where strips make them differ."""
-    plate = shelf.plate
-    if not plate:
+    """The sag of both edges, where strips make them differ, and between them if that is worst."""
+    if not shelf.plate:
         return {}
-    edges = plate.edges
-    return {
-        "sag_front": on_fine_marks(edges.front, show),
-        "sag_back": on_fine_marks(edges.back, show),
-    }
+    edges = shelf.plate.edges
+    places = {"front": edges.front, "back": edges.back}
+    places |= {"between": shelf.sag} if _between(shelf) else {}
+    return {f"sag_{place}": on_fine_marks(sag, show) for place, sag in places.items()}
 
 
 def _captions(case, shelf, show):
     """What is under the drawing: the sag, of each edge where they differ, and after years."""
     years = f"{fine_text(shelf.sag * case.creep, show)} after years"
-    plate = shelf.plate
-    if not plate:
-        return (f"sag {fine_text(shelf.sag, show)}, {years}",)
-    edges = plate.edges
-    told = [
-        f"{name} {fine_text(each, show)}"
-        for name, each in (("front", edges.front), ("back", edges.back))
-    ]
-    return f"{', '.join(told)} (line)", f"worst {years}"
+    sag = fine_text(shelf.sag, show)
+    if not shelf.plate:
+        return (f"sag {sag}, {years}",)
+    front, back = (
+        fine_text(each, show) for each in (shelf.plate.edges.front, shelf.plate.edges.back)
+    )
+    between = (f"between the edges {sag}",) if _between(shelf) else ()
+    return f"front {front}, back {back} (line)", *between, f"worst {years}"
+
+
+def _lowest(shelf):
+    """(the ends: 0 in the middle of the span, else 1; "front", "back", or None between them)."""
+    across = len(shelf.plate.places) if shelf.plate else 1
+    drops = shelf.drops
+    ends, station = divmod(drops.index(max(drops)), across)
+    return ends, {0: "front", across - 1: "back"}.get(station)
+
+
+def _between(shelf):
+    """Whether a shelf that has strips is lowest between its edges."""
+    return shelf.plate is not None and _lowest(shelf)[1] is None
 
 
 def _place(shelf):
-    plate, drops = shelf.plate, shelf.drops
-    lowest = drops.index(max(drops))
-    if not plate:
-        return "At the ends, beyond the supports." if lowest else "In the middle of the span."
-    across = len(plate.places)
-    along = "at the ends, beyond the supports" if lowest >= across else "in the middle of the span"
-    where = {0: "At the front edge", across - 1: "At the back edge"}
-    return f"{where.get(lowest % across, 'Between the front and the back')}, {along}."
+    ends, edge = _lowest(shelf)
+    along = "at the ends, beyond the supports" if ends else "in the middle of the span"
+    if not shelf.plate:
+        return f"{along.capitalize()}."
+    where = f"At the {edge} edge" if edge else "Between the front and the back"
+    return f"{where}, {along}."
