@@ -65,8 +65,7 @@ def random_shelf(random, strips=("none",), cleats=("none",)):
 
 def rectangles(values):
     """The section of a shelf as the oracle takes it, and the weight of an inch of it."""
-    named = [values["material"], values["strip_material"]]
-    named = [named[0], named[0] if named[1] == "same" else named[1]]
+    named = named_in(values)
     thick = inches(values, "thickness")
     sizes = [(inches(values, "depth"), thick, 0.0)]
     if values["strip"] != "none":
@@ -140,56 +139,65 @@ def edges_of(values):
     span, depth, thick = (inches(values, key) for key in ("span", "depth", "thickness"))
     hangs, cleat = values["supports"] == "overhanging", values["cleat"] == "back"
     over = inches(values, "overhang") if hangs else 0.0
+    glued = [edge for edge in ("front", "back") if values["strip"] in (edge, "both")]
+    glued = [edge for edge in glued if edge == "front" or not cleat]
+    strips = [strip_of(values, edge, depth, thick) for edge in glued]
+    parts, _ = rectangles(values | {"strip": {0: "none", 1: "front", 2: "both"}[len(glued)]})
+    load, own = loads_of(values, parts, span + 2 * over)
     stiffness = MILLION_PSI[values["material"]] * 1e6
     across, shear = ACROSS_AND_SHEAR.get(values["material"], WOOD)
-    glued = [each for each in ("front", "back") if values["strip"] in (each, "both")]
-    glued = [each for each in glued if each == "front" or not cleat]
-    strips = [strip_of(values, each, depth, thick) for each in glued]
-    plain = values | {"strip": {0: "none", 1: "front", 2: "both"}[len(glued)]}
-    parts, _ = rectangles(plain)
-    named = [values["material"], values["strip_material"]]
-    named = [named[0], named[0] if named[1] == "same" else named[1]]
-    whole = span + 2 * over
-    own = [
-        POUNDS_PER_CUBIC_FOOT[each] * wide * high * whole / 12**3
-        for each, (_, wide, high, _) in zip(named, parts, strict=False)
-    ]
-    load = float(values["own_lb_ft"]) / 12 * whole
-    loads = [(values["spread"], load, "all"), ("even", own[0], "board")]
-    loads += [("even", each, "strips") for each in own[1:]]
     drop, _ = plate_oracle.bent(
         (stiffness, across * stiffness, shear * stiffness, thick, depth, span),
         strips,
-        loads,
+        [
+            (values["spread"], load, "all"),
+            ("even", own[0], "board"),
+            *(("even", weight, "strips") for weight in own[1:]),
+        ],
         supports=values["supports"],
         overhang=over,
         cleat=cleat,
     )
-    bending, slide, _ = beam_oracle.section(parts)
-    slips = [0.0, 0.0]
-    for spread, each in ((values["spread"], load), ("even", sum(own))):
-        for sign, shear in ((1, slide), (-1, 1e9 * slide)):
-            beam = values["supports"], spread, span, each, over, bending, shear
-            slips = [a + sign * b for a, b in zip(slips, beam_oracle.drops(*beam), strict=True)]
-    places = [0.0, depth]
-    for strip in strips:
-        places += strip[2:4]
-    low, high = min(places), max(places)
+    slips = slips_of(values, parts, span, over, ((values["spread"], load), ("even", sum(own))))
+    faces = [0.0, depth, *(face for strip in strips for face in strip[2:4])]
+    low, high = min(faces), max(faces)
     rows = []
-    for at, x in enumerate((span / 2, -over)[: 2 if hangs else 1]):
-        row = []
-        for y in (low + (high - low) * part / 8 for part in range(9)):
-            part = max(1 - y / depth, 0) if cleat else 1
-            row.append(drop(x, y) + part * slips[at])
-        rows.append(row)
+    for slip, x in zip(slips, (span / 2, -over)[: 2 if hangs else 1], strict=False):
+        places = (low + (high - low) * part / 8 for part in range(9))
+        rows.append([drop(x, y) + slip * (max(1 - y / depth, 0) if cleat else 1) for y in places])
     front, back = (max(0.0, *(row[at] for row in rows)) for at in (0, -1))
     return front, back, max(max(row) for row in rows)
 
 
+def loads_of(values, parts, whole):
+    """(pounds that stand on it, what each part weighs itself)."""
+    own = [
+        POUNDS_PER_CUBIC_FOOT[named] * wide * high * whole / 12**3
+        for named, (_, wide, high, _) in zip(named_in(values), parts, strict=False)
+    ]
+    return float(values["own_lb_ft"]) / 12 * whole, own
+
+
+def slips_of(values, parts, span, over, loads):
+    """What shear adds in the middle and at the ends: a beam less one that is stiff in shear."""
+    bending, slide, _ = beam_oracle.section(parts)
+    slips = [0.0, 0.0]
+    for spread, pounds in loads:
+        for sign, shear in ((1, slide), (-1, 1e9 * slide)):
+            beam = values["supports"], spread, span, pounds, over, bending, shear
+            slips = [a + sign * b for a, b in zip(slips, beam_oracle.drops(*beam), strict=True)]
+    return slips
+
+
+def named_in(values):
+    """The materials of the board and the strip."""
+    board, strip = values["material"], values["strip_material"]
+    return board, board if strip == "same" else strip
+
+
 def strip_of(values, edge, depth, thick):
     """A strip as the oracle of plates takes it."""
-    named = values["strip_material"]
-    named = values["material"] if named == "same" else named
+    named = named_in(values)[1]
     stiffness = MILLION_PSI[named] * 1e6
     wide, high = inches(values, "strip_thickness"), inches(values, "strip_height")
     if values["strip_place"] == "under":
