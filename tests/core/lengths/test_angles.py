@@ -61,29 +61,19 @@ def test_pi_is_enclosed_to_the_last_bits():
 
 
 @pytest.mark.parametrize(
-    ("value", "exact"),
+    ("function", "values"),
     [
-        (sine(30), Fraction(1, 2)),
-        (sine(90), 1),
-        (sine(180), 0),
-        (sine(-30), Fraction(-1, 2)),
-        (cosine(60), Fraction(1, 2)),
-        (cosine(90), 0),
-        (cosine(180), -1),
-        (tangent(0), 0),
-        (tangent(45), 1),
-        (tangent(135), -1),
-        (tangent(225), 1),
-        (arctangent(Fraction(1)), 45),
-        (arctangent(Fraction(-1)), -45),
-        (arctangent(Fraction(0)), 0),
-        (sqrt(Fraction(9, 4)), Fraction(3, 2)),
-        (sqrt(0), 0),
+        (sine, {30: "1/2", 90: 1, 180: 0, -30: "-1/2"}),
+        (cosine, {60: "1/2", 90: 0, 180: -1}),
+        (tangent, {0: 0, 45: 1, 135: -1, 225: 1}),
+        (arctangent, {Fraction(1): 45, Fraction(-1): -45, Fraction(0): 0}),
+        (sqrt, {Fraction(9, 4): "3/2", 0: 0}),
     ],
 )
-def test_what_is_rational_stays_exact(value, exact):
-    assert isinstance(value, Fraction)
-    assert value == exact
+def test_what_is_rational_stays_exact(function, values):
+    for argument, exact in values.items():
+        assert isinstance(function(argument), Fraction)
+        assert function(argument) == Fraction(exact)
 
 
 @pytest.mark.parametrize("row", rows("tangents.csv"), ids=lambda row: row["degrees"])
@@ -159,16 +149,14 @@ def test_the_angles_of_exact_radicals_come_out_exact(angle, square):
 
 
 @pytest.mark.parametrize(
-    ("value", "radical"),
+    ("function", "radicals"),
     [
-        (sine(45), "sqrt(2)/2"),
-        (cosine(45), "sqrt(2)/2"),
-        (sine(60), "sqrt(3)/2"),
-        (cosine(150), "-sqrt(3)/2"),
-        (tangent(30), "sqrt(3)/3"),
-        (tangent(120), "-sqrt(3)"),
+        (sine, {45: "sqrt(2)/2", 60: "sqrt(3)/2"}),
+        (cosine, {45: "sqrt(2)/2", 150: "-sqrt(3)/2"}),
+        (tangent, {30: "sqrt(3)/3", 120: "-sqrt(3)"}),
     ],
 )
-def test_values_at_30_45_and_60_are_their_radicals(value, radical):
+def test_values_at_30_45_and_60_are_their_radicals(function, radicals):
     with mpmath.workdps(700):
-        assert encloses(value, eval(radical, {"sqrt": mpmath.sqrt}), MOST_BITS)
+        for angle, radical in radicals.items():
+            assert encloses(function(angle), eval(radical, {"sqrt": mpmath.sqrt}), MOST_BITS)

@@ -16,23 +16,10 @@ from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read
 from sawside.project.evaluation.vocabulary import longest_of, uses_beside
 
-PLAIN = [
-    "width",
-    "case width",
-    "case",
-    "width b",
-    "a width b",
-    "a",
-    "b",
-    "side 2",
-    "side",
-    "board mm",
-    "gap in",
-    "gap",
-    "Höhe",
-    "top of case",
-    "gap x",
-]
+PLAIN = (
+    "width, case width, case, width b, a width b, a, b, side 2, side, board mm, gap in, gap, Höhe, "
+    "top of case, gap x"
+).split(", ")
 """Names that contain each other, digits, words of units and of signs; all can stand bare."""
 
 ODD = ["2", "3/4", "in", "x gap", "2 width", "side: a", "a (width)", "width, outside"]

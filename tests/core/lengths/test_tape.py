@@ -10,35 +10,20 @@ from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.reading.reader import read
 from sawside.lengths.tape import stretch
 
-NUMBERS = ["zero", "one", "two", "three", "four", "five"]
-PARTS = {
-    "one-half": "1/2",
-    "one-quarter": "1/4",
-    "three-quarters": "3/4",
-    "one-eighth": "1/8",
-    "three-eighths": "3/8",
-    "five-eighths": "5/8",
-    "seven-eighths": "7/8",
-} | {
-    f"{word}-sixteenth{'s' if number > 1 else ''}": f"{number}/16"
-    for number, word in [
-        (1, "one"),
-        (3, "three"),
-        (5, "five"),
-        (7, "seven"),
-        (9, "nine"),
-        (11, "eleven"),
-        (13, "thirteen"),
-        (15, "fifteen"),
-    ]
-}
+NUMBERS = "zero one two three four five".split()
+_PARTS = """
+one-half 1/2 | one-quarter 1/4 | three-quarters 3/4
+one-eighth 1/8 | three-eighths 3/8 | five-eighths 5/8 | seven-eighths 7/8
+one-sixteenth 1/16 | three-sixteenths 3/16 | five-sixteenths 5/16 | seven-sixteenths 7/16
+nine-sixteenths 9/16 | eleven-sixteenths 11/16 | thirteen-sixteenths 13/16
+fifteen-sixteenths 15/16
+"""
+PARTS = dict(cell.split() for line in _PARTS.split("\n") for cell in line.split("|") if cell)
 DIVISIONS = {
-    "halves": 2,
-    "quarters": 4,
-    "eighths": 8,
-    "sixteenths": 16,
-    "thirty-seconds": 32,
-    "sixty-fourths": 64,
+    name: 2**power
+    for power, name in enumerate(
+        "halves quarters eighths sixteenths thirty-seconds sixty-fourths".split(), 1
+    )
 }
 
 

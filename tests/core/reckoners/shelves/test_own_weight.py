@@ -11,13 +11,7 @@ from sawside.wood.materials import MATERIALS, having
 from sawside.wood.strength.loads import load_of
 from sawside.wood.strength.shelf import Shelf
 
-KEYS = (
-    "shelf_sag",
-    "longest_shelf_span",
-    "thinnest_shelf",
-    "heaviest_shelf_load",
-    "shelf_edge_strip",
-)
+KEYS = ("shelf_sag longest_shelf_span thinnest_shelf heaviest_shelf_load shelf_edge_strip").split()
 PLAIN = {
     "span": "36",
     "depth": "12",
@@ -142,6 +136,14 @@ def test_a_board_that_sags_too_far_by_itself_carries_nothing():
     assert errors(said)["span"]["message"] == "It sags more than the limit under its own weight."
 
 
+def loaded(supports, spread):
+    """A board 40 × 12 × 1 in under 80 lb, standing over by 10 in where it overhangs."""
+    over = Fraction(10 if supports == "overhanging" else 0)
+    sizes = Fraction(1), Fraction(12), Fraction(40)
+    load, weight = load_of(80, "lb"), Fraction(1, 20)
+    return Shelf(Fraction(10**6), *sizes, load, supports, spread, over, weight=weight)
+
+
 @pytest.mark.parametrize(
     ("supports", "spread", "moment"),
     [
@@ -158,38 +160,14 @@ def test_a_board_that_sags_too_far_by_itself_carries_nothing():
 )
 def test_the_stress_is_that_of_both_loads_together(supports, spread, moment):
     """Moments of handbooks on statics, added; S = 12 × 1² ÷ 6 = 2 in³."""
-    over = Fraction(10 if supports == "overhanging" else 0)
-    shelf = Shelf(
-        Fraction(10**6),
-        Fraction(1),
-        Fraction(12),
-        Fraction(40),
-        load_of(80, "lb"),
-        supports,
-        spread,
-        over,
-        weight=Fraction(1, 20),
-    )
-    (stress,) = shelf.stresses
+    (stress,) = loaded(supports, spread).stresses
     assert float(stress) == pytest.approx(moment / 2)
 
 
 @pytest.mark.parametrize("supports", ["resting", "fixed", "overhanging"])
 @pytest.mark.parametrize("spread", ["even", "middle", "quarters"])
 def test_the_curve_that_is_drawn_is_that_of_both_loads(supports, spread):
-    over = Fraction(10 if supports == "overhanging" else 0)
-    stiff = Fraction(10**6)
-    shelf = Shelf(
-        stiff,
-        Fraction(1),
-        Fraction(12),
-        Fraction(40),
-        load_of(80, "lb"),
-        supports,
-        spread,
-        over,
-        weight=Fraction(1, 20),
-    )
+    shelf = loaded(supports, spread)
     bending, far = shelf.section.bending, Fraction(10**40)
     bent = sum(beam.middle(bending, far) for beam in shelf.beams)
     assert float(shelf.drop_at(Fraction(1, 2)) / bending) == pytest.approx(float(bent))

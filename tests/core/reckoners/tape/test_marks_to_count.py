@@ -7,26 +7,10 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
-NUMBERS = [
-    "zero",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-    "thirteen",
-    "fourteen",
-    "fifteen",
-    "sixteen",
-]
-NUMBERS += ["seventeen", "eighteen", "nineteen", "twenty"]
+NUMBERS = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
+    "sixteen seventeen eighteen nineteen twenty"
+).split()
 NUMBERS += [f"twenty-{ones}" for ones in NUMBERS[1:10]] + ["thirty", "thirty-one", "thirty-two"]
 
 
