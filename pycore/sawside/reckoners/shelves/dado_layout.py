@@ -5,12 +5,11 @@ from sawside.drawing.shelves.sides import Sides
 from sawside.errors import Refusal
 from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.lengths.marks import GRIDS, to_mark
-from sawside.lengths.units import METRIC
 from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, choice, length, lengths
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shared.panel_fields import SOLD_AS, thickness_warnings
+from sawside.reckoners.shelves.shared.dado_cuts import a_third, cuts_of
 from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
 _CAUTIONS = (
@@ -25,7 +24,7 @@ _CAUTIONS = (
 def compute(given, show):
     """The edges of each dado, one width and one depth for all, and the wood that is left."""
     width = given.shelf + given.play
-    depth = _third(given, show) if given.dado_depth is None else given.dado_depth
+    depth = a_third(given, show) if given.dado_depth is None else given.dado_depth
     if depth >= given.side_thickness:
         raise Refusal(
             "impossible",
@@ -34,7 +33,7 @@ def compute(given, show):
             "Give a smaller depth; a third of the side is usual.",
             field="dado_depth",
         )
-    cuts = _cuts(given, show, width)
+    cuts = cuts_of(given, show, width)
     left = given.side_thickness - depth
     marks = [
         (f"{name}, {edge}", place)
@@ -62,43 +61,6 @@ def compute(given, show):
             show, given.side, marks, name="Dadoes of a side", start="Lower end of the side"
         ),
     )
-
-
-def _third(given, show):
-    """A third of the side on a mark that a depth is set to: a sixteenth, or a whole millimeter."""
-    grid = GRIDS["1 mm" if show.settings.unit in METRIC else "1/16"]
-    return to_mark(given.side_thickness / 3, grid).mark
-
-
-def _cuts(given, show, width):
-    """(name, lower edge, upper edge) of every cut, rising; "impossible" where two meet."""
-    cuts = []
-    for number, place in enumerate(given.places or (), 1):
-        up = given.side - place if given.measured == "upper" else place
-        low = up - {"bottom": 0, "top": given.shelf, "center": given.shelf / 2}[given.edge]
-        cuts.append((f"Dado {number}", low, low + width, number))
-    rabbet = given.panel + given.play if given.rabbets != "none" else 0
-    if given.rabbets in ("lower", "both"):
-        cuts.append(("Lower rabbet", 0, rabbet, None))
-    if given.rabbets in ("upper", "both"):
-        cuts.append(("Upper rabbet", given.side - rabbet, given.side, None))
-    cuts.sort(key=lambda cut: cut[1])
-    if not cuts:
-        raise Refusal(
-            "missing", "There is nothing to cut.", "Give a shelf, or a rabbet.", field="places"
-        )
-    below, before = 0, "the lower end of the side"
-    for name, low, high, _ in cuts:
-        if low < below or high > given.side:
-            met = before if low < below else "the upper end of the side"
-            raise Refusal(
-                "impossible",
-                f"{name}, from {show.text(low)} to {show.text(high)}, runs into {met}.",
-                "Check the heights, what is marked, and where they are measured from.",
-                field="places",
-            )
-        below, before = high, name
-    return [cut[:3] for cut in cuts]
 
 
 def _warnings(given, show, depth, left, cuts):

@@ -2,9 +2,13 @@
 
 from sawside.drawing.tape.along_tape import along_tape
 from sawside.errors import Refusal
-from sawside.lengths.display import decimal_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.tape.shared.burned_line import STRETCHED, start_field, stretch_of
+from sawside.reckoners.tape.shared.burned_line import (
+    STRETCHED,
+    start_field,
+    stretch_lines,
+    stretch_of,
+)
 
 
 def compute(given, show):
@@ -18,23 +22,17 @@ def compute(given, show):
             "Give the mark at the far end of the piece.",
             field="reading",
         )
-    scale = stretch_of(given)
-    true = scale * between
-    working = [
-        f"{show.number(given.reading)} − {show.number(given.start)} = {show.number(between)}"
-    ]
-    if scale != 1:
-        working.append(
-            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
-            f"{show.number(between)} × {decimal_text(scale)}{show.equals(true)}"
-        )
+    true = stretch_of(given) * between
     words = (
         f"A piece along a tape, from the line at {show.brief(given.start)} to "
         f"{show.brief(given.reading)}: it is {show.brief(true)} long."
     )
     return Reckoning(
         answers={"length": true},
-        working=tuple(working),
+        working=(
+            f"{show.number(given.reading)} − {show.number(given.start)} = {show.number(between)}",
+            *stretch_lines(given, show, between, "×", show.equals(true)),
+        ),
         drawing=along_tape(words, given.start, given.reading, show.brief(true), show),
     )
 

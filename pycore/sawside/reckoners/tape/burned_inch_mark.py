@@ -1,23 +1,19 @@
 """Where to mark a length that is laid off from a line of the tape instead of its hook."""
 
 from sawside.drawing.tape.along_tape import along_tape
-from sawside.lengths.display import decimal_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.tape.shared.burned_line import STRETCHED, start_field, stretch_of
+from sawside.reckoners.tape.shared.burned_line import (
+    STRETCHED,
+    start_field,
+    stretch_lines,
+    stretch_of,
+)
 
 
 def compute(given, show):
     """The line plus the length, the length in inches of the tape where that one is stretched."""
-    scale = stretch_of(given)
-    reads = given.length / scale
+    reads = given.length / stretch_of(given)
     mark = given.start + reads
-    working = []
-    if scale != 1:
-        working.append(
-            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
-            f"{show.number(given.length)} ÷ {decimal_text(scale)} = {show.number(reads)}"
-        )
-    working.append(f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}")
     told = show.brief(given.length)
     words = (
         f"A length of {told} laid off along a tape: from the line at {show.brief(given.start)} to "
@@ -25,7 +21,10 @@ def compute(given, show):
     )
     return Reckoning(
         answers={"mark": mark},
-        working=tuple(working),
+        working=(
+            *stretch_lines(given, show, given.length, "÷", f" = {show.number(reads)}"),
+            f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}",
+        ),
         drawing=along_tape(words, given.start, mark, told, show, given=True),
     )
 

@@ -10,6 +10,7 @@ from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, own_tape
+from sawside.reckoners.tape.shared.burned_line import line_field
 from sawside.settings.own_tape import OwnTape
 from sawside.settings.tape_rows import PARTS, fault
 
@@ -151,14 +152,7 @@ RECKONER = Reckoner(
     fields=(
         length("reading", "The tape reads", least="1/64 in"),
         choice("since", "Measured from", {"hook": "The hook", "line": "A line of the tape"}),
-        length(
-            "start",
-            "That line",
-            default="1 in",
-            metric="100 mm",
-            most="10 ft",
-            shown_when=("since", ("line",)),
-        ),
+        line_field("That line", shown_when=("since", ("line",))),
         choice("which", "Tape", {"mine": "One of my tapes", "typed": "Told here"}),
         own_tape("tape", "My tape", shown_when=("which", ("mine",))),
         _typed("block", "A short length that you trust, such as a square's blade."),

@@ -9,6 +9,7 @@ from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, kerf, length
+from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 _MOST_PARTS = 200
@@ -47,7 +48,7 @@ def compute(given, show):
             "part": part,
             "marks": named,
             "difference": on_fine_marks(difference, show),
-            "sizes": [(f"Part {number}", size) for number, size in enumerate(sizes, 1)],
+            "sizes": numbered("Part", sizes),
             **({} if parts == 1 else {"stepping": _stepping(show, part, between, parts)}),
         },
         working=_working(show, given, between, part),
@@ -59,8 +60,7 @@ def compute(given, show):
 def _marks(begins, ends, kind):
     """What is marked: the near side of each cut, both sides of each gap."""
     if kind != "gap":
-        name = "Cut" if kind == "kerf" else "Mark"
-        return [(f"{name} {number}", end) for number, end in enumerate(ends[:-1], 1)]
+        return numbered("Cut" if kind == "kerf" else "Mark", ends[:-1])
     return [
         each
         for number in range(1, len(ends))

@@ -8,6 +8,7 @@ from sawside.drawing.lazy import lazy
 from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
+from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, kerf, length
 from sawside.wood.saw import SHORTEST_TO_HOLD
 
@@ -101,8 +102,8 @@ def _drawing(show, given, pieces, left):
     if pieces:
         dimensions.insert(0, (start, start + given.piece, fine_text(given.piece, show), "given"))
     words = (
-        f"A stick {fine_text(given.stick, show)} long gives {pieces} "
-        f"{'piece' if pieces == 1 else 'pieces'} of {fine_text(given.piece, show)}; "
+        f"A stick {fine_text(given.stick, show)} long gives {counted(pieces, 'piece')} of "
+        f"{fine_text(given.piece, show)}; "
         f"{show.brief(left, 'be there')} is left. "
         + (
             f"Dashed: cuts, each {fine_text(given.kerf, show)} wide, and what is waste."

@@ -32,10 +32,15 @@ def compute(given, show):
     working.append(
         f"Reading and {name}: {show.number(reading)} + {show.number(adds)}{show.equals(inside)}"
     )
+    return _told(given, show, inside, (given.reading, adds), working)
+
+
+def _told(given, show, inside, parts, working, **bounds):
+    """The answer; `parts` are the measures that it was made of, `bounds` the least and most."""
     return Reckoning(
-        answers={"inside": inside},
+        answers={"inside": inside, **bounds},
         working=tuple(working),
-        drawing=between_walls(given.way, inside, (given.reading, adds), show),
+        drawing=between_walls(given.way, inside, parts, show),
     )
 
 
@@ -69,11 +74,7 @@ def _bent(given, reading, working, show):
         f"Read in the bend: {show.number(reading)} ± {show.number(given.doubt)}, so from "
         f"{show.number(least)} to {show.number(most)}"
     )
-    return Reckoning(
-        answers={"inside": reading, "least": least, "most": most},
-        working=tuple(working),
-        drawing=between_walls("bent", reading, (given.reading,), show),
-    )
+    return _told(given, show, reading, (given.reading,), working, least=least, most=most)
 
 
 def _sticks(given, show):
@@ -92,11 +93,7 @@ def _sticks(given, show):
         f"{show.number(given.overlap)}{show.equals(inside)}"
     )
     parts = (given.first, given.second, given.overlap)
-    return Reckoning(
-        answers={"inside": inside},
-        working=(line,),
-        drawing=between_walls("sticks", inside, parts, show),
-    )
+    return _told(given, show, inside, parts, (line,))
 
 
 def _stick(key, label, **more):

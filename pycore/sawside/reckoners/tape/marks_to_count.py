@@ -6,8 +6,7 @@ from sawside.lengths.tape import from_the_inch, stretch
 from sawside.lengths.units import INCHES_PER
 from sawside.lengths.words import parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
-
-_DIVISIONS = (2, 4, 8, 16, 32, 64)
+from sawside.reckoners.tape.shared.tape_marks import divisions
 
 
 def compute(given, show):
@@ -55,7 +54,7 @@ RECKONER = Reckoner(
             "division",
             "The small marks are",
             {"settings": "As in the settings"}
-            | {str(each): parts_in_words(each).capitalize() for each in _DIVISIONS}
+            | divisions(2, 4, 8, 16, 32, 64)
             | {"mm": "Millimeters"},
         ),
     ),

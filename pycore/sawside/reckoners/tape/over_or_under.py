@@ -9,8 +9,8 @@ from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
-from sawside.lengths.words import parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.tape.shared.tape_marks import in_marks
 
 _SCREEN = 300
 """Pixels of the longer piece on a narrow phone."""
@@ -37,7 +37,7 @@ def compute(given, show):
             "difference": on_fine_marks(size, show),
             "direction": _direction(over),
             "remedy": _remedy(over, against_stop, show),
-            "marks": _in_marks(size, show),
+            "marks": in_marks(size, show),
             "thousandths": f"{decimal_text(size * 1000, 3)} thousandths of an inch",
             "millimeters": f"{decimal_text(size / INCHES_PER['mm'], 4)} mm",
         },
@@ -66,15 +66,6 @@ def _remedy(over, against_stop, show):
     if over > 0:
         return f"Trim {much} off"
     return f"It is {much} short, and no saw adds that: cut another"
-
-
-def _in_marks(size, show):
-    """The difference counted in the marks of the settings."""
-    grid = show.settings.grid
-    number = size / grid.step
-    shown = show.pure(number) if 8 % number.denominator == 0 else decimal_text(number, 1)
-    word = "marks" if number == 0 or number > 1 else "mark" if number == 1 else "of a mark"
-    return f"{shown} {word} ({parts_in_words(grid.division) if grid.division else grid.name})"
 
 
 def _drawing(given, over, show):

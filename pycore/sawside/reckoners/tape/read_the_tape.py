@@ -8,8 +8,8 @@ from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.tape import stretch
 from sawside.lengths.words import fraction_in_words, parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count
+from sawside.reckoners.tape.shared.tape_marks import divisions
 
-_DIVISIONS = (16, 2, 4, 8, 32, 64)
 _LARGER = [Fraction(number, 16) for number in range(1, 16)]
 
 
@@ -79,7 +79,7 @@ RECKONER = Reckoner(
         choice(
             "division",
             "The small marks are",
-            {str(each): parts_in_words(each).capitalize() for each in _DIVISIONS},
+            divisions(16, 2, 4, 8, 32, 64),
             help="Count the spaces in one inch when in doubt.",
         ),
     ),

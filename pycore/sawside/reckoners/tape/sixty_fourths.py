@@ -5,8 +5,8 @@ from fractions import Fraction
 from sawside.lengths.display import decimal_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.units import INCHES_PER
-from sawside.lengths.words import parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count
+from sawside.reckoners.tape.shared.tape_marks import divisions
 
 _MM = INCHES_PER["mm"]
 
@@ -43,11 +43,7 @@ RECKONER = Reckoner(
     ),
     order=108,
     fields=(
-        choice(
-            "division",
-            "In",
-            {str(each): parts_in_words(each).capitalize() for each in (64, 32, 16, 8)},
-        ),
+        choice("division", "In", divisions(64, 32, 16, 8)),
         count(
             "inches",
             "After the inch",

@@ -5,8 +5,8 @@ from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.tape_tolerances import CLASSES, RULES, STEPS, tolerance
 from sawside.lengths.units import INCHES_PER
-from sawside.lengths.words import parts_in_words
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.tape.shared.tape_marks import in_marks
 
 _MM = INCHES_PER["mm"]
 
@@ -18,7 +18,7 @@ def compute(given, show):
     return Reckoning(
         answers={
             "allowed": f"± {_in_its_unit(given.rule, size)}",
-            "marks": _in_marks(size, show),
+            "marks": f"{fine_text(size, show)}, {in_marks(size, show)}",
             "millimeters": f"{decimal_text(size / _MM, 4)} mm, {decimal_text(size, 4)}″",
             "least": on_fine_marks(given.length - size, show, "be there"),
             "most": on_fine_marks(given.length + size, show, "reach"),
@@ -39,16 +39,6 @@ def _in_its_unit(rule, size):
 
 def _by_rule(name, size, show):
     return f"{name}, {decimal_text(size / _MM, 2)} mm", on_fine_marks(size, show)
-
-
-def _in_marks(size, show):
-    """The allowance as a length and in marks of the settings: "1/16″, 1 mark (sixteenths)"."""
-    grid = show.settings.grid
-    number = size / grid.step
-    told = show.pure(number) if 8 % number.denominator == 0 else decimal_text(number, 1)
-    unit = parts_in_words(grid.division) if grid.division else grid.name
-    word = "marks" if number > 1 else "mark" if number == 1 else "of a mark"
-    return f"{fine_text(size, show)}, {told} {word} ({unit})"
 
 
 def _worked(rule, allowed, show):

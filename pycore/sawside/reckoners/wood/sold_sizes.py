@@ -67,8 +67,10 @@ def _verdict(given, show, told):
     return f"{text} is {fine_text(abs(off), show)} {way} than is {usual}. Cut to what you measured."
 
 
-def _names(sizes):
-    return {key: size.name for key, size in sizes.items()}
+def _of(wood, key, label, sizes, usual):
+    """The choice of a size where `wood` is what is sold."""
+    names = {name: size.name for name, size in sizes.items()}
+    return choice(key, label, names, default=usual, shown_when=("wood", (wood,)))
 
 
 RECKONER = Reckoner(
@@ -91,53 +93,23 @@ RECKONER = Reckoner(
                 "sheet": "Hardwood plywood",
             },
         ),
-        choice(
-            "thick",
-            "Nominal thickness",
-            _names(SOFTWOOD_THICK),
-            default="thickness_1",
-            shown_when=("wood", ("softwood",)),
-        ),
-        choice(
-            "wide",
-            "Nominal width",
-            _names(SOFTWOOD_WIDE),
-            default="width_6",
-            shown_when=("wood", ("softwood",)),
-        ),
+        _of("softwood", "thick", "Nominal thickness", SOFTWOOD_THICK, "thickness_1"),
+        _of("softwood", "wide", "Nominal width", SOFTWOOD_WIDE, "width_6"),
         choice(
             "state",
             "Dressed",
             {"dry": "Dry, 19 % or less", "green": "Green"},
             shown_when=("wood", ("softwood",)),
         ),
-        choice(
-            "quarters",
-            "Rough thickness",
-            _names(HARDWOOD),
-            default="thickness_4_4",
-            shown_when=("wood", ("hardwood",)),
-        ),
+        _of("hardwood", "quarters", "Rough thickness", HARDWOOD, "thickness_4_4"),
         choice(
             "surfaced",
             "Surfaced",
             {"two_sides": "On two sides", "one_side": "On one side"},
             shown_when=("wood", ("hardwood",)),
         ),
-        choice(
-            "category",
-            "Sold as",
-            _names(PLYWOOD),
-            default="ps1_23_32",
-            shown_when=("wood", ("plywood",)),
-        ),
-        choice(
-            "sheet",
-            "Sold as",
-            _names(SHEETS),
-            default="plywood_3_4",
-            shown_when=("wood", ("sheet",)),
-        ),
+        _of("plywood", "category", "Sold as", PLYWOOD, "ps1_23_32"),
+        _of("sheet", "sheet", "Sold as", SHEETS, "plywood_3_4"),
         length(
             "measured",
             "Thickness that you measured",

@@ -1,18 +1,18 @@
 """A tape held at one of its lines instead of its hook: the line, and the tape that it is on."""
 
+from sawside.lengths.display import decimal_text
 from sawside.reckoners.declaration import length, own_tape
+
+
+def line_field(label, **more):
+    """The line of the tape that something is measured from."""
+    return length("start", label, default="1 in", metric="100 mm", most="10 ft", **more)
 
 
 def start_field(label, easier):
     """The line that the piece starts at; `easier` says what a rounder line makes easier."""
-    return length(
-        "start",
-        label,
-        help=f"The 1-inch line is usual; the 10-inch or 100 mm line is easier to {easier}.",
-        default="1 in",
-        metric="100 mm",
-        most="10 ft",
-    )
+    usual = "The 1-inch line is usual; the 10-inch or 100 mm line is easier to"
+    return line_field(label, help=f"{usual} {easier}.")
 
 
 STRETCHED = own_tape("tape", "Tape", help="Its stretch is corrected; its hook takes no part.")
@@ -21,3 +21,16 @@ STRETCHED = own_tape("tape", "Tape", help="Its stretch is corrected; its hook ta
 def stretch_of(given):
     """True inches in each inch of the tape."""
     return given.tape.scale if given.tape else 1
+
+
+def stretch_lines(given, show, number, sign, result):
+    """The working, `number` × or ÷ the scale by `sign`; none of a tape that reads true.
+
+    `result` is told as it follows: "= 31 5/8".
+    """
+    scale = stretch_of(given)
+    if scale != 1:
+        yield (
+            f"{given.tape.name}: each inch is {decimal_text(scale)}; "
+            f"{show.number(number)} {sign} {decimal_text(scale)}{result}"
+        )

@@ -11,6 +11,7 @@ from fractions import Fraction
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import Exact
 from sawside.reckoners.declaration import Answer
+from sawside.reckoners.shared.numbered import numbered
 from sawside.wood.numbers import number_text, percent_text, size_text
 
 
@@ -64,19 +65,12 @@ def slot_texts(slot, show):
 
 def slot_answers(slots, show):
     """The answers about slots: each whole, and its two ways from the fastener's place now."""
-
-    def numbered(values, told):
-        return [(f"Fastener {number}", told(each)) for number, each in enumerate(values, 1)]
-
-    return {
-        "slots": numbered(slots, lambda each: slot_length(each, show)),
-        "away": numbered(
-            (each.away for each in slots), lambda each: on_fine_marks(each, show, "reach")
-        ),
-        "towards": numbered(
-            (each.towards for each in slots), lambda each: on_fine_marks(each, show, "reach")
-        ),
+    told = {
+        "slots": [slot_length(slot, show) for slot in slots],
+        "away": [on_fine_marks(slot.away, show, "reach") for slot in slots],
+        "towards": [on_fine_marks(slot.towards, show, "reach") for slot in slots],
     }
+    return {key: numbered("Fastener", values) for key, values in told.items()}
 
 
 def slots_told(out, towards):
