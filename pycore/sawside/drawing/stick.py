@@ -6,7 +6,7 @@ room; every one of them stands among the answers as well.
 
 from itertools import pairwise
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 250
@@ -35,7 +35,7 @@ def stick(words, whole, runs, *, cuts=(), marks=(), dimensions=()):
     shapes = []
     for start, end, role, name in _seen(runs, pixel):
         left, right = nearby(start), nearby(end)
-        shapes.append(polygon([(left, 0), (right, 0), (right, high), (left, high)], role))
+        shapes.append(rectangle(left, 0, right, high, role))
         if name and (right - left) / pixel > len(name) * _LETTER:
             shapes.append(label(((left + right) / 2, high / 2), name, "note"))
     shapes += [
@@ -69,10 +69,10 @@ def _seen(runs, pixel):
 
 def _apart(places, least):
     """The places if they can be told apart in the drawing, else only the first and the last."""
-    found = [nearby(place) for place in places]
-    if len(found) > 2 and min(b - a for a, b in pairwise(found)) < least:
-        return [found[0], found[-1]]
-    return found
+    xs = [nearby(place) for place in places]
+    if len(xs) > 2 and min(b - a for a, b in pairwise(xs)) < least:
+        return [xs[0], xs[-1]]
+    return xs
 
 
 def _placed(marks, pixel):

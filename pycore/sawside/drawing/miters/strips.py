@@ -1,7 +1,7 @@
 """A board seen at its end, ripped in two, and below it the two strips put together."""
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 316
@@ -11,7 +11,7 @@ _SCREEN = 316
 def two_strips_drawing(show, thickness, widths, given, setting, together):
     """`widths` are (wider, narrower) as finished, `setting` the rip setting with what is planed
     off, `together` (height, projection); `given` holds kerf, clean_up and laid."""
-    wide, narrow = (nearby(each) for each in widths)
+    wide, narrow = (nearby(width) for width in widths)
     thick, kerf, clean = (nearby(each) for each in (thickness, given.kerf, given.clean_up))
     board = wide + narrow + kerf + 2 * clean
     high, out = (nearby(each) for each in together)
@@ -20,10 +20,10 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     cut = wide + clean
     x0 = (span - board) / 2 + 4 * pixel
     shapes = [
-        _box(x0 - 12 * pixel, -14 * pixel, x0, thick, "hatch"),
-        _box(x0, 0, x0 + wide, thick),
-        _box(x0 + cut + kerf + clean, 0, x0 + board, thick),
-        _box(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
+        rectangle(x0 - 12 * pixel, -14 * pixel, x0, thick, "hatch"),
+        rectangle(x0, 0, x0 + wide, thick),
+        rectangle(x0 + cut + kerf + clean, 0, x0 + board, thick),
+        rectangle(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
         line((x0 + cut, -18 * pixel), (x0 + cut, thick + 18 * pixel), "cut"),
         dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}", "answer"),
         dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.brief(widths[0]), "answer"),
@@ -50,29 +50,29 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)
 
 
-def _box(left, top, right, bottom, role="stock"):
-    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role)
-
-
-def _together(show, laid, sizes, told, top, span, pixel):
+def _together(show, laid, sizes, together, top, span, pixel):
     """The strips against the case at their left; the narrower one is above, or in front."""
     wide, narrow, thick = sizes
-    high, out = (nearby(each) for each in told)
+    high, out = (nearby(each) for each in together)
     bottom, x0 = top + high, max((span - out) / 2 - 36 * pixel, 12 * pixel)
     boxes = {
         "flat": ((0, thick, wide, 2 * thick), (0, 0, narrow, thick)),
         "above": ((0, narrow, thick, high), (0, 0, thick, narrow)),
         "before": ((0, 0, thick, high), (thick, high - narrow, out, high)),
     }[laid]
-    shapes = [_box(x0 - 10 * pixel, top - 12 * pixel, x0, bottom + 12 * pixel, "hatch")]
-    shapes += [_box(x0 + a, top + b, x0 + c, top + d) for a, b, c, d in boxes]
+    shapes = [rectangle(x0 - 10 * pixel, top - 12 * pixel, x0, bottom + 12 * pixel, "hatch")]
+    shapes += [rectangle(x0 + a, top + b, x0 + c, top + d) for a, b, c, d in boxes]
     return [
         *shapes,
         label((x0 - 10 * pixel, bottom + 28 * pixel), "case", "note", "start"),
         dimension(
-            (x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(told[1])} out", "answer"
+            (x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(together[1])} out", "answer"
         ),
         dimension(
-            (x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.brief(told[0])} high", "answer"
+            (x0 + out, top),
+            (x0 + out, bottom),
+            64 * pixel,
+            f"{show.brief(together[0])} high",
+            "answer",
         ),
     ]

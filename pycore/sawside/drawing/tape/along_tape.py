@@ -3,7 +3,7 @@
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.real import nearby
 
@@ -14,10 +14,10 @@ _HIGH = 36
 _MARGIN = Fraction(5, 4)
 
 
-def along_tape(words, low, high, told, show, *, given=False):
+def along_tape(words, low, high, text, show, *, given=False):
     """The drawing of a piece from the mark `low` to the mark `high` of a tape, exact inches.
 
-    `told` is the text of its length; `given` says that it was known, and that the mark at its end
+    `text` is that of its length; `given` says that it was known, and that the mark at its end
     is the answer.
     """
     metric = show.settings.display == "mm"
@@ -37,7 +37,7 @@ def along_tape(words, low, high, told, show, *, given=False):
         pieces = [(ends[0], _WINDOW + 16), (WIDTH - _WINDOW - 16, ends[1])]
     shapes = [shape for ruler in rulers for shape in ruler.shapes(0)]
     for left, right in pieces:
-        shapes.append(polygon([(left, -_HIGH), (right, -_HIGH), (right, 0), (left, 0)]))
+        shapes.append(rectangle(left, -_HIGH, right, 0))
     if len(pieces) > 1:
         shapes += [shape for x in (pieces[0][1], pieces[1][0]) for shape in _broken(x)]
     for x, place, align, answer in zip(ends, (low, high), aligned, (False, given), strict=True):
@@ -45,7 +45,7 @@ def along_tape(words, low, high, told, show, *, given=False):
             shapes.append(line((x, top), (x, bottom), "center"))
         shapes.append(label((x, 74), show.brief(place), "name" if answer else "note", align))
     top = [(x, -_HIGH) for x in ends]
-    shapes.append(dimension(*top, 22, told, "given" if given else "answer"))
+    shapes.append(dimension(*top, 22, text, "given" if given else "answer"))
     return drawing(words, (0, -_HIGH - 40, WIDTH, 90), shapes)
 
 
