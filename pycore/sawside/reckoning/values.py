@@ -2,7 +2,7 @@
 
 from types import SimpleNamespace
 
-from sawside.errors import Refusal, Refusals, quoted
+from sawside.errors import Refusal, Refusals, each_of, quoted
 from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
 
@@ -17,8 +17,11 @@ class Form:
         self.solved = []
 
     def lengths(self, reckoner):
-        """Every length that was filled in, or taken from the settings, in exact inches."""
-        return [*_lengths_of(reckoner.fields, self.given)]
+        """Every length that was filled in, or taken from the settings, in exact inches.
+
+        They are only looked up when the first one is asked for: a line often isn't told.
+        """
+        return _lengths_of(reckoner.fields, self.given)
 
 
 def read_values(reckoner, values, settings, names=None):
@@ -60,6 +63,8 @@ def reread(reckoner, form, values, settings, names, linked):
 
 def _lengths_of(fields, given):
     for field in fields:
+        if field.kind not in ("length", "lengths", "rows"):
+            continue
         value = getattr(given, field.key)
         if value is None:
             continue
@@ -67,7 +72,7 @@ def _lengths_of(fields, given):
             yield value
         elif field.kind == "lengths":
             yield from value
-        elif field.kind == "rows":
+        else:
             for row in value:
                 yield from _lengths_of(field.fields, row)
 
@@ -111,42 +116,37 @@ def _read_fields(fields, values, settings, names):
     if not isinstance(values, dict):
         refusal = Refusal("message", "The values are not readable.", "Send them by field.")
         return None, set(), [refusal]
-    refusals = [
-        Refusal(
-            "unknown", f"There is no field {quoted(str(key))}.", "Take it away.", field=str(key)
-        )
-        for key in values
-        if key not in {field.key for field in fields}
-    ]
-    given, echoes, summary, blank = {}, {}, [], set()
+    refusals = [_no_field(key) for key in values if key not in {field.key for field in fields}]
+    given, echoes, summary, blank = {field.key: None for field in fields}, {}, [], set()
     for field in fields:
-        value = _typed(field, values, settings.unit)
-        given[field.key] = None
         if not _shown(field, fields, values):
             continue
+        value = _typed(field, values, settings.unit)
         if value is None and field.setting:
-            given[field.key] = settings.set_lengths[field.setting]
-            echoes[field.key] = f"{given_text(given[field.key], settings)}, of the settings"
-            continue
-        if value is None:
+            length = given[field.key] = settings.set_lengths[field.setting]
+            echoes[field.key] = f"{given_text(length, settings)}, of the settings"
+        elif value is None:
             blank.add(field.key)
             if not field.may_be_blank:
                 message = f"{field.label} is blank."
                 refusals.append(Refusal("missing", message, "Fill it in.", field=field.key))
-            continue
-        try:
-            given[field.key], echo = read_field(field, value, settings, names)
-        except Refusal as refusal:
-            refusals.append(refusal.of(field.key))
-        except Refusals as several:
-            refusals += [refusal.of(field.key) for refusal in several.refusals]
         else:
+            try:
+                given[field.key], echo = read_field(field, value, settings, names)
+            except (Refusal, Refusals) as fault:
+                refusals += [refusal.of(field.key) for refusal in each_of(fault)]
+                continue
             if field.choices or field.choices_from:
                 summary.append(f"{field.label}: {echo}")
             else:
                 summary.append(f"{field.label} {echo}")
                 echoes[field.key] = echo
     return Form(SimpleNamespace(**given), echoes, ", ".join(summary)), blank, refusals
+
+
+def _no_field(key):
+    message = f"There is no field {quoted(str(key))}."
+    return Refusal("unknown", message, "Take it away.", field=str(key))
 
 
 def read_field(field, value, settings, names=None):

@@ -3,7 +3,7 @@
 import json
 
 from sawside.errors import Refusal, quoted
-from sawside.project.schema.checks import damaged
+from sawside.project.kinds.checks import damaged
 
 MOST_BYTES = 60_000_000
 """Of the text: room for 300 photographs as the page makes them, of 200 kB each. What is
@@ -28,7 +28,7 @@ def marks(text):
 
 def parsed(text):
     """The data of a JSON text, without keys that stand twice, and without numbers out of bounds."""
-    if not isinstance(text, str) or size(text) > MOST_BYTES:
+    if size(text) > MOST_BYTES:
         raise no_backup("This is no backup, or a very large one.")
     if marks(text) > MOST_MARKS:
         raise no_backup(f"This is no backup: it has more than {MOST_MARKS} values.")

@@ -1,10 +1,10 @@
 """Tables out of a project and into one, whole or not at all."""
 
-from sawside.errors import Refusal, Refusals
+from sawside.errors import Refusal, Refusals, each_of
 from sawside.project.acts.change import change
 from sawside.project.files.file_name import file_name
 from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
-from sawside.project.schema.checks import Damaged, moment_given
+from sawside.project.kinds.checks import Damaged
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
 
@@ -19,12 +19,11 @@ def csv_out(document, what):
     }
 
 
-def csv_in(document, what, text, when):
+def csv_in(document, what, text, when=""):
     """The contract of `take_csv`: a change that takes a table in.
 
     Refusals name the row ("Row 3: …"); nothing is taken then.
     """
-    when = moment_given(when)
     numbered = _table(what).taken(document, text)
     if not numbered:
         raise Refusal(
@@ -38,15 +37,13 @@ def csv_in(document, what, text, when):
         "said": f"Took in {rows} of {what}.",
     }
     try:
-        return change(document, act)
-    except Refusal as refusal:
-        raise _in_row(refusal, numbered) from None
-    except Refusals as several:
-        raise _in_row(several.refusals[0], numbered) from None
+        return change(document, act=act)
+    except (Refusal, Refusals) as fault:
+        raise _in_row(each_of(fault)[0], numbered) from None
 
 
 def _table(what):
-    if not isinstance(what, str) or what not in _TABLES:
+    if what not in _TABLES:
         raise Refusal(
             "unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.", field="what"
         )
