@@ -11,7 +11,12 @@ from sawside.project.evaluation.names_sent import names_sent
 from sawside.project.kinds.checks import unit_checked
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
-from sawside.project.read_in_project import names_of_question, read_in_project
+from sawside.project.read_in_project import (
+    all_names,
+    by_field_told,
+    names_of_question,
+    read_in_project,
+)
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
@@ -39,13 +44,13 @@ def _read(*, text, settings=None, unit=None, **around):
 
 def _reckon(*, reckoner, values=None, settings=None, unit=None, **around):
     values = values or {}
-    names = names_of_question(reckoner, values, **around)
-    return reckon(reckoner, values, _settings(settings, unit), names)
+    names, settings = names_of_question(reckoner, values, **around), _settings(settings, unit)
+    return reckon(reckoner, values, settings, all_names(names)) | by_field_told(names, settings)
 
 
 def _paper(*, reckoner, paper, values=None, settings=None, unit=None, **around):
     values = values or {}
-    names = names_of_question(reckoner, values, **around)
+    names = all_names(names_of_question(reckoner, values, **around))
     return on_paper(reckoner, values, _settings(settings, unit), paper, names)
 
 

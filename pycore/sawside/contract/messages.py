@@ -9,7 +9,7 @@ from sawside.contract.documents import Document, Settings, Tally
 from sawside.contract.errors import Error
 from sawside.contract.pictures import Sheet, Strip, Tape
 from sawside.contract.projects import Act, Change, EntryInFull, Merged, Sure, View
-from sawside.contract.questions import Field, OnPaper, Paper, Reckoner, Reckoning, Typed
+from sawside.contract.questions import Field, NameUsed, OnPaper, Paper, Reckoner, Reckoning, Typed
 from sawside.contract.values import Value
 
 
@@ -130,8 +130,9 @@ class Described(TypedDict):
 
 class Read(TypedDict):
     """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
-    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, and `note`
-    says which names are a project's and also a line's of the tally."""
+    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `note` says
+    which names are a project's and also a line's of the tally, `names` are those of the document
+    that it uses."""
 
     value: Value
     echo: str
@@ -140,6 +141,7 @@ class Read(TypedDict):
     stands_for: str
     corrected: NotRequired[str]
     note: NotRequired[str]
+    names: NotRequired[list[NameUsed]]
 
 
 class TallyLineTold(TypedDict):

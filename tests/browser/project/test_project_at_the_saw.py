@@ -6,7 +6,7 @@ What the browser has of the device (a wake lock, voices) is replaced at its boun
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
-from tests.browser.project.in_project import keep_reading
+from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
 from tests.browser.start.start_support import eventually
 
 BOUNDARY = """
@@ -177,3 +177,39 @@ def test_undo_at_the_saw_takes_back_what_was_done_at_the_saw_only(page):
     assert undo.is_disabled()
     open_place(page, "Project")
     page.get_by_text("Alcove width", exact=True).wait_for()
+
+
+def test_the_key_that_says_it_is_done_names_the_number_that_was_told(page):
+    """Cut at 41 13/16″, 1062.0375 mm; 41 11/16″ is 1059 on a rule of millimeters: 3.0375 less."""
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Top rail")
+    open_place(page, "At the saw")
+    tap(page, "Cut one")
+    page.get_by_text("All pieces cut", exact=True).wait_for()
+    page.get_by_role("link", name="Settings").tap()
+    page.get_by_label("Round to", exact=True).select_option("Millimeters")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
+    correct(page, "Alcove width", "37 7/16")
+    accept(page)
+    open_place(page, "At the saw")
+    page.locator(".piece-wrong").get_by_text("1 piece can be cut down by ≈ 3.0 mm.").wait_for()
+    tap(page, "Done: cut down by ≈ 3.0 mm")
+    page.locator(".piece-wrong").wait_for(state="detached")
+
+
+def test_an_allowance_not_kept_yet_tells_when_it_is_read_in_another_unit(page):
+    keep_rail(page, "Top rail", "31 5/8")
+    open_place(page, "At the saw")
+    tap(page, "About this piece")
+    type_into(page, "Cut longer by, at first", "1")
+    page.get_by_role("link", name="Settings").tap()
+    choose(page, "A bare number means", "Millimeters")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
+    open_place(page, "At the saw")
+    tap(page, "About this piece")
+    page.get_by_text("You typed this in inches, and it’s now read in millimeters.").wait_for()
+    page.get_by_label("Cut longer by, at first", exact=True).fill("25 mm")
+    tap(page, "Keep")
+    page.get_by_role("heading", name="Top rail").wait_for()

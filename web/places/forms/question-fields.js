@@ -1,7 +1,4 @@
-const METRIC = new Set(["mm", "cm", "m"]);
-
-/** What a field or question starts with in a unit: its own in millimeters, where it has one. */
-export const inUnit = (declared, key, unit) => (METRIC.has(unit) && declared[`${key}_metric`]) || declared[key];
+import { inUnit } from "./units.js";
 
 /**
  * A field as this person has it: one whose choices are their own, as the tapes of the settings, or
@@ -25,12 +22,4 @@ export function offering(declared, here) {
 function asSet(key, { settings, declared }) {
   const set = declared.find((field) => field.key === key);
   return String(settings[key] ?? "").trim() || inUnit(set, "default", settings.unit);
-}
-
-/** Says what a bare number means here, where that is no longer what the settings say. */
-export function unitNote(node, unit, app) {
-  const declared = app.state.get().described.settings.find((field) => field.key === "unit");
-  const named = declared.choices.find((choice) => choice.value === unit);
-  node.hidden = unit === app.unit();
-  node.textContent = `A bare number here still means ${named?.label.toLowerCase()}, as when this was begun.`;
 }

@@ -2,31 +2,25 @@ import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
+import { notThere } from "../forms/instead.js";
+import { onward } from "../go.js";
 
 /** A note of the project: written, kept, changed. What is typed outlives the page. */
 export function note(app, id) {
   const { record } = app.state.get();
   const entry = record?.document.entries.find((each) => each.id === id);
-  if (id && !entry) return element("p", { class: "help" }, "This note is no longer in the project.");
+  if (id && !entry) return notThere("This note is no longer in the project.");
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
   let was = entry;
-  const text = element(
-    "textarea",
-    {
-      id: "note-text",
-      class: "note-text",
-      rows: "8",
-      "aria-describedby": "note-error",
-      oninput: () => draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
-    },
-    draft.get().text ?? entry?.text ?? "",
+  const text = noteText(draft.get().text ?? entry?.text ?? "", () =>
+    draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
   );
 
   async function keep() {
     const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
-    const goOn = app.onward();
-    const answer = await app.change(act, { was });
+    const goOn = onward();
+    const answer = await app.project.change(act, { was });
     was = answer.now ?? was;
     wrong.show(answer.ok ? null : answer.error);
     if (!answer.ok) return;
@@ -43,16 +37,26 @@ export function note(app, id) {
     text.value = now.text;
   }
 
-  const node = element(
+  const keepIt = button("Keep the note", keep, { class: "button primary" });
+  return {
+    node: drawn(entry?.name ?? "New note", [text, wrong, keepIt]),
+    refresh: (changed) => changed.includes("record") && follow(),
+  };
+}
+
+const noteText = (value, oninput) =>
+  element(
+    "textarea",
+    { id: "note-text", class: "note-text", rows: "8", "aria-describedby": "note-error", oninput },
+    value,
+  );
+
+const drawn = (title, nodes) =>
+  element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, entry?.name ?? "New note"),
+    element("h2", {}, title),
     element("label", { for: "note-text" }, "The note"),
-    text,
-    wrong,
-    button("Keep the note", keep, { class: "button primary" }),
+    nodes,
   );
-  node.refresh = (changed) => changed.includes("record") && follow();
-  return node;
-}

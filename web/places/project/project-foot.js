@@ -1,10 +1,10 @@
 import { button, element } from "../../widgets/element.js";
-import { materialTally } from "./material-tally.js";
+import { go } from "../go.js";
 
 /** Below the entries: a note, the backup with its reminder, and the log of what was done. */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
-  if (!record) return button("Restore a backup", () => app.go("backup"));
+  if (!record) return button("Restore a backup", () => go("backup"));
   const since = record.revision - (backups[record.id]?.revision ?? 0);
   return element(
     "div",
@@ -12,8 +12,8 @@ export function projectFoot(app) {
     element(
       "div",
       { class: "button-row" },
-      button("Add a reading", () => app.go("new-reading")),
-      button("Add a note", () => app.go("note")),
+      button("Add a reading", () => go("new-reading")),
+      button("Add a note", () => go("note")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
     view?.tally?.length ? materialTally(view.tally) : null,
@@ -40,3 +40,25 @@ const log = (lines) =>
       ),
     ),
   );
+
+/** How much of each material and size the project takes, spoiled pieces counted. */
+function materialTally(tally) {
+  return element(
+    "details",
+    { class: "working" },
+    element("summary", {}, "Material"),
+    element("ul", {}, tally.map(row)),
+  );
+}
+
+function row({ material, width, thickness, count, length, rough, spoiled, spoiled_length: wasted }) {
+  const size = [width, thickness].filter(Boolean).map(({ brief }) => brief);
+  const more = rough.exact === length.exact ? "" : `, ${rough.brief} with allowances`;
+  const lost = spoiled ? `, ${wasted.brief} spoiled in ${spoiled} more` : "";
+  return element(
+    "li",
+    { class: "answer" },
+    element("strong", {}, [material || "No material named", size.join(" × ")].filter(Boolean).join(", ")),
+    element("span", {}, `${count} ${count === 1 ? "piece" : "pieces"}, ${length.brief}${more}${lost}`),
+  );
+}

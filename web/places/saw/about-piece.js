@@ -1,7 +1,10 @@
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
+import { notThere } from "../forms/instead.js";
 import { overKept } from "../forms/over-kept.js";
+import { readAnewLine } from "../forms/units.js";
+import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
@@ -16,65 +19,81 @@ const FIELDS = [
   allowance("rough_thickness", "Thicker by"),
 ];
 
+const ALLOWANCES = FIELDS.filter(({ kind }) => kind === "length").map(({ key }) => key);
+
 /** What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished. */
 export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
   const line = record?.document.entries.find((each) => each.id === entry);
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
-  if (!line || !piece) return element("p", { class: "help" }, "This piece is no longer in the project.");
-  const rough = element("p", { class: "help" });
+  if (!line || !piece) return notThere("This piece is no longer in the project.");
+  const about = aboutForm(app, { line, part });
+  const standing = besideTheSaw(app, () => {});
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
+    element("h2", {}, `About ${piece.name}`),
+    materialsKnown(app, (material) => about.put({ material })),
+    about.nodes,
+    element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
+    button("Keep", about.keep, { class: "button primary" }),
+  );
+  return { node, refresh: (changed) => changed.includes("record") && about.follow(), leave: standing.leave };
+}
+
+/** One touch for what was typed once, so that the tally finds one material and not two spellings. */
+function materialsKnown(app, onPick) {
+  const { view } = app.state.get();
+  const used = view.pieces.map(({ material }) => material).filter(Boolean);
+  const own = (app.project.settings().materials ?? []).map(({ name }) => name);
+  const known = [...new Set([...used, ...own])].slice(0, MOST);
+  if (known.length === 0) return null;
+  const keys = known.map((material) => button(material, () => onPick(material)));
+  return element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, keys);
+}
+
+/** The fields, and what is typed into them until it is kept. */
+function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,
-    values: line.about?.[part] ?? {},
-    onInput: (values) => draft.type(values),
-    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+    values: about[part] ?? {},
+    onInput: type,
+    onFocus: (input, { kind }) =>
+      app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
+  const keptIn = ({ entries }) => entries.find((each) => each.id === id)?.about?.[part] ?? {};
+  const over = overKept(app, FIELDS, keptIn);
+  const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
+  const anew = readAnewLine(app, () => draft.typedIn(ALLOWANCES));
 
-  const over = overKept(app, FIELDS, ({ entries }) => entries.find((each) => each.id === entry)?.about?.[part] ?? {});
-  const draft = formDraft(app, projectKey(app, entry, part, "about"), fields);
+  function type(values) {
+    draft.type(values);
+    anew.draw();
+  }
 
   async function keep() {
     app.sheet.close();
-    const goOn = app.onward();
-    const answer = await app.change(over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })));
+    const goOn = onward();
+    const act = over.act(fields.values(), (typed) => ({ act: "about", id, part, about: typed }));
+    const answer = await app.project.change(act);
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
     if (!answer.ok) return;
     draft.drop();
     goOn("saw");
   }
 
-  function put(values) {
+  function put(more) {
+    const values = { ...fields.values(), ...more };
     fields.set(values);
-    draft.type(values);
+    type(values);
   }
 
-  /** One touch for what was typed once, so that the tally finds one material and not two spellings. */
-  const used = view.pieces.map(({ material }) => material).filter(Boolean);
-  const own = (app.settings().materials ?? []).map(({ name }) => name);
-  const known = [...new Set([...used, ...own])]
-    .slice(0, MOST)
-    .map((material) => button(material, () => put({ ...fields.values(), material })));
-
-  if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;
-  const place = besideTheSaw(app, () => {});
-  const node = element(
-    "div",
-    { class: "question" },
-    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `About ${piece.name}`),
-    known.length
-      ? element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, known)
-      : null,
-    fields.node,
-    rough,
-    button("Keep", keep, { class: "button primary" }),
-  );
-  node.addEventListener("input", ({ target }) => over.again(target.name));
-  node.refresh = (changed) => {
-    if (!changed.includes("record")) return;
+  function follow() {
     over.follow(fields);
     draft.keptAs(over.kept());
-  };
-  node.leave = place.leave;
-  return node;
+  }
+
+  fields.node.addEventListener("input", ({ target }) => over.again(target.name));
+  return { nodes: [fields.node, anew.node], keep, put, follow };
 }

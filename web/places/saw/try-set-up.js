@@ -6,6 +6,9 @@ import { briefly } from "../../widgets/numbers/fraction.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
+import { notThere } from "../forms/instead.js";
+import { readAnewLine } from "../forms/units.js";
+import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
@@ -17,68 +20,71 @@ export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
   const declared = described?.reckoners.find(({ key }) => key === QUESTION);
-  if (!piece || !declared) return element("p", { class: "help" }, "This piece is no longer in the project.");
+  if (!piece || !declared) return notThere("This piece is no longer in the project.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
-  // One aims at the mark: a stop can't be set between two.
-  const aimed = piece.length.plain;
-  const reckon = latest(app.ask);
-  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
-  let said = null;
-  const fields = form({
-    fields: asked,
-    values: { cut: "stop" },
-    onInput: typed,
-    onFocus: (input, { kind }) =>
-      app.sheet.open(input, { kind, unit: app.unit(), peek, whenDone: () => result.focus() }),
-  });
-
-  const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
-
-  function typed(values) {
-    draft.type(values);
-    ask();
-  }
-
-  const peek = () => ({ lines: inLittle(said, said && errors(), asked, "measured"), keep: null });
-  const errors = () => sortedErrors(said, asked, fields.values());
-
-  function ask() {
-    reckon({ do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.settings() }, show);
-  }
-
-  function show(answer) {
-    said = answer;
-    fields.show({ echoes: answer.echoes, errors: errors().beside });
-    const keepIt = button("Keep with the piece", keep, { class: "button primary" });
-    result.replaceChildren(...(answer.ok ? told(answer, keepIt) : unanswered(errors(), asked)));
-    app.sheet.refresh();
-  }
-
-  async function keep() {
-    const goOn = app.onward();
-    const kept = await app.change({ act: "trial", id: entry, part, ...fields.values() });
-    if (!kept.ok) return;
-    draft.drop();
-    goOn("saw");
-  }
-
-  ask();
-  const place = besideTheSaw(app, () => {});
+  const trial = trialOf(app, piece, asked);
+  const standing = besideTheSaw(app, () => {});
   const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `Try the set-up for ${piece.name}`),
     element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
-    fields.node,
-    result,
+    trial.nodes,
   );
-  node.leave = place.leave;
-  return node;
+  return { node, leave: standing.leave };
+}
+
+/** What is asked of the test piece, and what comes of it. */
+function trialOf(app, { entry, part, length }, asked) {
+  // One aims at the mark: a stop can't be set between two.
+  const aimed = length.plain;
+  const reckon = latest(app.ask);
+  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  let answer = null;
+  const fields = form({
+    fields: asked,
+    values: { cut: "stop" },
+    onInput(values) {
+      draft.type(values);
+      ask();
+    },
+    onFocus: (input, { kind }) =>
+      app.sheet.open(input, { kind, unit: app.project.unit(), peek, whenDone: () => result.focus() }),
+  });
+  const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
+  const anew = readAnewLine(app, () => draft.typedIn(["measured"]));
+  const errors = () => sortedErrors(answer, asked, fields.values());
+  const peek = () => ({ lines: inLittle(answer, answer && errors(), asked, "measured"), keep: null });
+
+  function ask() {
+    const values = { aimed, ...fields.values() };
+    reckon({ do: "reckon", reckoner: QUESTION, values, settings: app.project.settings() }, show);
+  }
+
+  function show(now) {
+    answer = now;
+    fields.show({ echoes: answer.echoes, errors: errors().beside });
+    anew.draw();
+    const keepIt = button("Keep with the piece", keep, { class: "button primary" });
+    result.replaceChildren(...(answer.ok ? whichWay(answer, keepIt) : unanswered(errors(), asked)));
+    app.sheet.refresh();
+  }
+
+  async function keep() {
+    const goOn = onward();
+    const kept = await app.project.change({ act: "trial", id: entry, part, ...fields.values() });
+    if (!kept.ok) return;
+    draft.drop();
+    goOn("saw");
+  }
+
+  ask();
+  return { nodes: [fields.node, anew.node, result] };
 }
 
 /** Which way to move the stop stands right under how much. */
-const told = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
+const whichWay = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
   [mainAnswer(off, null, [act]), otherAnswers(others), drawn ? drawing(drawn) : null, working(lines, source)].filter(
     Boolean,
   );
