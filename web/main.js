@@ -10,41 +10,56 @@ import { askToStay } from "./store/page/persist.js";
 import { createState } from "./store/page/state.js";
 import { projectKeeper } from "./store/project/project.js";
 
-let state = null;
-let app = null;
-const core = startCore({ onState: (now) => state?.set({ core: now }) });
+/** @import { CoreState } from "./python/core.d.ts" */
+
+/** What is told before there is a screen to tell it on is read there when there is one. */
+const early = {
+  core: (/** @type {CoreState} */ _now) => {},
+  erased: () => {},
+};
+const core = startCore({ onState: (now) => early.core(now) });
+/** @type {Error | null} */
 let refused = null;
 
 const onBlocked = () =>
   waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
-// It may be erased before there is anything to keep again.
-const onErased = () => app?.erased();
-const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
+const database = await openDatabase({ onBlocked, onErased: () => early.erased() }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
 const page = await database.page();
-const record = page.openProject ? await database.project(page.openProject) : null;
-const shown = { ...page, record, view: record ? page.view : null, core: core.state() };
-state = createState(shown, database.keepPage, (error) => app.storeRefused(error));
+const record = (page.openProject && (await database.project(page.openProject))) || null;
+const shown = { ...page, record, view: record && page.view, core: core.state() };
+const state = createState(shown, database.keepPage, (error) => app.storeRefused(error));
+early.core = (now) => state.set({ core: now });
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
 const entering = enteringKeeper({ state, tally, database });
-const accept = (changed, leave) => app.accept(changed, leave);
-const dropped = (record) => app.dropped(record);
-const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
-app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
+const projects = projectKeeper({
+  database,
+  state,
+  ask: core.ask,
+  accept: (changed, leave) => app.accept(changed, leave),
+  dropped: (record) => app.dropped(record),
+  along: tally.along,
+});
+/** @type {ReturnType<typeof shell>} */
+const app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
+early.erased = () => app.erased();
 if (refused) app.storeRefused(refused);
 if (page.openProject && !record) app.projectGone();
 askToStay(state);
 
-const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip) => state.set({ strip }));
+const strip = async () => {
+  const strip = await core.ask({ do: "strip", settings: settings() });
+  if (strip.ok) state.set({ strip });
+};
 const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => state.set({ described, describedNow: true }));
+described.then((described) => described.ok && state.set({ described, describedNow: true }));
 app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

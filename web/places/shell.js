@@ -1,7 +1,6 @@
 import { refusedByStore } from "../store/page/refused.js";
 import { unkeptOf } from "../store/project/draft.js";
-import { identity } from "../store/project/identity.js";
-import { isOldPicture } from "../store/project/old-picture.js";
+import { identity, isOldPicture } from "../store/project/identity.js";
 import { element } from "../widgets/element.js";
 import { keypadSheet } from "../widgets/keys/sheet.js";
 import { notice, unsay } from "../widgets/messages/notice.js";

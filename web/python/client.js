@@ -6,6 +6,9 @@ import { dropSnapshot } from "./snapshot/snapshot-store.js";
 import { isInReach, networkMayBeBack } from "./start/network.js";
 import { LOST as NETWORK_LOST } from "./start/progress.js";
 
+/** @import { Ask } from "./contract.d.ts" */
+/** @import { Core, CoreState } from "./core.d.ts" */
+
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
 const BROKEN =
   "The arithmetic did not start. If trying again does not help, close Sawside and open it again, or update the browser.";
@@ -27,15 +30,21 @@ const ASKED_TWICE = 2;
  * `state()` is {phase, way, step, loaded, total, message?, again?}, and `onState` hears of every
  * change, never before this function has returned; `again()` tries once more after a failure. The
  * phase is "starting" until every question is answered at once, which the first one is before.
+ * @param {{onState(now: CoreState): void}} options
+ * @returns {Core}
  */
 export function startCore({ onState }) {
+  /** @type {CoreState} */
   let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
+  /** @type {Map<number, {text: string, resolve(answer: any): void, tries?: number}>} */
   const waiting = new Map();
   let asked = 0;
   let starts = 0;
+  /** @type {ReturnType<typeof oneWorker> | null} */
   let worker = null;
   let takesQuestions = false;
 
+  /** @param {Partial<CoreState>} more */
   function change(more) {
     state = { ...state, ...more };
     onState(state);
@@ -96,12 +105,13 @@ export function startCore({ onState }) {
     again();
   }
 
+  /** @type {Ask} */
   function ask(message) {
     return new Promise((resolve) => {
       const id = ++asked;
       const text = JSON.stringify(message);
       waiting.set(id, { text, resolve });
-      if (takesQuestions) worker.question(id, text);
+      if (takesQuestions) worker?.question(id, text);
     });
   }
 

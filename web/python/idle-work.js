@@ -8,26 +8,26 @@ const PAUSE = 1500;
 const LONGEST_WAIT = 60_000;
 
 let answers = 0;
+/** @type {{worker: {settle(): void}, way: string | null} | null} */
 let whole = null;
 
 export const afterAnswer = {
   whole(worker, way) {
     whole = { worker, way };
-    if (answers) idleWork();
+    if (answers) idleWork(whole);
   },
   answered(way) {
     if (answers++) return;
     performance.mark(FIRST_ANSWER, { detail: { way } });
-    if (whole) idleWork();
+    if (whole) idleWork(whole);
   },
 };
 
-async function idleWork() {
-  const { worker, way } = whole;
+async function idleWork({ worker, way }) {
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.
   if (way === "slow") await Promise.race([allKept(), after(LONGEST_WAIT)]);
-  if (whole.worker !== worker) return;
+  if (whole?.worker !== worker) return;
   worker.settle();
   if (way === "slow" && (await canKeepSnapshot())) keepSnapshot();
 }

@@ -15,6 +15,7 @@ const GRACE = 1000;
 export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onAnswer, onGone }) {
   const worker = newWorker();
   const busy = new Set();
+  /** @type {Promise<void> | null} */
   let sound = null;
   let timer;
   let gone = false;

@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { latest } from "../../store/page/latest.js";
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";

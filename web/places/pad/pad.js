@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { WRITES } from "../../widgets/keys/key-layouts.js";

@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";

@@ -1,5 +1,5 @@
 import { isUnkept } from "../../store/project/draft.js";
-import { isOldPicture } from "../../store/project/old-picture.js";
+import { isOldPicture } from "../../store/project/identity.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
 import { piece } from "../../widgets/project/pieces.js";

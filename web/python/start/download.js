@@ -15,7 +15,7 @@ export function download(url, { onBytes, onLost }) {
   async function attempt(controller) {
     const response = await fetch(url);
     if (!response.ok) return controller.error(new Error(`${url}: ${response.status}`));
-    const reader = response.body.getReader();
+    const reader = /** @type {ReadableStream<Uint8Array>} */ (response.body).getReader();
     for (let seen = 0; ; ) {
       const { done, value } = await reader.read();
       if (done) return controller.close();

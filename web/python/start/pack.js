@@ -1,5 +1,7 @@
 /** Where the packed Python lies, and what is in it. */
 
+/** @import { Pack } from "../core.d.ts" */
+
 const folder = new URL("python/", import.meta.url);
 
 export const packURL = (name) => new URL(name, folder).href;
@@ -12,7 +14,7 @@ export async function readFile(name) {
 }
 
 /**
- * Return the list of the packed files: {build, library, libraryRest, wheels, installer, wheelsRest,
- * lock, files}. Without its rest each is what a start needs, and with it whole.
+ * Return the list of the packed files.
+ * @returns {Promise<Pack>}
  */
 export const readPack = async () => JSON.parse(new TextDecoder().decode(await readFile("pack.json")));

@@ -1,10 +1,14 @@
 import { opener } from "./opener.js";
 
+/** @import { IDBPDatabase, IDBPObjectStore } from "idb" */
+/** @import { Database, PageChanges } from "../shapes.d.ts" */
+
 /**
  * With opener.js the one place that knows IndexedDB. Three stores: `page` (key → what the screen last showed),
  * `projects` (a record each, with its history) and `photos` (key → a picture as a data address).
  * A promise here resolves only when its transaction is complete and, but for `keepPage`, on the disk.
  * @param {{onBlocked(): void, onErased(): void}} options see opener.js
+ * @returns {Promise<Database>}
  */
 export async function openDatabase(options) {
   const database = opener(options);
@@ -65,8 +69,12 @@ export async function openDatabase(options) {
   };
 }
 
+/**
+ * @param {IDBPObjectStore<any, any, any, "readwrite">} page its kept values are of any kind
+ * @param {PageChanges} changes
+ */
 async function change(page, changes) {
-  for (const [key, changed] of Object.entries(changes)) await page.put(changed(await page.get(key)), key);
+  for (const [key, changed] of Object.entries(changes)) if (changed) await page.put(changed(await page.get(key)), key);
 }
 
 /** Ends the transaction with the first write that is refused: what others wrote in it is undone. */
