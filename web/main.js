@@ -1,6 +1,7 @@
 /** Start-up order: store, last state on the screen, core, offline copy. */
 import { keepOffline } from "./offline/register.js";
-import { shell, waiting } from "./places/shell.js";
+import { accept, shell, waiting } from "./places/shell.js";
+import { dropped, erased, projectGone, storeRefused } from "./places/store-news.js";
 import { startCore } from "./python/client.js";
 import { enteringKeeper } from "./store/pad/entering.js";
 import { tallyKeeper } from "./store/pad/tally.js";
@@ -11,14 +12,14 @@ import { createState } from "./store/page/state.js";
 import { projectKeeper } from "./store/project/project.js";
 
 let state = null;
-let app = null;
+let kept = null;
 const core = startCore({ onState: (now) => state?.set({ core: now }) });
 let refused = null;
 
 const onBlocked = () =>
   waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
 // It may be erased before there is anything to keep again.
-const onErased = () => app?.erased();
+const onErased = () => kept && erased(kept);
 const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
   refused = error;
   return memoryDatabase();
@@ -26,17 +27,24 @@ const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
 const page = await database.page();
 const record = page.openProject ? await database.project(page.openProject) : null;
 const shown = { ...page, record, view: record ? page.view : null, core: core.state() };
-state = createState(shown, database.keepPage, (error) => app.storeRefused(error));
+state = createState(shown, database.keepPage, storeRefused);
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
 const entering = enteringKeeper({ state, tally, database });
-const accept = (changed, leave) => app.accept(changed, leave);
-const dropped = (record) => app.dropped(record);
-const projects = projectKeeper({ database, state, ask: core.ask, accept, dropped, along: tally.along });
-app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
-if (refused) app.storeRefused(refused);
-if (page.openProject && !record) app.projectGone();
+const projects = projectKeeper({
+  database,
+  state,
+  ask: core.ask,
+  accept,
+  dropped: (record) => dropped(state, record),
+  along: tally.along,
+});
+kept = { state, tally, projects };
+const acceptUpdate = () => offline.acceptUpdate();
+shell({ ...kept, ask: core.ask, entering, photo: database.photo, acceptUpdate });
+if (refused) storeRefused(refused);
+if (page.openProject && !record) projectGone();
 askToStay(state);
 
 const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip) => state.set({ strip }));
@@ -47,4 +55,4 @@ entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
 described.then((described) => state.set({ described, describedNow: true }));
-app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });
+const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });
