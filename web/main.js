@@ -1,6 +1,7 @@
 /** Start-up order: store, last state on the screen, core, offline copy. */
 import { keepOffline } from "./offline/register.js";
-import { shell, waiting } from "./places/shell.js";
+import { accept, shell, waiting } from "./places/shell.js";
+import { dropped, erased, projectGone, storeRefused } from "./places/store-news.js";
 import { startCore } from "./python/client.js";
 import { enteringKeeper } from "./store/pad/entering.js";
 import { tallyKeeper } from "./store/pad/tally.js";
@@ -12,7 +13,7 @@ import { projectKeeper } from "./store/project/project.js";
 
 /** @import { CoreState } from "./python/core.d.ts" */
 
-/** What is told before there is a screen to tell it on is read there when there is one. */
+/** What is told before there is anything to do with it needs nothing done. */
 const early = {
   core: (/** @type {CoreState} */ _now) => {},
   erased: () => {},
@@ -30,7 +31,7 @@ const database = await openDatabase({ onBlocked, onErased: () => early.erased() 
 const page = await database.page();
 const record = (page.openProject && (await database.project(page.openProject))) || null;
 const shown = { ...page, record, view: record && page.view, core: core.state() };
-const state = createState(shown, database.keepPage, (error) => app.storeRefused(error));
+const state = createState(shown, database.keepPage, storeRefused);
 early.core = (now) => state.set({ core: now });
 
 const settings = () => state.get().record?.document.settings ?? {};
@@ -40,21 +41,22 @@ const projects = projectKeeper({
   database,
   state,
   ask: core.ask,
-  accept: (changed, leave) => app.accept(changed, leave),
-  dropped: (record) => app.dropped(record),
+  accept,
+  dropped: (record) => dropped(state, record),
   along: tally.along,
 });
-/** @type {ReturnType<typeof shell>} */
-const app = shell({ state, ask: core.ask, projects, tally, entering, settings, photos: database });
-early.erased = () => app.erased();
-if (refused) app.storeRefused(refused);
-if (page.openProject && !record) app.projectGone();
+early.erased = () => erased({ state, tally, projects });
+const acceptUpdate = () => offline.acceptUpdate();
+shell({ state, tally, projects, ask: core.ask, entering, photo: database.photo, acceptUpdate });
+if (refused) storeRefused(refused);
+if (page.openProject && !record) projectGone();
 askToStay(state);
 
-const strip = async () => {
+/** One that is refused, as after a fault, leaves what was there. */
+async function strip() {
   const strip = await core.ask({ do: "strip", settings: settings() });
   if (strip.ok) state.set({ strip });
-};
+}
 const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
@@ -62,4 +64,4 @@ entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
 described.then((described) => described.ok && state.set({ described, describedNow: true }));
-app.offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });
+const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

@@ -17,9 +17,12 @@ import { atTheSaw } from "./saw/at-the-saw.js";
 import { trySetUp } from "./saw/try-set-up.js";
 import { settings } from "./settings/settings.js";
 
+/** @typedef {(app: import("./place").App, ...rest: string[]) => import("./place").Place} Draw */
+
 /**
  * Each place by the first part of the address after #; `tab` is the tab it belongs to, `entry` where in the rest of
  * the address it names the entry that it is about, or those where it may.
+ * @type {Record<string, {tab: string | null, title: string, entry?: number | number[], draw: Draw}>}
  */
 const PLACES = {
   pad: { tab: "pad", title: "Pad", draw: pad },
@@ -55,7 +58,10 @@ function plain(part) {
   }
 }
 
-/** The place that the address names; the Pad when it names none. */
+/**
+ * The place that the address names; the Pad when it names none.
+ * @param {string} hash
+ */
 export function placeOf(hash) {
   const [name, ...rest] = hash.replace(/^#/, "").split("/").map(plain);
   const place = Object.hasOwn(PLACES, name) ? PLACES[name] : PLACES.pad;

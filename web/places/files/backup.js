@@ -2,13 +2,14 @@ import { thisMinute } from "../../store/project/when.js";
 import { canShareFiles, download, share } from "../../widgets/device/give-file.js";
 import { gzipped } from "../../widgets/device/gzip.js";
 import { button, element } from "../../widgets/element.js";
+import { notice, quietly } from "../notices.js";
 import { restoring } from "./restoring.js";
 import { tables } from "./tables.js";
 
 /** The project as one file: out to the downloads or the share sheet, and in again; tables as CSV. */
 export function backup(app) {
   const { record } = app.state.get();
-  return element(
+  const node = element(
     "div",
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
@@ -18,6 +19,7 @@ export function backup(app) {
     restoring(app),
     record ? tables(app) : null,
   );
+  return { node };
 }
 
 function out(app) {
@@ -31,13 +33,13 @@ function out(app) {
 
   async function give(way, form = (made) => made) {
     const record = await app.projects.settled();
-    const made = await app.quietly(makeBackup(app, record));
+    const made = await quietly(makeBackup(app, record));
     if (!made.ok) return;
     const file = await form(made);
     if ((await way(file)) === false) return;
     const kept = { revision: record.revision, when: thisMinute() };
     app.state.set({ backups: { ...app.state.get().backups, [record.id]: kept } });
-    app.notice(`Backed up as ${file.name}.`);
+    notice(`Backed up as ${file.name}.`);
     draw();
   }
 
@@ -69,7 +71,7 @@ const compressed = async ({ name, text }) => ({
 
 async function makeBackup(app, { document }) {
   const keys = document.entries.flatMap(({ photo }) => (photo ? [photo] : []));
-  const pictures = await Promise.all(keys.map(async (key) => [key, await app.photos.photo(key)]));
+  const pictures = await Promise.all(keys.map(async (key) => [key, await app.photo(key)]));
   const photos = Object.fromEntries(pictures.filter(([, address]) => address));
   return app.ask({ do: "backup", document, when: thisMinute(), photos });
 }

@@ -2,6 +2,8 @@ import { thisMinute } from "../../store/project/when.js";
 import { readFile } from "../../widgets/device/read-file.js";
 import { button, element } from "../../widgets/element.js";
 import { fileField } from "../../widgets/fields/file-field.js";
+import { onward } from "../go.js";
+import { notice, quietly } from "../notices.js";
 
 /** From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged. */
 export function restoring(app) {
@@ -34,17 +36,17 @@ export function restoring(app) {
 
   /** The pictures are kept with what shows them: nobody then finds one that nothing shows, and clears it away. */
   async function withPhotos(said, then) {
-    const goOn = app.onward();
-    const answer = await app.quietly(then(said.photos));
+    const goOn = onward();
+    const answer = await quietly(then(said.photos));
     if (!answer.ok) return;
-    app.notice(answer.said ?? "Restored.");
+    notice(answer.said ?? "Restored.");
     goOn("project");
   }
 
   const asNew = (said) => withPhotos(said, (pictures) => app.projects.add(said.document, pictures));
   const replace = (said) => {
     const act = { document: said.document, said: `Restored. Undo brings back what was here.${unlinked()}` };
-    return withPhotos(said, (pictures) => app.tryChange(act, { pictures }));
+    return withPhotos(said, (pictures) => app.project.tryChange(act, { pictures }));
   };
 
   /** Lines of the tally that use names of what was here. */
@@ -57,13 +59,13 @@ export function restoring(app) {
 
   async function showRule(text, said) {
     const { document } = app.state.get().record;
-    const merged = await app.quietly(app.ask({ do: "merge", document, text, when: thisMinute() }));
+    const merged = await quietly(app.ask({ do: "merge", document, text, when: thisMinute() }));
     if (!merged.ok) return;
     const message = (now) => ({ do: "merge", document: now, text, when: thisMinute() });
     say(
       sentence(merged.rule),
       sentence(`Then: ${merged.said}`),
-      button("Merge", () => withPhotos(said, (pictures) => app.changeBy(message, { pictures })), {
+      button("Merge", () => withPhotos(said, (pictures) => app.project.changeBy(message, { pictures })), {
         class: "button primary",
       }),
     );

@@ -4,6 +4,7 @@ import { readFile } from "../../widgets/device/read-file.js";
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
 import { fileField } from "../../widgets/fields/file-field.js";
+import { notice, quietly } from "../notices.js";
 
 const TABLES = [
   ["parts", "Parts"],
@@ -30,14 +31,14 @@ function table(app, what, label) {
 
   async function give() {
     const { document } = await app.projects.settled();
-    const made = await app.quietly(app.ask({ do: "csv", document, what }));
+    const made = await quietly(app.ask({ do: "csv", document, what }));
     if (made.ok) download(made);
   }
 
   async function take(file) {
     const text = await readFile(file);
     if (text === null) return wrong.show(UNREADABLE);
-    const answer = await app.changeBy((document) => ({
+    const answer = await app.project.changeBy((document) => ({
       do: "take_csv",
       document,
       what,
@@ -45,7 +46,7 @@ function table(app, what, label) {
       when: thisMinute(),
     }));
     wrong.show(answer.ok ? null : answer.error);
-    if (answer.ok) app.notice(answer.said, { label: "Undo", run: () => app.undoStep(answer.step) });
+    if (answer.ok) notice(answer.said, { label: "Undo", run: () => app.project.undoStep(answer.step) });
   }
 
   return element(

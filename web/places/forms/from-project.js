@@ -1,6 +1,7 @@
 import { button, element } from "../../widgets/element.js";
 import { write } from "../../widgets/keys/typing.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
+import { notice } from "../notices.js";
 
 const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
 
@@ -25,7 +26,7 @@ function pick(app, entries, input, taken) {
     const why = input.isConnected
       ? taken(insert.slice(1, -1))
       : "The field you were filling in is gone. Tap another, then pick again.";
-    if (why) return app.notice(why);
+    if (why) return notice(why);
     input.focus();
     input.setSelectionRange(selectionStart, selectionEnd);
     write(input, insert);

@@ -31,6 +31,6 @@ function asSet(key, { settings, declared }) {
 export function unitNote(node, unit, app) {
   const declared = app.state.get().described.settings.find((field) => field.key === "unit");
   const named = declared.choices.find((choice) => choice.value === unit);
-  node.hidden = unit === app.unit();
+  node.hidden = unit === app.project.unit();
   node.textContent = `A bare number here still means ${named?.label.toLowerCase()}, as when this was begun.`;
 }

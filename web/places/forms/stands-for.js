@@ -20,7 +20,7 @@ export function standsFor(app, show) {
 async function told(app, echo) {
   const { document } = app.state.get().record;
   const known = [...new Set(echo.match(NAME))].map(async (text) => {
-    const answer = await app.ask({ do: "read", text, document, settings: app.settings() });
+    const answer = await app.ask({ do: "read", text, document, settings: app.project.settings() });
     return answer.ok ? `${text.slice(1, -1)} is ${answer.stands_for}` : null;
   });
   return [echo, ...(await Promise.all(known))].filter(Boolean).join("; ");

@@ -1,4 +1,5 @@
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { quietly } from "../notices.js";
 
 /**
  * Keeps in the project what a line of the tally, or a sum being typed, comes to: the whole sum where it can be kept, so
@@ -7,7 +8,7 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
  * @param {string} [name] the one to begin with
  */
 export async function keepSum(app, what, { name, onKept } = {}) {
-  const sum = await app.quietly(app.tally.sum(what));
+  const sum = await quietly(app.tally.sum(what));
   if (!sum.ok || document.querySelector("dialog[open]")) return;
   const { text, unit, said, value } = sum;
   nameDialog({
@@ -16,7 +17,7 @@ export async function keepSum(app, what, { name, onKept } = {}) {
     name,
     told: said,
     async give(given) {
-      const answer = await app.change({ act: "keep_reading", name: given, text, unit });
+      const answer = await app.project.change({ act: "keep_reading", name: given, text, unit });
       if (answer.ok) onKept?.(answer.id);
       return answer;
     },

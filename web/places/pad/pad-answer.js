@@ -29,7 +29,7 @@ export function padAnswer(app, onKept) {
       say("Answered as soon as the arithmetic is here.");
     }
     const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
-    read({ do: "read", text, settings: app.settings(), ...names }, (said) => {
+    read({ do: "read", text, settings: app.project.settings(), ...names }, (said) => {
       if (asked !== current) return;
       remember({ asked, said, id });
       show(asked, said);

@@ -6,7 +6,7 @@ export function padError(app) {
   let drawn = null;
 
   /** Drawn anew only when it says something else: a thumb may be on its button. */
-  node.draw = () => {
+  function draw() {
     const { pad, entering } = app.state.get();
     const said = sentence(pad, entering);
     if (said === drawn) return;
@@ -16,9 +16,9 @@ export function padError(app) {
     const isHeld = said !== "" && !pad.fixing && !pad.correcting;
     const fix = isHeld ? button("Fix it", () => app.entering.fix()) : null;
     node.replaceChildren(...[element("p", {}, said), fix].filter(Boolean));
-  };
+  }
 
-  return node;
+  return { node, draw };
 }
 
 function sentence({ fixing, correcting }, [first]) {

@@ -12,7 +12,7 @@ export function padLines(app, onUse) {
   const toAll = element("a", { class: "tally-all", href: "#tally" }, "Tally ›");
   const node = element("div", { class: "pad-tally" }, lines, toAll);
 
-  node.draw = () => {
+  function draw() {
     const { tally, entering } = app.state.get();
     const all = tally?.lines ?? [];
     lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse), ...waitingLines(entering));
@@ -22,7 +22,7 @@ export function padLines(app, onUse) {
     requestAnimationFrame(() => {
       lines.scrollTop = lines.scrollHeight;
     });
-  };
+  }
 
-  return node;
+  return { node, draw };
 }

@@ -6,6 +6,7 @@ import { lengthKeys } from "../../widgets/keys/length-keys.js";
 import { typeAnywhere } from "../../widgets/keys/type-anywhere.js";
 import { SIGNS, write } from "../../widgets/keys/typing.js";
 import { fromProject } from "../forms/from-project.js";
+import { notice, quietly } from "../notices.js";
 import { padAnswer } from "./pad-answer.js";
 import { padError } from "./pad-error.js";
 import { padLines } from "./pad-lines.js";
@@ -97,7 +98,7 @@ export function pad(app) {
   /** A one-touch step takes what is typed, or else the last line, one step on. */
   function step(how) {
     app.entering.enter();
-    app.quietly(app.entering.step(how));
+    quietly(app.entering.step(how));
   }
 
   function use(line) {
@@ -120,7 +121,7 @@ export function pad(app) {
   function takeNamed() {
     const open = fromProject(app, { kind: "length" }, undefined, taken);
     if (open) open(selectDone());
-    else app.notice("Nothing is kept in the project yet that has a number.");
+    else notice("Nothing is kept in the project yet that has a number.");
   }
 
   /** Why a name of the project can't be used here: a line is called so, and is nearer. */
@@ -137,7 +138,7 @@ export function pad(app) {
   let drawn = null;
   /** Drawn anew only when they are others: a thumb may be on one of them. */
   function drawKeys() {
-    const asked = { unit: app.unit(), strip: app.state.get().strip };
+    const asked = { unit: app.project.unit(), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
     keys = lengthKeys({ kind: "pad", ...asked, target: selectDone, acts });
@@ -162,8 +163,8 @@ export function pad(app) {
     element(
       "div",
       { class: "pad-head" },
-      tally,
-      error,
+      tally.node,
+      error.node,
       element("div", { class: "pad-entry" }, input, clear),
       answer.echo,
       answer.wrong,
@@ -172,11 +173,13 @@ export function pad(app) {
     foot,
   );
   typeAnywhere(input);
-  node.refresh = (changed) => {
+
+  function refresh(changed) {
     if (changed.includes("strip") || changed.includes("described")) drawKeys();
     if (changed.includes("tally") || changed.includes("entering")) tally.draw();
     if (changed.includes("pad") || changed.includes("entering")) follow();
     if (changed.includes("entered") && input.value.trim() === "") answer.line(app.state.get().entered);
-  };
-  return node;
+  }
+
+  return { node, refresh };
 }

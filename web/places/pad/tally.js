@@ -2,6 +2,8 @@ import { lineMark } from "../../store/pad/naming.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
+import { go } from "../go.js";
+import { copy, quietly } from "../notices.js";
 import { keepSum } from "./keep-sum.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
@@ -17,8 +19,8 @@ export function tally(app) {
       element(
         "div",
         { class: "button-row" },
-        button("Undo", () => app.quietly(app.tally.undo()), { disabled: undo.length === 0 }),
-        button("Redo", () => app.quietly(app.tally.redo()), { disabled: redo.length === 0 }),
+        button("Undo", () => quietly(app.tally.undo()), { disabled: undo.length === 0 }),
+        button("Redo", () => quietly(app.tally.redo()), { disabled: redo.length === 0 }),
         button("Clear", clear, { disabled: lines().length === 0 }),
       ),
       lines().length
@@ -42,31 +44,31 @@ export function tally(app) {
         button("Correct", () => correct(line)),
         button("Name", () => name(line)),
         line.value ? button("Keep in project", () => keepSum(app, { id: line.id }, { name: line.name })) : null,
-        line.value?.plain ? button("Copy", () => app.copy(line.value.plain)) : null,
+        line.value?.plain ? button("Copy", () => copy(line.value.plain)) : null,
         button("Delete", () => remove(line.id)),
       ],
     );
 
   async function clear() {
-    await app.quietly(app.tally.act({ act: "clear" }));
+    await quietly(app.tally.act({ act: "clear" }));
     goToLine(node, null);
   }
 
   async function remove(id) {
     const next = neighborOf(lines(), id);
-    const answer = await app.quietly(app.tally.act({ act: "delete", id }));
+    const answer = await quietly(app.tally.act({ act: "delete", id }));
     if (answer.ok) goToLine(node, next);
   }
 
   function use(line) {
     const { pad } = app.state.get();
     app.state.set({ pad: { ...pad, text: pad.text + lineMark(line), answer: null } });
-    app.go("pad");
+    go("pad");
   }
 
   function correct({ id, text }) {
     app.entering.lend(text, id);
-    app.go("pad");
+    go("pad");
   }
 
   const name = (line) =>
@@ -79,6 +81,5 @@ export function tally(app) {
     });
 
   draw();
-  node.refresh = (changed) => changed.includes("tally") && draw();
-  return node;
+  return { node, refresh: (changed) => changed.includes("tally") && draw() };
 }

@@ -2,6 +2,7 @@ import { draftKey } from "../../store/page/state.js";
 import { draftIn } from "../../store/project/draft.js";
 import { identity } from "../../store/project/identity.js";
 import { same } from "../../store/project/same.js";
+import { quietly } from "../notices.js";
 import { choose, chosen } from "./printing.js";
 
 const MEANWHILE = {
@@ -21,7 +22,7 @@ const MEANWHILE = {
 export function labelGrid(app, fields) {
   const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
   const ofProject = () => app.state.get().record?.document.labels;
-  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.unit() });
+  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.project.unit() });
   const isTyped = () => Boolean(draft.get().values);
   const begun = isTyped() ? draft.get() : (ofProject() ?? lastUsed());
   const { unit } = begun;
@@ -46,7 +47,7 @@ export function labelGrid(app, fields) {
 
   async function keepNow(values) {
     if (app.state.get().record && !isKept(values)) {
-      const answer = await app.quietly(app.tryChange(act(values)));
+      const answer = await quietly(app.project.tryChange(act(values)));
       if (!answer.ok) return;
     }
     if (isTyped() && isKept(draft.get().values)) draft.drop();

@@ -2,13 +2,14 @@ import { latest } from "../../store/page/latest.js";
 import { element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
+import { arriving } from "../forms/instead.js";
 import { labelGrid } from "./label-grid.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** Labels for the project's pieces, on the person's own sheet of stickers. */
 export function labels(app) {
   const { described } = app.state.get();
-  if (!described?.labels) return arriving(app);
+  if (!described?.labels) return arriving("The labels appear as soon as the arithmetic has loaded.", () => labels(app));
   const ask = latest(app.ask);
   const said = element("p", { class: "help", role: "status" });
   const shown = element("div", { class: "printable" });
@@ -70,18 +71,13 @@ export function labels(app) {
     ),
     shown,
   );
-  node.refresh = (changed) => {
+
+  function refresh(changed) {
     if (!changed.includes("view")) return;
     const elsewhere = grid.changed(fields.values());
     if (elsewhere) fields.set(elsewhere);
     draw();
-  };
-  node.leave = grid.keepTyped;
-  return node;
-}
+  }
 
-function arriving(app) {
-  const node = element("p", { class: "help" }, "The labels appear as soon as the arithmetic has loaded.");
-  node.refresh = (changed) => changed.includes("described") && node.replaceWith(labels(app));
-  return node;
+  return { node, refresh, leave: grid.keepTyped };
 }

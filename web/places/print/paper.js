@@ -3,27 +3,29 @@ import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { element } from "../../widgets/element.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
+import { arriving } from "../forms/instead.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
 
 /** The answer of a question on paper at true size: its sheets, and its marks as a list to transfer. */
 export function paper(app, key, entryId) {
   const { described, record } = app.state.get();
-  if (!described?.papers) return arriving(app, key, entryId);
+  if (!described?.papers)
+    return arriving("The sheets appear as soon as the arithmetic has loaded.", () => paper(app, key, entryId));
   const entry = record?.document.entries.find((each) => each.id === entryId);
   const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key)).get();
   const values = draft.values ?? entry?.values ?? {};
-  const unit = entry?.unit ?? draft.unit ?? app.unit();
+  const unit = entry?.unit ?? draft.unit ?? app.project.unit();
   const names = record ? { document: record.document, ...(entry ? { id: entry.id } : {}) } : {};
   const ask = latest(app.ask);
   const shown = element("div", { class: "printable" });
 
   function draw() {
-    const message = { do: "paper", reckoner: key, values, paper: paperOf(app), settings: app.settings(), unit };
+    const message = { do: "paper", reckoner: key, values, paper: paperOf(app), settings: app.project.settings(), unit };
     ask({ ...message, ...names }, (said) => shown.replaceChildren(...(said.ok ? printable(said) : refused(said))));
   }
 
   draw();
-  return element(
+  const node = element(
     "div",
     { class: "paper" },
     element(
@@ -36,6 +38,7 @@ export function paper(app, key, entryId) {
     ),
     shown,
   );
+  return { node };
 }
 
 const printable = (said) => [
@@ -72,9 +75,3 @@ const count = (many, what) => `${many} ${what}${many === 1 ? "" : "s"}`;
 /** The field's own sentence stands beside it in the question; here is the way back to it. */
 const refused = ({ error, more = [] }) =>
   [error, ...more].map((each) => element("p", { class: "error" }, `${each.message} ${each.remedy}`));
-
-function arriving(app, key, entryId) {
-  const node = element("p", { class: "help" }, "The sheets appear as soon as the arithmetic has loaded.");
-  node.refresh = (changed) => changed.includes("described") && node.replaceWith(paper(app, key, entryId));
-  return node;
-}

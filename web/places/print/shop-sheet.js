@@ -1,6 +1,6 @@
 import { element } from "../../widgets/element.js";
 import { shopSheet as sheet } from "../../widgets/project/shop-sheet.js";
-import { nothingYet } from "../forms/nothing-yet.js";
+import { nothingYet } from "../forms/instead.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** The open project on paper, to be ticked off in the shop. */
@@ -28,8 +28,7 @@ export function shopSheet(app) {
   }
 
   draw();
-  node.refresh = (changed) => (changed.includes("view") || changed.includes("described")) && draw();
-  return node;
+  return { node, refresh: (changed) => (changed.includes("view") || changed.includes("described")) && draw() };
 }
 
 const back = () => element("a", { class: "back", href: "#project" }, "‹ Project");

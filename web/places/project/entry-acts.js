@@ -1,14 +1,16 @@
 import { draftIn, pieceKey } from "../../store/project/draft.js";
 import { button } from "../../widgets/element.js";
+import { go } from "../go.js";
+import { notice } from "../notices.js";
 
 /** What opens an entry of the project, by its kind, and what it can be asked. */
 export function entryActs(app, entry) {
   const { id, kind, ok } = entry;
   const { reckoner } = app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
-  const sure = ok && kind !== "note" ? button("How sure", () => app.go(`sure/${id}`)) : null;
-  if (kind === "line") return [button("Open", () => app.go(`work-out/${reckoner}/${id}`)), sure];
-  if (kind === "note") return [button("Open", () => app.go(`note/${id}`))];
-  return [button("Correct", () => app.go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
+  const sure = ok && kind !== "note" ? button("How sure", () => go(`sure/${id}`)) : null;
+  if (kind === "line") return [button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
+  if (kind === "note") return [button("Open", () => go(`note/${id}`))];
+  return [button("Correct", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
 }
 
 const isLength = ({ ok, headline }) => ok && headline?.kind === "length";
@@ -20,9 +22,9 @@ function toPieces(app, { id, insert }) {
   return button("Cut a piece of it", () => {
     const draft = draftIn(app.state, pieceKey(app.state.get().record, id));
     const { values } = draft.get();
-    if (!values) draft.keep({ values: { length: insert }, changed: true, unit: app.unit() });
-    else if (values.length !== insert) app.notice("A piece is begun already: its length stays as it was typed.");
-    app.go(`work-out/${PIECE}//${id}`);
+    if (!values) draft.keep({ values: { length: insert }, changed: true, unit: app.project.unit() });
+    else if (values.length !== insert) notice("A piece is begun already: its length stays as it was typed.");
+    go(`work-out/${PIECE}//${id}`);
   });
 }
 

@@ -2,12 +2,14 @@ import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
+import { notThere } from "../forms/instead.js";
+import { onward } from "../go.js";
 
 /** A note of the project: written, kept, changed. What is typed outlives the page. */
 export function note(app, id) {
   const { record } = app.state.get();
   const entry = record?.document.entries.find((each) => each.id === id);
-  if (id && !entry) return element("p", { class: "help" }, "This note is no longer in the project.");
+  if (id && !entry) return notThere("This note is no longer in the project.");
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
   let was = entry;
@@ -25,8 +27,8 @@ export function note(app, id) {
 
   async function keep() {
     const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
-    const goOn = app.onward();
-    const answer = await app.change(act, { was });
+    const goOn = onward();
+    const answer = await app.project.change(act, { was });
     was = answer.now ?? was;
     wrong.show(answer.ok ? null : answer.error);
     if (!answer.ok) return;
@@ -53,6 +55,5 @@ export function note(app, id) {
     wrong,
     button("Keep the note", keep, { class: "button primary" }),
   );
-  node.refresh = (changed) => changed.includes("record") && follow();
-  return node;
+  return { node, refresh: (changed) => changed.includes("record") && follow() };
 }

@@ -1,10 +1,11 @@
 import { button, element } from "../../widgets/element.js";
+import { go } from "../go.js";
 import { materialTally } from "./material-tally.js";
 
 /** Below the entries: a note, the backup with its reminder, and the log of what was done. */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
-  if (!record) return button("Restore a backup", () => app.go("backup"));
+  if (!record) return button("Restore a backup", () => go("backup"));
   const since = record.revision - (backups[record.id]?.revision ?? 0);
   return element(
     "div",
@@ -12,8 +13,8 @@ export function projectFoot(app) {
     element(
       "div",
       { class: "button-row" },
-      button("Add a reading", () => app.go("new-reading")),
-      button("Add a note", () => app.go("note")),
+      button("Add a reading", () => go("new-reading")),
+      button("Add a note", () => go("note")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
     view?.tally?.length ? materialTally(view.tally) : null,

@@ -1,16 +1,17 @@
 import { button, element } from "../../widgets/element.js";
+import { go } from "../go.js";
 
 /** Above the entries: what is at hand, and behind one touch what is rarer. */
 export function projectHead(app, { rename }) {
   const { record } = app.state.get();
-  const others = button("Other projects", () => app.go("projects"));
+  const others = button("Other projects", () => go("projects"));
   return [
     element(
       "div",
       { class: "button-row" },
-      button("Undo", () => app.undo(), { disabled: !record?.undo.length }),
-      button("Redo", () => app.redo(), { disabled: !record?.redo.length }),
-      record ? button("Back up", () => app.go("backup")) : others,
+      button("Undo", () => app.project.undo(), { disabled: !record?.undo.length }),
+      button("Redo", () => app.project.redo(), { disabled: !record?.redo.length }),
+      record ? button("Back up", () => go("backup")) : others,
     ),
     record
       ? element(
@@ -20,8 +21,8 @@ export function projectHead(app, { rename }) {
           element(
             "div",
             { class: "button-row" },
-            button("Shop sheet", () => app.go("shop-sheet")),
-            button("Labels", () => app.go("labels")),
+            button("Shop sheet", () => go("shop-sheet")),
+            button("Labels", () => go("labels")),
             button("Rename", rename),
             others,
           ),

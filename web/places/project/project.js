@@ -2,7 +2,7 @@ import { isUnkept } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
-import { nothingYet } from "../forms/nothing-yet.js";
+import { nothingYet } from "../forms/instead.js";
 import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
@@ -38,7 +38,7 @@ export function project(app, landOn) {
 
   async function remove(id) {
     const next = neighborOf(entries(), id);
-    const answer = await app.change({ act: "delete", id });
+    const answer = await app.project.change({ act: "delete", id });
     if (answer.ok) goToLine(node, next);
   }
 
@@ -47,7 +47,7 @@ export function project(app, landOn) {
       title: `Rename ${name}`,
       act: "Rename",
       name,
-      give: (given) => app.change({ act: "rename", id, name: given }),
+      give: (given) => app.project.change({ act: "rename", id, name: given }),
       after: () => goToLine(node, id),
     });
 
@@ -56,12 +56,14 @@ export function project(app, landOn) {
       title: "Rename the project",
       act: "Rename",
       name: app.state.get().view?.name ?? "",
-      give: (name) => app.change({ act: "rename_project", name }),
+      give: (name) => app.project.change({ act: "rename_project", name }),
       after: () => goToLine(node, null),
     });
 
   draw();
-  node.refresh = (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw();
-  if (landOn) node.land = () => goToLine(node, landOn);
-  return node;
+  return {
+    node,
+    refresh: (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
+    land: () => landOn && goToLine(node, landOn),
+  };
 }

@@ -1,20 +1,22 @@
 import { button, element } from "../../widgets/element.js";
 import { confirm } from "../../widgets/messages/confirm.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { go, onward } from "../go.js";
+import { notice, quietly } from "../notices.js";
 
 /** All projects: open another, begin one, delete one. */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
 
   async function open(id) {
-    const goOn = app.onward();
+    const goOn = onward();
     await app.projects.open(id);
     goOn("project");
   }
 
   async function begin(name) {
     const answer = await app.projects.begin(name);
-    if (answer.ok) app.go("project");
+    if (answer.ok) go("project");
     return answer;
   }
 
@@ -22,8 +24,8 @@ export function projects(app) {
     const sentence = "It is gone for good: only a backup brings it back.";
     const sure = await confirm({ title: `Delete ${name}?`, sentence, act: `Delete ${name}` });
     if (!sure) return;
-    const answer = await app.quietly(app.projects.drop(id));
-    if (answer.ok) app.notice(`Deleted ${name}.`);
+    const answer = await quietly(app.projects.drop(id));
+    if (answer.ok) notice(`Deleted ${name}.`);
     draw();
   }
 
@@ -42,7 +44,7 @@ export function projects(app) {
   const draw = () => app.projects.all().then((all) => list.replaceChildren(...all.map(row)));
 
   draw();
-  return element(
+  const node = element(
     "div",
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
@@ -52,4 +54,5 @@ export function projects(app) {
       class: "button primary",
     }),
   );
+  return { node };
 }

@@ -22,7 +22,7 @@ export function questionDraft(app, key, entry, fields, of) {
   if (draft.get().values) fields.set(draft.get().values);
 
   /** What is typed, kept or not, goes on meaning what it meant in the unit in which it was begun. */
-  const unit = () => entry?.unit ?? draft.get().unit ?? app.unit();
+  const unit = () => entry?.unit ?? draft.get().unit ?? app.project.unit();
 
   return {
     unit,

@@ -1,4 +1,5 @@
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { onward } from "../go.js";
 
 /**
  * Keeping what a question answers: as a new line under a name, or, with `entry`, as the correction
@@ -11,8 +12,8 @@ export function keeping(app, { declared, entry, draft, values, after }) {
   const correction = () => ({ act: "correct", id: entry.id, values: values() });
 
   async function correct() {
-    const goOn = app.onward();
-    const answer = await app.change(correction(), { was });
+    const goOn = onward();
+    const answer = await app.project.change(correction(), { was });
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
@@ -27,7 +28,7 @@ export function keeping(app, { declared, entry, draft, values, after }) {
       title: `Keep ${declared.title.toLowerCase()}`,
       act: "Keep",
       name: declared.title,
-      give: (name) => app.change({ ...line, name }),
+      give: (name) => app.project.change({ ...line, name }),
       after,
     });
   }

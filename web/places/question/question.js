@@ -6,13 +6,17 @@ import { form } from "../../widgets/fields/form.js";
 import { askInProject } from "../forms/ask-in-project.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { fromProject } from "../forms/from-project.js";
+import { arriving, notThere } from "../forms/instead.js";
 import { inUnit, offering, unitNote } from "../forms/question-fields.js";
 import { standsFor } from "../forms/stands-for.js";
+import { go } from "../go.js";
+import { copy } from "../notices.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 import { questionDraft } from "./question-draft.js";
 import { keeping } from "./question-keep.js";
 
 const ALL = "‹ All questions";
+const ARRIVING = "The question appears as soon as the arithmetic has loaded.";
 
 /**
  * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
@@ -21,15 +25,20 @@ const ALL = "‹ All questions";
 export function question(app, key, entryId, of) {
   const { described, record } = app.state.get();
   const declared = described?.reckoners.find((each) => each.key === key);
-  if (!declared) return app.state.get().describedNow ? noQuestion() : arriving(app, key, entryId, of);
+  if (!declared)
+    return app.state.get().describedNow ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
   const entry = record?.document.entries.find((each) => each.id === entryId && each.reckoner === key);
-  if (entryId && !entry) return element("p", { class: "help" }, "This line isn't in the project.");
+  if (entryId && !entry) return notThere("This line isn't in the project.");
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
   const note = element("p", { class: "help", hidden: true });
   let said = null;
   let focused = null;
 
-  const here = { settings: app.settings(), declared: described.settings, unit: entry?.unit ?? app.unit() };
+  const here = {
+    settings: app.project.settings(),
+    declared: described.settings,
+    unit: entry?.unit ?? app.project.unit(),
+  };
   const fields = form({
     fields: declared.fields.map((field) => offering(field, here)),
     values: entry?.values ?? {},
@@ -59,7 +68,7 @@ export function question(app, key, entryId, of) {
     result.classList.add("waiting");
     const names = naming(app.state.get().record, values, entry?.id);
     reckon(
-      { do: "reckon", reckoner: key, values, settings: app.settings(), unit: draft.unit(), ...names },
+      { do: "reckon", reckoner: key, values, settings: app.project.settings(), unit: draft.unit(), ...names },
       (answer) => {
         draft.answered(values, answer);
         show(answer);
@@ -85,8 +94,8 @@ export function question(app, key, entryId, of) {
     return [
       button(keeper.label, keeper.keep, { class: "button primary" }),
       said.stick ? button("Print at true size", print) : null,
-      isKept() ? button("How sure", () => app.go(`sure/${entry.id}`)) : null,
-      plain ? button("Copy", () => app.copy(plain), { class: "button quiet" }) : null,
+      isKept() ? button("How sure", () => go(`sure/${entry.id}`)) : null,
+      plain ? button("Copy", () => copy(plain), { class: "button quiet" }) : null,
     ];
   }
 
@@ -108,7 +117,7 @@ export function question(app, key, entryId, of) {
 
   /** What is told is how sure the kept line is, not what is typed over it. */
   const isKept = () => entry && !isUnkept(app.state.get(), entry.id);
-  const print = () => app.go(["paper", key, entry?.id].filter(Boolean).join("/"));
+  const print = () => go(["paper", key, entry?.id].filter(Boolean).join("/"));
 
   function fill(values) {
     draft.drop();
@@ -120,7 +129,7 @@ export function question(app, key, entryId, of) {
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
-  return element(
+  const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: isOfProject ? "#project" : "#work-out" }, isOfProject ? "‹ Project" : ALL),
@@ -137,22 +146,14 @@ export function question(app, key, entryId, of) {
     ),
     result,
   );
+  return { node };
 }
 
-const noQuestion = () =>
-  element(
+const noQuestion = () => ({
+  node: element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#work-out" }, ALL),
     element("p", { class: "help" }, "Sawside has no question under this address. Pick one from the list."),
-  );
-
-function arriving(app, key, entryId, of) {
-  const node = element(
-    "div",
-    { class: "question" },
-    element("p", { class: "help" }, "The question appears as soon as the arithmetic has loaded."),
-  );
-  node.refresh = (changed) => changed.includes("described") && node.replaceWith(question(app, key, entryId, of));
-  return node;
-}
+  ),
+});

@@ -69,7 +69,8 @@ export function workOut(app) {
   }
 
   draw();
-  const node = element("div", { class: "work-out" }, box, found);
-  node.refresh = (changed) => changed.includes("described") && draw();
-  return node;
+  return {
+    node: element("div", { class: "work-out" }, box, found),
+    refresh: (changed) => changed.includes("described") && draw(),
+  };
 }

@@ -8,13 +8,14 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { fromProject } from "../forms/from-project.js";
 import { standsFor } from "../forms/stands-for.js";
+import { go } from "../go.js";
 
 /** A reading typed straight into the project, or a sum of what is there already, which follows it. */
 export function newReading(app) {
   const draft = draftIn(app.state, draftKey("reading"));
   const read = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
-  const unit = () => draft.get().unit ?? app.unit();
+  const unit = () => draft.get().unit ?? app.project.unit();
   let said = null;
   const field = textField({
     field: { key: "text", label: "The tape says", kind: "length", help: "Or a sum of readings and answers." },
@@ -43,7 +44,7 @@ export function newReading(app) {
     const text = field.value();
     if (text.trim() === "") return show(null);
     const names = naming(app.state.get().record, text);
-    read({ do: "read", text, settings: app.settings(), unit: unit(), ...names }, show);
+    read({ do: "read", text, settings: app.project.settings(), unit: unit(), ...names }, show);
   }
 
   function show(answer) {
@@ -61,16 +62,16 @@ export function newReading(app) {
     nameDialog({
       title: `Keep ${said.kept}`,
       act: "Keep",
-      give: (name) => app.change({ act: "keep_reading", name, text, unit: unit() }),
+      give: (name) => app.project.change({ act: "keep_reading", name, text, unit: unit() }),
       after: () => {
         draft.drop();
-        app.go("project");
+        go("project");
       },
     });
   }
 
   ask();
-  return element(
+  const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
@@ -78,4 +79,5 @@ export function newReading(app) {
     field.node,
     result,
   );
+  return { node };
 }

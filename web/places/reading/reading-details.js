@@ -19,7 +19,7 @@ const tapeField = (tapes) => ({
 
 const fieldsOf = (app) => {
   const marks = app.state.get().described?.settings.find(({ key }) => key === "mark").choices ?? [];
-  const tapes = (app.settings().tapes ?? []).filter(({ name }) => name);
+  const tapes = (app.project.settings().tapes ?? []).filter(({ name }) => name);
   return [
     { key: "where", label: "Where", kind: "text", help: "At the floor, at the back, on the left." },
     ...(tapes.length ? [tapeField(tapes)] : []),
@@ -52,7 +52,7 @@ export function readingDetails(app, id) {
     keptIn: ({ entries }) => entries.find((each) => each.id === id) ?? {},
     unit: () => entry().unit,
     make: (mine) => ({ act: "describe", id, ...mine }),
-    send: (act) => app.change(act),
+    send: (act) => app.project.change(act),
   });
 
   function draw() {
@@ -74,15 +74,17 @@ export function readingDetails(app, id) {
     "section",
     { class: "reading-details", "aria-label": "About this reading" },
     kept.node,
-    photo,
+    photo.node,
     earlier,
   );
-  node.refresh = () => {
+
+  function refresh() {
     draw();
     kept.follow();
     photo.refresh();
-  };
-  return node;
+  }
+
+  return { node, refresh };
 }
 
 const moment = (when) => (when ?? "").replace("T", " ");

@@ -2,23 +2,24 @@ import { freshId } from "../../store/page/fresh-id.js";
 import { shrinkPicture } from "../../widgets/device/shrink-picture.js";
 import { button, element } from "../../widgets/element.js";
 import { fileField } from "../../widgets/fields/file-field.js";
+import { notice } from "../notices.js";
 
 /** The photo of where a reading was taken: from the camera, kept small, shown, taken out. */
 export function readingPhoto(app, id) {
   const node = element("div", { class: "reading-photo" });
   const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id);
-  const describe = (photo, pictures = {}) => app.change({ act: "describe", id, photo }, { pictures });
+  const describe = (photo, pictures = {}) => app.project.change({ act: "describe", id, photo }, { pictures });
 
   async function take(file) {
     const address = await shrinkPicture(file).catch(() => null);
-    if (!address) return app.notice("This file is no picture that the browser can read. Take another.");
+    if (!address) return notice("This file is no picture that the browser can read. Take another.");
     const key = freshId();
     await describe(key, { [key]: address });
   }
 
   async function draw() {
     const { name, photo } = entry() ?? {};
-    const address = photo ? await app.photos.photo(photo) : null;
+    const address = photo ? await app.photo(photo) : null;
     node.replaceChildren(
       ...[
         address ? element("img", { class: "photo", src: address, alt: `Where ${name} was measured` }) : null,
@@ -35,6 +36,5 @@ export function readingPhoto(app, id) {
   }
 
   draw();
-  node.refresh = draw;
-  return node;
+  return { node, refresh: draw };
 }

@@ -6,14 +6,17 @@ import { textField } from "../../widgets/fields/text-field.js";
 import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { askInProject } from "../forms/ask-in-project.js";
 import { fromProject } from "../forms/from-project.js";
+import { notThere } from "../forms/instead.js";
 import { standsFor } from "../forms/stands-for.js";
+import { onward } from "../go.js";
+import { copy } from "../notices.js";
 import { readingDetails } from "./reading-details.js";
 
 /** Correct a kept reading: the text as it was read, and what it now says. */
 export function reading(app, id) {
   const { record } = app.state.get();
   const entry = record?.document.entries.find((each) => each.id === id);
-  if (!entry) return element("p", { class: "help" }, "This reading is no longer in the project.");
+  if (!entry) return notThere("This reading is no longer in the project.");
   const draft = draftIn(app.state, correctionKey(record, id));
   const correction = () => ({ act: "correct", id, text: field.value() });
   const read = latest(askInProject(app, correction));
@@ -57,7 +60,7 @@ export function reading(app, id) {
 
   function ask() {
     const text = field.value();
-    read({ do: "read", text, settings: app.settings(), unit: entry.unit, ...goingWith(text) }, (answer) => {
+    read({ do: "read", text, settings: app.project.settings(), unit: entry.unit, ...goingWith(text) }, (answer) => {
       said = answer;
       corrected.textContent = answer.corrected ?? "";
       field.show(answer.ok ? { echo: answer.echo } : { error: answer.error });
@@ -70,13 +73,13 @@ export function reading(app, id) {
 
   const acts = () => [
     button("Save the correction", correct, { class: "button primary" }),
-    button("Copy", () => app.copy(said.value.plain), { class: "button quiet" }),
+    button("Copy", () => copy(said.value.plain), { class: "button quiet" }),
   ];
 
   async function correct() {
     app.sheet.close();
-    const goOn = app.onward();
-    const answer = await app.change(correction(), { was });
+    const goOn = onward();
+    const answer = await app.project.change(correction(), { was });
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
@@ -92,7 +95,7 @@ export function reading(app, id) {
     field.node,
     corrected,
     result,
-    details,
+    details.node,
   );
   /** What another tab kept is shown, unless something is typed over it here. */
   function follow() {
@@ -103,11 +106,12 @@ export function reading(app, id) {
     field.set(now.text);
   }
 
-  node.refresh = (changed) => {
+  function refresh(changed) {
     if (!changed.includes("record")) return;
     follow();
     details.refresh();
     ask();
-  };
-  return node;
+  }
+
+  return { node, refresh };
 }

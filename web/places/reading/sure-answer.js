@@ -1,8 +1,9 @@
 import { button, element } from "../../widgets/element.js";
 import { fraction } from "../../widgets/numbers/fraction.js";
+import { go } from "../go.js";
 
 /** What the core says of a number: its ranges, the fit, what to measure again, and where it comes from. */
-export const sureAnswer = (app, { value, label, worst, likely, readings, measure_again: again, fit, said }) =>
+export const sureAnswer = ({ value, label, worst, likely, readings, measure_again: again, fit, said }) =>
   [
     element(
       "div",
@@ -14,7 +15,7 @@ export const sureAnswer = (app, { value, label, worst, likely, readings, measure
     fit ? element("p", { class: fit.covers ? "fit" : "fit error" }, fit.said) : null,
     again ? element("p", {}, again.said) : null,
     again
-      ? button(`Measure ${again.name} again`, () => app.go(`reading/${again.id}`), { class: "button primary wide" })
+      ? button(`Measure ${again.name} again`, () => go(`reading/${again.id}`), { class: "button primary wide" })
       : null,
     worst ? element("dl", { class: "answers" }, [likely, worst].filter(Boolean).map(between)) : null,
     readings.length ? element("h3", {}, "Where it comes from") : null,

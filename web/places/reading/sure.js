@@ -30,7 +30,7 @@ export function sure(app, id, answer = "") {
     if (said.ok) drawFields(said);
     result.replaceChildren(
       ...(said.ok
-        ? sureAnswer(app, said)
+        ? sureAnswer(said)
         : [element("p", { class: "error" }, `${said.error.message} ${said.error.remedy}`)]),
     );
   }
@@ -64,6 +64,5 @@ export function sure(app, id, answer = "") {
     result,
     rule,
   );
-  node.refresh = (changed) => changed.includes("record") && ask();
-  return node;
+  return { node, refresh: (changed) => changed.includes("record") && ask() };
 }

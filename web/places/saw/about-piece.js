@@ -1,7 +1,9 @@
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
+import { notThere } from "../forms/instead.js";
 import { overKept } from "../forms/over-kept.js";
+import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
 const words = (key, label, help) => ({ key, label, kind: "text", help });
@@ -21,13 +23,14 @@ export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
   const line = record?.document.entries.find((each) => each.id === entry);
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
-  if (!line || !piece) return element("p", { class: "help" }, "This piece is no longer in the project.");
+  if (!line || !piece) return notThere("This piece is no longer in the project.");
   const rough = element("p", { class: "help" });
   const fields = form({
     fields: FIELDS,
     values: line.about?.[part] ?? {},
     onInput: (values) => draft.type(values),
-    onFocus: (input, { kind }) => app.sheet.open(input, { kind, unit: app.unit(), peek: () => ({ lines: [] }) }),
+    onFocus: (input, { kind }) =>
+      app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
 
   const over = overKept(app, FIELDS, ({ entries }) => entries.find((each) => each.id === entry)?.about?.[part] ?? {});
@@ -35,8 +38,10 @@ export function aboutPiece(app, entry, part) {
 
   async function keep() {
     app.sheet.close();
-    const goOn = app.onward();
-    const answer = await app.change(over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })));
+    const goOn = onward();
+    const answer = await app.project.change(
+      over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })),
+    );
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
     if (!answer.ok) return;
     draft.drop();
@@ -50,7 +55,7 @@ export function aboutPiece(app, entry, part) {
 
   /** One touch for what was typed once, so that the tally finds one material and not two spellings. */
   const used = view.pieces.map(({ material }) => material).filter(Boolean);
-  const own = (app.settings().materials ?? []).map(({ name }) => name);
+  const own = (app.project.settings().materials ?? []).map(({ name }) => name);
   const known = [...new Set([...used, ...own])]
     .slice(0, MOST)
     .map((material) => button(material, () => put({ ...fields.values(), material })));
@@ -70,11 +75,12 @@ export function aboutPiece(app, entry, part) {
     button("Keep", keep, { class: "button primary" }),
   );
   node.addEventListener("input", ({ target }) => over.again(target.name));
-  node.refresh = (changed) => {
+
+  function refresh(changed) {
     if (!changed.includes("record")) return;
     over.follow(fields);
     draft.keptAs(over.kept());
-  };
-  node.leave = place.leave;
-  return node;
+  }
+
+  return { node, refresh, leave: place.leave };
 }

@@ -3,7 +3,8 @@ import { isOldPicture } from "../../store/project/identity.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
 import { piece } from "../../widgets/project/pieces.js";
-import { nothingYet } from "../forms/nothing-yet.js";
+import { nothingYet } from "../forms/instead.js";
+import { quietly } from "../notices.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";
 import { wrongs } from "./saw-mending.js";
@@ -66,7 +67,9 @@ export function atTheSaw(app) {
       hold();
       const whole = { id: each.entry, part: each.part, ...more };
       // Whether a piece or a blank is spoiled is to be read, not guessed.
-      return more.act === "spoil" ? app.change(whole, { undoable: false }) : app.quietly(app.tryChange(whole));
+      return more.act === "spoil"
+        ? app.project.change(whole, { undoable: false })
+        : quietly(app.project.tryChange(whole));
     };
     const undoable = lastAtTheSaw(record?.undo ?? []);
     const focused = document.activeElement?.dataset.key;
@@ -86,7 +89,7 @@ export function atTheSaw(app) {
         back: go(pieces[at - 1]),
         next: go(pieces[at + 1]),
         following: go(following),
-        undo: undoable === null ? null : () => app.undoStep(undoable),
+        undo: undoable === null ? null : () => app.project.undoStep(undoable),
       }),
     );
     if (!isOldPicture(app.state.get())) speak(each);
@@ -100,13 +103,15 @@ export function atTheSaw(app) {
   }
 
   draw();
-  node.refresh = (changed) => {
-    if (changed.includes("saw")) place.light();
-    if (["view", "saw"].some((key) => changed.includes(key))) draw();
+  return {
+    node,
+    refresh(changed) {
+      if (changed.includes("saw")) place.light();
+      if (["view", "saw"].some((key) => changed.includes(key))) draw();
+    },
+    leave() {
+      hold();
+      place.leave();
+    },
   };
-  node.leave = () => {
-    hold();
-    place.leave();
-  };
-  return node;
 }

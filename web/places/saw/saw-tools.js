@@ -2,6 +2,7 @@ import { canRead } from "../../widgets/device/aloud.js";
 import { button, element } from "../../widgets/element.js";
 import { choiceField } from "../../widgets/fields/choice-field.js";
 import { pieceInFull } from "../../widgets/project/pieces.js";
+import { go } from "../go.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
 
@@ -57,8 +58,8 @@ export function sawTools(app, each, act) {
           `Last try: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
         )
       : null,
-    tool("Try a set-up", () => app.go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
-    tool("About this piece", () => app.go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("Try a set-up", () => go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("About this piece", () => go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("Not cut", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),
     canRead()
       ? tool(saw.aloud ? "Reads each cut aloud" : "Read aloud", () => set({ aloud: !saw.aloud }), {

@@ -6,6 +6,8 @@ import { briefly } from "../../widgets/numbers/fraction.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
+import { notThere } from "../forms/instead.js";
+import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
@@ -17,7 +19,7 @@ export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
   const declared = described?.reckoners.find(({ key }) => key === QUESTION);
-  if (!piece || !declared) return element("p", { class: "help" }, "This piece is no longer in the project.");
+  if (!piece || !declared) return notThere("This piece is no longer in the project.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
   // One aims at the mark: a stop can't be set between two.
   const aimed = piece.length.plain;
@@ -29,7 +31,7 @@ export function trySetUp(app, entry, part) {
     values: { cut: "stop" },
     onInput: typed,
     onFocus: (input, { kind }) =>
-      app.sheet.open(input, { kind, unit: app.unit(), peek, whenDone: () => result.focus() }),
+      app.sheet.open(input, { kind, unit: app.project.unit(), peek, whenDone: () => result.focus() }),
   });
 
   const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
@@ -43,7 +45,10 @@ export function trySetUp(app, entry, part) {
   const errors = () => sortedErrors(said, asked, fields.values());
 
   function ask() {
-    reckon({ do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.settings() }, show);
+    reckon(
+      { do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.project.settings() },
+      show,
+    );
   }
 
   function show(answer) {
@@ -55,8 +60,8 @@ export function trySetUp(app, entry, part) {
   }
 
   async function keep() {
-    const goOn = app.onward();
-    const kept = await app.change({ act: "trial", id: entry, part, ...fields.values() });
+    const goOn = onward();
+    const kept = await app.project.change({ act: "trial", id: entry, part, ...fields.values() });
     if (!kept.ok) return;
     draft.drop();
     goOn("saw");
@@ -73,8 +78,7 @@ export function trySetUp(app, entry, part) {
     fields.node,
     result,
   );
-  node.leave = place.leave;
-  return node;
+  return { node, leave: place.leave };
 }
 
 /** Which way to move the stop stands right under how much. */

@@ -15,15 +15,15 @@ export function settings(app) {
       fields,
       slot: projectKey(app, "settings"),
       keptIn: (document) => document.settings,
-      unit: app.unit,
+      unit: app.project.unit,
       make: (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } }),
-      send: app.tryChange,
+      send: app.project.tryChange,
       fieldOf: (field) => field?.replace("settings.", ""),
     });
     choices.replaceChildren(own.node);
   }
 
-  const update = button("Use the new version", () => app.offline.acceptUpdate(), { class: "button primary" });
+  const update = button("Use the new version", () => app.acceptUpdate(), { class: "button primary" });
 
   function draw() {
     const { offline, described, stays } = app.state.get();
@@ -45,15 +45,17 @@ export function settings(app) {
     update,
   );
   const isLate = !app.state.get().described;
-  node.refresh = (changed) => {
+
+  function refresh(changed) {
     draw();
     if (changed.includes("record")) {
       own.follow();
       allowed?.follow();
     }
     if (isLate && changed.includes("described")) drawFields(app.state.get().described.settings);
-  };
-  return node;
+  }
+
+  return { node, refresh };
 }
 
 /** Whether the browser has promised to keep what is here; nothing before it was asked. */

@@ -18,9 +18,9 @@ export function tolerance(app) {
     fields: [field],
     slot: projectKey(app, KEY),
     keptIn: (document) => ({ [KEY]: document.tolerance?.text }),
-    unit: app.unit,
+    unit: app.project.unit,
     make: (mine) => ({ act: KEY, text: mine[KEY] }),
-    send: app.tryChange,
+    send: app.project.tryChange,
     fieldOf: () => KEY,
   });
 }

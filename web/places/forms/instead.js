@@ -1,0 +1,38 @@
+import { element } from "../../widgets/element.js";
+
+/** What a place shows in the place of what it is for. */
+
+const help = (sentence) => element("p", { class: "help" }, sentence);
+
+/** A project has nothing to show: what would stand here, or why it can't be shown. */
+export function nothingYet(app, sentence) {
+  const { unshown } = app.state.get();
+  if (!unshown) return help(sentence);
+  return element("p", { class: "error" }, `${unshown.message} ${unshown.remedy}`);
+}
+
+/**
+ * The address names what is not there any more.
+ * @returns {import("../place").Place}
+ */
+export const notThere = (sentence) => ({ node: help(sentence) });
+
+/**
+ * The core has not described its questions yet: the place is drawn once it has.
+ * @param {() => import("../place").Place} draw
+ * @returns {import("../place").Place}
+ */
+export function arriving(sentence, draw) {
+  const node = element("div", { class: "question" }, help(sentence));
+  let arrived = null;
+  return {
+    node,
+    refresh(changed) {
+      if (arrived) return arrived.refresh?.(changed);
+      if (!changed.includes("described")) return;
+      arrived = draw();
+      node.replaceWith(arrived.node);
+    },
+    leave: () => arrived?.leave?.(),
+  };
+}

@@ -1,0 +1,36 @@
+import { notice as say, unsay as unsaid } from "../widgets/messages/notice.js";
+
+const by = (id) => document.getElementById(id);
+
+/** Say a sentence above the place, with one thing that can be done about it (widgets/messages/notice.js). */
+export const notice = (sentence, action) => say(by("notices"), by("place"), sentence, action);
+
+/** What was said of the last act is of no use once the place itself shows the next. */
+export const unsay = () => unsaid(by("notices"), by("place"));
+
+/** An error of the core in one text: what is wrong, and what to do about it. */
+export const inWords = ({ message, remedy }) => `${message} ${remedy ?? ""}`;
+
+/** Say what went wrong; when all went well the place itself shows it. */
+export async function quietly(doing) {
+  const answer = await doing;
+  if (!answer.ok) notice(inWords(answer.error));
+  return answer;
+}
+
+/** Say what came of it, good or bad. */
+export async function aloud(doing) {
+  const answer = await doing;
+  notice(answer.ok ? answer.said : inWords(answer.error));
+  return answer;
+}
+
+export async function copy(text) {
+  try {
+    await navigator.clipboard.writeText(text);
+    notice(`Copied ${text}`);
+  } catch {
+    // Refused, or, as on a page without HTTPS, not there at all.
+    notice("This browser doesn't let the page copy. Select the number and copy it by hand.");
+  }
+}

@@ -1,0 +1,41 @@
+import { refusedByStore } from "../store/page/refused.js";
+import { unkeptOf } from "../store/project/draft.js";
+import { go } from "./go.js";
+import { copy, inWords, notice } from "./notices.js";
+
+/** What is told of the store, which may refuse, be erased, or be changed by another tab. */
+
+const leadTo = (label, place) => ({ label, run: () => go(place), stays: true, news: true });
+
+/** Said once for each cause: it comes with each key press. */
+const alreadySaid = new Set();
+export function storeRefused(error) {
+  if (alreadySaid.has(error.name)) return;
+  alreadySaid.add(error.name);
+  const sentence = `${inWords(refusedByStore(error).error)} Until then all works, but is gone when the page closes.`;
+  notice(sentence, leadTo("Back up", "backup"));
+}
+
+/** The project that was open last is not in the store any more. */
+export const projectGone = () =>
+  notice("The browser has cleared what Sawside kept here.", leadTo("Restore a backup", "backup"));
+
+/** The store was erased under the open page, which still has the open project and the tally: they are kept again. */
+export async function erased({ state, tally, projects }) {
+  state.keepAgain();
+  await tally.keepAgain();
+  const answer = await projects.keepAgain();
+  if (!answer) return;
+  const now = answer.ok
+    ? "The open project and the tally are saved again, but photos and other projects are gone. Back up now."
+    : `${inWords(answer.error)} Back up before you reload.`;
+  notice(`Another tab or the browser erased what Sawside saved. ${now}`, leadTo("Back up", "backup"));
+}
+
+/** What was typed over a project that was deleted elsewhere can still be copied from what is said of it. */
+export function dropped(state, record) {
+  const typed = unkeptOf(state.get(), record).join(", ");
+  const sentence = `${record.document.name} was deleted in another tab.`;
+  if (!typed) return notice(sentence);
+  notice(`${sentence} Typed there and not kept: ${typed}`, { label: "Copy", run: () => copy(typed), stays: true });
+}
