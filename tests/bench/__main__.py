@@ -5,8 +5,9 @@ import sys
 from functools import partial
 from pathlib import Path
 
-from tests.bench import door, first_visit, keys, kills, lengths, miters, project, relaunch, shelves
+from tests.bench.core import door, lengths, miters, project, shelves
 from tests.bench.figures import Figures
+from tests.bench.page import first_visit, keys, kills, relaunch
 
 MEASURES = {
     **{f"relaunch.{name}": partial(relaunch.measure, name) for name in relaunch.ENGINES},

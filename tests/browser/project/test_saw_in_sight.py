@@ -123,6 +123,31 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".piece-wrong").wait_for(state="detached")
 
 
+LONG = {
+    "inches": ({}, "129 29/32", "129"),
+    "feet": ({"Show lengths in": "Feet and inches"}, "129 29/32", "10′"),
+    "millimeters": ({"Round to": "Tenths of a millimeter"}, "1078.5 mm", "1078.5"),
+}
+
+
+@pytest.mark.parametrize(("settings", "length", "shown"), LONG.values(), ids=LONG)
+def test_a_long_number_is_whole(phone, server, settings, length, shown):
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(f"{server.address}#settings")
+    for group, option in settings.items():
+        opened.get_by_label(group).select_option(label=option)
+    opened.goto(f"{server.address}#work-out/piece_by_hand")
+    opened.get_by_label("Length", exact=True).fill(length)
+    keep_as(opened, "Long rail")
+    open_place(opened, "At the saw")
+    opened.get_by_role("button", name="Close the message").tap()
+    assert opened.locator(".piece .fraction-seen").inner_text().split()[0] == shown
+    for light in ("As the device", "Sun"):
+        choose(opened, "Light", light)
+        opened.locator(".saw-body").evaluate("(body) => body.scrollTo(0, 0)")
+        check_in_sight(opened, [".fraction-giant", ".piece-length"])
+
+
 def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, server):
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/crown")

@@ -1,5 +1,8 @@
 import { element } from "../element.js";
 
+/** With more digits it is drawn smaller where it has to share its line. */
+const MOST_BESIDE = 4;
+
 /**
  * A value of the core as a number to read at arm's length: a length is drawn with a stacked
  * fraction, all else as its text. A screen reader hears the words.
@@ -7,12 +10,15 @@ import { element } from "../element.js";
 export function fraction(value, className = "") {
   const stack = value.stack;
   const body = stack ? stacked(stack) : [value.brief ?? value.text];
-  return element(
+  const width = stack ? drawn(stack).length : 0;
+  const node = element(
     "span",
-    { class: `fraction ${stack ? width(stack) : "fraction-plain"} ${className}` },
+    { class: `fraction ${stack ? "" : "fraction-plain"} ${width > MOST_BESIDE ? "fraction-wide" : ""} ${className}` },
     element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
     element("span", { class: "heard" }, value.words ?? value.text),
   );
+  if (stack) node.style.setProperty("--digits", String(width + (stack.feet ? 1 : 0) + (stack.numerator ? 1.5 : 0)));
+  return node;
 }
 
 /** The same in a list, where no small print says that something was rounded away: a ≈ does, and (down) or (up). */
@@ -22,11 +28,8 @@ export function briefly(value, className) {
   return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className), way);
 }
 
-/** A number of many digits is drawn smaller where it has to share its line; a minus is as wide as two. */
-function width({ sign, feet, whole, unit }) {
-  const drawn = [sign, sign, feet, whole, unit].filter(Boolean).join("");
-  return drawn.length > 4 ? "fraction-wide" : "";
-}
+/** What takes its room as a digit does; a minus is as wide as two. */
+const drawn = ({ sign, feet, whole, unit }) => [sign, sign, feet, whole, unit].filter(Boolean).join("");
 
 function stacked({ sign, feet, whole, numerator, denominator, unit }) {
   const parts = [];

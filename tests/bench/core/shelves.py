@@ -4,8 +4,8 @@ And a side of 60 shelves and 200 holes in the browser: from the press of a key t
 its drawing, over the same with an echo in the place of Python.
 """
 
-from tests.bench import over_echo
-from tests.bench.judged import judged
+from tests.bench.core.judged import judged
+from tests.bench.page import over_echo
 from tests.core.oracles import loaded_shelf, spaced_shelves
 
 CASES = 10_000

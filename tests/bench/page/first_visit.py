@@ -6,8 +6,8 @@ from itertools import takewhile
 from pathlib import Path
 from statistics import median
 
-from tests.bench import chromium, plain
-from tests.bench.look import marked
+from tests.bench.page import chromium, plain
+from tests.bench.page.look import marked
 from tests.browser.start.start_support import FIRST_ANSWER, RecordingServer
 from web.build import serving
 

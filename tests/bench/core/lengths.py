@@ -41,7 +41,7 @@ def measure():
 def ratios_to_pint_in_pyodide():
     """The same ratios inside Pyodide, with the wheels of the site."""
     script = Path(__file__).with_name("inside_pyodide.mjs")
-    root = script.parents[2]
+    root = script.parents[3]
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
     call = f"ratios_to_pint({READINGS_IN_PYODIDE})"
     command = ["node", script, runtime, wheels, __file__, call]

@@ -11,9 +11,9 @@ from contextlib import suppress
 from pathlib import Path
 from statistics import median
 
-from tests.bench import chromium, plain
 from tests.bench.figures import CRASHES
-from tests.bench.look import marked, way
+from tests.bench.page import chromium, plain
+from tests.bench.page.look import marked, way
 from tests.browser.start.start_support import FIRST_ANSWER, SNAPSHOT_KEPT
 from tests.engines import firefox, webkit
 from web.build import serving

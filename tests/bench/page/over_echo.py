@@ -11,8 +11,8 @@ import tempfile
 from contextlib import ExitStack
 from pathlib import Path
 
-from tests.bench import chromium, plain
-from tests.bench.look import marked
+from tests.bench.page import chromium, plain
+from tests.bench.page.look import marked
 from tests.browser.start.start_support import FIRST_ANSWER
 from web.build import serving
 

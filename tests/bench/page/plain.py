@@ -4,7 +4,7 @@ import json
 import shutil
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[2]
+ROOT = Path(__file__).resolve().parents[3]
 PAGE = Path(__file__).parent / "plain_page"
 RUNTIME = [
     "pyodide.mjs",

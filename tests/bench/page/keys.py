@@ -4,8 +4,8 @@ On the tally stand 500 lines meanwhile, and one of the texts is as long as a sum
 """
 
 import sawside
-from tests.bench import over_echo
-from tests.bench.over_echo import share
+from tests.bench.page import over_echo
+from tests.bench.page.over_echo import share
 
 TEXTS = ["31 5/8+2 1/4", "7-13/16+3", "917.6 mm", "3' 2 1/4\"", "12.375-1/2"]
 LONGEST = "(31 5/8 + 2 1/4) / 3 + 11/16 x 2 + 1/2 of 37 9/16 - 3' 2 1/4\" + "

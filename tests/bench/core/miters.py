@@ -3,7 +3,7 @@
 The judge builds half-spaces with vectors and shares no geometry with the questions.
 """
 
-from tests.bench.judged import judged
+from tests.bench.core.judged import judged
 from tests.core.oracles import (
     put_together,
     rings_together,

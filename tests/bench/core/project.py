@@ -5,7 +5,7 @@ import random
 import subprocess
 from pathlib import Path
 
-from tests.bench import recompute
+from tests.bench.core import recompute
 from tests.core.hostile import crashes
 from tests.core.oracles.hostile_memory import BOMBS, looked_at
 from tests.core.oracles.spreadsheet import faults
@@ -49,8 +49,8 @@ def measure():
 
 
 def _inside_pyodide():
-    root = Path(__file__).parents[2]
+    root = Path(__file__).parents[3]
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
-    script = root / "tests/bench/inside_pyodide.mjs"
+    script = Path(__file__).with_name("inside_pyodide.mjs")
     command = ["node", script, runtime, wheels, recompute.__file__, "recomputed()"]
     return json.loads(subprocess.run(command, check=True, capture_output=True).stdout)

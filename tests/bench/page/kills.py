@@ -8,7 +8,7 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
-from tests.bench import plain
+from tests.bench.page import plain
 from tests.browser.project.kills import killed
 from web.build import serving
 

@@ -1,0 +1,44 @@
+"""One entry of a project with all that belongs to it."""
+
+from sawside.errors import Refusal, Refusals
+from sawside.project.entry_told import entry_told
+from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.schema.finding import found
+from sawside.reckoning.answers import told
+from sawside.reckoning.links import label_of, linkable_answers
+
+
+def entry_in_full(document, identity):
+    """The contract of `entry`: one entry with all that `reckon` answers, and what may link to it.
+
+    Refusals: "unknown" for an id that is not there.
+    """
+    _, entry = found(document, identity)
+    evaluation = Evaluation(document)
+    worked = evaluation.worked.get(identity)
+    whole, links = None, []
+    if worked is not None and worked.ok:
+        if entry["kind"] == "line":
+            whole = worked.whole
+            links = [*_links(entry["name"], worked)]
+        else:
+            said = worked.headline
+            links = [_link(said["label"], entry["name"], said.get("brief", said["text"]))]
+    return {"entry": entry_told(entry, evaluation), "reckoning": whole, "links": links}
+
+
+def _links(name, worked):
+    """Every answer that a name can stand for; the first is called by the line's name alone."""
+    for answer, item, value in linkable_answers(worked.reckoner, worked.found):
+        label = label_of(answer, item)
+        try:
+            said = told(answer, value, worked.show)
+            text = said.get("brief", said["text"])
+        except (Refusal, Refusals):
+            continue
+        first = answer.key == worked.reckoner.answers[0].key and item is None
+        yield _link(label, name if first else f"{name}: {label}", text)
+
+
+def _link(label, name, text):
+    return {"label": label, "insert": f"[{name}]", "text": text}

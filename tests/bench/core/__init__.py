@@ -1,0 +1,1 @@
+"""What is measured of the core: right answers by the thousand, and how long they take."""
