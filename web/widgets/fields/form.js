@@ -5,6 +5,9 @@ import { grouped, openGroupOf } from "./field-group.js";
 import { manyField } from "./many-field.js";
 import { textField } from "./text-field.js";
 
+/** @import { FieldWidget, Form, FormOptions } from "../widget.d.ts" */
+
+/** @type {Record<string, (options: any) => FieldWidget<any>>} by the kind of the field: of what it is typed as */
 const WIDGET = {
   length: textField,
   angle: textField,
@@ -19,7 +22,8 @@ const WIDGET = {
 
 /**
  * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
- * @returns {{node, values(), set(values), take(key, value), show({echoes, errors})}}
+ * @param {FormOptions} options
+ * @returns {Form}
  */
 export function form({ fields, values, onInput, onFocus }) {
   const current = { ...values };
@@ -38,13 +42,19 @@ export function form({ fields, values, onInput, onFocus }) {
           onInput({ ...current });
         },
       });
-      return [field.key, widget];
+      return /** @type {const} */ ([field.key, widget]);
     }),
   );
+  /** @param {string} key */
+  const widgetOf = (key) => {
+    const widget = widgets.get(key);
+    if (!widget) throw new Error(`The form has no field ${key}.`);
+    return widget;
+  };
 
   function reveal() {
     for (const { key, shown_when: when } of fields) {
-      if (when) widgets.get(key).node.hidden = !when.is.includes(current[when.field]);
+      if (when) widgetOf(key).node.hidden = !when.is.includes(String(current[when.field]));
     }
   }
 
@@ -53,23 +63,23 @@ export function form({ fields, values, onInput, onFocus }) {
     node: element(
       "div",
       { class: "form" },
-      grouped(fields, (field) => widgets.get(field.key).node),
+      grouped(fields, (field) => widgetOf(field.key).node),
     ),
     values: () => ({ ...current }),
     set(next) {
       for (const field of fields) {
         current[field.key] = next[field.key] ?? field.default ?? "";
-        widgets.get(field.key).set(current[field.key]);
+        widgetOf(field.key).set(current[field.key]);
       }
       reveal();
     },
-    /** What was changed elsewhere, unless the field is being typed in. @returns whether it stands there now */
     take(key, value) {
       const { activeElement: focused } = document;
       if (JSON.stringify(current[key] ?? "") === JSON.stringify(value)) return true;
-      if (focused.type === "text" && widgets.get(key).node.contains(focused)) return false;
+      const isTypedInto = focused instanceof HTMLInputElement && focused.type === "text";
+      if (isTypedInto && widgetOf(key).node.contains(focused)) return false;
       current[key] = value;
-      widgets.get(key).set(value);
+      widgetOf(key).set(value);
       reveal();
       return true;
     },

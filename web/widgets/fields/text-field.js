@@ -2,7 +2,12 @@ import { element, freshId } from "../element.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { fieldError } from "./field-error.js";
 
-/** What the phone's own keyboard is for: words. All else has the keypad. */
+/** @import { DrawnField, FieldOptions, TextWidget, Told } from "../widget.d.ts" */
+
+/**
+ * What the phone's own keyboard is for: words. All else has the keypad.
+ * @param {DrawnField} field
+ */
 const isWords = (field) => field.kind === "text";
 
 /**
@@ -11,10 +16,12 @@ const isWords = (field) => field.kind === "text";
  * The text is the person's: nothing here changes it. All of it is selected when the field gets the
  * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
  * only when the field has been left.
- * @returns {{node, show({echo, error}), value(), set(text), input}}
+ * @param {FieldOptions<string>} options
+ * @returns {TextWidget}
  */
 export function textField({ field, value, onInput, onFocus }) {
   const id = freshId("field");
+  /** @type {Partial<Told>} */
   let latest = {};
   let entering = false;
   const input = element("input", {
@@ -58,7 +65,7 @@ export function textField({ field, value, onInput, onFocus }) {
     input,
     echo,
     field.help ? element("p", { class: "help" }, field.help) : null,
-    wrong,
+    wrong.node,
   );
   function say() {
     const quiet = document.activeElement === input;
@@ -71,7 +78,9 @@ export function textField({ field, value, onInput, onFocus }) {
     node,
     input,
     value: () => input.value,
-    set: (text) => (input.value = text),
+    set(text) {
+      input.value = text;
+    },
     show(said) {
       latest = said;
       say();

@@ -22,6 +22,7 @@ export const ENDING = new Set(["half", "double", "kerf", "project", "again", "En
 
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 
+/** @satisfies {Record<string, {columns: number, layers: string[][]}>} */
 export const LAYOUTS = {
   "pad-in": {
     columns: 5,

@@ -1,4 +1,4 @@
-import { element } from "../element.js";
+import { element, firstIn } from "../element.js";
 import { ENDING, LAYOUTS, WRITES } from "./key-layouts.js";
 import { backspace, write } from "./typing.js";
 
@@ -33,7 +33,8 @@ const PRIMES = new Set(["′", "″"]);
 /**
  * Large keys that write into the field `target()`. A key that ends what was being typed leads back
  * to the digits.
- * @param {string} layout one of LAYOUTS
+ * @param {keyof typeof LAYOUTS} layout
+ * @param {() => HTMLInputElement} target
  * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
  */
 export function keypad(layout, target, acts = {}) {
@@ -60,7 +61,7 @@ export function keypad(layout, target, acts = {}) {
   function turn(layer) {
     const walked = node.contains(document.activeElement);
     show(layer);
-    if (walked) node.querySelector(".key-turn").focus();
+    if (walked) firstIn(node, ".key-turn")?.focus();
   }
 
   show(0);
