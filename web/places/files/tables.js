@@ -55,6 +55,6 @@ function table(app, what, label) {
     element("h3", {}, label),
     button(`${label} out`, give),
     fileField({ label: `${label} in`, accept: ACCEPT, onFile: take }),
-    wrong,
+    wrong.node,
   );
 }

@@ -67,7 +67,7 @@ export function padAnswer(app, onKept) {
   return {
     output,
     echo,
-    wrong,
+    wrong: wrong.node,
     keep,
     show,
     ask,

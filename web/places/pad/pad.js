@@ -45,7 +45,7 @@ export function pad(app) {
     error.draw();
     if (input.value === pad.text) return;
     input.value = pad.text;
-    keys?.refresh?.();
+    keys?.refresh();
     if (pad.text.trim() !== "") answer.ask(pad.text);
     if (pad.fixing && entering[0]?.error) answer.refuse(entering[0].error);
   }
@@ -54,7 +54,7 @@ export function pad(app) {
     const { pad } = app.state.get();
     const isBlank = input.value.trim() === "";
     app.state.set({ pad: { ...pad, text: input.value, goesOn: !isBlank && pad.goesOn, kept: null } });
-    keys?.refresh?.();
+    keys?.refresh();
     if (isBlank) answer.forget();
     else answer.ask(input.value);
   }
@@ -142,7 +142,7 @@ export function pad(app) {
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
     keys = lengthKeys({ kind: "pad", ...asked, target: selectDone, acts });
-    foot.replaceChildren(keys);
+    foot.replaceChildren(keys.node);
   }
 
   const lines = app.state.get().tally?.lines;

@@ -52,7 +52,7 @@ export function note(app, id) {
     element("h2", {}, entry?.name ?? "New note"),
     element("label", { for: "note-text" }, "The note"),
     text,
-    wrong,
+    wrong.node,
     button("Keep the note", keep, { class: "button primary" }),
   );
   return { node, refresh: (changed) => changed.includes("record") && follow() };
