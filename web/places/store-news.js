@@ -3,12 +3,20 @@ import { unkeptOf } from "../store/project/draft.js";
 import { go } from "./go.js";
 import { copy, inWords, notice } from "./notices.js";
 
+/** @import { ProjectRecord, StateKeeper } from "../store/shapes.d.ts" */
+/** @import { App } from "./place.d.ts" */
+
 /** What is told of the store, which may refuse, be erased, or be changed by another tab. */
 
+/**
+ * @param {string} label
+ * @param {string} place
+ */
 const leadTo = (label, place) => ({ label, run: () => go(place), stays: true, news: true });
 
 /** Said once for each cause: it comes with each key press. */
 const alreadySaid = new Set();
+/** @param {Error} error */
 export function storeRefused(error) {
   if (alreadySaid.has(error.name)) return;
   alreadySaid.add(error.name);
@@ -20,7 +28,10 @@ export function storeRefused(error) {
 export const projectGone = () =>
   notice("The browser has cleared what Sawside kept here.", leadTo("Restore a backup", "backup"));
 
-/** The store was erased under the open page, which still has the open project and the tally: they are kept again. */
+/**
+ * The store was erased under the open page, which still has the open project and the tally: they are kept again.
+ * @param {Pick<App, "state" | "tally" | "projects">} page
+ */
 export async function erased({ state, tally, projects }) {
   state.keepAgain();
   await tally.keepAgain();
@@ -32,7 +43,11 @@ export async function erased({ state, tally, projects }) {
   notice(`Another tab or the browser erased what Sawside saved. ${now}`, leadTo("Back up", "backup"));
 }
 
-/** What was typed over a project that was deleted elsewhere can still be copied from what is said of it. */
+/**
+ * What was typed over a project that was deleted elsewhere can still be copied from what is said of it.
+ * @param {StateKeeper} state
+ * @param {ProjectRecord} record
+ */
 export function dropped(state, record) {
   const typed = unkeptOf(state.get(), record).join(", ");
   const sentence = `${record.document.name} was deleted in another tab.`;

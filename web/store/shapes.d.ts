@@ -7,7 +7,9 @@ import type {
   Change,
   Described,
   Document,
+  LabelGrid,
   Read,
+  Reckoning,
   Refused,
   Strip,
   Tally,
@@ -90,7 +92,7 @@ export interface Entering {
 export type Refusal = Pick<Refused["error"], "message"> & Partial<Omit<Refused["error"], "kind">> & { kind?: string };
 
 /** Why nothing was done. */
-export type NotDone = Refused | { ok: false; error: Refusal; now?: Kept; more?: undefined };
+export type NotDone = (Refused & { now?: undefined }) | { ok: false; error: Refusal; now?: Kept; more?: undefined };
 
 /** An entry of a document. */
 export type Kept = Document["entries"][number];
@@ -106,9 +108,24 @@ export interface Done extends Pick<Change, "document" | "said" | "follows" | "ju
   did?: string;
   documentId?: string | null;
   step?: number;
+  now?: undefined;
 }
 
-export type Changed = Done | NotDone;
+/** All is as it is wanted already. */
+export interface Unchanged {
+  ok: true;
+  said: string;
+  undo?: null;
+  id?: undefined;
+  step?: undefined;
+  now?: undefined;
+}
+
+/** What came of a change. */
+export type Changed = Done | Unchanged | NotDone;
+
+/** What is to be done: an act, or what makes one of the document as it is by then, or says why there is none. */
+export type Wanted = Doing | ((document: Document) => Doing | Unchanged | NotDone);
 
 /** How a change is asked about, told and remembered (see project/history.js). */
 export interface History {
@@ -129,13 +146,20 @@ export interface How {
   pictures?: Record<string, string>;
 }
 
-/** What is typed and not kept yet; `changed` once it is not what is kept. */
+/**
+ * What is typed and not kept yet, and the unit in which it was begun; `changed` once it is not what is kept. A question
+ * has the answer to what was `asked` last, to draw it at once; labels what they were laid over, and what was sent.
+ */
 export interface Draft {
   changed?: boolean;
   text?: string;
   values?: Typed;
   typed?: Typed;
-  [more: string]: unknown;
+  unit?: string;
+  asked?: string;
+  said?: Answered<Reckoning>;
+  was?: LabelGrid;
+  sent?: Typed;
 }
 
 /** How the place at the saw looks and sounds. */
@@ -149,7 +173,8 @@ export interface SawState {
 /** What was last chosen for printing: the paper, and the grid of stickers as typed. */
 export interface Print {
   paper?: string;
-  [more: string]: unknown;
+  labels?: Typed;
+  labelsUnit?: string;
 }
 
 /** All that the page has in hand. */

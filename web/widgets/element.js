@@ -54,6 +54,24 @@ export const button = (label, onclick, attributes = {}) =>
   element("button", { type: "button", class: "button", onclick, ...attributes }, label);
 
 /**
+ * Those of some that are there.
+ * @template Made
+ * @param {(Made | null | undefined)[]} some
+ * @returns {Made[]}
+ */
+export const present = (some) => some.filter((each) => each !== null && each !== undefined);
+
+/**
+ * The element of index.html that has an id.
+ * @param {string} id
+ */
+export function byId(id) {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`index.html has no ${id}.`);
+  return found;
+}
+
+/**
  * The first HTML element within a node that a selector finds; null where there is none.
  * @param {ParentNode} node
  * @param {string} selector

@@ -1,5 +1,5 @@
 /** The shape of every widget: a node by itself, or an object with its `node` and what can be done with it. */
-import type { Field, Length, Value } from "../python/contract.d.ts";
+import type { Field, Fine, Length, Value } from "../python/contract.d.ts";
 
 /** What `element` takes between the tags; null and undefined are left out. */
 export type Child = Node | string | null | undefined;
@@ -106,5 +106,5 @@ export interface Action {
 }
 
 /** A value of any kind, with what some kinds have. */
-export type Shown = Value &
+export type Shown = (Value | Fine) &
   Partial<Pick<Length, "brief" | "way" | "direction" | "words" | "stack" | "other" | "decimals" | "dropped_text">>;

@@ -1,7 +1,11 @@
+/** @import { Act, Answered, Answers, Message, Refused } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * Ask about what is typed over a kept entry. What names of the project stop is told as the change
  * itself would be refused: a chain that goes round is named whole.
- * @param {() => object} act the correction that is being typed
+ * @param {App} app
+ * @param {() => Act} act the correction that is being typed
  */
 export const askInProject = (app, act) => async (message) => {
   const answer = await app.ask(message);

@@ -16,7 +16,7 @@ import { workedOut } from "./worked-out.js";
  * @param {StateKeeper} page.state
  * @param {Ask} page.ask
  * @param {(changed: Done, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
- * @param {(record: ProjectRecord | null) => void} page.dropped told when the open one was deleted in another tab
+ * @param {(record: ProjectRecord) => void} page.dropped told when the open one was deleted in another tab
  * @param {(before: ProjectRecord, after: ProjectRecord, store: (along: Along) => Promise<ProjectRecord | null>) =>
  *   Promise<ProjectRecord | null>} page.along stores with a change the lines of the tally that follow it (tally.js)
  */
@@ -24,7 +24,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
   const tellOthers = otherTabs("sawside-projects", changedElsewhere);
   const opened = openedProject({ database, state, ask });
   const whole = allProjects({ database, state, ask, opened, tellOthers });
-  const inTurn = oneByOne();
+  const { inTurn, done } = oneByOne();
   const work = workedOut(ask);
   const make = changeMaker({ database, state, ask, accept, along, view: opened.view, tellOthers });
   /** @type {typeof make} */
@@ -32,7 +32,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
 
   function changedElsewhere(news) {
     const { record } = state.get();
-    if (news.id !== record?.id) return;
+    if (!record || news.id !== record.id) return;
     if (!news.dropped) return inTurn(() => opened.open(news.id));
     inTurn(opened.leave).then(() => dropped(record));
   }
@@ -47,7 +47,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
     drop: (id) => inTurn(() => whole.drop(id)),
     all: () => database.projects(),
     /** Resolves with the open record once no change to it is on its way. */
-    settled: () => inTurn(async () => state.get().record),
+    settled: () => done().then(() => state.get().record),
   };
 }
 
@@ -89,9 +89,10 @@ function oneByOne() {
    * @param {() => Promise<Answer>} work
    * @returns {Promise<Answer | NotDone>}
    */
-  return function inTurn(work) {
+  function inTurn(work) {
     const done = last.then(() => work().catch(refusedByStore));
     last = done;
     return done;
-  };
+  }
+  return { inTurn, done: () => last };
 }

@@ -6,7 +6,7 @@ import { NOTHING_LEFT } from "./refusals.js";
 import { dated } from "./when.js";
 
 /** @import { Ask, Document, Message } from "../../python/contract.d.ts" */
-/** @import { Changed, Doing, NotDone, ProjectRecord, Replacing, Step } from "../shapes.d.ts" */
+/** @import { Changed, Doing, NotDone, ProjectRecord, Replacing, Step, Unchanged, Wanted } from "../shapes.d.ts" */
 
 /**
  * What a change comes to: each gives, for what is wanted, the way from the latest record to the core's answer.
@@ -31,10 +31,10 @@ export function workedOut(ask) {
   };
 
   return {
-    /** @param {Doing | ((document: Document) => Doing | NotDone)} wanted an act, or what makes one or says why there is none */
+    /** @param {Wanted} wanted */
     act: (wanted) => async (/** @type {ProjectRecord} */ latest) => {
       const act = typeof wanted === "function" ? wanted(latest.document) : wanted;
-      return isRefused(act) ? act : worked(latest, act);
+      return isAnswer(act) ? act : worked(latest, act);
     },
     /** @param {(document: Document) => Message<"take_csv" | "merge">} message one that answers as a change does */
     message: (message) => async (/** @type {ProjectRecord} */ latest) => ask(message(latest.document)),
@@ -43,16 +43,16 @@ export function workedOut(ask) {
     /** @param {number} id of the step */
     undoStep: (id) => async (/** @type {ProjectRecord} */ latest) => {
       const step = oneStep(latest.undo, id);
-      return isRefused(step) ? step : worked(latest, actOf(step));
+      return isAnswer(step) ? step : worked(latest, actOf(step));
     },
   };
 }
 
 /**
  * @param {object} value
- * @returns {value is NotDone}
+ * @returns {value is Unchanged | NotDone}
  */
-const isRefused = (value) => "ok" in value;
+const isAnswer = (value) => "ok" in value;
 
 /**
  * @param {Doing} act

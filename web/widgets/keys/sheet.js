@@ -1,4 +1,4 @@
-import { button, element } from "../element.js";
+import { button, element, present } from "../element.js";
 import { lengthKeys } from "./length-keys.js";
 import { goToNext } from "./next-field.js";
 import { replaceAll } from "./typing.js";
@@ -104,7 +104,7 @@ function drawn({ host, field, strip, next, leave }, { kind, unit, peek, from = n
     const seen = peek();
     lines.replaceChildren(...seen.lines);
     const keep = seen.keep ? beside(seen.keep.label, seen.keep.run, { class: "button sheet-button primary" }) : null;
-    acts.replaceChildren(...[known, clear, keep, done].filter((key) => key !== null));
+    acts.replaceChildren(...present([known, clear, keep, done]));
     keys.refresh();
     if (host.offsetHeight > before) field.scrollIntoView({ block: "nearest" });
   };
