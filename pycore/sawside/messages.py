@@ -9,7 +9,12 @@ from dataclasses import replace
 from sawside.errors import Refusal
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
-from sawside.project.read_in_project import names_of_question, read_in_project
+from sawside.project.read_in_project import (
+    all_names,
+    by_field_told,
+    names_of_question,
+    read_in_project,
+)
 from sawside.project.schema.checks import unit_checked
 from sawside.project.schema.document import read_document
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
@@ -52,13 +57,13 @@ def _tally(message):
 
 def _reckon(message):
     reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
-    return reckon(reckoner, values, _settings(message), names)
+    names, settings = names_of_question(message, reckoner, values), _settings(message)
+    return reckon(reckoner, values, settings, all_names(names)) | by_field_told(names, settings)
 
 
 def _paper(message):
     reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
+    names = all_names(names_of_question(message, reckoner, values))
     return on_paper(reckoner, values, _settings(message), message.get("paper"), names)
 
 

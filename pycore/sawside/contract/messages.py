@@ -6,7 +6,7 @@ from sawside.contract.documents import Document, Settings, Tally
 from sawside.contract.errors import Error
 from sawside.contract.pictures import Sheet, Strip, Tape
 from sawside.contract.projects import Act, Change, EntryInFull, Merged, Sure, View
-from sawside.contract.questions import Field, OnPaper, Paper, Reckoner, Reckoning, Typed
+from sawside.contract.questions import Field, NameUsed, OnPaper, Paper, Reckoner, Reckoning, Typed
 from sawside.contract.values import Value
 
 
@@ -127,7 +127,8 @@ class Described(TypedDict):
 
 class Read(TypedDict):
     """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
-    that stands alone in it is worth, `corrected` tells a reading by a tape that errs."""
+    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
+    those of the document that it uses."""
 
     value: Value
     echo: str
@@ -135,6 +136,7 @@ class Read(TypedDict):
     kept: str
     stands_for: str
     corrected: NotRequired[str]
+    names: NotRequired[list[NameUsed]]
 
 
 class TallyLineTold(TypedDict):

@@ -151,8 +151,16 @@ class Stick(TypedDict):
     marks: list[StickMark]
 
 
+class NameUsed(TypedDict):
+    """A name in a text as it is written there, and what it stands for in the document."""
+
+    name: str
+    stands_for: str
+
+
 class Reckoning(TypedDict):
-    """The whole answer of a question. `echoes` say how the texts of the fields were read."""
+    """The whole answer of a question. `echoes` say how the texts of the fields were read, `names`
+    by the field which names of the document they use."""
 
     reckoner: str
     answers: list[Value]
@@ -166,6 +174,7 @@ class Reckoning(TypedDict):
     echoes: dict[str, Any]
     summary: str
     solved: list[str]
+    names: NotRequired[dict[str, list[NameUsed]]]
 
 
 class PaperMark(TypedDict):

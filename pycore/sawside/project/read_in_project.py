@@ -5,14 +5,15 @@ from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.evaluation.names_sent import read_names
 from sawside.project.evaluation.reading_worked import ReadingWorked
 from sawside.project.schema.document import read_document
-from sawside.reckoning.reading import reading_told, tape_told
+from sawside.reckoning.reading import names_told, reading_told, tape_told
 from sawside.reckoning.values import linkable
 
 
 def read_in_project(message, text, settings):
     """The contract of `read` (without "ok"), with the names that its document and the page give.
 
-    Where both have a name, the page's is meant, and `note` says so.
+    Where both have a name, the page's is meant, and `note` says so. `names` tells what those of the
+    document stand for that the text uses.
 
     Where the text is typed over a reading that was taken with a tape, `value` is what will be kept
     of it, and `corrected` tells it beside what was read. Refusals: as the reader's and the tape's.
@@ -21,13 +22,15 @@ def read_in_project(message, text, settings):
     document = None if document is None else read_document(document)
     identity = _identity(message)
     lines = read_names(message)
-    own = names_for(document, [text], identity, lines) if document else {}
+    own = names_for(document, [text], identity, lines)[0] if document else {}
     names = own | {
         use.written: lines[use.written.casefold()]
         for use in NamesOf(document).uses(text, lines)
         if use.written.casefold() in lines
     }
     said = reading_told(text, settings, names=names or None)
+    if told := names_told(_without(own, lines), settings):
+        said["names"] = told
     both = [
         each
         for each, named in own.items()
@@ -40,6 +43,10 @@ def read_in_project(message, text, settings):
             worked = ReadingWorked(entry | {"text": text}, settings, names)
             return said | _corrected(said["value"], worked)
     return said
+
+
+def _without(names, lines):
+    return {written: named for written, named in names.items() if written.casefold() not in lines}
 
 
 def _nearer(names, document):
@@ -57,11 +64,34 @@ def _corrected(read_as, worked):
 
 
 def names_of_question(message, reckoner, values):
-    """What the names in the texts of a question stand for in the document of its message."""
+    """{key of a field: {name in it as written: what it stands for in the document of a message}}.
+
+    None where there is no document.
+    """
     if message.get("document") is None or not isinstance(values, dict):
         return None
-    texts = [text for _, text in linkable(reckoner, values)]
-    return names_for(read_document(message["document"]), texts, _identity(message))
+    texts = list(linkable(reckoner, values))
+    each = names_for(
+        read_document(message["document"]), [text for _, text in texts], _identity(message)
+    )
+    names = {}
+    for (field, _), used in zip(texts, each, strict=True):
+        names[field.key] = names.get(field.key, {}) | used
+    return names
+
+
+def by_field_told(by_field, settings):
+    """{"names"}, what `reckon` tells of the names in its fields; nothing where there are none."""
+    told = {key: names_told(used, settings) for key, used in (by_field or {}).items()}
+    told = {key: names for key, names in told.items() if names}
+    return {"names": told} if told else {}
+
+
+def all_names(by_field):
+    """The names of all fields in one; None where there are none to be had."""
+    if by_field is None:
+        return None
+    return {written: named for used in by_field.values() for written, named in used.items()}
 
 
 def _identity(message):

@@ -38,6 +38,18 @@ def reading_told(text, settings, *, unit=None, names=None):
     return {"value": value, "echo": reading.echo, "tape": tape} | told
 
 
+def names_told(names, settings):
+    """What each name in a text is worth as if it stood alone; angles and Refusals aren't told."""
+    told = []
+    for written, named in names.items():
+        try:
+            alone = reading_told(f"[{written}]", settings, names={written: named})
+        except Refusal:
+            continue
+        told.append({"name": written, "stands_for": alone["stands_for"]})
+    return told
+
+
 def tape_told(value, settings):
     """The piece of a tape where a length is found; `value` in exact inches."""
     return stretch(Show(settings).rounded(value), settings.grid)

@@ -21,6 +21,24 @@ def test_an_answer_is_called_by_its_line_and_its_label(value, inches):
     assert headlines(document)["Test"] == inches
 
 
+def test_what_each_name_in_a_text_stands_for_is_told_beside_how_the_text_was_read():
+    document = linked()
+    said = answered("read", document, text="[Top rail] + case width - [top rail: Short side]")
+    assert said["names"] == [
+        {"name": "Top rail", "stands_for": "37 5/16″"},
+        {"name": "case width", "stands_for": "37 5/16″"},
+        {"name": "top rail: Short side", "stands_for": "32 13/16″"},
+    ]
+    values = {"stick": "96", "piece": "[Top rail]", "kerf": "1/8"}
+    asked = answered("reckon", document, reckoner="how_many_fit", values=values)
+    assert asked["names"] == {"piece": [{"name": "Top rail", "stands_for": "37 5/16″"}]}
+
+
+@pytest.mark.parametrize("text", ["37 5/16", "3 × 4 in", "[Top rail: Left saw setting] + 1"])
+def test_nothing_is_told_of_names_where_there_are_none_or_where_one_is_an_angle(text):
+    assert "names" not in ask("read", linked(), text=text)
+
+
 def test_an_item_of_a_list_of_answers_is_called_by_its_number():
     values = {"height": "34", "shelf_count": "2", "thickness": "3/4"}
     document = acts(

@@ -62,7 +62,7 @@ class NamesOf:
 
 
 def names_for(document, texts, but=None, lines=()):
-    """{name as written: its `Named`, or the `Refusal` that says why it has none}.
+    """For each text, {name as written: its `Named`, or the `Refusal` that says why it has none}.
 
     `but` is the id of the entry that is being corrected: what depends on it can't be used. `lines`
     are names of a tally that may stand in the texts as well, in small letters.
@@ -70,11 +70,13 @@ def names_for(document, texts, but=None, lines=()):
     evaluation = Evaluation(document)
     links = evaluation.graph.links
     behind = {but} | links.after(but) if but in links.uses else set()
-    names = {}
-    for text in texts:
-        for use in uses_beside(text, lines, evaluation.graph.vocabulary.longest):
-            names[use.written] = _named(evaluation, use, text, behind)
-    return names
+    return [
+        {
+            use.written: _named(evaluation, use, text, behind)
+            for use in uses_beside(text, lines, evaluation.graph.vocabulary.longest)
+        }
+        for text in texts
+    ]
 
 
 def _named(evaluation, use, text, behind):
