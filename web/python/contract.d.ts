@@ -418,6 +418,12 @@ export interface Merged {
   photos: Record<string, string>;
 }
 
+/** A name in a text as it is written there, and what it stands for in the document. */
+export interface NameUsed {
+  name: string;
+  stands_for: string;
+}
+
 /** Words. */
 export interface Note {
   id: string;
@@ -579,7 +585,8 @@ export interface Range {
 
 /**
  * What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
- * that stands alone in it is worth, `corrected` tells a reading by a tape that errs.
+ * that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
+ * those of the document that it uses.
  */
 export interface Read {
   value: Value;
@@ -588,6 +595,7 @@ export interface Read {
   kept: string;
   stands_for: string;
   corrected?: string;
+  names?: NameUsed[];
 }
 
 /** What the tape said, or a sum with names. */
@@ -623,7 +631,10 @@ export interface Reckoner {
   example_metric: Record<string, any>;
 }
 
-/** The whole answer of a question. `echoes` say how the texts of the fields were read. */
+/**
+ * The whole answer of a question. `echoes` say how the texts of the fields were read, `names`
+ * by the field which names of the document they use.
+ */
 export interface Reckoning {
   reckoner: string;
   answers: Value[];
@@ -637,6 +648,7 @@ export interface Reckoning {
   echoes: Record<string, any>;
   summary: string;
   solved: string[];
+  names?: Record<string, NameUsed[]>;
 }
 
 /** The answer to a message that is refused: the first error, and the others if any. */
