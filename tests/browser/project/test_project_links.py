@@ -147,6 +147,7 @@ def test_a_number_that_stays_while_others_of_its_line_change_is_told_once(page):
     correct(page, "Stock", "2 1/2")
     review = page.get_by_role("dialog", name="What this changes")
     number = review.get_by_role("listitem").filter(has_text="Long side")
+    number.wait_for()
     assert number.locator(".follow-numbers .heard").all_inner_texts() == ["thirty-six inches"]
     review.get_by_text("Short side: 31 1/2″ → 31″").wait_for()
     review.get_by_role("button", name="Accept").tap()

@@ -40,7 +40,7 @@ const moved = ({ before, after, difference }) =>
   after && before?.text === after.text ? stays(after) : changes(before, after, difference);
 
 /** @param {Shown} value */
-const stays = (value) => element("p", { class: "follow-numbers" }, "still", fraction(value));
+const stays = (value) => element("p", { class: "follow-numbers" }, "still", briefly(value));
 
 /**
  * @param {Shown | null} before
