@@ -32,8 +32,8 @@ export type DrawnField = Pick<Field, "key" | "label" | "kind"> &
 /** How a field was read, and what is wrong with it. */
 export interface Told {
   echo?: string;
-  error?: Wrong;
-  errors: Wrong[];
+  error?: Wrong | null;
+  errors?: Wrong[];
 }
 
 /** What a field is drawn from. */

@@ -21,37 +21,9 @@ const isWords = (field) => field.kind === "text";
  */
 export function textField({ field, value, onInput, onFocus }) {
   const id = freshId("field");
-  /** @type {Partial<Told>} */
+  /** @type {Told} */
   let latest = {};
-  let entering = false;
-  const input = element("input", {
-    id,
-    name: field.key,
-    type: "text",
-    inputmode: isWords(field) ? "text" : "none",
-    autocomplete: "off",
-    spellcheck: "false",
-    "data-keypad": isWords(field) ? null : field.kind,
-    "aria-describedby": `${id}-echo ${id}-error`,
-    placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
-    value,
-    oninput: () => onInput(input.value),
-    onfocus: () => {
-      input.select();
-      say();
-      if (!isWords(field)) onFocus?.(input);
-    },
-    onblur: say,
-    // The browser sets its caret after the focus, so a touch selects once more when it ends.
-    onpointerdown: () => {
-      entering = document.activeElement !== input;
-    },
-    onclick: () => {
-      if (entering) input.select();
-      entering = false;
-      if (!isWords(field)) onFocus?.(input);
-    },
-  });
+  const input = inputOf(field, { id, value, onInput, onFocus, onLook: say });
   const echo = element("span", { class: "echo", id: `${id}-echo` });
   const wrong = fieldError(`${id}-error`);
   const node = element(
@@ -67,6 +39,7 @@ export function textField({ field, value, onInput, onFocus }) {
     field.help ? element("p", { class: "help" }, field.help) : null,
     wrong.node,
   );
+
   function say() {
     const quiet = document.activeElement === input;
     echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
@@ -86,4 +59,47 @@ export function textField({ field, value, onInput, onFocus }) {
       say();
     },
   };
+}
+
+/**
+ * The input of a field.
+ * @param {DrawnField} field
+ * @param {object} options
+ * @param {string} options.id
+ * @param {string} options.value
+ * @param {(text: string) => void} options.onInput
+ * @param {((input: HTMLInputElement) => void)} [options.onFocus]
+ * @param {() => void} options.onLook called when it gets the focus, and when it is left
+ */
+function inputOf(field, { id, value, onInput, onFocus, onLook }) {
+  let entering = false;
+  const input = element("input", {
+    id,
+    name: field.key,
+    type: "text",
+    inputmode: isWords(field) ? "text" : "none",
+    autocomplete: "off",
+    spellcheck: "false",
+    "data-keypad": isWords(field) ? null : field.kind,
+    "aria-describedby": `${id}-echo ${id}-error`,
+    placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
+    value,
+    oninput: () => onInput(input.value),
+    onfocus: () => {
+      input.select();
+      onLook();
+      if (!isWords(field)) onFocus?.(input);
+    },
+    onblur: onLook,
+    // The browser sets its caret after the focus, so a touch selects once more when it ends.
+    onpointerdown: () => {
+      entering = document.activeElement !== input;
+    },
+    onclick: () => {
+      if (entering) input.select();
+      entering = false;
+      if (!isWords(field)) onFocus?.(input);
+    },
+  });
+  return input;
 }
