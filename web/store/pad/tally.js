@@ -47,26 +47,7 @@ export function tallyKeeper({ state, ask, settings, database }) {
   const { now, kept } = tallyIn({ state, database });
   const names = tallyNames({ state, ask, settings, now });
   const worked = workedWith({ state, ask, settings, names });
-
-  /**
-   * @param {(before: TallyKept) => Act | null | undefined} act
-   * @param {History} history
-   * @param {Entering} [item] of entering.js, which is then no longer on its way
-   */
-  async function make(act, history, item) {
-    const before = await kept();
-    const { entered = [] } = before;
-    // It was entered, but the page was closed before it knew, or another tab has taken it over.
-    if (item && entered.includes(item.id)) return /** @type {const} */ ({ ok: true, lines: before.lines });
-    const answer = await worked(before, act(before));
-    if (!answer.ok) return answer;
-    const tally = { ...toldBy(before, answer), ...(answer.undo && history(before, answer.undo)) };
-    if (item) tally.entered = [...entered, item.id].slice(-MOST_ENTERED);
-    await database.changePage({ tally: () => tally, ...(item && { entering: without(item) }) });
-    tellOthers("changed");
-    state.set({ tally });
-    return answer;
-  }
+  const make = makerWith({ state, database, kept, worked, tellOthers });
 
   /** Lines of the open project follow it; those of another say that it is not open. No other tab need know. */
   async function look() {
@@ -112,6 +93,33 @@ export function tallyKeeper({ state, ask, settings, database }) {
     undo: () => safely(() => make((old) => old.undo.at(-1), takenBack)),
     redo: () => safely(() => make((old) => old.redo.at(-1), doneAgain)),
     ...names,
+  };
+}
+
+/**
+ * Makes changes of the tally on what the store holds.
+ * @param {Pick<Page, "state" | "database"> & {kept(): Promise<TallyKept>, worked: ReturnType<typeof workedWith>,
+ *   tellOthers(news: string): void}} page
+ */
+function makerWith({ state, database, kept, worked, tellOthers }) {
+  /**
+   * @param {(before: TallyKept) => Act | null | undefined} act
+   * @param {History} history
+   * @param {Entering} [item] of entering.js, which is then no longer on its way
+   */
+  return async function make(act, history, item) {
+    const before = await kept();
+    const { entered = [] } = before;
+    // It was entered, but the page was closed before it knew, or another tab has taken it over.
+    if (item && entered.includes(item.id)) return /** @type {const} */ ({ ok: true, lines: before.lines });
+    const answer = await worked(before, act(before));
+    if (!answer.ok) return answer;
+    const tally = { ...toldBy(before, answer), ...(answer.undo && history(before, answer.undo)) };
+    if (item) tally.entered = [...entered, item.id].slice(-MOST_ENTERED);
+    await database.changePage({ tally: () => tally, ...(item && { entering: without(item) }) });
+    tellOthers("changed");
+    state.set({ tally });
+    return answer;
   };
 }
 
