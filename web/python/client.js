@@ -50,6 +50,7 @@ export function startCore({ onState }) {
     onState(state);
   }
 
+  /** @param {{mayRestore: boolean}} how */
   function begin({ mayRestore }) {
     starts++;
     change({ phase: "starting", way: null, message: undefined, again: undefined });
@@ -71,6 +72,10 @@ export function startCore({ onState }) {
     worker = begun;
   }
 
+  /**
+   * @param {number} id
+   * @param {string} text
+   */
   function answered(id, text) {
     const each = waiting.get(id);
     if (!each) return;

@@ -7,15 +7,24 @@ export const SNAPSHOT_KEPT = "sawside:snapshot-kept";
 const PAUSE = 1500;
 const LONGEST_WAIT = 60_000;
 
+/** @import { Way } from "./core.d.ts" */
+
+/** @typedef {{worker: {settle(): void}, way: Way | null}} Whole */
+
 let answers = 0;
-/** @type {{worker: {settle(): void}, way: string | null} | null} */
+/** @type {Whole | null} */
 let whole = null;
 
 export const afterAnswer = {
+  /**
+   * @param {Whole["worker"]} worker
+   * @param {Way | null} way
+   */
   whole(worker, way) {
     whole = { worker, way };
     if (answers) idleWork(whole);
   },
+  /** @param {Way | null} way */
   answered(way) {
     if (answers++) return;
     performance.mark(FIRST_ANSWER, { detail: { way } });
@@ -23,6 +32,7 @@ export const afterAnswer = {
   },
 };
 
+/** @param {Whole} now */
 async function idleWork({ worker, way }) {
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.

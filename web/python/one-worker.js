@@ -4,6 +4,8 @@ import { snapshotAhead } from "./snapshot/snapshot-ahead.js";
 
 /** @import { Progress, Way } from "./core.d.ts" */
 
+/** @typedef {NonNullable<Awaited<ReturnType<typeof snapshotAhead>>>} Found */
+
 // Far beyond what the slowest phone takes; a start that hangs says nothing of it.
 const LIMITS = { snapshot: 10_000, slow: 90_000, answer: 20_000 };
 // A page that was asleep finds its timers run out before it finds what the worker has sent.
@@ -37,7 +39,7 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
   }
 
   const heard = {
-    progress(now) {
+    progress(/** @type {Progress} */ now) {
       silence.mayLast(LIMITS.slow);
       onProgress(now);
     },
@@ -51,7 +53,7 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
       await sound;
       if (!gone) onWhole();
     },
-    answer({ id, text }) {
+    answer(/** @type {{id: number, text: string}} */ { id, text }) {
       busy.delete(id);
       silence.isOver();
       if (busy.size) silence.mayLast(LIMITS.answer);
@@ -75,6 +77,10 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
   start().catch(end);
 
   return {
+    /**
+     * @param {number} id
+     * @param {string} text
+     */
     question(id, text) {
       if (!busy.size) silence.mayLast(LIMITS.answer);
       busy.add(id);
@@ -104,7 +110,11 @@ function silenceOf(onTooLong) {
   };
 }
 
-/** Hand over to a worker what is found of a snapshot, each part as it is here. */
+/**
+ * Hand over to a worker what is found of a snapshot, each part as it is here.
+ * @param {Worker} worker
+ * @param {Found} found
+ */
 async function restore(worker, found) {
   worker.postMessage({ ask: "restore", facts: found.facts });
   const code = found.code.then((compiled) => worker.postMessage({ ask: "code", code: compiled }));

@@ -1,4 +1,4 @@
-/** @import { Act, Answered, Answers, Message, Refused } from "../../python/contract.d.ts" */
+/** @import { Act, Answered, Answers, Message } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -6,6 +6,7 @@
  * itself would be refused: a chain that goes round is named whole.
  * @param {App} app
  * @param {() => Act} act the correction that is being typed
+ * @returns {<N extends "read" | "reckon">(message: Message<N>) => Promise<Answered<Answers[N]>>}
  */
 export const askInProject = (app, act) => async (message) => {
   const answer = await app.ask(message);

@@ -63,11 +63,16 @@ function readFacts(response) {
   }
 }
 
+/**
+ * @param {ArrayBuffer} pages
+ * @param {Facts} facts
+ */
 async function compare(pages, facts) {
   if (pages.byteLength !== facts.length) throw new Error("The snapshot is cut short.");
   if ((await sha256(pages)) !== facts.sha256) throw new Error("The snapshot is damaged.");
 }
 
+/** @param {ArrayBuffer} bytes */
 async function sha256(bytes) {
   const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
   return Array.from(digest, (each) => each.toString(16).padStart(2, "0")).join("");

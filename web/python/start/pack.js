@@ -4,9 +4,13 @@
 
 const folder = new URL("python/", import.meta.url);
 
+/** @param {string} name of a file of the pack */
 export const packURL = (name) => new URL(name, folder).href;
 
-/** Return the content of a file of the pack. */
+/**
+ * Return the content of a file of the pack.
+ * @param {string} name
+ */
 export async function readFile(name) {
   const response = await fetch(packURL(name));
   if (!response.ok) throw new Error(`python/${name}: ${response.status}`);

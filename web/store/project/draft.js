@@ -10,10 +10,18 @@ import { identity } from "./identity.js";
  */
 export const correctionKey = (record, id) => draftKey(`${identity(record)}/${id}`);
 
-/** The same for what belongs to a reading beside its number. */
+/**
+ * The same for what belongs to a reading beside its number.
+ * @param {ProjectRecord | null} record
+ * @param {string} id
+ */
 export const detailsKey = (record, id) => correctionKey(record, `${id}/details`);
 
-/** Where a piece waits that is begun from an entry, until it is kept. */
+/**
+ * Where a piece waits that is begun from an entry, until it is kept.
+ * @param {ProjectRecord | null} record
+ * @param {string} id
+ */
 export const pieceKey = (record, id) => correctionKey(record, `${id}/piece`);
 
 /**
@@ -42,6 +50,6 @@ export const unkeptOf = (state, record) =>
  */
 export const draftIn = (state, slot) => ({
   get: () => state.get()[slot] ?? {},
-  keep: (patch) => state.set({ [slot]: { ...state.get()[slot], ...patch } }),
+  keep: (/** @type {Draft} */ patch) => state.set({ [slot]: { ...state.get()[slot], ...patch } }),
   drop: () => state.set({ [slot]: undefined }),
 });

@@ -6,7 +6,7 @@ import { again, back } from "./history.js";
 import { openedProject } from "./opened.js";
 import { workedOut } from "./worked-out.js";
 
-/** @import { Ask } from "../../python/contract.d.ts" */
+/** @import { Ask, Document } from "../../python/contract.d.ts" */
 /** @import { Along, Database, Done, How, NotDone, ProjectRecord, StateKeeper } from "../shapes.d.ts" */
 
 /**
@@ -30,6 +30,7 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
   /** @type {typeof make} */
   const change = (toDo, how) => inTurn(() => make(toDo, how));
 
+  /** @param {{id: string, dropped?: boolean}} news */
   function changedElsewhere(news) {
     const { record } = state.get();
     if (!record || news.id !== record.id) return;
@@ -39,12 +40,16 @@ export function projectKeeper({ database, state, ask, accept, dropped, along }) 
 
   return {
     ...acts(change, work),
-    open: (id) => inTurn(() => whole.open(id)),
-    begin: (name) => inTurn(() => whole.begin(name)),
+    open: (/** @type {string} */ id) => inTurn(() => whole.open(id)),
+    begin: (/** @type {string} */ name) => inTurn(() => whole.begin(name)),
+    /**
+     * @param {Document} document
+     * @param {Record<string, string>} [pictures]
+     */
     add: (document, pictures) => inTurn(() => whole.add(document, pictures)),
     look: () => inTurn(whole.look),
     keepAgain: () => inTurn(whole.keepAgain),
-    drop: (id) => inTurn(() => whole.drop(id)),
+    drop: (/** @type {string} */ id) => inTurn(() => whole.drop(id)),
     all: () => database.projects(),
     /** Resolves with the open record once no change to it is on its way. */
     settled: () => done().then(() => state.get().record),

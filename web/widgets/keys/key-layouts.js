@@ -1,8 +1,12 @@
 /** The keys, row by row; a length has a second layer of rarer signs and acts behind `more`. */
 
+/** @param {string} text */
 const keys = (text) => text.trim().split(/\s+/);
 
-/** A key that writes something else than its label. */
+/**
+ * A key that writes something else than its label.
+ * @type {Record<string, string>}
+ */
 export const WRITES = {
   "+": " + ",
   "−": " − ",

@@ -65,7 +65,13 @@ function sized(text, node, width, write) {
   return { ...text, lines, size, half: [across / 2, (size * (LETTERS + LINE * (lines.length - 1))) / 2] };
 }
 
-/** As few lines as there may be, and then as even as they can be. */
+/**
+ * As few lines as there may be, and then as even as they can be.
+ * @param {string} words
+ * @param {number} whole how wide they are in one
+ * @param {number} width
+ * @param {(words: string) => number} wide
+ */
 function broken(words, whole, width, wide) {
   const least = inLines(words, width, wide);
   for (let share = 1; share < 1.6; share += 0.1) {
@@ -75,7 +81,13 @@ function broken(words, whole, width, wide) {
   return least;
 }
 
+/**
+ * @param {string} words
+ * @param {number} width
+ * @param {(words: string) => number} wide
+ */
 function inLines(words, width, wide) {
+  /** @type {string[]} */
   const lines = [];
   for (const word of words.split(" ")) {
     const longer = `${lines.at(-1)} ${word}`;
