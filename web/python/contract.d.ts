@@ -311,6 +311,7 @@ export interface Judged {
   at: Length | null;
   now: Length | null;
   difference: Length | null;
+  by: string | null;
   said: string;
   id: string;
   part: string;
@@ -1037,7 +1038,10 @@ export type Typed = Record<string, any>;
 
 export type Value = Length | Angle | Count | Said | Lengths | Product | Number;
 
-/** Pieces that were cut and are alike in what is to be said of them. */
+/**
+ * Pieces that were cut and are alike in what is to be said of them. `by` is how much the first
+ * measure differs, as `said` has it: on finer marks than `difference`.
+ */
 export interface Verdict {
   verdict: string;
   count: number;
@@ -1047,6 +1051,7 @@ export interface Verdict {
   at: Length | null;
   now: Length | null;
   difference: Length | null;
+  by: string | null;
   said: string;
 }
 

@@ -68,10 +68,12 @@ export interface Aside {
 
 /**
  * The pad (see pad/entering.js): its text, the line that it corrects, whether it goes on from the line still on its way,
- * the entry that was kept from it last, the id of what is put right in it, and what was typed before it was lent.
+ * the entry that was kept from it last, the id of what is put right in it, what was typed before it was lent, and the
+ * unit in which it was begun.
  */
 export interface Pad extends Partial<Aside> {
   text: string;
+  unit?: string | null;
   kept?: { of: string | null; id: string; text: string; touched?: boolean } | null;
   fixing?: string | null;
   aside?: Aside | null;

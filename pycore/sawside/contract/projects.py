@@ -55,7 +55,8 @@ class Entry(TypedDict):
 
 
 class Verdict(TypedDict):
-    """Pieces that were cut and are alike in what is to be said of them."""
+    """Pieces that were cut and are alike in what is to be said of them. `by` is how much the first
+    measure differs, as `said` has it: on finer marks than `difference`."""
 
     verdict: str
     count: int
@@ -65,6 +66,7 @@ class Verdict(TypedDict):
     at: Length | None
     now: Length | None
     difference: Length | None
+    by: str | None
     said: str
 
 

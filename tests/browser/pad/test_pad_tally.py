@@ -81,6 +81,45 @@ def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
     kept.get_by_text("Reading: 25″").wait_for()
 
 
+def set_unit(pad, name):
+    """Choose what a plain number means, and wait until it is kept."""
+    pad.get_by_role("link", name="Settings").tap()
+    choose(pad, "A bare number means", name)
+    open_place(pad, "Project")
+    pad.locator("button:enabled", has_text="Undo").wait_for()
+    open_place(pad, "Pad")
+
+
+def test_what_is_typed_tells_when_it_is_read_in_another_unit_than_it_was_typed_in(pad):
+    tap_keys(pad, "23/32−1")
+    answer(pad, "minus nine thirty-seconds of an inch")
+    set_unit(pad, "Millimeters")
+    assert entry(pad).input_value() == "23/32 − 1"
+    echo = pad.locator(".pad .echo")
+    echo.get_by_text("it’s now read in millimeters. Add units or clear it").wait_for()
+    assert "You typed this in inches" in echo.text_content()
+    assert "read as 23/32 mm − 1 mm" in echo.text_content()
+    pad.get_by_role("button", name="Clear").tap()
+    tap_keys(pad, "31.5")
+    echo.get_by_text("read as 31.5 mm", exact=True).wait_for()
+
+
+def test_a_line_is_corrected_in_the_unit_that_it_was_entered_in(pad):
+    enter(pad, "25")
+    set_unit(pad, "Millimeters")
+    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_text("Line 1", exact=True).tap()
+    pad.get_by_role("button", name="Correct").tap()
+    echo = pad.locator(".pad .echo")
+    echo.get_by_text("Plain numbers here are inches, as when this line was entered").wait_for()
+    entry(pad).fill("26")
+    answer(pad, "six hundred sixty point four millimeters")
+    key(pad, "Enter")
+    pad.get_by_role("button", name="six hundred sixty point four millimeters").wait_for()
+    tap_keys(pad, "26")
+    answer(pad, "twenty-six millimeters")
+
+
 def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_brings_it_back(pad):
     enter(pad, "37 9/16")
     pad.get_by_role("button", name="Use line 1").tap()

@@ -6,7 +6,7 @@ What the browser has of the device (a wake lock, voices) is replaced at its boun
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
-from tests.browser.project.in_project import keep_reading
+from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
 from tests.browser.start.start_support import eventually
 
 BOUNDARY = """
@@ -177,3 +177,23 @@ def test_undo_at_the_saw_takes_back_what_was_done_at_the_saw_only(page):
     assert undo.is_disabled()
     open_place(page, "Project")
     page.get_by_text("Alcove width", exact=True).wait_for()
+
+
+def test_the_key_that_says_it_is_done_names_the_number_that_was_told(page):
+    """37 9/16″ less 1/8″: 3.175 mm, which a rule of millimeters tells as 3."""
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    keep_as(page, "Top rail")
+    page.get_by_role("link", name="Settings").tap()
+    page.get_by_label("Round to", exact=True).select_option("Millimeters")
+    choose(page, "Show lengths in", "Millimeters")
+    open_place(page, "At the saw")
+    tap(page, "Cut one")
+    page.get_by_text("All pieces cut", exact=True).wait_for()
+    correct(page, "Alcove width", "37 7/16")
+    accept(page)
+    open_place(page, "At the saw")
+    page.locator(".piece-wrong").get_by_text("1 piece can be cut down by ≈ 3.2 mm.").wait_for()
+    tap(page, "Done: cut down by ≈ 3.2 mm")
+    page.locator(".piece-wrong").wait_for(state="detached")

@@ -1,4 +1,5 @@
 import { element } from "../../widgets/element.js";
+import { inWords } from "../notices.js";
 
 /** What was typed where an error points; undefined where it points at no one field. */
 function typedAt(values, { field, row, part }) {
@@ -31,8 +32,6 @@ export function stillNeeded(wanted, fields) {
   const missing = [...new Set(wanted.filter(({ kind }) => kind === "missing").map(({ field }) => label(field)))];
   return [
     missing.length ? element("p", { class: "help" }, `Still needed: ${missing.join(", ")}.`) : null,
-    ...wanted
-      .filter(({ kind }) => kind !== "missing")
-      .map((error) => element("p", { class: "help" }, `${error.message} ${error.remedy}`)),
+    ...wanted.filter(({ kind }) => kind !== "missing").map((error) => element("p", { class: "help" }, inWords(error))),
   ].filter(Boolean);
 }

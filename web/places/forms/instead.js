@@ -1,4 +1,5 @@
 import { element } from "../../widgets/element.js";
+import { inWords } from "../notices.js";
 
 /** What a place shows in the place of what it is for. */
 
@@ -8,7 +9,7 @@ const help = (sentence) => element("p", { class: "help" }, sentence);
 export function nothingYet(app, sentence) {
   const { unshown } = app.state.get();
   if (!unshown) return help(sentence);
-  return element("p", { class: "error" }, `${unshown.message} ${unshown.remedy}`);
+  return element("p", { class: "error" }, inWords(unshown));
 }
 
 /**

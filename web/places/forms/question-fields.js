@@ -47,14 +47,22 @@ function asSet(key, { settings, declared }) {
 }
 
 /**
+ * A unit as the settings call it, in a sentence.
+ * @param {App} app
+ * @param {string} unit
+ */
+export function unitNamed(app, unit) {
+  const declared = app.state.get().described?.settings.find((field) => field.key === "unit");
+  return declared?.choices?.find((choice) => choice.value === unit)?.label.toLowerCase() ?? unit;
+}
+
+/**
  * Says what a bare number means here, where that is no longer what the settings say.
  * @param {HTMLElement} node
  * @param {string} unit
  * @param {App} app
  */
 export function unitNote(node, unit, app) {
-  const declared = app.state.get().described?.settings.find((field) => field.key === "unit");
-  const named = declared?.choices?.find((choice) => choice.value === unit);
   node.hidden = unit === app.project.unit();
-  node.textContent = `A bare number here still means ${named?.label.toLowerCase()}, as when this was begun.`;
+  node.textContent = `A bare number here still means ${unitNamed(app, unit)}, as when this was begun.`;
 }

@@ -1,10 +1,9 @@
 import { lineMark } from "../../store/pad/naming.js";
 import { latest } from "../../store/page/latest.js";
-import { button, element } from "../../widgets/element.js";
-import { fieldError } from "../../widgets/fields/field-error.js";
-import { shortAnswer } from "../../widgets/numbers/answers.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
+import { padCard } from "./pad-card.js";
+import { padUnit, unitSaid } from "./pad-unit.js";
 
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
@@ -12,76 +11,79 @@ import { keepSum } from "./keep-sum.js";
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
-  const wrong = fieldError("pad-error");
-  const echo = element("p", { class: "echo" });
-  const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
-  const keep = button("Keep", keepReading, { class: "button primary", "aria-label": "Keep in project" });
+  const card = padCard(() => keepShown(app, onKept));
   let current = null;
   let refused = null;
-
-  const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
 
   /** Ask about `asked`; of the line `id` of the tally, by what it is called: `text` is sent in its place. */
   function ask(asked, text = asked, id = null) {
     current = asked;
-    output.classList.add("waiting");
-    if (app.state.get().core.phase === "starting" && !output.querySelector(".main-answer")) {
-      say("Answered as soon as the arithmetic is here.");
-    }
-    const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
-    read({ do: "read", text, settings: app.project.settings(), ...names }, (said) => {
+    card.wait(app.state.get().core.phase === "starting");
+    read(reading(app, text), (answer) => {
       if (asked !== current) return;
-      remember({ asked, said, id });
-      show(asked, said);
+      remember({ asked, said: answer, id });
+      show(asked, answer);
     });
   }
 
   const remember = (answer) => app.state.set({ pad: { ...app.state.get().pad, answer } });
 
-  function show(asked, said) {
+  function show(asked, answer) {
     current = asked;
-    output.classList.toggle("waiting", !said.ok);
-    output.dataset.for = asked;
-    wrong.show(said.ok ? null : said.error, { quiet: asked !== refused });
-    const isTyped = said.ok && app.state.get().pad.text;
-    echo.textContent = isTyped ? [`read as ${unbroken(said.echo)}`, said.note].filter(Boolean).join(". ") : "";
-    keep.disabled = !said.ok;
-    if (said.ok) output.replaceChildren(shortAnswer(said.value, said.tape));
+    card.show(asked, answer, { ...howRead(app, answer), quiet: asked !== refused });
   }
 
   function empty() {
     current = null;
-    output.classList.remove("waiting");
-    output.dataset.for = "";
-    wrong.show(null);
-    echo.textContent = "";
-    keep.disabled = true;
-    say("Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm.");
+    card.empty();
   }
 
-  function keepReading() {
-    const { asked, id } = app.state.get().pad.answer;
-    return keepSum(app, id ? { id } : { text: asked }, { onKept: (kept) => onKept(asked, kept) });
-  }
+  const left = answerLeft(app.state.get());
+  if (left) show(left.asked, left.said);
+  else empty();
 
   return {
-    output,
-    echo,
-    wrong: wrong.node,
-    keep,
-    show,
+    nodes: card.nodes,
     ask,
     forget() {
       remember(null);
       empty();
     },
-    empty,
     /** The answer to a line just entered. */
     line: (line) => ask(line.text, lineMark(line), line.id),
     /** Enter was pressed on what can't be read. */
     refuse(error) {
       refused = current;
-      wrong.show(error);
+      card.refuse(error);
     },
   };
 }
+
+/** What is asked of a text: names in it may be those of lines, or of the project. */
+function reading(app, text) {
+  const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
+  return { do: "read", text, unit: padUnit(app), settings: app.project.settings(), ...names };
+}
+
+/** How the text was read, in a few sentences, and whether its number can be kept as it is read. */
+const howRead = (app, answer) => ({
+  echo: answer.ok && app.state.get().pad.text ? [`read as ${unbroken(answer.echo)}`, answer.note, unitSaid(app)] : [],
+  mayKeep: answer.ok && padUnit(app) === app.project.unit(),
+});
+
+function keepShown(app, onKept) {
+  const { asked, id } = app.state.get().pad.answer;
+  return keepSum(app, id ? { id } : { text: asked }, { onKept: (kept) => onKept(asked, kept) });
+}
+
+/** The answer that was shown last, where it is still one to what is typed, or to a line entered. */
+function answerLeft({ pad: { text, answer }, tally }) {
+  if (!answer || (text.trim() !== "" && answer.asked !== text)) return null;
+  const lines = tally?.lines;
+  const isLeft = answer.asked === text || !lines || lines.some((line) => isOf(answer, line));
+  return isLeft ? answer : null;
+}
+
+/** A line that was undone or deleted since, or comes to another number, has no answer here any more. */
+const isOf = ({ asked, said, id }, line) =>
+  (!id || line.id === id) && line.text === asked && line.value && line.value.exact === said.value?.exact;

@@ -18,6 +18,7 @@ export function padError(app) {
     node.replaceChildren(...[element("p", {}, said), fix].filter(Boolean));
   }
 
+  draw();
   return { node, draw };
 }
 

@@ -24,5 +24,6 @@ export function padLines(app, onUse) {
     });
   }
 
+  draw();
   return { node, draw };
 }

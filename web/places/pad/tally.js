@@ -3,16 +3,16 @@ import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { go } from "../go.js";
-import { copy, quietly } from "../notices.js";
+import { copy, inWords, quietly } from "../notices.js";
 import { keepSum } from "./keep-sum.js";
+import { begunIn } from "./pad-unit.js";
 
 /** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
 export function tally(app) {
   const node = element("div", { class: "project" });
-  const lines = () => app.state.get().tally?.lines ?? [];
 
   function draw() {
-    const { undo = [], redo = [] } = app.state.get().tally ?? {};
+    const { lines = [], undo = [], redo = [] } = app.state.get().tally ?? {};
     node.replaceChildren(
       element("a", { class: "back", href: "#pad" }, "‹ Pad"),
       element("h2", { tabindex: "-1" }, "Tally"),
@@ -21,65 +21,76 @@ export function tally(app) {
         { class: "button-row" },
         button("Undo", () => quietly(app.tally.undo()), { disabled: undo.length === 0 }),
         button("Redo", () => quietly(app.tally.redo()), { disabled: redo.length === 0 }),
-        button("Clear", clear, { disabled: lines().length === 0 }),
+        button("Clear", clear, { disabled: lines.length === 0 }),
       ),
-      lines().length
-        ? element("ol", { class: "entries" }, lines().map(row))
+      lines.length
+        ? element(
+            "ol",
+            { class: "entries" },
+            lines.map((line) => row(line, lineActs(app, node, line))),
+          )
         : element("p", { class: "help" }, "Nothing entered yet. Type a length on the Pad, then Enter."),
     );
   }
-
-  const row = (line) =>
-    keptLine(
-      {
-        id: line.id,
-        name: line.name || `Line ${line.id}`,
-        value: line.value,
-        summary: line.text,
-        fault: line.error ? `${line.error.message} ${line.error.remedy}` : "",
-        mark: line.note,
-      },
-      [
-        button("Use again", () => use(line)),
-        button("Correct", () => correct(line)),
-        button("Name", () => name(line)),
-        line.value ? button("Keep in project", () => keepSum(app, { id: line.id }, { name: line.name })) : null,
-        line.value?.plain ? button("Copy", () => copy(line.value.plain)) : null,
-        button("Delete", () => remove(line.id)),
-      ],
-    );
 
   async function clear() {
     await quietly(app.tally.act({ act: "clear" }));
     goToLine(node, null);
   }
 
-  async function remove(id) {
-    const next = neighborOf(lines(), id);
-    const answer = await quietly(app.tally.act({ act: "delete", id }));
-    if (answer.ok) goToLine(node, next);
-  }
+  draw();
+  return { node, refresh: (changed) => changed.includes("tally") && draw() };
+}
 
-  function use(line) {
+const row = (line, acts) =>
+  keptLine(
+    {
+      id: line.id,
+      name: line.name || `Line ${line.id}`,
+      value: line.value,
+      summary: line.text,
+      fault: line.error ? inWords(line.error) : "",
+      mark: line.note,
+    },
+    acts,
+  );
+
+/** What can be done with a line; `list` is where its row stands. */
+function lineActs(app, list, line) {
+  const { id, name, text, value } = line;
+
+  function use() {
     const { pad } = app.state.get();
-    app.state.set({ pad: { ...pad, text: pad.text + lineMark(line), answer: null } });
+    app.state.set({ pad: { ...pad, text: pad.text + lineMark(line), answer: null, unit: begunIn(app, pad) } });
     go("pad");
   }
 
-  function correct({ id, text }) {
+  function correct() {
     app.entering.lend(text, id);
     go("pad");
   }
 
-  const name = (line) =>
+  const rename = () =>
     nameDialog({
-      title: `Name line ${line.id}`,
+      title: `Name line ${id}`,
       act: "Name",
-      name: line.name,
-      give: (given) => app.tally.act({ act: "name", id: line.id, name: given }),
-      after: () => goToLine(node, line.id),
+      name,
+      give: (given) => app.tally.act({ act: "name", id, name: given }),
+      after: () => goToLine(list, id),
     });
 
-  draw();
-  return { node, refresh: (changed) => changed.includes("tally") && draw() };
+  async function remove() {
+    const next = neighborOf(app.state.get().tally.lines, id);
+    const answer = await quietly(app.tally.act({ act: "delete", id }));
+    if (answer.ok) goToLine(list, next);
+  }
+
+  return [
+    button("Use again", use),
+    button("Correct", correct),
+    button("Name", rename),
+    value ? button("Keep in project", () => keepSum(app, { id }, { name })) : null,
+    value?.plain ? button("Copy", () => copy(value.plain)) : null,
+    button("Delete", remove),
+  ];
 }

@@ -18,16 +18,12 @@ const MEANWHILE = {
  * The grid of the stickers: the project's own; for a project without one, what was last used on this device. It goes
  * into the project when a field is left or the labels are printed, and what is typed until then outlives the page.
  * @param {{key: string}[]} fields what is set of a grid
+ * @returns {{values, unit, type, keep, keepTyped, changed}} `unit` is what a bare number means in it; `changed(values)`
+ *   is the project's own where it was changed elsewhere, as by an undo, else null
  */
 export function labelGrid(app, fields) {
-  const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
-  const ofProject = () => app.state.get().record?.document.labels;
-  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.project.unit() });
-  const isTyped = () => Boolean(draft.get().values);
-  const begun = isTyped() ? draft.get() : (ofProject() ?? lastUsed());
+  const { draft, ofProject, isTyped, isKept, alike, begun } = gridNow(app, fields);
   const { unit } = begun;
-  const alike = (one, other) => fields.every(({ key }) => (one[key] ?? "") === (other[key] ?? ""));
-  const isKept = (values) => alike(values, ofProject()?.values ?? {});
   let keeping = Promise.resolve();
   let refused = false;
   const typedOver = () => (isTyped() ? draft.get().was : ofProject());
@@ -55,18 +51,30 @@ export function labelGrid(app, fields) {
   }
   const keep = (values) => (keeping = keeping.then(() => keepNow(values)));
 
+  function type(values) {
+    draft.keep({ values, unit, was: refused ? ofProject() : typedOver() });
+    refused = false;
+    choose(app, { labels: values, labelsUnit: unit });
+  }
+
+  const keepTyped = () => isTyped() && keep(draft.get().values);
+  const changed = (values) => (isTyped() || isKept(values) ? null : (ofProject()?.values ?? null));
+  return { values: begun.values, unit, type, keep, keepTyped, changed };
+}
+
+/** The grid as it is now: typed, or of the project, or used last. */
+function gridNow(app, fields) {
+  const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
+  const ofProject = () => app.state.get().record?.document.labels;
+  const lastUsed = () => ({ values: chosen(app).labels ?? {}, unit: chosen(app).labelsUnit ?? app.project.unit() });
+  const isTyped = () => Boolean(draft.get().values);
+  const alike = (one, other) => fields.every(({ key }) => (one[key] ?? "") === (other[key] ?? ""));
   return {
-    values: begun.values,
-    /** What a bare number means in it. */
-    unit,
-    type(values) {
-      draft.keep({ values, unit, was: refused ? ofProject() : typedOver() });
-      refused = false;
-      choose(app, { labels: values, labelsUnit: unit });
-    },
-    keep,
-    keepTyped: () => isTyped() && keep(draft.get().values),
-    /** The project's own where it was changed elsewhere, as by an undo; else null. */
-    changed: (values) => (isTyped() || isKept(values) ? null : (ofProject()?.values ?? null)),
+    draft,
+    ofProject,
+    isTyped,
+    alike,
+    isKept: (values) => alike(values, ofProject()?.values ?? {}),
+    begun: isTyped() ? draft.get() : (ofProject() ?? lastUsed()),
   };
 }

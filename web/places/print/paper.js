@@ -4,6 +4,7 @@ import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { element } from "../../widgets/element.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
 import { arriving } from "../forms/instead.js";
+import { inWords } from "../notices.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
 
 /** The answer of a question on paper at true size: its sheets, and its marks as a list to transfer. */
@@ -74,4 +75,4 @@ const count = (many, what) => `${many} ${what}${many === 1 ? "" : "s"}`;
 
 /** The field's own sentence stands beside it in the question; here is the way back to it. */
 const refused = ({ error, more = [] }) =>
-  [error, ...more].map((each) => element("p", { class: "error" }, `${each.message} ${each.remedy}`));
+  [error, ...more].map((each) => element("p", { class: "error" }, inWords(each)));

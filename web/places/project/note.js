@@ -13,16 +13,8 @@ export function note(app, id) {
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
   let was = entry;
-  const text = element(
-    "textarea",
-    {
-      id: "note-text",
-      class: "note-text",
-      rows: "8",
-      "aria-describedby": "note-error",
-      oninput: () => draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
-    },
-    draft.get().text ?? entry?.text ?? "",
+  const text = noteText(draft.get().text ?? entry?.text ?? "", () =>
+    draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
   );
 
   async function keep() {
@@ -45,15 +37,26 @@ export function note(app, id) {
     text.value = now.text;
   }
 
-  const node = element(
+  const keepIt = button("Keep the note", keep, { class: "button primary" });
+  return {
+    node: drawn(entry?.name ?? "New note", [text, wrong.node, keepIt]),
+    refresh: (changed) => changed.includes("record") && follow(),
+  };
+}
+
+const noteText = (value, oninput) =>
+  element(
+    "textarea",
+    { id: "note-text", class: "note-text", rows: "8", "aria-describedby": "note-error", oninput },
+    value,
+  );
+
+const drawn = (title, nodes) =>
+  element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, entry?.name ?? "New note"),
+    element("h2", {}, title),
     element("label", { for: "note-text" }, "The note"),
-    text,
-    wrong.node,
-    button("Keep the note", keep, { class: "button primary" }),
+    nodes,
   );
-  return { node, refresh: (changed) => changed.includes("record") && follow() };
-}

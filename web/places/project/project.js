@@ -3,43 +3,58 @@ import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { nothingYet } from "../forms/instead.js";
+import { inWords } from "../notices.js";
 import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
 
+const NONE = "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out.";
+
 /** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
 export function project(app, landOn) {
   const node = element("div", { class: "project" });
-  const entries = () => app.state.get().view?.entries ?? [];
+  const acts = listActs(app, node);
 
   function draw() {
-    const { record } = app.state.get();
+    const { record, view } = app.state.get();
+    const entries = view?.entries ?? [];
+    const row = (entry) =>
+      keptLine(lineOf(app, entry), [
+        ...entryActs(app, entry),
+        button("Rename", () => acts.rename(entry)),
+        button("Delete", () => acts.remove(entry.id)),
+      ]);
     node.replaceChildren(
       element("h2", { tabindex: "-1" }, record?.document.name ?? "My project"),
-      ...projectHead(app, { rename: renameProject }).filter(Boolean),
-      entries().length
-        ? element("ul", { class: "entries" }, entries().map(row))
-        : nothingYet(app, "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out."),
+      ...projectHead(app, { rename: acts.renameProject }).filter(Boolean),
+      entries.length ? element("ul", { class: "entries" }, entries.map(row)) : nothingYet(app, NONE),
       projectFoot(app),
     );
   }
 
-  const row = (entry) =>
-    keptLine(
-      {
-        ...entry,
-        value: entry.headline,
-        summary: `${entry.title}: ${[entry.summary || typedIn(app, entry.id), entry.where].filter(Boolean).join(", ")}`,
-        fault: entry.error ? `${entry.error.message} ${entry.error.remedy ?? ""}` : "",
-        mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
-      },
-      [...entryActs(app, entry), button("Rename", () => rename(entry)), button("Delete", () => remove(entry.id))],
-    );
+  draw();
+  return {
+    node,
+    refresh: (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
+    land: () => landOn && goToLine(node, landOn),
+  };
+}
 
+/** An entry as a line of the list. */
+const lineOf = (app, entry) => ({
+  ...entry,
+  value: entry.headline,
+  summary: `${entry.title}: ${[entry.summary || typedIn(app, entry.id), entry.where].filter(Boolean).join(", ")}`,
+  fault: entry.error ? inWords(entry.error) : "",
+  mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
+});
+
+/** What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about. */
+function listActs(app, list) {
   async function remove(id) {
-    const next = neighborOf(entries(), id);
+    const next = neighborOf(app.state.get().view.entries, id);
     const answer = await app.project.change({ act: "delete", id });
-    if (answer.ok) goToLine(node, next);
+    if (answer.ok) goToLine(list, next);
   }
 
   const rename = ({ id, name }) =>
@@ -48,7 +63,7 @@ export function project(app, landOn) {
       act: "Rename",
       name,
       give: (given) => app.project.change({ act: "rename", id, name: given }),
-      after: () => goToLine(node, id),
+      after: () => goToLine(list, id),
     });
 
   const renameProject = () =>
@@ -57,13 +72,8 @@ export function project(app, landOn) {
       act: "Rename",
       name: app.state.get().view?.name ?? "",
       give: (name) => app.project.change({ act: "rename_project", name }),
-      after: () => goToLine(node, null),
+      after: () => goToLine(list, null),
     });
 
-  draw();
-  return {
-    node,
-    refresh: (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
-    land: () => landOn && goToLine(node, landOn),
-  };
+  return { remove, rename, renameProject };
 }

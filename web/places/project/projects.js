@@ -7,12 +7,8 @@ import { notice, quietly } from "../notices.js";
 /** All projects: open another, begin one, delete one. */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
-
-  async function open(id) {
-    const goOn = onward();
-    await app.projects.open(id);
-    goOn("project");
-  }
+  const draw = () =>
+    app.projects.all().then((all) => list.replaceChildren(...all.map((record) => row(app, record, draw))));
 
   async function begin(name) {
     const answer = await app.projects.begin(name);
@@ -20,29 +16,7 @@ export function projects(app) {
     return answer;
   }
 
-  async function drop({ id }, name) {
-    const sentence = "It is gone for good: only a backup brings it back.";
-    const sure = await confirm({ title: `Delete ${name}?`, sentence, act: `Delete ${name}` });
-    if (!sure) return;
-    const answer = await quietly(app.projects.drop(id));
-    if (answer.ok) notice(`Deleted ${name}.`);
-    draw();
-  }
-
-  function row(each) {
-    const { name } = each.document;
-    const isOpen = each.id === app.state.get().record?.id;
-    const called = isOpen ? `${name}, the open one` : name;
-    return element(
-      "li",
-      { class: "project-row" },
-      button(name, () => open(each.id), { class: "button wide", "aria-current": isOpen ? "true" : null }),
-      button("Delete", () => drop(each, called), { class: "button quiet", "aria-label": `Delete ${called}` }),
-    );
-  }
-
-  const draw = () => app.projects.all().then((all) => list.replaceChildren(...all.map(row)));
-
+  const ask = () => nameDialog({ title: "New project", act: "Begin", give: begin });
   draw();
   const node = element(
     "div",
@@ -50,9 +24,35 @@ export function projects(app) {
     element("a", { class: "back", href: "#project" }, "‹ Project"),
     element("h2", {}, "Projects"),
     list,
-    button("New project", () => nameDialog({ title: "New project", act: "Begin", give: begin }), {
-      class: "button primary",
-    }),
+    button("New project", ask, { class: "button primary" }),
   );
   return { node };
+}
+
+/** One project; `draw` the list again when it is gone. */
+function row(app, { id, document: { name } }, draw) {
+  const isOpen = id === app.state.get().record?.id;
+  const called = isOpen ? `${name}, the open one` : name;
+
+  async function open() {
+    const goOn = onward();
+    await app.projects.open(id);
+    goOn("project");
+  }
+
+  async function drop() {
+    const sentence = "It is gone for good: only a backup brings it back.";
+    const sure = await confirm({ title: `Delete ${called}?`, sentence, act: `Delete ${called}` });
+    if (!sure) return;
+    const answer = await quietly(app.projects.drop(id));
+    if (answer.ok) notice(`Deleted ${called}.`);
+    draw();
+  }
+
+  return element(
+    "li",
+    { class: "project-row" },
+    button(name, open, { class: "button wide", "aria-current": isOpen ? "true" : null }),
+    button("Delete", drop, { class: "button quiet", "aria-label": `Delete ${called}` }),
+  );
 }

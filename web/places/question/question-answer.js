@@ -2,6 +2,7 @@ import { element } from "../../widgets/element.js";
 import { cautions, mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
 import { stillNeeded } from "../forms/field-errors.js";
+import { inWords } from "../notices.js";
 
 /** The whole answer of a question; `acts` stand right under its large number. */
 export const answered = (answer, acts) =>
@@ -16,7 +17,7 @@ export const answered = (answer, acts) =>
 /** What stands in the place of an answer: what is wanted still, and what is wrong with no one field. */
 export const unanswered = ({ wanted, elsewhere }, fields) => [
   ...stillNeeded(wanted, fields),
-  ...elsewhere.map((error) => element("p", { class: "error" }, `${error.message} ${error.remedy}`)),
+  ...elsewhere.map((error) => element("p", { class: "error" }, inWords(error))),
 ];
 
 const MOST_ITEMS = 3;
@@ -27,7 +28,7 @@ const inOneLine = (items) =>
 export function inLittle(answer, errors, fields, focused) {
   if (!answer) return [];
   const own = errors.beside.find((error) => error.field === focused);
-  if (own) return [element("span", { class: "peek-hint" }, `${own.message} ${own.remedy ?? ""}`)];
+  if (own) return [element("span", { class: "peek-hint" }, inWords(own))];
   if (!answer.ok) return stillNeeded(errors.wanted, fields);
   const [main] = answer.answers;
   const text = main.kind === "lengths" ? inOneLine(main.items) : (main.brief ?? main.text);

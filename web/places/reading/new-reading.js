@@ -3,42 +3,29 @@ import { latest } from "../../store/page/latest.js";
 import { draftKey } from "../../store/page/state.js";
 import { draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
-import { textField } from "../../widgets/fields/text-field.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
-import { mainAnswer } from "../../widgets/numbers/answers.js";
-import { fromProject } from "../forms/from-project.js";
-import { standsFor } from "../forms/stands-for.js";
 import { go } from "../go.js";
+import { numberOf, readingField } from "./reading-field.js";
 
 /** A reading typed straight into the project, or a sum of what is there already, which follows it. */
 export function newReading(app) {
   const draft = draftIn(app.state, draftKey("reading"));
+  const unit = () => draft.get().unit ?? app.project.unit();
   const read = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
-  const unit = () => draft.get().unit ?? app.project.unit();
-  let said = null;
-  const field = textField({
-    field: { key: "text", label: "The tape says", kind: "length", help: "Or a sum of readings and answers." },
+  const field = readingField(app, {
+    label: "The tape says",
+    help: "Or a sum of readings and answers.",
     value: draft.get().text ?? "",
-    onInput: (text) => {
+    unit,
+    result,
+    keep: { label: "Keep", run: keep },
+    onTyped(text) {
       draft.keep({ text, unit: unit() });
       ask();
     },
-    onFocus: (input) =>
-      app.sheet.open(input, {
-        kind: "length",
-        unit: unit(),
-        peek,
-        from: fromProject(app, { kind: "length" }),
-        whenDone: () => result.focus(),
-      }),
   });
-  const standing = standsFor(app, ({ text }) => said?.ok && field.show({ echo: text }));
-
-  const peek = () => ({
-    lines: said?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, said.kept))] : [],
-    keep: said?.ok ? { label: "Keep", run: keep } : null,
-  });
+  let kept = "";
 
   function ask() {
     const text = field.value();
@@ -48,36 +35,29 @@ export function newReading(app) {
   }
 
   function show(answer) {
-    said = answer;
-    field.show(said?.ok ? { echo: said.echo } : { error: said?.error });
-    if (said?.ok) standing({ text: said.echo });
-    const keepIt = button("Keep in project", keep, { class: "button primary" });
-    result.replaceChildren(...(said?.ok ? [mainAnswer({ ...said.value, label: "" }, said.tape, [keepIt])] : []));
-    app.sheet.refresh();
+    kept = answer?.kept ?? "";
+    const acts = [button("Keep in project", keep, { class: "button primary" })];
+    result.replaceChildren(...(answer?.ok ? [numberOf(answer, acts)] : []));
+    field.show(answer);
   }
 
   function keep() {
     app.sheet.close();
     const text = field.value();
-    nameDialog({
-      title: `Keep ${said.kept}`,
-      act: "Keep",
-      give: (name) => app.project.change({ act: "keep_reading", name, text, unit: unit() }),
-      after: () => {
-        draft.drop();
-        go("project");
-      },
-    });
+    const give = (name) => app.project.change({ act: "keep_reading", name, text, unit: unit() });
+    nameDialog({ title: `Keep ${kept}`, act: "Keep", give, after: leave });
+  }
+
+  function leave() {
+    draft.drop();
+    go("project");
   }
 
   ask();
-  const node = element(
-    "div",
-    { class: "question" },
-    element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, "New reading"),
-    field.node,
-    result,
-  );
-  return { node };
+  return { node: element("div", { class: "question" }, heading(), field.node, result) };
 }
+
+const heading = () => [
+  element("a", { class: "back", href: "#project" }, "‹ Project"),
+  element("h2", {}, "New reading"),
+];

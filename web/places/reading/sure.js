@@ -1,6 +1,7 @@
 import { latest } from "../../store/page/latest.js";
 import { element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
+import { inWords } from "../notices.js";
 import { sureAnswer } from "./sure-answer.js";
 
 /**
@@ -8,13 +9,11 @@ import { sureAnswer } from "./sure-answer.js";
  * The address names the number, so that going back finds it again.
  */
 export function sure(app, id, answer = "") {
-  const which = element("div");
-  const rule = element("div");
   const result = element("output", { class: "result" });
-  const entry = () => app.state.get().view?.entries.find((each) => each.id === id);
+  const fields = sureFields(choose);
+  const entry = app.state.get().view?.entries.find((each) => each.id === id);
   const request = latest(app.ask);
   let asked = { answer, tape: app.state.get().sure.tape };
-  let drawn = "";
 
   function ask() {
     const { record } = app.state.get();
@@ -22,29 +21,13 @@ export function sure(app, id, answer = "") {
   }
 
   /** A number or a rule that is no more gives way to the usual one. */
-  function show(said) {
-    if (!said.ok && asked[said.error.field]) {
-      asked = { ...asked, [said.error.field]: "" };
+  function show(told) {
+    if (!told.ok && asked[told.error.field]) {
+      asked = { ...asked, [told.error.field]: "" };
       return ask();
     }
-    if (said.ok) drawFields(said);
-    result.replaceChildren(
-      ...(said.ok
-        ? sureAnswer(said)
-        : [element("p", { class: "error" }, `${said.error.message} ${said.error.remedy}`)]),
-    );
-  }
-
-  /** Drawn anew only when others are offered: what was tapped keeps the focus. */
-  function drawFields({ fields, asked: values }) {
-    const now = JSON.stringify(fields);
-    if (now === drawn) return;
-    drawn = now;
-    for (const [key, place] of Object.entries({ answer: which, tape: rule })) {
-      const own = fields.filter((field) => field.key === key);
-      const onInput = (typed) => choose(key, typed[key]);
-      place.replaceChildren(form({ fields: own, values, onInput }).node);
-    }
+    if (told.ok) fields.draw(told);
+    result.replaceChildren(...(told.ok ? sureAnswer(told) : [element("p", { class: "error" }, inWords(told.error))]));
   }
 
   function choose(key, value) {
@@ -55,14 +38,30 @@ export function sure(app, id, answer = "") {
   }
 
   ask();
-  const node = element(
-    "div",
-    { class: "question" },
-    element("a", { class: "back", href: `#project/${id}` }, "‹ Project"),
-    element("h2", {}, `How sure: ${entry()?.name ?? ""}`),
-    which,
-    result,
-    rule,
-  );
-  return { node, refresh: (changed) => changed.includes("record") && ask() };
+  const back = element("a", { class: "back", href: `#project/${id}` }, "‹ Project");
+  const title = element("h2", {}, `How sure: ${entry?.name ?? ""}`);
+  return {
+    node: element("div", { class: "question" }, back, title, fields.which, result, fields.rule),
+    refresh: (changed) => changed.includes("record") && ask(),
+  };
+}
+
+/** The choices above and below the answer, drawn again only when others are offered: what was tapped keeps the focus. */
+function sureFields(choose) {
+  const which = element("div");
+  const rule = element("div");
+  let drawn = "";
+
+  function draw({ fields, asked: values }) {
+    const now = JSON.stringify(fields);
+    if (now === drawn) return;
+    drawn = now;
+    for (const [key, place] of Object.entries({ answer: which, tape: rule })) {
+      const own = fields.filter((field) => field.key === key);
+      const onInput = (typed) => choose(key, typed[key]);
+      place.replaceChildren(form({ fields: own, values, onInput }).node);
+    }
+  }
+
+  return { which, rule, draw };
 }

@@ -24,63 +24,69 @@ export function aboutPiece(app, entry, part) {
   const line = record?.document.entries.find((each) => each.id === entry);
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
   if (!line || !piece) return notThere("This piece is no longer in the project.");
-  const rough = element("p", { class: "help" });
+  const about = aboutForm(app, { line, part });
+  const standing = besideTheSaw(app, () => {});
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
+    element("h2", {}, `About ${piece.name}`),
+    materialsKnown(app, (material) => about.put({ material })),
+    about.node,
+    element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
+    button("Keep", about.keep, { class: "button primary" }),
+  );
+  return { node, refresh: (changed) => changed.includes("record") && about.follow(), leave: standing.leave };
+}
+
+/** One touch for what was typed once, so that the tally finds one material and not two spellings. */
+function materialsKnown(app, onPick) {
+  const used = app.state
+    .get()
+    .view.pieces.map(({ material }) => material)
+    .filter(Boolean);
+  const own = (app.project.settings().materials ?? []).map(({ name }) => name);
+  const known = [...new Set([...used, ...own])].slice(0, MOST);
+  if (known.length === 0) return null;
+  const keys = known.map((material) => button(material, () => onPick(material)));
+  return element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, keys);
+}
+
+/** The fields, and what is typed into them until it is kept. */
+function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,
-    values: line.about?.[part] ?? {},
+    values: about[part] ?? {},
     onInput: (values) => draft.type(values),
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
-
-  const over = overKept(app, FIELDS, ({ entries }) => entries.find((each) => each.id === entry)?.about?.[part] ?? {});
-  const draft = formDraft(app, projectKey(app, entry, part, "about"), fields);
+  const keptIn = ({ entries }) => entries.find((each) => each.id === id)?.about?.[part] ?? {};
+  const over = overKept(app, FIELDS, keptIn);
+  const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
 
   async function keep() {
     app.sheet.close();
     const goOn = onward();
-    const answer = await app.project.change(
-      over.act(fields.values(), (about) => ({ act: "about", id: entry, part, about })),
-    );
+    const act = over.act(fields.values(), (typed) => ({ act: "about", id, part, about: typed }));
+    const answer = await app.project.change(act);
     fields.show({ errors: answer.ok ? [] : [answer.error, ...(answer.more ?? [])] });
     if (!answer.ok) return;
     draft.drop();
     goOn("saw");
   }
 
-  function put(values) {
+  function put(more) {
+    const values = { ...fields.values(), ...more };
     fields.set(values);
     draft.type(values);
   }
 
-  /** One touch for what was typed once, so that the tally finds one material and not two spellings. */
-  const used = view.pieces.map(({ material }) => material).filter(Boolean);
-  const own = (app.project.settings().materials ?? []).map(({ name }) => name);
-  const known = [...new Set([...used, ...own])]
-    .slice(0, MOST)
-    .map((material) => button(material, () => put({ ...fields.values(), material })));
-
-  if (piece.rough) rough.textContent = `Rough length ${piece.rough.length.text}.`;
-  const place = besideTheSaw(app, () => {});
-  const node = element(
-    "div",
-    { class: "question" },
-    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `About ${piece.name}`),
-    known.length
-      ? element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, known)
-      : null,
-    fields.node,
-    rough,
-    button("Keep", keep, { class: "button primary" }),
-  );
-  node.addEventListener("input", ({ target }) => over.again(target.name));
-
-  function refresh(changed) {
-    if (!changed.includes("record")) return;
+  function follow() {
     over.follow(fields);
     draft.keptAs(over.kept());
   }
 
-  return { node, refresh, leave: place.leave };
+  fields.node.addEventListener("input", ({ target }) => over.again(target.name));
+  return { node: fields.node, keep, put, follow };
 }

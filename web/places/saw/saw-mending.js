@@ -27,12 +27,12 @@ export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict
  * @param {SawAct} act
  * @param {Record<string, unknown>} attributes
  */
-export function mendingKey({ verdict, which, difference, measures }, act, attributes) {
+export function mendingKey({ verdict, which, by, measures }, act, attributes) {
   const isRecut = verdict === "cut down" || verdict === "recut ends";
   const spoiled = verdict === "gone" ? "One of these spoiled" : "One spoiled: cut it anew";
   if (!isRecut) return button(spoiled, () => act({ act: "spoil", which: which[0] }), attributes);
-  const by = difference && measures.length === 1 ? ` by ${difference.text}` : "";
-  const down = measures.some((measure) => measure !== "ends") ? [`cut down${by}`] : [];
+  const much = by && measures.length === 1 ? ` by ${by}` : "";
+  const down = measures.some((measure) => measure !== "ends") ? [`cut down${much}`] : [];
   const ends = measures.includes("ends") ? ["ends cut anew"] : [];
   return button(`Done: ${[...down, ...ends].join(", ")}`, () => act({ act: "recut", which }), attributes);
 }

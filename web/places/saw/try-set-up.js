@@ -21,41 +21,50 @@ export function trySetUp(app, entry, part) {
   const declared = described?.reckoners.find(({ key }) => key === QUESTION);
   if (!piece || !declared) return notThere("This piece is no longer in the project.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
+  const trial = trialOf(app, piece, asked);
+  const standing = besideTheSaw(app, () => {});
+  const node = element(
+    "div",
+    { class: "question" },
+    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
+    element("h2", {}, `Try the set-up for ${piece.name}`),
+    element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
+    trial.nodes,
+  );
+  return { node, leave: standing.leave };
+}
+
+/** What is asked of the test piece, and what comes of it. */
+function trialOf(app, { entry, part, length }, asked) {
   // One aims at the mark: a stop can't be set between two.
-  const aimed = piece.length.plain;
+  const aimed = length.plain;
   const reckon = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
-  let said = null;
+  let answer = null;
   const fields = form({
     fields: asked,
     values: { cut: "stop" },
-    onInput: typed,
+    onInput(values) {
+      draft.type(values);
+      ask();
+    },
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.project.unit(), peek, whenDone: () => result.focus() }),
   });
-
   const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
-
-  function typed(values) {
-    draft.type(values);
-    ask();
-  }
-
-  const peek = () => ({ lines: inLittle(said, said && errors(), asked, "measured"), keep: null });
-  const errors = () => sortedErrors(said, asked, fields.values());
+  const errors = () => sortedErrors(answer, asked, fields.values());
+  const peek = () => ({ lines: inLittle(answer, answer && errors(), asked, "measured"), keep: null });
 
   function ask() {
-    reckon(
-      { do: "reckon", reckoner: QUESTION, values: { aimed, ...fields.values() }, settings: app.project.settings() },
-      show,
-    );
+    const values = { aimed, ...fields.values() };
+    reckon({ do: "reckon", reckoner: QUESTION, values, settings: app.project.settings() }, show);
   }
 
-  function show(answer) {
-    said = answer;
+  function show(now) {
+    answer = now;
     fields.show({ echoes: answer.echoes, errors: errors().beside });
     const keepIt = button("Keep with the piece", keep, { class: "button primary" });
-    result.replaceChildren(...(answer.ok ? told(answer, keepIt) : unanswered(errors(), asked)));
+    result.replaceChildren(...(answer.ok ? whichWay(answer, keepIt) : unanswered(errors(), asked)));
     app.sheet.refresh();
   }
 
@@ -68,21 +77,11 @@ export function trySetUp(app, entry, part) {
   }
 
   ask();
-  const place = besideTheSaw(app, () => {});
-  const node = element(
-    "div",
-    { class: "question" },
-    element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `Try the set-up for ${piece.name}`),
-    element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
-    fields.node,
-    result,
-  );
-  return { node, leave: place.leave };
+  return { nodes: [fields.node, result] };
 }
 
 /** Which way to move the stop stands right under how much. */
-const told = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
+const whichWay = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
   [mainAnswer(off, null, [act]), otherAnswers(others), drawn ? drawing(drawn) : null, working(lines, source)].filter(
     Boolean,
   );

@@ -6,24 +6,46 @@ import { tolerance } from "./tolerance.js";
 
 /** How lengths are read and shown in the open project, and whether the app is ready without network. */
 export function settings(app) {
-  const ready = element("p", { class: "help" });
   const choices = element("div");
+  const allowed = tolerance(app);
+  const page = thisApp(app);
+  const { described } = app.state.get();
   let own = null;
 
   function drawFields(fields) {
-    own = keptForm(app, {
-      fields,
-      slot: projectKey(app, "settings"),
-      keptIn: (document) => document.settings,
-      unit: app.project.unit,
-      make: (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } }),
-      send: app.project.tryChange,
-      fieldOf: (field) => field?.replace("settings.", ""),
-    });
+    own = settingsForm(app, fields);
     choices.replaceChildren(own.node);
   }
 
-  const update = button("Use the new version", () => app.acceptUpdate(), { class: "button primary" });
+  function refresh(changed) {
+    page.draw();
+    if (changed.includes("record")) {
+      own.follow();
+      allowed?.follow();
+    }
+    if (!described && changed.includes("described")) drawFields(app.state.get().described.settings);
+  }
+
+  drawFields(described?.settings ?? []);
+  const title = element("h2", {}, "Settings of this project");
+  return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
+}
+
+const settingsForm = (app, fields) =>
+  keptForm(app, {
+    fields,
+    slot: projectKey(app, "settings"),
+    keptIn: (document) => document.settings,
+    unit: app.project.unit,
+    make: (mine, document) => ({ act: "set", settings: { ...document.settings, ...mine } }),
+    send: app.project.tryChange,
+    fieldOf: (field) => field?.replace("settings.", ""),
+  });
+
+/** Whether the app is ready without network, its version, and the way to a newer one. */
+function thisApp(app) {
+  const ready = element("p", { class: "help" });
+  const update = button("Use the new version", app.acceptUpdate, { class: "button primary" });
 
   function draw() {
     const { offline, described, stays } = app.state.get();
@@ -31,31 +53,8 @@ export function settings(app) {
     update.hidden = !offline?.update;
   }
 
-  const allowed = tolerance(app);
   draw();
-  drawFields(app.state.get().described?.settings ?? []);
-  const node = element(
-    "div",
-    { class: "settings" },
-    element("h2", {}, "Settings of this project"),
-    choices,
-    allowed?.node,
-    element("h2", {}, "This app"),
-    ready,
-    update,
-  );
-  const isLate = !app.state.get().described;
-
-  function refresh(changed) {
-    draw();
-    if (changed.includes("record")) {
-      own.follow();
-      allowed?.follow();
-    }
-    if (isLate && changed.includes("described")) drawFields(app.state.get().described.settings);
-  }
-
-  return { node, refresh };
+  return { nodes: [element("h2", {}, "This app"), ready, update], draw };
 }
 
 /** Whether the browser has promised to keep what is here; nothing before it was asked. */

@@ -46,6 +46,11 @@ export function replaceAll(input, text) {
 }
 
 /**
+ * What one touch wrote, one touch takes back: a name in its brackets, right before the caret. This finds no names, which
+ * the core alone does (pycore/sawside/lengths/reading/uses.py): whatever stands in the brackets, they go as one.
+ */
+const BRACKETS_AT_END = /\[[^[\]]*\]$/;
+/**
  * Take back what is selected, or the last thing before the caret: one of `signs`, or a name in brackets.
  * @param {HTMLInputElement} input
  * @param {string[]} signs
@@ -54,7 +59,7 @@ export function backspace(input, signs) {
   const { start, end } = selected(input);
   if (start !== end) return replace(input, start, end, "");
   const before = input.value.slice(0, start);
-  const sign = before.match(/\[[^[\]]*\]$/)?.[0] ?? signs.find((each) => each && before.endsWith(each));
+  const sign = before.match(BRACKETS_AT_END)?.[0] ?? signs.find((each) => each && before.endsWith(each));
   return replace(input, Math.max(0, start - (sign ? sign.length : 1)), start, "");
 }
 

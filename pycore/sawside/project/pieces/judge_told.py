@@ -35,6 +35,7 @@ def _group(verdict, which, name, show):
         "at": worst and length_told("at", "Cut at", worst.was, show),
         "now": worst and length_told("now", "Now", worst.now, show),
         "difference": worst and length_told("difference", "Difference", abs(worst.missing), show),
+        "by": worst and _size(worst, show),
         "said": f"{name}: {pieces} {_said(verdict, len(which), show)}.",
     }
 

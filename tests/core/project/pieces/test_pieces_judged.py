@@ -51,6 +51,16 @@ def test_ends_made_square_need_the_length_on_the_short_side_too():
     assert judged(square)[0]["difference"]["text"] == "4 1/2″"
 
 
+def test_by_how_much_is_told_as_the_sentence_has_it_however_coarse_the_marks():
+    """36 1/8″ less 1/8″ is 3.175 mm: on marks of a millimeter that would be 3 mm."""
+    document = cut_one(MITERED)
+    coarse = changed(document, "set", settings={"unit": "in", "mark": "1 mm", "display": "mm"})
+    (verdict,) = judged(corrected(coarse, known="36"))
+    assert verdict["said"] == "Rail: 1 piece can be cut down by ≈ 3.2 mm."
+    assert verdict["by"] == "≈ 3.2 mm"
+    assert verdict["difference"]["text"] == "3 mm"
+
+
 def test_an_end_that_gets_squarer_needs_length():
     """From 45° to 40° at both ends: 2 × 2 1/4 × (1 − tan 40°) = 0.724 are missing."""
     squarer = corrected(cut_one(MITERED), **OTHER, left_angle="40", right_angle="40")

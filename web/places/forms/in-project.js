@@ -14,3 +14,15 @@ export const askInProject = (app, act) => async (message) => {
   const changed = await app.ask({ do: "change", document: message.document, act: act(), follows: false });
   return changed.ok ? answer : changed;
 };
+
+/**
+ * How a text was read, and behind it what the project's names in it stand for now.
+ * @param {string} echo
+ * @param {{name: string, stands_for: string}[]} [names] as the core found them in the text
+ */
+export const echoed = (echo, names = []) =>
+  [echo, ...names.map(({ name, stands_for: number }) => `${name} is ${number}`)].join("; ");
+
+/** The same for each field of a question. */
+export const allEchoed = ({ echoes, names = {} }) =>
+  Object.fromEntries(Object.entries(echoes).map(([key, echo]) => [key, echoed(echo, names[key])]));

@@ -1,0 +1,39 @@
+import { button, element } from "../../widgets/element.js";
+import { fieldError } from "../../widgets/fields/field-error.js";
+import { shortAnswer } from "../../widgets/numbers/answers.js";
+import { unbroken } from "../../widgets/numbers/unbroken.js";
+
+/** How a text of the pad was read, what is wrong with it, and the large number with its key. */
+export function padCard(onKeep) {
+  const wrong = fieldError("pad-error");
+  const echo = element("p", { class: "echo" });
+  const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
+  const keep = button("Keep", onKeep, { class: "button primary", "aria-label": "Keep in project" });
+  const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
+
+  return {
+    nodes: [echo, wrong.node, element("div", { class: "pad-card" }, output, keep)],
+    refuse: wrong.show,
+    wait(isStarting) {
+      output.classList.add("waiting");
+      const isBlank = !output.querySelector(".main-answer");
+      if (isStarting && isBlank) say("Answered as soon as the arithmetic is here.");
+    },
+    show(asked, answer, { echo: sentences, quiet, mayKeep }) {
+      output.classList.toggle("waiting", !answer.ok);
+      output.dataset.for = asked;
+      wrong.show(answer.ok ? null : answer.error, { quiet });
+      echo.textContent = sentences.filter(Boolean).join(". ");
+      keep.disabled = !mayKeep;
+      if (answer.ok) output.replaceChildren(shortAnswer(answer.value, answer.tape));
+    },
+    empty() {
+      output.classList.remove("waiting");
+      output.dataset.for = "";
+      wrong.show(null);
+      echo.textContent = "";
+      keep.disabled = true;
+      say("Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm.");
+    },
+  };
+}

@@ -1,0 +1,83 @@
+import { lineMark } from "../../store/pad/naming.js";
+import { identity } from "../../store/project/identity.js";
+import { element } from "../../widgets/element.js";
+import { WRITES } from "../../widgets/keys/key-layouts.js";
+import { lengthKeys } from "../../widgets/keys/length-keys.js";
+import { SIGNS, write } from "../../widgets/keys/typing.js";
+import { fromProject } from "../forms/from-project.js";
+import { notice, quietly } from "../notices.js";
+import { padUnit } from "./pad-unit.js";
+
+/** @import { Keys } from "../../widgets/widget.d.ts" */
+
+/**
+ * The keys of the pad, drawn again only when they are others: a thumb may be on one of them.
+ * @param {import("../place").App} app
+ * @param {object} entry of pad-entry.js
+ */
+export function padKeys(app, entry) {
+  const node = element("div", { class: "pad-foot" });
+  const acts = actsOf(app, entry);
+  /** @type {Keys | null} */
+  let keys = null;
+  let drawn = "";
+
+  function draw() {
+    const asked = { unit: padUnit(app), strip: app.state.get().strip };
+    if (drawn === JSON.stringify(asked)) return;
+    drawn = JSON.stringify(asked);
+    keys = lengthKeys({ kind: "pad", ...asked, target: entry.selectDone, acts });
+    node.replaceChildren(keys.node);
+  }
+
+  draw();
+  return { node, draw, refresh: () => keys?.refresh() };
+}
+
+/** What the keys do that do not only write, by their label. */
+function actsOf(app, { input, isDone, selectDone }) {
+  /** A one-touch step takes what is typed, or else the last line, one step on. */
+  function step(how) {
+    app.entering.enter();
+    quietly(app.entering.step(how));
+  }
+
+  /** A sign that has nothing before it goes on from the last line, which may still be on its way. */
+  function sign(label) {
+    const { pad, tally, entering } = app.state.get();
+    const last = tally?.lines.at(-1);
+    if (isDone()) return write(selectDone(), (keptMark(app) ?? "") + WRITES[label]);
+    const isFirst = pad.text.trim() === "" && !pad.correcting && !pad.fixing;
+    const isOnItsWay = isFirst && entering.length > 0;
+    if (isOnItsWay) app.state.set({ pad: { ...pad, goesOn: true } });
+    const before = isFirst && !isOnItsWay && last?.value ? lineMark(last) : "";
+    write(input, before + WRITES[label]);
+  }
+
+  function takeNamed() {
+    const open = fromProject(app, { kind: "length" }, undefined, (name) => taken(app, name));
+    if (open) open(selectDone());
+    else notice("Nothing is kept in the project yet that has a number.");
+  }
+
+  const acts = { Enter: () => app.entering.enter(), project: takeNamed };
+  for (const label of SIGNS) acts[label] = () => sign(label);
+  for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
+  return acts;
+}
+
+/** What stands for the entry kept last, by the name that it has now; nothing where that means a line. */
+function keptMark(app) {
+  const { pad, view, record } = app.state.get();
+  const { kept } = pad;
+  const entry = kept?.of === identity(record) ? view?.entries.find(({ id }) => id === kept?.id) : undefined;
+  return entry && !app.tally.lineCalled(entry.name) ? entry.insert : undefined;
+}
+
+/** Why a name of the project can't be used here: a line is called so, and is nearer. */
+function taken(app, name) {
+  const line = app.tally.lineCalled(name);
+  if (!line) return "";
+  const remedy = "Rename one of them to use the project’s number.";
+  return `Line ${line.id} of the tally is called ${name} too, so the pad would take that one. ${remedy}`;
+}

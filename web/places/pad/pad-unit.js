@@ -1,0 +1,27 @@
+import { unitNamed } from "../forms/question-fields.js";
+
+/** What a bare number in the pad means: in a line that is being corrected what it meant there, else as it is set. */
+export function padUnit(app) {
+  const { pad, tally } = app.state.get();
+  const line = pad.correcting && tally?.tally?.lines.find(({ id }) => id === pad.correcting);
+  return line ? line.unit : app.project.unit();
+}
+
+/**
+ * The unit in which what is being typed was begun; what was kept is done with, and what was lent has its own.
+ * @param {object} pad the pad as it was before it was typed in
+ */
+export function begunIn(app, pad) {
+  const isNew = pad.text.trim() === "" || (pad.kept && pad.kept.text === pad.text);
+  return (!isNew || pad.correcting ? pad.unit : null) ?? app.project.unit();
+}
+
+/** Says in which unit the pad reads, where that is not the one that it was typed in, or that is set; else "". */
+export function unitSaid(app) {
+  const { pad } = app.state.get();
+  const [read, set] = [padUnit(app), app.project.unit()];
+  if (read !== set) return `Plain numbers here are ${unitNamed(app, read)}, as when this line was entered`;
+  if (pad.correcting || !pad.unit || pad.unit === read) return "";
+  const typed = `You typed this in ${unitNamed(app, pad.unit)}, and it’s now read in ${unitNamed(app, read)}`;
+  return `${typed}. Add units or clear it`;
+}

@@ -1,0 +1,100 @@
+import { naming } from "../../store/pad/naming.js";
+import { latest } from "../../store/page/latest.js";
+import { button, element } from "../../widgets/element.js";
+import { form } from "../../widgets/fields/form.js";
+import { fromProject } from "../forms/from-project.js";
+import { allEchoed, askInProject } from "../forms/in-project.js";
+import { inUnit, offering, unitNote } from "../forms/question-fields.js";
+import { questionDraft } from "./question-draft.js";
+import { keeping } from "./question-keep.js";
+import { questionResult } from "./question-result.js";
+
+/**
+ * The fields of a question, and its answer, which follows what is typed.
+ * @param {object} what
+ * @param {object} what.declared the question
+ * @param {object} [what.entry] the kept line that is being corrected
+ * @param {string} [what.of] the entry that this one was begun from
+ */
+export function questionAsked(app, { declared, entry, of }) {
+  const note = element("p", { class: "help", hidden: true });
+  const opening = () => ({ unit: draft.unit(), peek: result.peek, whenDone: result.goTo });
+  const fields = fieldsOf(app, { declared, entry, onInput: typed, opening });
+  const draft = questionDraft(app, declared.key, entry, fields, of);
+  const keeper = keeping(app, { declared, entry, draft, values: fields.values, after: kept });
+  const result = questionResult(app, { declared, entry, keeper, values: fields.values });
+  const reckon = latest(askInProject(app, keeper.correction));
+
+  function typed(values) {
+    draft.typed(values);
+    ask();
+  }
+
+  function ask() {
+    const values = fields.values();
+    result.wait();
+    reckon(messageOf(app, { declared, entry, values, unit: draft.unit() }), (answer) => {
+      draft.answered(values, answer);
+      show(answer);
+    });
+  }
+
+  function show(answer) {
+    result.show(answer);
+    fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors: result.errors().beside });
+    unitNote(note, draft.unit(), app);
+    app.sheet.refresh();
+  }
+
+  /** What was begun from an entry is done with: the next is begun anew. */
+  function kept() {
+    if (of) draft.drop();
+    result.goTo();
+  }
+
+  function fill(values) {
+    draft.drop();
+    fields.set(values);
+    typed(fields.values());
+  }
+
+  const last = draft.lastAnswer();
+  if (last) show(last);
+  ask();
+  const example = () => inUnit(declared, "example", draft.unit());
+  return { nodes: [note, fields.node, filling(fill, example, entry), result.node] };
+}
+
+function messageOf(app, { declared, entry, values, unit }) {
+  const names = naming(app.state.get().record, values, entry?.id);
+  return { do: "reckon", reckoner: declared.key, values, settings: app.project.settings(), unit, ...names };
+}
+
+/** The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says. */
+function fieldsOf(app, { declared, entry, onInput, opening }) {
+  const here = {
+    settings: app.project.settings(),
+    declared: app.state.get().described.settings,
+    unit: entry?.unit ?? app.project.unit(),
+  };
+  return form({
+    fields: declared.fields.map((field) => offering(field, here)),
+    values: entry?.values ?? {},
+    onInput,
+    onFocus(input, field) {
+      const { peek, ...others } = opening();
+      const from = fromProject(app, field, entry?.id);
+      app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
+    },
+  });
+}
+
+/** What fills in all the fields at once. */
+const filling = (fill, example, entry) =>
+  element(
+    "div",
+    { class: "button-row" },
+    button("Clear", () => fill({})),
+    button("Show the example", () => fill(example())),
+    entry ? button("As it was kept", () => fill(entry.values)) : null,
+  );

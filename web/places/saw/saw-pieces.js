@@ -1,0 +1,56 @@
+import { isUnkept } from "../../store/project/draft.js";
+import { isOldPicture } from "../../store/project/identity.js";
+import { wrongs } from "./saw-mending.js";
+
+const keyOf = ({ entry, part }) => `${entry}/${part}`;
+
+/** What a correction made wrong with pieces already cut, in words. */
+export const wrongOf = (piece) =>
+  wrongs(piece)
+    .map(({ said }) => said)
+    .join(" ");
+
+/** The pieces in the order in which they are cut, each with what its group is called. */
+function inOrder(view) {
+  const find = ({ entry, part }) => view.pieces.find((each) => each.entry === entry && each.part === part);
+  return view.cuts.groups.flatMap(({ said, pieces }) => pieces.map((each) => ({ ...find(each), group: said })));
+}
+
+/**
+ * Which piece is shown, and its neighbors; who comes back finds the piece that was left.
+ * @param {import("../place").App} app
+ */
+export function piecesInTurn(app) {
+  let shown = app.state.get().saw.piece;
+
+  /** @returns `{piece, before, after, following}`, `following` is the next that is to be cut; null without pieces */
+  function now() {
+    const { view } = app.state.get();
+    // A view that an older version kept lacks what is drawn here; the core tells it anew in a moment.
+    const pieces = view?.set_ups ? inOrder(view) : [];
+    if (pieces.length === 0) return null;
+    const uncut = pieces.filter((each) => each.left > 0 || wrongOf(each));
+    const piece = pieces.find((each) => keyOf(each) === shown) ?? uncut[0] ?? pieces[0];
+    const at = pieces.indexOf(piece);
+    shown = keyOf(piece);
+    const following = uncut.find((each) => pieces.indexOf(each) > at) ?? uncut.find((each) => each !== piece);
+    return { piece, before: pieces[at - 1], after: pieces[at + 1], following };
+  }
+
+  function turnTo(piece) {
+    shown = keyOf(piece);
+  }
+
+  function hold() {
+    const { saw } = app.state.get();
+    if (saw.piece !== shown) app.state.set({ saw: { ...saw, piece: shown } });
+  }
+
+  return { now, turnTo, hold };
+}
+
+/** What must be known of a piece before it is cut; "" where nothing must. */
+export function markOf({ entry }, state) {
+  if (isOldPicture(state)) return "This size is from before your last change.";
+  return isUnkept(state, entry) ? "A correction is typed, but not kept: this is the kept piece." : "";
+}
