@@ -5,10 +5,15 @@ import { fileField } from "../../widgets/fields/file-field.js";
 import { onward } from "../go.js";
 import { inWords, notice, quietly } from "../notices.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const ACCEPT = ".json,.gz,.txt,application/json,application/gzip,text/plain";
 const sentence = (text, look = "") => element("p", { class: look }, text);
 
-/** From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged. */
+/**
+ * From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged.
+ * @param {App} app
+ */
 export function restoring(app) {
   const found = element("div", { class: "project", role: "status" });
   const say = (...nodes) => found.replaceChildren(...nodes.filter(Boolean));
@@ -41,7 +46,10 @@ export function restoring(app) {
   );
 }
 
-/** What can be done with a backup: its `text`, and what the core has `restored` of it. */
+/**
+ * What can be done with a backup: its `text`, and what the core has `restored` of it.
+ * @param {App} app
+ */
 function ways(app, text, restored) {
   /** The pictures are kept with what shows them: nobody then finds one that nothing shows, and clears it away. */
   async function withPhotos(then) {
@@ -71,7 +79,10 @@ function ways(app, text, restored) {
   return { asNew, replace, merge };
 }
 
-/** Lines of the tally that use names of what was here. */
+/**
+ * Lines of the tally that use names of what was here.
+ * @param {App} app
+ */
 function unlinked(app) {
   const count = app.tally.linesOf(app.state.get().record);
   if (count === 0) return "";

@@ -1,12 +1,15 @@
 import { same } from "../../store/project/same.js";
 import { inUnit } from "./question-fields.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const AS_IT_IS = { ok: true, said: "It is so already." };
 
 /**
  * Fields that are kept as they are left. Only what was typed here since it was shown is sent, laid over what is kept
  * by then, so that what another tab changed stays. Where both changed one field it is refused, and kept when it is
  * typed once more.
+ * @param {App} app
  * @param {{key: string, label: string, default?: string, choices?: object[]}[]} fields
  * @param {(document: object) => object} keptIn what a document has of them, by key
  * @returns {{kept, isDue, again, act, follow}} `kept()` is what is kept now, by key; `again(key)` is called with the

@@ -5,9 +5,12 @@ import { keepSum } from "./keep-sum.js";
 import { padCard } from "./pad-card.js";
 import { padUnit, unitSaid } from "./pad-unit.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
  * the next key. It is what Keep keeps; `onKept(text, id)` follows.
+ * @param {App} app
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
@@ -59,18 +62,25 @@ export function padAnswer(app, onKept) {
   };
 }
 
-/** What is asked of a text: names in it may be those of lines, or of the project. */
+/**
+ * What is asked of a text: names in it may be those of lines, or of the project.
+ * @param {App} app
+ */
 function reading(app, text) {
   const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
   return { do: "read", text, unit: padUnit(app), settings: app.project.settings(), ...names };
 }
 
-/** How the text was read, in a few sentences, and whether its number can be kept as it is read. */
+/**
+ * How the text was read, in a few sentences, and whether its number can be kept as it is read.
+ * @param {App} app
+ */
 const howRead = (app, answer) => ({
   echo: answer.ok && app.state.get().pad.text ? [`read as ${unbroken(answer.echo)}`, answer.note, unitSaid(app)] : [],
   mayKeep: answer.ok && padUnit(app) === app.project.unit(),
 });
 
+/** @param {App} app */
 function keepShown(app, onKept) {
   const { asked, id } = app.state.get().pad.answer;
   return keepSum(app, id ? { id } : { text: asked }, { onKept: (kept) => onKept(asked, kept) });

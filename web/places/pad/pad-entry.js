@@ -1,13 +1,15 @@
 import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /** Whether what stands in the pad was kept, and so is done with. */
 const isDone = ({ kept, text }) => Boolean(kept && kept.text === text);
 
 /**
  * What is typed into, and what becomes of it once it was kept: it is done with. The next number takes its place, a
  * sign goes on from what was kept.
- * @param {import("../place").App} app
+ * @param {App} app
  * @param {{onTyped(): void, onCleared(): void}} heard `onCleared` where nothing is left in it
  */
 export function padEntry(app, { onTyped, onCleared }) {

@@ -1,6 +1,11 @@
 import { button, element } from "../../widgets/element.js";
 
-/** Above the entry: what it corrects, or what could not be entered and holds up what was entered after it. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Above the entry: what it corrects, or what could not be entered and holds up what was entered after it.
+ * @param {App} app
+ */
 export function padError(app) {
   const node = element("div", { class: "pad-error" });
   let drawn = null;

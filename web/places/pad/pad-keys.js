@@ -9,10 +9,11 @@ import { notice, quietly } from "../notices.js";
 import { padUnit } from "./pad-unit.js";
 
 /** @import { Keys } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
 
 /**
  * The keys of the pad, drawn again only when they are others: a thumb may be on one of them.
- * @param {import("../place").App} app
+ * @param {App} app
  * @param {object} entry of pad-entry.js
  */
 export function padKeys(app, entry) {
@@ -34,7 +35,10 @@ export function padKeys(app, entry) {
   return { node, draw, refresh: () => keys?.refresh() };
 }
 
-/** What the keys do that do not only write, by their label. */
+/**
+ * What the keys do that do not only write, by their label.
+ * @param {App} app
+ */
 function actsOf(app, { input, isDone, selectDone }) {
   /** A one-touch step takes what is typed, or else the last line, one step on. */
   function step(how) {
@@ -66,7 +70,10 @@ function actsOf(app, { input, isDone, selectDone }) {
   return acts;
 }
 
-/** What stands for the entry kept last, by the name that it has now; nothing where that means a line. */
+/**
+ * What stands for the entry kept last, by the name that it has now; nothing where that means a line.
+ * @param {App} app
+ */
 function keptMark(app) {
   const { pad, view, record } = app.state.get();
   const { kept } = pad;
@@ -74,7 +81,10 @@ function keptMark(app) {
   return entry && !app.tally.lineCalled(entry.name) ? entry.insert : undefined;
 }
 
-/** Why a name of the project can't be used here: a line is called so, and is nearer. */
+/**
+ * Why a name of the project can't be used here: a line is called so, and is nearer.
+ * @param {App} app
+ */
 function taken(app, name) {
   const line = app.tally.lineCalled(name);
   if (!line) return "";

@@ -9,7 +9,12 @@ import { padKeys } from "./pad-keys.js";
 import { padLines } from "./pad-lines.js";
 import { begunIn } from "./pad-unit.js";
 
-/** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The place where the app opens: type a number or a sum, see it, enter it on the tally.
+ * @param {App} app
+ */
 export function pad(app) {
   const entry = padEntry(app, { onTyped: typed, onCleared: () => answer.forget() });
   const { input } = entry;

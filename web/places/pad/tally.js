@@ -7,7 +7,12 @@ import { copy, inWords, quietly } from "../notices.js";
 import { keepSum } from "./keep-sum.js";
 import { begunIn } from "./pad-unit.js";
 
-/** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone.
+ * @param {App} app
+ */
 export function tally(app) {
   const node = element("div", { class: "project" });
 
@@ -55,7 +60,10 @@ const row = (line, acts) =>
     acts,
   );
 
-/** What can be done with a line; `list` is where its row stands. */
+/**
+ * What can be done with a line; `list` is where its row stands.
+ * @param {App} app
+ */
 function lineActs(app, list, line) {
   const { id, name, text, value } = line;
 

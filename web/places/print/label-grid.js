@@ -5,6 +5,8 @@ import { same } from "../../store/project/same.js";
 import { quietly } from "../notices.js";
 import { choose, chosen } from "./printing.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const MEANWHILE = {
   ok: false,
   error: {
@@ -17,6 +19,7 @@ const MEANWHILE = {
 /**
  * The grid of the stickers: the project's own; for a project without one, what was last used on this device. It goes
  * into the project when a field is left or the labels are printed, and what is typed until then outlives the page.
+ * @param {App} app
  * @param {{key: string}[]} fields what is set of a grid
  * @returns {{values, unit, type, keep, keepTyped, changed}} `unit` is what a bare number means in it; `changed(values)`
  *   is the project's own where it was changed elsewhere, as by an undo, else null
@@ -62,7 +65,10 @@ export function labelGrid(app, fields) {
   return { values: begun.values, unit, type, keep, keepTyped, changed };
 }
 
-/** The grid as it is now: typed, or of the project, or used last. */
+/**
+ * The grid as it is now: typed, or of the project, or used last.
+ * @param {App} app
+ */
 function gridNow(app, fields) {
   const draft = draftIn(app.state, draftKey(`${identity(app.state.get().record)}/labels`));
   const ofProject = () => app.state.get().record?.document.labels;

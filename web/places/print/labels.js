@@ -7,9 +7,14 @@ import { inWords } from "../notices.js";
 import { labelGrid } from "./label-grid.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } };
 
-/** Labels for the project's pieces, on the person's own sheet of stickers. */
+/**
+ * Labels for the project's pieces, on the person's own sheet of stickers.
+ * @param {App} app
+ */
 export function labels(app) {
   const { described } = app.state.get();
   if (!described?.labels) return arriving("The labels appear as soon as the arithmetic has loaded.", () => labels(app));

@@ -7,7 +7,12 @@ import { arriving } from "../forms/instead.js";
 import { inWords } from "../notices.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
 
-/** The answer of a question on paper at true size: its sheets, and its marks as a list to transfer. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The answer of a question on paper at true size: its sheets, and its marks as a list to transfer.
+ * @param {App} app
+ */
 export function paper(app, key, entryId) {
   const { described, record } = app.state.get();
   if (!described?.papers)

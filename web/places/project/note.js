@@ -5,7 +5,12 @@ import { fieldError } from "../../widgets/fields/field-error.js";
 import { notThere } from "../forms/instead.js";
 import { onward } from "../go.js";
 
-/** A note of the project: written, kept, changed. What is typed outlives the page. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * A note of the project: written, kept, changed. What is typed outlives the page.
+ * @param {App} app
+ */
 export function note(app, id) {
   const { record } = app.state.get();
   const entry = record?.document.entries.find((each) => each.id === id);

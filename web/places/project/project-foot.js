@@ -1,7 +1,12 @@
 import { button, element } from "../../widgets/element.js";
 import { go } from "../go.js";
 
-/** Below the entries: a note, the backup with its reminder, and the log of what was done. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Below the entries: a note, the backup with its reminder, and the log of what was done.
+ * @param {App} app
+ */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
   if (!record) return button("Restore a backup", () => go("backup"));

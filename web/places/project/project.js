@@ -8,9 +8,14 @@ import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const NONE = "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out.";
 
-/** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
+/**
+ * What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo.
+ * @param {App} app
+ */
 export function project(app, landOn) {
   const node = element("div", { class: "project" });
   const acts = listActs(app, node);
@@ -40,7 +45,10 @@ export function project(app, landOn) {
   };
 }
 
-/** An entry as a line of the list. */
+/**
+ * An entry as a line of the list.
+ * @param {App} app
+ */
 const lineOf = (app, entry) => ({
   ...entry,
   value: entry.headline,
@@ -49,7 +57,10 @@ const lineOf = (app, entry) => ({
   mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
 });
 
-/** What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about. */
+/**
+ * What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about.
+ * @param {App} app
+ */
 function listActs(app, list) {
   async function remove(id) {
     const next = neighborOf(app.state.get().view.entries, id);

@@ -4,7 +4,12 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go, onward } from "../go.js";
 import { notice, quietly } from "../notices.js";
 
-/** All projects: open another, begin one, delete one. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * All projects: open another, begin one, delete one.
+ * @param {App} app
+ */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
   const draw = () =>
@@ -29,7 +34,10 @@ export function projects(app) {
   return { node };
 }
 
-/** One project; `draw` the list again when it is gone. */
+/**
+ * One project; `draw` the list again when it is gone.
+ * @param {App} app
+ */
 function row(app, { id, document: { name } }, draw) {
   const isOpen = id === app.state.get().record?.id;
   const called = isOpen ? `${name}, the open one` : name;

@@ -9,8 +9,11 @@ import { questionDraft } from "./question-draft.js";
 import { keeping } from "./question-keep.js";
 import { questionResult } from "./question-result.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /**
  * The fields of a question, and its answer, which follows what is typed.
+ * @param {App} app
  * @param {object} what
  * @param {object} what.declared the question
  * @param {object} [what.entry] the kept line that is being corrected
@@ -65,12 +68,16 @@ export function questionAsked(app, { declared, entry, of }) {
   return { nodes: [note, fields.node, filling(fill, example, entry), result.node] };
 }
 
+/** @param {App} app */
 function messageOf(app, { declared, entry, values, unit }) {
   const names = naming(app.state.get().record, values, entry?.id);
   return { do: "reckon", reckoner: declared.key, values, settings: app.project.settings(), unit, ...names };
 }
 
-/** The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says. */
+/**
+ * The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says.
+ * @param {App} app
+ */
 function fieldsOf(app, { declared, entry, onInput, opening }) {
   const here = {
     settings: app.project.settings(),

@@ -5,8 +5,11 @@ import { go } from "../go.js";
 import { copy } from "../notices.js";
 import { answered, inLittle, unanswered } from "./question-answer.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /**
  * Where the answer of a question stands, and what can be done with it.
+ * @param {App} app
  * @param {object} what
  * @param {object} what.keeper of question-keep.js
  * @param {() => object} what.values what is filled in

@@ -2,12 +2,15 @@ import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
 import { questionAsked } from "./question-asked.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const ALL = "‹ All questions";
 const ARRIVING = "The question appears as soon as the arithmetic has loaded.";
 
 /**
  * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
  * another entry.
+ * @param {App} app
  */
 export function question(app, key, entryId, of) {
   const { described, describedNow, record } = app.state.get();

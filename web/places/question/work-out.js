@@ -1,5 +1,7 @@
 import { element } from "../../widgets/element.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /** Letters only, so that "fence's" finds "fence". */
 const plain = (text) => text.toLowerCase().replace(/[^a-z0-9 ]/g, "");
 
@@ -46,7 +48,10 @@ function bySubject(questions) {
   ]);
 }
 
-/** The questions, found by the words a person would use. */
+/**
+ * The questions, found by the words a person would use.
+ * @param {App} app
+ */
 export function workOut(app) {
   const found = element("div", { class: "found" });
   const box = element("input", {

@@ -7,7 +7,12 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go } from "../go.js";
 import { numberOf, readingField } from "./reading-field.js";
 
-/** A reading typed straight into the project, or a sum of what is there already, which follows it. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * A reading typed straight into the project, or a sum of what is there already, which follows it.
+ * @param {App} app
+ */
 export function newReading(app) {
   const draft = draftIn(app.state, draftKey("reading"));
   const unit = () => draft.get().unit ?? app.project.unit();

@@ -4,11 +4,14 @@ import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { fromProject } from "../forms/from-project.js";
 import { echoed } from "../forms/in-project.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /** The large number of a reading; what can be done with it stands below. */
 export const numberOf = ({ value, tape }, acts) => mainAnswer({ ...value, label: "" }, tape, acts);
 
 /**
  * The field that a reading is typed into: how it is read stands beside it, its number above the keys.
+ * @param {App} app
  * @param {object} how
  * @param {string} how.label
  * @param {string | null} [how.help]

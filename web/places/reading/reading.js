@@ -9,7 +9,12 @@ import { copy } from "../notices.js";
 import { readingDetails } from "./reading-details.js";
 import { numberOf, readingField } from "./reading-field.js";
 
-/** Correct a kept reading: the text as it was read, and what it now says. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Correct a kept reading: the text as it was read, and what it now says.
+ * @param {App} app
+ */
 export function reading(app, id) {
   const entryNow = () => app.state.get().record?.document.entries.find((each) => each.id === id);
   const entry = entryNow();
@@ -58,6 +63,7 @@ export function reading(app, id) {
   return { node: element("div", { class: "question" }, nodes), refresh };
 }
 
+/** @param {App} app */
 const isSum = (app, id) => app.state.get().view?.entries.some((each) => each.id === id && each.uses.length > 0);
 
 const actsOn = ({ value }, keep) => [
@@ -65,13 +71,19 @@ const actsOn = ({ value }, keep) => [
   button("Copy", () => copy(value.plain), { class: "button quiet" }),
 ];
 
-/** The project goes along where a name may stand in the text, or a tape corrects what is read. */
+/**
+ * The project goes along where a name may stand in the text, or a tape corrects what is read.
+ * @param {App} app
+ */
 function namesFor(app, entry, text, id) {
   const { record } = app.state.get();
   return entry?.tape ? { document: record.document, id } : naming(record, text, id);
 }
 
-/** What is typed over a kept reading, until it is kept in its turn. */
+/**
+ * What is typed over a kept reading, until it is kept in its turn.
+ * @param {App} app
+ */
 function correction(app, entry, value) {
   const { id } = entry;
   const draft = draftIn(app.state, correctionKey(app.state.get().record, id));

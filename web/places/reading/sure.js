@@ -4,9 +4,12 @@ import { form } from "../../widgets/fields/form.js";
 import { inWords } from "../notices.js";
 import { sureAnswer } from "./sure-answer.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /**
  * How sure a number of an entry is: which one, what tapes may be off by, and what the core says of it.
  * The address names the number, so that going back finds it again.
+ * @param {App} app
  */
 export function sure(app, id, answer = "") {
   const result = element("output", { class: "result" });

@@ -6,6 +6,8 @@ import { overKept } from "../forms/over-kept.js";
 import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const words = (key, label, help) => ({ key, label, kind: "text", help });
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
 const MOST = 6;
@@ -18,7 +20,10 @@ const FIELDS = [
   allowance("rough_thickness", "Thicker by"),
 ];
 
-/** What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished. */
+/**
+ * What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished.
+ * @param {App} app
+ */
 export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
   const line = record?.document.entries.find((each) => each.id === entry);
@@ -39,7 +44,10 @@ export function aboutPiece(app, entry, part) {
   return { node, refresh: (changed) => changed.includes("record") && about.follow(), leave: standing.leave };
 }
 
-/** One touch for what was typed once, so that the tally finds one material and not two spellings. */
+/**
+ * One touch for what was typed once, so that the tally finds one material and not two spellings.
+ * @param {App} app
+ */
 function materialsKnown(app, onPick) {
   const used = app.state
     .get()
@@ -52,7 +60,10 @@ function materialsKnown(app, onPick) {
   return element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, keys);
 }
 
-/** The fields, and what is typed into them until it is kept. */
+/**
+ * The fields, and what is typed into them until it is kept.
+ * @param {App} app
+ */
 function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,

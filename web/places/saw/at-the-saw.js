@@ -9,9 +9,14 @@ import { sawKeys } from "./saw-keys.js";
 import { markOf, piecesInTurn, wrongOf } from "./saw-pieces.js";
 import { sawTools } from "./saw-tools.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const NONE = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
 
-/** The project's pieces one at a time, as large as the screen allows. */
+/**
+ * The project's pieces one at a time, as large as the screen allows.
+ * @param {App} app
+ */
 export function atTheSaw(app) {
   const body = element("div", { class: "saw-body" });
   const keys = element("div", { class: "saw-keys" });
@@ -58,7 +63,10 @@ export function atTheSaw(app) {
   };
 }
 
-/** Where the keys lead from a piece; null where there is no such way. */
+/**
+ * Where the keys lead from a piece; null where there is no such way.
+ * @param {App} app
+ */
 function waysFrom(app, { before, after, following }, turnTo) {
   const to = (piece) => (piece ? () => turnTo(piece) : null);
   const undoable = lastAtTheSaw(app.state.get().record?.undo ?? []);
@@ -66,6 +74,7 @@ function waysFrom(app, { before, after, following }, turnTo) {
   return { back: to(before), next: to(after), following: to(following), undo };
 }
 
+/** @param {App} app */
 function actOn(app, { entry, part }, more, hold) {
   hold();
   const act = { id: entry, part, ...more };

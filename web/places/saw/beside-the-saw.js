@@ -1,8 +1,11 @@
 import { canRead, pieceInWords, readAloud, whenVoicesCome } from "../../widgets/device/aloud.js";
 import { keepAwake } from "../../widgets/device/keep-awake.js";
 
+/** @import { App } from "../place.d.ts" */
+
 /**
  * What holds as long as one stands at the saw: the screen stays on, the light that was chosen.
+ * @param {App} app
  * @param {(sentence: string) => void} say what the browser can't do
  * @returns {{light(), leave()}}
  */
@@ -23,6 +26,7 @@ export function besideTheSaw(app, say) {
 
 /**
  * Reads the cut that is shown aloud, once, where that is switched on and a voice is on the device.
+ * @param {App} app
  * @param {() => void} onVoices called when the browser has found its voices
  */
 export function speaker(app, onVoices) {

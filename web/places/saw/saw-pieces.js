@@ -2,6 +2,8 @@ import { isUnkept } from "../../store/project/draft.js";
 import { isOldPicture } from "../../store/project/identity.js";
 import { wrongs } from "./saw-mending.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /** What a correction made wrong with pieces already cut, in words. */
@@ -18,7 +20,7 @@ function inOrder(view) {
 
 /**
  * Which piece is shown, and its neighbors; who comes back finds the piece that was left.
- * @param {import("../place").App} app
+ * @param {App} app
  */
 export function piecesInTurn(app) {
   let shown = app.state.get().saw.piece;

@@ -11,10 +11,15 @@ import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const QUESTION = "over_or_under";
 const ASKED = ["measured", "cut"];
 
-/** Try a set-up: what the test piece measures, how much over or under, and which way to move the stop. */
+/**
+ * Try a set-up: what the test piece measures, how much over or under, and which way to move the stop.
+ * @param {App} app
+ */
 export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
@@ -34,7 +39,10 @@ export function trySetUp(app, entry, part) {
   return { node, leave: standing.leave };
 }
 
-/** What is asked of the test piece, and what comes of it. */
+/**
+ * What is asked of the test piece, and what comes of it.
+ * @param {App} app
+ */
 function trialOf(app, { entry, part, length }, asked) {
   // One aims at the mark: a stop can't be set between two.
   const aimed = length.plain;

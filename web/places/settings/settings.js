@@ -4,7 +4,12 @@ import { projectKey } from "../forms/form-draft.js";
 import { keptForm } from "../forms/kept-form.js";
 import { tolerance } from "./tolerance.js";
 
-/** How lengths are read and shown in the open project, and whether the app is ready without network. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * How lengths are read and shown in the open project, and whether the app is ready without network.
+ * @param {App} app
+ */
 export function settings(app) {
   const choices = element("div");
   const allowed = tolerance(app);
@@ -31,6 +36,7 @@ export function settings(app) {
   return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
 }
 
+/** @param {App} app */
 const settingsForm = (app, fields) =>
   keptForm(app, {
     fields,
@@ -42,7 +48,10 @@ const settingsForm = (app, fields) =>
     fieldOf: (field) => field?.replace("settings.", ""),
   });
 
-/** Whether the app is ready without network, its version, and the way to a newer one. */
+/**
+ * Whether the app is ready without network, its version, and the way to a newer one.
+ * @param {App} app
+ */
 function thisApp(app) {
   const ready = element("p", { class: "help" });
   const update = button("Use the new version", app.acceptUpdate, { class: "button primary" });
