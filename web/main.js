@@ -1,7 +1,7 @@
 /** Start-up order: store, last state on the screen, core, offline copy. */
 import { keepOffline } from "./offline/register.js";
+import { dropped, erased, projectGone, storeRefused } from "./places/news.js";
 import { accept, shell, waiting } from "./places/shell.js";
-import { dropped, erased, projectGone, storeRefused } from "./places/store-news.js";
 import { startCore } from "./python/client.js";
 import { enteringKeeper } from "./store/pad/entering.js";
 import { tallyKeeper } from "./store/pad/tally.js";

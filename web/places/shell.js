@@ -4,7 +4,7 @@ import { keypadSheet } from "../widgets/keys/sheet.js";
 import { statusLine } from "../widgets/messages/status.js";
 import { settingsIcon } from "../widgets/pictures/icons.js";
 import { frame } from "./frame.js";
-import { offlineNews } from "./offline-news.js";
+import { offlineNews } from "./news.js";
 
 export { review as accept } from "../widgets/messages/review.js";
 

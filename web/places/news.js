@@ -1,12 +1,14 @@
 import { refusedByStore } from "../store/page/refused.js";
 import { unkeptOf } from "../store/project/draft.js";
+import { offlineSentence } from "../widgets/messages/status.js";
 import { go } from "./go.js";
 import { copy, inWords, notice } from "./notices.js";
 
+/** @import { OfflineState } from "../offline/offline.d.ts" */
 /** @import { ProjectRecord, StateKeeper } from "../store/shapes.d.ts" */
 /** @import { App } from "./place.d.ts" */
 
-/** What is told of the store, which may refuse, be erased, or be changed by another tab. */
+/** What the page tells of its own accord: of the store, of other tabs, of use without network and newer versions. */
 
 /**
  * @param {string} label
@@ -53,4 +55,20 @@ export function dropped(state, record) {
   const sentence = `${record.document.name} was deleted in another tab.`;
   if (!typed) return notice(sentence);
   notice(`${sentence} Typed there and not kept: ${typed}`, { label: "Copy", run: () => copy(typed), stays: true });
+}
+
+/**
+ * Tells when the page can be used without network, and when a newer version can be.
+ * @param {() => void} acceptUpdate changes to the newer version
+ * @returns {(offline: OfflineState | null) => void} called with each change
+ */
+export function offlineNews(acceptUpdate) {
+  let phase = "";
+  return (offline) => {
+    if (!offline) return;
+    if (offline.phase === "ready" && phase === "installing") notice(offlineSentence(offline), { news: true });
+    if (offline.update)
+      notice("A new version is here.", { label: "Use it now", run: acceptUpdate, stays: true, news: true });
+    phase = offline.phase;
+  };
 }
