@@ -587,7 +587,7 @@ export interface Range {
 /**
  * What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
  * that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
- * those of the document that it uses.
+ * those of the document that it uses, `note` says which is meant where a name is in both.
  */
 export interface Read {
   value: Value;
@@ -597,6 +597,7 @@ export interface Read {
   stands_for: string;
   corrected?: string;
   names?: NameUsed[];
+  note?: string;
 }
 
 /** What the tape said, or a sum with names. */

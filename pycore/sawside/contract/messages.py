@@ -128,7 +128,7 @@ class Described(TypedDict):
 class Read(TypedDict):
     """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
     that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
-    those of the document that it uses."""
+    those of the document that it uses, `note` says which is meant where a name is in both."""
 
     value: Value
     echo: str
@@ -137,6 +137,7 @@ class Read(TypedDict):
     stands_for: str
     corrected: NotRequired[str]
     names: NotRequired[list[NameUsed]]
+    note: NotRequired[str]
 
 
 class TallyLineTold(TypedDict):
