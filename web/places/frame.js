@@ -8,7 +8,6 @@ import { projectActs } from "./project-acts.js";
 
 /**
  * Draws the place that the address names, and again whenever the address or the open document is another.
- * @param {App} app
  * @param {Omit<App, "project">} app
  * @param {HTMLElement} host where they are drawn
  * @returns {{draw(): void, arrive(): void, refresh(changed: string[]): void}}

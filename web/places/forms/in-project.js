@@ -1,4 +1,4 @@
-/** @import { Act, Answered, Answers, Message } from "../../python/contract.d.ts" */
+/** @import { Act, Answered, Answers, Message, Reckoning } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -23,6 +23,9 @@ export const askInProject = (app, act) => async (message) => {
 export const echoed = (echo, names = []) =>
   [echo, ...names.map(({ name, stands_for: number }) => `${name} is ${number}`)].join("; ");
 
-/** The same for each field of a question. */
+/**
+ * The same for each field of a question.
+ * @param {Reckoning} answer
+ */
 export const allEchoed = ({ echoes, names = {} }) =>
   Object.fromEntries(Object.entries(echoes).map(([key, echo]) => [key, echoed(echo, names[key])]));

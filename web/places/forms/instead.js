@@ -5,11 +5,13 @@ import { inWords } from "../notices.js";
 
 /** What a place shows in the place of what it is for. */
 
+/** @param {string} sentence */
 const help = (sentence) => element("p", { class: "help" }, sentence);
 
 /**
  * A project has nothing to show: what would stand here, or why it can't be shown.
  * @param {App} app
+ * @param {string} sentence
  */
 export function nothingYet(app, sentence) {
   const { unshown } = app.state.get();
@@ -19,17 +21,20 @@ export function nothingYet(app, sentence) {
 
 /**
  * The address names what is not there any more.
+ * @param {string} sentence
  * @returns {Place}
  */
 export const notThere = (sentence) => ({ node: help(sentence) });
 
 /**
  * The core has not described its questions yet: the place is drawn once it has.
+ * @param {string} sentence
  * @param {() => Place} draw
  * @returns {Place}
  */
 export function arriving(sentence, draw) {
   const node = element("div", { class: "question" }, help(sentence));
+  /** @type {Place | null} */
   let arrived = null;
   return {
     node,

@@ -9,12 +9,13 @@ import { notice, quietly } from "../notices.js";
 import { padUnit } from "./pad-unit.js";
 
 /** @import { Keys } from "../../widgets/widget.d.ts" */
+/** @typedef {ReturnType<typeof import("./pad-entry.js").padEntry>} PadEntry */
 /** @import { App } from "../place.d.ts" */
 
 /**
  * The keys of the pad, drawn again only when they are others: a thumb may be on one of them.
  * @param {App} app
- * @param {object} entry of pad-entry.js
+ * @param {PadEntry} entry
  */
 export function padKeys(app, entry) {
   const node = element("div", { class: "pad-foot" });
@@ -38,15 +39,23 @@ export function padKeys(app, entry) {
 /**
  * What the keys do that do not only write, by their label.
  * @param {App} app
+ * @param {PadEntry} entry
+ * @returns {Record<string, () => void>}
  */
 function actsOf(app, { input, isDone, selectDone }) {
-  /** A one-touch step takes what is typed, or else the last line, one step on. */
+  /**
+   * A one-touch step takes what is typed, or else the last line, one step on.
+   * @param {string} how
+   */
   function step(how) {
     app.entering.enter();
     quietly(app.entering.step(how));
   }
 
-  /** A sign that has nothing before it goes on from the last line, which may still be on its way. */
+  /**
+   * A sign that has nothing before it goes on from the last line, which may still be on its way.
+   * @param {string} label
+   */
   function sign(label) {
     const { pad, tally, entering } = app.state.get();
     const last = tally?.lines.at(-1);
@@ -64,6 +73,7 @@ function actsOf(app, { input, isDone, selectDone }) {
     else notice("Nothing is kept in the project yet that has a number.");
   }
 
+  /** @type {Record<string, () => void>} */
   const acts = { Enter: () => app.entering.enter(), project: takeNamed };
   for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
@@ -84,6 +94,7 @@ function keptMark(app) {
 /**
  * Why a name of the project can't be used here: a line is called so, and is nearer.
  * @param {App} app
+ * @param {string} name
  */
 function taken(app, name) {
   const line = app.tally.lineCalled(name);

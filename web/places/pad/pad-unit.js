@@ -1,5 +1,6 @@
 import { unitNamed } from "../forms/question-fields.js";
 
+/** @import { Pad } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -15,7 +16,7 @@ export function padUnit(app) {
 /**
  * The unit in which what is being typed was begun; what was kept is done with, and what was lent has its own.
  * @param {App} app
- * @param {object} pad the pad as it was before it was typed in
+ * @param {Pad} pad the pad as it was before it was typed in
  */
 export function begunIn(app, pad) {
   const isNew = pad.text.trim() === "" || (pad.kept && pad.kept.text === pad.text);

@@ -9,6 +9,7 @@ import { padKeys } from "./pad-keys.js";
 import { padLines } from "./pad-lines.js";
 import { begunIn } from "./pad-unit.js";
 
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -45,6 +46,7 @@ export function pad(app) {
     else answer.ask(input.value);
   }
 
+  /** @param {TallyLineTold} line */
   function use(line) {
     input.focus();
     write(entry.selectDone(), lineMark(line));
@@ -55,11 +57,12 @@ export function pad(app) {
   const head = element("div", { class: "pad-head" }, lines.node, error.node, entry.node, answer.nodes);
   return {
     node: element("div", { class: "pad" }, head, keys.node),
-    refresh(changed) {
+    refresh(/** @type {string[]} */ changed) {
       if (["strip", "described", "pad"].some((key) => changed.includes(key))) keys.draw();
       if (changed.includes("tally") || changed.includes("entering")) lines.draw();
       if (changed.includes("pad") || changed.includes("entering")) follow();
-      if (changed.includes("entered") && input.value.trim() === "") answer.line(app.state.get().entered);
+      const { entered } = app.state.get();
+      if (changed.includes("entered") && entered && input.value.trim() === "") answer.line(entered);
     },
   };
 }

@@ -7,6 +7,7 @@ import { copy, inWords, quietly } from "../notices.js";
 import { keepSum } from "./keep-sum.js";
 import { begunIn } from "./pad-unit.js";
 
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -40,13 +41,17 @@ export function tally(app) {
 
   async function clear() {
     await quietly(app.tally.act({ act: "clear" }));
-    goToLine(node, null);
+    goToLine(node);
   }
 
   draw();
   return { node, refresh: (changed) => changed.includes("tally") && draw() };
 }
 
+/**
+ * @param {TallyLineTold} line
+ * @param {(HTMLElement | null)[]} acts
+ */
 const row = (line, acts) =>
   keptLine(
     {
@@ -63,6 +68,8 @@ const row = (line, acts) =>
 /**
  * What can be done with a line; `list` is where its row stands.
  * @param {App} app
+ * @param {HTMLElement} list
+ * @param {TallyLineTold} line
  */
 function lineActs(app, list, line) {
   const { id, name, text, value } = line;
@@ -88,7 +95,7 @@ function lineActs(app, list, line) {
     });
 
   async function remove() {
-    const next = neighborOf(app.state.get().tally.lines, id);
+    const next = neighborOf(app.state.get().tally?.lines ?? [], id);
     const answer = await quietly(app.tally.act({ act: "delete", id }));
     if (answer.ok) goToLine(list, next);
   }
@@ -98,7 +105,7 @@ function lineActs(app, list, line) {
     button("Correct", correct),
     button("Name", rename),
     value ? button("Keep in project", () => keepSum(app, { id }, { name })) : null,
-    value?.plain ? button("Copy", () => copy(value.plain)) : null,
+    value && "plain" in value ? button("Copy", () => copy(value.plain)) : null,
     button("Delete", remove),
   ];
 }

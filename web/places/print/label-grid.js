@@ -5,8 +5,12 @@ import { same } from "../../store/project/same.js";
 import { quietly } from "../notices.js";
 import { choose, chosen } from "./printing.js";
 
+/** @import { Act, Document } from "../../python/contract.d.ts" */
+/** @import { NotDone } from "../../store/shapes.d.ts" */
+/** @import { Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
+/** @type {NotDone} */
 const MEANWHILE = {
   ok: false,
   error: {

@@ -4,6 +4,7 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go, onward } from "../go.js";
 import { notice, quietly } from "../notices.js";
 
+/** @import { ProjectRecord } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -15,6 +16,7 @@ export function projects(app) {
   const draw = () =>
     app.projects.all().then((all) => list.replaceChildren(...all.map((record) => row(app, record, draw))));
 
+  /** @param {string} name */
   async function begin(name) {
     const answer = await app.projects.begin(name);
     if (answer.ok) go("project");
@@ -37,6 +39,8 @@ export function projects(app) {
 /**
  * One project; `draw` the list again when it is gone.
  * @param {App} app
+ * @param {ProjectRecord} record
+ * @param {() => void} draw
  */
 function row(app, { id, document: { name } }, draw) {
   const isOpen = id === app.state.get().record?.id;

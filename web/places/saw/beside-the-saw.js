@@ -1,13 +1,13 @@
 import { canRead, pieceInWords, readAloud, whenVoicesCome } from "../../widgets/device/aloud.js";
 import { keepAwake } from "../../widgets/device/keep-awake.js";
 
+/** @import { Piece } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
  * What holds as long as one stands at the saw: the screen stays on, the light that was chosen.
  * @param {App} app
  * @param {(sentence: string) => void} say what the browser can't do
- * @returns {{light(), leave()}}
  */
 export function besideTheSaw(app, say) {
   const awake = keepAwake(say);
@@ -32,7 +32,7 @@ export function besideTheSaw(app, say) {
 export function speaker(app, onVoices) {
   let last = "";
   whenVoicesCome(onVoices);
-  return (piece) => {
+  return (/** @type {Piece} */ piece) => {
     const text = pieceInWords(piece);
     if (!app.state.get().saw.aloud) last = "";
     else if (text !== last && piece.left > 0 && canRead()) {

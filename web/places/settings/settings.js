@@ -4,6 +4,7 @@ import { projectKey } from "../forms/form-draft.js";
 import { keptForm } from "../forms/kept-form.js";
 import { tolerance } from "./tolerance.js";
 
+/** @import { DrawnField } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -15,20 +16,23 @@ export function settings(app) {
   const allowed = tolerance(app);
   const page = thisApp(app);
   const { described } = app.state.get();
+  /** @type {ReturnType<typeof settingsForm> | null} */
   let own = null;
 
+  /** @param {DrawnField[]} fields */
   function drawFields(fields) {
     own = settingsForm(app, fields);
     choices.replaceChildren(own.node);
   }
 
+  /** @param {string[]} changed */
   function refresh(changed) {
     page.draw();
     if (changed.includes("record")) {
-      own.follow();
+      own?.follow();
       allowed?.follow();
     }
-    if (!described && changed.includes("described")) drawFields(app.state.get().described.settings);
+    if (!described && changed.includes("described")) drawFields(app.state.get().described?.settings ?? []);
   }
 
   drawFields(described?.settings ?? []);
@@ -36,7 +40,10 @@ export function settings(app) {
   return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
 }
 
-/** @param {App} app */
+/**
+ * @param {App} app
+ * @param {DrawnField[]} fields
+ */
 const settingsForm = (app, fields) =>
   keptForm(app, {
     fields,
@@ -66,7 +73,10 @@ function thisApp(app) {
   return { nodes: [element("h2", {}, "This app"), ready, update], draw };
 }
 
-/** Whether the browser has promised to keep what is here; nothing before it was asked. */
+/**
+ * Whether the browser has promised to keep what is here; nothing before it was asked.
+ * @param {boolean | null | undefined} stays
+ */
 function staying(stays) {
   if (stays === true) return "The browser keeps what is here until you delete it.";
   if (stays === false) return "The browser may clear what is here when space runs out: back up now and then.";

@@ -1,7 +1,7 @@
-/** Which project a record holds, and a view shows. */
+/** Which project a record holds, and a view shows; and an entry of it. */
 
 /** @import { View } from "../../python/contract.d.ts" */
-/** @import { Picture, ProjectRecord } from "../shapes.d.ts" */
+/** @import { Kept, Picture, ProjectRecord } from "../shapes.d.ts" */
 
 /**
  * Which document a record holds: ids of entries mean something only within it. It is the project's own id until a
@@ -24,3 +24,15 @@ export const viewOf = ({ id, revision }, seen) => ({ ...seen, of: { id, revision
  */
 export const isOldPicture = ({ view, record }) =>
   Boolean(view && record && (view.of?.id !== record.id || view.of.revision !== record.revision));
+
+/**
+ * The entry of a kind that has an id; undefined where there is none.
+ * @template {Kept["kind"]} Kind
+ * @param {ProjectRecord | null} record
+ * @param {Kind} kind
+ * @param {string | undefined} id
+ */
+export function entryOf(record, kind, id) {
+  const found = record?.document.entries.find((entry) => entry.id === id && entry.kind === kind);
+  return /** @type {Extract<Kept, {kind: Kind}> | undefined} */ (found);
+}
