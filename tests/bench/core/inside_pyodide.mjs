@@ -13,4 +13,10 @@ for (const name of await readdir(wheels)) await unpack(join(wheels, name), "whee
 await unpack(join(wheels, "../wheels-rest.zip"), "zip");
 pyodide.runPython("import importlib; importlib.invalidate_caches()");
 pyodide.FS.writeFile("measured.py", await readFile(source));
-console.log(pyodide.runPython(`import json, measured; json.dumps(measured.${call})`));
+try {
+  console.log(pyodide.runPython(`import json, measured; json.dumps(measured.${call})`));
+} catch (error) {
+  // The traceback of Python alone: node would print the whole of Pyodide before it.
+  console.error(error.message);
+  process.exitCode = 1;
+}

@@ -45,7 +45,7 @@ def ratios_to_pint_in_pyodide():
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
     call = f"ratios_to_pint({READINGS_IN_PYODIDE})"
     command = ["node", script, runtime, wheels, __file__, call]
-    return json.loads(subprocess.run(command, check=True, capture_output=True).stdout)
+    return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)
 
 
 def round_trips_wrong(trips):

@@ -53,4 +53,4 @@ def _inside_pyodide():
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
     script = Path(__file__).with_name("inside_pyodide.mjs")
     command = ["node", script, runtime, wheels, recompute.__file__, "recomputed()"]
-    return json.loads(subprocess.run(command, check=True, capture_output=True).stdout)
+    return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)

@@ -103,7 +103,7 @@ def shelves():
 def settings_changed(follows):
     """Milliseconds for another mark in all of it, with or without what follows: the least."""
     document, times = shelves(), []
-    for mark in ("1/8", "1/32", "1/64", "1 mm", "0.5 mm"):
+    for mark in ("1 mm", "0.5 mm", "0.1 mm", ".01 in", ".001 in"):
         forget()
         assert sawside.handle({"do": "view", "document": document})["ok"]
         act = {"act": "set", "settings": {"mark": mark}}

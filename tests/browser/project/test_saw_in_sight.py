@@ -123,10 +123,15 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".piece-wrong").wait_for(state="detached")
 
 
+def pick(page, label, option):
+    """Choose from a list."""
+    page.get_by_label(label).select_option(label=option)
+
+
 LONG = {
-    "inches": ({}, "129 29/32", "129"),
-    "feet": ({"Show lengths in": "Feet and inches"}, "129 29/32", "10′"),
-    "millimeters": ({"Round to": "Tenths of a millimeter"}, "1078.5 mm", "1078.5"),
+    "inches": ([], "129 29/32", "129"),
+    "feet": ([(choose, "Show lengths in", "Feet and inches")], "129 29/32", "10′"),
+    "millimeters": ([(pick, "Round to", "Tenths of a millimeter")], "1078.5 mm", "1078.5"),
 }
 
 
@@ -134,8 +139,8 @@ LONG = {
 def test_a_long_number_is_whole(phone, server, settings, length, shown):
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#settings")
-    for group, option in settings.items():
-        opened.get_by_label(group).select_option(label=option)
+    for way, setting, option in settings:
+        way(opened, setting, option)
     opened.goto(f"{server.address}#work-out/piece_by_hand")
     opened.get_by_label("Length", exact=True).fill(length)
     keep_as(opened, "Long rail")
