@@ -1,7 +1,4 @@
-const METRIC = new Set(["mm", "cm", "m"]);
-
-/** What a field or question starts with in a unit: its own in millimeters, where it has one. */
-export const inUnit = (declared, key, unit) => (METRIC.has(unit) && declared[`${key}_metric`]) || declared[key];
+import { inUnit } from "./units.js";
 
 /**
  * A field as this person has it: one whose choices are their own, as the tapes of the settings, or
@@ -25,16 +22,4 @@ export function offering(declared, here) {
 function asSet(key, { settings, declared }) {
   const set = declared.find((field) => field.key === key);
   return String(settings[key] ?? "").trim() || inUnit(set, "default", settings.unit);
-}
-
-/** A unit as the settings call it, in a sentence. */
-export function unitNamed(app, unit) {
-  const declared = app.state.get().described?.settings.find((field) => field.key === "unit");
-  return declared?.choices.find((choice) => choice.value === unit)?.label.toLowerCase() ?? unit;
-}
-
-/** Says what a bare number means here, where that is no longer what the settings say. */
-export function unitNote(node, unit, app) {
-  node.hidden = unit === app.project.unit();
-  node.textContent = `A bare number here still means ${unitNamed(app, unit)}, as when this was begun.`;
 }

@@ -65,9 +65,14 @@ function reading(app, text) {
   return { do: "read", text, unit: padUnit(app), settings: app.project.settings(), ...names };
 }
 
+function echoOf(app, { echo, note }) {
+  const told = [note, unitSaid(app)].filter(Boolean);
+  return [`read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
+}
+
 /** How the text was read, in a few sentences, and whether its number can be kept as it is read. */
 const howRead = (app, answer) => ({
-  echo: answer.ok && app.state.get().pad.text ? [`read as ${unbroken(answer.echo)}`, answer.note, unitSaid(app)] : [],
+  echo: answer.ok && app.state.get().pad.text ? echoOf(app, answer) : "",
   mayKeep: answer.ok && padUnit(app) === app.project.unit(),
 });
 

@@ -19,11 +19,11 @@ export function padCard(onKeep) {
       const isBlank = !output.querySelector(".main-answer");
       if (isStarting && isBlank) say("Answered as soon as the arithmetic is here.");
     },
-    show(asked, answer, { echo: sentences, quiet, mayKeep }) {
+    show(asked, answer, { echo: words, quiet, mayKeep }) {
       output.classList.toggle("waiting", !answer.ok);
       output.dataset.for = asked;
       wrong.show(answer.ok ? null : answer.error, { quiet });
-      echo.textContent = sentences.filter(Boolean).join(". ");
+      echo.textContent = words;
       keep.disabled = !mayKeep;
       if (answer.ok) output.replaceChildren(shortAnswer(answer.value, answer.tape));
     },

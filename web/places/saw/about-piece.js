@@ -3,6 +3,7 @@ import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
 import { notThere } from "../forms/instead.js";
 import { overKept } from "../forms/over-kept.js";
+import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
@@ -18,6 +19,8 @@ const FIELDS = [
   allowance("rough_thickness", "Thicker by"),
 ];
 
+const ALLOWANCES = FIELDS.filter(({ kind }) => kind === "length").map(({ key }) => key);
+
 /** What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished. */
 export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
@@ -32,7 +35,7 @@ export function aboutPiece(app, entry, part) {
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `About ${piece.name}`),
     materialsKnown(app, (material) => about.put({ material })),
-    about.node,
+    about.nodes,
     element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
     button("Keep", about.keep, { class: "button primary" }),
   );
@@ -57,13 +60,19 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,
     values: about[part] ?? {},
-    onInput: (values) => draft.type(values),
+    onInput: type,
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
   const keptIn = ({ entries }) => entries.find((each) => each.id === id)?.about?.[part] ?? {};
   const over = overKept(app, FIELDS, keptIn);
   const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
+  const anew = readAnewLine(app, () => draft.typedIn(ALLOWANCES));
+
+  function type(values) {
+    draft.type(values);
+    anew.draw();
+  }
 
   async function keep() {
     app.sheet.close();
@@ -79,7 +88,7 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   function put(more) {
     const values = { ...fields.values(), ...more };
     fields.set(values);
-    draft.type(values);
+    type(values);
   }
 
   function follow() {
@@ -88,5 +97,5 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   }
 
   fields.node.addEventListener("input", ({ target }) => over.again(target.name));
-  return { node: fields.node, keep, put, follow };
+  return { nodes: [fields.node, anew.node], keep, put, follow };
 }
