@@ -187,7 +187,7 @@ def test_the_key_that_says_it_is_done_names_the_number_that_was_told(page):
     keep_as(page, "Top rail")
     page.get_by_role("link", name="Settings").tap()
     page.get_by_label("Round to", exact=True).select_option("Millimeters")
-    choose(page, "Show lengths in", "Millimeters")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     open_place(page, "At the saw")
     tap(page, "Cut one")
     page.get_by_text("All pieces cut", exact=True).wait_for()
@@ -197,3 +197,19 @@ def test_the_key_that_says_it_is_done_names_the_number_that_was_told(page):
     page.locator(".piece-wrong").get_by_text("1 piece can be cut down by ≈ 3.2 mm.").wait_for()
     tap(page, "Done: cut down by ≈ 3.2 mm")
     page.locator(".piece-wrong").wait_for(state="detached")
+
+
+def test_an_allowance_not_kept_yet_tells_when_it_is_read_in_another_unit(page):
+    keep_rail(page, "Top rail", "31 5/8")
+    open_place(page, "At the saw")
+    tap(page, "About this piece")
+    type_into(page, "Cut longer by, at first", "1")
+    page.get_by_role("link", name="Settings").tap()
+    choose(page, "A bare number means", "Millimeters")
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
+    open_place(page, "At the saw")
+    tap(page, "About this piece")
+    page.get_by_text("You typed this in inches, and it’s now read in millimeters.").wait_for()
+    page.get_by_label("Cut longer by, at first", exact=True).fill("25 mm")
+    tap(page, "Keep")
+    page.get_by_role("heading", name="Top rail").wait_for()

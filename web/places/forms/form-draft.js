@@ -37,13 +37,19 @@ export function formDraft(app, slot, fields) {
   /** @param {Record<string, Typed>} values */
   function type(values) {
     const others = Object.entries(values).filter(([key, value]) => !same(value, kept[key]));
-    if (others.length > 0) draft.keep({ typed: Object.fromEntries(others), changed: true });
+    const unit = draft.get().unit ?? app.project.unit();
+    if (others.length > 0) draft.keep({ typed: Object.fromEntries(others), changed: true, unit });
     else if (draft.get().typed) draft.drop();
   }
 
   return {
     type,
     drop: draft.drop,
+    /**
+     * The unit as it was set when something was typed into one of these fields; null where nothing is.
+     * @param {string[]} keys
+     */
+    typedIn: (keys) => (keys.some((key) => typed()[key]) ? (draft.get().unit ?? null) : null),
     /**
      * These were kept; what was typed after them stays.
      * @param {Record<string, Typed>} values

@@ -1,5 +1,5 @@
 import { same } from "../../store/project/same.js";
-import { inUnit } from "./question-fields.js";
+import { inUnit } from "./units.js";
 
 /** @import { App } from "../place.d.ts" */
 

@@ -95,12 +95,21 @@ function reading(app, text) {
 }
 
 /**
+ * @param {App} app
+ * @param {Read} read
+ */
+function echoOf(app, { echo, note }) {
+  const told = [note, unitSaid(app)].filter(Boolean);
+  return [`read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
+}
+
+/**
  * How the text was read, in a few sentences, and whether its number can be kept as it is read.
  * @param {App} app
  * @param {Answered<Read>} answer
  */
 const howRead = (app, answer) => ({
-  echo: answer.ok && app.state.get().pad.text ? [`read as ${unbroken(answer.echo)}`, answer.note, unitSaid(app)] : [],
+  echo: answer.ok && app.state.get().pad.text ? echoOf(app, answer) : "",
   mayKeep: answer.ok && padUnit(app) === app.project.unit(),
 });
 

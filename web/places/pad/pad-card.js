@@ -28,13 +28,13 @@ export function padCard(onKeep) {
     /**
      * @param {string} asked
      * @param {Answered<Read>} answer
-     * @param {{echo: (string | undefined)[], quiet: boolean, mayKeep: boolean}} how
+     * @param {{echo: string, quiet: boolean, mayKeep: boolean}} how
      */
-    show(asked, answer, { echo: sentences, quiet, mayKeep }) {
+    show(asked, answer, { echo: words, quiet, mayKeep }) {
       output.classList.toggle("waiting", !answer.ok);
       output.dataset.for = asked;
       wrong.show(answer.ok ? null : answer.error, { quiet });
-      echo.textContent = sentences.filter(Boolean).join(". ");
+      echo.textContent = words;
       keep.disabled = !mayKeep;
       if (answer.ok) output.replaceChildren(shortAnswer(answer.value, answer.tape));
     },

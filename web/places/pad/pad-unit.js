@@ -1,4 +1,4 @@
-import { unitNamed } from "../forms/question-fields.js";
+import { readAnew, unitNamed } from "../forms/units.js";
 
 /** @import { Pad } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -30,8 +30,6 @@ export function begunIn(app, pad) {
 export function unitSaid(app) {
   const { pad } = app.state.get();
   const [read, set] = [padUnit(app), app.project.unit()];
-  if (read !== set) return `Plain numbers here are ${unitNamed(app, read)}, as when this line was entered`;
-  if (pad.correcting || !pad.unit || pad.unit === read) return "";
-  const typed = `You typed this in ${unitNamed(app, pad.unit)}, and it’s now read in ${unitNamed(app, read)}`;
-  return `${typed}. Add units or clear it`;
+  if (read !== set) return `Plain numbers here are ${unitNamed(app, read)}, as when this line was entered.`;
+  return pad.correcting ? "" : readAnew(app, pad.unit);
 }

@@ -4,11 +4,12 @@ import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
 import { notThere } from "../forms/instead.js";
 import { overKept } from "../forms/over-kept.js";
+import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
 /** @import { Document, Line } from "../../python/contract.d.ts" */
-/** @import { DrawnField } from "../../widgets/widget.d.ts" */
+/** @import { DrawnField, Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -34,6 +35,8 @@ const FIELDS = [
   allowance("rough_thickness", "Thicker by"),
 ];
 
+const ALLOWANCES = FIELDS.filter(({ kind }) => kind === "length").map(({ key }) => key);
+
 /**
  * What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished.
  * @param {App} app
@@ -53,7 +56,7 @@ export function aboutPiece(app, entry, part) {
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
     element("h2", {}, `About ${piece.name}`),
     materialsKnown(app, (material) => about.put({ material })),
-    about.node,
+    about.nodes,
     element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
     button("Keep", about.keep, { class: "button primary" }),
   );
@@ -90,7 +93,7 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,
     values: about[part] ?? {},
-    onInput: (values) => draft.type(values),
+    onInput: type,
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
@@ -102,6 +105,13 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
 
   const over = overKept(app, FIELDS, keptIn);
   const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
+  const anew = readAnewLine(app, () => draft.typedIn(ALLOWANCES));
+
+  /** @param {Record<string, Typed>} values */
+  function type(values) {
+    draft.type(values);
+    anew.draw();
+  }
 
   async function keep() {
     app.sheet.close();
@@ -118,7 +128,7 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   function put(more) {
     const values = { ...fields.values(), ...more };
     fields.set(values);
-    draft.type(values);
+    type(values);
   }
 
   function follow() {
@@ -127,5 +137,5 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   }
 
   fields.node.addEventListener("input", ({ target }) => target instanceof HTMLInputElement && over.again(target.name));
-  return { node: fields.node, keep, put, follow };
+  return { nodes: [fields.node, anew.node], keep, put, follow };
 }

@@ -7,6 +7,7 @@ import { drawing } from "../../widgets/pictures/drawing.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
 import { notThere } from "../forms/instead.js";
+import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
@@ -66,6 +67,7 @@ function trialOf(app, { entry, part, length }, asked) {
       app.sheet.open(input, { kind, unit: app.project.unit(), peek, whenDone: () => result.focus() }),
   });
   const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
+  const anew = readAnewLine(app, () => draft.typedIn(["measured"]));
   const errors = () => sortedErrors(answer, asked, fields.values());
   const peek = () => ({ lines: inLittle(answer, errors(), asked, "measured"), keep: null });
 
@@ -78,6 +80,7 @@ function trialOf(app, { entry, part, length }, asked) {
   function show(now) {
     answer = now;
     fields.show({ echoes: now.ok ? now.echoes : {}, errors: errors().beside });
+    anew.draw();
     const keepIt = button("Keep with the piece", keep, { class: "button primary" });
     result.replaceChildren(...(now.ok ? whichWay(now, keepIt) : unanswered(errors(), asked)));
     app.sheet.refresh();
@@ -92,7 +95,7 @@ function trialOf(app, { entry, part, length }, asked) {
   }
 
   ask();
-  return { nodes: [fields.node, result] };
+  return { nodes: [fields.node, anew.node, result] };
 }
 
 /**
