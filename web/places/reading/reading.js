@@ -122,7 +122,7 @@ function correction(app, entry, value) {
 
   /**
    * What another tab kept is shown, unless something is typed over it here.
-   * @param {TextWidget} field
+   * @param {Pick<TextWidget, "input" | "set">} field
    * @param {Reading | undefined} now
    */
   function follow(field, now) {

@@ -86,6 +86,7 @@ function waysFrom(app, { before, after, following }, turnTo) {
  */
 function actOn(app, { entry, part }, more, hold) {
   hold();
+  /** @type {Act} */
   const act = { id: entry, part, ...more };
   // Whether a piece or a blank is spoiled is to be read, not guessed.
   if (act.act === "spoil") return app.project.change(act, { undoable: false });
