@@ -9,7 +9,7 @@ import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** @import { Answered, Labeled } from "../../python/contract.d.ts" */
 /** @import { Wrong } from "../../widgets/widget.d.ts" */
-/** @import { App } from "../place.d.ts" */
+/** @import { App, Place } from "../place.d.ts" */
 
 /** @type {{ok: false, error: Wrong, more?: undefined}} */
 const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } };
@@ -17,6 +17,7 @@ const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", re
 /**
  * Labels for the project's pieces, on the person's own sheet of stickers.
  * @param {App} app
+ * @returns {Place}
  */
 export function labels(app) {
   const declared = app.state.get().described?.labels ?? [];

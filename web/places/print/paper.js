@@ -9,13 +9,14 @@ import { inWords } from "../notices.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
 
 /** @import { OnPaper, Refused } from "../../python/contract.d.ts" */
-/** @import { App } from "../place.d.ts" */
+/** @import { App, Place } from "../place.d.ts" */
 
 /**
  * The answer of a question on paper at true size: its sheets, and its marks as a list to transfer.
  * @param {App} app
  * @param {string} key of the question
  * @param {string} entryId
+ * @returns {Place}
  */
 export function paper(app, key, entryId) {
   const { described, record } = app.state.get();
