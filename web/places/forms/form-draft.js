@@ -1,5 +1,4 @@
-import { correctionKey, draftIn } from "../../store/project/draft.js";
-import { same } from "../../store/project/same.js";
+import { correctionKey, draftIn, same } from "../../store/project/draft.js";
 
 /** @import { Form, Typed, Wrong } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */

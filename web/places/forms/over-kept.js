@@ -1,4 +1,4 @@
-import { same } from "../../store/project/same.js";
+import { same } from "../../store/project/draft.js";
 import { inUnit } from "./units.js";
 
 /** @import { Act, Document } from "../../python/contract.d.ts" */

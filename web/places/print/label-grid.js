@@ -1,7 +1,6 @@
 import { draftKey } from "../../store/page/state.js";
-import { draftIn } from "../../store/project/draft.js";
+import { draftIn, same } from "../../store/project/draft.js";
 import { identity } from "../../store/project/identity.js";
-import { same } from "../../store/project/same.js";
 import { quietly } from "../notices.js";
 import { choose, chosen } from "./printing.js";
 

@@ -53,3 +53,10 @@ export const draftIn = (state, slot) => ({
   keep: (/** @type {Draft} */ patch) => state.set({ [slot]: { ...state.get()[slot], ...patch } }),
   drop: () => state.set({ [slot]: undefined }),
 });
+
+/**
+ * Whether two values typed or kept are the same; what is not there is as blank.
+ * @param {unknown} one
+ * @param {unknown} other
+ */
+export const same = (one, other) => JSON.stringify(one ?? "") === JSON.stringify(other ?? "");
