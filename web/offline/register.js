@@ -57,8 +57,7 @@ function keepWith(container, change) {
     change({ loaded: total - missing.length, total, update });
     if (!missing.length) return change({ phase: "ready" });
     // The service worker puts what it loads for a page back where it belongs.
-    const loaded = await Promise.allSettled(missing.map((url) => fetch(url)));
-    if (loaded.every((each) => each.status === "fulfilled" && each.value.ok)) setTimeout(check, 1000);
+    if (await areLoaded(missing)) setTimeout(check, 1000);
     else tryLater();
   }
 
@@ -95,6 +94,12 @@ function keepWith(container, change) {
   }
 
   return { start, acceptUpdate, lookForUpdate: () => registration?.update().catch(() => {}) };
+}
+
+/** @param {string[]} addresses */
+async function areLoaded(addresses) {
+  const loaded = await Promise.allSettled(addresses.map((address) => fetch(address)));
+  return loaded.every((each) => each.status === "fulfilled" && each.value.ok);
 }
 
 /**

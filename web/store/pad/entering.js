@@ -120,16 +120,10 @@ function queue({ state, tally, database }) {
     run();
   }
 
-  /** What is first in the list and can go to the tally now. */
-  function next() {
-    const [first] = all();
-    return !first || first.error || pad().fixing === first.id ? null : first;
-  }
-
   async function run() {
     if (isRunning) return;
     isRunning = true;
-    for (let first = next(); first; first = next()) {
+    for (let first = next(all(), pad()); first; first = next(all(), pad())) {
       const answer = await tally.enter(first);
       if (answer.ok) state.set(onTally(first, answer.lines, all().slice(1), pad()));
       else if (first.step) state.set({ entering: all().slice(1) });
@@ -150,12 +144,7 @@ function queue({ state, tally, database }) {
     if (all().length === 1 && text.trim() === "" && !correcting) fix();
   }
 
-  /** What can't be entered stands in the pad to be put right; what was being typed waits. */
-  function fix() {
-    const [{ id, text = "", correcting, goesOn }] = all();
-    const now = pad();
-    state.set({ pad: { ...now, text, correcting, goesOn, fixing: id, aside: asideOf(now) } });
-  }
+  const fix = () => state.set({ pad: lentTo(all()[0], pad()) });
 
   /**
    * @param {Entering} item
@@ -165,6 +154,28 @@ function queue({ state, tally, database }) {
 
   return { put, run, fix, whenEntered };
 }
+
+/**
+ * What is first in the list and can go to the tally now; null where nothing can.
+ * @param {Entering[]} entering
+ * @param {Pad} pad
+ */
+const next = ([first], { fixing }) => (!first || first.error || fixing === first.id ? null : first);
+
+/**
+ * What can't be entered stands in the pad to be put right; what was being typed waits.
+ * @param {Entering} item
+ * @param {Pad} pad
+ * @returns {Pad}
+ */
+const lentTo = ({ id, text = "", correcting, goesOn }, pad) => ({
+  ...pad,
+  text,
+  correcting,
+  goesOn,
+  fixing: id,
+  aside: asideOf(pad),
+});
 
 /**
  * Another tab may have entered lines of its own, which stay.

@@ -7,6 +7,7 @@ const WIDTH = 344;
 const HEIGHT = 60;
 const WORDS_FROM_EDGE = 28;
 const WORDS_APART = 46;
+/** @type {Record<string, number>} by the key */
 const STEPS = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 };
 
 /**
@@ -27,50 +28,67 @@ export function inchStrip({ marks, words }, { standing, onPick }) {
     return Math.max(0, found);
   }
 
+  /** @param {number} now */
   function draw(now) {
     show(marks[now]);
-    node.setAttribute("aria-valuenow", now);
+    node.setAttribute("aria-valuenow", String(now));
     node.setAttribute("aria-valuetext", marks[now].words);
   }
 
+  /** @param {number} next */
   function pick(next) {
     if (next !== at()) onPick(marks[next]);
     draw(next);
   }
 
-  const step = (by) => pick(Math.min(marks.length - 1, Math.max(0, at() + by)));
+  const step = (/** @type {number} */ by) => pick(Math.min(marks.length - 1, Math.max(0, at() + by)));
 
+  const node = slider(picture, {
+    "aria-label": words,
+    "aria-valuemax": marks.length - 1,
+    onfocus: () => draw(at()),
+    onTouch: (part) => pick(nearestTo(part, marks)),
+    onStep: step,
+  });
+  draw(at());
+  return { node, step, refresh: () => draw(at()) };
+}
+
+/**
+ * What is touched, slid on, and stepped along with the arrow keys.
+ * @param {Node} picture
+ * @param {Record<string, any> & {onTouch(part: number): void, onStep(by: number): void}} options attributes, and what
+ *   hears of a touch, from 0 at the left to 1 at the right, and of a step
+ */
+function slider(picture, { onTouch, onStep, ...attributes }) {
   /** @param {PointerEvent} event */
   function touched(event) {
     event.preventDefault();
     node.setPointerCapture(event.pointerId);
     const box = node.getBoundingClientRect();
-    pick(nearestTo((event.clientX - box.left) / box.width, marks));
+    onTouch((event.clientX - box.left) / box.width);
   }
 
+  /** @param {KeyboardEvent} event */
+  function pressed(event) {
+    const by = STEPS[event.key];
+    if (!by) return;
+    event.preventDefault();
+    onStep(by);
+  }
+
+  const looks = { class: "strip", role: "slider", tabindex: "0", "aria-valuemin": 0, ...attributes };
   const node = element(
     "div",
     {
-      class: "strip",
-      role: "slider",
-      tabindex: "0",
-      "aria-label": words,
-      "aria-valuemin": 0,
-      "aria-valuemax": marks.length - 1,
-      onfocus: () => draw(at()),
+      ...looks,
       onpointerdown: touched,
-      onpointermove: (event) => event.buttons && touched(event),
-      onkeydown: (event) => {
-        const by = STEPS[event.key];
-        if (!by) return;
-        event.preventDefault();
-        step(by);
-      },
+      onpointermove: (/** @type {PointerEvent} */ event) => event.buttons && touched(event),
+      onkeydown: pressed,
     },
     picture,
   );
-  draw(at());
-  return { node, step, refresh: () => draw(at()) };
+  return node;
 }
 
 /**
@@ -88,7 +106,7 @@ function nearestTo(part, marks) {
  * @param {StripMark[]} marks
  */
 function pictureOf(marks) {
-  const x = (mark) => mark.at * WIDTH;
+  const x = (/** @type {StripMark} */ mark) => mark.at * WIDTH;
   const low = { y: HEIGHT - 6, "text-anchor": "middle" };
   const cursor = svgElement("line", { class: "strip-cursor", y1: 0, y2: HEIGHT, hidden: true });
   const spelled = svgElement("text", { class: "strip-spelled", ...low, hidden: true });
