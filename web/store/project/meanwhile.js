@@ -1,8 +1,8 @@
 /** @import { Document } from "../../python/contract.d.ts" */
 /** @import { Kept, NotDone } from "../shapes.d.ts" */
 
-/** @param {any} entry a reading and a note have a text, a line has values */
-const typed = ({ text, values }) => JSON.stringify([text, values]);
+/** @param {Kept} entry */
+const typed = (entry) => JSON.stringify(entry.kind === "line" ? entry.values : entry.text);
 
 /**
  * Refuses a correction of an entry that somebody, in another tab, corrected or deleted since it was

@@ -15,7 +15,7 @@ const changedSince = ({ of }) =>
 
 /**
  * What an act that undoes puts back: ids of entries, or what it is called; "all" for a whole document.
- * @param {any} act
+ * @param {any} act of any kind: the core knows what each has
  * @returns {string[]}
  */
 function touched(act) {

@@ -64,7 +64,7 @@ export function manyField({ field, value, onInput, onFocus, form }) {
 
 /**
  * How rows are drawn as forms: of which fields, how what is typed into one becomes the values of its form and back, and
- * which field an error of a row is about.
+ * which field an error of a row is about. A row is `any`: a draft of an older version may hold anything.
  * @param {DrawnField} field
  */
 function rowsOf(field) {
