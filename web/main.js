@@ -11,23 +11,28 @@ import { askToStay } from "./store/page/persist.js";
 import { createState } from "./store/page/state.js";
 import { projectKeeper } from "./store/project/project.js";
 
-let state = null;
-let kept = null;
-const core = startCore({ onState: (now) => state?.set({ core: now }) });
+/** @import { CoreState } from "./python/core.d.ts" */
+
+/** What is told before there is anything to do with it needs nothing done. */
+const early = {
+  core: (/** @type {CoreState} */ _now) => {},
+  erased: () => {},
+};
+const core = startCore({ onState: (now) => early.core(now) });
+/** @type {Error | null} */
 let refused = null;
 
 const onBlocked = () =>
   waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
-// It may be erased before there is anything to keep again.
-const onErased = () => kept && erased(kept);
-const database = await openDatabase({ onBlocked, onErased }).catch((error) => {
+const database = await openDatabase({ onBlocked, onErased: () => early.erased() }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
 const page = await database.page();
-const record = page.openProject ? await database.project(page.openProject) : null;
-const shown = { ...page, record, view: record ? page.view : null, core: core.state() };
-state = createState(shown, database.keepPage, storeRefused);
+const record = (page.openProject && (await database.project(page.openProject))) || null;
+const shown = { ...page, record, view: record && page.view, core: core.state() };
+const state = createState(shown, database.keepPage, storeRefused);
+early.core = (now) => state.set({ core: now });
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
@@ -40,19 +45,23 @@ const projects = projectKeeper({
   dropped: (record) => dropped(state, record),
   along: tally.along,
 });
-kept = { state, tally, projects };
+early.erased = () => erased({ state, tally, projects });
 const acceptUpdate = () => offline.acceptUpdate();
-shell({ ...kept, ask: core.ask, entering, photo: database.photo, acceptUpdate });
+shell({ state, tally, projects, ask: core.ask, entering, photo: database.photo, acceptUpdate });
 if (refused) storeRefused(refused);
 if (page.openProject && !record) projectGone();
 askToStay(state);
 
-const strip = () => core.ask({ do: "strip", settings: settings() }).then((strip) => state.set({ strip }));
+/** One that is refused, as after a fault, leaves what was there. */
+async function strip() {
+  const strip = await core.ask({ do: "strip", settings: settings() });
+  if (strip.ok) state.set({ strip });
+}
 const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => state.set({ described, describedNow: true }));
+described.then((described) => described.ok && state.set({ described, describedNow: true }));
 const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

@@ -5,6 +5,7 @@ import re
 
 import pytest
 
+from web.build import environment, lock
 from web.build.environment import ROOT
 
 PYTHON_LOCKS = [
@@ -71,3 +72,17 @@ def test_the_core_asks_for_the_locked_pint():
     """`pycore/pyproject.toml` and the lock cannot drift apart."""
     version, _hashes = locked(PYTHON_LOCKS[0])["pint"]
     assert f'"pint=={version}"' in (ROOT / "pycore/pyproject.toml").read_text()
+
+
+def test_a_lock_is_renewed_though_what_it_says_cannot_be_installed(monkeypatch, tmp_path):
+    """As after a package was added to `package.json`: its lock comes first."""
+    changed = tmp_path / "package.json"
+    changed.write_text("{}")
+    commands = []
+    monkeypatch.setattr(environment, "NODE_LOCKS", [changed])
+    monkeypatch.setattr(
+        environment.Environment, "run", lambda _self, *words, **_: commands.append(words)
+    )
+    monkeypatch.setattr(lock, "without_addresses", lambda _lock: None)
+    lock.main([])
+    assert [words[1] for words in commands if str(words[0]).endswith("npm")] == ["install"]

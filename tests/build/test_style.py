@@ -11,7 +11,7 @@ COMMANDS = style.commands(mend=False)
 
 
 @pytest.mark.parametrize(
-    ("command", "folder"), COMMANDS, ids=[" ".join(command[:2]) for command, _folder in COMMANDS]
+    ("command", "folder"), COMMANDS, ids=[" ".join(command[:3]) for command, _folder in COMMANDS]
 )
 def test_nothing_is_left_to_mend(command, folder):
     """Remedy: `python3 build.py format`, and by hand what it then still names."""

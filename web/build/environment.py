@@ -48,9 +48,11 @@ class Environment:
         return {"PATH": os.pathsep.join(search), "PIP_DISABLE_PIP_VERSION_CHECK": "1"}
 
 
-def ready(*, tests: bool = False) -> Environment:
+def ready(*, tests: bool = False, modules: bool = True) -> Environment:
     """Make what is missing and return the environment; with `tests`, what they need as well.
 
+    Without `modules` those of node are left as they are: a lock that is being renewed can't be
+    installed.
     Raises debian.NotInstalledError when this Python cannot make virtual environments.
     """
     with steps.one_at_a_time(HOME):
@@ -65,7 +67,8 @@ def ready(*, tests: bool = False) -> Environment:
             _install(locks)
             stamp.write_text(full_key if tests else build_key)
         environment = _found()
-        _install_node_modules(environment)
+        if modules:
+            _install_node_modules(environment)
     return environment
 
 

@@ -22,7 +22,7 @@ LOCKS = [
 
 def main(options: list[str]) -> None:
     """Renew every lock file; `options` are passed on to uv."""
-    environment = ready(tests=True)
+    environment = ready(tests=True, modules=False)
     for name, python in LOCKS:
         bound = [] if name.startswith("pycore") else ["--constraint", "pycore/requirements.txt"]
         environment.run(

@@ -1,4 +1,4 @@
-"""The one form of the code: ruff for Python, Biome for the web side."""
+"""The one form of the code: ruff for Python, Biome for the web side, the contract as types."""
 
 import os
 import subprocess
@@ -14,6 +14,7 @@ BIOME = ["node_modules/.bin/biome", "check", "--error-on-warnings", "--colors=of
 def commands(*, mend: bool) -> list[tuple[list[str], Path]]:
     """Return each command and the folder it runs in; with `mend` they write, else they check."""
     return [
+        (["python", "-m", "web.build.contract_types", *([] if mend else ["--check"])], ROOT),
         (["ruff", "check", "--fix" if mend else "--no-fix", *CONFIG, *PYTHON], ROOT),
         (["ruff", "format", *([] if mend else ["--check"]), *CONFIG, *PYTHON], ROOT),
         ([*BIOME, *(["--write"] if mend else [])], ROOT / "web"),

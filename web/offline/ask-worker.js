@@ -1,4 +1,9 @@
-/** Ask a service worker and resolve with its answer. */
+/**
+ * Ask a service worker and resolve with its answer.
+ * @param {ServiceWorker} worker
+ * @param {{ask: string}} question
+ * @returns {Promise<any>}
+ */
 export function askWorker(worker, question) {
   return new Promise((resolve) => {
     const { port1, port2 } = new MessageChannel();

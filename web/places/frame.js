@@ -1,19 +1,25 @@
 import { identity } from "../store/project/identity.js";
+import { byId } from "../widgets/element.js";
 import { notice } from "./notices.js";
 import { placeOf } from "./places.js";
 import { projectActs } from "./project-acts.js";
 
+/** @import { App, Place } from "./place.d.ts" */
+
 /**
  * Draws the place that the address names, and again whenever the address or the open document is another.
- * @param {import("./place").App} app all that places get, but for `project`
+ * @param {Omit<App, "project">} app
  * @param {HTMLElement} host where they are drawn
  * @returns {{draw(): void, arrive(): void, refresh(changed: string[]): void}}
  */
 export function frame(app, host) {
-  /** @type {import("./place").Place | null} */
+  /** @type {Place | null} */
   let shown = null;
-  /** What was open when it was drawn. */
-  let here = null;
+  /**
+   * What was open when it was drawn.
+   * @type {{of: string | null, isOfEntry: boolean}}
+   */
+  let here = { of: null, isOfEntry: false };
   const opened = () => identity(app.state.get().record);
 
   function draw() {
@@ -21,7 +27,7 @@ export function frame(app, host) {
     here = { of: opened(), isOfEntry: place.isOfEntry };
     app.sheet.close();
     // What is picked there would go into a field of the place that is left.
-    document.querySelector("dialog.pick")?.close();
+    for (const dialog of document.querySelectorAll("dialog")) if (dialog.matches(".pick")) dialog.close();
     shown?.leave?.();
     shown = place.draw({ ...app, project: projectActs(app, here) });
     host.replaceChildren(shown.node);
@@ -34,13 +40,14 @@ export function frame(app, host) {
   function arrive() {
     draw();
     host.focus({ preventScroll: true });
-    shown.land?.();
+    shown?.land?.();
   }
 
+  /** @param {string[]} changed */
   function refresh(changed) {
     here.of ??= opened();
     if (here.of !== opened()) otherOpened();
-    else shown.refresh?.(changed);
+    else shown?.refresh?.(changed);
   }
 
   /** A place is drawn anew for another document; one of an entry is left, for ids mean another entry there. */
@@ -55,13 +62,16 @@ export function frame(app, host) {
   return { draw, arrive, refresh };
 }
 
-/** What the title, the window and the tabs say of the place that is shown. */
+/**
+ * What the title, the window and the tabs say of the place that is shown.
+ * @param {{title: string, tab: string | null}} place
+ */
 function head({ title, tab }) {
-  document.getElementById("place-title").textContent = title;
+  byId("place-title").textContent = title;
   document.title = `${title} · Sawside`;
   document.body.dataset.tab = tab ?? "";
-  for (const link of document.getElementById("places").children) {
-    if (link.dataset.place === tab) link.setAttribute("aria-current", "page");
+  for (const link of byId("places").children) {
+    if (link.getAttribute("data-place") === tab) link.setAttribute("aria-current", "page");
     else link.removeAttribute("aria-current");
   }
 }

@@ -1,4 +1,7 @@
-/** Where the person is led: the address says which place is shown (places.js). */
+/**
+ * Where the person is led: the address says which place is shown (places.js).
+ * @param {string} place
+ */
 export const go = (place) => {
   location.hash = place;
 };
@@ -6,5 +9,5 @@ export const go = (place) => {
 /** Where an act leads once it is kept, unless the person has gone elsewhere meanwhile. */
 export function onward() {
   const from = location.hash;
-  return (place) => location.hash === from && go(place);
+  return (/** @type {string} */ place) => location.hash === from && go(place);
 }

@@ -4,12 +4,21 @@ import { offlineSentence } from "../widgets/messages/status.js";
 import { go } from "./go.js";
 import { copy, inWords, notice } from "./notices.js";
 
+/** @import { OfflineState } from "../offline/offline.d.ts" */
+/** @import { ProjectRecord, StateKeeper } from "../store/shapes.d.ts" */
+/** @import { App } from "./place.d.ts" */
+
 /** What the page tells of its own accord: of the store, of other tabs, of use without network and newer versions. */
 
+/**
+ * @param {string} label
+ * @param {string} place
+ */
 const leadTo = (label, place) => ({ label, run: () => go(place), stays: true, news: true });
 
 /** Said once for each cause: it comes with each key press. */
 const alreadySaid = new Set();
+/** @param {Error} error */
 export function storeRefused(error) {
   if (alreadySaid.has(error.name)) return;
   alreadySaid.add(error.name);
@@ -21,7 +30,10 @@ export function storeRefused(error) {
 export const projectGone = () =>
   notice("The browser has cleared what Sawside kept here.", leadTo("Restore a backup", "backup"));
 
-/** The store was erased under the open page, which still has the open project and the tally: they are kept again. */
+/**
+ * The store was erased under the open page, which still has the open project and the tally: they are kept again.
+ * @param {Pick<App, "state" | "tally" | "projects">} page
+ */
 export async function erased({ state, tally, projects }) {
   state.keepAgain();
   await tally.keepAgain();
@@ -33,7 +45,11 @@ export async function erased({ state, tally, projects }) {
   notice(`Another tab or the browser erased what Sawside saved. ${now}`, leadTo("Back up", "backup"));
 }
 
-/** What was typed over a project that was deleted elsewhere can still be copied from what is said of it. */
+/**
+ * What was typed over a project that was deleted elsewhere can still be copied from what is said of it.
+ * @param {StateKeeper} state
+ * @param {ProjectRecord} record
+ */
 export function dropped(state, record) {
   const typed = unkeptOf(state.get(), record).join(", ");
   const sentence = `${record.document.name} was deleted in another tab.`;
@@ -44,11 +60,12 @@ export function dropped(state, record) {
 /**
  * Tells when the page can be used without network, and when a newer version can be.
  * @param {() => void} acceptUpdate changes to the newer version
- * @returns {(offline: object) => void} called with each change
+ * @returns {(offline: OfflineState | null) => void} called with each change
  */
 export function offlineNews(acceptUpdate) {
-  let phase = null;
+  let phase = "";
   return (offline) => {
+    if (!offline) return;
     if (offline.phase === "ready" && phase === "installing") notice(offlineSentence(offline), { news: true });
     if (offline.update)
       notice("A new version is here.", { label: "Use it now", run: acceptUpdate, stays: true, news: true });

@@ -1,30 +1,49 @@
+import { byId } from "../widgets/element.js";
 import { notice as say, unsay as unsaid } from "../widgets/messages/notice.js";
 
-const by = (id) => document.getElementById(id);
+/** @import { Action, Wrong } from "../widgets/widget.d.ts" */
 
-/** Say a sentence above the place, with one thing that can be done about it (widgets/messages/notice.js). */
-export const notice = (sentence, action) => say(by("notices"), by("place"), sentence, action);
+/** @typedef {{ok: true, said?: string} | {ok: false, error: Wrong}} Answer of the core, or of the page */
+
+/**
+ * Say a sentence above the place, with one thing that can be done about it (widgets/messages/notice.js).
+ * @param {string} sentence
+ * @param {Action | null} [action]
+ */
+export const notice = (sentence, action) => say(byId("notices"), byId("place"), sentence, action);
 
 /** What was said of the last act is of no use once the place itself shows the next. */
-export const unsay = () => unsaid(by("notices"), by("place"));
+export const unsay = () => unsaid(byId("notices"), byId("place"));
 
-/** An error of the core in one text: what is wrong, and what to do about it. */
+/**
+ * An error of the core in one text: what is wrong, and what to do about it.
+ * @param {Wrong} error
+ */
 export const inWords = ({ message, remedy }) => `${message} ${remedy ?? ""}`;
 
-/** Say what went wrong; when all went well the place itself shows it. */
+/**
+ * Say what went wrong; when all went well the place itself shows it.
+ * @template {Answer} Given
+ * @param {Promise<Given>} doing
+ */
 export async function quietly(doing) {
   const answer = await doing;
   if (!answer.ok) notice(inWords(answer.error));
   return answer;
 }
 
-/** Say what came of it, good or bad. */
+/**
+ * Say what came of it, good or bad.
+ * @template {Answer} Given
+ * @param {Promise<Given>} doing
+ */
 export async function aloud(doing) {
   const answer = await doing;
-  notice(answer.ok ? answer.said : inWords(answer.error));
+  notice(answer.ok ? (answer.said ?? "") : inWords(answer.error));
   return answer;
 }
 
+/** @param {string} text */
 export async function copy(text) {
   try {
     await navigator.clipboard.writeText(text);

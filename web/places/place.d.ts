@@ -1,4 +1,6 @@
 /** The shape of every place, and of what it is given. */
+import type { Ask, Document, Message, Settings } from "../python/contract.d.ts";
+import type { Changed, Kept, StateKeeper, Wanted } from "../store/shapes.d.ts";
 
 /** What a screen of the app is: places.js draws one by the address. Only `node` must be there. */
 export interface Place {
@@ -14,9 +16,9 @@ export interface Place {
 /** What a place gets. Where it leads and what it says are modules of their own: go.js, notices.js. */
 export interface App {
   /** What the page shows, and what outlives it. */
-  state: ReturnType<typeof import("../store/page/state.js").createState>;
+  state: StateKeeper;
   /** Ask the core. */
-  ask(message: { do: string; [more: string]: unknown }): Promise<Answer>;
+  ask: Ask;
   /** The open project. */
   project: OpenProject;
   /** All projects: to open, begin, take in and delete them. */
@@ -39,31 +41,26 @@ export interface App {
  */
 export interface OpenProject {
   /** Its settings as typed; none where no project is open. */
-  settings(): Record<string, unknown>;
+  settings(): Settings;
   /** What a bare number means by its settings. */
   unit(): string;
   /**
    * Do it, and say what was done, with an Undo, or why not. `was` is the entry as it was when its correction was
    * begun, `pictures` the photos that the act brings.
    */
-  change(act: Act, how?: { undoable?: boolean; was?: object | null; pictures?: Pictures }): Promise<Answer>;
+  change(act: Wanted, how?: { undoable?: boolean; was?: Kept | null; pictures?: Pictures }): Promise<Changed>;
   /** The same where the place itself shows what came of it. */
-  tryChange(act: Act, how?: { was?: object | null; pictures?: Pictures }): Promise<Answer>;
+  tryChange(act: Wanted, how?: { was?: Kept | null; pictures?: Pictures }): Promise<Changed>;
   /** The same by a message that answers as a change does. */
-  changeBy(message: (document: object) => object, how?: { pictures?: Pictures }): Promise<Answer>;
-  undo(): Promise<Answer>;
-  redo(): Promise<Answer>;
+  changeBy(
+    message: (document: Document) => Message<"take_csv" | "merge">,
+    how?: { pictures?: Pictures },
+  ): Promise<Changed>;
+  undo(): Promise<Changed>;
+  redo(): Promise<Changed>;
   /** Take back one step and nothing else: the `step` of the answer to a change. */
-  undoStep(step: number): Promise<Answer>;
+  undoStep(step: number): Promise<Changed>;
 }
-
-/** What was asked for, or why it can't be: the core's `contract/` has the shape of each. */
-export type Answer =
-  | { ok: true; said?: string; id?: string; step?: number; [more: string]: unknown }
-  | { ok: false; error: { message: string; remedy?: string; field?: string | null; [more: string]: unknown } };
-
-/** An act, or what makes one of the document as it is by then. */
-export type Act = object | ((document: object) => object);
 
 /** Data addresses of photos, by their ids. */
 export type Pictures = Record<string, string>;

@@ -17,7 +17,9 @@ import { atTheSaw } from "./saw/at-the-saw.js";
 import { trySetUp } from "./saw/try-set-up.js";
 import { settings } from "./settings/settings.js";
 
-/** @typedef {(app: import("./place").App, ...rest: string[]) => import("./place").Place} Draw */
+/** @import { App, Place } from "./place.d.ts" */
+
+/** @typedef {(app: App, ...rest: string[]) => Place} Draw */
 
 /**
  * Each place by the first part of the address after #; `tab` is the tab it belongs to, `entry` where in the rest of
@@ -65,6 +67,6 @@ function plain(part) {
 export function placeOf(hash) {
   const [name, ...rest] = hash.replace(/^#/, "").split("/").map(plain);
   const place = Object.hasOwn(PLACES, name) ? PLACES[name] : PLACES.pad;
-  const isOfEntry = [place.entry].flat().some((at) => rest[at]);
-  return { ...place, isOfEntry, draw: (app) => place.draw(app, ...rest) };
+  const isOfEntry = [place.entry].flat().some((at) => at !== undefined && Boolean(rest[at]));
+  return { ...place, isOfEntry, draw: (/** @type {App} */ app) => place.draw(app, ...rest) };
 }

@@ -2,45 +2,43 @@
 
 import { afterAnswer } from "./idle-work.js";
 import { oneWorker } from "./one-worker.js";
+import { openQuestions } from "./questions.js";
 import { dropSnapshot } from "./snapshot/snapshot-store.js";
 import { isInReach, networkMayBeBack } from "./start/network.js";
 import { LOST as NETWORK_LOST } from "./start/progress.js";
 
+/** @import { Ask } from "./contract.d.ts" */
+/** @import { Core, CoreState } from "./core.d.ts" */
+/** @import { Send } from "./questions.js" */
+
 const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
 const BROKEN =
   "The arithmetic did not start. If trying again does not help, close Sawside and open it again, or update the browser.";
-const LOST = {
-  ok: false,
-  error: {
-    kind: "internal",
-    field: null,
-    at: null,
-    message: "This could not be worked out. Nothing you typed is lost.",
-    remedy: "Change a value and try again.",
-  },
-};
 const STARTS = 3;
-const ASKED_TWICE = 2;
 
 /**
  * Start the core. `ask(message)` resolves with the answer, in the order asked, and never rejects;
  * `state()` is {phase, way, step, loaded, total, message?, again?}, and `onState` hears of every
  * change, never before this function has returned; `again()` tries once more after a failure. The
  * phase is "starting" until every question is answered at once, which the first one is before.
+ * @param {{onState(now: CoreState): void}} options
+ * @returns {Core}
  */
 export function startCore({ onState }) {
+  /** @type {CoreState} */
   let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
-  const waiting = new Map();
-  let asked = 0;
+  const questions = openQuestions();
   let starts = 0;
+  /** @type {{question: Send} | null} the one that takes questions */
   let worker = null;
-  let takesQuestions = false;
 
+  /** @param {Partial<CoreState>} more */
   function change(more) {
     state = { ...state, ...more };
     onState(state);
   }
 
+  /** @param {{mayRestore: boolean}} how */
   function begin({ mayRestore }) {
     starts++;
     change({ phase: "starting", way: null, message: undefined, again: undefined });
@@ -49,39 +47,29 @@ export function startCore({ onState }) {
       onWay: (way) => change({ way }),
       onProgress: change,
       onReady() {
-        takesQuestions = true;
-        for (const [id, each] of waiting) begun.question(id, each.text);
+        worker = begun;
+        questions.sendTo(begun.question);
       },
       onWhole() {
         change({ phase: "ready", step: "Ready" });
         afterAnswer.whole(begun, state.way);
       },
-      onAnswer: answered,
+      onAnswer: (id, text) => questions.answered(id, JSON.parse(text)) && answered(),
       onGone: replace,
     });
-    worker = begun;
   }
 
-  function answered(id, text) {
-    const each = waiting.get(id);
-    if (!each) return;
-    waiting.delete(id);
+  function answered() {
     starts = 0;
-    each.resolve(JSON.parse(text));
     afterAnswer.answered(state.way);
   }
 
   async function replace() {
     const wasReady = state.phase === "ready";
-    const [oldest] = waiting;
-    takesQuestions = false;
+    worker = null;
     change({ phase: "starting" });
-    // A worker that was ready has most likely died of the question it was busy with.
-    if (wasReady && oldest) {
-      const [id, each] = oldest;
-      each.tries = (each.tries ?? 0) + 1;
-      if (each.tries >= ASKED_TWICE) answered(id, JSON.stringify(LOST));
-    }
+    // One that was ready has most likely died of the question it was busy with.
+    if (wasReady && questions.diedOfOldest()) answered();
     if (starts >= STARTS) return fail();
     if (state.way === "snapshot") await dropSnapshot().catch(() => {});
     begin({ mayRestore: false });
@@ -96,15 +84,6 @@ export function startCore({ onState }) {
     again();
   }
 
-  function ask(message) {
-    return new Promise((resolve) => {
-      const id = ++asked;
-      const text = JSON.stringify(message);
-      waiting.set(id, { text, resolve });
-      if (takesQuestions) worker.question(id, text);
-    });
-  }
-
   function again() {
     starts = 0;
     if (state.phase === "failed") begin({ mayRestore: true });
@@ -113,6 +92,8 @@ export function startCore({ onState }) {
   if (canRun()) queueMicrotask(() => begin({ mayRestore: true }));
   else queueMicrotask(() => change({ phase: "failed", message: OUTDATED }));
   addEventListener("online", again);
+  /** @type {Ask} */
+  const ask = (message) => questions.add(message, (id, text) => worker?.question(id, text));
   return { ask, state: () => state };
 }
 

@@ -7,27 +7,37 @@ export const SNAPSHOT_KEPT = "sawside:snapshot-kept";
 const PAUSE = 1500;
 const LONGEST_WAIT = 60_000;
 
+/** @import { Way } from "./core.d.ts" */
+
+/** @typedef {{worker: {settle(): void}, way: Way | null}} Whole */
+
 let answers = 0;
+/** @type {Whole | null} */
 let whole = null;
 
 export const afterAnswer = {
+  /**
+   * @param {Whole["worker"]} worker
+   * @param {Way | null} way
+   */
   whole(worker, way) {
     whole = { worker, way };
-    if (answers) idleWork();
+    if (answers) idleWork(whole);
   },
+  /** @param {Way | null} way */
   answered(way) {
     if (answers++) return;
     performance.mark(FIRST_ANSWER, { detail: { way } });
-    if (whole) idleWork();
+    if (whole) idleWork(whole);
   },
 };
 
-async function idleWork() {
-  const { worker, way } = whole;
+/** @param {Whole} now */
+async function idleWork({ worker, way }) {
   await idle();
   // Once all is kept for use without network, nothing is loaded twice.
   if (way === "slow") await Promise.race([allKept(), after(LONGEST_WAIT)]);
-  if (whole.worker !== worker) return;
+  if (whole?.worker !== worker) return;
   worker.settle();
   if (way === "slow" && (await canKeepSnapshot())) keepSnapshot();
 }

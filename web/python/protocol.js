@@ -24,6 +24,10 @@
 
 export const newWorker = () => new Worker(new URL("worker.js", import.meta.url), { type: "module" });
 
+/**
+ * @param {string} what
+ * @param {object} [more]
+ */
 export const say = (what, more) => self.postMessage({ say: what, ...more });
 
 /**

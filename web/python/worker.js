@@ -5,6 +5,9 @@ import { makeSnapshot } from "./snapshot/snapshot-make.js";
 import { restoreSnapshot } from "./snapshot/snapshot-restore.js";
 import { addRest, slowStart } from "./start/slow-start.js";
 
+/** @import { Started } from "./core.d.ts" */
+
+/** @type {Started | null} */
 let core = null;
 let turn = Promise.resolve();
 const arrive = {};
@@ -13,19 +16,27 @@ const pages = new Promise((resolve) => (arrive.pages = resolve));
 
 const tell = (now) => say("progress", now);
 
+/** The core that runs: nothing is asked of one before it has said that it is ready. */
+function running() {
+  if (!core) throw new Error("The core does not run yet.");
+  return core;
+}
+
 /** Resolve once every question can be answered: what the first one did without is fetched once. */
 function whole() {
-  core.whole ??= addRest(core, tell).then(() => say("whole"));
-  return core.whole;
+  const own = running();
+  own.whole ??= addRest(own, tell).then(() => say("whole"));
+  return own.whole;
 }
 
 async function answer({ id, text }) {
   if (text !== FIRST_QUESTION) await whole();
-  let said = core.handle(text);
+  const own = running();
+  let said = own.handle(text);
   // A failure of ours may be for want of a file that a quick start does without.
-  if (!core.settled && said.includes('"kind":"internal"')) {
+  if (!own.settled && said.includes('"kind":"internal"')) {
     await tasks.settle();
-    said = core.handle(text);
+    said = own.handle(text);
   }
   say("answer", { id, text: said });
 }
@@ -52,10 +63,11 @@ const tasks = {
 
   settle() {
     // What fails for want of a network is tried again when it is next wanted.
-    core.settled ??= settle(core).catch(() => {
-      core.settled = null;
+    const own = running();
+    own.settled ??= settle(own).catch(() => {
+      own.settled = null;
     });
-    return core.settled;
+    return own.settled;
   },
 
   async keep() {

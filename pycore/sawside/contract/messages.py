@@ -130,9 +130,8 @@ class Described(TypedDict):
 
 class Read(TypedDict):
     """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
-    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `note` says
-    which names are a project's and also a line's of the tally, `names` are those of the document
-    that it uses."""
+    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
+    those of the document that it uses, `note` says which is meant where a name is in both."""
 
     value: Value
     echo: str
@@ -140,8 +139,8 @@ class Read(TypedDict):
     kept: str
     stands_for: str
     corrected: NotRequired[str]
-    note: NotRequired[str]
     names: NotRequired[list[NameUsed]]
+    note: NotRequired[str]
 
 
 class TallyLineTold(TypedDict):

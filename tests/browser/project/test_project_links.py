@@ -4,7 +4,7 @@ The lengths are worked by hand from the rule that at a 45 a piece grows by the s
 mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/16.
 """
 
-from tests.browser.hand import choose, keep_as, open_place, tap_keys
+from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
 from tests.browser.project.in_project import (
     correct,
     drafts,
@@ -128,6 +128,31 @@ def test_who_walks_to_the_saw_while_a_correction_is_being_kept_stays_there(page)
     page.get_by_role("heading", name="Top rail").wait_for()
     page.get_by_text("Stop at 41 11/16″: 1 cut", exact=True).wait_for()
     assert page.evaluate("location.hash") == "#saw"
+
+
+def test_a_number_that_stays_while_others_of_its_line_change_is_told_once(page):
+    """Of a rail measured on its long side only the short one follows the stock: 36 − 2 × 2 1/4."""
+    keep_reading(page, "Stock", "2 1/4")
+    open_question(page, "picture frame", "Mitered length")
+    type_into(page, "Measured length", "36")
+    page.get_by_label("Stock width", exact=True).tap()
+    take(page, "Stock")
+    page.get_by_role("button", name="Done").tap()
+    choose(page, "Measured on", "Outside, the long side")
+    choose(page, "Left end", "45° miter")
+    choose(page, "Right end", "45° miter")
+    page.locator("output[name=result]").get_by_text("thirty-one and one half").first.wait_for()
+    keep_as(page, "Top rail")
+
+    correct(page, "Stock", "2 1/2")
+    review = page.get_by_role("dialog", name="What this changes")
+    number = review.get_by_role("listitem").filter(has_text="Long side")
+    number.wait_for()
+    assert number.locator(".follow-numbers .heard").all_inner_texts() == ["thirty-six inches"]
+    review.get_by_text("Short side: 31 1/2″ → 31″").wait_for()
+    review.get_by_role("button", name="Accept").tap()
+    rail = page.get_by_role("listitem").filter(has_text="Top rail")
+    rail.get_by_text("thirty-six inches").wait_for()
 
 
 def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_one_is_said(page):

@@ -39,6 +39,8 @@ def messages():
     yield {"do": "nothing"}
     for text in SUMS:
         yield {"do": "read", "text": text}
+    line = {"exact": "12", "kind": "length"}
+    yield {"do": "read", "text": "[Alcove] + 1", "document": CABINET, "names": {"Alcove": line}}
     for question in sawside.handle({"do": "describe"})["reckoners"]:
         example = {"reckoner": question["key"], "values": question["example"]}
         for settings in ({}, {"unit": "in", "display": "mm", "mark": "0.5 mm"}):

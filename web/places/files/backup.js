@@ -6,7 +6,14 @@ import { notice, quietly } from "../notices.js";
 import { restoring } from "./restoring.js";
 import { tables } from "./tables.js";
 
-/** The project as one file: out to the downloads or the share sheet, and in again; tables as CSV. */
+/** @import { Document, File } from "../../python/contract.d.ts" */
+/** @import { ProjectRecord } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The project as one file: out to the downloads or the share sheet, and in again; tables as CSV.
+ * @param {App} app
+ */
 export function backup(app) {
   const { record } = app.state.get();
   const node = element(
@@ -14,7 +21,7 @@ export function backup(app) {
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
     element("h2", {}, "Back up"),
-    record ? out(app) : null,
+    record ? out(app, record) : null,
     element("h2", {}, "Restore"),
     restoring(app),
     record ? tables(app) : null,
@@ -22,17 +29,25 @@ export function backup(app) {
   return { node };
 }
 
-function out(app) {
+/**
+ * @param {App} app
+ * @param {ProjectRecord} opened
+ */
+function out(app, opened) {
   const last = element("p", { class: "help" });
   const draw = () => {
-    const { record, backups } = app.state.get();
-    const kept = backups[record.id];
+    const kept = app.state.get().backups[opened.id];
     const when = kept?.when ? ` ${kept.when.replace("T", " ")}` : ", at a time that isn’t known";
     last.textContent = kept ? `Last backed up${when}.` : "Not backed up yet.";
   };
 
+  /**
+   * @param {(file: Given) => unknown} way
+   * @param {(made: File) => Given | Promise<Given>} [form]
+   */
   async function give(way, form = (made) => made) {
     const record = await app.projects.settled();
+    if (!record) return;
     const made = await quietly(makeBackup(app, record));
     if (!made.ok) return;
     const file = await form(made);
@@ -63,15 +78,29 @@ function out(app) {
   );
 }
 
+/** @typedef {{name: string, type: string, text: string | Blob}} Given what leaves as a file */
+
+/**
+ * @param {File} made
+ * @returns {Promise<Given>}
+ */
 const compressed = async ({ name, text }) => ({
   name: `${name}.gz`,
   type: "application/gzip",
   text: await gzipped(text),
 });
 
+/**
+ * @param {App} app
+ * @param {{document: Document}} record
+ */
 async function makeBackup(app, { document }) {
-  const keys = document.entries.flatMap(({ photo }) => (photo ? [photo] : []));
-  const pictures = await Promise.all(keys.map(async (key) => [key, await app.photo(key)]));
-  const photos = Object.fromEntries(pictures.filter(([, address]) => address));
+  const keys = document.entries.flatMap((entry) => ("photo" in entry && entry.photo ? [entry.photo] : []));
+  /** @type {Record<string, string>} */
+  const photos = {};
+  for (const key of keys) {
+    const address = await app.photo(key);
+    if (address) photos[key] = address;
+  }
   return app.ask({ do: "backup", document, when: thisMinute(), photos });
 }

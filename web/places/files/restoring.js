@@ -5,14 +5,26 @@ import { fileField } from "../../widgets/fields/file-field.js";
 import { onward } from "../go.js";
 import { inWords, notice, quietly } from "../notices.js";
 
+/** @import { Document, Message, Restored } from "../../python/contract.d.ts" */
+/** @import { Answer } from "../notices.js" */
+/** @import { App, Pictures } from "../place.d.ts" */
+
 const ACCEPT = ".json,.gz,.txt,application/json,application/gzip,text/plain";
+/**
+ * @param {string} text
+ * @param {string} [look]
+ */
 const sentence = (text, look = "") => element("p", { class: look }, text);
 
-/** From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged. */
+/**
+ * From a file: what is in it is said first, then it becomes a project, replaces this one, or is merged.
+ * @param {App} app
+ */
 export function restoring(app) {
   const found = element("div", { class: "project", role: "status" });
-  const say = (...nodes) => found.replaceChildren(...nodes.filter(Boolean));
+  const say = (/** @type {Node[]} */ ...nodes) => found.replaceChildren(...nodes);
 
+  /** @param {File} file */
   async function take(file) {
     const text = await readFile(file);
     if (text === null) return say(sentence("This file is too large for a backup, or can't be read.", "error"));
@@ -41,9 +53,17 @@ export function restoring(app) {
   );
 }
 
-/** What can be done with a backup: its `text`, and what the core has `restored` of it. */
+/**
+ * What can be done with a backup: its `text`, and what the core has `restored` of it.
+ * @param {App} app
+ * @param {string} text
+ * @param {Restored} restored
+ */
 function ways(app, text, restored) {
-  /** The pictures are kept with what shows them: nobody then finds one that nothing shows, and clears it away. */
+  /**
+   * The pictures are kept with what shows them: nobody then finds one that nothing shows, and clears it away.
+   * @param {(pictures: Pictures) => Promise<Answer>} then
+   */
   async function withPhotos(then) {
     const goOn = onward();
     const answer = await quietly(then(restored.photos));
@@ -59,10 +79,16 @@ function ways(app, text, restored) {
     return withPhotos((pictures) => app.project.tryChange(act, { pictures }));
   }
 
-  /** The rule of merging and what it makes of the two stand before the button that does it. */
+  /**
+   * The rule of merging and what it makes of the two stand before the button that does it.
+   * @param {(...nodes: Node[]) => void} say
+   */
   async function merge(say) {
-    const message = (document) => ({ do: "merge", document, text, when: thisMinute() });
-    const merged = await quietly(app.ask(message(app.state.get().record.document)));
+    const { record } = app.state.get();
+    if (!record) return;
+    /** @returns {Message<"merge">} */
+    const message = (/** @type {Document} */ document) => ({ do: "merge", document, text, when: thisMinute() });
+    const merged = await quietly(app.ask(message(record.document)));
     if (!merged.ok) return;
     const accept = () => withPhotos((pictures) => app.project.changeBy(message, { pictures }));
     say(sentence(merged.rule), sentence(`Then: ${merged.said}`), button("Merge", accept, { class: "button primary" }));
@@ -71,7 +97,10 @@ function ways(app, text, restored) {
   return { asNew, replace, merge };
 }
 
-/** Lines of the tally that use names of what was here. */
+/**
+ * Lines of the tally that use names of what was here.
+ * @param {App} app
+ */
 function unlinked(app) {
   const count = app.tally.linesOf(app.state.get().record);
   if (count === 0) return "";

@@ -6,6 +6,10 @@ import { fieldError } from "../../widgets/fields/field-error.js";
 import { fileField } from "../../widgets/fields/file-field.js";
 import { notice, quietly } from "../notices.js";
 
+/** @import { Asks } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @type {[Asks["csv"]["what"], string][]} */
 const TABLES = [
   ["parts", "Parts"],
   ["readings", "Readings"],
@@ -17,7 +21,10 @@ const UNREADABLE = {
 };
 const ACCEPT = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
 
-/** Parts, readings and cuts as tables for other programs, and back from them. */
+/**
+ * Parts, readings and cuts as tables for other programs, and back from them.
+ * @param {App} app
+ */
 export const tables = (app) =>
   element(
     "section",
@@ -26,15 +33,22 @@ export const tables = (app) =>
     TABLES.map(([what, label]) => table(app, what, label)),
   );
 
+/**
+ * @param {App} app
+ * @param {Asks["csv"]["what"]} what
+ * @param {string} label
+ */
 function table(app, what, label) {
   const wrong = fieldError();
 
   async function give() {
-    const { document } = await app.projects.settled();
-    const made = await quietly(app.ask({ do: "csv", document, what }));
+    const record = await app.projects.settled();
+    if (!record) return;
+    const made = await quietly(app.ask({ do: "csv", document: record.document, what }));
     if (made.ok) download(made);
   }
 
+  /** @param {File} file */
   async function take(file) {
     const text = await readFile(file);
     if (text === null) return wrong.show(UNREADABLE);
@@ -46,7 +60,9 @@ function table(app, what, label) {
       when: thisMinute(),
     }));
     wrong.show(answer.ok ? null : answer.error);
-    if (answer.ok) notice(answer.said, { label: "Undo", run: () => app.project.undoStep(answer.step) });
+    if (!answer.ok) return;
+    const { said, step } = answer;
+    notice(said, step === undefined ? null : { label: "Undo", run: () => app.project.undoStep(step) });
   }
 
   return element(
@@ -55,6 +71,6 @@ function table(app, what, label) {
     element("h3", {}, label),
     button(`${label} out`, give),
     fileField({ label: `${label} in`, accept: ACCEPT, onFile: take }),
-    wrong,
+    wrong.node,
   );
 }

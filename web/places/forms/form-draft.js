@@ -1,10 +1,20 @@
-import { correctionKey, draftIn } from "../../store/project/draft.js";
-import { same } from "../../store/project/same.js";
+import { correctionKey, draftIn, same } from "../../store/project/draft.js";
 
-/** Where what is typed of the open project waits, by the part of it that it belongs to. */
+/** @import { Form, Typed, Wrong } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Where what is typed of the open project waits, by the part of it that it belongs to.
+ * @param {App} app
+ * @param {string[]} parts
+ */
 export const projectKey = (app, ...parts) => correctionKey(app.state.get().record, parts.join("/"));
 
-/** Said below a field that is kept when it is left, and was not. */
+/**
+ * Said below a field that is kept when it is left, and was not.
+ * @param {string} field
+ * @returns {Wrong}
+ */
 const notKept = (field) => ({
   field,
   message: "This was typed and is not kept yet.",
@@ -13,7 +23,9 @@ const notKept = (field) => ({
 
 /**
  * What is typed into a form and not yet kept, and nothing else of it: it outlives the page.
- * @param {object} fields the form, as drawn from what is kept; what was typed before is put into it
+ * @param {App} app
+ * @param {`draft:${string}`} slot
+ * @param {Form} fields the form, as drawn from what is kept; what was typed before is put into it
  */
 export function formDraft(app, slot, fields) {
   const draft = draftIn(app.state, slot);
@@ -21,6 +33,7 @@ export function formDraft(app, slot, fields) {
   const typed = () => draft.get().typed ?? {};
   if (draft.get().typed) fields.set({ ...kept, ...typed() });
 
+  /** @param {Record<string, Typed>} values */
   function type(values) {
     const others = Object.entries(values).filter(([key, value]) => !same(value, kept[key]));
     const unit = draft.get().unit ?? app.project.unit();
@@ -31,14 +44,23 @@ export function formDraft(app, slot, fields) {
   return {
     type,
     drop: draft.drop,
-    /** The unit as it was set when something was typed into one of these fields; null where nothing is. */
+    /**
+     * The unit as it was set when something was typed into one of these fields; null where nothing is.
+     * @param {string[]} keys
+     */
     typedIn: (keys) => (keys.some((key) => typed()[key]) ? (draft.get().unit ?? null) : null),
-    /** These were kept; what was typed after them stays. */
+    /**
+     * These were kept; what was typed after them stays.
+     * @param {Record<string, Typed>} values
+     */
     keptAs(values) {
       kept = { ...kept, ...values };
       type(fields.values());
     },
-    /** Errors to be shown, and with them which other fields hold what is not kept. */
+    /**
+     * Errors to be shown, and with them which other fields hold what is not kept.
+     * @param {Wrong[]} [errors]
+     */
     withUnkept: (errors = []) => [...errors, ...Object.keys(typed()).map(notKept)],
   };
 }

@@ -1,13 +1,19 @@
-import { button, element } from "../../widgets/element.js";
+import { button, element, firstIn } from "../../widgets/element.js";
 import { write } from "../../widgets/keys/typing.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
 import { notice } from "../notices.js";
+
+/** @import { Entry } from "../../python/contract.d.ts" */
+/** @import { Child } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
 
 const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
 
 /**
  * Opens, for a field, the list of what the project knows: a touch writes the name at the caret, and
  * the field goes on following it.
+ * @param {App} app
+ * @param {{kind: string}} field
  * @param {string} [own] the entry that is being corrected, which can't follow itself
  * @param {(name: string) => string} [taken] why a name means something else here; "" where it doesn't
  * @returns {((input: HTMLInputElement) => void) | null} null where there is nothing to take
@@ -18,9 +24,16 @@ export function fromProject(app, { kind }, own, taken = () => "") {
   return (input) => pick(app, entries, input, taken);
 }
 
+/**
+ * @param {App} app
+ * @param {Entry[]} entries
+ * @param {HTMLInputElement} input
+ * @param {(name: string) => string} taken
+ */
 function pick(app, entries, input, taken) {
   const { selectionStart, selectionEnd } = input;
   const close = () => dialog.close();
+  /** @param {string} insert */
   function take(insert) {
     close();
     const why = input.isConnected
@@ -46,16 +59,23 @@ function pick(app, entries, input, taken) {
   dialog.showModal();
 }
 
-/** One entry: its name and number, and, for a worked line, its other answers behind a key. */
+/**
+ * One entry: its name and number, and, for a worked line, its other answers behind a key.
+ * @param {App} app
+ * @param {Entry} entry
+ * @param {(insert: string) => void} take
+ */
 function row(app, entry, take) {
   const others = element("div", { class: "pick-others", hidden: true });
   async function open() {
     more.hidden = true;
-    const { document } = app.state.get().record;
-    const { links = [] } = await app.ask({ do: "entry", document, id: entry.id });
+    const { record } = app.state.get();
+    if (!record) return;
+    const told = await app.ask({ do: "entry", document: record.document, id: entry.id });
+    const links = told.ok ? told.links : [];
     others.replaceChildren(...links.slice(1).map((link) => taking(link.label, link.text, () => take(link.insert))));
     others.hidden = false;
-    others.firstElementChild?.focus();
+    firstIn(others, "button")?.focus();
   }
   const more = button("Its other numbers", open, {
     class: "button quiet",
@@ -74,6 +94,11 @@ function row(app, entry, take) {
   );
 }
 
+/**
+ * @param {string} name
+ * @param {Child} value
+ * @param {() => void} act
+ */
 const taking = (name, value, act) =>
   element(
     "button",

@@ -1,7 +1,12 @@
+/** @import { Act, Answered, Answers, Message, Reckoning } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * Ask about what is typed over a kept entry. What names of the project stop is told as the change
  * itself would be refused: a chain that goes round is named whole.
- * @param {() => object} act the correction that is being typed
+ * @param {App} app
+ * @param {() => Act} act the correction that is being typed
+ * @returns {<N extends "read" | "reckon">(message: Message<N>) => Promise<Answered<Answers[N]>>}
  */
 export const askInProject = (app, act) => async (message) => {
   const answer = await app.ask(message);
@@ -18,6 +23,9 @@ export const askInProject = (app, act) => async (message) => {
 export const echoed = (echo, names = []) =>
   [echo, ...names.map(({ name, stands_for: number }) => `${name} is ${number}`)].join("; ");
 
-/** The same for each field of a question. */
+/**
+ * The same for each field of a question.
+ * @param {Reckoning} answer
+ */
 export const allEchoed = ({ echoes, names = {} }) =>
   Object.fromEntries(Object.entries(echoes).map(([key, echo]) => [key, echoed(echo, names[key])]));

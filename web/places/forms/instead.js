@@ -1,11 +1,18 @@
 import { element } from "../../widgets/element.js";
 import { inWords } from "../notices.js";
 
+/** @import { App, Place } from "../place.d.ts" */
+
 /** What a place shows in the place of what it is for. */
 
+/** @param {string} sentence */
 const help = (sentence) => element("p", { class: "help" }, sentence);
 
-/** A project has nothing to show: what would stand here, or why it can't be shown. */
+/**
+ * A project has nothing to show: what would stand here, or why it can't be shown.
+ * @param {App} app
+ * @param {string} sentence
+ */
 export function nothingYet(app, sentence) {
   const { unshown } = app.state.get();
   if (!unshown) return help(sentence);
@@ -14,17 +21,20 @@ export function nothingYet(app, sentence) {
 
 /**
  * The address names what is not there any more.
- * @returns {import("../place").Place}
+ * @param {string} sentence
+ * @returns {Place}
  */
 export const notThere = (sentence) => ({ node: help(sentence) });
 
 /**
  * The core has not described its questions yet: the place is drawn once it has.
- * @param {() => import("../place").Place} draw
- * @returns {import("../place").Place}
+ * @param {string} sentence
+ * @param {() => Place} draw
+ * @returns {Place}
  */
 export function arriving(sentence, draw) {
   const node = element("div", { class: "question" }, help(sentence));
+  /** @type {Place | null} */
   let arrived = null;
   return {
     node,

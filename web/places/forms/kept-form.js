@@ -3,17 +3,23 @@ import { form } from "../../widgets/fields/form.js";
 import { formDraft } from "./form-draft.js";
 import { overKept } from "./over-kept.js";
 
+/** @import { Act, Document } from "../../python/contract.d.ts" */
+/** @import { Changed, Wanted } from "../../store/shapes.d.ts" */
+/** @import { DrawnField, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * A form whose fields are kept as they are left: a choice at once, what is typed when its field is left. Only what was
  * typed here is sent (over-kept.js); what is not kept yet outlives the page (form-draft.js).
+ * @param {App} app
  * @param {object} how
- * @param {object[]} how.fields
- * @param {string} how.slot where what is typed waits
- * @param {(document: object) => object} how.keptIn what a document has of the fields, by key
+ * @param {DrawnField[]} how.fields
+ * @param {`draft:${string}`} how.slot where what is typed waits
+ * @param {(document: Document) => Record<string, any>} how.keptIn what a document has of the fields, by key
  * @param {() => string} how.unit what a bare number means in them
- * @param {(mine: object, document: object) => object} how.make the act that keeps what is of this tab
- * @param {(act: object) => Promise<object>} how.send does it
- * @param {(field: string | undefined) => string} [how.fieldOf] the field that an error of the core is about
+ * @param {(mine: Record<string, Typed>, document: Document) => Act} how.make the act that keeps what is of this tab
+ * @param {(act: Wanted) => Promise<Changed>} how.send does it
+ * @param {(field: string | null | undefined) => string | null | undefined} [how.fieldOf] the field that an error of the core is about
  * @returns {{node: HTMLElement, follow(): void}} `follow` shows what is kept now, as by another tab
  */
 export function keptForm(app, { fields, slot, keptIn, unit, make, send, fieldOf = (field) => field }) {
@@ -36,7 +42,7 @@ export function keptForm(app, { fields, slot, keptIn, unit, make, send, fieldOf 
     const typed = drawn.values();
     if (!over.isDue(typed)) return follow();
     const answer = await send(over.act(typed, make));
-    const isTakenBack = answer.error?.kind === "taken back";
+    const isTakenBack = !answer.ok && answer.error.kind === "taken back";
     if (isTakenBack) drawn.set(over.kept());
     if (isTakenBack) draft.drop();
     if (answer.ok || isTakenBack) {
@@ -47,6 +53,6 @@ export function keptForm(app, { fields, slot, keptIn, unit, make, send, fieldOf 
     drawn.show({ errors: draft.withUnkept(errors) });
   }
 
-  const again = ({ target }) => over.again(target.name);
+  const again = (/** @type {Event} */ { target }) => target instanceof HTMLInputElement && over.again(target.name);
   return { node: element("div", { onchange: keep, onfocusout: keep, oninput: again }, drawn.node), follow };
 }

@@ -1,32 +1,50 @@
-import { same } from "../../store/project/same.js";
+import { same } from "../../store/project/draft.js";
 import { inUnit } from "./units.js";
 
+/** @import { Act, Document } from "../../python/contract.d.ts" */
+/** @import { NotDone, Unchanged } from "../../store/shapes.d.ts" */
+/** @import { DrawnField, Form, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @typedef {{refusal?: NotDone | Unchanged, mine?: Values}} Sent what is to be sent, or why nothing is */
+/** @typedef {Record<string, Typed>} Values by the keys of the fields */
+
+/** @type {Unchanged} */
 const AS_IT_IS = { ok: true, said: "It is so already." };
 
 /**
  * Fields that are kept as they are left. Only what was typed here since it was shown is sent, laid over what is kept
  * by then, so that what another tab changed stays. Where both changed one field it is refused, and kept when it is
  * typed once more.
- * @param {{key: string, label: string, default?: string, choices?: object[]}[]} fields
- * @param {(document: object) => object} keptIn what a document has of them, by key
- * @returns {{kept, isDue, again, act, follow}} `kept()` is what is kept now, by key; `again(key)` is called with the
- *   key of a field that is being typed in
+ * @param {App} app
+ * @param {DrawnField[]} fields
+ * @param {(document: Document) => Record<string, any>} keptIn what a document has of them, by key
  */
 export function overKept(app, fields, keptIn) {
-  const read = (document) => valuesOf(fields, document ? keptIn(document) : {});
+  /** @returns {Values} */
+  const read = (/** @type {Document | undefined} */ document) => valuesOf(fields, document ? keptIn(document) : {});
+  /** What is kept now. */
   const kept = () => read(app.state.get().record?.document);
   const shown = kept();
   const clashes = clashesOver(shown);
+  /** @type {string | null} */
   let tried = null;
 
-  const typedOver = (typed) => fields.filter(({ key }) => !same(typed[key], shown[key]));
+  const typedOver = (/** @type {Values} */ typed) => fields.filter(({ key }) => !same(typed[key], shown[key]));
 
+  /**
+   * A field is being typed in.
+   * @param {string} key
+   */
   function again(key) {
     clashes.giveWay(key);
     tried = null;
   }
 
-  /** Whether something is typed that was not tried to be kept yet. */
+  /**
+   * Whether something is typed that was not tried to be kept yet.
+   * @param {Values} typed
+   */
   function isDue(typed) {
     const now = JSON.stringify(typed);
     const before = tried;
@@ -35,17 +53,20 @@ export function overKept(app, fields, keptIn) {
   }
 
   /**
-   * @param {object} typed all that stands in the fields
-   * @param {(mine: object, document: object) => object} make the act that keeps what is of this tab
+   * @param {Values} typed all that stands in the fields
+   * @param {(mine: Values, document: Document) => Act} make the act that keeps what is of this tab
    * @returns the act for the document as it is by then, or why it is refused
    */
-  const act = (typed, make) => (document) => {
+  const act = (typed, make) => (/** @type {Document} */ document) => {
     for (const key of clashes.typedSince(typed)) again(key);
     const { refusal, mine } = clashes.between(typedOver(typed), typed, read(document));
-    return refusal ?? make(mine, document);
+    return refusal ?? make(mine ?? {}, document);
   };
 
-  /** Shows in a form what was changed elsewhere, except where somebody is typing. */
+  /**
+   * Shows in a form what was changed elsewhere, except where somebody is typing.
+   * @param {Form} form
+   */
   function follow(form) {
     const now = kept();
     const typed = form.values();
@@ -59,13 +80,28 @@ export function overKept(app, fields, keptIn) {
   return { kept, isDue, again, act, follow };
 }
 
+/**
+ * @param {DrawnField[]} fields
+ * @param {Record<string, any>} kept
+ * @returns {Values}
+ */
 const valuesOf = (fields, kept) =>
   Object.fromEntries(fields.map((field) => [field.key, kept[field.key] ?? inUnit(field, "default", kept.unit) ?? ""]));
 
-/** Fields that this tab and another both changed, over what was `shown` here: each is refused once. */
+/**
+ * Fields that this tab and another both changed, over what was `shown` here: each is refused once.
+ * @param {Values} shown
+ */
 function clashesOver(shown) {
+  /** @type {Map<string, {typed: Typed, now: Typed}>} */
   const refused = new Map();
 
+  /**
+   * @param {DrawnField} field
+   * @param {Typed} typed
+   * @param {Typed} now
+   * @returns {Sent}
+   */
   function refuse(field, typed, now) {
     refused.set(field.key, { typed, now });
     const message = `${field.label} was changed in another tab meanwhile${there(field, now)}.`;
@@ -74,16 +110,30 @@ function clashesOver(shown) {
   }
 
   return {
-    /** A field is typed in once more: over what is there now. */
+    /**
+     * A field is typed in once more: over what is there now.
+     * @param {string} key
+     */
     giveWay(key) {
-      if (refused.has(key)) shown[key] = refused.get(key).now;
+      const before = refused.get(key);
+      if (before) shown[key] = before.now;
       refused.delete(key);
     },
-    /** The keys of those that say something else than when they were refused. */
+    /**
+     * The keys of those that say something else than when they were refused.
+     * @param {Values} typed
+     */
     typedSince: (typed) => [...refused].filter(([key, before]) => !same(before.typed, typed[key])).map(([key]) => key),
-    /** What is to be sent of the fields typed `over` what was shown, or why nothing is. */
+    /**
+     * What is to be sent of the fields typed `over` what was shown, or why nothing is.
+     * @param {DrawnField[]} over
+     * @param {Values} typed
+     * @param {Values} now
+     * @returns {Sent}
+     */
     between(over, typed, now) {
-      const isChanged = ({ key }) => !same(now[key], shown[key]) && !same(now[key], typed[key]);
+      const isChanged = (/** @type {DrawnField} */ { key }) =>
+        !same(now[key], shown[key]) && !same(now[key], typed[key]);
       const clash = over.find((field) => isChanged(field) && !refused.has(field.key));
       if (clash) return refuse(clash, typed[clash.key], now[clash.key]);
       const sent = over.filter((field) => !refused.has(field.key));
@@ -94,6 +144,10 @@ function clashesOver(shown) {
   };
 }
 
+/**
+ * @param {DrawnField} field
+ * @param {Typed} now
+ */
 function there({ choices }, now) {
   if (typeof now !== "string") return "";
   return `: it is ${choices?.find(({ value }) => value === now)?.label ?? (now || "blank")} there`;

@@ -1,10 +1,17 @@
 import { inUnit } from "./units.js";
 
+/** @import { Settings } from "../../python/contract.d.ts" */
+/** @import { DrawnField } from "../../widgets/widget.d.ts" */
+
+/** @typedef {{settings: Settings, declared: DrawnField[], unit: string}} Here the project's settings, how all settings
+ *   are declared, and what a bare number means here */
+
 /**
  * A field as this person has it: one whose choices are their own, as the tapes of the settings, or
  * that takes a length of the settings when it is left blank.
- * @param {{settings, declared, unit}} here the project's settings, how all settings are declared,
- *   and what a bare number means here
+ * @param {DrawnField} declared
+ * @param {Here} here
+ * @returns {DrawnField}
  */
 export function offering(declared, here) {
   const field = { ...declared, default: inUnit(declared, "default", here.unit) };
@@ -12,14 +19,20 @@ export function offering(declared, here) {
   if (field.setting) return { ...field, blank_shows: `blank: ${asSet(field.setting, here)}` };
   if (!field.choices_from) return field;
   const { settings } = here;
+  const { choices = [] } = field;
+  /** @type {{name: string}[]} */
   const own = (settings[field.choices_from] ?? []).filter((each) => each.name);
-  const listed = field.choices.length > 0 ? field.choices : [{ value: "", label: "None" }];
+  const listed = choices.length > 0 ? choices : [{ value: "", label: "None" }];
   const prefix = field.choices_prefix ?? "";
   return { ...field, choices: [...listed, ...own.map(({ name }) => ({ value: `${prefix}${name}`, label: name }))] };
 }
 
-/** A setting as it was typed. */
+/**
+ * A setting as it was typed.
+ * @param {string} key
+ * @param {Here} here
+ */
 function asSet(key, { settings, declared }) {
   const set = declared.find((field) => field.key === key);
-  return String(settings[key] ?? "").trim() || inUnit(set, "default", settings.unit);
+  return String(settings[key] ?? "").trim() || (set && inUnit(set, "default", settings.unit));
 }

@@ -1,17 +1,33 @@
 import { element } from "../../widgets/element.js";
 
+/** @import { App } from "../place.d.ts" */
+
 const METRIC = new Set(["mm", "cm", "m"]);
 
-/** What a field or question starts with in a unit: its own in millimeters, where it has one. */
-export const inUnit = (declared, key, unit) => (METRIC.has(unit) && declared[`${key}_metric`]) || declared[key];
+/**
+ * What a field or question starts with in a unit: its own in millimeters, where it has one.
+ * @param {Record<string, any>} declared
+ * @param {string} key
+ * @param {string | undefined} unit
+ */
+export const inUnit = (declared, key, unit) => (METRIC.has(unit ?? "") && declared[`${key}_metric`]) || declared[key];
 
-/** A unit as the settings call it, in a sentence. */
+/**
+ * A unit as the settings call it, in a sentence.
+ * @param {App} app
+ * @param {string} unit
+ */
 export function unitNamed(app, unit) {
   const declared = app.state.get().described?.settings.find((field) => field.key === "unit");
-  return declared?.choices.find((choice) => choice.value === unit)?.label.toLowerCase() ?? unit;
+  return declared?.choices?.find((choice) => choice.value === unit)?.label.toLowerCase() ?? unit;
 }
 
-/** Says what a bare number means here, where that is no longer what the settings say. */
+/**
+ * Says what a bare number means here, where that is no longer what the settings say.
+ * @param {HTMLElement} node
+ * @param {string} unit
+ * @param {App} app
+ */
 export function unitNote(node, unit, app) {
   node.hidden = unit === app.project.unit();
   node.textContent = `A bare number here still means ${unitNamed(app, unit)}, as when this was begun.`;
@@ -19,6 +35,7 @@ export function unitNote(node, unit, app) {
 
 /**
  * Says that what was typed in one unit is read in another now; "" where it is the same.
+ * @param {App} app
  * @param {string | null} [typedIn] the unit as it was set when it was typed
  */
 export function readAnew(app, typedIn) {
@@ -28,7 +45,11 @@ export function readAnew(app, typedIn) {
   return `${typed} Add units or clear it.`;
 }
 
-/** The line of a form that says so; `typedIn()` is asked anew by each `draw()`. */
+/**
+ * The line of a form that says so; `typedIn()` is asked anew by each `draw()`.
+ * @param {App} app
+ * @param {() => string | null} typedIn
+ */
 export function readAnewLine(app, typedIn) {
   const node = element("p", { class: "help" });
   function draw() {

@@ -1,24 +1,38 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { latest } from "../../store/page/latest.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
 import { padCard } from "./pad-card.js";
 import { padUnit, unitSaid } from "./pad-unit.js";
 
+/** @import { Answered, Message, Read, TallyLineTold, Value } from "../../python/contract.d.ts" */
+/** @import { Pad, State } from "../../store/shapes.d.ts" */
+/** @import { Wrong } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * The large answer of the pad: to what is being typed, or, after Enter, to the line entered until
  * the next key. It is what Keep keeps; `onKept(text, id)` follows.
+ * @param {App} app
+ * @param {(text: string, id: string) => void} onKept
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
   const card = padCard(() => keepShown(app, onKept));
+  /** @type {string | null} */
   let current = null;
+  /** @type {string | null} */
   let refused = null;
 
-  /** Ask about `asked`; of the line `id` of the tally, by what it is called: `text` is sent in its place. */
+  /**
+   * Ask about `asked`; of the line `id` of the tally, by what it is called: `text` is sent in its place.
+   * @param {string} asked
+   * @param {string} [text]
+   * @param {string | null} [id]
+   */
   function ask(asked, text = asked, id = null) {
     current = asked;
-    card.wait(app.state.get().core.phase === "starting");
+    card.wait(app.state.get().core?.phase === "starting");
     read(reading(app, text), (answer) => {
       if (asked !== current) return;
       remember({ asked, said: answer, id });
@@ -26,8 +40,12 @@ export function padAnswer(app, onKept) {
     });
   }
 
-  const remember = (answer) => app.state.set({ pad: { ...app.state.get().pad, answer } });
+  const remember = (/** @type {Pad["answer"]} */ answer) => app.state.set({ pad: { ...app.state.get().pad, answer } });
 
+  /**
+   * @param {string} asked
+   * @param {Answered<Read>} answer
+   */
   function show(asked, answer) {
     current = asked;
     card.show(asked, answer, { ...howRead(app, answer), quiet: asked !== refused });
@@ -49,9 +67,15 @@ export function padAnswer(app, onKept) {
       remember(null);
       empty();
     },
-    /** The answer to a line just entered. */
+    /**
+     * The answer to a line just entered.
+     * @param {TallyLineTold} line
+     */
     line: (line) => ask(line.text, lineMark(line), line.id),
-    /** Enter was pressed on what can't be read. */
+    /**
+     * Enter was pressed on what can't be read.
+     * @param {Wrong} error
+     */
     refuse(error) {
       refused = current;
       card.refuse(error);
@@ -59,29 +83,51 @@ export function padAnswer(app, onKept) {
   };
 }
 
-/** What is asked of a text: names in it may be those of lines, or of the project. */
+/**
+ * What is asked of a text: names in it may be those of lines, or of the project.
+ * @param {App} app
+ * @param {string} text
+ * @returns {Message<"read">}
+ */
 function reading(app, text) {
   const names = { names: app.tally.namesIn(text), ...app.tally.projectNames(text) };
   return { do: "read", text, unit: padUnit(app), settings: app.project.settings(), ...names };
 }
 
+/**
+ * @param {App} app
+ * @param {Read} read
+ */
 function echoOf(app, { echo, note }) {
   const told = [note, unitSaid(app)].filter(Boolean);
   return [`read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
 }
 
-/** How the text was read, in a few sentences, and whether its number can be kept as it is read. */
+/**
+ * How the text was read, in a few sentences, and whether its number can be kept as it is read.
+ * @param {App} app
+ * @param {Answered<Read>} answer
+ */
 const howRead = (app, answer) => ({
   echo: answer.ok && app.state.get().pad.text ? echoOf(app, answer) : "",
   mayKeep: answer.ok && padUnit(app) === app.project.unit(),
 });
 
+/**
+ * @param {App} app
+ * @param {(text: string, id: string) => void} onKept
+ */
 function keepShown(app, onKept) {
-  const { asked, id } = app.state.get().pad.answer;
+  const { answer } = app.state.get().pad;
+  if (!answer) return;
+  const { asked, id } = answer;
   return keepSum(app, id ? { id } : { text: asked }, { onKept: (kept) => onKept(asked, kept) });
 }
 
-/** The answer that was shown last, where it is still one to what is typed, or to a line entered. */
+/**
+ * The answer that was shown last, where it is still one to what is typed, or to a line entered.
+ * @param {State} state
+ */
 function answerLeft({ pad: { text, answer }, tally }) {
   if (!answer || (text.trim() !== "" && answer.asked !== text)) return null;
   const lines = tally?.lines;
@@ -89,6 +135,15 @@ function answerLeft({ pad: { text, answer }, tally }) {
   return isLeft ? answer : null;
 }
 
-/** A line that was undone or deleted since, or comes to another number, has no answer here any more. */
-const isOf = ({ asked, said, id }, line) =>
-  (!id || line.id === id) && line.text === asked && line.value && line.value.exact === said.value?.exact;
+/**
+ * A line that was undone or deleted since, or comes to another number, has no answer here any more.
+ * @param {NonNullable<Pad["answer"]>} answer
+ * @param {TallyLineTold} line
+ */
+function isOf({ asked, said, id }, line) {
+  if ((id && line.id !== id) || line.text !== asked || !line.value) return false;
+  return exactly(line.value) === (said.ok ? exactly(said.value) : undefined);
+}
+
+/** @param {Value} value */
+const exactly = (value) => ("exact" in value ? value.exact : undefined);

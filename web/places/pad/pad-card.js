@@ -3,22 +3,33 @@ import { fieldError } from "../../widgets/fields/field-error.js";
 import { shortAnswer } from "../../widgets/numbers/answers.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 
-/** How a text of the pad was read, what is wrong with it, and the large number with its key. */
+/** @import { Answered, Read } from "../../python/contract.d.ts" */
+
+/**
+ * How a text of the pad was read, what is wrong with it, and the large number with its key.
+ * @param {() => unknown} onKeep
+ */
 export function padCard(onKeep) {
   const wrong = fieldError("pad-error");
   const echo = element("p", { class: "echo" });
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
   const keep = button("Keep", onKeep, { class: "button primary", "aria-label": "Keep in project" });
-  const say = (sentence) => output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
+  const say = (/** @type {string} */ sentence) =>
+    output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
 
   return {
-    nodes: [echo, wrong, element("div", { class: "pad-card" }, output, keep)],
+    nodes: [echo, wrong.node, element("div", { class: "pad-card" }, output, keep)],
     refuse: wrong.show,
-    wait(isStarting) {
+    wait(/** @type {boolean} */ isStarting) {
       output.classList.add("waiting");
       const isBlank = !output.querySelector(".main-answer");
       if (isStarting && isBlank) say("Answered as soon as the arithmetic is here.");
     },
+    /**
+     * @param {string} asked
+     * @param {Answered<Read>} answer
+     * @param {{echo: string, quiet: boolean, mayKeep: boolean}} how
+     */
     show(asked, answer, { echo: words, quiet, mayKeep }) {
       output.classList.toggle("waiting", !answer.ok);
       output.dataset.for = asked;

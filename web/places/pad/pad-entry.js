@@ -1,13 +1,20 @@
 import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 
-/** Whether what stands in the pad was kept, and so is done with. */
+/** @import { App } from "../place.d.ts" */
+
+/** @import { Pad } from "../../store/shapes.d.ts" */
+
+/**
+ * Whether what stands in the pad was kept, and so is done with.
+ * @param {Pad} pad
+ */
 const isDone = ({ kept, text }) => Boolean(kept && kept.text === text);
 
 /**
  * What is typed into, and what becomes of it once it was kept: it is done with. The next number takes its place, a
  * sign goes on from what was kept.
- * @param {import("../place").App} app
+ * @param {App} app
  * @param {{onTyped(): void, onCleared(): void}} heard `onCleared` where nothing is left in it
  */
 export function padEntry(app, { onTyped, onCleared }) {
@@ -15,9 +22,13 @@ export function padEntry(app, { onTyped, onCleared }) {
     oninput: onTyped,
     onbeforeinput: selectDone,
     onclick: touched,
-    onkeydown: (event) => event.key === "Enter" && app.entering.enter(),
+    onkeydown: (/** @type {KeyboardEvent} */ event) => event.key === "Enter" && app.entering.enter(),
   });
 
+  /**
+   * @param {string} text
+   * @param {string} id
+   */
   function keptAs(text, id) {
     const { pad, record } = app.state.get();
     if (pad.text === text) app.state.set({ pad: { ...pad, kept: { of: identity(record), id, text } } });
@@ -33,9 +44,10 @@ export function padEntry(app, { onTyped, onCleared }) {
   /** A first touch selects what is done with, as in any field; a second one places the caret, to go on with it. */
   function touched() {
     const { pad } = app.state.get();
-    if (!isDone(pad)) return;
-    if (!pad.kept.touched) input.select();
-    app.state.set({ pad: { ...pad, kept: pad.kept.touched ? null : { ...pad.kept, touched: true } } });
+    const { kept } = pad;
+    if (!kept || !isDone(pad)) return;
+    if (!kept.touched) input.select();
+    app.state.set({ pad: { ...pad, kept: kept.touched ? null : { ...kept, touched: true } } });
   }
 
   function cleared() {
@@ -49,6 +61,10 @@ export function padEntry(app, { onTyped, onCleared }) {
   return { node, input, keptAs, selectDone, isDone: () => isDone(app.state.get().pad) };
 }
 
+/**
+ * @param {string} value
+ * @param {Record<string, (event: any) => void>} heard each hears of its own kind of event
+ */
 const inputOf = (value, heard) =>
   element("input", {
     id: "pad-input",

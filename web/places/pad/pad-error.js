@@ -1,8 +1,15 @@
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 
-/** Above the entry: what it corrects, or what could not be entered and holds up what was entered after it. */
+/** @import { Entering, Pad } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Above the entry: what it corrects, or what could not be entered and holds up what was entered after it.
+ * @param {App} app
+ */
 export function padError(app) {
   const node = element("div", { class: "pad-error" });
+  /** @type {string | null} */
   let drawn = null;
 
   /** Drawn anew only when it says something else: a thumb may be on its button. */
@@ -15,13 +22,17 @@ export function padError(app) {
     node.classList.toggle("pad-correcting", Boolean(pad.fixing || pad.correcting));
     const isHeld = said !== "" && !pad.fixing && !pad.correcting;
     const fix = isHeld ? button("Fix it", () => app.entering.fix()) : null;
-    node.replaceChildren(...[element("p", {}, said), fix].filter(Boolean));
+    node.replaceChildren(...present([element("p", {}, said), fix]));
   }
 
   draw();
   return { node, draw };
 }
 
+/**
+ * @param {Pad} pad
+ * @param {Entering[]} entering
+ */
 function sentence({ fixing, correcting }, [first]) {
   if (fixing) return "This line wasn't entered: Enter puts it in its place, ✕ leaves it out.";
   if (correcting) return `Correcting line ${correcting}: Enter puts it in its place, ✕ leaves it as it was.`;

@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { identity } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { WRITES } from "../../widgets/keys/key-layouts.js";
@@ -8,38 +8,54 @@ import { fromProject } from "../forms/from-project.js";
 import { notice, quietly } from "../notices.js";
 import { padUnit } from "./pad-unit.js";
 
+/** @import { Keys } from "../../widgets/widget.d.ts" */
+/** @typedef {ReturnType<typeof import("./pad-entry.js").padEntry>} PadEntry */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * The keys of the pad, drawn again only when they are others: a thumb may be on one of them.
- * @param {import("../place").App} app
- * @param {object} entry of pad-entry.js
+ * @param {App} app
+ * @param {PadEntry} entry
  */
 export function padKeys(app, entry) {
   const node = element("div", { class: "pad-foot" });
   const acts = actsOf(app, entry);
+  /** @type {Keys | null} */
   let keys = null;
-  let drawn = null;
+  let drawn = "";
 
   function draw() {
     const asked = { unit: padUnit(app), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
     keys = lengthKeys({ kind: "pad", ...asked, target: entry.selectDone, acts });
-    node.replaceChildren(keys);
+    node.replaceChildren(keys.node);
   }
 
   draw();
-  return { node, draw, refresh: () => keys.refresh?.() };
+  return { node, draw, refresh: () => keys?.refresh() };
 }
 
-/** What the keys do that do not only write, by their label. */
+/**
+ * What the keys do that do not only write, by their label.
+ * @param {App} app
+ * @param {PadEntry} entry
+ * @returns {Record<string, () => void>}
+ */
 function actsOf(app, { input, isDone, selectDone }) {
-  /** A one-touch step takes what is typed, or else the last line, one step on. */
+  /**
+   * A one-touch step takes what is typed, or else the last line, one step on.
+   * @param {string} how
+   */
   function step(how) {
     app.entering.enter();
     quietly(app.entering.step(how));
   }
 
-  /** A sign that has nothing before it goes on from the last line, which may still be on its way. */
+  /**
+   * A sign that has nothing before it goes on from the last line, which may still be on its way.
+   * @param {string} label
+   */
   function sign(label) {
     const { pad, tally, entering } = app.state.get();
     const last = tally?.lines.at(-1);
@@ -57,13 +73,17 @@ function actsOf(app, { input, isDone, selectDone }) {
     else notice("Nothing is kept in the project yet that has a number.");
   }
 
+  /** @type {Record<string, () => void>} */
   const acts = { Enter: () => app.entering.enter(), project: takeNamed };
   for (const label of SIGNS) acts[label] = () => sign(label);
   for (const how of ["again", "half", "double", "kerf"]) acts[how] = () => step(how);
   return acts;
 }
 
-/** What stands for the entry kept last, by the name that it has now; nothing where that means a line. */
+/**
+ * What stands for the entry kept last, by the name that it has now; nothing where that means a line.
+ * @param {App} app
+ */
 function keptMark(app) {
   const { pad, view, record } = app.state.get();
   const { kept } = pad;
@@ -71,7 +91,11 @@ function keptMark(app) {
   return entry && !app.tally.lineCalled(entry.name) ? entry.insert : undefined;
 }
 
-/** Why a name of the project can't be used here: a line is called so, and is nearer. */
+/**
+ * Why a name of the project can't be used here: a line is called so, and is nearer.
+ * @param {App} app
+ * @param {string} name
+ */
 function taken(app, name) {
   const line = app.tally.lineCalled(name);
   if (!line) return "";

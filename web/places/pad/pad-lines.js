@@ -1,11 +1,15 @@
 import { element } from "../../widgets/element.js";
 import { tallyLines, waitingLines } from "../../widgets/project/tally-lines.js";
 
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 const SHOWN_LINES = 12;
 
 /**
  * The last lines of the tally above the entry, and the way to all of them.
- * @param {(line: object) => void} onUse hears of the line of the tally that was touched
+ * @param {App} app
+ * @param {(line: TallyLineTold) => void} onUse hears of the line of the tally that was touched
  */
 export function padLines(app, onUse) {
   const lines = element("div", { class: "pad-lines" });

@@ -1,6 +1,12 @@
 import { readAnew, unitNamed } from "../forms/units.js";
 
-/** What a bare number in the pad means: in a line that is being corrected what it meant there, else as it is set. */
+/** @import { Pad } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * What a bare number in the pad means: in a line that is being corrected what it meant there, else as it is set.
+ * @param {App} app
+ */
 export function padUnit(app) {
   const { pad, tally } = app.state.get();
   const line = pad.correcting && tally?.tally?.lines.find(({ id }) => id === pad.correcting);
@@ -9,14 +15,18 @@ export function padUnit(app) {
 
 /**
  * The unit in which what is being typed was begun; what was kept is done with, and what was lent has its own.
- * @param {object} pad the pad as it was before it was typed in
+ * @param {App} app
+ * @param {Pad} pad the pad as it was before it was typed in
  */
 export function begunIn(app, pad) {
   const isNew = pad.text.trim() === "" || (pad.kept && pad.kept.text === pad.text);
   return (!isNew || pad.correcting ? pad.unit : null) ?? app.project.unit();
 }
 
-/** Says in which unit the pad reads, where that is not the one that it was typed in, or that is set; else "". */
+/**
+ * Says in which unit the pad reads, where that is not the one that it was typed in, or that is set; else "".
+ * @param {App} app
+ */
 export function unitSaid(app) {
   const { pad } = app.state.get();
   const [read, set] = [padUnit(app), app.project.unit()];

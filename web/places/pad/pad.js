@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { element } from "../../widgets/element.js";
 import { typeAnywhere } from "../../widgets/keys/type-anywhere.js";
 import { write } from "../../widgets/keys/typing.js";
@@ -9,7 +9,13 @@ import { padKeys } from "./pad-keys.js";
 import { padLines } from "./pad-lines.js";
 import { begunIn } from "./pad-unit.js";
 
-/** The place where the app opens: type a number or a sum, see it, enter it on the tally. */
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The place where the app opens: type a number or a sum, see it, enter it on the tally.
+ * @param {App} app
+ */
 export function pad(app) {
   const entry = padEntry(app, { onTyped: typed, onCleared: () => answer.forget() });
   const { input } = entry;
@@ -40,6 +46,7 @@ export function pad(app) {
     else answer.ask(input.value);
   }
 
+  /** @param {TallyLineTold} line */
   function use(line) {
     input.focus();
     write(entry.selectDone(), lineMark(line));
@@ -50,11 +57,12 @@ export function pad(app) {
   const head = element("div", { class: "pad-head" }, lines.node, error.node, entry.node, answer.nodes);
   return {
     node: element("div", { class: "pad" }, head, keys.node),
-    refresh(changed) {
+    refresh(/** @type {string[]} */ changed) {
       if (["strip", "described", "pad"].some((key) => changed.includes(key))) keys.draw();
       if (changed.includes("tally") || changed.includes("entering")) lines.draw();
       if (changed.includes("pad") || changed.includes("entering")) follow();
-      if (changed.includes("entered") && input.value.trim() === "") answer.line(app.state.get().entered);
+      const { entered } = app.state.get();
+      if (changed.includes("entered") && entered && input.value.trim() === "") answer.line(entered);
     },
   };
 }

@@ -1,4 +1,4 @@
-import { lineMark } from "../../store/pad/line-mark.js";
+import { lineMark } from "../../store/pad/naming.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
@@ -7,7 +7,13 @@ import { copy, inWords, quietly } from "../notices.js";
 import { keepSum } from "./keep-sum.js";
 import { begunIn } from "./pad-unit.js";
 
-/** Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone. */
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Every line of the tally: used again, corrected in place, named, kept, copied, deleted, undone.
+ * @param {App} app
+ */
 export function tally(app) {
   const node = element("div", { class: "project" });
 
@@ -35,13 +41,17 @@ export function tally(app) {
 
   async function clear() {
     await quietly(app.tally.act({ act: "clear" }));
-    goToLine(node, null);
+    goToLine(node);
   }
 
   draw();
   return { node, refresh: (changed) => changed.includes("tally") && draw() };
 }
 
+/**
+ * @param {TallyLineTold} line
+ * @param {(HTMLElement | null)[]} acts
+ */
 const row = (line, acts) =>
   keptLine(
     {
@@ -55,7 +65,12 @@ const row = (line, acts) =>
     acts,
   );
 
-/** What can be done with a line; `list` is where its row stands. */
+/**
+ * What can be done with a line; `list` is where its row stands.
+ * @param {App} app
+ * @param {HTMLElement} list
+ * @param {TallyLineTold} line
+ */
 function lineActs(app, list, line) {
   const { id, name, text, value } = line;
 
@@ -80,7 +95,7 @@ function lineActs(app, list, line) {
     });
 
   async function remove() {
-    const next = neighborOf(app.state.get().tally.lines, id);
+    const next = neighborOf(app.state.get().tally?.lines ?? [], id);
     const answer = await quietly(app.tally.act({ act: "delete", id }));
     if (answer.ok) goToLine(list, next);
   }
@@ -90,7 +105,7 @@ function lineActs(app, list, line) {
     button("Correct", correct),
     button("Name", rename),
     value ? button("Keep in project", () => keepSum(app, { id }, { name })) : null,
-    value?.plain ? button("Copy", () => copy(value.plain)) : null,
+    value && "plain" in value ? button("Copy", () => copy(value.plain)) : null,
     button("Delete", remove),
   ];
 }

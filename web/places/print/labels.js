@@ -7,19 +7,29 @@ import { inWords } from "../notices.js";
 import { labelGrid } from "./label-grid.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
+/** @import { Answered, Labeled } from "../../python/contract.d.ts" */
+/** @import { Wrong } from "../../widgets/widget.d.ts" */
+/** @import { App, Place } from "../place.d.ts" */
+
+/** @type {{ok: false, error: Wrong, more?: undefined}} */
 const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } };
 
-/** Labels for the project's pieces, on the person's own sheet of stickers. */
+/**
+ * Labels for the project's pieces, on the person's own sheet of stickers.
+ * @param {App} app
+ * @returns {Place}
+ */
 export function labels(app) {
-  const { described } = app.state.get();
-  if (!described?.labels) return arriving("The labels appear as soon as the arithmetic has loaded.", () => labels(app));
+  const declared = app.state.get().described?.labels ?? [];
+  if (declared.length === 0)
+    return arriving("The labels appear as soon as the arithmetic has loaded.", () => labels(app));
   const ask = latest(app.ask);
   const status = element("p", { class: "help", role: "status" });
   const sheets = element("div", { class: "printable" });
   const print = printButton();
-  const grid = labelGrid(app, described.labels);
+  const grid = labelGrid(app, declared);
   const fields = form({
-    fields: described.labels,
+    fields: declared,
     values: grid.values,
     onInput(values) {
       grid.type(values);
@@ -35,14 +45,16 @@ export function labels(app) {
     ask({ do: "labels", document, paper: paperOf(app), values: fields.values(), unit: grid.unit }, show);
   }
 
+  /** @param {Answered<Labeled> | typeof NO_PROJECT} answer */
   function show(answer) {
     const errors = answer.ok ? [] : [answer.error, ...(answer.more ?? [])];
     fields.show({ errors });
-    status.textContent = answer.ok ? answer.said : elsewhere(errors, described.labels);
+    status.textContent = answer.ok ? answer.said : elsewhere(errors, declared);
     print.disabled = !answer.ok;
     if (answer.ok) sheets.replaceChildren(sheetsOfPaper(answer.sheets, answer.paper));
   }
 
+  /** @param {string[]} changed */
   function refresh(changed) {
     if (!changed.includes("view")) return;
     const others = grid.changed(fields.values());
@@ -64,7 +76,11 @@ const heading = () => [
   element("p", { class: "help" }, "Measure your sheet of stickers, and print once on plain paper to see that it fits."),
 ];
 
-/** What is said of no field of the grid, which has no place beside one. */
+/**
+ * What is said of no field of the grid, which has no place beside one.
+ * @param {Wrong[]} errors
+ * @param {{key: string}[]} fields
+ */
 const elsewhere = (errors, fields) =>
   errors
     .filter((error) => !fields.some(({ key }) => key === error.field))

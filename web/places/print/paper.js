@@ -1,18 +1,28 @@
 import { latest } from "../../store/page/latest.js";
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
+import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
 import { arriving } from "../forms/instead.js";
 import { inWords } from "../notices.js";
 import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js";
 
-/** The answer of a question on paper at true size: its sheets, and its marks as a list to transfer. */
+/** @import { OnPaper, Refused } from "../../python/contract.d.ts" */
+/** @import { App, Place } from "../place.d.ts" */
+
+/**
+ * The answer of a question on paper at true size: its sheets, and its marks as a list to transfer.
+ * @param {App} app
+ * @param {string} key of the question
+ * @param {string} entryId
+ * @returns {Place}
+ */
 export function paper(app, key, entryId) {
   const { described, record } = app.state.get();
   if (!described?.papers)
     return arriving("The sheets appear as soon as the arithmetic has loaded.", () => paper(app, key, entryId));
-  const entry = record?.document.entries.find((each) => each.id === entryId);
+  const entry = entryOf(record, "line", entryId);
   const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key)).get();
   const values = draft.values ?? entry?.values ?? {};
   const unit = entry?.unit ?? draft.unit ?? app.project.unit();
@@ -21,8 +31,10 @@ export function paper(app, key, entryId) {
   const shown = element("div", { class: "printable" });
 
   function draw() {
-    const message = { do: "paper", reckoner: key, values, paper: paperOf(app), settings: app.project.settings(), unit };
-    ask({ ...message, ...names }, (said) => shown.replaceChildren(...(said.ok ? printable(said) : refused(said))));
+    const { settings } = app.project;
+    ask({ do: "paper", reckoner: key, values, paper: paperOf(app), settings: settings(), unit, ...names }, (said) =>
+      shown.replaceChildren(...(said.ok ? printable(said) : refused(said))),
+    );
   }
 
   draw();
@@ -42,6 +54,7 @@ export function paper(app, key, entryId) {
   return { node };
 }
 
+/** @param {OnPaper} said */
 const printable = (said) => [
   element(
     "div",
@@ -71,8 +84,15 @@ const printable = (said) => [
   ),
 ];
 
+/**
+ * @param {number} many
+ * @param {string} what
+ */
 const count = (many, what) => `${many} ${what}${many === 1 ? "" : "s"}`;
 
-/** The field's own sentence stands beside it in the question; here is the way back to it. */
+/**
+ * The field's own sentence stands beside it in the question; here is the way back to it.
+ * @param {Refused} said
+ */
 const refused = ({ error, more = [] }) =>
   [error, ...more].map((each) => element("p", { class: "error" }, inWords(each)));

@@ -1,16 +1,35 @@
 import { button, element } from "../../widgets/element.js";
 import { choiceField } from "../../widgets/fields/choice-field.js";
 
-/** What the person chose for printing, kept on this device. */
+/** @import { Print } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * What the person chose for printing, kept on this device.
+ * @param {App} app
+ * @returns {Print}
+ */
 export const chosen = (app) => app.state.get().print ?? {};
+/**
+ * @param {App} app
+ * @param {Print} patch
+ */
 export const choose = (app, patch) => app.state.set({ print: { ...chosen(app), ...patch } });
 
-/** The paper last chosen, or the first that the core offers. */
-export const paperOf = (app) => chosen(app).paper ?? papers(app)[0]?.key;
+/**
+ * The paper last chosen, or the first that the core offers; "" until it has described any.
+ * @param {App} app
+ */
+export const paperOf = (app) => chosen(app).paper ?? papers(app)[0]?.key ?? "";
 
+/** @param {App} app */
 const papers = (app) => app.state.get().described?.papers ?? [];
 
-/** The choice of paper; `onChange` is called when another is chosen. */
+/**
+ * The choice of paper; `onChange` is called when another is chosen.
+ * @param {App} app
+ * @param {(paper: string) => void} onChange
+ */
 export function paperChoice(app, onChange) {
   const choices = papers(app).map(({ key, label }) => ({ value: key, label }));
   const field = { key: "paper", label: "Paper", choices };

@@ -3,7 +3,12 @@ import { shopSheet as sheet } from "../../widgets/project/shop-sheet.js";
 import { nothingYet } from "../forms/instead.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
-/** The open project on paper, to be ticked off in the shop. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The open project on paper, to be ticked off in the shop.
+ * @param {App} app
+ */
 export function shopSheet(app) {
   const node = element("div", { class: "paper" });
 
@@ -28,7 +33,10 @@ export function shopSheet(app) {
   }
 
   draw();
-  return { node, refresh: (changed) => (changed.includes("view") || changed.includes("described")) && draw() };
+  return {
+    node,
+    refresh: (/** @type {string[]} */ changed) => (changed.includes("view") || changed.includes("described")) && draw(),
+  };
 }
 
 const back = () => element("a", { class: "back", href: "#project" }, "‹ Project");

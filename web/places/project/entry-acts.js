@@ -3,21 +3,34 @@ import { button } from "../../widgets/element.js";
 import { go } from "../go.js";
 import { notice } from "../notices.js";
 
-/** What opens an entry of the project, by its kind, and what it can be asked. */
+/** @import { Entry } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * What opens an entry of the project, by its kind, and what it can be asked.
+ * @param {App} app
+ * @param {Entry} entry
+ */
 export function entryActs(app, entry) {
   const { id, kind, ok } = entry;
-  const { reckoner } = app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
+  const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
   const sure = ok && kind !== "note" ? button("How sure", () => go(`sure/${id}`)) : null;
+  const reckoner = kept?.kind === "line" ? kept.reckoner : "";
   if (kind === "line") return [button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
   if (kind === "note") return [button("Open", () => go(`note/${id}`))];
   return [button("Correct", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
 }
 
+/** @param {Entry} entry */
 const isLength = ({ ok, headline }) => ok && headline?.kind === "length";
 
 const PIECE = "piece_by_hand";
 
-/** A piece as long as the entry, for the list at the saw. What is typed there already stays, each entry's by itself. */
+/**
+ * A piece as long as the entry, for the list at the saw. What is typed there already stays, each entry's by itself.
+ * @param {App} app
+ * @param {Entry} entry
+ */
 function toPieces(app, { id, insert }) {
   return button("Cut a piece of it", () => {
     const draft = draftIn(app.state, pieceKey(app.state.get().record, id));
@@ -28,13 +41,15 @@ function toPieces(app, { id, insert }) {
   });
 }
 
-/** What was typed into an entry, for one that has no answer now. */
+/**
+ * What was typed into an entry, for one that has no answer now.
+ * @param {App} app
+ * @param {string} id
+ */
 export function typedIn(app, id) {
-  const { text, values = {} } = app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
-  return (
-    text ??
-    Object.values(values)
-      .filter((each) => typeof each === "string" && each)
-      .join(", ")
-  );
+  const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
+  if (kept?.kind !== "line") return kept?.text ?? "";
+  return Object.values(kept.values)
+    .filter((typed) => typeof typed === "string" && typed)
+    .join(", ");
 }

@@ -1,14 +1,21 @@
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
+import { entryOf } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
 import { notThere } from "../forms/instead.js";
 import { onward } from "../go.js";
 
-/** A note of the project: written, kept, changed. What is typed outlives the page. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * A note of the project: written, kept, changed. What is typed outlives the page.
+ * @param {App} app
+ * @param {string} id
+ */
 export function note(app, id) {
   const { record } = app.state.get();
-  const entry = record?.document.entries.find((each) => each.id === id);
+  const entry = entryOf(record, "note", id);
   if (id && !entry) return notThere("This note is no longer in the project.");
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
@@ -21,7 +28,7 @@ export function note(app, id) {
     const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
     const goOn = onward();
     const answer = await app.project.change(act, { was });
-    was = answer.now ?? was;
+    if (answer.now?.kind === "note") was = answer.now;
     wrong.show(answer.ok ? null : answer.error);
     if (!answer.ok) return;
     draft.drop();
@@ -30,20 +37,24 @@ export function note(app, id) {
 
   /** What another tab kept is shown, unless something is typed over it here. */
   function follow() {
-    const now = app.state.get().record?.document.entries.find((each) => each.id === id);
+    const now = entryOf(app.state.get().record, "note", id);
     const isTypedIn = draft.get().changed || document.activeElement === text;
-    if (!now || isTypedIn || now.text === was.text) return;
+    if (!now || isTypedIn || now.text === was?.text) return;
     was = now;
     text.value = now.text;
   }
 
   const keepIt = button("Keep the note", keep, { class: "button primary" });
   return {
-    node: drawn(entry?.name ?? "New note", [text, wrong, keepIt]),
-    refresh: (changed) => changed.includes("record") && follow(),
+    node: drawn(entry?.name ?? "New note", [text, wrong.node, keepIt]),
+    refresh: (/** @type {string[]} */ changed) => changed.includes("record") && follow(),
   };
 }
 
+/**
+ * @param {string} value
+ * @param {() => void} oninput
+ */
 const noteText = (value, oninput) =>
   element(
     "textarea",
@@ -51,6 +62,10 @@ const noteText = (value, oninput) =>
     value,
   );
 
+/**
+ * @param {string} title
+ * @param {Node[]} nodes
+ */
 const drawn = (title, nodes) =>
   element(
     "div",

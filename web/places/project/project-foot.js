@@ -1,7 +1,13 @@
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { go } from "../go.js";
 
-/** Below the entries: a note, the backup with its reminder, and the log of what was done. */
+/** @import { Logged, Stock } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Below the entries: a note, the backup with its reminder, and the log of what was done.
+ * @param {App} app
+ */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
   if (!record) return button("Restore a backup", () => go("backup"));
@@ -21,12 +27,17 @@ export function projectFoot(app) {
   );
 }
 
-/** A phone can be lost: said quietly, where it does not stand in the way. */
+/**
+ * A phone can be lost: said quietly, where it does not stand in the way.
+ * @param {number} since
+ * @param {object | undefined} backup
+ */
 const reminder = (since, backup) =>
   backup
     ? `${since} ${since === 1 ? "change" : "changes"} since the last backup.`
     : "Not backed up yet: what is here is on this device only.";
 
+/** @param {Logged[]} lines */
 const log = (lines) =>
   element(
     "details",
@@ -41,7 +52,10 @@ const log = (lines) =>
     ),
   );
 
-/** How much of each material and size the project takes, spoiled pieces counted. */
+/**
+ * How much of each material and size the project takes, spoiled pieces counted.
+ * @param {Stock[]} tally
+ */
 function materialTally(tally) {
   return element(
     "details",
@@ -51,8 +65,9 @@ function materialTally(tally) {
   );
 }
 
+/** @param {Stock} stock */
 function row({ material, width, thickness, count, length, rough, spoiled, spoiled_length: wasted }) {
-  const size = [width, thickness].filter(Boolean).map(({ brief }) => brief);
+  const size = present([width, thickness]).map(({ brief }) => brief);
   const more = rough.exact === length.exact ? "" : `, ${rough.brief} with allowances`;
   const lost = spoiled ? `, ${wasted.brief} spoiled in ${spoiled} more` : "";
   return element(

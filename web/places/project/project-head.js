@@ -1,7 +1,13 @@
 import { button, element } from "../../widgets/element.js";
 import { go } from "../go.js";
 
-/** Above the entries: what is at hand, and behind one touch what is rarer. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Above the entries: what is at hand, and behind one touch what is rarer.
+ * @param {App} app
+ * @param {{rename(): void}} acts
+ */
 export function projectHead(app, { rename }) {
   const { record } = app.state.get();
   const others = button("Other projects", () => go("projects"));

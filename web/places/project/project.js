@@ -1,5 +1,5 @@
 import { isUnkept } from "../../store/project/draft.js";
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { nothingYet } from "../forms/instead.js";
@@ -8,9 +8,16 @@ import { entryActs, typedIn } from "./entry-acts.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
 
+/** @import { Entry } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 const NONE = "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out.";
 
-/** What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo. */
+/**
+ * What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo.
+ * @param {App} app
+ * @param {string} [landOn] the entry to go to
+ */
 export function project(app, landOn) {
   const node = element("div", { class: "project" });
   const acts = listActs(app, node);
@@ -18,7 +25,7 @@ export function project(app, landOn) {
   function draw() {
     const { record, view } = app.state.get();
     const entries = view?.entries ?? [];
-    const row = (entry) =>
+    const row = (/** @type {Entry} */ entry) =>
       keptLine(lineOf(app, entry), [
         ...entryActs(app, entry),
         button("Rename", () => acts.rename(entry)),
@@ -26,7 +33,7 @@ export function project(app, landOn) {
       ]);
     node.replaceChildren(
       element("h2", { tabindex: "-1" }, record?.document.name ?? "My project"),
-      ...projectHead(app, { rename: acts.renameProject }).filter(Boolean),
+      ...present(projectHead(app, { rename: acts.renameProject })),
       entries.length ? element("ul", { class: "entries" }, entries.map(row)) : nothingYet(app, NONE),
       projectFoot(app),
     );
@@ -35,12 +42,17 @@ export function project(app, landOn) {
   draw();
   return {
     node,
-    refresh: (changed) => ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
+    refresh: (/** @type {string[]} */ changed) =>
+      ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
     land: () => landOn && goToLine(node, landOn),
   };
 }
 
-/** An entry as a line of the list. */
+/**
+ * An entry as a line of the list.
+ * @param {App} app
+ * @param {Entry} entry
+ */
 const lineOf = (app, entry) => ({
   ...entry,
   value: entry.headline,
@@ -49,15 +61,20 @@ const lineOf = (app, entry) => ({
   mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
 });
 
-/** What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about. */
+/**
+ * What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about.
+ * @param {App} app
+ * @param {HTMLElement} list
+ */
 function listActs(app, list) {
+  /** @param {string} id */
   async function remove(id) {
-    const next = neighborOf(app.state.get().view.entries, id);
+    const next = neighborOf(app.state.get().view?.entries ?? [], id);
     const answer = await app.project.change({ act: "delete", id });
     if (answer.ok) goToLine(list, next);
   }
 
-  const rename = ({ id, name }) =>
+  const rename = (/** @type {Entry} */ { id, name }) =>
     nameDialog({
       title: `Rename ${name}`,
       act: "Rename",
@@ -72,7 +89,7 @@ function listActs(app, list) {
       act: "Rename",
       name: app.state.get().view?.name ?? "",
       give: (name) => app.project.change({ act: "rename_project", name }),
-      after: () => goToLine(list, null),
+      after: () => goToLine(list),
     });
 
   return { remove, rename, renameProject };

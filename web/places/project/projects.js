@@ -4,12 +4,19 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go, onward } from "../go.js";
 import { notice, quietly } from "../notices.js";
 
-/** All projects: open another, begin one, delete one. */
+/** @import { ProjectRecord } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * All projects: open another, begin one, delete one.
+ * @param {App} app
+ */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
   const draw = () =>
     app.projects.all().then((all) => list.replaceChildren(...all.map((record) => row(app, record, draw))));
 
+  /** @param {string} name */
   async function begin(name) {
     const answer = await app.projects.begin(name);
     if (answer.ok) go("project");
@@ -29,7 +36,12 @@ export function projects(app) {
   return { node };
 }
 
-/** One project; `draw` the list again when it is gone. */
+/**
+ * One project; `draw` the list again when it is gone.
+ * @param {App} app
+ * @param {ProjectRecord} record
+ * @param {() => void} draw
+ */
 function row(app, { id, document: { name } }, draw) {
   const isOpen = id === app.state.get().record?.id;
   const called = isOpen ? `${name}, the open one` : name;

@@ -10,11 +10,18 @@ import { questionDraft } from "./question-draft.js";
 import { keeping } from "./question-keep.js";
 import { questionResult } from "./question-result.js";
 
+/** @import { Answered, Line, Message, Reckoner, Reckoning } from "../../python/contract.d.ts" */
+/** @import { Peek, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @typedef {{unit: string, peek(focused: string): Peek, whenDone(): void}} Opening what the keypad gets */
+
 /**
  * The fields of a question, and its answer, which follows what is typed.
+ * @param {App} app
  * @param {object} what
- * @param {object} what.declared the question
- * @param {object} [what.entry] the kept line that is being corrected
+ * @param {Reckoner} what.declared the question
+ * @param {Line} [what.entry] the kept line that is being corrected
  * @param {string} [what.of] the entry that this one was begun from
  */
 export function questionAsked(app, { declared, entry, of }) {
@@ -26,6 +33,7 @@ export function questionAsked(app, { declared, entry, of }) {
   const result = questionResult(app, { declared, entry, keeper, values: fields.values });
   const reckon = latest(askInProject(app, keeper.correction));
 
+  /** @param {Record<string, Typed>} values */
   function typed(values) {
     draft.typed(values);
     ask();
@@ -40,6 +48,7 @@ export function questionAsked(app, { declared, entry, of }) {
     });
   }
 
+  /** @param {Answered<Reckoning>} answer */
   function show(answer) {
     result.show(answer);
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors: result.errors().beside });
@@ -53,6 +62,7 @@ export function questionAsked(app, { declared, entry, of }) {
     result.goTo();
   }
 
+  /** @param {Record<string, Typed>} values */
   function fill(values) {
     draft.drop();
     fields.set(values);
@@ -66,16 +76,25 @@ export function questionAsked(app, { declared, entry, of }) {
   return { nodes: [note, fields.node, filling(fill, example, entry), result.node] };
 }
 
+/**
+ * @param {App} app
+ * @param {{declared: Reckoner, entry?: Line, values: Record<string, Typed>, unit: string}} asked
+ * @returns {Message<"reckon">}
+ */
 function messageOf(app, { declared, entry, values, unit }) {
   const names = naming(app.state.get().record, values, entry?.id);
   return { do: "reckon", reckoner: declared.key, values, settings: app.project.settings(), unit, ...names };
 }
 
-/** The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says. */
+/**
+ * The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says.
+ * @param {App} app
+ * @param {{declared: Reckoner, entry?: Line, onInput(values: Record<string, Typed>): void, opening(): Opening}} how
+ */
 function fieldsOf(app, { declared, entry, onInput, opening }) {
   const here = {
     settings: app.project.settings(),
-    declared: app.state.get().described.settings,
+    declared: app.state.get().described?.settings ?? [],
     unit: entry?.unit ?? app.project.unit(),
   };
   return form({
@@ -90,7 +109,12 @@ function fieldsOf(app, { declared, entry, onInput, opening }) {
   });
 }
 
-/** What fills in all the fields at once. */
+/**
+ * What fills in all the fields at once.
+ * @param {(values: Record<string, Typed>) => void} fill
+ * @param {() => Record<string, Typed>} example
+ * @param {Line} [entry]
+ */
 const filling = (fill, example, entry) =>
   element(
     "div",

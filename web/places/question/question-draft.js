@@ -1,7 +1,14 @@
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn, pieceKey } from "../../store/project/draft.js";
 
-/** What was filled in, in one order: two forms that say the same are the same. */
+/** @import { Answered, Line, Reckoning } from "../../python/contract.d.ts" */
+/** @import { Form, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * What was filled in, in one order: two forms that say the same are the same.
+ * @param {Record<string, Typed>} values
+ */
 const filled = (values) =>
   JSON.stringify(
     Object.entries(values)
@@ -11,7 +18,10 @@ const filled = (values) =>
 
 /**
  * What is typed into a question and not yet kept; with `entry`, the correction of a kept line.
- * @param {object} fields the form, as drawn from what is kept
+ * @param {App} app
+ * @param {string} key of the question
+ * @param {Line | undefined} entry
+ * @param {Form} fields the form, as drawn from what is kept
  * @param {string} [of] the entry that a piece is begun from
  */
 export function questionDraft(app, key, entry, fields, of) {
@@ -19,20 +29,30 @@ export function questionDraft(app, key, entry, fields, of) {
   const begun = of ? pieceKey(record, of) : draftKey(key);
   const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : begun);
   const kept = filled(fields.values());
-  if (draft.get().values) fields.set(draft.get().values);
+  const { values: typed } = draft.get();
+  if (typed) fields.set(typed);
 
-  /** What is typed, kept or not, goes on meaning what it meant in the unit in which it was begun. */
+  /**
+   * What is typed, kept or not, goes on meaning what it meant in the unit in which it was begun.
+   * @returns {string}
+   */
   const unit = () => entry?.unit ?? draft.get().unit ?? app.project.unit();
 
   return {
     unit,
     drop: draft.drop,
+    /** @param {Record<string, Typed>} values */
     typed(values) {
       const changed = filled(values) !== kept;
       draft.keep({ values, changed, unit: changed ? unit() : undefined });
     },
-    /** The answer is kept only to be drawn at once, when the question is opened again. */
+    /**
+     * The answer is kept only to be drawn at once, when the question is opened again.
+     * @param {Record<string, Typed>} values
+     * @param {Answered<Reckoning>} said
+     */
     answered: (values, said) => draft.keep({ asked: filled(values), said }),
-    lastAnswer: () => (draft.get().asked === filled(fields.values()) ? draft.get().said : null),
+    /** @returns {Answered<Reckoning> | null} */
+    lastAnswer: () => (draft.get().asked === filled(fields.values()) && draft.get().said) || null,
   };
 }

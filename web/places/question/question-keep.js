@@ -1,15 +1,26 @@
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { onward } from "../go.js";
 
+/** @import { Line, Reckoner } from "../../python/contract.d.ts" */
+/** @import { Kept } from "../../store/shapes.d.ts" */
+/** @import { Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * Keeping what a question answers: as a new line under a name, or, with `entry`, as the correction
  * of a kept one.
- * @param {() => object} values what is filled in
- * @param {() => void} after called when a new line was kept
+ * @param {App} app
+ * @param {object} line
+ * @param {Reckoner} line.declared
+ * @param {Line} [line.entry]
+ * @param {{unit(): string, drop(): void}} line.draft
+ * @param {() => Record<string, Typed>} line.values what is filled in
+ * @param {() => void} line.after called when a new line was kept
  */
 export function keeping(app, { declared, entry, draft, values, after }) {
+  /** @type {Kept | undefined} */
   let was = entry;
-  const correction = () => ({ act: "correct", id: entry.id, values: values() });
+  const correction = () => ({ act: "correct", id: entry?.id, values: values() });
 
   async function correct() {
     const goOn = onward();
@@ -17,7 +28,7 @@ export function keeping(app, { declared, entry, draft, values, after }) {
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
-    goOn(`project/${entry.id}`);
+    goOn(`project/${entry?.id}`);
   }
 
   function keep() {

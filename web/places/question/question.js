@@ -1,6 +1,9 @@
+import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
 import { questionAsked } from "./question-asked.js";
+
+/** @import { App, Place } from "../place.d.ts" */
 
 const ALL = "‹ All questions";
 const ARRIVING = "The question appears as soon as the arithmetic has loaded.";
@@ -8,12 +11,18 @@ const ARRIVING = "The question appears as soon as the arithmetic has loaded.";
 /**
  * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
  * another entry.
+ * @param {App} app
+ * @param {string} key
+ * @param {string} [entryId]
+ * @param {string} [of]
+ * @returns {Place}
  */
 export function question(app, key, entryId, of) {
   const { described, describedNow, record } = app.state.get();
   const declared = described?.reckoners.find((each) => each.key === key);
   if (!declared) return describedNow ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
-  const entry = record?.document.entries.find((each) => each.id === entryId && each.reckoner === key);
+  const line = entryOf(record, "line", entryId);
+  const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn't in the project.");
   const asked = questionAsked(app, { declared, entry, of });
   const back = entry || of ? { href: "#project", label: "‹ Project" } : { href: "#work-out", label: ALL };
@@ -27,6 +36,7 @@ export function question(app, key, entryId, of) {
   );
   return { node };
 }
+
 const noQuestion = () => ({
   node: element(
     "div",

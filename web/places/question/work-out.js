@@ -1,28 +1,50 @@
 import { element } from "../../widgets/element.js";
 
-/** Letters only, so that "fence's" finds "fence". */
+/** @import { Reckoner } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Letters only, so that "fence's" finds "fence".
+ * @param {string} text
+ */
 const plain = (text) => text.toLowerCase().replace(/[^a-z0-9 ]/g, "");
 
-/** How many of the words typed begin a word of these texts. */
+/**
+ * How many of the words typed begin a word of these texts.
+ * @param {string[]} texts
+ * @param {string[]} typed
+ */
 function found(texts, typed) {
   const own = plain(texts.join(" ")).split(/\s+/);
   return typed.filter((word) => own.some((each) => each.startsWith(word))).length;
 }
 
-/** Most of the words first; of two alike, the one whose title has more of them, and little else. */
+/**
+ * Most of the words first; of two alike, the one whose title has more of them, and little else.
+ * @param {Reckoner} question
+ * @param {string[]} typed
+ */
 const score = ({ title, asks, words }, typed) => [
   found([title, asks, ...words], typed),
   found([title], typed) / title.split(" ").length,
 ];
 
-/** The questions that answer to any of the words typed, the likeliest first. */
+/**
+ * The questions that answer to any of the words typed, the likeliest first.
+ * @param {Reckoner[]} questions
+ * @param {string} typed
+ */
 function search(questions, typed) {
   const words = plain(typed).split(/\s+/).filter(Boolean);
   if (words.length === 0) return questions;
-  const scored = questions.map((question) => [...score(question, words), question]).filter(([all]) => all > 0);
-  return scored.sort((one, other) => other[0] - one[0] || other[1] - one[1]).map(([, , question]) => question);
+  const scored = questions.map((question) => ({ question, by: score(question, words) }));
+  return scored
+    .filter(({ by: [all] }) => all > 0)
+    .sort((one, other) => other.by[0] - one.by[0] || other.by[1] - one.by[1])
+    .map(({ question }) => question);
 }
 
+/** @param {Reckoner} question */
 const link = (question) =>
   element(
     "li",
@@ -35,9 +57,13 @@ const link = (question) =>
     ),
   );
 
+/** @param {Reckoner[]} questions */
 const listed = (questions) => element("ul", { class: "questions" }, questions.map(link));
 
-/** All questions under their subjects, in the order of the core. */
+/**
+ * All questions under their subjects, in the order of the core.
+ * @param {Reckoner[]} questions
+ */
 function bySubject(questions) {
   const subjects = [...new Set(questions.map((each) => each.subject))];
   return subjects.map((subject) => [
@@ -46,7 +72,10 @@ function bySubject(questions) {
   ]);
 }
 
-/** The questions, found by the words a person would use. */
+/**
+ * The questions, found by the words a person would use.
+ * @param {App} app
+ */
 export function workOut(app) {
   const found = element("div", { class: "found" });
   const box = element("input", {
@@ -61,7 +90,7 @@ export function workOut(app) {
   function draw() {
     const all = app.state.get().described?.reckoners ?? [];
     const matching = search(all, box.value);
-    const say = (sentence) => [element("p", { class: "help" }, sentence)];
+    const say = (/** @type {string} */ sentence) => [element("p", { class: "help" }, sentence)];
     if (all.length === 0) found.replaceChildren(...say("The questions appear as soon as the arithmetic has loaded."));
     else if (box.value.trim() === "") found.replaceChildren(...bySubject(all).flat());
     else if (matching.length) found.replaceChildren(listed(matching));
@@ -71,6 +100,6 @@ export function workOut(app) {
   draw();
   return {
     node: element("div", { class: "work-out" }, box, found),
-    refresh: (changed) => changed.includes("described") && draw(),
+    refresh: (/** @type {string[]} */ changed) => changed.includes("described") && draw(),
   };
 }

@@ -7,7 +7,13 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go } from "../go.js";
 import { numberOf, readingField } from "./reading-field.js";
 
-/** A reading typed straight into the project, or a sum of what is there already, which follows it. */
+/** @import { Answered, Read } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * A reading typed straight into the project, or a sum of what is there already, which follows it.
+ * @param {App} app
+ */
 export function newReading(app) {
   const draft = draftIn(app.state, draftKey("reading"));
   const unit = () => draft.get().unit ?? app.project.unit();
@@ -34,8 +40,9 @@ export function newReading(app) {
     read({ do: "read", text, settings: app.project.settings(), unit: unit(), ...names }, show);
   }
 
+  /** @param {Answered<Read> | null} answer */
   function show(answer) {
-    kept = answer?.kept ?? "";
+    kept = answer?.ok ? answer.kept : "";
     const acts = [button("Keep in project", keep, { class: "button primary" })];
     result.replaceChildren(...(answer?.ok ? [numberOf(answer, acts)] : []));
     field.show(answer);
@@ -44,7 +51,7 @@ export function newReading(app) {
   function keep() {
     app.sheet.close();
     const text = field.value();
-    const give = (name) => app.project.change({ act: "keep_reading", name, text, unit: unit() });
+    const give = (/** @type {string} */ name) => app.project.change({ act: "keep_reading", name, text, unit: unit() });
     nameDialog({ title: `Keep ${kept}`, act: "Keep", give, after: leave });
   }
 

@@ -1,7 +1,12 @@
 import { detailsKey } from "../../store/project/draft.js";
-import { element } from "../../widgets/element.js";
+import { element, present } from "../../widgets/element.js";
 import { keptForm } from "../forms/kept-form.js";
 import { readingPhoto } from "./reading-photo.js";
+
+/** @import { Reading } from "../../python/contract.d.ts" */
+/** @import { Kept } from "../../store/shapes.d.ts" */
+/** @import { DrawnField } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
 
 const SIDES = [
   { value: "", label: "On the mark" },
@@ -9,6 +14,10 @@ const SIDES = [
   { value: "heavy", label: "Heavy" },
 ];
 
+/**
+ * @param {{name: string}[]} tapes
+ * @returns {DrawnField}
+ */
 const tapeField = (tapes) => ({
   key: "tape",
   label: "Tape",
@@ -17,8 +26,12 @@ const tapeField = (tapes) => ({
   help: "Your tapes are in Settings; what one reads wrong is put right.",
 });
 
+/**
+ * @param {App} app
+ * @returns {DrawnField[]}
+ */
 const fieldsOf = (app) => {
-  const marks = app.state.get().described?.settings.find(({ key }) => key === "mark").choices ?? [];
+  const marks = app.state.get().described?.settings.find(({ key }) => key === "mark")?.choices ?? [];
   const tapes = (app.project.settings().tapes ?? []).filter(({ name }) => name);
   return [
     { key: "where", label: "Where", kind: "text", help: "At the floor, at the back, on the left." },
@@ -41,31 +54,40 @@ const fieldsOf = (app) => {
   ];
 };
 
-/** What belongs to a reading beside its number: where, with what, how finely, how sure, when, earlier ones, a photo. */
+/**
+ * What belongs to a reading beside its number: where, with what, how finely, how sure, when, earlier ones, a photo.
+ * @param {App} app
+ * @param {string} id
+ */
 export function readingDetails(app, id) {
-  const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id) ?? {};
+  /** @returns {Partial<Reading>} */
+  const entry = () =>
+    app.state
+      .get()
+      .record?.document.entries.filter(isReading)
+      .find((each) => each.id === id) ?? {};
   const earlier = element("div", { class: "earlier" });
   const photo = readingPhoto(app, id);
   const kept = keptForm(app, {
     fields: fieldsOf(app),
     slot: detailsKey(app.state.get().record, id),
     keptIn: ({ entries }) => entries.find((each) => each.id === id) ?? {},
-    unit: () => entry().unit,
+    unit: () => entry().unit ?? app.project.unit(),
     make: (mine) => ({ act: "describe", id, ...mine }),
     send: (act) => app.project.change(act),
   });
 
   function draw() {
     const { when, earlier: before = [] } = entry();
-    const { off_told: off } = app.state.get().view?.entries.find((each) => each.id === id) ?? {};
+    const off = app.state.get().view?.entries.find((each) => each.id === id)?.off_told;
     const line = (each) => element("li", {}, [each.text, moment(each.when)].filter(Boolean).join(", "));
     earlier.replaceChildren(
-      ...[
+      ...present([
         off ? element("p", { class: "help" }, `“How sure” counts up to ${off}.`) : null,
         when ? element("p", { class: "help" }, `Measured ${moment(when)}.`) : null,
         before.length ? element("h3", {}, "Earlier") : null,
         before.length ? element("ol", {}, [...before].reverse().map(line)) : null,
-      ].filter(Boolean),
+      ]),
     );
   }
 
@@ -87,4 +109,11 @@ export function readingDetails(app, id) {
   return { node, refresh };
 }
 
+/**
+ * @param {Kept} kept
+ * @returns {kept is Reading}
+ */
+const isReading = (kept) => kept.kind === "reading";
+
+/** @param {string | undefined} when */
 const moment = (when) => (when ?? "").replace("T", " ");

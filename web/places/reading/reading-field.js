@@ -4,11 +4,20 @@ import { mainAnswer } from "../../widgets/numbers/answers.js";
 import { fromProject } from "../forms/from-project.js";
 import { echoed } from "../forms/in-project.js";
 
-/** The large number of a reading; what can be done with it stands below. */
+/** @import { Answered, Read } from "../../python/contract.d.ts" */
+/** @import { Child } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The large number of a reading; what can be done with it stands below.
+ * @param {Read} answer
+ * @param {Child[]} acts
+ */
 export const numberOf = ({ value, tape }, acts) => mainAnswer({ ...value, label: "" }, tape, acts);
 
 /**
  * The field that a reading is typed into: how it is read stands beside it, its number above the keys.
+ * @param {App} app
  * @param {object} how
  * @param {string} how.label
  * @param {string | null} [how.help]
@@ -18,9 +27,9 @@ export const numberOf = ({ value, tape }, acts) => mainAnswer({ ...value, label:
  * @param {(text: string) => void} how.onTyped
  * @param {{label: string, run(): void}} how.keep the key beside the number
  * @param {HTMLElement} how.result where its answer stands, which is gone to when the person is done
- * @returns {{node, input, value, set, show(answer: object | null)}} `show` tells what the core said of the text
  */
 export function readingField(app, { label, help = null, value, unit, own, onTyped, keep, result }) {
+  /** @type {Answered<Read> | null} */
   let read = null;
   const field = textField({
     field: { key: "text", label, kind: "length", help },
@@ -40,9 +49,13 @@ export function readingField(app, { label, help = null, value, unit, own, onType
     keep: read?.ok ? keep : null,
   });
 
+  /**
+   * What the core said of the text.
+   * @param {Answered<Read> | null} answer
+   */
   function show(answer) {
     read = answer;
-    field.show(read?.ok ? { echo: echoed(read.echo, read.names) } : { error: read?.error });
+    field.show(answer?.ok ? { echo: echoed(answer.echo, answer.names) } : { error: answer?.error });
     app.sheet.refresh();
   }
 

@@ -1,15 +1,30 @@
 import { freshId } from "../../store/page/fresh-id.js";
 import { shrinkPicture } from "../../widgets/device/shrink-picture.js";
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { fileField } from "../../widgets/fields/file-field.js";
 import { notice } from "../notices.js";
 
-/** The photo of where a reading was taken: from the camera, kept small, shown, taken out. */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * The photo of where a reading was taken: from the camera, kept small, shown, taken out.
+ * @param {App} app
+ * @param {string} id
+ */
 export function readingPhoto(app, id) {
   const node = element("div", { class: "reading-photo" });
-  const entry = () => app.state.get().record?.document.entries.find((each) => each.id === id);
+  function entry() {
+    const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
+    return kept?.kind === "reading" ? kept : null;
+  }
+
+  /**
+   * @param {string} photo
+   * @param {Record<string, string>} [pictures]
+   */
   const describe = (photo, pictures = {}) => app.project.change({ act: "describe", id, photo }, { pictures });
 
+  /** @param {File} file */
   async function take(file) {
     const address = await shrinkPicture(file).catch(() => null);
     if (!address) return notice("This file is no picture that the browser can read. Take another.");
@@ -21,7 +36,7 @@ export function readingPhoto(app, id) {
     const { name, photo } = entry() ?? {};
     const address = photo ? await app.photo(photo) : null;
     node.replaceChildren(
-      ...[
+      ...present([
         address ? element("img", { class: "photo", src: address, alt: `Where ${name} was measured` }) : null,
         photo && !address ? element("p", { class: "help" }, "Its photo is not on this device.") : null,
         fileField({
@@ -31,7 +46,7 @@ export function readingPhoto(app, id) {
           onFile: take,
         }),
         photo ? button("Take the photo out", () => describe("")) : null,
-      ].filter(Boolean),
+      ]),
     );
   }
 

@@ -1,6 +1,7 @@
 import { naming } from "../../store/pad/naming.js";
 import { latest } from "../../store/page/latest.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
+import { entryOf } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { askInProject } from "../forms/in-project.js";
 import { notThere } from "../forms/instead.js";
@@ -9,9 +10,17 @@ import { copy } from "../notices.js";
 import { readingDetails } from "./reading-details.js";
 import { numberOf, readingField } from "./reading-field.js";
 
-/** Correct a kept reading: the text as it was read, and what it now says. */
+/** @import { Answered, Read, Reading } from "../../python/contract.d.ts" */
+/** @import { TextWidget } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * Correct a kept reading: the text as it was read, and what it now says.
+ * @param {App} app
+ * @param {string} id
+ */
 export function reading(app, id) {
-  const entryNow = () => app.state.get().record?.document.entries.find((each) => each.id === id);
+  const entryNow = () => entryOf(app.state.get().record, "reading", id);
   const entry = entryNow();
   if (!entry) return notThere("This reading is no longer in the project.");
   const correcting = correction(app, entry, () => field.value());
@@ -32,19 +41,23 @@ export function reading(app, id) {
     },
   });
 
+  const { name, unit } = entry;
+
   function ask() {
     const text = field.value();
-    const message = { do: "read", text, settings: app.project.settings(), unit: entry.unit };
-    read({ ...message, ...namesFor(app, entryNow(), text, id) }, show);
+    const names = namesFor(app, entryNow(), text, id);
+    read({ do: "read", text, settings: app.project.settings(), unit, ...names }, show);
   }
 
+  /** @param {Answered<Read>} answer */
   function show(answer) {
-    corrected.textContent = answer.corrected ?? "";
+    corrected.textContent = (answer.ok && answer.corrected) || "";
     result.classList.toggle("waiting", !answer.ok);
     if (answer.ok) result.replaceChildren(numberOf(answer, actsOn(answer, correcting.keep)));
     field.show(answer);
   }
 
+  /** @param {string[]} changed */
   function refresh(changed) {
     if (!changed.includes("record")) return;
     correcting.follow(field, entryNow());
@@ -54,24 +67,43 @@ export function reading(app, id) {
 
   ask();
   const back = element("a", { class: "back", href: "#project" }, "‹ Project");
-  const nodes = [back, element("h2", {}, entry.name), field.node, corrected, result, details.node];
+  const nodes = [back, element("h2", {}, name), field.node, corrected, result, details.node];
   return { node: element("div", { class: "question" }, nodes), refresh };
 }
 
+/**
+ * @param {App} app
+ * @param {string} id
+ */
 const isSum = (app, id) => app.state.get().view?.entries.some((each) => each.id === id && each.uses.length > 0);
 
+/**
+ * @param {Read} read
+ * @param {() => void} keep
+ */
 const actsOn = ({ value }, keep) => [
   button("Save the correction", keep, { class: "button primary" }),
-  button("Copy", () => copy(value.plain), { class: "button quiet" }),
+  "plain" in value ? button("Copy", () => copy(value.plain), { class: "button quiet" }) : null,
 ];
 
-/** The project goes along where a name may stand in the text, or a tape corrects what is read. */
+/**
+ * The project goes along where a name may stand in the text, or a tape corrects what is read.
+ * @param {App} app
+ * @param {Reading | undefined} entry
+ * @param {string} text
+ * @param {string} id
+ */
 function namesFor(app, entry, text, id) {
   const { record } = app.state.get();
-  return entry?.tape ? { document: record.document, id } : naming(record, text, id);
+  return record && entry?.tape ? { document: record.document, id } : naming(record, text, id);
 }
 
-/** What is typed over a kept reading, until it is kept in its turn. */
+/**
+ * What is typed over a kept reading, until it is kept in its turn.
+ * @param {App} app
+ * @param {Reading} entry
+ * @param {() => string} value
+ */
 function correction(app, entry, value) {
   const { id } = entry;
   const draft = draftIn(app.state, correctionKey(app.state.get().record, id));
@@ -82,13 +114,17 @@ function correction(app, entry, value) {
     app.sheet.close();
     const goOn = onward();
     const answer = await app.project.change(act(), { was });
-    was = answer.now ?? was;
+    if (answer.now?.kind === "reading") was = answer.now;
     if (!answer.ok) return;
     draft.drop();
     goOn(`project/${id}`);
   }
 
-  /** What another tab kept is shown, unless something is typed over it here. */
+  /**
+   * What another tab kept is shown, unless something is typed over it here.
+   * @param {Pick<TextWidget, "input" | "set">} field
+   * @param {Reading | undefined} now
+   */
   function follow(field, now) {
     const isTypedIn = draft.get().changed || document.activeElement === field.input;
     if (!now || isTypedIn || now.text === was.text || now.unit !== was.unit) return;
@@ -96,6 +132,6 @@ function correction(app, entry, value) {
     field.set(now.text);
   }
 
-  const type = (text) => draft.keep({ text, changed: text !== was.text });
+  const type = (/** @type {string} */ text) => draft.keep({ text, changed: text !== was.text });
   return { act, keep, follow, type, typed: () => draft.get().text };
 }

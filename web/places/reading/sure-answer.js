@@ -1,10 +1,15 @@
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { fraction } from "../../widgets/numbers/fraction.js";
 import { go } from "../go.js";
 
-/** What the core says of a number: its ranges, the fit, what to measure again, and where it comes from. */
+/** @import { Influence, Range, Sure } from "../../python/contract.d.ts" */
+
+/**
+ * What the core says of a number: its ranges, the fit, what to measure again, and where it comes from.
+ * @param {Sure} sure
+ */
 export const sureAnswer = ({ value, label, worst, likely, readings, measure_again: again, fit, said }) =>
-  [
+  present([
     element(
       "div",
       { class: "main-answer" },
@@ -17,11 +22,12 @@ export const sureAnswer = ({ value, label, worst, likely, readings, measure_agai
     again
       ? button(`Measure ${again.name} again`, () => go(`reading/${again.id}`), { class: "button primary wide" })
       : null,
-    worst ? element("dl", { class: "answers" }, [likely, worst].filter(Boolean).map(between)) : null,
+    worst ? element("dl", { class: "answers" }, present([likely, worst]).map(between)) : null,
     readings.length ? element("h3", {}, "Where it comes from") : null,
     readings.length ? element("ul", { class: "sure-readings" }, readings.map(source)) : null,
-  ].filter(Boolean);
+  ]);
 
+/** @param {Range} range */
 const between = ({ label, low, high }) =>
   element(
     "div",
@@ -30,6 +36,7 @@ const between = ({ label, low, high }) =>
     element("dd", {}, fraction(low, "fraction-large"), element("span", {}, "to"), fraction(high, "fraction-large")),
   );
 
+/** @param {Influence} reading */
 const source = ({ name, text, off, moves, share }) =>
   element(
     "li",

@@ -1,3 +1,4 @@
+import { entryOf } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
@@ -7,7 +8,22 @@ import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
+/** @import { Document, Line } from "../../python/contract.d.ts" */
+/** @import { DrawnField, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * @param {string} key
+ * @param {string} label
+ * @param {string | null} help
+ * @returns {DrawnField}
+ */
 const words = (key, label, help) => ({ key, label, kind: "text", help });
+/**
+ * @param {string} key
+ * @param {string} label
+ * @returns {DrawnField}
+ */
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
 const MOST = 6;
 const FIELDS = [
@@ -21,10 +37,15 @@ const FIELDS = [
 
 const ALLOWANCES = FIELDS.filter(({ kind }) => kind === "length").map(({ key }) => key);
 
-/** What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished. */
+/**
+ * What a piece is of, how its grain lies, where it goes, and what it is larger by before it is finished.
+ * @param {App} app
+ * @param {string} entry
+ * @param {string} part
+ */
 export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
-  const line = record?.document.entries.find((each) => each.id === entry);
+  const line = entryOf(record, "line", entry);
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
   if (!line || !piece) return notThere("This piece is no longer in the project.");
   const about = aboutForm(app, { line, part });
@@ -39,21 +60,35 @@ export function aboutPiece(app, entry, part) {
     element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
     button("Keep", about.keep, { class: "button primary" }),
   );
-  return { node, refresh: (changed) => changed.includes("record") && about.follow(), leave: standing.leave };
+  return {
+    node,
+    refresh: (/** @type {string[]} */ changed) => changed.includes("record") && about.follow(),
+    leave: standing.leave,
+  };
 }
 
-/** One touch for what was typed once, so that the tally finds one material and not two spellings. */
+/**
+ * One touch for what was typed once, so that the tally finds one material and not two spellings.
+ * @param {App} app
+ * @param {(material: string) => void} onPick
+ */
 function materialsKnown(app, onPick) {
-  const { view } = app.state.get();
-  const used = view.pieces.map(({ material }) => material).filter(Boolean);
-  const own = (app.project.settings().materials ?? []).map(({ name }) => name);
+  const pieces = app.state.get().view?.pieces ?? [];
+  const used = pieces.map(({ material }) => material).filter(Boolean);
+  /** @type {{name: string}[]} */
+  const materials = app.project.settings().materials ?? [];
+  const own = materials.map(({ name }) => name);
   const known = [...new Set([...used, ...own])].slice(0, MOST);
   if (known.length === 0) return null;
   const keys = known.map((material) => button(material, () => onPick(material)));
   return element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, keys);
 }
 
-/** The fields, and what is typed into them until it is kept. */
+/**
+ * The fields, and what is typed into them until it is kept.
+ * @param {App} app
+ * @param {{line: Line, part: string}} piece
+ */
 function aboutForm(app, { line: { id, about = {} }, part }) {
   const fields = form({
     fields: FIELDS,
@@ -62,11 +97,17 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
     onFocus: (input, { kind }) =>
       app.sheet.open(input, { kind, unit: app.project.unit(), peek: () => ({ lines: [] }) }),
   });
-  const keptIn = ({ entries }) => entries.find((each) => each.id === id)?.about?.[part] ?? {};
+  /** @param {Document} document */
+  function keptIn({ entries }) {
+    const line = entries.find((each) => each.id === id);
+    return (line?.kind === "line" && line.about?.[part]) || {};
+  }
+
   const over = overKept(app, FIELDS, keptIn);
   const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
   const anew = readAnewLine(app, () => draft.typedIn(ALLOWANCES));
 
+  /** @param {Record<string, Typed>} values */
   function type(values) {
     draft.type(values);
     anew.draw();
@@ -83,6 +124,7 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
     goOn("saw");
   }
 
+  /** @param {Record<string, string>} more */
   function put(more) {
     const values = { ...fields.values(), ...more };
     fields.set(values);
@@ -94,6 +136,6 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
     draft.keptAs(over.kept());
   }
 
-  fields.node.addEventListener("input", ({ target }) => over.again(target.name));
+  fields.node.addEventListener("input", ({ target }) => target instanceof HTMLInputElement && over.again(target.name));
   return { nodes: [fields.node, anew.node], keep, put, follow };
 }

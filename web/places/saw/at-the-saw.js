@@ -1,4 +1,4 @@
-import { isOldPicture } from "../../store/project/old-picture.js";
+import { isOldPicture } from "../../store/project/identity.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
 import { piece as pieceToCut } from "../../widgets/project/pieces.js";
@@ -9,9 +9,15 @@ import { sawKeys } from "./saw-keys.js";
 import { markOf, piecesInTurn, wrongOf } from "./saw-pieces.js";
 import { sawTools } from "./saw-tools.js";
 
+/** @import { Act, Piece } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 const NONE = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
 
-/** The project's pieces one at a time, as large as the screen allows. */
+/**
+ * The project's pieces one at a time, as large as the screen allows.
+ * @param {App} app
+ */
 export function atTheSaw(app) {
   const body = element("div", { class: "saw-body" });
   const keys = element("div", { class: "saw-keys" });
@@ -27,9 +33,9 @@ export function atTheSaw(app) {
       keys.replaceChildren();
       return body.replaceChildren(nothingYet(app, NONE));
     }
-    const focused = document.activeElement?.dataset.key;
+    const focused = document.activeElement?.getAttribute("data-key");
     const { piece, following } = now;
-    const act = (more) => actOn(app, piece, more, pieces.hold);
+    const act = (/** @type {Act} */ more) => actOn(app, piece, more, pieces.hold);
     const [wrong, mark] = [wrongOf(piece), markOf(piece, app.state.get())];
     const shown = { ...piece, place: piece.group, mark, wrong, isLast: !following && !wrong };
     body.replaceChildren(pieceToCut(shown), sawTools(app, piece, act), sleeps);
@@ -38,6 +44,7 @@ export function atTheSaw(app) {
     if (focused) keepFocus(node, focused);
   }
 
+  /** @param {Piece} piece */
   function turnTo(piece) {
     pieces.turnTo(piece);
     draw();
@@ -47,7 +54,7 @@ export function atTheSaw(app) {
   draw();
   return {
     node,
-    refresh(changed) {
+    refresh(/** @type {string[]} */ changed) {
       if (changed.includes("saw")) standing.light();
       if (["view", "saw"].some((key) => changed.includes(key))) draw();
     },
@@ -58,24 +65,40 @@ export function atTheSaw(app) {
   };
 }
 
-/** Where the keys lead from a piece; null where there is no such way. */
+/**
+ * Where the keys lead from a piece; null where there is no such way.
+ * @param {App} app
+ * @param {{before?: Piece, after?: Piece, following?: Piece}} now
+ * @param {(piece: Piece) => void} turnTo
+ */
 function waysFrom(app, { before, after, following }, turnTo) {
-  const to = (piece) => (piece ? () => turnTo(piece) : null);
+  const to = (/** @type {Piece | undefined} */ piece) => (piece ? () => turnTo(piece) : null);
   const undoable = lastAtTheSaw(app.state.get().record?.undo ?? []);
-  const undo = undoable === null ? null : () => app.project.undoStep(undoable);
+  const undo = undoable === null || undoable === undefined ? null : () => app.project.undoStep(undoable);
   return { back: to(before), next: to(after), following: to(following), undo };
 }
 
+/**
+ * @param {App} app
+ * @param {Piece} piece
+ * @param {Act} more
+ * @param {() => void} hold
+ */
 function actOn(app, { entry, part }, more, hold) {
   hold();
+  /** @type {Act} */
   const act = { id: entry, part, ...more };
   // Whether a piece or a blank is spoiled is to be read, not guessed.
   if (act.act === "spoil") return app.project.change(act, { undoable: false });
   return quietly(app.project.tryChange(act));
 }
 
-/** The keys are drawn anew: who walks them with a keyboard stays on the same one, or the main one. */
+/**
+ * The keys are drawn anew: who walks them with a keyboard stays on the same one, or the main one.
+ * @param {HTMLElement} node
+ * @param {string} label
+ */
 function keepFocus(node, label) {
-  const on = [...node.querySelectorAll(".saw-key:enabled")];
-  (on.find((each) => each.dataset.key === label) ?? on.at(-1))?.focus();
+  const on = [...node.querySelectorAll("button")].filter((key) => key.matches(".saw-key:enabled"));
+  (on.find((key) => key.dataset.key === label) ?? on.at(-1))?.focus();
 }

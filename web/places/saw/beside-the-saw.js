@@ -1,10 +1,13 @@
 import { canRead, pieceInWords, readAloud, whenVoicesCome } from "../../widgets/device/aloud.js";
 import { keepAwake } from "../../widgets/device/keep-awake.js";
 
+/** @import { Piece } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 /**
  * What holds as long as one stands at the saw: the screen stays on, the light that was chosen.
+ * @param {App} app
  * @param {(sentence: string) => void} say what the browser can't do
- * @returns {{light(), leave()}}
  */
 export function besideTheSaw(app, say) {
   const awake = keepAwake(say);
@@ -23,12 +26,13 @@ export function besideTheSaw(app, say) {
 
 /**
  * Reads the cut that is shown aloud, once, where that is switched on and a voice is on the device.
+ * @param {App} app
  * @param {() => void} onVoices called when the browser has found its voices
  */
 export function speaker(app, onVoices) {
   let last = "";
   whenVoicesCome(onVoices);
-  return (piece) => {
+  return (/** @type {Piece} */ piece) => {
     const text = pieceInWords(piece);
     if (!app.state.get().saw.aloud) last = "";
     else if (text !== last && piece.left > 0 && canRead()) {

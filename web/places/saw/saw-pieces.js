@@ -1,24 +1,40 @@
 import { isUnkept } from "../../store/project/draft.js";
-import { isOldPicture } from "../../store/project/old-picture.js";
+import { isOldPicture } from "../../store/project/identity.js";
 import { wrongs } from "./saw-mending.js";
 
+/** @import { Piece, View } from "../../python/contract.d.ts" */
+/** @import { State } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @param {{entry: string, part: string}} piece */
 const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
-/** What a correction made wrong with pieces already cut, in words. */
+/**
+ * What a correction made wrong with pieces already cut, in words.
+ * @param {Piece} piece
+ */
 export const wrongOf = (piece) =>
   wrongs(piece)
     .map(({ said }) => said)
     .join(" ");
 
-/** The pieces in the order in which they are cut, each with what its group is called. */
+/**
+ * The pieces in the order in which they are cut, each with what its group is called.
+ * @param {View} view
+ */
 function inOrder(view) {
-  const find = ({ entry, part }) => view.pieces.find((each) => each.entry === entry && each.part === part);
-  return view.cuts.groups.flatMap(({ said, pieces }) => pieces.map((each) => ({ ...find(each), group: said })));
+  const all = new Map(view.pieces.map((piece) => [keyOf(piece), piece]));
+  return view.cuts.groups.flatMap(({ said: group, pieces }) =>
+    pieces.flatMap((place) => {
+      const piece = all.get(keyOf(place));
+      return piece ? [{ ...piece, group }] : [];
+    }),
+  );
 }
 
 /**
  * Which piece is shown, and its neighbors; who comes back finds the piece that was left.
- * @param {import("../place").App} app
+ * @param {App} app
  */
 export function piecesInTurn(app) {
   let shown = app.state.get().saw.piece;
@@ -37,6 +53,7 @@ export function piecesInTurn(app) {
     return { piece, before: pieces[at - 1], after: pieces[at + 1], following };
   }
 
+  /** @param {Piece} piece */
   function turnTo(piece) {
     shown = keyOf(piece);
   }
@@ -49,7 +66,11 @@ export function piecesInTurn(app) {
   return { now, turnTo, hold };
 }
 
-/** What must be known of a piece before it is cut; "" where nothing must. */
+/**
+ * What must be known of a piece before it is cut; "" where nothing must.
+ * @param {Piece} piece
+ * @param {State} state
+ */
 export function markOf({ entry }, state) {
   if (isOldPicture(state)) return "This size is from before your last change.";
   return isUnkept(state, entry) ? "A correction is typed, but not kept: this is the kept piece." : "";

@@ -6,6 +6,11 @@ import { go } from "../go.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
 
+/** @import { Piece } from "../../python/contract.d.ts" */
+/** @import { SawState } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+/** @import { SawAct } from "./saw-mending.js" */
+
 const WIDE = "saw-tool saw-wide";
 const ORDER = {
   key: "order",
@@ -29,10 +34,13 @@ const LIGHT = {
 /**
  * Below the piece: all that is told of it, what the main key has no room for, the set-up tried, and how this
  * place looks and sounds.
+ * @param {App} app
+ * @param {Piece} each
+ * @param {SawAct} act
  */
 export function sawTools(app, each, act) {
   const { saw } = app.state.get();
-  const set = (patch) => app.state.set({ saw: { ...app.state.get().saw, ...patch } });
+  const set = (/** @type {Partial<SawState>} */ patch) => app.state.set({ saw: { ...app.state.get().saw, ...patch } });
   const order = choiceField({
     field: ORDER,
     value: saw.order,
@@ -42,6 +50,11 @@ export function sawTools(app, each, act) {
     },
   });
   const light = choiceField({ field: LIGHT, value: saw.light, onInput: (value) => set({ light: value }) });
+  /**
+   * @param {string} label
+   * @param {() => unknown} run
+   * @param {Record<string, unknown>} [attributes]
+   */
   const tool = (label, run, attributes = {}) => button(label, run, { class: "button saw-tool", ...attributes });
   return element(
     "div",

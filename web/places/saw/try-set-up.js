@@ -1,5 +1,5 @@
 import { latest } from "../../store/page/latest.js";
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
@@ -12,10 +12,18 @@ import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
 import { besideTheSaw } from "./beside-the-saw.js";
 
+/** @import { Answered, Field, Piece, Reckoning } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 const QUESTION = "over_or_under";
 const ASKED = ["measured", "cut"];
 
-/** Try a set-up: what the test piece measures, how much over or under, and which way to move the stop. */
+/**
+ * Try a set-up: what the test piece measures, how much over or under, and which way to move the stop.
+ * @param {App} app
+ * @param {string} entry
+ * @param {string} part
+ */
 export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
@@ -35,12 +43,18 @@ export function trySetUp(app, entry, part) {
   return { node, leave: standing.leave };
 }
 
-/** What is asked of the test piece, and what comes of it. */
+/**
+ * What is asked of the test piece, and what comes of it.
+ * @param {App} app
+ * @param {Piece} piece
+ * @param {Field[]} asked
+ */
 function trialOf(app, { entry, part, length }, asked) {
   // One aims at the mark: a stop can't be set between two.
   const aimed = length.plain;
   const reckon = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  /** @type {Answered<Reckoning> | null} */
   let answer = null;
   const fields = form({
     fields: asked,
@@ -55,19 +69,20 @@ function trialOf(app, { entry, part, length }, asked) {
   const draft = formDraft(app, projectKey(app, entry, part, "trial"), fields);
   const anew = readAnewLine(app, () => draft.typedIn(["measured"]));
   const errors = () => sortedErrors(answer, asked, fields.values());
-  const peek = () => ({ lines: inLittle(answer, answer && errors(), asked, "measured"), keep: null });
+  const peek = () => ({ lines: inLittle(answer, errors(), asked, "measured"), keep: null });
 
   function ask() {
     const values = { aimed, ...fields.values() };
     reckon({ do: "reckon", reckoner: QUESTION, values, settings: app.project.settings() }, show);
   }
 
+  /** @param {Answered<Reckoning>} now */
   function show(now) {
     answer = now;
-    fields.show({ echoes: answer.echoes, errors: errors().beside });
+    fields.show({ echoes: now.ok ? now.echoes : {}, errors: errors().beside });
     anew.draw();
     const keepIt = button("Keep with the piece", keep, { class: "button primary" });
-    result.replaceChildren(...(answer.ok ? whichWay(answer, keepIt) : unanswered(errors(), asked)));
+    result.replaceChildren(...(now.ok ? whichWay(now, keepIt) : unanswered(errors(), asked)));
     app.sheet.refresh();
   }
 
@@ -83,8 +98,10 @@ function trialOf(app, { entry, part, length }, asked) {
   return { nodes: [fields.node, anew.node, result] };
 }
 
-/** Which way to move the stop stands right under how much. */
+/**
+ * Which way to move the stop stands right under how much.
+ * @param {Reckoning} reckoned
+ * @param {HTMLElement} act
+ */
 const whichWay = ({ answers: [off, ...others], drawing: drawn, working: lines, source }, act) =>
-  [mainAnswer(off, null, [act]), otherAnswers(others), drawn ? drawing(drawn) : null, working(lines, source)].filter(
-    Boolean,
-  );
+  present([mainAnswer(off, null, [act]), otherAnswers(others), drawn ? drawing(drawn) : null, working(lines, source)]);

@@ -4,26 +4,35 @@ import { projectKey } from "../forms/form-draft.js";
 import { keptForm } from "../forms/kept-form.js";
 import { tolerance } from "./tolerance.js";
 
-/** How lengths are read and shown in the open project, and whether the app is ready without network. */
+/** @import { DrawnField } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/**
+ * How lengths are read and shown in the open project, and whether the app is ready without network.
+ * @param {App} app
+ */
 export function settings(app) {
   const choices = element("div");
   const allowed = tolerance(app);
   const page = thisApp(app);
   const { described } = app.state.get();
+  /** @type {ReturnType<typeof settingsForm> | null} */
   let own = null;
 
+  /** @param {DrawnField[]} fields */
   function drawFields(fields) {
     own = settingsForm(app, fields);
     choices.replaceChildren(own.node);
   }
 
+  /** @param {string[]} changed */
   function refresh(changed) {
     page.draw();
     if (changed.includes("record")) {
-      own.follow();
+      own?.follow();
       allowed?.follow();
     }
-    if (!described && changed.includes("described")) drawFields(app.state.get().described.settings);
+    if (!described && changed.includes("described")) drawFields(app.state.get().described?.settings ?? []);
   }
 
   drawFields(described?.settings ?? []);
@@ -31,6 +40,10 @@ export function settings(app) {
   return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
 }
 
+/**
+ * @param {App} app
+ * @param {DrawnField[]} fields
+ */
 const settingsForm = (app, fields) =>
   keptForm(app, {
     fields,
@@ -42,7 +55,10 @@ const settingsForm = (app, fields) =>
     fieldOf: (field) => field?.replace("settings.", ""),
   });
 
-/** Whether the app is ready without network, its version, and the way to a newer one. */
+/**
+ * Whether the app is ready without network, its version, and the way to a newer one.
+ * @param {App} app
+ */
 function thisApp(app) {
   const ready = element("p", { class: "help" });
   const update = button("Use the new version", app.acceptUpdate, { class: "button primary" });
@@ -57,7 +73,10 @@ function thisApp(app) {
   return { nodes: [element("h2", {}, "This app"), ready, update], draw };
 }
 
-/** Whether the browser has promised to keep what is here; nothing before it was asked. */
+/**
+ * Whether the browser has promised to keep what is here; nothing before it was asked.
+ * @param {boolean | null | undefined} stays
+ */
 function staying(stays) {
   if (stays === true) return "The browser keeps what is here until you delete it.";
   if (stays === false) return "The browser may clear what is here when space runs out: back up now and then.";

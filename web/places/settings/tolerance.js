@@ -1,12 +1,19 @@
 import { projectKey } from "../forms/form-draft.js";
 import { keptForm } from "../forms/kept-form.js";
 
+/** @import { DrawnField } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
 const KEY = "tolerance";
 
-/** How much a cut piece may be off and still be good; null where there is no project. */
+/**
+ * How much a cut piece may be off and still be good; null where there is no project.
+ * @param {App} app
+ */
 export function tolerance(app) {
   const { record, view } = app.state.get();
   if (!record) return null;
+  /** @type {DrawnField} */
   const field = {
     key: KEY,
     label: "A cut piece may be off by",

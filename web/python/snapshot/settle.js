@@ -2,9 +2,14 @@
 import { readFile } from "../start/pack.js";
 import { unpackWheels } from "../start/runtime.js";
 
+/** @import { Started } from "../core.d.ts" */
+
 const LIBRARY = "/lib/python314.zip";
 
-/** After this, every module of the standard library and every file of the wheels is there. */
+/**
+ * After this, every module of the standard library and every file of the wheels is there.
+ * @param {Started} core
+ */
 export async function settle({ pyodide, pack, way }) {
   // The archive that the start had, and behind it all that makes it the whole library.
   const parts = await Promise.all([pack.library, pack.libraryRest].map(readFile));

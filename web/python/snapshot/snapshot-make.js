@@ -21,7 +21,7 @@ export async function makeSnapshot() {
   // An object of the page's that is alive in Python can't be restored.
   handle.destroy();
   pyodide.runPython("import gc; gc.collect()");
-  const snapshot = pyodide.makeMemorySnapshot();
+  const snapshot = /** @type {Uint8Array<ArrayBuffer>} */ (pyodide.makeMemorySnapshot());
   const size = pyodide._module.HEAPU8.length;
   // What comes before the memory is Pyodide's own account of what must be set up around it.
   const header = snapshot.slice(0, snapshot.length - size);

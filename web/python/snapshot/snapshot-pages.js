@@ -6,8 +6,12 @@
 
 const PAGE = 4096;
 
-/** Return the packed form of the memory `heap` (its length is a multiple of 64 KiB). */
+/**
+ * Return the packed form of a memory.
+ * @param {Uint8Array<ArrayBuffer>} heap its length is a multiple of 64 KiB
+ */
 export function packPages(heap) {
+  /** @type {{first: number, length: number}[]} */
   const runs = [];
   const words = new BigUint64Array(heap.buffer, heap.byteOffset, heap.length / 8);
   const perPage = PAGE / 8;
@@ -25,6 +29,9 @@ export function packPages(heap) {
 /**
  * Make the memory of `module` what it was when `packed` was made from `size` bytes of it.
  * Pages that were empty are emptied: a fresh runtime has written to some, and not always the same.
+ * @param {{HEAPU8: Uint8Array, growMemory(size: number): void}} module
+ * @param {ArrayBuffer} packed
+ * @param {number} size
  */
 export function unpackPages(module, packed, size) {
   if (module.HEAPU8.length < size) module.growMemory(size);

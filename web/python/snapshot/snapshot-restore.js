@@ -6,9 +6,15 @@ import { packURL, readPack } from "../start/pack.js";
 import { openDoor, scripts, startPython } from "../start/runtime.js";
 import { unpackPages } from "./snapshot-pages.js";
 
+/** @import { Facts, Running } from "../core.d.ts" */
+
 const NO_LIBRARY = packURL("no-library.zip");
 
-/** Return {pyodide, pack, handle}; `code` and `pages` are promises. Rejects when they don't fit. */
+/**
+ * Start from a snapshot; rejects where its parts don't fit.
+ * @param {{facts: Facts, code: Promise<WebAssembly.Module>, pages: Promise<ArrayBuffer>}} parts
+ * @returns {Promise<Running>}
+ */
 export async function restoreSnapshot({ facts, code, pages }) {
   handOver(code, { codeURL: packURL("pyodide.asm.wasm"), libraryURL: NO_LIBRARY });
   const [pack, [, { default: createPyodideModule }]] = await Promise.all([readPack(), scripts]);

@@ -1,5 +1,7 @@
 /** Where the snapshot is kept: one response in a cache, which is there whole or not at all. */
 
+/** @import { Facts } from "../core.d.ts" */
+
 const CACHE = "python-snapshot";
 const ADDRESS = new URL("python/snapshot", import.meta.url).href;
 const FACTS = "X-Snapshot";
@@ -14,7 +16,11 @@ export const canKeepSnapshot = async () => {
   }
 };
 
-/** Keep the packed pages; `facts` are {build, header, size, trial}, all JSON-native. */
+/**
+ * Keep the packed pages.
+ * @param {ArrayBuffer} pages
+ * @param {Facts} facts
+ */
 export async function keepSnapshot(pages, facts) {
   const about = { ...facts, format: FORMAT, length: pages.byteLength, sha256: await sha256(pages) };
   const headers = { [FACTS]: encodeURIComponent(JSON.stringify(about)) };
@@ -44,20 +50,29 @@ export async function dropSnapshot() {
   await caches.delete(CACHE);
 }
 
+/**
+ * @param {Response} response
+ * @returns {Facts | null}
+ */
 function readFacts(response) {
   try {
-    const facts = JSON.parse(decodeURIComponent(response.headers.get(FACTS)));
+    const facts = JSON.parse(decodeURIComponent(response.headers.get(FACTS) ?? ""));
     return facts.format === FORMAT ? facts : null;
   } catch {
     return null;
   }
 }
 
+/**
+ * @param {ArrayBuffer} pages
+ * @param {Facts} facts
+ */
 async function compare(pages, facts) {
   if (pages.byteLength !== facts.length) throw new Error("The snapshot is cut short.");
   if ((await sha256(pages)) !== facts.sha256) throw new Error("The snapshot is damaged.");
 }
 
+/** @param {ArrayBuffer} bytes */
 async function sha256(bytes) {
   const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
   return Array.from(digest, (each) => each.toString(16).padStart(2, "0")).join("");

@@ -8,14 +8,17 @@ const { fetch } = self;
 /**
  * Return a Response with the file at `url`, complete however often the network is lost.
  * `onBytes(count)` is called as bytes arrive, `onLost()` whenever the network is found gone.
+ * @param {string} url
+ * @param {{onBytes(count: number): void, onLost(): void}} listener
  */
 export function download(url, { onBytes, onLost }) {
   let given = 0;
 
+  /** @param {ReadableStreamDefaultController<Uint8Array>} controller */
   async function attempt(controller) {
     const response = await fetch(url);
     if (!response.ok) return controller.error(new Error(`${url}: ${response.status}`));
-    const reader = response.body.getReader();
+    const reader = /** @type {ReadableStream<Uint8Array>} */ (response.body).getReader();
     for (let seen = 0; ; ) {
       const { done, value } = await reader.read();
       if (done) return controller.close();
@@ -29,6 +32,7 @@ export function download(url, { onBytes, onLost }) {
     }
   }
 
+  /** @param {ReadableStreamDefaultController<Uint8Array>} controller */
   async function start(controller) {
     for (;;) {
       try {

@@ -1,10 +1,16 @@
 /** Where the packed Python lies, and what is in it. */
 
+/** @import { Pack } from "../core.d.ts" */
+
 const folder = new URL("python/", import.meta.url);
 
+/** @param {string} name of a file of the pack */
 export const packURL = (name) => new URL(name, folder).href;
 
-/** Return the content of a file of the pack. */
+/**
+ * Return the content of a file of the pack.
+ * @param {string} name
+ */
 export async function readFile(name) {
   const response = await fetch(packURL(name));
   if (!response.ok) throw new Error(`python/${name}: ${response.status}`);
@@ -12,7 +18,7 @@ export async function readFile(name) {
 }
 
 /**
- * Return the list of the packed files: {build, library, libraryRest, wheels, installer, wheelsRest,
- * lock, files}. Without its rest each is what a start needs, and with it whole.
+ * Return the list of the packed files.
+ * @returns {Promise<Pack>}
  */
 export const readPack = async () => JSON.parse(new TextDecoder().decode(await readFile("pack.json")));

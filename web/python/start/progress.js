@@ -1,14 +1,19 @@
 /** What is said of files on their way: a sentence, and how many bytes of all are here. */
 
+/** @import { Progress } from "../core.d.ts" */
+
 export const LOST = "The network is gone. Loading goes on when it is back";
 
 /**
  * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`
  * hears of every change: of `tell(change)`, and of what `listener(name)` hears of a download.
+ * @param {(now: Progress) => void} onProgress
+ * @param {string} loading what is said meanwhile
  */
 export function progress(onProgress, loading) {
   const now = { step: loading, loaded: 0, total: 0 };
   const lost = new Set();
+  /** @param {Progress} change */
   const tell = (change) => onProgress(Object.assign(now, change));
   const step = () => (lost.size ? LOST : loading);
   const listener = (name) => ({

@@ -8,12 +8,18 @@ import { packURL } from "./pack.js";
 import { progress } from "./progress.js";
 import { openDoor, startPython, unpackRest } from "./runtime.js";
 
+/** @import { Pack, Progress, Running } from "../core.d.ts" */
+
 const SCRIPT = "pyodide.asm.mjs";
 
-/** Return {pyodide, pack, handle}; `onProgress({step, loaded, total})` hears of every change. */
+/**
+ * @param {(now: Progress) => void} onProgress hears of every change
+ * @returns {Promise<Running>}
+ */
 export async function slowStart(onProgress) {
   const { tell, listener } = progress(onProgress, "Loading the arithmetic");
   const list = listener("pack.json");
+  /** @type {Pack} */
   const pack = await download(packURL("pack.json"), { ...list, onBytes: () => list.onBytes(0) }).json();
   const streamed = ["pyodide.asm.wasm", pack.library, ...pack.wheels, pack.installer];
   tell({ total: [SCRIPT, ...streamed].reduce((sum, name) => sum + pack.files[name].size, 0) });
@@ -36,7 +42,11 @@ export async function slowStart(onProgress) {
   }
 }
 
-/** Fetch what the first answer did without, and put it in place; `onProgress` hears as above. */
+/**
+ * Fetch what the first answer did without, and put it in place.
+ * @param {Running} core
+ * @param {(now: Progress) => void} onProgress hears of every change
+ */
 export async function addRest({ pyodide, pack }, onProgress) {
   const { tell, listener } = progress(onProgress, "Loading the rest of the arithmetic");
   const { size, sha256 } = pack.files[pack.wheelsRest];

@@ -1,11 +1,18 @@
-/** Stands in when the browser refuses its store: all works, nothing outlives the page. */
+/** @import { Database, PageChanges, ProjectRecord } from "../shapes.d.ts" */
+
+/**
+ * Stands in when the browser refuses its store: all works, nothing outlives the page.
+ * @returns {Database}
+ */
 export function memoryDatabase() {
+  /** @type {Map<string, ProjectRecord>} */
   const projects = new Map();
   const photos = new Map();
   const pages = new Map();
 
+  /** @param {PageChanges} changes */
   function changePage(changes) {
-    for (const [key, changed] of Object.entries(changes)) pages.set(key, changed(pages.get(key)));
+    for (const [key, changed] of Object.entries(changes)) if (changed) pages.set(key, changed(pages.get(key)));
   }
 
   return {

@@ -1,6 +1,9 @@
+/** @import { StateKeeper } from "../shapes.d.ts" */
+
 /**
  * Ask the browser, once there is something to lose, not to clear what is kept when space runs out.
  * The state's `stays` is then true or false; null where the browser can't say.
+ * @param {StateKeeper} state
  */
 export function askToStay(state) {
   const { storage } = navigator;

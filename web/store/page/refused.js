@@ -1,3 +1,5 @@
+/** @import { NotDone } from "../shapes.d.ts" */
+
 /** By the name of the browser's error: what happened, and what can be done. */
 const SAID = {
   QuotaExceededError: {
@@ -22,7 +24,11 @@ const SAID = {
 /** Where site data are blocked Chromium gives the one name that says nothing, with a sentence that says why. */
 const nameOf = ({ name, message }) => (name === "UnknownError" && /denied/.test(message) ? "SecurityError" : name);
 
-/** A change that the browser's store refused, told as the core tells a refusal. */
+/**
+ * A change that the browser's store refused, told as the core tells a refusal.
+ * @param {Error | DOMException} error
+ * @returns {NotDone}
+ */
 export const refusedByStore = (error) => ({
   ok: false,
   error: {

@@ -1,18 +1,26 @@
+/** @import { State, StateKeeper } from "../shapes.d.ts" */
+
 /** What is written to the store as it changes, so that the page opens as it was left. */
 const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "sure", "backups"];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
-/** Where the text typed into a question waits: a key of its own, so that a key press writes little. */
-export const draftKey = (slot) => DRAFT + slot;
+/**
+ * Where the text typed into a question waits: a key of its own, so that a key press writes little.
+ * @param {string} slot
+ * @returns {`draft:${string}`}
+ */
+export const draftKey = (slot) => `${DRAFT}${slot}`;
 
 /**
  * One state object for the page.
- * @param {object} start what the store held
- * @param {(key: string, value: unknown) => Promise<void>} keep writes one key
- * @param {() => void} onRefused called when the store refuses to write
+ * @param {Partial<State>} start what the store held
+ * @param {(key: string, value: unknown) => Promise<unknown>} keep writes one key
+ * @param {(error: Error) => void} onRefused called when the store refuses to write
+ * @returns {StateKeeper}
  */
 export function createState(start, keep, onRefused) {
+  /** @type {State} */
   let now = {
     pad: { text: "", answer: null },
     described: null,

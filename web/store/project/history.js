@@ -4,16 +4,31 @@
  * the history is {back, of, did, id}: the act that undoes, what is undone, in words, the name of what
  * was done, and a number of its own within the project. Earlier versions kept the first two or one.
  */
-const remembered = (back, { of, did, id }) => ({ back, of, did, id });
-const ofLast = (steps) => steps.at(-1).of;
 
-/** The act that takes back a step, or does it once more. */
+/** @import { Doing, Done, History, Step } from "../shapes.d.ts" */
+
+/**
+ * @param {Doing} back
+ * @param {Step} step
+ * @returns {Step}
+ */
+const remembered = (back, { of, did, id }) => ({ back, of, did, id });
+/** @param {Step[]} steps */
+const ofLast = (steps) => steps.at(-1)?.of ?? "";
+
+/**
+ * The act that takes back a step, or does it once more.
+ * @param {Step} step
+ * @returns {Doing}
+ */
 export const actOf = (step) => step.back ?? step;
 
 const told = (prefix, of, said) => (of ? `${prefix}: ${of}` : said);
 
+/** @param {Done} changed */
 const moves = ({ follows }) => follows.length > 0;
 
+/** @type {History} */
 export const done = {
   asks: (changed) => moves(changed) || changed.judged.length > 0,
   leave: "Take it back",
@@ -24,7 +39,11 @@ export const done = {
   }),
 };
 
-/** Taking back one step of those that are done: the last one, or the one with an id, wherever it is. */
+/**
+ * Taking back one step of those that are done: the last one, or the one with an id, wherever it is.
+ * @param {number | null} [id]
+ * @returns {History}
+ */
 export const back = (id = null) => {
   const found = ({ undo }) => (id === null ? undo.at(-1) : undo.find((each) => each.id === id));
   return {
@@ -38,12 +57,16 @@ export const back = (id = null) => {
   };
 };
 
+/** @type {History} */
 export const again = {
   asks: moves,
   leave: "Leave it",
   said: (old, { said }) => told("Done again", ofLast(old.redo), said),
-  kept: (old, { undo }) => ({
-    undo: [...old.undo, remembered(undo, { ...old.redo.at(-1), id: old.revision + 1 })],
-    redo: old.redo.slice(0, -1),
-  }),
+  kept(old, { undo }) {
+    const [last] = old.redo.slice(-1);
+    return {
+      undo: [...old.undo, remembered(undo, { ...last, id: old.revision + 1 })],
+      redo: old.redo.slice(0, -1),
+    };
+  },
 };

@@ -1,17 +1,23 @@
-const typed = ({ text, values }) => JSON.stringify([text, values]);
+/** @import { Document } from "../../python/contract.d.ts" */
+/** @import { Kept, NotDone } from "../shapes.d.ts" */
+
+/** @param {Kept} entry */
+const typed = (entry) => JSON.stringify(entry.kind === "line" ? entry.values : entry.text);
 
 /**
  * Refuses a correction of an entry that somebody, in another tab, corrected or deleted since it was
  * opened here, so that neither is lost without a word.
- * @param {object} document the project as it is now
- * @param {object | null} was the entry as it was when the correction was begun
+ * @param {Document} document the project as it is now
+ * @param {Kept | null} was the entry as it was when the correction was begun
+ * @returns {NotDone | null}
  */
 export function changedMeanwhile(document, was) {
   if (!was) return null;
   const now = document.entries.find((each) => each.id === was.id);
   if (now && typed(now) === typed(was)) return null;
+  const there = now && "text" in now && now.text ? `: it is ${now.text} there` : "";
   const message = now
-    ? `${now.name} was corrected in another tab meanwhile${now.text ? `: it is ${now.text} there` : ""}.`
+    ? `${now.name} was corrected in another tab meanwhile${there}.`
     : `${was.name} was deleted in another tab meanwhile.`;
   const remedy = now
     ? "What you typed is still here. Save once more to keep it all the same, or leave it."

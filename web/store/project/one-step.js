@@ -1,22 +1,23 @@
 import { actOf } from "./history.js";
+import { notDone, UNDONE } from "./refusals.js";
+
+/** @import { Doing, NotDone, Step } from "../shapes.d.ts" */
 
 /** What is done at the saw, and so what its Undo takes back. */
 const AT_THE_SAW = ["cut", "spoil", "recut", "trial", "about"];
 
-const UNDONE = {
-  ok: false,
-  error: { kind: "nothing", message: "That was undone already.", remedy: "Nothing was changed." },
-};
-const refusal = ({ of }) => ({
-  ok: false,
-  error: {
-    kind: "elsewhere",
-    message: `Can’t undo this by itself: ${of} Something it touches was changed again since.`,
-    remedy: "Undo the later change first, on the Project tab.",
-  },
-});
+const changedSince = ({ of }) =>
+  notDone(
+    "elsewhere",
+    `Can’t undo this by itself: ${of} Something it touches was changed again since.`,
+    "Undo the later change first, on the Project tab.",
+  );
 
-/** What an act that undoes puts back: ids of entries, or what it is called; "all" for a whole document. */
+/**
+ * What an act that undoes puts back: ids of entries, or what it is called; "all" for a whole document.
+ * @param {any} act of any kind: the core knows what each has
+ * @returns {string[]}
+ */
 function touched(act) {
   if (act.document) return ["all"];
   if (act.acts) return act.acts.flatMap(touched);
@@ -24,7 +25,11 @@ function touched(act) {
   return ids.length ? ids : [act.act];
 }
 
-/** Whether what one step changed is as that step left it, for nothing later touched it. */
+/**
+ * Whether what one step changed is as that step left it, for nothing later touched it.
+ * @param {Step[]} steps
+ * @param {number} at
+ */
 function isLatestOfItsOwn(steps, at) {
   const own = touched(actOf(steps[at]));
   const later = steps.slice(at + 1).flatMap((step) => touched(actOf(step)));
@@ -34,18 +39,21 @@ function isLatestOfItsOwn(steps, at) {
 
 /**
  * The step to take back by itself, whatever was done after it, here or in another tab.
- * @param {object[]} steps of the history that are done, the last one last
+ * @param {Step[]} steps of the history that are done, the last one last
  * @param {number} id of the step
- * @returns {object} the step, or why it can't be undone: {ok: false, error}
+ * @returns {Step | NotDone} the step, or why it can't be undone
  */
 export function oneStep(steps, id) {
   const at = steps.findIndex((each) => each.id === id);
   if (at < 0) return UNDONE;
-  return isLatestOfItsOwn(steps, at) ? steps[at] : refusal(steps[at]);
+  return isLatestOfItsOwn(steps, at) ? steps[at] : changedSince(steps[at]);
 }
 
-/** The id of the last step done at the saw that can be taken back by itself; null for none. */
+/**
+ * The id of the last step done at the saw that can be taken back by itself; null for none.
+ * @param {Step[]} steps
+ */
 export function lastAtTheSaw(steps) {
-  const at = steps.findLastIndex(({ did }) => AT_THE_SAW.includes(did));
+  const at = steps.findLastIndex(({ did }) => did && AT_THE_SAW.includes(did));
   return at >= 0 && isLatestOfItsOwn(steps, at) ? steps[at].id : null;
 }

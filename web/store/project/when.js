@@ -1,3 +1,5 @@
+/** @import { Act } from "../../python/contract.d.ts" */
+
 const two = (number) => String(number).padStart(2, "0");
 
 const LAST_YEAR = 9999;
@@ -14,5 +16,8 @@ export function thisMinute() {
   return `${day}T${two(now.getHours())}:${two(now.getMinutes())}`;
 }
 
-/** An act with its time, for the project's log. */
+/**
+ * An act with its time, for the project's log.
+ * @param {Act} act
+ */
 export const dated = (act) => ({ ...act, when: thisMinute() });

@@ -1,14 +1,24 @@
-/** A text as the bytes of a gzip file (RFC 1952). */
+/**
+ * A text as the bytes of a gzip file (RFC 1952).
+ * @param {string} text
+ */
 export const gzipped = (text) =>
   new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).blob();
 
-/** Whether a file begins as every gzip file does. */
+/**
+ * Whether a file begins as every gzip file does.
+ * @param {Blob} file
+ */
 export async function isGzip(file) {
   const [first, second] = new Uint8Array(await file.slice(0, 2).arrayBuffer());
   return first === 0x1f && second === 0x8b;
 }
 
-/** What is in a gzip file; null as soon as it is of more than `most` bytes. */
+/**
+ * What is in a gzip file; null as soon as it is of more than `most` bytes.
+ * @param {Blob} file
+ * @param {number} most
+ */
 export async function gunzipped(file, most) {
   const parts = [];
   let size = 0;
@@ -20,7 +30,10 @@ export async function gunzipped(file, most) {
   return new Blob(parts);
 }
 
-/** Not every browser can walk a stream by itself. */
+/**
+ * Not every browser can walk a stream by itself.
+ * @param {ReadableStream<Uint8Array<ArrayBuffer>>} stream
+ */
 async function* chunks(stream) {
   const reader = stream.getReader();
   try {

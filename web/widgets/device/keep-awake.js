@@ -5,6 +5,7 @@ const SLEEPS = "This browser lets the screen go dark. Give it more time in the d
  * @param {(sentence: string) => void} say hears what came of it; "" when the screen stays on
  */
 export function keepAwake(say) {
+  /** @type {WakeLockSentinel | null} */
   let lock = null;
   let left = false;
 

@@ -1,17 +1,31 @@
 import { element, freshId } from "../element.js";
 import { fieldError } from "./field-error.js";
 
+/** @import { ChoiceOptions, FieldWidget } from "../widget.d.ts" */
+
 const FEW = 6;
 
-/** One of several: buttons side by side when few, a list when many. */
+/**
+ * One of several: buttons side by side when few, a list when many.
+ * @param {ChoiceOptions} options
+ * @returns {FieldWidget<string>}
+ */
 export function choiceField({ field, value, onInput }) {
-  return field.choices.length <= FEW ? few(field, value, onInput) : many(field, value, onInput);
+  const { choices = [] } = field;
+  return choices.length <= FEW ? few(field, choices, value, onInput) : many(field, choices, value, onInput);
 }
 
-function few(field, value, onInput) {
+/**
+ * @param {ChoiceOptions["field"]} field
+ * @param {{value: string, label: string}[]} choices
+ * @param {string} value
+ * @param {(value: string) => void} onInput
+ * @returns {FieldWidget<string>}
+ */
+function few(field, choices, value, onInput) {
   const name = freshId(field.key);
   const wrong = fieldError(`${name}-error`);
-  const inputs = field.choices.map((choice) =>
+  const inputs = choices.map((choice) =>
     element("input", {
       type: "radio",
       name,
@@ -23,7 +37,7 @@ function few(field, value, onInput) {
   );
   const options = inputs.map((input, at) => [
     input,
-    element("label", { for: input.id, class: "choice" }, field.choices[at].label),
+    element("label", { for: input.id, class: "choice" }, choices[at].label),
   ]);
   const node = element(
     "fieldset",
@@ -31,7 +45,7 @@ function few(field, value, onInput) {
     element("legend", {}, field.label),
     element("div", { class: "choices" }, options),
     field.help ? element("p", { class: "help" }, field.help) : null,
-    wrong,
+    wrong.node,
   );
   return {
     node,
@@ -43,14 +57,21 @@ function few(field, value, onInput) {
   };
 }
 
-function many(field, value, onInput) {
+/**
+ * @param {ChoiceOptions["field"]} field
+ * @param {{value: string, label: string}[]} choices
+ * @param {string} value
+ * @param {(value: string) => void} onInput
+ * @returns {FieldWidget<string>}
+ */
+function many(field, choices, value, onInput) {
   const id = freshId(field.key);
   const wrong = fieldError(`${id}-error`);
   const select = element(
     "select",
     { id, "aria-describedby": `${id}-error`, onchange: () => onInput(select.value) },
-    field.choices.some((choice) => choice.value === "") ? null : element("option", { value: "" }, "Choose…"),
-    field.choices.map((choice) => element("option", { value: choice.value }, choice.label)),
+    choices.some((choice) => choice.value === "") ? null : element("option", { value: "" }, "Choose…"),
+    choices.map((choice) => element("option", { value: choice.value }, choice.label)),
   );
   select.value = value ?? "";
   const node = element(
@@ -59,12 +80,14 @@ function many(field, value, onInput) {
     element("label", { for: id }, field.label),
     select,
     field.help ? element("p", { class: "help" }, field.help) : null,
-    wrong,
+    wrong.node,
   );
   return {
     node,
     value: () => select.value,
-    set: (text) => (select.value = text ?? ""),
+    set(text) {
+      select.value = text ?? "";
+    },
     show: ({ error }) => wrong.show(error),
   };
 }

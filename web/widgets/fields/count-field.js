@@ -1,7 +1,13 @@
 import { button, element } from "../element.js";
 import { textField } from "./text-field.js";
 
-/** A text field with a key for one less and one more, for small whole numbers. */
+/** @import { FieldOptions, TextWidget } from "../widget.d.ts" */
+
+/**
+ * A text field with a key for one less and one more, for small whole numbers.
+ * @param {FieldOptions<string>} options
+ * @returns {TextWidget}
+ */
 export function countField(options) {
   const inner = textField(options);
   const step = (by) => {

@@ -1,16 +1,22 @@
 import { element } from "../element.js";
 
+/** @import { FieldError } from "../widget.d.ts" */
+
 /**
  * What is wrong with a field and how to mend it, in the core's words; empty when all is well. While
  * a field is being typed in, it is said quietly.
+ * @param {string} [id]
+ * @returns {FieldError}
  */
 export function fieldError(id) {
   const node = element("p", { class: "error", id });
-  node.show = (error, { quiet = false } = {}) => {
-    node.classList.toggle("quiet", quiet);
-    node.replaceChildren(
-      ...(error ? [element("strong", {}, error.message), " ", element("span", {}, error.remedy ?? "")] : []),
-    );
+  return {
+    node,
+    show(error, { quiet = false } = {}) {
+      node.classList.toggle("quiet", quiet);
+      node.replaceChildren(
+        ...(error ? [element("strong", {}, error.message), " ", element("span", {}, error.remedy ?? "")] : []),
+      );
+    },
   };
-  return node;
 }

@@ -1,9 +1,12 @@
 import { element } from "../element.js";
 
+/** @import { DrawnField } from "../widget.d.ts" */
+
 /**
  * The nodes of fields in their order. Those of one `group` stand together, below a heading that
  * opens, so that what is seldom touched takes one line.
- * @param {(field: object) => Node} nodeOf
+ * @param {DrawnField[]} fields
+ * @param {(field: DrawnField) => Node} nodeOf
  */
 export function grouped(fields, nodeOf) {
   const groups = new Map();
@@ -14,11 +17,10 @@ export function grouped(fields, nodeOf) {
       continue;
     }
     const { label, help } = field.group;
-    if (!groups.has(label)) {
-      groups.set(label, group(label, help));
-      top.push(groups.get(label).node);
-    }
-    groups.get(label).fields.append(nodeOf(field));
+    const known = groups.get(label) ?? group(label, help);
+    if (!groups.has(label)) top.push(known.node);
+    groups.set(label, known);
+    known.fields.append(nodeOf(field));
   }
   return top;
 }
@@ -29,5 +31,8 @@ function group(label, help) {
   return { fields, node: element("details", { class: "working field-group" }, head, fields) };
 }
 
-/** Opens the group that a node stands in, if it does: what is wrong must not be hidden. */
+/**
+ * Opens the group that a node stands in, if it does: what is wrong must not be hidden.
+ * @param {HTMLElement} node
+ */
 export const openGroupOf = (node) => node.closest(".field-group")?.setAttribute("open", "");

@@ -13,7 +13,7 @@ export function fileField({ label, help, accept, capture, onFile }) {
     accept,
     capture,
     onchange: () => {
-      const [file] = input.files;
+      const [file] = input.files ?? [];
       input.value = "";
       if (file) onFile(file);
     },

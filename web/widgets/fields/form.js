@@ -5,6 +5,9 @@ import { grouped, openGroupOf } from "./field-group.js";
 import { manyField } from "./many-field.js";
 import { textField } from "./text-field.js";
 
+/** @import { DrawnField, FieldWidget, Form, FormOptions, Typed } from "../widget.d.ts" */
+
+/** @type {Record<string, (options: any) => FieldWidget<any>>} by the kind of the field: of what it is typed as */
 const WIDGET = {
   length: textField,
   angle: textField,
@@ -19,57 +22,65 @@ const WIDGET = {
 
 /**
  * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
- * @returns {{node, values(), set(values), take(key, value), show({echoes, errors})}}
+ * @param {FormOptions} options
+ * @returns {Form}
  */
 export function form({ fields, values, onInput, onFocus }) {
   const current = { ...values };
-  const widgets = new Map(
-    fields.map((field) => {
-      const start = values[field.key] ?? field.default ?? "";
-      if (start !== "") current[field.key] = start;
-      const widget = WIDGET[field.kind]({
-        field,
-        form,
-        value: start,
-        onFocus: (input) => onFocus?.(input, field),
-        onInput: (typed) => {
-          current[field.key] = typed;
-          reveal();
-          onInput({ ...current });
-        },
-      });
-      return [field.key, widget];
-    }),
-  );
+  const widgets = new Map(fields.map((field) => [field.key, drawn(field)]));
+
+  /** @param {DrawnField} field */
+  function drawn(field) {
+    const start = values[field.key] ?? field.default ?? "";
+    if (start !== "") current[field.key] = start;
+    return WIDGET[field.kind]({
+      field,
+      form,
+      value: start,
+      onFocus: (input) => onFocus?.(input, field),
+      onInput(typed) {
+        current[field.key] = typed;
+        reveal();
+        onInput({ ...current });
+      },
+    });
+  }
+
+  /** @param {string} key */
+  function widgetOf(key) {
+    const widget = widgets.get(key);
+    if (!widget) throw new Error(`The form has no field ${key}.`);
+    return widget;
+  }
+
+  /**
+   * @param {string} key
+   * @param {Typed} value
+   */
+  function put(key, value) {
+    current[key] = value;
+    widgetOf(key).set(value);
+  }
 
   function reveal() {
     for (const { key, shown_when: when } of fields) {
-      if (when) widgets.get(key).node.hidden = !when.is.includes(current[when.field]);
+      if (when) widgetOf(key).node.hidden = !when.is.includes(String(current[when.field]));
     }
   }
 
   reveal();
+  const nodes = grouped(fields, (field) => widgetOf(field.key).node);
   return {
-    node: element(
-      "div",
-      { class: "form" },
-      grouped(fields, (field) => widgets.get(field.key).node),
-    ),
+    node: element("div", { class: "form" }, nodes),
     values: () => ({ ...current }),
     set(next) {
-      for (const field of fields) {
-        current[field.key] = next[field.key] ?? field.default ?? "";
-        widgets.get(field.key).set(current[field.key]);
-      }
+      for (const { key, default: usual } of fields) put(key, next[key] ?? usual ?? "");
       reveal();
     },
-    /** What was changed elsewhere, unless the field is being typed in. @returns whether it stands there now */
     take(key, value) {
-      const { activeElement: focused } = document;
       if (JSON.stringify(current[key] ?? "") === JSON.stringify(value)) return true;
-      if (focused.type === "text" && widgets.get(key).node.contains(focused)) return false;
-      current[key] = value;
-      widgets.get(key).set(value);
+      if (isTypedInto(widgetOf(key).node)) return false;
+      put(key, value);
       reveal();
       return true;
     },
@@ -81,4 +92,13 @@ export function form({ fields, values, onInput, onFocus }) {
       }
     },
   };
+}
+
+/**
+ * Whether somebody is typing within a node.
+ * @param {HTMLElement} node
+ */
+function isTypedInto(node) {
+  const { activeElement: focused } = document;
+  return focused instanceof HTMLInputElement && focused.type === "text" && node.contains(focused);
 }

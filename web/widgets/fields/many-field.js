@@ -1,48 +1,119 @@
-import { button, element } from "../element.js";
+import { button, element, firstIn } from "../element.js";
 import { fieldError } from "./field-error.js";
+
+/** @import { DrawnField, FieldWidget, Form, RowsOptions, Typed, Wrong } from "../widget.d.ts" */
+
+/** @typedef {string | Record<string, Typed>} Row what is typed into one: a text by itself, or several */
+
+/** The one field of a row of a list. */
+const ITEM = "item";
 
 /**
  * A list of lengths, or repeated rows of fields (the layers of a molding): each row is a small
  * form of its own; rows are added and taken away with buttons. A list is rows of one field.
+ * @param {RowsOptions<Row[]>} options
+ * @returns {FieldWidget<Row[]>}
  */
 export function manyField({ field, value, onInput, onFocus, form }) {
-  const single = field.kind === "lengths";
-  const rowFields = single
-    ? [{ ...field, kind: "length", key: "item", label: field.row_label ?? field.label, help: null }]
-    : field.fields;
-  const wrap = (each) => (single ? { item: each } : each);
-  const unwrap = (each) => (single ? (each.item ?? "") : each);
-  const most = field.most_rows ?? Infinity;
-  let rows = [];
-  const list = element("div", { class: "rows" });
+  const { fields, wrap, unwrap, placeOf } = rowsOf(field);
   const wrong = fieldError();
-  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, () => {
-    append({});
-    tell();
-    // Who adds a row goes on typing in it: the keypad goes along.
-    rows.at(-1).box.querySelector("input[type=text]")?.focus();
+  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, added);
+  const rows = rowList({
+    label: field.row_label ?? field.label,
+    draw: (start) => form({ fields, values: start, onInput: tell, onFocus }),
+    onCount: (count) => {
+      add.hidden = count >= (field.most_rows ?? Infinity);
+    },
+    onTakenAway() {
+      tell();
+      rows.node.dispatchEvent(new Event("change", { bubbles: true }));
+      add.focus();
+    },
   });
-  const values = () => rows.map((row) => unwrap(row.values()));
+  const values = () => rows.all().map((row) => unwrap(row.values()));
   const tell = () => onInput(values());
 
-  function append(values_) {
-    const row = form({ fields: rowFields, values: values_, onInput: tell, onFocus });
-    row.box = element(
-      "div",
-      { class: "row", role: "group" },
-      row.node,
-      button("Take away", () => remove(row), { class: "button quiet" }),
-    );
+  /** Who adds a row goes on typing in it: the keypad goes along. */
+  function added() {
+    const row = rows.append({});
+    tell();
+    firstIn(row.node, "input[type=text]")?.focus();
+  }
+
+  /** @param {Row[]} typed */
+  const set = (typed) => rows.set((typed?.length ? typed : [unwrap({})]).map(wrap));
+
+  /**
+   * Each row hears of its own errors; what is wrong with the whole is said below.
+   * @param {{errors?: Wrong[]}} told
+   */
+  function show({ errors = [] }) {
+    rows.all().forEach((row, at) => {
+      const own = errors.filter((error) => error.row === at);
+      row.show({ errors: own.map((error) => ({ ...error, field: placeOf(error) })) });
+    });
+    wrong.show(errors.find((error) => error.row === undefined));
+  }
+
+  set(value);
+  const legend = element("legend", {}, field.label);
+  const help = field.help ? element("p", { class: "help" }, field.help) : null;
+  const node = element("fieldset", { class: "field field-many" }, legend, help, rows.node, add, wrong.node);
+  return { node, value: values, set, show };
+}
+
+/**
+ * How rows are drawn as forms: of which fields, how what is typed into one becomes the values of its form and back, and
+ * which field an error of a row is about. A row is `any`: a draft of an older version may hold anything.
+ * @param {DrawnField} field
+ */
+function rowsOf(field) {
+  if (field.kind !== "lengths")
+    return {
+      fields: field.fields ?? [],
+      wrap: (/** @type {any} */ row) => row,
+      unwrap: (/** @type {Record<string, any>} */ typed) => typed,
+      placeOf: (/** @type {Wrong} */ { part }) => part,
+    };
+  /** @type {DrawnField} */
+  const item = { ...field, kind: "length", key: ITEM, label: field.row_label ?? field.label, help: null };
+  return {
+    fields: [item],
+    wrap: (/** @type {any} */ text) => ({ [ITEM]: text }),
+    unwrap: (/** @type {Record<string, any>} */ typed) => typed[ITEM] ?? "",
+    placeOf: () => ITEM,
+  };
+}
+
+/**
+ * Forms one below the other, each with a button that takes it away.
+ * @param {object} options
+ * @param {string} options.label what a row is called
+ * @param {(start: Record<string, Typed>) => Form} options.draw
+ * @param {(count: number) => void} options.onCount
+ * @param {() => void} options.onTakenAway
+ */
+function rowList({ label, draw, onCount, onTakenAway }) {
+  const node = element("div", { class: "rows" });
+  /** @type {(Form & {box: HTMLElement})[]} */
+  let rows = [];
+
+  /** @param {Record<string, Typed>} start */
+  function append(start) {
+    const form = draw(start);
+    const takeAway = button("Take away", () => remove(row), { class: "button quiet" });
+    const row = { ...form, box: element("div", { class: "row", role: "group" }, form.node, takeAway) };
     rows.push(row);
-    list.append(row.box);
+    node.append(row.box);
     counted();
+    return row;
   }
 
   function counted() {
-    rows.forEach((row, at) => {
-      row.box.setAttribute("aria-label", `${field.row_label ?? field.label} ${at + 1}`);
+    rows.forEach(({ box }, at) => {
+      box.setAttribute("aria-label", `${label} ${at + 1}`);
     });
-    add.hidden = rows.length >= most;
+    onCount(rows.length);
   }
 
   function leaveOut(row) {
@@ -53,40 +124,20 @@ export function manyField({ field, value, onInput, onFocus, form }) {
 
   function remove(row) {
     leaveOut(row);
-    tell();
-    list.dispatchEvent(new Event("change", { bubbles: true }));
-    add.focus();
+    onTakenAway();
   }
 
-  /** Rows that are there already stay the same fields: somebody may be typing in one. */
-  function set(all) {
-    const wanted = (all?.length ? all : [single ? "" : {}]).map(wrap);
+  /**
+   * Rows that are there already stay the same fields: somebody may be typing in one.
+   * @param {Record<string, Typed>[]} wanted
+   */
+  function set(wanted) {
     for (const row of rows.slice(wanted.length)) leaveOut(row);
     rows.forEach((row, at) => {
       row.set(wanted[at]);
     });
-    for (const each of wanted.slice(rows.length)) append(each);
+    for (const start of wanted.slice(rows.length)) append(start);
   }
 
-  set(value);
-  const node = element(
-    "fieldset",
-    { class: "field field-many" },
-    element("legend", {}, field.label),
-    field.help ? element("p", { class: "help" }, field.help) : null,
-    list,
-    add,
-    wrong,
-  );
-
-  /** Each row hears of its own errors; what is wrong with the whole is said below. */
-  function show({ errors }) {
-    rows.forEach((row, at) => {
-      const own = errors.filter((error) => error.row === at);
-      row.show({ errors: own.map((error) => ({ ...error, field: single ? "item" : error.part })) });
-    });
-    wrong.show(errors.find((error) => error.row === undefined));
-  }
-
-  return { node, value: values, set, show };
+  return { node, all: () => rows, append, set };
 }

@@ -2,7 +2,12 @@ import { element, freshId } from "../element.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { fieldError } from "./field-error.js";
 
-/** What the phone's own keyboard is for: words. All else has the keypad. */
+/** @import { DrawnField, FieldOptions, TextWidget, Told } from "../widget.d.ts" */
+
+/**
+ * What the phone's own keyboard is for: words. All else has the keypad.
+ * @param {DrawnField} field
+ */
 const isWords = (field) => field.kind === "text";
 
 /**
@@ -11,11 +16,62 @@ const isWords = (field) => field.kind === "text";
  * The text is the person's: nothing here changes it. All of it is selected when the field gets the
  * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
  * only when the field has been left.
- * @returns {{node, show({echo, error}), value(), set(text), input}}
+ * @param {FieldOptions<string>} options
+ * @returns {TextWidget}
  */
 export function textField({ field, value, onInput, onFocus }) {
   const id = freshId("field");
+  /** @type {Told} */
   let latest = {};
+  const input = inputOf(field, { id, value, onInput, onFocus, onLook: say });
+  const echo = element("span", { class: "echo", id: `${id}-echo` });
+  const wrong = fieldError(`${id}-error`);
+  const node = element(
+    "div",
+    { class: "field" },
+    element(
+      "label",
+      { for: id },
+      field.kind === "number" && field.unit ? `${field.label}, ${field.unit}` : field.label,
+    ),
+    input,
+    echo,
+    field.help ? element("p", { class: "help" }, field.help) : null,
+    wrong.node,
+  );
+
+  function say() {
+    const quiet = document.activeElement === input;
+    echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
+    input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
+    wrong.show(latest.error, { quiet });
+  }
+
+  return {
+    node,
+    input,
+    value: () => input.value,
+    set(text) {
+      input.value = text;
+    },
+    show(said) {
+      latest = said;
+      say();
+    },
+  };
+}
+
+/**
+ * The input of a field.
+ * @param {DrawnField} field
+ * @param {object} options
+ * @param {string} options.id
+ * @param {string} options.value
+ * @param {(text: string) => void} options.onInput
+ * @param {((input: HTMLInputElement) => void)} [options.onFocus]
+ * @param {() => void} options.onLook called when it gets the focus, and when it is left
+ */
+function inputOf(field, { id, value, onInput, onFocus, onLook }) {
   let entering = false;
   const input = element("input", {
     id,
@@ -31,10 +87,10 @@ export function textField({ field, value, onInput, onFocus }) {
     oninput: () => onInput(input.value),
     onfocus: () => {
       input.select();
-      say();
+      onLook();
       if (!isWords(field)) onFocus?.(input);
     },
-    onblur: say,
+    onblur: onLook,
     // The browser sets its caret after the focus, so a touch selects once more when it ends.
     onpointerdown: () => {
       entering = document.activeElement !== input;
@@ -45,36 +101,5 @@ export function textField({ field, value, onInput, onFocus }) {
       if (!isWords(field)) onFocus?.(input);
     },
   });
-  const echo = element("span", { class: "echo", id: `${id}-echo` });
-  const wrong = fieldError(`${id}-error`);
-  const node = element(
-    "div",
-    { class: "field" },
-    element(
-      "label",
-      { for: id },
-      field.kind === "number" && field.unit ? `${field.label}, ${field.unit}` : field.label,
-    ),
-    input,
-    echo,
-    field.help ? element("p", { class: "help" }, field.help) : null,
-    wrong,
-  );
-  function say() {
-    const quiet = document.activeElement === input;
-    echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
-    input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
-    wrong.show(latest.error, { quiet });
-  }
-
-  return {
-    node,
-    input,
-    value: () => input.value,
-    set: (text) => (input.value = text),
-    show(said) {
-      latest = said;
-      say();
-    },
-  };
+  return input;
 }

@@ -1,8 +1,12 @@
 /** The keys, row by row; a length has a second layer of rarer signs and acts behind `more`. */
 
+/** @param {string} text */
 const keys = (text) => text.trim().split(/\s+/);
 
-/** A key that writes something else than its label. */
+/**
+ * A key that writes something else than its label.
+ * @type {Record<string, string>}
+ */
 export const WRITES = {
   "+": " + ",
   "−": " − ",
@@ -22,6 +26,7 @@ export const ENDING = new Set(["half", "double", "kerf", "project", "again", "En
 
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
 
+/** @satisfies {Record<string, {columns: number, layers: string[][]}>} */
 export const LAYOUTS = {
   "pad-in": {
     columns: 5,

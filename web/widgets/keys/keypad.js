@@ -1,8 +1,9 @@
-import { element } from "../element.js";
+import { element, firstIn } from "../element.js";
 import { ENDING, LAYOUTS, WRITES } from "./key-layouts.js";
 import { backspace, write } from "./typing.js";
 
 /** What a screen reader calls a key whose label does not say it. */
+/** @type {Record<string, string>} */
 const NAMES = {
   "+": "plus",
   "−": "minus",
@@ -33,7 +34,8 @@ const PRIMES = new Set(["′", "″"]);
 /**
  * Large keys that write into the field `target()`. A key that ends what was being typed leads back
  * to the digits.
- * @param {string} layout one of LAYOUTS
+ * @param {keyof typeof LAYOUTS} layout
+ * @param {() => HTMLInputElement} target
  * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
  */
 export function keypad(layout, target, acts = {}) {
@@ -41,14 +43,16 @@ export function keypad(layout, target, acts = {}) {
   const node = element("div", { class: `keypad keypad-${columns}`, role: "group", "aria-label": "Keypad" });
   const signs = Object.values(WRITES);
 
+  /** @param {number} layer */
   function show(layer) {
+    /** @type {Record<string, () => void>} */
     const own = {
       "⌫": () => backspace(target(), signs),
       more: () => turn(1),
       123: () => turn(0),
       ...acts,
     };
-    const press = (label) => () => {
+    const press = (/** @type {string} */ label) => () => {
       if (own[label]) own[label]();
       else write(target(), WRITES[label] ?? label);
       if (layer !== 0 && ENDING.has(label)) turn(0);
@@ -56,33 +60,43 @@ export function keypad(layout, target, acts = {}) {
     node.replaceChildren(...layers[layer].map((label) => key(label, press(label))));
   }
 
-  /** Show a layer; who walks the keys with a keyboard stays on them. */
+  /**
+   * Show a layer; who walks the keys with a keyboard stays on them.
+   * @param {number} layer
+   */
   function turn(layer) {
     const walked = node.contains(document.activeElement);
     show(layer);
-    if (walked) node.querySelector(".key-turn").focus();
+    if (walked) firstIn(node, ".key-turn")?.focus();
   }
 
   show(0);
   return node;
 }
 
+/** @param {string} label */
 function lookOf(label) {
   if (/^\d$/.test(label)) return "";
   if (label.length > 1) return "key-sign key-word";
   return PRIMES.has(label) ? "key-sign key-prime" : "key-sign";
 }
 
+/** @type {Record<string, string>} */
+const LOOK = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" };
+
+/**
+ * @param {string} label
+ * @param {() => void} onclick
+ */
 function key(label, onclick) {
-  const own = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" }[label] ?? "";
   return element(
     "button",
     {
       type: "button",
-      class: `key ${lookOf(label)} ${own}`,
+      class: `key ${lookOf(label)} ${LOOK[label] ?? ""}`,
       "aria-label": NAMES[label] ?? label,
       // The caret stays in the field: a key never takes the focus.
-      onpointerdown: (event) => event.preventDefault(),
+      onpointerdown: (/** @type {PointerEvent} */ event) => event.preventDefault(),
       onclick,
     },
     label,

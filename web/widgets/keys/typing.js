@@ -1,5 +1,20 @@
 /** Writing into a field at its caret, as if typed. */
 
+/**
+ * What is selected; where the caret stands, both ends are one.
+ * @param {HTMLInputElement} input
+ */
+const selected = ({ selectionStart, selectionEnd, value }) => ({
+  start: selectionStart ?? value.length,
+  end: selectionEnd ?? value.length,
+});
+
+/**
+ * @param {HTMLInputElement} input
+ * @param {number} from
+ * @param {number} to
+ * @param {string} text
+ */
 function replace(input, from, to, text) {
   input.setRangeText(text, from, to, "end");
   // A field without the focus does not follow its caret by itself.
@@ -10,14 +25,22 @@ function replace(input, from, to, text) {
 /** The signs that go on from a number. */
 export const SIGNS = ["+", "−", "×", "÷"];
 
-/** Write `text` at the caret, in the place of what is selected; a sign goes on from a whole number. */
+/**
+ * Write `text` at the caret, in the place of what is selected; a sign goes on from a whole number.
+ * @param {HTMLInputElement} input
+ * @param {string} text
+ */
 export function write(input, text) {
-  const { selectionStart: start, selectionEnd: end, value } = input;
-  const goesOn = start === 0 && end === value.length && SIGNS.includes(text.trim());
+  const { start, end } = selected(input);
+  const goesOn = start === 0 && end === input.value.length && SIGNS.includes(text.trim());
   replace(input, goesOn ? end : start, end, text);
 }
 
-/** Write `text` in the place of all that the field holds. */
+/**
+ * Write `text` in the place of all that the field holds.
+ * @param {HTMLInputElement} input
+ * @param {string} text
+ */
 export function replaceAll(input, text) {
   replace(input, 0, input.value.length, text);
 }
@@ -27,10 +50,13 @@ export function replaceAll(input, text) {
  * the core alone does (pycore/sawside/lengths/reading/uses.py): whatever stands in the brackets, they go as one.
  */
 const BRACKETS_AT_END = /\[[^[\]]*\]$/;
-
-/** Take back what is selected, or the last thing before the caret: one of `signs`, or a name in brackets. */
+/**
+ * Take back what is selected, or the last thing before the caret: one of `signs`, or a name in brackets.
+ * @param {HTMLInputElement} input
+ * @param {string[]} signs
+ */
 export function backspace(input, signs) {
-  const { selectionStart: start, selectionEnd: end } = input;
+  const { start, end } = selected(input);
   if (start !== end) return replace(input, start, end, "");
   const before = input.value.slice(0, start);
   const sign = before.match(BRACKETS_AT_END)?.[0] ?? signs.find((each) => each && before.endsWith(each));
@@ -42,21 +68,25 @@ const FRACTION_AT_END = /(?:^|(?<=\d) +|(?<=[^\d ]) *)\d+\/\d+$/;
 /**
  * The mark that stands before the caret, with the space before it: a fraction, or `last`, what the
  * strip itself wrote before; "" where there is none.
+ * @param {HTMLInputElement} input
+ * @param {string} last
  */
 export function markBefore(input, last) {
-  const before = input.value.slice(0, input.selectionStart);
+  const before = input.value.slice(0, selected(input).start);
   return last && before.endsWith(last) ? last : (before.match(FRACTION_AT_END)?.[0] ?? "");
 }
 
 /**
  * Put the mark touched on the strip behind the whole number before the caret, in the place of the
  * mark that stands there.
+ * @param {HTMLInputElement} input
+ * @param {{text: string, separator: string, last: string}} mark
  * @returns {string} what was written
  */
 export function writeMark(input, { text, separator, last }) {
-  const caret = input.selectionStart;
-  const kept = input.value.slice(0, caret - markBefore(input, last).length);
+  const { start, end } = selected(input);
+  const kept = input.value.slice(0, start - markBefore(input, last).length);
   const written = text && /\d$/.test(kept) ? separator + text : text;
-  replace(input, kept.length, Math.max(caret, input.selectionEnd), written);
+  replace(input, kept.length, end, written);
   return written;
 }

@@ -1,6 +1,10 @@
 import { button, element } from "../element.js";
 
-/** Ask before something that can't be undone. @returns {Promise<boolean>} whether it is to be done */
+/**
+ * Ask before something that can't be undone.
+ * @param {{title: string, sentence: string, act: string}} options `act` is what the button says
+ * @returns {Promise<boolean>} whether it is to be done
+ */
 export function confirm({ title, sentence, act }) {
   return new Promise((resolve) => {
     const leave = (sure) => () => {

@@ -1,11 +1,17 @@
 import { button, element } from "../element.js";
 
+/** @import { Wrong } from "../widget.d.ts" */
+
 /**
  * Ask for a name in a dialog that can be left with Escape or a button. It takes one submit at a time.
- * @param {(name: string) => Promise<object>} give takes the name; an answer with `ok: false` keeps
- *   the dialog open and shows its sentence
- * @param {() => void} [after] called when it was taken and the dialog is gone
- * @param {string} [told] what must be known before it is given
+ * @param {object} options
+ * @param {string} options.title
+ * @param {string} options.act what the button says
+ * @param {string} [options.name] the one to begin with
+ * @param {(name: string) => Promise<{ok: true} | {ok: false, error: Wrong}>} options.give takes the name; an answer with
+ *   `ok: false` keeps the dialog open and shows its sentence
+ * @param {() => void} [options.after] called when it was taken and the dialog is gone
+ * @param {string} [options.told] what must be known before it is given
  */
 export function nameDialog({ title, act, name = "", told = "", give, after }) {
   const input = element("input", {

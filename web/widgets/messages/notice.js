@@ -1,6 +1,8 @@
 import { button, element } from "../element.js";
 import { unbroken } from "../numbers/unbroken.js";
 
+/** @import { Action } from "../widget.d.ts" */
+
 const SECONDS = 10;
 
 /**
@@ -10,6 +12,8 @@ const SECONDS = 10;
  * the person's last act, nor its Undo.
  * @param {HTMLElement} host where it is said
  * @param {HTMLElement} place what scrolls below it
+ * @param {string} sentence
+ * @param {Action | null} [action]
  */
 export function notice(host, place, sentence, action = null) {
   const kind = action?.news ? "news" : "said";
@@ -18,7 +22,7 @@ export function notice(host, place, sentence, action = null) {
   if (action?.label) {
     const act = () => {
       close();
-      action.run();
+      action.run?.();
     };
     node.append(button(action.label, act, { class: "button notice-act" }));
   }
@@ -31,7 +35,11 @@ export function notice(host, place, sentence, action = null) {
   if (!action?.stays) setTimeout(close, SECONDS * 1000);
 }
 
-/** Once something else was done, what was said before, and its Undo, would be about the wrong act. */
+/**
+ * Once something else was done, what was said before, and its Undo, would be about the wrong act.
+ * @param {HTMLElement} host
+ * @param {HTMLElement} place
+ */
 export const unsay = (host, place) =>
   keepingStill(place, () => {
     for (const old of host.querySelectorAll("[data-kind=said]")) old.remove();

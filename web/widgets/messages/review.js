@@ -1,10 +1,12 @@
-import { button, element } from "../element.js";
+import { button, element, firstIn } from "../element.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { followed } from "../project/followed.js";
 
+/** @import { Change } from "../../python/contract.d.ts" */
+
 /**
  * Show what a change brings before it is kept: each number that moves, each piece already cut.
- * @param {{said: string, follows: object[], judged: object[]}} changed of the core
+ * @param {Pick<Change, "said" | "follows" | "judged">} changed
  * @param {string} leaveIt what the key says that does not accept it
  * @returns {Promise<boolean>} whether it is accepted; leaving the dialog takes it back
  */
@@ -23,7 +25,7 @@ export function review({ said, follows, judged }, leaveIt) {
         onclose: () => {
           resolve(false);
           dialog.remove();
-          before?.focus?.({ preventScroll: true });
+          if (before instanceof HTMLElement) before.focus({ preventScroll: true });
         },
       },
       element("h2", { id: "review-title", tabindex: "-1" }, "What this changes"),
@@ -38,6 +40,6 @@ export function review({ said, follows, judged }, leaveIt) {
     );
     document.body.append(dialog);
     dialog.showModal();
-    dialog.querySelector("h2").focus();
+    firstIn(dialog, "h2")?.focus();
   });
 }

@@ -3,9 +3,17 @@ import { fraction } from "./fraction.js";
 import { tape } from "./tape.js";
 import { unbroken } from "./unbroken.js";
 
+/** @import { Lengths, Step, Tape } from "../../python/contract.d.ts" */
+/** @import { Child, Shown } from "../widget.d.ts" */
+
+/** @param {string | undefined} text */
 const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
 
-/** The same in little, beside the keypad: the number, and an inch of tape at its side. */
+/**
+ * The same in little, beside the keypad: the number, and an inch of tape at its side.
+ * @param {Shown} value
+ * @param {Tape | null} [drawnTape]
+ */
 export const shortAnswer = (value, drawnTape) =>
   element(
     "div",
@@ -16,13 +24,21 @@ export const shortAnswer = (value, drawnTape) =>
     drawnTape ? element("p", { class: "tape-words" }, drawnTape.words) : null,
   );
 
-/** What was rounded away, the other unit system and the decimals: the small print of a length. */
+/**
+ * What was rounded away, the other unit system and the decimals: the small print of a length.
+ * @param {Shown} value
+ */
 function smallPrint(value) {
   const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
   return [aside(dropped), aside(value.other), aside(value.decimals)];
 }
 
-/** The main answer, as large as the screen allows, `acts` right under it, and its place on the tape. */
+/**
+ * The main answer, as large as the screen allows, `acts` right under it, and its place on the tape.
+ * @param {Shown} value
+ * @param {Tape | null} drawnTape
+ * @param {Child[]} acts
+ */
 export function mainAnswer(value, drawnTape, acts) {
   return element(
     "div",
@@ -35,6 +51,7 @@ export function mainAnswer(value, drawnTape, acts) {
   );
 }
 
+/** @param {Lengths} value */
 const listed = (value) =>
   element(
     "ol",
@@ -50,12 +67,19 @@ const listed = (value) =>
     ),
   );
 
+/**
+ * @param {Shown} value
+ * @param {string} size
+ */
 const told = (value, size) => {
   if (value.kind === "lengths") return listed(value);
   return value.kind === "text" ? element("p", { class: "prose" }, unbroken(value.text)) : fraction(value, size);
 };
 
-/** The other answers, one a line. */
+/**
+ * The other answers, one a line.
+ * @param {Shown[]} values
+ */
 export function otherAnswers(values) {
   if (values.length === 0) return null;
   return element(
@@ -77,7 +101,11 @@ export function otherAnswers(values) {
   );
 }
 
-/** The arithmetic with this case's numbers, and where its rule comes from. */
+/**
+ * The arithmetic with this case's numbers, and where its rule comes from.
+ * @param {Step[]} lines
+ * @param {string} source
+ */
 export function working(lines, source) {
   return element(
     "details",
@@ -88,7 +116,10 @@ export function working(lines, source) {
   );
 }
 
-/** Cautions that belong to the answers, always in sight. */
+/**
+ * Cautions that belong to the answers, always in sight.
+ * @param {string[]} texts
+ */
 export function cautions(texts) {
   if (texts.length === 0) return null;
   return element(

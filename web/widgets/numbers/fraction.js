@@ -3,9 +3,14 @@ import { element } from "../element.js";
 /** With more digits it is drawn smaller where it has to share its line. */
 const MOST_BESIDE = 4;
 
+/** @import { Stack } from "../../python/contract.d.ts" */
+/** @import { Shown } from "../widget.d.ts" */
+
 /**
  * A value of the core as a number to read at arm's length: a length is drawn with a stacked
  * fraction, all else as its text. A screen reader hears the words.
+ * @param {Shown} value
+ * @param {string} [className]
  */
 export function fraction(value, className = "") {
   const stack = value.stack;
@@ -21,17 +26,26 @@ export function fraction(value, className = "") {
   return node;
 }
 
-/** The same in a list, where no small print says that something was rounded away: a ≈ does, and (down) or (up). */
+/**
+ * The same in a list, where no small print says that something was rounded away: a ≈ does, and (down) or (up).
+ * @param {Shown} value
+ * @param {string} [className]
+ */
 export function briefly(value, className) {
   const rounded = value.kind === "length" && value.direction !== "exact";
   const way = value.way ? element("span", { class: "aside" }, value.way) : null;
   return element("span", { class: "briefly" }, rounded ? "≈ " : null, fraction(value, className), way);
 }
 
-/** What takes its room as a digit does; a minus is as wide as two. */
+/**
+ * What takes its room as a digit does; a minus is as wide as two.
+ * @param {Stack} stack
+ */
 const drawn = ({ sign, feet, whole, unit }) => [sign, sign, feet, whole, unit].filter(Boolean).join("");
 
+/** @param {Stack} stack */
 function stacked({ sign, feet, whole, numerator, denominator, unit }) {
+  /** @type {(Node | string)[]} */
   const parts = [];
   if (sign) parts.push(sign);
   if (feet) parts.push(element("span", { class: "fraction-feet" }, `${feet}′`));

@@ -1,5 +1,7 @@
 import { svgElement } from "../element.js";
 
+/** @import { Tape } from "../../python/contract.d.ts" */
+
 const WIDTH = 344;
 const MARGIN = 14;
 const HEIGHT = 66;
@@ -9,7 +11,8 @@ const ARROW = 10;
 
 /**
  * A stretch of tape around a value, with the mark to look for. The core says where the ticks are.
- * @param {number} part how much of the stretch to draw, 1 for all of it
+ * @param {Tape} drawn
+ * @param {number} [part] how much of the stretch to draw, 1 for all of it
  */
 export function tape(drawn, part = 1) {
   const span = (drawn.to - drawn.from) * part;

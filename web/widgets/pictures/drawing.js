@@ -4,6 +4,9 @@ import { measured } from "./measured.js";
 import { narrowed } from "./narrowed.js";
 import { withRoom } from "./text-room.js";
 
+/** @import { Drawing } from "../../python/contract.d.ts" */
+/** @import { OnScreen, Placed, Stroke, ToScreen, Written } from "./picture.d.ts" */
+
 const WIDTH = 328;
 const EDGE = 6;
 const MARGIN = 3;
@@ -12,27 +15,33 @@ const LINE = 1.2;
 /**
  * A drawing of the core as SVG: it sends shapes in real units, here they are only scaled to the screen, and each text
  * finds room to be read, as wide as this browser's font is; in smaller letters where there is too little.
+ * @param {Drawing} drawn
+ * @param {string} [look]
  */
 export function drawing(drawn, look = "") {
-  const [usual, small] = ["drawing", "drawing drawing-small"].map((size) => () => laidOut(drawn, `${size} ${look}`));
-  const whole = usual();
-  return whole.isLegible ? whole.node : small().node;
+  const whole = laidOut(drawn, `drawing ${look}`);
+  return whole.isLegible ? whole.node : laidOut(drawn, `drawing drawing-small ${look}`).node;
 }
 
+/**
+ * @param {Drawing} drawn
+ * @param {string} className
+ */
 function laidOut(drawn, className) {
   const [left, top, right, bottom] = drawn.box;
   const whole = (WIDTH - 2 * EDGE) / (right - left);
   const texts = measured(drawn.shapes, className, WIDTH - 2 * EDGE);
   let low = 0;
-  const build = (share, start) => {
+  const build = (/** @type {number} */ share, /** @type {number} */ start) => {
     const scale = whole * share;
     low = EDGE + (bottom - top) * scale;
+    /** @type {ToScreen} */
     const place = ([x, y]) => [start + (x - left) * scale, EDGE + (y - top) * scale];
     return drawn.shapes.map((shape, number) => SHAPE[shape.kind](shape, place, scale, texts[number]));
   };
   const shapes = narrowed(build, { edge: EDGE, margin: MARGIN, width: WIDTH });
   const strokes = shapes.flatMap(({ strokes: own }) => own);
-  const withTexts = shapes.map(({ text }, shape) => text && { ...text, shape }).filter(Boolean);
+  const withTexts = shapes.flatMap(({ text }, shape) => (text ? [{ ...text, shape }] : []));
   const placed = withRoom(withTexts, strokes, WIDTH);
   const [from, to] = grown(placed, strokes, low);
   const byShape = new Map(placed.map((text) => [text.shape, text]));
@@ -45,25 +54,36 @@ function laidOut(drawn, className) {
       "aria-label": drawn.words,
     },
     shapes.map((shape, number) => grouped(shape, shape.draw(byShape.get(number)))),
-    placed.filter(({ leader }) => leader).map(({ leader }) => leaderOf(leader)),
+    placed.map(({ leader }) => (leader ? leaderOf(leader) : [])),
     placed.map((text) => grouped(shapes[text.shape], [written(text)])),
   );
   return { node, isLegible: placed.every(({ isSqueezed }) => !isSqueezed) };
 }
 
-/** It grows up and down to what its texts and lines take; it never grows wider. */
+/**
+ * It grows up and down to what its texts and lines take; it never grows wider.
+ * @param {Placed[]} texts
+ * @param {Stroke[]} strokes
+ * @param {number} low
+ */
 const grown = (texts, strokes, low) => [
   Math.min(EDGE, ...texts.map(({ y, half }) => y - half[1]), ...strokes.flat().map(([, y]) => y)) - EDGE,
   Math.max(low, ...texts.map(({ y, half }) => y + half[1]), ...strokes.flat().map(([, y]) => y)) + EDGE,
 ];
 
+/**
+ * @param {OnScreen} shape
+ * @param {Node[]} nodes
+ */
 const grouped = ({ group }, nodes) => (group ? svgElement("g", { class: group }, nodes) : nodes);
 
+/** @param {Stroke} leader */
 const leaderOf = ([[x0, y0], [x1, y1]]) => [
   svgElement("polyline", { class: "leader", points: `${x0},${y0} ${x1},${y1}` }),
   svgElement("circle", { class: "leader-foot", cx: x0, cy: y0, r: 1.5 }),
 ];
 
+/** @param {Placed} text */
 function written({ lines, look, align, x, y, half, size }) {
   const side = x + { start: -half[0], middle: 0, end: half[0] }[align];
   const attributes = { class: look, x: side, y, "text-anchor": align, "dominant-baseline": "central" };

@@ -1,3 +1,5 @@
+/** @import { OnScreen, Stroke } from "./picture.d.ts" */
+
 /** Narrower than this the drawing itself could not be read; its texts then find room elsewhere. */
 const LEAST = 0.6;
 const STEP = 0.02;
@@ -5,7 +7,7 @@ const STEP = 0.02;
 /**
  * The shapes of a drawing as large as the texts at its sides allow, which keep their size and their places beside it.
  * Texts along a level line slide on it, and need no room of their own.
- * @param {(share: number, start: number) => object[]} build the shapes, by how much narrower and from where
+ * @param {(share: number, start: number) => OnScreen[]} build the shapes, by how much narrower and from where
  * @param {{edge: number, margin: number, width: number}} room of the whole, beside the drawing, and beside a text
  */
 export function narrowed(build, { edge, margin, width }) {
@@ -19,13 +21,18 @@ export function narrowed(build, { edge, margin, width }) {
   return build(LEAST, edge + ((width - 2 * edge) * (1 - LEAST)) / 2);
 }
 
+/** @param {OnScreen[]} shapes */
 function reachOf(shapes) {
   const xs = shapes.flatMap(({ strokes }) => strokes.flat().map(([x]) => x));
-  const texts = shapes.map(({ text }) => text).filter((text) => text && (!text.along || isUpright(text.along)));
+  const texts = shapes
+    .map(({ text }) => text ?? null)
+    .filter((text) => text !== null)
+    .filter(({ along }) => !along || isUpright(along));
   return [
     Math.min(...xs, ...texts.map(({ at: [x], half: [across] }) => x - across)),
     Math.max(...xs, ...texts.map(({ at: [x], half: [across] }) => x + across)),
   ];
 }
 
-export const isUpright = ([[x0, y0], [x1, y1]]) => Math.abs(x1 - x0) < Math.abs(y1 - y0) / 2;
+/** @param {Stroke} stroke */
+const isUpright = ([[x0, y0], [x1, y1]]) => Math.abs(x1 - x0) < Math.abs(y1 - y0) / 2;

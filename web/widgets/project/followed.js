@@ -2,7 +2,14 @@ import { element } from "../element.js";
 import { briefly } from "../numbers/fraction.js";
 import { unbroken } from "../numbers/unbroken.js";
 
-/** The pieces already cut first, in words, then each number that changes. */
+/** @import { Follow, Judged, Other } from "../../python/contract.d.ts" */
+/** @import { Shown } from "../widget.d.ts" */
+
+/**
+ * The pieces already cut first, in words, then each number that changes.
+ * @param {Follow[]} follows
+ * @param {Judged[]} judged
+ */
 export const followed = (follows, judged) => [
   judged.length ? element("h3", {}, "Pieces already cut") : null,
   judged.length ? element("ul", { class: "judged" }, judged.map(judgement)) : null,
@@ -10,9 +17,11 @@ export const followed = (follows, judged) => [
   follows.length ? element("ul", { class: "follows" }, follows.map(changedNumber)) : null,
 ];
 
+/** @param {Judged} judged */
 const judgement = ({ verdict, said }) =>
   element("li", { class: `verdict verdict-${verdict.replaceAll(" ", "-")}` }, unbroken(said));
 
+/** @param {Follow} each */
 const changedNumber = (each) =>
   element(
     "li",
@@ -23,12 +32,21 @@ const changedNumber = (each) =>
     each.others.length ? element("ul", { class: "follow-others" }, each.others.map(other)) : null,
   );
 
-/** From one number to the other: both in full, and by how much; once only where the answers below it change. */
+/**
+ * From one number to the other: both in full, and by how much; once only where the answers below it change.
+ * @param {Follow} follow
+ */
 const moved = ({ before, after, difference }) =>
-  before && before.text === after?.text ? stays(after) : changes(before, after, difference);
+  after && before?.text === after.text ? stays(after) : changes(before, after, difference);
 
-const stays = (value) => element("p", { class: "follow-numbers" }, "still", fraction(value));
+/** @param {Shown} value */
+const stays = (value) => element("p", { class: "follow-numbers" }, "still", briefly(value));
 
+/**
+ * @param {Shown | null} before
+ * @param {Shown | null} after
+ * @param {Shown | null} difference
+ */
 const changes = (before, after, difference) =>
   element(
     "p",
@@ -40,5 +58,6 @@ const changes = (before, after, difference) =>
     difference ? element("span", { class: "follow-difference" }, difference.brief ?? difference.text) : null,
   );
 
+/** @param {Other} answer */
 const other = ({ label, before, after, difference }) =>
   element("li", {}, unbroken(`${label}: ${before} → ${after}${difference ? ` (${difference})` : ""}`));

@@ -1,5 +1,7 @@
-import { element } from "../element.js";
+import { element, firstIn } from "../element.js";
 import { briefly } from "../numbers/fraction.js";
+
+/** @import { Shown } from "../widget.d.ts" */
 
 const LONG = new Set(["text", "lengths"]);
 
@@ -9,11 +11,11 @@ const LONG = new Set(["text", "lengths"]);
  * @param {object} line
  * @param {string} line.id
  * @param {string} line.name
- * @param {object | null} line.value of the core; long words stand under the name
+ * @param {Shown | null} line.value long words stand under the name
  * @param {string} line.summary
  * @param {string} [line.fault] what is wrong with it
  * @param {string} [line.mark] what else must be known of it
- * @param {HTMLElement[]} acts
+ * @param {(HTMLElement | null)[]} acts
  */
 export function keptLine({ id, name, value, summary, fault, mark }, acts) {
   const under = (text, className) => (text ? element("span", { class: `entry-under ${className}` }, text) : null);
@@ -39,15 +41,22 @@ export function keptLine({ id, name, value, summary, fault, mark }, acts) {
   );
 }
 
-/** Go to a line of a list that was just drawn anew; to its heading when the line is gone. */
+/**
+ * Go to a line of a list that was just drawn anew; to its heading when the line is gone.
+ * @param {HTMLElement} list
+ * @param {string} [id]
+ */
 export function goToLine(list, id) {
-  const line = [...list.querySelectorAll("[data-line]")].find((each) => each.dataset.line === id);
-  const found = line ?? list.querySelector("h2");
+  const found = (id && firstIn(list, `[data-line="${CSS.escape(id)}"]`)) || firstIn(list, "h2");
   found?.focus();
   found?.scrollIntoView({ block: "nearest" });
 }
 
-/** The line to go to when `id` is taken away: the one below it, else the one above. */
+/**
+ * The line to go to when `id` is taken away: the one below it, else the one above.
+ * @param {{id: string}[]} lines
+ * @param {string} id
+ */
 export function neighborOf(lines, id) {
   const at = lines.findIndex((each) => each.id === id);
   return (lines[at + 1] ?? lines[at - 1])?.id;

@@ -4,6 +4,10 @@ import { unbroken } from "../numbers/unbroken.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
 
+/** @import { End, Ends, Piece } from "../../python/contract.d.ts" */
+
+/** @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string}} PieceShown with what is said of it here */
+
 /** Where there are more steps than this, those without a number take smaller letters. */
 const FEW = 3;
 /** So many signs of each end have room in figures as large as the fraction's. */
@@ -11,20 +15,15 @@ const SHORT = 5;
 /** A name longer than this takes smaller letters, not a third line. */
 const LONG = 30;
 
-/** One piece to cut, as large as the screen allows: the length, the piece as it lies, how each end is cut. */
+/**
+ * One piece to cut, as large as the screen allows: the length, the piece as it lies, how each end is cut.
+ * @param {PieceShown} each
+ */
 export function piece(each) {
   return element(
     "article",
     { class: "piece" },
-    element(
-      "div",
-      { class: "piece-head" },
-      element("h2", { class: `piece-name ${each.name.length > LONG ? "piece-name-long" : ""}` }, each.name),
-      element("p", { class: "piece-place" }, unbroken(each.place)),
-      each.left > 0
-        ? element("p", { class: "piece-left" }, `${each.left} left of ${each.count}${spoiled(each)}`)
-        : null,
-    ),
+    head(each),
     each.left > 0 || each.wrong
       ? null
       : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
@@ -47,32 +46,46 @@ export function piece(each) {
   );
 }
 
-/** What is told of a piece, and its drawing with every measure. */
+/** @param {PieceShown} each */
+const head = ({ name, place, left, count, spoiled }) =>
+  element(
+    "div",
+    { class: "piece-head" },
+    element("h2", { class: `piece-name ${name.length > LONG ? "piece-name-long" : ""}` }, name),
+    element("p", { class: "piece-place" }, unbroken(place)),
+    left > 0
+      ? element("p", { class: "piece-left" }, `${left} left of ${count}${spoiled > 0 ? `, ${spoiled} spoiled` : ""}`)
+      : null,
+  );
+
+/**
+ * What is told of a piece, and its drawing with every measure.
+ * @param {Piece} each
+ */
 export const pieceInFull = (each) => [
   told(each) ? element("p", { class: "piece-told" }, told(each)) : null,
   each.drawing ? drawing(each.drawing) : null,
 ];
 
+/** @param {Piece} each */
 const told = ({ material, grain, place }) => [material, grain, place].filter(Boolean).join(", ");
-const spoiled = ({ spoiled: n }) => (n > 0 ? `, ${n} spoiled` : "");
 
+/** @param {Ends} both */
 function ends({ left, right }) {
   const isShort = [left, right].every(({ at_the_saw: [first] }) => (first ?? "").length <= SHORT);
-  return element(
-    "dl",
-    { class: `ends ${isShort ? "ends-short" : ""}` },
-    [
-      ["Left", left],
-      ["Right", right],
-    ].map(([label, { cut, at_the_saw: steps }]) =>
-      element(
-        "div",
-        {},
-        element("dt", {}, `${label}: ${cut}`),
-        steps.map((step) =>
-          element("dd", { class: steps.length > FEW && !/\d/.test(step) ? "end-way" : null }, unbroken(step)),
-        ),
-      ),
+  return element("dl", { class: `ends ${isShort ? "ends-short" : ""}` }, end("Left", left), end("Right", right));
+}
+
+/**
+ * @param {string} label
+ * @param {End} end
+ */
+const end = (label, { cut, at_the_saw: steps }) =>
+  element(
+    "div",
+    {},
+    element("dt", {}, `${label}: ${cut}`),
+    steps.map((step) =>
+      element("dd", { class: steps.length > FEW && !/\d/.test(step) ? "end-way" : null }, unbroken(step)),
     ),
   );
-}

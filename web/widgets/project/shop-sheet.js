@@ -1,19 +1,26 @@
 import { element } from "../element.js";
 import { drawing } from "../pictures/drawing.js";
 
-/** A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings. */
+/** @import { CutGroup, End, Entry, Piece, PieceAt, View } from "../../python/contract.d.ts" */
+/** @import { Child, Shown } from "../widget.d.ts" */
+
+/**
+ * A project as one list for the shop: pieces to tick off by length, their drawings, lines and readings.
+ * @param {View} view
+ */
 export function shopSheet(view) {
   const readings = view.entries.filter((entry) => entry.kind === "reading");
   const lines = view.entries.filter((entry) => entry.kind === "line");
   const notes = view.entries.filter((entry) => entry.kind === "note");
-  const pieceOf = ({ entry, part }) => view.pieces.find((piece) => piece.entry === entry && piece.part === part);
+  /** @param {PieceAt} place */
+  const pieceOf = ({ entry, part }) => view.pieces.filter((piece) => piece.entry === entry && piece.part === part);
   return element(
     "article",
     { class: "shop-sheet" },
     element("h3", { class: "shop-name" }, view.name),
     section(
       "Cuts by stop",
-      view.set_ups.map((group) => cutsAt(group, group.pieces.map(pieceOf))),
+      view.set_ups.map((group) => cutsAt(group, group.pieces.flatMap(pieceOf))),
     ),
     section("Parts", view.pieces.map(part)),
     section("Worked out", lines.map(told)),
@@ -22,15 +29,23 @@ export function shopSheet(view) {
   );
 }
 
+/**
+ * @param {string} title
+ * @param {Child[]} rows
+ */
 const section = (title, rows) =>
   rows.length ? element("section", { class: "shop-section" }, element("h4", {}, title), element("ul", {}, rows)) : null;
 
-/** What is cut at one setting of the stop, a box for each piece. */
+/**
+ * What is cut at one setting of the stop, a box for each piece.
+ * @param {CutGroup} group
+ * @param {Piece[]} pieces
+ */
 const cutsAt = ({ setting, waits }, pieces) =>
   element(
     "li",
     { class: "shop-row" },
-    length(setting),
+    setting ? length(setting) : null,
     waits ? element("strong", {}, waits) : null,
     element(
       "ul",
@@ -48,9 +63,13 @@ const cutsAt = ({ setting, waits }, pieces) =>
     ),
   );
 
-/** A ticked box must not hide that a piece was cut to what is no longer asked. */
+/**
+ * A ticked box must not hide that a piece was cut to what is no longer asked.
+ * @param {Piece} piece
+ */
 const wrongOf = ({ verdicts }) => verdicts.filter(({ verdict }) => verdict !== "good").map(({ said }) => said);
 
+/** @param {Piece} piece */
 const part = (piece) =>
   element(
     "li",
@@ -65,6 +84,7 @@ const part = (piece) =>
     ),
   );
 
+/** @param {Entry} entry */
 const told = (entry) =>
   element(
     "li",
@@ -74,37 +94,51 @@ const told = (entry) =>
       "div",
       {},
       element("p", { class: "shop-title" }, entry.name),
-      element("p", {}, entry.ok ? aside(entry) : entry.error.message),
+      element("p", {}, entry.error ? entry.error.message : aside(entry)),
     ),
   );
 
+/** @param {Entry} entry */
 const note = (entry) => element("li", { class: "shop-note" }, entry.text);
 
+/** @param {Entry} entry */
 const aside = (entry) =>
   [entry.kind === "line" ? entry.title : null, entry.summary, entry.where, entry.when?.replace("T", " ")]
     .filter(Boolean)
     .join(", ");
 
+/** @param {Shown} value */
 const length = (value) => element("strong", { class: "shop-length" }, brief(value));
 
-/** On paper there is no small print: the text itself says that it was rounded, and which way. */
+/**
+ * On paper there is no small print: the text itself says that it was rounded, and which way.
+ * @param {Shown} value
+ */
 const brief = (value) => value.brief ?? value.text ?? "";
 
-/** A thickness without a width must not be read as one. */
+/**
+ * A thickness without a width must not be read as one.
+ * @param {Piece} piece
+ */
 const size = ({ length: long, width, thickness }) =>
   [brief(long), width && brief(width), thickness && `${brief(thickness)}${width ? "" : " thick"}`]
     .filter(Boolean)
     .join(" × ");
 
+/** @param {Piece} piece */
 const ends = ({ ends: both }) => {
   if (!both) return "";
   const [left, right] = [end(both.left), end(both.right)];
   return left === right ? `both ends ${left}` : `left ${left}, right ${right}`;
 };
 
+/** @param {End} end */
 const end = ({ cut, angle }) => (angle ? `${cut} ${angle}` : cut);
 
-/** A box for each piece, ticked where it is cut. */
+/**
+ * A box for each piece, ticked where it is cut.
+ * @param {Piece} piece
+ */
 const boxes = (piece) =>
   element(
     "span",

@@ -1,7 +1,13 @@
 import { element } from "../element.js";
 import { briefly } from "../numbers/fraction.js";
 
-/** The last lines of the tally; a touch uses one again in the sum being typed. */
+/** @import { TallyLineTold } from "../../python/contract.d.ts" */
+
+/**
+ * The last lines of the tally; a touch uses one again in the sum being typed.
+ * @param {TallyLineTold[]} lines
+ * @param {(line: TallyLineTold) => void} onUse
+ */
 export function tallyLines(lines, onUse) {
   return lines.map((line) =>
     element(
@@ -21,7 +27,10 @@ export function tallyLines(lines, onUse) {
 
 const STEPS = { again: "again", half: "÷ 2", double: "× 2", kerf: "− kerf" };
 
-/** What was entered and waits until the lines before it are on the tally. */
+/**
+ * What was entered and waits until the lines before it are on the tally.
+ * @param {{text?: string, step?: string}[]} entering
+ */
 export const waitingLines = (entering) =>
   entering.map(({ text, step }) =>
     element(

@@ -1,0 +1,1128 @@
+/** What the core is asked and answers. Made of pycore/sawside/contract. */
+
+export type Act = Record<string, any>;
+
+/** The reading that is best measured again. */
+export interface Again {
+  id: string;
+  name: string;
+  said: string;
+}
+
+/** Degrees to a tenth in `text`, to a hundredth in `hundredth`. */
+export interface Angle {
+  key: string;
+  label: string;
+  kind: "angle";
+  exact: string | null;
+  text: string;
+  hundredth: string;
+  words: string;
+  dropped_text: string;
+}
+
+/** An answer that a question may give. */
+export interface AnswerDeclared {
+  key: string;
+  label: string;
+  kind: "length" | "angle" | "count" | "text" | "lengths";
+}
+
+/** An angle: degrees from the x axis, positive towards y. */
+export interface Arc {
+  kind: "arc";
+  center: number[];
+  radius: number;
+  start: number;
+  sweep: number;
+  text: string;
+}
+
+/** What was asked: which number, by which rule for tapes. */
+export interface Asked {
+  answer: string;
+  tape: string;
+}
+
+/** A message that is its name alone. */
+export interface Bare {
+  do: string;
+}
+
+/** A project changed: how to undo it, what was done, and what follows. */
+export interface Change {
+  document: Document;
+  undo: Record<string, any> | null;
+  said: string;
+  id: string | null;
+  follows: Follow[];
+  judged: Judged[];
+  trial?: Reckoning;
+}
+
+/** One of several; `value` is what is typed for it. */
+export interface Choice {
+  value: string;
+  label: string;
+  help?: string;
+}
+
+/** A circle; on paper a hole has the `name` of its mark. */
+export interface Circle {
+  kind: "circle";
+  center: number[];
+  radius: number;
+  role: string;
+  name?: string;
+}
+
+/** A whole number; or a length by a length, with what is left over. */
+export interface Count {
+  key: string;
+  label: string;
+  kind: "count";
+  text: string;
+  words: string;
+  exact?: string;
+  remainder?: Length;
+}
+
+/** Cuts that belong together: one stop, one board or one part; `waits` says for what. */
+export interface CutGroup {
+  setting: Length | null;
+  said: string;
+  waits: string;
+  left: number;
+  pieces: PieceAt[];
+}
+
+/** A piece as it was cut; sizes are exact inches ("289/8 in"). */
+export interface CutPiece {
+  length?: string;
+  width?: string;
+  thickness?: string;
+  short_side?: string;
+  ends?: string;
+  when?: string;
+}
+
+/** The order of the cuts. */
+export interface Cuts {
+  order: string;
+  groups: CutGroup[];
+}
+
+/** All questions and settings, declared. */
+export interface Described {
+  contract: number;
+  version: string;
+  settings: Field[];
+  papers: Paper[];
+  labels: Field[];
+  reckoners: Reckoner[];
+}
+
+/** A dimension line `offset` to the left of where it measures. */
+export interface Dimension {
+  kind: "dimension";
+  from: number[];
+  to: number[];
+  offset: number;
+  text: string;
+  role: string;
+}
+
+export type Direction = "exact" | "light" | "heavy";
+
+/** A project. */
+export interface Document {
+  schema: number;
+  name: string;
+  settings: Record<string, any>;
+  next: number;
+  entries: (Reading | Line | Note)[];
+  tolerance?: Tolerance;
+  labels?: LabelGrid;
+  log?: Logged[];
+}
+
+/** A drawing with words for who can't see it; `box` is left, top, right, bottom. */
+export interface Drawing {
+  words: string;
+  box: number[];
+  shapes: Shape[];
+}
+
+/** What a reading was before it was corrected. */
+export interface Earlier {
+  text: string;
+  unit: string;
+  when?: string;
+}
+
+/** What a reading was before, for the eye. */
+export interface EarlierTold {
+  text: string;
+  when: string;
+}
+
+/** One end of a piece: how it is cut, at what angle, and what to set at the saw. */
+export interface End {
+  cut: string;
+  angle: string;
+  at_the_saw: string[];
+}
+
+/** Both ends of a piece as it lies. */
+export interface Ends {
+  left: End;
+  right: End;
+}
+
+/** An entry of a project; a reading has what is told of it as well. */
+export interface Entry {
+  id: string;
+  kind: "reading" | "line" | "note";
+  name: string;
+  title: string;
+  ok: boolean;
+  headline: Value | null;
+  summary: string;
+  error: Error | null;
+  text: string;
+  uses: string[];
+  used_by: string[];
+  waits: Waits[];
+  insert: string;
+  where?: string;
+  tape?: string;
+  side?: string;
+  when?: string;
+  fineness?: string;
+  off?: string;
+  photo?: string;
+  earlier?: EarlierTold[];
+  fineness_told?: string;
+  off_told?: string;
+}
+
+/** One entry with all that belongs to it. */
+export interface EntryInFull {
+  entry: Entry;
+  reckoning: Reckoning | null;
+  links: Link[];
+}
+
+/**
+ * `field` is the key of the field, `at` the place in its text; `row` and `part` are the place
+ * inside a list; `unfinished` says that the text only has to go on.
+ */
+export interface Error {
+  kind: "message" | "unknown" | "missing" | "unreadable" | "range" | "impossible" | "conflict" | "newer" | "internal";
+  field: string | null;
+  at: number | null;
+  message: string;
+  remedy: string;
+  row?: number;
+  part?: string;
+  unfinished?: true;
+}
+
+/** What is asked; one of kind "rows" has the `fields` of each row. */
+export interface Field {
+  key: string;
+  label: string;
+  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "lengths" | "rows";
+  help: string;
+  default: string | null;
+  unit: string | null;
+  least: string | null;
+  most: string | null;
+  default_metric?: string;
+  may_be_blank: boolean;
+  blank_means: string | null;
+  shown_when: ShownWhen | null;
+  setting?: string;
+  choices?: Choice[];
+  choices_from?: string;
+  choices_prefix?: string;
+  row_label?: string;
+  most_rows?: number;
+  group?: Group;
+  fields?: PlainField[];
+}
+
+/** A text that leaves as a file. */
+export interface File {
+  name: string;
+  type: string;
+  text: string;
+}
+
+export type Fine = Length | Count | Roughly;
+
+/** Whether a clearance covers what its number may be off by. */
+export interface Fit {
+  field: string;
+  label: string;
+  answer: string;
+  clearance: Length;
+  covers: boolean;
+  said: string;
+}
+
+/** What a change does to another entry. */
+export interface Follow {
+  id: string;
+  name: string;
+  ok: boolean;
+  error: Error | null;
+  label: string;
+  before: Value | null;
+  after: Value | null;
+  difference: Value | null;
+  others: Other[];
+}
+
+/** A heading under which several settings belong. */
+export interface Group {
+  label: string;
+  help: string;
+}
+
+/** What one reading does to a number. */
+export interface Influence {
+  id: string;
+  name: string;
+  text: string;
+  by: string;
+  off: string;
+  moves: Fine | null;
+  share: string | null;
+}
+
+/** A verdict that a change gives. */
+export interface Judged {
+  verdict: string;
+  count: number;
+  which: number[];
+  measure: string | null;
+  measures: string[];
+  at: Length | null;
+  now: Length | null;
+  difference: Length | null;
+  by: string | null;
+  said: string;
+  id: string;
+  part: string;
+  name: string;
+}
+
+/** A text at a place; `align` is start, middle or end. */
+export interface Label {
+  kind: "label";
+  at: number[];
+  text: string;
+  align: string;
+  role: string;
+}
+
+/** The grid of the person's sheet of stickers, as typed. */
+export interface LabelGrid {
+  unit: string;
+  values: Record<string, any>;
+}
+
+/** Labels on sheets of stickers. */
+export interface Labeled {
+  paper: string;
+  sheets: Sheet[];
+  said: string;
+}
+
+/**
+ * A length on its mark.
+ *
+ * `exact` and `mark` are rational inches ("289/8"); `exact` is None, and `rational` False, where
+ * no fraction tells it. `dropped` is the mark less the exact length, `brief` the text where no
+ * small print stands beside it, `why` and `way` say which way it had to be rounded.
+ */
+export interface Length {
+  key: string;
+  label: string;
+  kind: "length";
+  exact: string | null;
+  rational: boolean;
+  text: string;
+  brief: string;
+  mark: string;
+  dropped: string;
+  dropped_text: string;
+  direction: "exact" | "light" | "heavy";
+  why: string;
+  way: string;
+  stack: Stack;
+  words: string;
+  other: string;
+  decimals: string;
+  plain: string;
+  exact_plain: string | null;
+}
+
+/** Several lengths of one kind, such as marks along a side. */
+export interface Lengths {
+  key: string;
+  label: string;
+  kind: "lengths";
+  text: string;
+  brief: string;
+  items: Length[];
+}
+
+/** A question with what was typed, and by part what became of its pieces. */
+export interface Line {
+  id: string;
+  kind: "line";
+  name: string;
+  unit: string;
+  reckoner: string;
+  values: Record<string, any>;
+  about?: Record<string, Record<string, string>>;
+  cut?: Record<string, CutPiece[]>;
+  spoiled?: Record<string, CutPiece[]>;
+  trials?: Record<string, Trial[]>;
+}
+
+/** An answer that a name can stand for; `insert` is what is typed for it. */
+export interface Link {
+  label: string;
+  insert: string;
+  text: string;
+}
+
+/** One line of the log. */
+export interface Logged {
+  when: string;
+  said: string;
+}
+
+/** A project with what a backup has more; `photos` by their keys as data addresses. */
+export interface Merged {
+  document: Document;
+  undo: Record<string, any> | null;
+  said: string;
+  id: string | null;
+  follows: Follow[];
+  judged: Judged[];
+  trial?: Reckoning;
+  rule: string;
+  photos: Record<string, string>;
+}
+
+/** A name in a text as it is written there, and what it stands for in the document. */
+export interface NameUsed {
+  name: string;
+  stands_for: string;
+}
+
+/** Words. */
+export interface Note {
+  id: string;
+  kind: "note";
+  name: string;
+  text: string;
+}
+
+/** A number that is none of these: a difference of areas, or of counts that are not whole. */
+export interface Number {
+  key: string;
+  label: string;
+  kind: "number";
+  text: string;
+  words: string;
+}
+
+export interface OfDocument {
+  do: string;
+  document: Document;
+}
+
+/** The project whose names a line of the tally uses, and what they meant when it was entered. */
+export interface OfProject {
+  id: string;
+  name: string;
+  names?: Record<string, Target>;
+}
+
+/** The answer of a question at true size. */
+export interface OnPaper {
+  title: string;
+  summary: string;
+  paper: string;
+  sheets: Sheet[];
+  start: string;
+  marks: PaperMark[];
+}
+
+/** An answer that is not the first, before and after a change. */
+export interface Other {
+  key: string;
+  label: string;
+  before: string;
+  after: string;
+  difference: string;
+}
+
+/** A kind of paper, in millimeters. */
+export interface Paper {
+  key: string;
+  label: string;
+  width: number;
+  height: number;
+}
+
+/** A mark to transfer by hand. */
+export interface PaperMark {
+  name: string;
+  text: string;
+  dropped_text: string;
+}
+
+/** Pieces to cut that are alike. */
+export interface Part {
+  key: string;
+  name: string;
+  count: number;
+  length: Length;
+  width: Length | null;
+  thickness: Length | null;
+  ends: Ends;
+  long_side?: Length;
+  short_side?: Length;
+  drawing: Drawing | null;
+}
+
+/** Pieces of one part: how many there are to cut, how many are cut, of what. */
+export interface Piece {
+  entry: string;
+  part: string;
+  name: string;
+  count: number;
+  cut: number;
+  left: number;
+  spoiled: number;
+  length: Length;
+  length_along: string;
+  width: Length | null;
+  thickness: Length | null;
+  ends: Ends;
+  drawing: Drawing | null;
+  from: string;
+  material: string;
+  grain: string;
+  place: string;
+  rough: Rough | null;
+  trial: TrialInBrief | null;
+  verdicts: Verdict[];
+}
+
+/** Where a piece is in the project. */
+export interface PieceAt {
+  entry: string;
+  part: string;
+}
+
+/** What is asked. `least` and `most` are exact, in inches, degrees or its `unit`. */
+export interface PlainField {
+  key: string;
+  label: string;
+  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "lengths" | "rows";
+  help: string;
+  default: string | null;
+  unit: string | null;
+  least: string | null;
+  most: string | null;
+  default_metric?: string;
+  may_be_blank: boolean;
+  blank_means: string | null;
+  shown_when: ShownWhen | null;
+  setting?: string;
+  choices?: Choice[];
+  choices_from?: string;
+  choices_prefix?: string;
+  row_label?: string;
+  most_rows?: number;
+  group?: Group;
+}
+
+export type Point = number[];
+
+/** A filled outline. */
+export interface Polygon {
+  kind: "polygon";
+  points: number[][];
+  role: string;
+}
+
+/** An area or a volume, in square or cubic inches. */
+export interface Product {
+  key: string;
+  label: string;
+  kind: "area" | "volume";
+  exact: string;
+  text: string;
+  words: string;
+  other: string;
+  decimals: string;
+}
+
+/** Between what and what a number lies. */
+export interface Range {
+  label: string;
+  low: Fine;
+  high: Fine;
+  by: Fine | null;
+}
+
+/**
+ * What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
+ * that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
+ * those of the document that it uses, `note` says which is meant where a name is in both.
+ */
+export interface Read {
+  value: Value;
+  echo: string;
+  tape: Tape | null;
+  kept: string;
+  stands_for: string;
+  corrected?: string;
+  names?: NameUsed[];
+  note?: string;
+}
+
+/** What the tape said, or a sum with names. */
+export interface Reading {
+  id: string;
+  kind: "reading";
+  name: string;
+  unit: string;
+  text: string;
+  where?: string;
+  tape?: string;
+  side?: "light" | "heavy";
+  when?: string;
+  fineness?: string;
+  off?: string;
+  photo?: string;
+  earlier?: Earlier[];
+}
+
+/** A question as the page draws it. */
+export interface Reckoner {
+  key: string;
+  title: string;
+  subject: string;
+  asks: string;
+  words: string[];
+  fields: Field[];
+  solve_one_of: string[];
+  answers: AnswerDeclared[];
+  source: string;
+  makes_parts: boolean;
+  example: Record<string, any>;
+  example_metric: Record<string, any>;
+}
+
+/**
+ * The whole answer of a question. `echoes` say how the texts of the fields were read, `names`
+ * by the field which names of the document they use.
+ */
+export interface Reckoning {
+  reckoner: string;
+  answers: Value[];
+  working: Step[];
+  source: string;
+  drawing: Drawing | null;
+  stick: Stick | null;
+  tape: Tape | null;
+  cautions: string[];
+  parts: Part[];
+  echoes: Record<string, any>;
+  summary: string;
+  solved: string[];
+  names?: Record<string, NameUsed[]>;
+}
+
+/** The answer to a message that is refused: the first error, and the others if any. */
+export interface Refused {
+  ok: false;
+  error: Error;
+  more?: Error[];
+}
+
+/** A document out of a backup, with its photos as data addresses. */
+export interface Restored {
+  document: Document;
+  photos: Record<string, string>;
+  when: string;
+  said: string;
+}
+
+/** Sizes with what is added before a piece is cut to its finished size. */
+export interface Rough {
+  length: Length;
+  width: Length | null;
+  thickness: Length | null;
+  as_typed: Record<string, string>;
+}
+
+/** What a number that is no length may be off by, or comes to, in text alone. */
+export interface Roughly {
+  key: string;
+  label: string;
+  kind: "angle" | "count" | "number" | "area" | "volume";
+  text: string;
+  words: string;
+}
+
+/** An answer in words. */
+export interface Said {
+  key: string;
+  label: string;
+  kind: "text";
+  text: string;
+}
+
+/** A row of holes, by its distance from its edge. */
+export interface Setback {
+  name: string;
+  mm: number;
+  text: string;
+}
+
+export type Settings = Record<string, any>;
+
+export type Shape = Polygon | StraightLine | Dimension | Label | Arc | Circle;
+
+/** A sheet of paper in millimeters; of a stick, from where to where it shows it. */
+export interface Sheet {
+  width: number;
+  height: number;
+  words: string;
+  shapes: Shape[];
+  number: number;
+  of: number;
+  from?: number;
+  to?: number;
+}
+
+/** The field is asked only while another has one of these values. */
+export interface ShownWhen {
+  field: string;
+  is: string[];
+}
+
+/** A length in its parts, to be set as a stacked fraction. */
+export interface Stack {
+  sign: string;
+  feet: string | null;
+  whole: string | null;
+  numerator: string | null;
+  denominator: string | null;
+  unit: string;
+}
+
+/** One line of the working. */
+export interface Step {
+  text: string;
+}
+
+/** A story stick, or a template where `hole_mm` is the diameter of its holes. */
+export interface Stick {
+  name: string;
+  start: string;
+  note: string;
+  length_mm: number;
+  text: string;
+  hole_mm: number | null;
+  setbacks: Setback[];
+  marks: StickMark[];
+}
+
+/** A mark of a story stick at its exact place; its text says the graduation. */
+export interface StickMark {
+  name: string;
+  at_mm: number;
+  text: string;
+  dropped_text: string;
+}
+
+/** How much of one material and section the pieces take together. */
+export interface Stock {
+  material: string;
+  width: Length | null;
+  thickness: Length | null;
+  count: number;
+  length: Length;
+  rough: Length;
+  spoiled: number;
+  spoiled_length: Length;
+}
+
+/** A line between two points; on paper it may have the `name` of its mark. */
+export interface StraightLine {
+  kind: "line";
+  from: number[];
+  to: number[];
+  role: string;
+  name?: string;
+}
+
+/** An inch or a centimeter drawn large, to touch a mark on. */
+export interface Strip {
+  unit: string;
+  words: string;
+  separator: string;
+  marks: StripMark[];
+}
+
+/** A mark of the strip: touching it writes `text`; the last one is the next number's. */
+export interface StripMark {
+  at: number;
+  size: number;
+  label: string;
+  text: string | null;
+  words: string;
+}
+
+/** A sum of the pad as a project can keep it; `said` where that is only its number. */
+export interface SumKept {
+  text: string;
+  unit: string;
+  value: Value;
+  said: string;
+}
+
+/** How sure a number is. */
+export interface Sure {
+  value: Value;
+  label: string;
+  steps: boolean;
+  worst: Range | null;
+  likely: Range | null;
+  readings: Influence[];
+  measure_again: Again | null;
+  said: string;
+  fit: Fit | null;
+  asked: Asked;
+  fields: Field[];
+}
+
+export interface Table {
+  name: string;
+  type: string;
+  text: string;
+  what: string;
+}
+
+/** The tally, how to undo what was done, and its lines worked out. */
+export interface Tallied {
+  tally: Tally;
+  undo: Record<string, any> | null;
+  lines: TallyLineTold[];
+}
+
+/** The lines of the pad. */
+export interface Tally {
+  schema: number;
+  next: number;
+  lines: TallyLine[];
+}
+
+/** A line of the pad as it was typed. */
+export interface TallyLine {
+  id: string;
+  name: string;
+  text: string;
+  unit: string;
+  project?: OfProject;
+}
+
+/** A line of the pad worked out. */
+export interface TallyLineTold {
+  id: string;
+  name: string;
+  text: string;
+  ok: boolean;
+  value: Value | null;
+  error: Error | null;
+  note: string;
+}
+
+/** A stretch of tape: where the mark is, and where the exact length. */
+export interface Tape {
+  unit: string;
+  from: number;
+  to: number;
+  ticks: Tick[];
+  at: number;
+  true_at: number;
+  words: string;
+}
+
+/** What a name means: an entry, and which of its answers. */
+export interface Target {
+  entry: string;
+  answer: string;
+}
+
+/** A graduation of the tape: how high it is from 0 to 1, and its number if it has one. */
+export interface Tick {
+  at: number;
+  size: number;
+  label: string | null;
+}
+
+export interface ToBackUp {
+  do: string;
+  document: Document;
+  when: string;
+  photos?: Record<string, string>;
+}
+
+/** `document` is None to begin a project. */
+export interface ToChange {
+  do: string;
+  document: Document | null;
+  act: Record<string, any>;
+  follows?: boolean;
+}
+
+export interface ToDoubt {
+  do: string;
+  document: Document;
+  id: string;
+  answer?: string | null;
+  tape?: string | null;
+}
+
+export interface ToDraw {
+  do: string;
+  settings?: Record<string, any>;
+}
+
+/** What of the tally is to be kept: a line by its `id`, or a `text` being typed. */
+export interface ToKeep {
+  do: string;
+  settings?: Record<string, any>;
+  tally: Tally | null;
+  id?: string;
+  text?: string;
+  document?: Document | null;
+  project?: string | null;
+}
+
+export interface ToLabel {
+  do: string;
+  document: Document;
+  paper: string;
+  values?: Record<string, any> | null;
+  unit?: string | null;
+}
+
+export interface ToMerge {
+  do: string;
+  document: Document;
+  text: string;
+  when?: string;
+}
+
+export interface ToPrint {
+  do: string;
+  settings?: Record<string, any>;
+  reckoner: string;
+  values: Record<string, any>;
+  unit?: string;
+  document?: Document | null;
+  id?: string | null;
+  paper: string;
+}
+
+/** `names` are VALUEs by name; with a document its names may stand in the text. */
+export interface ToRead {
+  do: string;
+  settings?: Record<string, any>;
+  text: string;
+  unit?: string;
+  document?: Document | null;
+  id?: string | null;
+  names?: Record<string, any>;
+}
+
+export interface ToReckon {
+  do: string;
+  settings?: Record<string, any>;
+  reckoner: string;
+  values: Record<string, any>;
+  unit?: string;
+  document?: Document | null;
+  id?: string | null;
+}
+
+export interface ToRestore {
+  do: string;
+  text: string;
+}
+
+export interface ToTabulate {
+  do: string;
+  document: Document;
+  what: "parts" | "readings" | "cuts";
+}
+
+export interface ToTakeTable {
+  do: string;
+  document: Document;
+  what: "parts" | "readings" | "cuts";
+  text: string;
+  when?: string;
+}
+
+/** `project` is what the page knows the document by. */
+export interface ToTally {
+  do: string;
+  settings?: Record<string, any>;
+  tally: Tally | null;
+  act?: Record<string, any> | null;
+  document?: Document | null;
+  project?: string | null;
+}
+
+export interface ToTell {
+  do: string;
+  document: Document;
+  id: string;
+}
+
+export interface ToView {
+  do: string;
+  document: Document;
+  order?: string;
+  drawings?: boolean;
+}
+
+/** How far a piece may be off, as typed. */
+export interface Tolerance {
+  text: string;
+  unit: string;
+}
+
+/** A set-up that was tried. */
+export interface Trial {
+  aimed: string;
+  measured: string;
+  unit: string;
+  cut: "stop" | "mark";
+  when?: string;
+}
+
+/** The last set-up that was tried for a part. */
+export interface TrialInBrief {
+  difference: string;
+  direction: string;
+  remedy: string;
+  when: string;
+  tried: number;
+}
+
+export type Typed = Record<string, any>;
+
+export type Value = Length | Angle | Count | Said | Lengths | Product | Number;
+
+/**
+ * Pieces that were cut and are alike in what is to be said of them. `by` is how much the first
+ * measure differs, as `said` has it: on finer marks than `difference`.
+ */
+export interface Verdict {
+  verdict: string;
+  count: number;
+  which: number[];
+  measure: string | null;
+  measures: string[];
+  at: Length | null;
+  now: Length | null;
+  difference: Length | null;
+  by: string | null;
+  said: string;
+}
+
+/** A project with everything worked out. */
+export interface View {
+  name: string;
+  schema: number;
+  entries: Entry[];
+  pieces: Piece[];
+  cuts: Cuts;
+  set_ups: CutGroup[];
+  tally: Stock[];
+  tolerance: Tolerance | null;
+  tolerance_told: string;
+  log: Logged[];
+}
+
+/** A name without a value that an entry waits for; `id` None where there is no such entry. */
+export interface Waits {
+  id: string | null;
+  name: string;
+}
+
+export interface Asks {
+  describe: Bare;
+  strip: ToDraw;
+  read: ToRead;
+  reckon: ToReckon;
+  paper: ToPrint;
+  tally: ToTally;
+  tally_sum: ToKeep;
+  labels: ToLabel;
+  change: ToChange;
+  view: ToView;
+  entry: ToTell;
+  sure: ToDoubt;
+  csv: ToTabulate;
+  take_csv: ToTakeTable;
+  backup: ToBackUp;
+  restore: ToRestore;
+  merge: ToMerge;
+}
+
+export interface Answers {
+  describe: Described;
+  strip: Strip;
+  read: Read;
+  reckon: Reckoning;
+  paper: OnPaper;
+  tally: Tallied;
+  tally_sum: SumKept;
+  labels: Labeled;
+  change: Change;
+  view: View;
+  entry: EntryInFull;
+  sure: Sure;
+  csv: Table;
+  take_csv: Change;
+  backup: File;
+  restore: Restored;
+  merge: Merged;
+}
+
+export type Name = keyof Asks;
+
+/** A message, by its name. */
+export type Message<N extends Name = Name> = Asks[N] & { do: N };
+
+/** An answer: what was asked for, or why it is refused. */
+export type Answered<Answer> = (Answer & { ok: true }) | Refused;
+
+/** Asks the core; the promise is never rejected. */
+export type Ask = <N extends Name>(message: Message<N>) => Promise<Answered<Answers[N]>>;

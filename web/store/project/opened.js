@@ -1,0 +1,38 @@
+import { viewOf } from "./identity.js";
+import { GONE } from "./refusals.js";
+
+/** @import { Ask } from "../../python/contract.d.ts" */
+/** @import { Database, ProjectRecord, StateKeeper } from "../shapes.d.ts" */
+
+/**
+ * The project that is open, as the state has it.
+ * @param {{database: Database, state: StateKeeper, ask: Ask}} page
+ */
+export function openedProject({ database, state, ask }) {
+  /**
+   * A project that can't be shown, as one saved by a newer version, is left as it is.
+   * @param {ProjectRecord} record
+   */
+  async function view(record) {
+    const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
+    const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
+    state.set({ record, openProject: record.id, ...shown });
+  }
+
+  return {
+    view,
+    /** @param {string} id */
+    async open(id) {
+      const record = await database.project(id);
+      if (!record) return GONE;
+      await view(record);
+      return { ok: true };
+    },
+    /** When the open one is gone, another is opened, if there is one. */
+    async leave() {
+      const [other] = await database.projects();
+      if (other) await view(other);
+      else state.set({ record: null, openProject: null, view: null, unshown: null });
+    },
+  };
+}
