@@ -886,16 +886,16 @@ export interface Tick {
 export interface ToBackUp {
   do: string;
   document: Document;
-  when: string;
-  photos?: Record<string, string>;
+  when?: string | null;
+  photos?: Record<string, string> | null;
 }
 
-/** `document` is None to begin a project. */
+/** Without a document a project is begun. */
 export interface ToChange {
   do: string;
-  document: Document | null;
+  document?: Document | null;
   act: Record<string, any>;
-  follows?: boolean;
+  follows?: boolean | null;
 }
 
 export interface ToDoubt {
@@ -908,16 +908,16 @@ export interface ToDoubt {
 
 export interface ToDraw {
   do: string;
-  settings?: Record<string, any>;
+  settings?: Record<string, any> | null;
 }
 
 /** What of the tally is to be kept: a line by its `id`, or a `text` being typed. */
 export interface ToKeep {
   do: string;
-  settings?: Record<string, any>;
-  tally: Tally | null;
-  id?: string;
-  text?: string;
+  settings?: Record<string, any> | null;
+  tally?: Tally | null;
+  id?: string | null;
+  text?: string | null;
   document?: Document | null;
   project?: string | null;
 }
@@ -934,15 +934,15 @@ export interface ToMerge {
   do: string;
   document: Document;
   text: string;
-  when?: string;
+  when?: string | null;
 }
 
 export interface ToPrint {
   do: string;
-  settings?: Record<string, any>;
+  settings?: Record<string, any> | null;
   reckoner: string;
-  values: Record<string, any>;
-  unit?: string;
+  values?: Record<string, any> | null;
+  unit?: string | null;
   document?: Document | null;
   id?: string | null;
   paper: string;
@@ -951,20 +951,20 @@ export interface ToPrint {
 /** `names` are VALUEs by name; with a document its names may stand in the text. */
 export interface ToRead {
   do: string;
-  settings?: Record<string, any>;
+  settings?: Record<string, any> | null;
   text: string;
-  unit?: string;
+  unit?: string | null;
   document?: Document | null;
   id?: string | null;
-  names?: Record<string, any>;
+  names?: Record<string, any> | null;
 }
 
 export interface ToReckon {
   do: string;
-  settings?: Record<string, any>;
+  settings?: Record<string, any> | null;
   reckoner: string;
-  values: Record<string, any>;
-  unit?: string;
+  values?: Record<string, any> | null;
+  unit?: string | null;
   document?: Document | null;
   id?: string | null;
 }
@@ -985,14 +985,14 @@ export interface ToTakeTable {
   document: Document;
   what: "parts" | "readings" | "cuts";
   text: string;
-  when?: string;
+  when?: string | null;
 }
 
 /** `project` is what the page knows the document by. */
 export interface ToTally {
   do: string;
-  settings?: Record<string, any>;
-  tally: Tally | null;
+  settings?: Record<string, any> | null;
+  tally?: Tally | null;
   act?: Record<string, any> | null;
   document?: Document | null;
   project?: string | null;
@@ -1007,8 +1007,8 @@ export interface ToTell {
 export interface ToView {
   do: string;
   document: Document;
-  order?: string;
-  drawings?: boolean;
+  order?: string | null;
+  drawings?: boolean | null;
 }
 
 /** How far a piece may be off, as typed. */
