@@ -2,11 +2,12 @@
 
 from dataclasses import dataclass
 
-from sawside.lengths.real import sign
+from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import choice
+from sawside.reckoners.declaration import End, choice
 
 OTHER = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
+EDGES = {"top": "top edge", "bottom": "bottom edge"}
 
 TILTS = choice(
     "tilts",
@@ -43,26 +44,43 @@ def lay(end, top_longer, face_longer, tilts, fence):
     return Lay(turn, OTHER[tilt], "bottom", OTHER[keep])
 
 
-def steps(laid, miter, tilt):
-    """The same in steps that are short enough to be read from afar."""
-    turned = (f"turned {laid.turn}", angle_text(miter, 2)) if sign(miter) else ("saw straight",)
-    leaned = (f"tilted {laid.tilt}", angle_text(tilt, 2)) if sign(tilt) else ("blade upright",)
-    return (*turned, *leaned, f"{laid.fence} edge to fence")
+@dataclass(frozen=True, slots=True)
+class CompoundCut:
+    """What the saw is turned to and the blade tilted to, in degrees, and how the piece lies."""
 
+    miter: Exact
+    tilt: Exact
+    laid: Lay
 
-def told(laid, miter, tilt, edges):
-    """The lay in words with its settings; `edges` names the top and the bottom edge."""
-    turned = (
-        f"front of the saw turned to the {laid.turn}, to {angle_text(miter, 2)}"
-        if sign(miter)
-        else "saw straight at 0"
-    )
-    leaned = (
-        f"top of the blade tilted to the {laid.tilt}, to {angle_text(tilt, 2)}"
-        if sign(tilt)
-        else "blade upright"
-    )
-    return (
-        f"{edges[laid.fence]} marked and at the fence, {turned}, {leaned}. Keep the part to the "
-        f"{laid.keep} of the blade."
-    )
+    @property
+    def brief(self):
+        """The settings as a drawing shows them."""
+        return f"{angle_text(self.miter)}, tilt {angle_text(self.tilt)}"
+
+    @property
+    def at_the_saw(self):
+        """The lay in words with its settings."""
+        laid, miter, tilt = self.laid, angle_text(self.miter, 2), angle_text(self.tilt, 2)
+        turned, leaned = "saw straight at 0", "blade upright"
+        if sign(self.miter):
+            turned = f"front of the saw turned to the {laid.turn}, to {miter}"
+        if sign(self.tilt):
+            leaned = f"top of the blade tilted to the {laid.tilt}, to {tilt}"
+        return (
+            f"{EDGES[laid.fence]} marked and at the fence, {turned}, {leaned}. Keep the part to "
+            f"the {laid.keep} of the blade."
+        )
+
+    @property
+    def end(self):
+        """The end of a part that is cut so; a side that stands upright needs the tilt alone."""
+        miter, tilt = angle_text(self.miter, 2), angle_text(self.tilt, 2)
+        if not sign(self.miter):
+            return End("edge miter" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
+        steps = self._steps(miter, tilt)
+        return End("compound miter", f"{miter}, tilted {tilt}", self.miter, self.tilt, steps)
+
+    def _steps(self, miter, tilt):
+        """The same in steps that are short enough to be read from afar."""
+        leaned = (f"tilted {self.laid.tilt}", tilt) if sign(self.tilt) else ("blade upright",)
+        return (f"turned {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")

@@ -1,4 +1,4 @@
-"""The mitered ends of a sprung molding: settings, lay at the saw, and what they change."""
+"""A piece of sprung molding as it was filled in: its mitered ends, and both of its edges."""
 
 from dataclasses import dataclass
 from fractions import Fraction
@@ -8,56 +8,111 @@ from sawside.geometry.compound import end_adds, miter_and_tilt
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.miters.shared.compound_saw import OTHER, Lay, lay, told
-from sawside.reckoners.miters.shared.corner_field import corner_of
+from sawside.reckoners.declaration import choice
+from sawside.reckoners.miters.shared.compound_saw import EDGES, OTHER, CompoundCut, lay
+from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.crown_spring import Spring, spring_of
 
-KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}
-EDGES = {"top": "top edge", "bottom": "bottom edge"}
+SIDES = ("left", "right")
+_KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}
 
 
 @dataclass(frozen=True, slots=True)
-class Cut:
-    """A mitered end: what the saw is set to, how the piece lies, and what the top edge gains."""
+class CrownEnd:
+    """A mitered end: its corner in degrees, how it is sawn with the molding flat, and what it makes
+    the top edge longer, as a part of the face width (`ratio`) and in inches where that is known."""
 
     side: str
     kind: str
     corner: Fraction
-    miter: Exact
-    tilt: Exact
-    laid: Lay
+    sawn: CompoundCut
     ratio: Exact
     adds: Exact | None
 
+    @property
+    def held(self):
+        """What the saw is turned to with the molding in its place, in degrees."""
+        return half_corner(self.corner)
 
-def cut_of(given, spring, side):
-    """The cut of one end, None where it is square."""
+    @property
+    def flat_text(self):
+        """How it is cut with the molding flat on its back."""
+        return f"{_KINDS[self.kind]}, face up: {self.sawn.at_the_saw}"
+
+    @property
+    def held_text(self):
+        """How it is cut with the molding upside down in its place."""
+        return (
+            "Top edge on the table, bottom edge against the fence: front of the saw turned to the "
+            f"{self.sawn.laid.turn}, to {angle_text(self.held, 2)}, blade upright. Mark the bottom "
+            f"edge; keep the part to the {self.side} of the blade."
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class CrownPiece:
+    """A piece with both its ends, None for a square one, and its edges {"top", "bottom"} in inches,
+    None where no length was measured."""
+
+    spring: Spring
+    ends: tuple[CrownEnd | None, CrownEnd | None]
+    edges: dict | None
+
+    @property
+    def mitered(self):
+        """The ends that are mitered, from left to right."""
+        return [end for end in self.ends if end]
+
+    @property
+    def tip_to_tip(self):
+        """The molding that it takes: neither edge, where one reaches further at each end."""
+        out = (end.adds for end in self.mitered if end.kind == "outside")
+        return self.edges["bottom"] + sum(out, Fraction(0))
+
+
+def end_fields(side):
+    """The fields of the "left" or the "right" end."""
+    name, end = side.capitalize(), f"{side}_end"
+    shown = (end, ("inside", "outside"))
+    return (
+        choice(end, f"{name} end", _KINDS, help="As you face the molding in its place."),
+        corner_field(f"{side}_corner", f"Corner at the {side} end", least=20, shown_when=shown),
+    )
+
+
+def piece_of(given, show):
+    """The `CrownPiece` that was filled in.
+
+    Raises `Refusal` where both ends are square, the spring or the face width can't be had, or
+    nothing is left of an edge.
+    """
+    spring = spring_of(given, show)
+    ends = tuple(_end_of(given, spring, side) for side in SIDES)
+    mitered = [end for end in ends if end]
+    if not mitered:
+        raise Refusal(
+            "impossible",
+            "Both ends are square: there is no corner to cut for.",
+            "Choose an inside or an outside corner at one end.",
+            field="right_end",
+        )
+    return CrownPiece(spring, ends, _edges_of(given, show, spring, mitered))
+
+
+def _end_of(given, spring, side):
     kind = getattr(given, f"{side}_end")
     if kind == "square":
         return None
     outside = kind == "outside"
     corner = corner_of(given, f"{side}_corner", most=175, outside=outside)
-    miter, tilt = miter_and_tilt(spring.lean, corner)
-    return Cut(
-        side,
-        kind,
-        corner,
-        miter,
-        tilt,
-        lay(side, outside, outside, given.tilts, given.measured_on),
-        _adds(spring.lean.sine, corner, outside),
-        None if spring.width is None else _adds(spring.projection, corner, outside),
-    )
+    laid = lay(side, outside, outside, given.tilts, given.measured_on)
+    sawn = CompoundCut(*miter_and_tilt(spring.lean, corner), laid)
+    way = 1 if outside else -1
+    adds = None if spring.width is None else way * end_adds(spring.projection, corner)
+    return CrownEnd(side, kind, corner, sawn, way * end_adds(spring.lean.sine, corner), adds)
 
 
-def _adds(out, corner, outside):
-    return end_adds(out, corner) * (1 if outside else -1)
-
-
-def edges_of(given, show, spring, cuts):
-    """Both edges in inches, or None where no length was measured.
-
-    Raises `Refusal` where the face width is missing, or nothing is left of the other edge.
-    """
+def _edges_of(given, show, spring, mitered):
     if given.measured is None:
         return None
     if spring.width is None:
@@ -68,11 +123,9 @@ def edges_of(given, show, spring, cuts):
             field="width",
         )
     known, other = given.measured_on, OTHER[given.measured_on]
-    # An outside and an inside corner that are alike cancel out, exactly.
-    alike = len(cuts) == 2 and cuts[0].corner == cuts[1].corner and cuts[0].kind != cuts[1].kind
-    grows = Fraction(0) if alike else sum((cut.adds for cut in cuts), Fraction(0))
-    found = given.measured + (grows if known == "bottom" else -grows)
-    if sign(found) <= 0:
+    grows = _grows(mitered)
+    length = given.measured + (grows if known == "bottom" else -grows)
+    if sign(length) <= 0:
         raise Refusal(
             "impossible",
             f"Nothing is left of the {EDGES[other]}: the corners take {show.text(abs(grows))} of "
@@ -80,24 +133,12 @@ def edges_of(given, show, spring, cuts):
             "Give a longer piece, or a narrower molding.",
             field="measured",
         )
-    return {known: given.measured, other: found}
+    return {known: given.measured, other: length}
 
 
-def flat_text(cut):
-    """How an end is cut with the molding flat on its back."""
-    return f"{KINDS[cut.kind]}, face up: {told(cut.laid, cut.miter, cut.tilt, EDGES)}"
-
-
-def held_text(cut):
-    """How an end is cut with the molding upside down in its place."""
-    turn = angle_text(half_corner(cut.corner), 2)
-    return (
-        "Top edge on the table, bottom edge against the fence: front of the saw turned to the "
-        f"{cut.laid.turn}, to {turn}, blade upright. Mark the bottom edge; keep the part to the "
-        f"{cut.side} of the blade."
-    )
-
-
-def end_text(cut):
-    """The settings of an end as a drawing shows them."""
-    return f"{angle_text(cut.miter)}, tilt {angle_text(cut.tilt)}" if cut else "square"
+def _grows(mitered):
+    """How much longer the ends make the top edge than the bottom one, in inches."""
+    left, right = mitered[0], mitered[-1]
+    if left.corner == right.corner and left.kind != right.kind:
+        return Fraction(0)  # an outside and an inside corner that are alike cancel out, exactly
+    return sum((end.adds for end in mitered), Fraction(0))

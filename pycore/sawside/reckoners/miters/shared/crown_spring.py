@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from sawside.errors import Refusal
 from sawside.geometry.compound import Lean, lean_of_degrees, lean_of_legs, lean_of_square
 from sawside.lengths.real import Exact, sqrt
-from sawside.lengths.show import angle_equals, angle_text, degrees_text
+from sawside.lengths.show import angle_equals, angle_text
 from sawside.reckoners.declaration import angle, choice, length
 
 _LEAST, _MOST = 5, 85
@@ -136,13 +136,3 @@ def _by_width(given, show):
 
 
 _FOUND = {"angle": _by_angle, "legs": _by_legs, "drop": _by_width, "projection": _by_width}
-
-
-def spring_text(spring):
-    """The spring as a drawing shows it."""
-    return angle_text(spring.lean.degrees, 2)
-
-
-def spring_degrees(spring):
-    """The spring as arithmetic shows it."""
-    return f"{degrees_text(spring.lean.degrees)}°"
