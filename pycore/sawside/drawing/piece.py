@@ -1,10 +1,9 @@
 """A piece as it lies on the bench, long side up, with a cut at each end."""
 
 from dataclasses import dataclass
-from itertools import pairwise
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import arc, break_across, dimension, drawing, label, line, polygon
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Exact, nearby
 from sawside.lengths.show import angle_text
@@ -117,11 +116,8 @@ def _stock(outline, broken):
         return [polygon(outline)]
     top_left, top_right, bottom_right, bottom_left = outline
     top, across = top_left[1], bottom_left[1] - top_left[1]
-    tooth, gap = across / 12, across / 8
     at = bottom_left[0] + (bottom_right[0] - bottom_left[0]) * 4 / 5
-    edge = [(at + tooth * way, top + across * step / 3) for step, way in enumerate((0, 1, -1, 0))]
-    far = [(x + gap, y) for x, y in edge]
-    breaks = [line(*ends, "break") for side in (edge, far) for ends in pairwise(side)]
+    edge, far, breaks = break_across(at, top, across)
     left, right = [top_left, *edge, bottom_left], [*far, bottom_right, top_right]
     return [polygon(left), polygon(right), *breaks]
 

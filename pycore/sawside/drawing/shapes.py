@@ -5,6 +5,8 @@ floats; they leave here as floats rounded to a ten-thousandth, the same on every
 that tells a length is made elsewhere, from its mark: nothing is measured off a drawing.
 """
 
+from itertools import pairwise
+
 from sawside.lengths.real import nearby
 
 
@@ -19,6 +21,11 @@ def _point(point):
 def polygon(points, role="stock"):
     """A filled outline; `role` is stock, waste, space, ghost or hatch."""
     return {"kind": "polygon", "points": [_point(point) for point in points], "role": role}
+
+
+def rectangle(left, top, right, bottom, role="stock"):
+    """A filled outline with level and upright edges."""
+    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role)
 
 
 def line(start, end, role="edge"):
@@ -47,6 +54,15 @@ def label(at, text, role="name", align="middle"):
     Where it could not be read the page puts it nearby, or farther off with a leader to `at`.
     """
     return {"kind": "label", "at": _point(at), "text": text, "align": align, "role": role}
+
+
+def break_across(x, top, high):
+    """A conventional break of a piece `high` from `top` down, from `x` on: the edge of its left
+    part and that of its right one, from the top down, and the lines of both."""
+    tooth, gap = high / 12, high / 8
+    left = [(x + tooth * way, top + high * step / 3) for step, way in enumerate((0, 1, -1, 0))]
+    right = [(place + gap, y) for place, y in left]
+    return left, right, [line(*ends, "break") for side in (left, right) for ends in pairwise(side)]
 
 
 def arc(center, radius, start, sweep, text):

@@ -1,9 +1,7 @@
 """A piece cut square at both ends, seen on its face: a long one shortened by a break."""
 
-from itertools import pairwise
-
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import break_across, dimension, drawing, label, polygon, rectangle
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import nearby
 
@@ -21,7 +19,7 @@ def square_piece(show, name, long, wide, *, marks=(), given=False):
     across = max(width, length / 12) if marks else width
     drawn = length if marks else min(length, 4 * width)
     pixel = drawn * 6 / 5 / _SCREEN
-    shapes = _broken(drawn, across) if drawn < length else [_face(0, drawn, across)]
+    shapes = _broken(drawn, across) if drawn < length else [rectangle(0, 0, drawn, across)]
     dot = 4 * pixel
     for mark in marks:
         x, y = nearby(mark), across / 2
@@ -36,16 +34,9 @@ def square_piece(show, name, long, wide, *, marks=(), given=False):
     return drawing(words, (-side, -50 * pixel, drawn + side, across + 36 * pixel), shapes)
 
 
-def _face(left, right, across):
-    return polygon([(left, 0), (right, 0), (right, across), (left, across)])
-
-
 def _broken(drawn, across):
     """Two halves with a break between them."""
-    at, tooth, gap = drawn * 3 / 5, across / 12, across / 8
-    edge = [(at + tooth * way, across * step / 3) for step, way in enumerate((0, 1, -1, 0))]
-    far = [(x + gap, y) for x, y in edge]
+    edge, far, breaks = break_across(drawn * 3 / 5, 0, across)
     left = polygon([(0, 0), *edge, (0, across)])
     right = polygon([*far, (drawn, across), (drawn, 0)])
-    breaks = [line(*ends, "break") for side in (edge, far) for ends in pairwise(side)]
     return [left, right, *breaks]

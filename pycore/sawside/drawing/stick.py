@@ -6,7 +6,7 @@ room; every one of them stands among the answers as well.
 
 from itertools import pairwise
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 250
@@ -35,7 +35,7 @@ def stick(words, whole, runs, *, cuts=(), marks=(), dimensions=()):
     shapes = []
     for start, end, role, name in _seen(runs, pixel):
         left, right = nearby(start), nearby(end)
-        shapes.append(polygon([(left, 0), (right, 0), (right, high), (left, high)], role))
+        shapes.append(rectangle(left, 0, right, high, role))
         if name and (right - left) / pixel > len(name) * _LETTER:
             shapes.append(label(((left + right) / 2, high / 2), name, "note"))
     shapes += [

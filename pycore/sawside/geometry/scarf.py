@@ -4,9 +4,36 @@ A joint overlaps; its place is its middle, so a piece between two joints is thei
 overlap long, a piece at an end half an overlap more than its distance.
 """
 
+from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.lengths.real import nearby
+from sawside.geometry.angles import arctangent, tangent
+from sawside.lengths.real import Exact, nearby, sqrt
+
+
+@dataclass(frozen=True, slots=True)
+class Scarf:
+    """A joint cut `degrees` from square, `slope` being the tangent of that: how far its two pieces
+    overlap and how long the face of the cut is, in inches."""
+
+    degrees: Exact
+    slope: Exact
+    overlap: Exact
+    face: Exact
+
+
+def scarf_at(degrees, thickness):
+    """The scarf of so many rational degrees through a thickness."""
+    return _scarf(degrees, tangent(degrees), thickness)
+
+
+def scarf_of_slope(slope, thickness):
+    """The scarf that runs `slope` along for 1 of thickness."""
+    return _scarf(arctangent(slope), slope, thickness)
+
+
+def _scarf(degrees, slope, thickness):
+    return Scarf(degrees, slope, thickness * slope, thickness * sqrt(1 + slope * slope))
 
 
 def places(first, spacing, run):

@@ -6,7 +6,7 @@ Drawn in pixels of a narrow screen. A lean or an end is drawn less steep where i
 from math import cos, radians, sin
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon, rectangle
 
 _WIDE = 316
 _LONG, _HIGH = 200, 72
@@ -69,14 +69,8 @@ def crown_drawing(words, degrees, texts, face):
     spring, drop, projection = texts
     low = ceiling + down + 24
     shapes = [
-        polygon(
-            [(wall - 10, ceiling - 10), (wall, ceiling - 10), (wall, low), (wall - 10, low)],
-            "hatch",
-        ),
-        polygon(
-            [(wall, ceiling - 10), (_WIDE, ceiling - 10), (_WIDE, ceiling), (wall, ceiling)],
-            "hatch",
-        ),
+        rectangle(wall - 10, ceiling - 10, wall, low, "hatch"),
+        rectangle(wall, ceiling - 10, _WIDE, ceiling, "hatch"),
         polygon([foot, (wall, ceiling + down - seat_down), (tip[0] - seat_out, ceiling), tip]),
         label((wall + out / 2 + 22, ceiling + down / 2 + 22), f"spring {spring}", "name", "start"),
         arc(foot, 34, -90, min(max(degrees, 20), 70), ""),

@@ -6,10 +6,9 @@ are as seen from there.
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import break_across, dimension, drawing, label, line, polygon, rectangle
 from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_text
 
@@ -17,6 +16,7 @@ _SCREEN = 316
 """Pixels of a drawing on a narrow phone."""
 _HIGHEST = 88
 _FENCE = 10
+_SIDES = ("left", "right")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +45,60 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     fence, with two `EdgeCut`s. A long piece is drawn shortened by a conventional break. `note` is
     a line of its own. Where tips stand out at the back and at the face, so that the piece is longer
     than both, its length from tip to tip is a dimension too."""
+    seen = _seen(thickness, back, cuts)
+    thick, pixel = seen.thick, seen.pixel
+    lengths = _lengths(show, back, cuts)
+    ends = [f"{side} end: {cut.told(side)}" for side, cut in zip(_SIDES, cuts, strict=True)]
+    foot = thick + (28 if len(lengths) > 2 else 0) * pixel
+    left_edge, right_edge = seen.middle - seen.wide / 2, seen.middle + seen.wide / 2
+    shapes = [
+        *_wood(seen),
+        *_dimensions(seen, back, lengths),
+        *_top_edge(seen),
+        label((left_edge, foot + 62 * pixel), ends[0], "note", "start"),
+        label((right_edge, foot + 86 * pixel), ends[1], "note", "end"),
+    ]
+    words = (
+        f"{name}, seen from above as it stands at the saw, top edge up, its back against the "
+        f"fence, its face towards you. {', '.join(text for text, _ in lengths)}. "
+        f"{'; '.join(ends)}."
+    )
+    low = foot + 100 * pixel
+    if note:
+        shapes.append(label((seen.middle, low + 8 * pixel), note))
+        words, low = f"{words} {note}.", low + 24 * pixel
+    return drawing(words, (left_edge, -52 * pixel, right_edge, low), shapes)
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    """What is seen, in inches of the drawing: the outline of each end from back to face, the piece
+    from its `start` to its `stop`, and how wide the picture is."""
+
+    thick: Fraction
+    long: Fraction
+    broken: bool
+    ends: list
+    start: Fraction
+    stop: Fraction
+    wide: Fraction
+
+    @property
+    def pixel(self):
+        return self.wide / _SCREEN
+
+    @property
+    def middle(self):
+        return (self.start + self.stop) / 2
+
+    def between(self, share):
+        """A place between the two ends where the piece has its whole thickness."""
+        left, right = self.ends
+        start, stop = max(x for x, _ in left), min(x for x, _ in right)
+        return start + (stop - start) * share
+
+
+def _seen(thickness, back, cuts):
     thick, whole = nearby(thickness), nearby(back)
     left, right = (min(max(nearby(cut.adds), -3 * thick), 3 * thick) for cut in cuts)
     long = min(whole, 5 * thick + max(0, -left) + max(0, -right))
@@ -52,62 +106,9 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
         _end(corner, foot, cut, thick)
         for corner, foot, cut in zip((0, long), (-left, long + right), cuts, strict=True)
     ]
-    start, end = min(0, -left), max(long, long + right)
-    wide = max((end - start) * 9 / 8, thick * _SCREEN / _HIGHEST)
-    pixel, middle = wide / _SCREEN, (start + end) / 2
-    shapes = [
-        polygon([(start, -_FENCE * pixel), (end, -_FENCE * pixel), (end, 0), (start, 0)], "hatch"),
-        *_stock(*ends, long < whole, thick),
-        *(_blade(*end[-2:], 14 * pixel) for end in ends),
-    ]
-    face = back + cuts[0].adds + cuts[1].adds
-    sides = {"back": back, "face": face}
-    longer = sign(face - back)
-    which = {
-        "back": ("", "long side ", "short side ")[-longer],
-        "face": ("", "long side ", "short side ")[longer],
-    }
-    roles = ("answer", "given") if longer < 0 else ("given", "answer")
-    texts = [f"{side}: {which[side]}{show.brief(length)}" for side, length in sides.items()]
-    if sign(back) > 0:
-        shapes.append(dimension(ends[0][0], ends[1][0], 32 * pixel, texts[0], roles[0]))
-    else:
-        shapes.append(label((middle, -32 * pixel), texts[0], "note"))
-    shapes.append(dimension(ends[1][-1], ends[0][-1], 34 * pixel, texts[1], roles[1]))
-    whole_text = _tip_to_tip(show, back, cuts)
-    below = 0
-    if whole_text:
-        shapes.append(dimension((end, thick), (start, thick), 62 * pixel, whole_text, "answer"))
-        below = 28 * pixel
-    if thick > 22 * pixel and long > 100 * pixel:
-        shapes.append(label((_between(*ends, Fraction(3, 10)), thick / 2), "top edge up", "note"))
-    told = [
-        f"{side} end: {cut.told(side)}" for side, cut in zip(("left", "right"), cuts, strict=True)
-    ]
-    left_edge, right_edge = middle - wide / 2, middle + wide / 2
-    shapes += [
-        label((left_edge, thick + 62 * pixel + below), told[0], "note", "start"),
-        label((right_edge, thick + 86 * pixel + below), told[1], "note", "end"),
-    ]
-    words = (
-        f"{name}, seen from above as it stands at the saw, top edge up, its back against the "
-        f"fence, its face towards you. {', '.join(filter(None, [*texts, whole_text]))}. "
-        f"{'; '.join(told)}."
-    )
-    low = thick + 100 * pixel + below
-    if note:
-        shapes.append(label((middle, low + 8 * pixel), note))
-        words, low = f"{words} {note}.", low + 24 * pixel
-    box = (left_edge, -52 * pixel, right_edge, low)
-    return drawing(words, box, shapes)
-
-
-def _tip_to_tip(show, back, cuts):
-    """The text of the length from tip to tip; None where back or face is as long as that."""
-    stand_out = sum(sign(cut.adds) > 0 for cut in cuts)
-    if stand_out == 2 or not stand_out or all(sign(cut.adds) >= 0 for cut in cuts):
-        return None
-    return f"tip to tip {show.brief(back + sum(cut.adds for cut in cuts if sign(cut.adds) > 0))}"
+    start, stop = min(0, -left), max(long, long + right)
+    wide = max((stop - start) * 9 / 8, thick * _SCREEN / _HIGHEST)
+    return _Seen(thick, long, long < whole, ends, start, stop, wide)
 
 
 def _end(corner, foot, cut, thick):
@@ -117,21 +118,39 @@ def _end(corner, foot, cut, thick):
     return [(corner, 0), (corner, thick - nearby(cut.chamfer)), (foot, thick)]
 
 
-def _between(left, right, share):
-    """A place between the two ends where the piece has its whole thickness."""
-    start, stop = max(x for x, _ in left), min(x for x, _ in right)
-    return start + (stop - start) * share
+def _lengths(show, back, cuts):
+    """(text, role) of back and face, and of tip to tip where neither is as long as that."""
+    adds = [cut.adds for cut in cuts]
+    face = back + adds[0] + adds[1]
+    longer = sign(face - back)
+    of_back = ("", "long side ", "short side ")[-longer]
+    of_face = ("", "long side ", "short side ")[longer]
+    roles = ("answer", "given") if longer < 0 else ("given", "answer")
+    lengths = [
+        (f"back: {of_back}{show.brief(back)}", roles[0]),
+        (f"face: {of_face}{show.brief(face)}", roles[1]),
+    ]
+    if {sign(each) for each in adds} == {1, -1}:
+        tips = back + sum(each for each in adds if sign(each) > 0)
+        lengths.append((f"tip to tip {show.brief(tips)}", "answer"))
+    return lengths
 
 
-def _stock(left, right, broken, thick):
+def _wood(seen):
+    """The fence, the piece against it, and where the saw goes."""
+    return [
+        rectangle(seen.start, -_FENCE * seen.pixel, seen.stop, 0, "hatch"),
+        *_stock(seen),
+        *(_blade(*end[-2:], 14 * seen.pixel) for end in seen.ends),
+    ]
+
+
+def _stock(seen):
     """The wood: one outline, or two with a break between them, right of the middle."""
-    if not broken:
+    left, right = seen.ends
+    if not seen.broken:
         return [polygon([*left, *reversed(right)])]
-    tooth, gap = thick / 12, thick / 8
-    at = _between(left, right, Fraction(7, 10))
-    edge = [(at + tooth * way, thick * step / 3) for step, way in enumerate((0, 1, -1, 0))]
-    far = [(x + gap, y) for x, y in edge]
-    breaks = [line(*ends, "break") for side in (edge, far) for ends in pairwise(side)]
+    edge, far, breaks = break_across(seen.between(Fraction(7, 10)), 0, seen.thick)
     return [polygon([*reversed(left), *edge]), polygon([*far, *reversed(right)]), *breaks]
 
 
@@ -141,3 +160,24 @@ def _blade(corner, foot, beyond):
     along, across = x1 - x0, y1 - y0
     share = beyond / max(abs(along), across)
     return line((x0, y0), (x1 + along * share, y1 + across * share), "cut")
+
+
+def _dimensions(seen, back, lengths):
+    """Back, face, and tip to tip where it is told; a piece without a back tells that in a note."""
+    pixel, (left, right) = seen.pixel, seen.ends
+    (of_back, back_role), (of_face, face_role), *tips = lengths
+    if sign(back) > 0:
+        yield dimension(left[0], right[0], 32 * pixel, of_back, back_role)
+    else:
+        yield label((seen.middle, -32 * pixel), of_back, "note")
+    yield dimension(right[-1], left[-1], 34 * pixel, of_face, face_role)
+    for text, role in tips:
+        ends = (seen.stop, seen.thick), (seen.start, seen.thick)
+        yield dimension(*ends, 62 * pixel, text, role)
+
+
+def _top_edge(seen):
+    """Says which edge is seen, where there is room for it."""
+    if seen.thick > 22 * seen.pixel and seen.long > 100 * seen.pixel:
+        place = (seen.between(Fraction(3, 10)), seen.thick / 2)
+        yield label(place, "top edge up", "note")

@@ -1,7 +1,7 @@
 """A board seen at its end, ripped in two, and below it the two strips put together."""
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 316
@@ -20,10 +20,10 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     cut = wide + clean
     x0 = (span - board) / 2 + 4 * pixel
     shapes = [
-        _box(x0 - 12 * pixel, -14 * pixel, x0, thick, "hatch"),
-        _box(x0, 0, x0 + wide, thick),
-        _box(x0 + cut + kerf + clean, 0, x0 + board, thick),
-        _box(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
+        rectangle(x0 - 12 * pixel, -14 * pixel, x0, thick, "hatch"),
+        rectangle(x0, 0, x0 + wide, thick),
+        rectangle(x0 + cut + kerf + clean, 0, x0 + board, thick),
+        rectangle(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
         line((x0 + cut, -18 * pixel), (x0 + cut, thick + 18 * pixel), "cut"),
         dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}", "answer"),
         dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.brief(widths[0]), "answer"),
@@ -50,10 +50,6 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)
 
 
-def _box(left, top, right, bottom, role="stock"):
-    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role)
-
-
 def _together(show, laid, sizes, told, top, span, pixel):
     """The strips against the case at their left; the narrower one is above, or in front."""
     wide, narrow, thick = sizes
@@ -64,8 +60,8 @@ def _together(show, laid, sizes, told, top, span, pixel):
         "above": ((0, narrow, thick, high), (0, 0, thick, narrow)),
         "before": ((0, 0, thick, high), (thick, high - narrow, out, high)),
     }[laid]
-    shapes = [_box(x0 - 10 * pixel, top - 12 * pixel, x0, bottom + 12 * pixel, "hatch")]
-    shapes += [_box(x0 + a, top + b, x0 + c, top + d) for a, b, c, d in boxes]
+    shapes = [rectangle(x0 - 10 * pixel, top - 12 * pixel, x0, bottom + 12 * pixel, "hatch")]
+    shapes += [rectangle(x0 + a, top + b, x0 + c, top + d) for a, b, c, d in boxes]
     return [
         *shapes,
         label((x0 - 10 * pixel, bottom + 28 * pixel), "case", "note", "start"),

@@ -24,44 +24,62 @@ def wrap_plan(show, legs, pieces, corners, *, inside):
     layers = max(piece.layer for piece in pieces)
     steps = [nearby(next(p.projection for p in pieces if p.layer == n + 1)) for n in range(layers)]
     offsets = [float(sum(steps[:count])) for count in range(layers + 1)]
-    total = offsets[-1]
-    path, directions = _path(legs, corners, total, inside)
+    path, directions = _path(legs, corners, offsets[-1], inside)
     rows = [_offset(path, directions, offset) for offset in offsets]
-    shapes, names = [], []
+    xs, ys = zip(*(point for row in rows for point in row), strict=True)
+    margin = (max(xs) - min(xs)) * 0.05
+    pixel = (max(xs) - min(xs)) * 1.1 / _SCREEN
+    front = next(at for at, leg in enumerate(legs) if leg.key == "front")
+    fronts = [(row[front], row[front + 1]) for row in rows]
+    shapes = [
+        *_layers(legs, pieces, rows),
+        *_wrapped(rows[0], inside, pixel),
+        *_names(fronts, pixel),
+        *_corners(fronts, corners, inside, pixel),
+        *_dimensions(show, legs[front], pieces, fronts, inside, pixel),
+    ]
+    low = max(ys) + (0 if inside else 44 * pixel)
+    box = (min(xs) - margin, min(ys) - 12 * pixel, max(xs) + margin, low + 12 * pixel)
+    return drawing(_words(show, legs, pieces, corners, inside), box, shapes)
+
+
+def _layers(legs, pieces, rows):
+    """The outline of every piece between the row of its back and that of its face."""
     for piece in pieces:
         at = legs.index(piece.leg)
         inner, outer = rows[piece.layer - 1], rows[piece.layer]
-        shapes.append(polygon([inner[at], inner[at + 1], outer[at + 1], outer[at]]))
-    points = [point for row in rows for point in row]
-    left, right = (edge(x for x, _ in points) for edge in (min, max))
-    top, bottom = (edge(y for _, y in points) for edge in (min, max))
-    pixel = (right - left) * 1.1 / _SCREEN
-    front = next(at for at, leg in enumerate(legs) if leg.key == "front")
-    shapes += _wrapped(rows[0], inside, pixel)
-    if total / layers > _LEGIBLE * pixel:
-        for number in range(layers):
-            y = (rows[number][front][1] + rows[number + 1][front][1]) / 2
-            x = (rows[0][front][0] + rows[0][front + 1][0]) / 2
-            names.append(label((x, y), f"layer {number + 1}" if layers > 1 else "front", "note"))
-    for end, corner in enumerate(corners):
+        yield polygon([inner[at], inner[at + 1], outer[at + 1], outer[at]])
+
+
+def _names(fronts, pixel):
+    """The name of each layer in its front, where there is room; `fronts` from back to face."""
+    layers = len(fronts) - 1
+    (left, top), (right, _) = fronts[0]
+    if (fronts[-1][0][1] - top) / layers <= _LEGIBLE * pixel:
+        return
+    for number, ((back, _), (face, _)) in enumerate(pairwise(fronts), 1):
+        name = f"layer {number}" if layers > 1 else "front"
+        yield label(((left + right) / 2, (back[1] + face[1]) / 2), name, "note")
+
+
+def _corners(fronts, corners, inside, pixel):
+    """The measured corners, beside them: in the case, or in the room."""
+    for (x, y), way, corner in zip(fronts[-1 if inside else 0], (1, -1), corners, strict=True):
         if corner is not None:
-            point = rows[-1 if inside else 0][front + end]
-            names.append(_corner(point, end, corner, inside, pixel))
-    back = legs[front].back
-    start, stop = rows[0][front], rows[0][front + 1]
-    given = f"{'back wall' if inside else 'front'} {show.brief(back)}"
-    names.append(dimension(start, stop, 44 * pixel * (-2.2 if inside else 1), given, "given"))
-    last = [piece for piece in pieces if piece.leg is legs[front]][-1]
-    start, stop = rows[-1][front], rows[-1][front + 1]
-    low = bottom
+            place = (x + way * 30 * pixel, y + (15 if inside else -15) * pixel)
+            yield label(place, angle_text(corner, 2), "note")
+
+
+def _dimensions(show, leg, pieces, fronts, inside, pixel):
+    """What was measured of the front `leg`, and its outermost face at a case."""
+    start, stop = fronts[0]
+    given = f"{'back wall' if inside else 'front'} {show.brief(leg.back)}"
+    yield dimension(start, stop, 44 * pixel * (-2.2 if inside else 1), given, "given")
     if not inside:
-        names.append(
-            dimension(stop, start, 26 * pixel, f"outermost face {show.brief(last.face)}", "answer")
-        )
-        low += 44 * pixel
-    margin = (right - left) * 0.05
-    box = (left - margin, top - 12 * pixel, right + margin, low + 12 * pixel)
-    return drawing(_words(show, legs, pieces, corners, inside), box, [*shapes, *names])
+        last = [piece for piece in pieces if piece.leg is leg][-1]
+        start, stop = fronts[-1]
+        face = f"outermost face {show.brief(last.face)}"
+        yield dimension(stop, start, 26 * pixel, face, "answer")
 
 
 def _path(legs, corners, total, inside):
@@ -125,14 +143,6 @@ def _wrapped(row, inside, pixel):
         for run, back in zip(pairwise(row), pairwise(behind), strict=True)
         for shape in (line(*run), *([line(*back, "hidden")] if run[0][1] == run[1][1] else []))
     ]
-
-
-def _corner(point, end, corner, inside, pixel):
-    """The measured corner, beside it: in the case, or in the room."""
-    x, y = point
-    way = 1 if end == 0 else -1
-    place = (x + way * 30 * pixel, y + (15 if inside else -15) * pixel)
-    return label(place, angle_text(corner, 2), "note")
 
 
 def _words(show, legs, pieces, corners, inside):

@@ -6,7 +6,7 @@ The width is what is good to look at; heights are true to each other.
 from itertools import groupby
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.geometry.case import ORIGINS
 from sawside.lengths.real import nearby
 
@@ -59,7 +59,7 @@ def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer=
 
 
 def _box(left, low, right, top, role="stock"):
-    return polygon([(left, -top), (right, -top), (right, -low), (left, -low)], role)
+    return rectangle(left, -top, right, -low, role)
 
 
 def _marks(show, shelving, right, high):

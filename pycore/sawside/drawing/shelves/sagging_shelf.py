@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 328
@@ -22,40 +22,42 @@ def sagging_shelf(show, shelf, captions):
     front, back = (edges.front, edges.back) if edges else (shelf.sag, shelf.sag)
     long = span + 2 * over
     pixel = long * 9 / 8 / _SCREEN
-    curves = [_curve(shelf, float(nearby(each))) for each in (front, back)]
-    drops = [drop for curve in curves for _, drop in curve]
-    deep, rise = max(drops), -min(drops)
-    times = max(each for each in _TIMES if each == 1 or (deep + rise) * each <= 44 * pixel)
-    high = float(nearby(_height(shelf)))
-    room = max(high, 1 * pixel)
+    curve, behind = (_curve(shelf, float(nearby(sag))) for sag in (front, back))
+    deep, rise, times = _enlarged([drop for _, drop in (*curve, *behind)], 44 * pixel)
+    room = max(float(nearby(_height(shelf))), 1 * pixel)
     first, second = 30 * pixel, 128 * pixel + room + rise * times
-    shapes = [label((0, first - 18 * pixel), "To scale", "note", "start")]
-    shapes += _drawn(curves[0], first, 1, room, shelf, pixel)
-    shapes.append(
-        dimension(
-            (over, first + room),
-            (over + span, first + room),
-            -32 * pixel,
-            show.brief(shelf.span),
-            "given",
-        )
-    )
-    shapes.append(label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"))
-    shapes += _drawn(curves[0], second, times, room, shelf, pixel)
+    ends = (over, first + room), (over + span, first + room)
+    shapes = [
+        label((0, first - 18 * pixel), "To scale", "note", "start"),
+        *_drawn(curve, first, 1, room, shelf, pixel),
+        dimension(*ends, -32 * pixel, show.brief(shelf.span), "given"),
+        label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"),
+        *_drawn(curve, second, times, room, shelf, pixel),
+    ]
     if edges:
-        behind = [(x, second + drop * times) for x, drop in curves[1]]
-        shapes += [line(*ends, "edge") for ends in pairwise(behind)]
+        behind = [(x, second + drop * times) for x, drop in behind]
+        shapes += [line(*step, "edge") for step in pairwise(behind)]
     shapes.append(line((over, second), (over + span, second), "hidden"))
     below = second + deep * times + room
     for caption in captions:
         below += 18 * pixel
         shapes.append(label((long / 2, below), caption, "name"))
-    words = (
+    margin = long / 16
+    box = (-margin, 0, long + margin, below + 14 * pixel)
+    return drawing(_words(show, shelf, times, captions), box, shapes)
+
+
+def _words(show, shelf, times, captions):
+    return (
         f"The shelf from the front, {show.brief(shelf.span)} between its supports, first to scale, "
         f"then with its sag drawn {times} times as large: {'; '.join(captions)}."
     )
-    margin = long / 16
-    return drawing(words, (-margin, 0, long + margin, below + 14 * pixel), shapes)
+
+
+def _enlarged(drops, room):
+    """(deepest drop, highest rise, how many times as large both are drawn to fit in `room`)."""
+    deep, rise = max(drops), -min(drops)
+    return deep, rise, max(each for each in _TIMES if each == 1 or (deep + rise) * each <= room)
 
 
 def _larger(times):
@@ -93,13 +95,10 @@ def _drawn(curve, y, times, high, shelf, pixel):
     rise = y - wide if shelf.supports == "fixed" else y + high
     foot = y + high + 14 * pixel
     shapes = [
-        polygon([(a, rise), (b, rise), (b, foot), (a, foot)], "hatch")
-        for a, b in (
-            (over - wide + half, over + half),
-            (long - over - half, long - over + wide - half),
-        )
+        rectangle(over - wide + half, rise, over + half, foot, "hatch"),
+        rectangle(long - over - half, rise, long - over + wide - half, foot, "hatch"),
+        polygon([*top, *reversed(bottom)]),
     ]
-    shapes.append(polygon([*top, *reversed(bottom)]))
     if shelf.strip is not None and shelf.strip.under and shelf.strip.edges != "back":
         joint = [(x, place + float(shelf.thickness)) for x, place in top]
         shapes += [line(*ends, "edge") for ends in pairwise(joint)]

@@ -3,7 +3,7 @@
 Heights are true to each other; the width is what is good to look at, unless it is smaller.
 """
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
 from sawside.lengths.real import nearby
 
 _LABELS = 11
@@ -18,8 +18,7 @@ class Sides:
         self.scale = self.wide / nearby(depth)
         self.gap = self.high / 16
         self.shapes = [
-            polygon([(x, -self.high), (x + self.wide, -self.high), (x + self.wide, 0), (x, 0)])
-            for x in (0, self.wide + self.gap)
+            rectangle(x, -self.high, x + self.wide, 0) for x in (0, self.wide + self.gap)
         ]
         self._told = []
         self.figure(0, "0", "name")

@@ -3,7 +3,7 @@
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.real import nearby
 
@@ -37,7 +37,7 @@ def along_tape(words, low, high, told, show, *, given=False):
         pieces = [(ends[0], _WINDOW + 16), (WIDTH - _WINDOW - 16, ends[1])]
     shapes = [shape for ruler in rulers for shape in ruler.shapes(0)]
     for left, right in pieces:
-        shapes.append(polygon([(left, -_HIGH), (right, -_HIGH), (right, 0), (left, 0)]))
+        shapes.append(rectangle(left, -_HIGH, right, 0))
     if len(pieces) > 1:
         shapes += [shape for x in (pieces[0][1], pieces[1][0]) for shape in _broken(x)]
     for x, place, align, answer in zip(ends, (low, high), aligned, (False, given), strict=True):

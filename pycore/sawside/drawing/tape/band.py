@@ -1,6 +1,6 @@
 """A mark on the tape with the band in which the true place may lie."""
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.drawing.tape.ruler import WIDTH, Ruler
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
@@ -16,7 +16,7 @@ def band(length, size, show):
     ruler = Ruler(middle - half, middle + half, 0, WIDTH, metric=metric)
     left, x, right = (ruler.at(middle + way * nearby(size)) for way in (-1, 0, 1))
     shapes = [
-        polygon([(left, 0), (right, 0), (right, 40), (left, 40)], "hatch"),
+        rectangle(left, 0, right, 40, "hatch"),
         *ruler.shapes(0, numbers=False),
         line((x, -8), (x, 48), "cut"),
         label((x, 62), fine_text(length, show), "name"),

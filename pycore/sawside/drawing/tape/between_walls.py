@@ -1,8 +1,9 @@
 """What was held between two walls to measure an opening. Not to scale: it shows what adds up."""
 
+from functools import partial
 from itertools import pairwise
 
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.drawing.tape.ruler import WIDTH
 from sawside.lengths.real import nearby
 
@@ -19,24 +20,20 @@ def between_walls(way, inside, parts, show):
     found, words = _WAYS[way](parts, show)
     bottom = 62 if way == "sticks" else 44
     wide = dimension((_LEFT, -58), (_RIGHT, -58), 22, show.brief(inside), "answer")
-    walls = [_box(0, _LEFT, -96, 10, "hatch"), _box(_RIGHT, WIDTH, -96, 10, "hatch")]
+    walls = [rectangle(0, -96, _LEFT, 10, "hatch"), rectangle(_RIGHT, -96, WIDTH, 10, "hatch")]
     edges = [line((_LEFT, _FLOOR), (_RIGHT, _FLOOR), "edge")]
     told = f"Between two walls: {words} Wall to wall it is {show.brief(inside)}."
     return drawing(told, (0, -98, WIDTH, bottom), [*walls, *edges, *found, wide])
 
 
-def _box(left, right, top, bottom, role="stock"):
-    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role)
-
-
-def _beside(parts, show, name, drawn):
+def _beside(parts, show, name):
     """The tape along the floor, and what stands between it and the right wall."""
     reading, rest = (nearby(each) for each in parts)
-    part = min(max(rest / (reading + rest), 26 / 100), 6 / 10)
-    x = _RIGHT - part * (_RIGHT - _LEFT)
+    share = min(max(rest / (reading + rest), 26 / 100), 6 / 10)
+    x = _RIGHT - share * (_RIGHT - _LEFT)
     shapes = [
-        drawn(x),
-        _box(_LEFT, x, -5, _FLOOR, "hatch"),
+        rectangle(x, -42, _RIGHT, _FLOOR),
+        rectangle(_LEFT, -5, x, _FLOOR, "hatch"),
         dimension((x, 4), (_LEFT, 4), 24, f"reads {show.brief(parts[0])}", "given"),
         dimension((_RIGHT, 4), (x, 4), 24, show.brief(parts[1]), "given"),
         label(((x + _RIGHT) / 2, -22), name, "note"),
@@ -45,17 +42,9 @@ def _beside(parts, show, name, drawn):
     return shapes, words
 
 
-def _case(parts, show):
-    return _beside(parts, show, "case", lambda x: _box(x, _RIGHT, -42, _FLOOR))
-
-
-def _block(parts, show):
-    return _beside(parts, show, "block", lambda x: _box(x, _RIGHT, -42, _FLOOR))
-
-
 def _bent(parts, show):
     curve = [(_RIGHT - 40, -3), (_RIGHT - 18, -8), (_RIGHT - 8, -18), (_RIGHT - 3, -52)]
-    shapes = [_box(_LEFT, _RIGHT - 40, -5, _FLOOR, "hatch")]
+    shapes = [rectangle(_LEFT, -5, _RIGHT - 40, _FLOOR, "hatch")]
     shapes += [line(*ends, "edge") for ends in pairwise(curve)]
     reads = f"reads {show.brief(parts[0])} in the corner"
     shapes.append(label((_RIGHT - 20, 28), reads, "note", "end"))
@@ -70,8 +59,8 @@ def _sticks(parts, show):
     far = max(min(first / whole * (_RIGHT - _LEFT), _RIGHT - _LEFT - least), near + least)
     near, far = _LEFT + near, _LEFT + far
     shapes = [
-        _box(_LEFT, far, -20, _FLOOR),
-        _box(near, _RIGHT, -42, -22),
+        rectangle(_LEFT, -20, far, _FLOOR),
+        rectangle(near, -42, _RIGHT, -22),
         dimension((far, 4), (near, 4), 20, show.brief(parts[2]), "given"),
         label((_LEFT + 8, -10), show.brief(parts[0]), "name", "start"),
         label((_RIGHT - 8, -32), show.brief(parts[1]), "name", "end"),
@@ -84,4 +73,9 @@ def _sticks(parts, show):
     return shapes, words
 
 
-_WAYS = {"case": _case, "block": _block, "bent": _bent, "sticks": _sticks}
+_WAYS = {
+    "case": partial(_beside, name="case"),
+    "block": partial(_beside, name="block"),
+    "bent": _bent,
+    "sticks": _sticks,
+}

@@ -1,7 +1,7 @@
 """A board or panel across its width: as it is now, at its driest and at its dampest."""
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
 from sawside.lengths.real import nearby
 
 _SCREEN = 328
@@ -26,8 +26,7 @@ def moving_panel(show, width, changes, told):
         top = (30 + 76 * number) * pixel
         half = change * times / 2
         bottom = top + 26 * pixel
-        corners = [(-half, top), (wide + half, top), (wide + half, bottom), (-half, bottom)]
-        shapes.append(polygon(corners))
+        shapes.append(rectangle(-half, top, wide + half, bottom))
         caption = f"{name}: {text}" if text else f"{name}: {show.brief(width)}"
         shapes.append(label((wide / 2, top - 16 * pixel), caption, "name"))
     shapes += [line((x, 30 * pixel), (x, bottom), "hidden") for x in (0, wide)]
@@ -45,36 +44,24 @@ def panel_in_groove(gap, depth, held, texts):
 
     `gap`, `depth` and `held` are exact inches; `texts` are those of gap now, depth, held when dry.
     """
-    deep = float(nearby(depth))
+    deep, away, keep = (float(nearby(each)) for each in (depth, gap, held))
     pixel = deep * 5 / 2 / _SCREEN
-    thick = deep / 2
+    thick, back, right = deep / 2, deep / 2, deep * 3 / 2
     lip, top = thick / 2, 46 * pixel
-    away, keep = float(nearby(gap)), float(nearby(held))
-    back = deep / 2
     low = top + lip * 2 + thick
-    rail = [
-        (-back, top),
-        (deep, top),
-        (deep, top + lip),
-        (0, top + lip),
-        (0, low - lip),
-        (deep, low - lip),
-        (deep, low),
-        (-back, low),
-    ]
-    right = deep * 3 / 2
-    panel = [(away, top + lip), (right, top + lip), (right, low - lip), (away, low - lip)]
-    dry = deep - keep
+    upper, lower = top + lip, low - lip
+    # The rail from its upper edge around: its lips, and the groove between them.
+    rail = [(-back, top), (deep, top), (deep, upper), (0, upper)]
+    rail += [(0, lower), (deep, lower), (deep, low), (-back, low)]
+    dry, held_text = deep - keep, f"held when driest {texts[2]}"
     shapes = [
         polygon(rail, "hatch"),
-        polygon(panel),
-        line((dry, top + lip), (dry, low - lip), "hidden"),
+        rectangle(away, upper, right, lower),
+        line((dry, upper), (dry, lower), "hidden"),
         dimension((0, top), (deep, top), 24 * pixel, f"deep {texts[1]}", "given"),
         dimension((away, low), (0, low), 22 * pixel, "", "answer"),
         label((away / 2, low + 42 * pixel), f"gap now {texts[0]}", "name", "start"),
-        label(
-            (4 * pixel - back, low + 64 * pixel), f"held when driest {texts[2]}", "note", "start"
-        ),
+        label((4 * pixel - back, low + 64 * pixel), held_text, "note", "start"),
     ]
     words = (
         f"One edge of the panel in its groove {texts[1]} deep. The gap behind it now is "

@@ -5,13 +5,15 @@ being the width for a flat miter and the thickness for an edge miter. A line tha
 way from the inside to the outside is longer than the inside by t of both allowances.
 """
 
+from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
-from sawside.lengths.real import sign
-from sawside.lengths.show import angle_text
+from sawside.geometry.mitered_end import MiteredEnd
+from sawside.lengths.real import Exact, sign
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -23,46 +25,38 @@ from sawside.reckoners.declaration import (
     length,
 )
 from sawside.reckoners.miters.shared.corner_field import past_lines
-from sawside.reckoners.miters.shared.end_fields import cut_end, end_fields
+from sawside.reckoners.miters.shared.end_fields import cut_end, end_fields, setting_text
+from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.wood.saw import cautions_at_the_saw
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """Both ends and the lines along the piece, in inches; where the rabbet was measured the long
+    and the short side are `Rounded`, and `inside` is the exact short side.
+
+    `back` is how far the back of the rabbet lies from the inside (0) to the outside (1), and
+    `rabbet_side` its length, both None without a rabbet.
+    """
+
+    ends: list[MiteredEnd]
+    inside: Exact
+    long_side: Any
+    short_side: Any
+    back: Fraction | None
+    rabbet_side: Exact | None
 
 
 def compute(given, show):
     """The sides in inches, what each end adds, and the settings; all may be irrational."""
-    ends = left, right = [cut_end(given, show, side) for side in ("left", "right")]
-    total = left.adds + right.adds
-    back = _part_way(given, show, ends)
-    part_way = {"inside": Fraction(0), "outside": Fraction(1), "rabbet": back}[given.known_face]
-    short_side = given.known - total * part_way
-    long_side = short_side + total
-    if sign(short_side) <= 0:
-        raise Refusal(
-            "impossible",
-            f"The two ends meet: from the outside to the inside they take {show.text(total)}, and "
-            f"the measured line is only {show.text(given.known)}.",
-            "Measure a longer piece, or give a smaller width or angle.",
-            field="known",
-        )
-    rabbet_side = None if back is None else short_side + total * back
-    shortest = short_side
-    if given.known_face == "rabbet":  # what is in the rabbet has to go in
-        long_side, short_side = (show.rounded(each, "reach") for each in (long_side, short_side))
-    picture = mitered_piece(
-        show,
-        given.width,
-        long_side,
-        short_side,
-        [Cut(each.degrees, each.adds, each.way) for each in ends],
-        given={"inside": "short", "outside": "long", "rabbet": None}[given.known_face],
-        thickness=given.thickness,
-        rabbet=None if back is None else (given.rabbet, rabbet_side),
-    )
-    part_ends = [End(each.cut, _setting(each.degrees), *each.set_up) for each in ends]
+    piece = _solved(given, show)
+    left, right = piece.ends
+    picture = _picture(given, show, piece)
     return Reckoning(
         answers={
-            "long_side": long_side,
-            "short_side": short_side,
-            **({} if back is None else {"rabbet_side": rabbet_side}),
+            "long_side": piece.long_side,
+            "short_side": piece.short_side,
+            **({} if piece.back is None else {"rabbet_side": piece.rabbet_side}),
             "left_allowance": left.adds,
             "right_allowance": right.adds,
             "left_setting": left.degrees,
@@ -72,24 +66,61 @@ def compute(given, show):
             "left_cut": left.at_the_saw(),
             "right_cut": right.at_the_saw(),
         },
-        working=_working(show, given, ends, back, long_side, short_side),
+        working=_working(show, given, piece),
         drawing=picture,
-        cautions=cautions_at_the_saw(shortest),
-        parts=(
-            Part(
-                key="piece",
-                name="Mitered piece",
-                length=long_side,
-                width=given.width,
-                thickness=given.thickness,
-                count=given.how_many,
-                left=part_ends[0],
-                right=part_ends[1],
-                long_side=long_side,
-                short_side=short_side,
-                drawing=picture,
-            ),
-        ),
+        cautions=cautions_at_the_saw(piece.inside),
+        parts=(_part(given, piece, picture),),
+    )
+
+
+def _solved(given, show):
+    ends = [cut_end(given, show, side) for side in ("left", "right")]
+    total = ends[0].adds + ends[1].adds
+    back = _part_way(given, show, ends)
+    part_way = {"inside": Fraction(0), "outside": Fraction(1), "rabbet": back}[given.known_face]
+    inside = given.known - total * part_way
+    if sign(inside) <= 0:
+        raise Refusal(
+            "impossible",
+            f"The two ends meet: from the outside to the inside they take {show.text(total)}, and "
+            f"the measured line is only {show.text(given.known)}.",
+            "Measure a longer piece, or give a smaller width or angle.",
+            field="known",
+        )
+    long_side, short_side = inside + total, inside
+    if given.known_face == "rabbet":  # what is in the rabbet has to go in
+        long_side, short_side = (show.rounded(side, "reach") for side in (long_side, short_side))
+    rabbet_side = None if back is None else inside + total * back
+    return _Piece(ends, inside, long_side, short_side, back, rabbet_side)
+
+
+def _picture(given, show, piece):
+    return mitered_piece(
+        show,
+        given.width,
+        piece.long_side,
+        piece.short_side,
+        [Cut(end.degrees, end.adds, end.way) for end in piece.ends],
+        given={"inside": "short", "outside": "long", "rabbet": None}[given.known_face],
+        thickness=given.thickness,
+        rabbet=None if piece.back is None else (given.rabbet, piece.rabbet_side),
+    )
+
+
+def _part(given, piece, picture):
+    left, right = (End(end.cut, setting_text(end.degrees), *end.set_up) for end in piece.ends)
+    return Part(
+        key="piece",
+        name="Mitered piece",
+        length=piece.long_side,
+        width=given.width,
+        thickness=given.thickness,
+        count=given.how_many,
+        left=left,
+        right=right,
+        long_side=piece.long_side,
+        short_side=piece.short_side,
+        drawing=picture,
     )
 
 
@@ -104,7 +135,7 @@ def _part_way(given, show, ends):
             "Fill it in, or measure on the inside or the outside.",
             field="rabbet",
         )
-    ways = {each.way for each in ends if each.degrees != 0}
+    ways = {end.way for end in ends if end.degrees != 0}
     if len(ways) > 1:
         raise Refusal(
             "conflict",
@@ -125,40 +156,40 @@ def _part_way(given, show, ends):
     return given.rabbet / across
 
 
-def _setting(degrees):
-    return f"{angle_text(degrees)} (saw set to {angle_text(degrees).removesuffix('°')})"
-
-
 @lazy
-def _working(show, given, ends, back, long_side, short_side):
+def _working(show, given, piece):
     lines = [*past_lines(given, "left_corner", "right_corner")]
-    lines += [each for each in (end.worked(show) for end in ends) if each]
-    adds = [each.adds for each in ends if each.degrees != 0]
+    lines += [worked for end in piece.ends if (worked := end.worked(show))]
+    adds = [end.adds for end in piece.ends if end.degrees != 0]
     start = show.number(given.known)
-    total = sum(adds, Fraction(0))
     if given.known_face != "rabbet":
         inside = given.known_face == "inside"
         added = "".join(f" {'+' if inside else '−'} {show.number(each)}" for each in adds)
-        what, result = ("Long", long_side) if inside else ("Short", short_side)
+        what, result = ("Long", piece.long_side) if inside else ("Short", piece.short_side)
         lines.append(f"{what} side: {start}{added}{show.equals(result)}")
-        start = show.number(short_side)
-    if back is None:
-        return tuple(lines)
-    lines.append(
-        f"The back of the rabbet lies {show.number(given.rabbet)} from the inside, "
-        f"{show.pure(back)} of the way to the outside; of {show.number(total)} that is "
-        f"{show.number(total * back)}"
-    )
-    if given.known_face != "rabbet":
-        steps = (("Back of the rabbet", "+", total * back, short_side + total * back),)
-    else:
-        steps = (
-            ("Short side", "−", total * back, short_side),
-            ("Long side", "+", total * (1 - back), long_side),
-        )
-    for what, way, change, result in steps:
-        lines.append(f"{what}: {start} {way} {show.number(change)}{show.equals(result)}")
+        start = show.number(piece.short_side)
+    if piece.back is not None:
+        lines += _rabbet_worked(show, given, piece, sum(adds, Fraction(0)), start)
     return tuple(lines)
+
+
+def _rabbet_worked(show, given, piece, total, start):
+    """The lines of a rabbet, from the text of the line that they `start` from."""
+    inward, outward = total * piece.back, total * (1 - piece.back)
+    yield (
+        f"The back of the rabbet lies {show.number(given.rabbet)} from the inside, "
+        f"{show.pure(piece.back)} of the way to the outside; of {show.number(total)} that is "
+        f"{show.number(inward)}"
+    )
+    if given.known_face == "rabbet":
+        steps = (
+            ("Short side", "−", inward, piece.short_side),
+            ("Long side", "+", outward, piece.long_side),
+        )
+    else:
+        steps = (("Back of the rabbet", "+", inward, piece.rabbet_side),)
+    for what, way, change, result in steps:
+        yield f"{what}: {start} {way} {show.number(change)}{show.equals(result)}"
 
 
 def _way(side):
@@ -191,32 +222,22 @@ RECKONER = Reckoner(
             },
             help="The other lines are worked out from this one.",
         ),
-        length(
-            "width",
-            "Stock width",
-            help="Across the face that shows the angled cut.",
-            least="1/64 in",
-            most="4 ft",
-        ),
+        length("width", "Stock width", help="Across the face that shows the angled cut.", **ACROSS),
         *end_fields("left"),
         *end_fields("right"),
         length(
             "thickness",
             "Stock thickness",
             help="Across the edge: what an edge miter cuts through.",
-            least="1/64 in",
-            most="1 ft",
-            may_be_blank=True,
-            blank_means="Only an edge miter needs it.",
+            **THROUGH,
+            **blank("Only an edge miter needs it."),
         ),
         length(
             "rabbet",
             "Rabbet",
             help="From the inside to the back of the rabbet, the way that the miter cuts.",
-            least="1/64 in",
-            most="4 ft",
-            may_be_blank=True,
-            blank_means="No rabbet.",
+            **ACROSS,
+            **blank("No rabbet."),
         ),
         count(
             "how_many", "How many", help="All of one length.", default="1", least="1", most="100"

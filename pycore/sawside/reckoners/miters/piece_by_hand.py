@@ -21,6 +21,7 @@ from sawside.reckoners.declaration import (
     length,
 )
 from sawside.reckoners.miters.shared.end_fields import cut_end, end_fields
+from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.wood.saw import cautions_at_the_saw
 
 
@@ -38,52 +39,58 @@ def compute(given, show):
             "Give a longer piece, or smaller angles.",
             field="length",
         )
-    picture = None
-    if given.width is not None and square:
-        picture = square_piece(show, "The piece", given.length, given.width, given=True)
-    elif given.width is not None and len(cuts) == 2:
-        drawn = [Cut(end.degrees, end.adds, end.way) for end in cuts]
-        picture = mitered_piece(
-            show,
-            given.width,
-            given.length,
-            short_side,
-            drawn,
-            given="long",
-            thickness=given.thickness,
-        )
+    picture = _picture(given, show, cuts, short_side)
     mitered = {} if square else {"long_side": given.length, "short_side": short_side}
-    left, right = (_told(end) for end in ends)
+    left, right = (_end_of_part(end) for end in ends)
+    answers = {"length": given.length, "count": given.count}
+    part = Part(
+        key="piece",
+        name="Piece",
+        count=given.count,
+        length=given.length,
+        width=given.width,
+        thickness=given.thickness,
+        left=left,
+        right=right,
+        drawing=picture,
+        **mitered,
+    )
     return Reckoning(
-        answers={"length": given.length, "count": given.count}
-        | ({} if square else {"short_side": short_side}),
+        answers=answers if square else answers | {"short_side": short_side},
         working=(f"As it was given: {show.number(given.length)}",),
         drawing=picture,
         cautions=cautions_at_the_saw(short_side),
-        parts=(
-            Part(
-                key="piece",
-                name="Piece",
-                count=given.count,
-                length=given.length,
-                width=given.width,
-                thickness=given.thickness,
-                left=left,
-                right=right,
-                drawing=picture,
-                **mitered,
-            ),
-        ),
+        parts=(part,),
+    )
+
+
+def _picture(given, show, cuts, short_side):
+    """The piece where its width is known, and both of its ends are square or both worked out."""
+    if given.width is None:
+        return None
+    if all(end.degrees == 0 for end in cuts):
+        return square_piece(show, "The piece", given.length, given.width, given=True)
+    if len(cuts) < 2:
+        return None
+    return mitered_piece(
+        show,
+        given.width,
+        given.length,
+        short_side,
+        [Cut(end.degrees, end.adds, end.way) for end in cuts],
+        given="long",
+        thickness=given.thickness,
     )
 
 
 def _end(given, show, side):
     """An end worked out from its angle, or the words for it."""
-    if getattr(given, f"{side}_end") == "square":
+    kind = getattr(given, f"{side}_end")
+    if kind == "square":
         return end_of(side, "flat", 0, Fraction(0))
-    if getattr(given, f"{side}_end") == "told":
+    if kind == "told":
         return getattr(given, f"{side}_told") or "as marked"
-    if given.width is None and getattr(given, f"{side}_end") != "edge":
+    if given.width is None and kind != "edge":
         raise Refusal(
             "missing",
             "A miter crosses the width, and Stock width is blank.",
@@ -93,7 +100,7 @@ def _end(given, show, side):
     return cut_end(given, show, side)
 
 
-def _told(end):
+def _end_of_part(end):
     if not isinstance(end, MiteredEnd):
         return End(end, "")
     return End(end.cut, angle_text(end.degrees), *end.set_up)
@@ -108,8 +115,7 @@ def _end_fields(side):
         f"{side}_told",
         f"{side.capitalize()} end in words",
         help="As it is to stand in the list.",
-        may_be_blank=True,
-        blank_means="As marked.",
+        **blank("As marked."),
         shown_when=(f"{side}_end", ("told",)),
     )
     return (first, *others, words)
@@ -124,22 +130,8 @@ RECKONER = Reckoner(
     fields=(
         length("length", "Length", help="Its long side, where an end is mitered.", least="1/64 in"),
         count("count", "How many", default="1", least="1"),
-        length(
-            "width",
-            "Stock width",
-            least="1/64 in",
-            most="4 ft",
-            may_be_blank=True,
-            blank_means="Only a miter across the face needs it.",
-        ),
-        length(
-            "thickness",
-            "Stock thickness",
-            least="1/64 in",
-            most="1 ft",
-            may_be_blank=True,
-            blank_means="Only an edge miter needs it.",
-        ),
+        length("width", "Stock width", **ACROSS, **blank("Only a miter across the face needs it.")),
+        length("thickness", "Stock thickness", **THROUGH, **blank("Only an edge miter needs it.")),
         *_end_fields("left"),
         *_end_fields("right"),
     ),

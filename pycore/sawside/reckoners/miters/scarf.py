@@ -7,18 +7,13 @@ cos(a) long. Every joint costs its overlap once.
 from fractions import Fraction
 from itertools import pairwise
 
-from sawside.drawing.lazy import lazy
 from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.drawing.miters.scarf import scarf_run
 from sawside.errors import Refusal
-from sawside.geometry.angles import arctangent, tangent
 from sawside.geometry.miter import along_the_edge
-from sawside.geometry.scarf import even_joints, joints_on, places
-from sawside.lengths.real import sqrt
-from sawside.lengths.show import angle_equals, angle_text
+from sawside.geometry.scarf import even_joints, joints_on, places, scarf_at, scarf_of_slope
 from sawside.reckoners.declaration import (
     Answer,
-    End,
     Part,
     Reckoner,
     Reckoning,
@@ -28,52 +23,48 @@ from sawside.reckoners.declaration import (
     kerf,
     length,
 )
-from sawside.wood.saw import cautions_at_the_saw
+from sawside.reckoners.miters.shared.edge_ends import edge_ends
+from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.reckoners.miters.shared.scarf_words import cautions_of, working_of
 
 _CUTS = {"45": "45°", "30": "30°", "other": "Another angle", "slope": "A slope, 1 in so many"}
 _STEEPEST = 75
 _MOST_JOINTS = 24
-_STUD = Fraction(3, 2)
 
 
 def compute(given, show):
     """Overlap, joint face, the place of each joint, and every piece, in inches."""
-    slope, degrees = _slope(given)
-    overlap = given.thickness * slope
-    face = given.thickness * sqrt(1 + slope * slope)
-    sawn = along_the_edge(given.kerf, overlap, given.thickness)
-    joints = _joints(given, show, overlap, sawn)
-    stretches = pairwise([Fraction(0), *joints, given.run])
+    scarf = _scarf(given)
+    sawn = along_the_edge(given.kerf, scarf.overlap, given.thickness)
+    joints = _joints(given, show, scarf.overlap, sawn)
+    stretches = list(pairwise([Fraction(0), *joints, given.run]))
     parts = tuple(
-        _piece(show, given, number, stretch, overlap, degrees)
-        for number, stretch in enumerate(stretches, 1)
+        _piece(show, given, number, stretch, scarf) for number, stretch in enumerate(stretches, 1)
     )
-    lengths = [part.length for part in parts]
+    long = sum((part.length for part in parts), Fraction(0))
     return Reckoning(
         answers={
             "first": joints[0],
-            "joints": [(f"Joint {number}", each) for number, each in enumerate(joints, 1)],
+            "joints": [(f"Joint {number}", joint) for number, joint in enumerate(joints, 1)],
             "pieces": [(part.name, part.length) for part in parts],
-            "overlap": overlap,
-            "face": face,
-            "setting": degrees,
-            "extra": overlap * len(joints),
-            "stock": sum(lengths, Fraction(0)) + 2 * (sawn * len(joints) + given.kerf),
+            "overlap": scarf.overlap,
+            "face": scarf.face,
+            "setting": scarf.degrees,
+            "extra": scarf.overlap * len(joints),
+            "stock": long + 2 * (sawn * len(joints) + given.kerf),
             "count": len(parts),
         },
-        working=_working(show, given, degrees, slope, overlap, face, joints, parts),
-        drawing=scarf_run(show, given, joints, overlap, face, degrees),
-        cautions=_cautions(given, overlap, parts),
+        working=working_of(show, given, scarf, stretches, parts),
+        drawing=scarf_run(show, given, joints, scarf),
+        cautions=cautions_of(given, scarf, parts),
         parts=parts,
     )
 
 
-def _slope(given):
-    """(tangent, degrees from square)."""
+def _scarf(given):
     if given.cut == "slope":
-        return Fraction(given.slope), arctangent(Fraction(given.slope))
-    degrees = given.angle if given.cut == "other" else Fraction(given.cut)
-    return tangent(degrees), degrees
+        return scarf_of_slope(Fraction(given.slope), given.thickness)
+    return scarf_at(given.angle if given.cut == "other" else Fraction(given.cut), given.thickness)
 
 
 def _joints(given, show, overlap, sawn):
@@ -111,68 +102,27 @@ def _joints(given, show, overlap, sawn):
     return joints
 
 
-def _piece(show, given, number, stretch, overlap, degrees):
+def _piece(show, given, number, stretch, scarf):
     """A piece from one joint (or end) to the next: at its left it laps over its neighbor's face."""
     start, stop = stretch
-    first, last = start == 0, stop == given.run
-    adds = Fraction(0) if first else overlap, Fraction(0) if last else -overlap
-    back = stop - start + (0 if last else overlap / 2) - (0 if first else overlap / 2)
-    face = back + adds[0] + adds[1]
-    whole = back + adds[0]
-    cuts = (
-        EdgeCut(Fraction(0) if first else degrees, adds[0]),
-        EdgeCut(Fraction(0) if last else -degrees, adds[1]),
-    )
-    ends = [
-        End("edge miter", cut.told(side), abs(cut.degrees)) if cut.adds else End("square", "0°")
-        for side, cut in zip(("left", "right"), cuts, strict=True)
-    ]
+    none, lap = Fraction(0), scarf.overlap
+    left = EdgeCut(none, none) if start == 0 else EdgeCut(scarf.degrees, lap)
+    right = EdgeCut(none, none) if stop == given.run else EdgeCut(-scarf.degrees, -lap)
+    back = stop - start - (left.adds + right.adds) / 2
+    face = back + left.adds + right.adds
     name = f"Piece {number} from the left"
+    left_end, right_end = edge_ends((left, right))
     return Part(
         key=f"piece_{number}",
         name=name,
-        length=whole,
+        length=back + left.adds,
         thickness=given.thickness,
-        left=ends[0],
-        right=ends[1],
+        left=left_end,
+        right=right_end,
         long_side=max(back, face),
         short_side=min(back, face),
-        drawing=edge_piece(show, name, given.thickness, back, cuts),
+        drawing=edge_piece(show, name, given.thickness, back, (left, right)),
     )
-
-
-@lazy
-def _working(show, given, degrees, slope, overlap, face, joints, parts):
-    thick, setting, steep = show.number(given.thickness), angle_text(degrees, 2), show.pure(slope)
-    if given.cut == "slope":
-        found = f"A slope of 1 in {steep}: arctan {steep}{angle_equals(degrees)} from square; "
-        found += f"overlap {thick}"
-    else:
-        found = f"Overlap: {thick} × tan {setting} = {thick}"
-    lines = [
-        f"{found} × {steep}{show.equals(overlap)}",
-        f"Joint face: √({thick}² + {show.number(overlap)}²){show.equals(face)}",
-    ]
-    places_ = [Fraction(0), *joints, given.run]
-    for part, (start, stop) in zip(parts, pairwise(places_), strict=True):
-        ends = [part.left.cut, part.right.cut].count("edge miter")
-        half = show.number(overlap) if ends == 2 else f"half of {show.number(overlap)}"
-        lines.append(
-            f"{part.name}: {show.number(stop)} − {show.number(start)} + {half}"
-            f"{show.equals(part.length)}"
-        )
-    return tuple(lines)
-
-
-def _cautions(given, overlap, parts):
-    lines = [*cautions_at_the_saw(*(part.short_side for part in parts))]
-    if given.spacing is not None and overlap > _STUD:
-        lines.append("The scarf is longer than a stud of 1 1/2″ is wide: put a block behind it.")
-    lines.append(
-        "A scarf joins trim; it is not made to carry weight. What carries is joined as its "
-        "designer and the local code say."
-    )
-    return tuple(lines)
 
 
 RECKONER = Reckoner(
@@ -223,16 +173,14 @@ RECKONER = Reckoner(
             help="From middle to middle; joints go over the middle of one.",
             least="1 in",
             most="10 ft",
-            may_be_blank=True,
-            blank_means="Joints go where all pieces are alike, and blocks behind them.",
+            **blank("Joints go where all pieces are alike, and blocks behind them."),
         ),
         length(
             "first",
             "First stud",
             help="From the left end of the run to the middle of the first stud.",
             most="10 ft",
-            may_be_blank=True,
-            blank_means="One spacing from the left end.",
+            **blank("One spacing from the left end."),
         ),
         kerf(help="Taken at both ends of each piece: measure one in scrap."),
     ),

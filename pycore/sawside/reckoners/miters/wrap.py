@@ -9,12 +9,11 @@ from fractions import Fraction
 from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.drawing.miters.wrap import wrap_plan
 from sawside.errors import Refusal
-from sawside.geometry.miter import along_the_edge
+from sawside.geometry.miter import along_the_edge, half_corner
 from sawside.geometry.wrap import cutting_order, fewest_sticks, layered
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import (
     Answer,
-    End,
     Part,
     Reckoner,
     Reckoning,
@@ -24,6 +23,8 @@ from sawside.reckoners.declaration import (
     rows,
 )
 from sawside.reckoners.miters.shared.corner_field import past_lines
+from sawside.reckoners.miters.shared.edge_ends import edge_ends
+from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.wrap_sides import legs_of, side_fields, sides_of
 from sawside.reckoners.miters.shared.wrap_words import (
     AT_THE_SAW,
@@ -50,29 +51,8 @@ def compute(given, show):
     _refuse_what_vanishes(show, pieces)
     several = len(projections) > 1
     named = [(name_of(piece, several), piece) for piece in pieces]
-    answers = {
-        "first": pieces[0].tip_to_tip,
-        "pieces": [
-            (f"{at}. {name}{', tip to tip' if piece.is_between else ''}", piece.tip_to_tip)
-            for at, (name, piece) in enumerate(named, 1)
-        ],
-        "short_sides": [
-            (f"{at}. {name}", piece.sides[1]) for at, (name, piece) in enumerate(named, 1)
-        ],
-        "order": order_of(pieces, several),
-        "at_the_saw": AT_THE_SAW,
-        "stock": [
-            (f"Layer {layer}", sum(taken, Fraction(0)))
-            for layer, taken in _by_layer(pieces, given.kerf).items()
-        ],
-    }
-    for side in sides:
-        if side.corner is not None:
-            answers[f"{side.name}_setting"] = 90 - side.corner / 2
-    if given.stick is not None:
-        answers["sticks"] = _sticks(given, show, pieces)
     return Reckoning(
-        answers=answers,
+        answers=_answers(given, show, sides, named),
         working=(
             *past_lines(given, "left_corner", "right_corner"),
             *working_of(show, laid, sides, several),
@@ -81,6 +61,30 @@ def compute(given, show):
         cautions=cautions_of(show, named, sides, sum(projections), inside),
         parts=tuple(_part(show, name, piece, given.layers) for name, piece in named),
     )
+
+
+def _answers(given, show, sides, named):
+    """`named` are (name, piece) in the order of cutting."""
+    pieces, long, short = [piece for _, piece in named], [], []
+    for number, (name, piece) in enumerate(named, 1):
+        between = ", tip to tip" if piece.is_between else ""
+        long.append((f"{number}. {name}{between}", piece.tip_to_tip))
+        short.append((f"{number}. {name}", piece.sides[1]))
+    taken = _taken_by_layer(pieces, given.kerf)
+    answers = {
+        "first": pieces[0].tip_to_tip,
+        "pieces": long,
+        "short_sides": short,
+        "order": order_of(pieces, len(given.layers) > 1),
+        "at_the_saw": AT_THE_SAW,
+        "stock": [(f"Layer {layer}", sum(each, Fraction(0))) for layer, each in taken.items()],
+    }
+    for side in sides:
+        if side.corner is not None:
+            answers[f"{side.name}_setting"] = half_corner(side.corner)
+    if given.stick is not None:
+        answers["sticks"] = _sticks(given, show, pieces, taken)
+    return answers
 
 
 def _refuse_what_vanishes(show, pieces):
@@ -107,43 +111,34 @@ def _taken(piece, width):
     return piece.tip_to_tip + left + right
 
 
-def _by_layer(pieces, width):
+def _taken_by_layer(pieces, width):
+    """{layer: what each of its pieces takes}."""
     layers = {}
     for piece in pieces:
         layers.setdefault(piece.layer, []).append(_taken(piece, width))
     return layers
 
 
-def _sticks(given, show, pieces):
+def _sticks(given, show, pieces, taken):
     for piece in pieces:
-        if _taken(piece, given.kerf) > given.stick:
+        if (takes := _taken(piece, given.kerf)) > given.stick:
             raise Refusal(
                 "impossible",
-                f"{name_of(piece, len(given.layers) > 1)} takes "
-                f"{show.text(_taken(piece, given.kerf))} with its kerfs, more than a stick of "
-                f"{show.text(given.stick)}.",
+                f"{name_of(piece, len(given.layers) > 1)} takes {show.text(takes)} with its "
+                f"kerfs, more than a stick of {show.text(given.stick)}.",
                 "Give longer sticks, join two with a scarf, or leave the stick blank.",
                 field="stick",
             )
     return "; ".join(
-        f"layer {layer}: {fewest_sticks(taken, given.stick)} of {show.text(given.stick)}"
-        for layer, taken in _by_layer(pieces, given.kerf).items()
+        f"layer {layer}: {fewest_sticks(lengths, given.stick)} of {show.text(given.stick)}"
+        for layer, lengths in taken.items()
     ).capitalize()
 
 
 def _part(show, name, piece, layers):
-    ends, cuts = [], []
-    for side, joint, adds in (
-        ("left", piece.leg.left, piece.left_adds),
-        ("right", piece.leg.right, piece.right_adds),
-    ):
-        cut = EdgeCut(joint.setting, adds, joint.note)
-        cuts.append(cut)
-        ends.append(
-            End("square", (joint.note or "").removeprefix("square, ") or "0°")
-            if joint.setting == 0
-            else End("edge miter", cut.told(side), abs(cut.degrees))
-        )
+    joints = (piece.leg.left, piece.left_adds), (piece.leg.right, piece.right_adds)
+    cuts = [EdgeCut(joint.setting, adds, joint.note) for joint, adds in joints]
+    left, right = edge_ends(cuts)
     long_side, short_side = piece.sides
     return Part(
         key=f"layer_{piece.layer}_{piece.leg.key}",
@@ -151,8 +146,8 @@ def _part(show, name, piece, layers):
         length=piece.tip_to_tip,
         width=layers[piece.layer - 1].height,
         thickness=piece.projection,
-        left=ends[0],
-        right=ends[1],
+        left=left,
+        right=right,
         long_side=long_side,
         short_side=short_side,
         drawing=edge_piece(show, name, piece.projection, piece.back, cuts),
@@ -194,8 +189,7 @@ RECKONER = Reckoner(
                     help="Only for the list of pieces.",
                     least="1/64 in",
                     most="24 in",
-                    may_be_blank=True,
-                    blank_means="The pieces are listed without it.",
+                    **blank("The pieces are listed without it."),
                 ),
             ),
             row_label="Layer",
@@ -209,8 +203,7 @@ RECKONER = Reckoner(
             "Stick length",
             help="As the molding is sold.",
             least="1 in",
-            may_be_blank=True,
-            blank_means="Sticks are not counted.",
+            **blank("Sticks are not counted."),
         ),
     ),
     answers=(

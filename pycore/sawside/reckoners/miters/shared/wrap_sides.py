@@ -7,6 +7,7 @@ from sawside.errors import Refusal
 from sawside.geometry.wrap import RIGHT_ANGLE, Joint, Leg, inside_corner, outside_corner
 from sawside.reckoners.declaration import choice, length
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.field_bounds import STRIP
 
 _ENDINGS = {
     "wall": "Runs on, and ends square at the wall",
@@ -55,8 +56,7 @@ def side_fields(side):
             f"{side}_board",
             f"Board at the {side}",
             help="Thickness of the board on the wall, such as a baseboard, that it runs up to.",
-            least="1/64 in",
-            most="6 in",
+            **STRIP,
             shown_when=(ending, ("board",)),
         ),
         length(
