@@ -20,17 +20,14 @@ from sawside.reckoners.declaration import (
     length,
     rows,
 )
+from sawside.reckoners.miters.shared.coped_words import HOW, ends_text, settings_text, working_of
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.wood.saw import cautions_at_the_saw
 
 _AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a room"}
 _MOST_OFF = 10
 """Degrees by which measured corners of a room may fail to add up before it is refused."""
-_HOW = (
-    "Miter the end as for an inside corner first. Then saw along the line that the miter leaves on "
-    "the face, leaning the saw back a few degrees so that only the front edge touches. Try it on "
-    "an offcut of the same molding, and file to fit."
-)
 _CAUTIONS = (
     "Cope with the piece clamped, and no hand in front of the saw.",
     "Where a profile curls under itself a cope can't close over it: miter that corner.",
@@ -44,12 +41,12 @@ def compute(given, show):
     """
     full = show.by("reach")
     closed = given.around == "room"
-    walls = [wall.length for wall in given.walls]
     corners = [
         corner_of(wall, "corner", most=150, outside=False, field="walls", row=row, part="corner")
         for row, wall in enumerate(given.walls)
     ]
-    first = _first(given, walls, corners, closed)
+    _check_walls(given, corners, closed)
+    walls, first = [wall.length for wall in given.walls], _first(given, closed)
     pieces = coped_run(walls, corners, given.projection, first, closed=closed)
     parts = [_part(given, full, piece) for piece in pieces]
     return Reckoning(
@@ -60,21 +57,21 @@ def compute(given, show):
                 for piece, part in zip(pieces, parts, strict=True)
             ],
             "faces": [(f"Wall {piece.wall}", piece.face) for piece in pieces],
-            "ends": " ".join(_said(piece) for piece in pieces),
-            "settings": _settings(pieces),
-            "how": _HOW,
+            "ends": ends_text(pieces),
+            "settings": settings_text(pieces),
+            "how": HOW,
             "stock": sum((part.length.exact for part in parts), Fraction(0)),
         },
-        working=tuple(_working(given, full, pieces, closed, corners)),
+        working=tuple(working_of(given, full, pieces, closed, corners)),
         drawing=coped_plan(full, pieces, corners),
         cautions=(*cautions_at_the_saw(*(part.short_side.exact for part in parts)), *_CAUTIONS),
         parts=tuple(parts),
     )
 
 
-def _first(given, walls, corners, closed):
-    """The wall (from 0) whose piece is square at both ends."""
-    least = 3 if closed else 2
+def _check_walls(given, corners, closed):
+    """Refuse too few walls, and corners that can't close a room."""
+    walls, least = given.walls, 3 if closed else 2
     if len(walls) < least:
         raise Refusal(
             "impossible",
@@ -92,6 +89,11 @@ def _first(given, walls, corners, closed):
             "Measure the corners again; only inside corners can be coped here.",
             field="walls",
         )
+
+
+def _first(given, closed):
+    """The wall (from 0) whose piece is square at both ends."""
+    walls = given.walls
     if given.first is None:
         return 0 if closed else len(walls) // 2
     if given.first > len(walls):
@@ -105,8 +107,8 @@ def _first(given, walls, corners, closed):
 
 
 def _part(given, show, piece):
-    corner_ends = [end for end in (piece.left, piece.right) if end.kind != FREE]
-    extra = given.extra if len(corner_ends) == 2 else Fraction(0)
+    between = FREE not in (piece.left.kind, piece.right.kind)
+    extra = given.extra if between else Fraction(0)
     back, face = piece.back + extra, piece.face + extra
     if sign(face) <= 0:
         raise Refusal(
@@ -118,87 +120,35 @@ def _part(given, show, piece):
             row=piece.wall - 1,
             part="length",
         )
-    ends, cuts = [], []
-    for side, end in (("left", piece.left), ("right", piece.right)):
-        if end.kind == COPED:
-            cut = EdgeCut(-half_corner(end.corner), -end.face)
-            ends.append(End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees)))
-        else:
-            cut = EdgeCut(
-                Fraction(0), Fraction(0), None if end.kind == FREE else "square, into the corner"
-            )
-            ends.append(End("square", "0°" if end.kind == FREE else "0°, into the corner"))
-        cuts.append(cut)
+    cuts = [_cut(end) for end in (piece.left, piece.right)]
+    coped = COPED in (piece.left.kind, piece.right.kind)
+    note = "then coped along that line" if coped else None
     name = f"Wall {piece.wall}"
-    note = "then coped along that line" if COPED in (piece.left.kind, piece.right.kind) else None
     return Part(
         key=f"wall_{piece.wall}",
         name=name,
         length=show.rounded(back),
         width=given.height,
         thickness=given.projection,
-        left=ends[0],
-        right=ends[1],
+        left=_end(piece.left, cuts[0], "left"),
+        right=_end(piece.right, cuts[1], "right"),
         long_side=show.rounded(back),
         short_side=show.rounded(face),
         drawing=edge_piece(show, name, given.projection, back, cuts, note=note),
     )
 
 
-def _said(piece):
-    ends = {"free": "ends free", "square": "runs square into the corner", "coped": "is coped"}
-    left, right = ends[piece.left.kind], ends[piece.right.kind]
-    if left == right:
-        return f"Wall {piece.wall}: {left} at both ends."
-    return f"Wall {piece.wall}: {left} at the left, {right} at the right."
+def _cut(end):
+    if end.kind == COPED:
+        return EdgeCut(-half_corner(end.corner), -end.face)
+    note = None if end.kind == FREE else "square, into the corner"
+    return EdgeCut(Fraction(0), Fraction(0), note)
 
 
-def _settings(pieces):
-    told = dict.fromkeys(
-        f"corner of {angle_text(end.corner, 2)}: {angle_text(half_corner(end.corner), 2)}"
-        for piece in pieces
-        for end in (piece.left, piece.right)
-        if end.kind == COPED
-    )
-    text = "; ".join(told)
-    return text[0].upper() + text[1:]
-
-
-def _working(given, full, pieces, closed, corners):
-    show = full.by(None)
-    size = show.number(given.projection)
-    for piece in pieces:
-        taken = [
-            f"{size} × cot {show.pure(end.corner)}°{show.equals(end.back)} off the {side} end, "
-            "where the corner leans over the square piece"
-            for side, end in (("left", piece.left), ("right", piece.right))
-            if sign(end.back)
-        ]
-        between = piece.left.kind != FREE and piece.right.kind != FREE
-        springs = given.extra and between
-        extra = f" + {show.number(given.extra)}" if springs else ""
-        whole = piece.back + (given.extra if between else 0)
-        minus = "".join(
-            f" − {show.number(end.back)}" for end in (piece.left, piece.right) if sign(end.back)
-        )
-        if taken:
-            yield f"Wall {piece.wall}: {'; '.join(taken)}"
-        yield (
-            f"Wall {piece.wall}, along the wall{', to spring in' if springs else ''}: "
-            f"{show.number(piece.length)}{minus}{extra}{full.equals(whole)}"
-        )
-        for side, end in (("left", piece.left), ("right", piece.right)):
-            if end.kind == COPED:
-                half = show.pure(half_corner(end.corner))
-                yield (
-                    f"Wall {piece.wall}, {side} end coped: its face is shorter by {size} × tan "
-                    f"{half}°{show.equals(end.face)}"
-                )
-    if closed and sum(corners) != 180 * (len(corners) - 2):
-        yield (
-            f"The corners add up to {show.pure(sum(corners))}°; those of a room with "
-            f"{len(corners)} walls add up to {180 * (len(corners) - 2)}°"
-        )
+def _end(end, cut, side):
+    if end.kind == COPED:
+        return End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees))
+    return End("square", "0°" if end.kind == FREE else "0°, into the corner")
 
 
 RECKONER = Reckoner(
@@ -244,18 +194,16 @@ RECKONER = Reckoner(
             "Height",
             least="1/64 in",
             most="24 in",
-            may_be_blank=True,
             help="Only for the list of pieces.",
-            blank_means="The pieces are listed without it.",
+            **blank("The pieces are listed without it."),
         ),
         count(
             "first",
             "Wall seen first",
             least="1",
             most="12",
-            may_be_blank=True,
             help="Its piece runs square at both ends: so the joints face away from the door.",
-            blank_means="The middle one of a row, the first one of a room.",
+            **blank("The middle one of a row, the first one of a room."),
         ),
         length(
             "extra",

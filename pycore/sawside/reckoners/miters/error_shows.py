@@ -7,12 +7,17 @@ one that is more, the other way round. A wrong length opens a joint evenly.
 from sawside.drawing.miters.open_joint import open_joint
 from sawside.errors import Refusal
 from sawside.geometry.ring import face_length, last_joint, parallel_gap, true_setting, wedge
-from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, count, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.reckoners.miters.shared.ring_fields import (
+    CORNERS,
+    feeler_text,
+    setting_worked,
+    width_field,
+)
 
 _PAPER = "For the eye: a sheet of paper is about 0.004″ (0.1 mm): common practice, no source."
 
@@ -31,9 +36,30 @@ def compute(given, show):
 
 
 def _setting_off(given, show):
+    cut, small = _cut(given), given.angle_way == "small"
+    gap = wedge(given.width, cut, given.angle_off)
+    closing = 2 * given.corners * given.angle_off
+    sides = [given.side, given.other_side or given.side] * given.corners
+    heel, toe = last_joint(sides[: given.corners], given.width, cut)
+    opens = (
+        f"At the {'toe (outside)' if small else 'heel (inside)'}, when each corner is held true."
+    )
+    return Reckoning(
+        answers={
+            **_gap_answers(gap, show, opens),
+            "closing": closing,
+            "last_heel": on_fine_marks(heel, show),
+            "last_toe": on_fine_marks(toe, show),
+        },
+        working=_setting_worked(given, show, cut, gap, closing, (heel, toe)),
+        drawing=_wedge_drawing(given, fine_text(gap, show)),
+    )
+
+
+def _cut(given):
+    """The setting that was cut, in degrees."""
     true, off = true_setting(given.corners), given.angle_off
-    small = given.angle_way == "small"
-    cut = true - off if small else true + off
+    cut = true - off if given.angle_way == "small" else true + off
     if not 0 < cut < 90:
         raise Refusal(
             "impossible",
@@ -41,80 +67,68 @@ def _setting_off(given, show):
             "Give a smaller error.",
             field="angle_off",
         )
-    gap = wedge(given.width, cut, off)
-    closing = 2 * given.corners * off
-    sides = [given.side, given.other_side or given.side] * given.corners
-    heel, toe = last_joint(sides[: given.corners], given.width, cut)
-    place, other = ("toe", "heel") if small else ("heel", "toe")
-    texts = ("closed", fine_text(gap, show))
-    texts = texts if small else texts[::-1]
-    words = (
-        f"Two pieces held at their true corner. The joint is closed at the {other} and open "
-        f"{fine_text(gap, show)} at the {place}. The gap is drawn much wider."
-    )
-    width, error = show.number(given.width), degrees_text(off)
+    return cut
+
+
+def _gap_answers(gap, show, opens):
+    return {"gap": on_fine_marks(gap, show), "feeler": feeler_text(gap), "opens": opens}
+
+
+def _setting_worked(given, show, cut, gap, closing, last):
+    small, true = given.angle_way == "small", degrees_text(true_setting(given.corners))
+    off, turned = degrees_text(given.angle_off), degrees_text(cut)
     face = show.number(face_length(given.width, cut))
-    fact = "open" if small else "overlap, so that one of them has to open,"
-    return Reckoning(
-        answers={
-            "gap": on_fine_marks(gap, show),
-            "feeler": feeler_text(gap),
-            "opens": f"At the {place} ({'outside' if small else 'inside'}), when each corner is "
-            "held true.",
-            "closing": closing,
-            "last_heel": on_fine_marks(heel, show),
-            "last_toe": on_fine_marks(toe, show),
-        },
-        working=(
-            f"True setting: 180 ÷ {given.corners} = {degrees_text(true)}°",
-            f"Cut at {degrees_text(true)} {'−' if small else '+'} {error} = {degrees_text(cut)}°",
-            f"Face of the cut: {width} ÷ cos {degrees_text(cut)}° = {face}",
-            f"Two faces, each {error}° off: 2 × {face} × sin {error}° = {show.number(gap)}",
-            f"The ring ends {'short' if small else 'over'} by {2 * given.corners} × {error}°"
-            f"{angle_equals(closing)}",
-            f"With all joints but the last pulled tight, its ends {fact} {show.number(heel)} at "
-            f"the heel and {show.number(toe)} at the toe",
-            _PAPER,
-        ),
-        drawing=open_joint(
-            words, float(true), 0.04 if small else 0.5, 0.5 if small else 0.04, texts
-        ),
+    heel, toe = (show.number(each) for each in last)
+    ends = "its ends open" if small else "its ends overlap, so that one of them has to open,"
+    return (
+        setting_worked(given.corners),
+        f"Cut at {true} {'−' if small else '+'} {off} = {turned}°",
+        f"Face of the cut: {show.number(given.width)} ÷ cos {turned}° = {face}",
+        f"Two faces, each {off}° off: 2 × {face} × sin {off}° = {show.number(gap)}",
+        f"The ring ends {'short' if small else 'over'} by {2 * given.corners} × {off}°"
+        f"{angle_equals(closing)}",
+        f"With all joints but the last pulled tight, {ends} {heel} at the heel and {toe} at the "
+        "toe",
+        _PAPER,
     )
+
+
+def _wedge_drawing(given, text):
+    closed, open_, gaps, texts = "heel", "toe", (0.04, 0.5), ("closed", text)
+    if given.angle_way != "small":
+        closed, open_, gaps, texts = open_, closed, gaps[::-1], texts[::-1]
+    words = (
+        f"Two pieces held at their true corner. The joint is closed at the {closed} and open "
+        f"{text} at the {open_}. The gap is drawn much wider."
+    )
+    return open_joint(words, float(true_setting(given.corners)), *gaps, texts)
 
 
 def _length_off(given, show):
     true, along = true_setting(given.corners), given.length_off
     gap = parallel_gap(along, true)
-    text = fine_text(gap, show)
-    short = given.length_way == "short"
-    where = "the piece that is short" if short else "the piece across from the long one"
-    if given.corners != 4:
-        where = "the piece that is short" if short else "one of the other pieces"
+    text, turned = fine_text(gap, show), degrees_text(true)
+    where = "the piece that is short"
+    if given.length_way != "short":
+        where = "the piece across from the long one"
+    if given.length_way != "short" and given.corners != 4:
+        where = "one of the other pieces"
+    opens = f"Evenly from heel to toe, at one end of {where}, all angles held true."
     words = f"Two pieces at their true corner, open evenly: {text} from heel to toe, drawn wider."
     return Reckoning(
-        answers={
-            "gap": on_fine_marks(gap, show),
-            "feeler": feeler_text(gap),
-            "opens": f"Evenly from heel to toe, at one end of {where}, all angles held true.",
-        },
+        answers=_gap_answers(gap, show, opens),
         working=(
-            f"True setting: 180 ÷ {given.corners} = {degrees_text(true)}°",
-            f"Square to the faces: {show.number(along)} × cos {degrees_text(true)}° = "
-            f"{show.number(gap)}",
+            setting_worked(given.corners),
+            f"Square to the faces: {show.number(along)} × cos {turned}° = {show.number(gap)}",
             _PAPER,
         ),
         drawing=open_joint(words, float(nearby(true)), 0.3, 0.3, (text, text)),
     )
 
 
-def feeler_text(gap):
-    """A small gap (exact inches) as feelers are sold: thousandths of an inch, hundredths of mm."""
-    thousandths = decimal_text(gap, 3).rstrip("…")
-    return f"{thousandths}″, {decimal_text(gap * (1 / INCHES_PER['mm']), 2).rstrip('…')} mm"
-
-
 _SETTING = ("error", ("setting",))
 _LENGTH = ("error", ("length",))
+_WAYS = {"small": "Too small, nearer square", "large": "Too large"}
 
 RECKONER = Reckoner(
     key="error_shows",
@@ -127,15 +141,8 @@ RECKONER = Reckoner(
     order=230,
     fields=(
         choice("error", "What is off", {"setting": "Saw setting", "length": "Length of one piece"}),
-        count("corners", "Corners", help="Of the whole ring.", default="4", least="3", most="24"),
-        length(
-            "width",
-            "Stock width",
-            help="Across the face of the miter.",
-            least="1/64 in",
-            most="4 ft",
-            shown_when=_SETTING,
-        ),
+        CORNERS,
+        width_field(shown_when=_SETTING),
         angle(
             "angle_off",
             "Setting off by",
@@ -145,12 +152,7 @@ RECKONER = Reckoner(
             most="5",
             shown_when=_SETTING,
         ),
-        choice(
-            "angle_way",
-            "The saw is set",
-            {"small": "Too small, nearer square", "large": "Too large"},
-            shown_when=_SETTING,
-        ),
+        choice("angle_way", "The saw is set", _WAYS, shown_when=_SETTING),
         length(
             "side",
             "Side, on the inside",
@@ -163,8 +165,7 @@ RECKONER = Reckoner(
             "Other side, on the inside",
             help="The neighbor's inner edge, where four corners have two lengths.",
             least="1/8 in",
-            may_be_blank=True,
-            blank_means="All sides are alike.",
+            **blank("All sides are alike."),
             shown_when=_SETTING,
         ),
         length(

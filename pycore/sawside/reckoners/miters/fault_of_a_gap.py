@@ -10,65 +10,89 @@ from sawside.geometry.ring import face_length, true_setting, wedge_off
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.miters.shared.ring_fields import CORNERS, setting_worked, width_field
 
 
 def compute(given, show):
     """How far off a setting (degrees) or a length (inches) is, from the gap at heel and toe."""
-    heel, toe, width = given.heel, given.toe, given.width
-    if heel == toe == 0:
+    true = true_setting(given.corners)
+    face = face_length(given.width, true)
+    _check_gap(given, show, face)
+    faults = [fault for find in (_of_angle, _of_length) if (fault := find(given, show, face))]
+    names, causes, answers, lines = zip(*faults, strict=True)
+    cause = " and ".join(causes)
+    return Reckoning(
+        answers={
+            "fault": " and ".join(names).capitalize(),
+            "told": f"{cause[0].upper()}{cause[1:]}.",
+            **{key: answer for each in answers for key, answer in each.items()},
+        },
+        working=(setting_worked(given.corners), *lines),
+        drawing=_drawing(given, show, true),
+    )
+
+
+def _check_gap(given, show, face):
+    largest = max(given.heel, given.toe)
+    if largest == 0:
         raise Refusal(
             "impossible",
             "The joint is closed at both ends.",
             "Give the gap at the heel, at the toe, or both.",
             field="toe",
         )
-    true = true_setting(given.corners)
-    face = face_length(width, true)
-    more, even = abs(toe - heel), min(heel, toe)
-    if 4 * max(heel, toe) > face:
+    if 4 * largest > face:
         raise Refusal(
             "impossible",
-            f"A gap of {fine_text(max(heel, toe), show)} is more than a quarter of the joint, "
-            f"which is {show.text(face)} long.",
+            f"A gap of {fine_text(largest, show)} is more than a quarter of the joint, which is "
+            f"{show.text(face)} long.",
             "Measure the gap with a feeler or a rule, or check Stock width.",
-            field="toe" if toe > heel else "heel",
+            field="toe" if given.toe > given.heel else "heel",
         )
-    answers, working = {}, [f"True setting: 180 ÷ {given.corners} = {degrees_text(true)}°"]
-    faults = []
-    if more:
-        off = wedge_off(width, true, more, at_toe=toe > heel)
-        way = "too small, nearer to square," if toe > heel else "too large"
-        faults.append(f"the saw was set {way} by {angle_text(off, 2)} at each of the two cuts")
-        answers |= {"setting_off": off, "all_off": off / given.corners}
-        more_, true_ = show.number(more), degrees_text(true)
-        sign_ = "−" if toe > heel else "+"
-        working.append(
-            f"Wider at the {'toe' if toe > heel else 'heel'} by {more_}: arctan ({more_} × cos "
-            f"{true_}° ÷ (2 × {show.number(width)} {sign_} {more_} × sin {true_}°))"
-            f"{angle_equals(off)}"
-        )
-    if even:
-        along = even * face / width
-        faults.append(f"a piece is {fine_text(along, show)} short along its length")
-        answers["length_off"] = on_fine_marks(along, show)
-        working.append(
-            f"Open evenly: {show.number(even)} ÷ cos {degrees_text(true)}° = "
-            f"{show.number(along)} along the piece"
-        )
-    verdict = " and ".join(faults)
-    answers["fault"] = " and ".join(
-        name for name, there in (("Angle", more), ("Length", even)) if there
-    ).capitalize()
-    answers["told"] = f"{verdict[0].upper()}{verdict[1:]}."
-    texts = [fine_text(each, show) if each else "closed" for each in (heel, toe)]
+
+
+def _of_angle(given, show, _face):
+    """(name, cause, answers, line of working) of a wrong setting; None for a gap that is even."""
+    more, at_toe = abs(given.toe - given.heel), given.toe > given.heel
+    if not more:
+        return None
+    true = true_setting(given.corners)
+    off = wedge_off(given.width, true, more, at_toe=at_toe)
+    way = "too small, nearer to square," if at_toe else "too large"
+    wider, turned = show.number(more), degrees_text(true)
+    return (
+        "Angle",
+        f"the saw was set {way} by {angle_text(off, 2)} at each of the two cuts",
+        {"setting_off": off, "all_off": off / given.corners},
+        f"Wider at the {'toe' if at_toe else 'heel'} by {wider}: arctan ({wider} × cos {turned}° ÷ "
+        f"(2 × {show.number(given.width)} {'−' if at_toe else '+'} {wider} × sin {turned}°))"
+        f"{angle_equals(off)}",
+    )
+
+
+def _of_length(given, show, face):
+    """The same of a wrong length; None for a joint that is closed at one end."""
+    even = min(given.heel, given.toe)
+    if not even:
+        return None
+    along = even * face / given.width
+    return (
+        "Length",
+        f"a piece is {fine_text(along, show)} short along its length",
+        {"length_off": on_fine_marks(along, show)},
+        f"Open evenly: {show.number(even)} ÷ cos {degrees_text(true_setting(given.corners))}° = "
+        f"{show.number(along)} along the piece",
+    )
+
+
+def _drawing(given, show, true):
+    gaps = given.heel, given.toe
+    texts = [fine_text(gap, show) if gap else "closed" for gap in gaps]
     words = f"A joint at the heel: {texts[0]}, at the toe: {texts[1]}. The gap is drawn wider."
-    largest = float(nearby(max(heel, toe)))
-    drawn = [0.04 + 0.46 * float(each) / largest for each in (heel, toe)]
-    return Reckoning(
-        answers=answers,
-        working=tuple(working),
-        drawing=open_joint(words, float(true), *drawn, texts),
+    largest = float(nearby(max(gaps)))
+    return open_joint(
+        words, float(true), *(0.04 + 0.46 * float(gap) / largest for gap in gaps), texts
     )
 
 
@@ -79,14 +103,8 @@ RECKONER = Reckoner(
     words="gap, miter, open joint, heel, toe, error, fault, angle off, too short, feeler, correct",
     order=231,
     fields=(
-        count("corners", "Corners", help="Of the whole ring.", default="4", least="3", most="24"),
-        length(
-            "width",
-            "Stock width",
-            help="Across the face of the miter.",
-            least="1/64 in",
-            most="4 ft",
-        ),
+        CORNERS,
+        width_field(),
         length(
             "heel",
             "Gap at the heel",

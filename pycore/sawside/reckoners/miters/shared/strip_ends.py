@@ -1,0 +1,142 @@
+"""A strip on the edge of a panel as it was filled in: how its ends meet others, and its lengths.
+
+A mitered end adds thickness x tan(90 - corner / 2) to the face, and nothing at the panel. An end
+that runs over its neighbor adds the neighbor's thickness to both. A chamfer is made last: the strip
+is cut so long that its panel side still reaches past it.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.drawing.miters.edge_piece import EdgeCut
+from sawside.errors import Refusal
+from sawside.geometry.angles import tangent
+from sawside.geometry.miter import allowance, half_corner
+from sawside.lengths.real import Exact
+from sawside.lengths.show import angle_text
+from sawside.reckoners.declaration import choice, length
+from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.field_bounds import STRIP
+
+_ENDS = {
+    "miter": "Mitered with the next strip",
+    "over": "Runs over the end of the next strip",
+    "chamfer": "Runs over the next strip, its corner chamfered",
+    "flush": "Ends with the panel, or against the next strip",
+}
+_NONE = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class StripEnd:
+    """What an end adds to the strip at the panel, how the face differs from that, and the line of
+    working for it."""
+
+    at_panel: Fraction
+    cut: EdgeCut
+    worked: str
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """Inches at the panel, at the face, and as it is cut, before a chamfer."""
+
+    ends: list[StripEnd]
+    back: Exact
+    face: Exact
+    to_cut: Exact
+
+    @property
+    def cuts(self):
+        """How both ends are cut."""
+        return [end.cut for end in self.ends]
+
+    @property
+    def short_side(self):
+        """The shorter of face and panel side."""
+        return self.face if self.face < self.back else self.back
+
+
+def end_fields(side):
+    """The fields of the "left" or the "right" end."""
+    name, end = side.capitalize(), f"{side}_end"
+    return (
+        choice(end, f"{name} end", _ENDS),
+        corner_field(
+            f"{side}_corner",
+            f"{name} corner",
+            "the panel's two edges",
+            least=30,
+            shown_when=(end, ("miter",)),
+        ),
+        length(
+            f"{side}_chamfer",
+            f"{name} chamfer",
+            **STRIP,
+            help="Its set-back along the face.",
+            shown_when=(end, ("chamfer",)),
+        ),
+    )
+
+
+def strip_of(given, show):
+    """The `Strip` that was filled in.
+
+    Raises `Refusal` for a chamfer that goes through the strip, and where no face is left.
+    """
+    ends = [_end_of(given, show, side) for side in ("left", "right")]
+    back = given.panel + ends[0].at_panel + ends[1].at_panel
+    adds = [end.cut.adds for end in ends]
+    face = back + adds[0] + adds[1]
+    if face <= 0:
+        raise Refusal(
+            "impossible",
+            f"Nothing is left of the face of a strip {show.text(back)} long.",
+            "Give smaller chamfers, or check the length of the panel.",
+            field="panel",
+        )
+    return Strip(ends, back, face, back + sum((each for each in adds if each > 0), _NONE))
+
+
+def _end_of(given, show, side):
+    """One end as it was filled in."""
+    kind, name = getattr(given, f"{side}_end"), f"{side.capitalize()} end"
+    corner = corner_of(given, f"{side}_corner", most=179)
+    if kind == "miter":
+        return _mitered(given, show, name, corner)
+    if kind == "flush":
+        return StripEnd(_NONE, EdgeCut(_NONE, _NONE), f"{name}: ends with the panel, adds 0")
+    neighbor = given.thickness if given.neighbor is None else given.neighbor
+    over = f"{name}: over the next strip, adds its {show.number(neighbor)}"
+    if kind == "over":
+        return StripEnd(neighbor, EdgeCut(_NONE, _NONE), over)
+    return _chamfered(given, show, side, neighbor, over)
+
+
+def _mitered(given, show, name, corner):
+    degrees = half_corner(corner)
+    adds = allowance(given.thickness, degrees)
+    worked = (
+        f"{name}: saw at 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees, 2)}; "
+        f"{show.number(given.thickness)} × tan {show.pure(degrees)}°{show.equals(adds)}"
+    )
+    return StripEnd(_NONE, EdgeCut(degrees, adds), worked)
+
+
+def _chamfered(given, show, side, neighbor, over):
+    chamfer, turn = getattr(given, f"{side}_chamfer"), given.chamfer_angle
+    deep = chamfer * tangent(turn)
+    if deep >= given.thickness:
+        raise Refusal(
+            "impossible",
+            f"A chamfer set back {show.text(chamfer)} at {angle_text(turn)} would reach "
+            f"{show.text(deep)} deep, through a strip {show.text(given.thickness)} thick.",
+            "Give a smaller set-back or angle.",
+            field=f"{side}_chamfer",
+        )
+    worked = (
+        f"{over}; the chamfer takes {show.number(chamfer)} from the face and "
+        f"{show.number(chamfer)} × tan {show.pure(turn)}°{show.equals(deep)} from the end"
+    )
+    note = f"square, chamfered {show.text(chamfer)}"
+    return StripEnd(neighbor, EdgeCut(_NONE, -chamfer, note, deep), worked)
