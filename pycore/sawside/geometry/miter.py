@@ -25,7 +25,7 @@ def half_corner(corner):
 
     The cut halves the corner, and is set from square: 90 less half of it.
     """
-    return 90 - Fraction(corner) / 2
+    return 90 - corner * Fraction(1, 2)
 
 
 def unequal_allowance(width, other, corner):

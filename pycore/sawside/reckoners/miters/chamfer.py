@@ -7,6 +7,7 @@ from sawside.geometry.angles import cosine, sine, tangent
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+from sawside.reckoners.miters.shared.field_bounds import blank
 
 _KNOWN = {
     "face": "Set-back on the face",
@@ -129,9 +130,8 @@ RECKONER = Reckoner(
             "Board thickness",
             least="1/64 in",
             most="24 in",
-            may_be_blank=True,
             help="To check that the chamfer fits.",
-            blank_means="The depth is not checked.",
+            **blank("The depth is not checked."),
         ),
     ),
     answers=(

@@ -9,9 +9,10 @@ from fractions import Fraction
 from sawside.drawing.miters.corner import joint
 from sawside.errors import Refusal
 from sawside.geometry.corner import corner_of_slope, corner_of_three, corner_within
+from sawside.geometry.miter import half_corner
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
-from sawside.reckoners.miters.shared.corner_field import HALF, WHOLE, corner_field, past_lines
+from sawside.reckoners.miters.shared.corner_field import WHOLE, corner_field, past_lines
 from sawside.wood.saw import SAW_CAUTIONS
 
 _LEAST = 20
@@ -21,58 +22,65 @@ _STRAIGHT = Fraction(1, 2)
 
 def compute(given, show):
     """The corner in degrees, and the setting, which may be irrational."""
-    between, off, working = _FOUND[given.found](given, show)
-    outside = "outside" in (given.corner, given.read)
-    if given.found == "angle" and between > HALF:
-        outside, between = True, WHOLE - between
-        working = past_lines(given, "angle")
-    field = {"angle": "angle", "lengths": "across", "bevel": "square_over"}[given.found]
-    if between < _LEAST or between > 180 - _STRAIGHT:
-        raise Refusal(
-            "impossible",
-            f"A corner of {angle_text(between)} is "
-            f"{f'sharper than {_LEAST}°' if between < _LEAST else 'as good as straight'}: no "
-            "miter is cut for it.",
-            "Check the readings, or join the pieces square.",
-            field=field,
-        )
-    setting = 90 - between / 2
-    corner = WHOLE - between if outside else between
-    least, most = (max(between - off[0], 0), min(between + off[1], 180))
-    face = (
-        "the longer side lies away from the wall" if outside else "the longer side lies at the wall"
-    )
-    name = "Outside" if outside else "Inside"
-    way = f"{name} corner: both pieces {angle_text(setting, 2)} from square, mirrored; {face}."
-    words = (
-        f"Two pieces meet at {angle_text(between)}. The joint halves the corner; both are cut "
-        f"{angle_text(setting)} from square."
-    )
+    between, off, worked = _FOUND[given.found](given, show)
+    _refuse_uncut(given, between)
+    outside = "outside" in (given.corner, given.read) or bool(past_lines(given, "angle"))
+    setting = half_corner(between)
+    least, most = max(between - off[0], 0), min(between + off[1], 180)
     return Reckoning(
         answers={
             "setting": setting,
             "between_faces": between / 2,
-            "corner": corner,
+            "corner": WHOLE - between if outside else between,
             "between": between,
-            "least": 90 - most / 2,
-            "most": 90 - least / 2,
-            "way": way,
+            "least": half_corner(most),
+            "most": half_corner(least),
+            "way": _way(setting, outside),
         },
         working=(
-            *working,
+            *worked,
             f"From square: 90 − {degrees_text(between)} ÷ 2 = {degrees_text(setting)}",
             f"The reading may be off: the corner is between {angle_text(least, 2)} and "
             f"{angle_text(most, 2)}",
         ),
-        drawing=joint(
-            words, between, angle_text(between), f"saw {angle_text(setting)}", outside=outside
-        ),
+        drawing=_drawing(between, setting, outside),
         cautions=SAW_CAUTIONS,
     )
 
 
+def _refuse_uncut(given, between):
+    """Refuse a corner that no miter is cut for."""
+    if _LEAST <= between <= 180 - _STRAIGHT:
+        return
+    what = f"sharper than {_LEAST}°" if between < _LEAST else "as good as straight"
+    raise Refusal(
+        "impossible",
+        f"A corner of {angle_text(between)} is {what}: no miter is cut for it.",
+        "Check the readings, or join the pieces square.",
+        field={"angle": "angle", "lengths": "across", "bevel": "square_over"}[given.found],
+    )
+
+
+def _way(setting, outside):
+    name, where = ("Outside", "away from") if outside else ("Inside", "at")
+    return (
+        f"{name} corner: both pieces {angle_text(setting, 2)} from square, mirrored; the longer "
+        f"side lies {where} the wall."
+    )
+
+
+def _drawing(between, setting, outside):
+    corner, cut = angle_text(between), angle_text(setting)
+    words = (
+        f"Two pieces meet at {corner}. The joint halves the corner; both are cut {cut} from square."
+    )
+    return joint(words, between, corner, f"saw {cut}", outside=outside)
+
+
 def _by_angle(given, _show):
-    return given.angle, (given.angle_off, given.angle_off), ()
+    """(the angle between the pieces, how far it may be off below and above, lines of working)."""
+    between = min(given.angle, WHOLE - given.angle)
+    return between, (given.angle_off, given.angle_off), past_lines(given, "angle")
 
 
 def _by_lengths(given, show):
@@ -81,16 +89,7 @@ def _by_lengths(given, show):
     try:
         between = corner_of_three(one, other, across)
     except ValueError:
-        long = across >= one + other
-        raise Refusal(
-            "impossible",
-            f"With legs of {show.text(one)} and {show.text(other)} the distance across is "
-            f"{'less than' if long else 'more than'} "
-            f"{show.text(one + other if long else abs(one - other))}, and {show.text(across)} "
-            "was given.",
-            "Measure the three lengths again, between the same three marks.",
-            field="across",
-        ) from None
+        raise _no_triangle(show, one, other, across) from None
     least, most = corner_within(one, other, across, given.length_off)
     square = show.pure((across**2 - (one - other) ** 2) / ((one + other) ** 2 - across**2))
     line = (
@@ -98,6 +97,19 @@ def _by_lengths(given, show):
         f"{square}; the corner: 2 × arctan √{square}{angle_equals(between)}"
     )
     return between, (between - least, most - between), (line,)
+
+
+def _no_triangle(show, one, other, across):
+    limit = f"less than {show.text(one + other)}"
+    if across < one + other:
+        limit = f"more than {show.text(abs(one - other))}"
+    return Refusal(
+        "impossible",
+        f"With legs of {show.text(one)} and {show.text(other)} the distance across is {limit}, and "
+        f"{show.text(across)} was given.",
+        "Measure the three lengths again, between the same three marks.",
+        field="across",
+    )
 
 
 def _by_bevel(given, show):
@@ -117,8 +129,12 @@ def _by_bevel(given, show):
 
 
 _FOUND = {"angle": _by_angle, "lengths": _by_lengths, "bevel": _by_bevel}
+_READ = ("found", ("angle",))
 _TAPED = ("found", ("lengths",))
 _BEVEL = ("found", ("bevel",))
+_MEASURED = ("found", ("lengths", "bevel"))
+_FINDING = {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel on a board"}
+_OPENS = {"closed": "Narrower than square", "open": "Wider than square"}
 
 RECKONER = Reckoner(
     key="corner_setting",
@@ -133,20 +149,18 @@ RECKONER = Reckoner(
         choice(
             "found",
             "Found by",
-            {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel on a board"},
+            _FINDING,
             help="A bevel set to the corner can be drawn on a board with a straight edge.",
         ),
-        corner_field(
-            "angle", "Corner", least=_LEAST, default=None, shown_when=("found", ("angle",))
-        ),
-        choice("read", "Read at an", _KINDS, shown_when=("found", ("angle",))),
+        corner_field("angle", "Corner", least=_LEAST, default=None, shown_when=_READ),
+        choice("read", "Read at an", _KINDS, shown_when=_READ),
         angle(
             "angle_off",
             "Protractor read to within",
             help="Half of its smallest division.",
             default="0.5",
             most="5",
-            shown_when=("found", ("angle",)),
+            shown_when=_READ,
         ),
         length(
             "one_leg",
@@ -177,12 +191,7 @@ RECKONER = Reckoner(
             least="1/64 in",
             shown_when=_BEVEL,
         ),
-        choice(
-            "bevel_opens",
-            "The bevel is",
-            {"closed": "Narrower than square", "open": "Wider than square"},
-            shown_when=_BEVEL,
-        ),
+        choice("bevel_opens", "The bevel is", _OPENS, shown_when=_BEVEL),
         length(
             "length_off",
             "Lengths read to within",
@@ -190,9 +199,9 @@ RECKONER = Reckoner(
             default="1/32 in",
             metric="0.5 mm",
             most="1/2 in",
-            shown_when=("found", ("lengths", "bevel")),
+            shown_when=_MEASURED,
         ),
-        choice("corner", "Corner of the room", _KINDS, shown_when=("found", ("lengths", "bevel"))),
+        choice("corner", "Corner of the room", _KINDS, shown_when=_MEASURED),
     ),
     answers=(
         Answer("setting", "Saw setting, from square", "angle", sets="turned"),

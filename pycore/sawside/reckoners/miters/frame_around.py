@@ -3,72 +3,58 @@
 from sawside.drawing.miters.frame import rectangle_drawing
 from sawside.geometry.frame import rectangle
 from sawside.lengths.show import angle_equals, angle_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.miters.shared.frame_pieces import (
+from sawside.reckoners.declaration import Answer, Reckoner, length
+from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.reckoners.miters.shared.frame_fields import (
     FIRST_ANSWERS,
     FITS,
     LAST_ANSWERS,
     MEASURED,
     OFFSETS,
     STOCK,
-    STOCK_WIDTH,
+    WIDTH,
+)
+from sawside.reckoners.miters.shared.frame_pieces import (
     check_inside,
     check_rabbet,
+    framed,
     grown,
     grown_text,
-    parts,
     setting,
     settings_text,
-    sizes,
-    stock,
     told_by,
 )
-from sawside.wood.saw import cautions_at_the_saw
 
 
 def compute(given, show):
     """Every piece with its long and short side in inches, its settings, and the sticks to buy."""
-    upright = given.stock
-    top = upright if given.top_stock is None else given.top_stock
-    bottom = top if given.bottom_stock is None else given.bottom_stock
-    check_rabbet(given, show, min(upright, top, bottom))
-    inside, working = _inside(given, show, (("width", 2 * upright), ("height", top + bottom)))
-    sides = rectangle(*inside, upright, top, bottom)
+    widths = upright, top, bottom = _widths(given)
+    check_rabbet(given, show, min(widths))
+    wide, high = (("width", 2 * upright), ("height", top + bottom))
+    inside, inside_worked = _inside(given, show, (wide, high))
     outside = (inside[0] + 2 * upright, inside[1] + top + bottom)
-    fitted = told_by(given, show)
-    u, t, b = (show.number(each) for each in (upright, top, bottom))
-    working += [
-        f"Outside width: {show.number(inside[0])} + {u} + {u}{fitted.equals(outside[0])}",
-        f"Outside height: {show.number(inside[1])} + {t} + {b}{fitted.equals(outside[1])}",
-    ]
+    sides = rectangle(*inside, *widths)
     alike = upright == top == bottom
-    if not alike:
-        working += [
-            f"{each.name}, arctan of the width that it meets ÷ its own: {_settings(show, each)}"
-            for each in sides
-        ]
-    told = "; ".join(f"{each.name}: {settings_text(each)}" for each in sides)
-    bought, stock_lines = stock(given, show, sides)
-    answers = {
-        **sizes(fitted, sides),
-        **(setting(sides) if alike else {"settings": told}),
-        "inside": _both(fitted, inside),
-        "outside": _both(fitted, outside),
-        **bought,
-    }
-    if given.around == "panel":
-        answers["rabbet_size"] = _both(fitted, [each + 2 * given.rabbet for each in inside])
-    return Reckoning(
-        answers=answers,
-        working=(*working, *stock_lines),
-        drawing=_drawing(fitted, inside, outside, (upright, top, bottom), sides, told),
-        cautions=cautions_at_the_saw(*(side.inside for side in sides)),
-        parts=parts(fitted, sides),
+    told = "; ".join(f"{side.name}: {settings_text(side)}" for side in sides)
+    return framed(
+        given,
+        show,
+        sides,
+        list(zip(("Width", "Height"), inside, outside, strict=True)),
+        setting(sides) if alike else {"settings": told},
+        [
+            *inside_worked,
+            *_outside_worked(told_by(given, show), inside, outside, widths),
+            *([] if alike else _settings_worked(show, sides)),
+        ],
+        _drawing(told_by(given, show), inside, outside, widths, sides, told),
     )
 
 
-def _both(show, measures):
-    return list(zip(("Width", "Height"), map(show.rounded, measures), strict=True))
+def _widths(given):
+    """The widths of an upright, the top and the bottom."""
+    top = given.stock if given.top_stock is None else given.top_stock
+    return given.stock, top, top if given.bottom_stock is None else given.bottom_stock
 
 
 def _inside(given, show, directions):
@@ -86,25 +72,33 @@ def _inside(given, show, directions):
     return inside, working
 
 
+def _outside_worked(show, inside, outside, widths):
+    upright, top, bottom = (show.number(width) for width in widths)
+    wide, high = (show.number(each) for each in inside)
+    yield f"Outside width: {wide} + {upright} + {upright}{show.equals(outside[0])}"
+    yield f"Outside height: {high} + {top} + {bottom}{show.equals(outside[1])}"
+
+
+def _settings_worked(show, sides):
+    """How each piece's settings are found, once where both of its ends are alike."""
+    for side in sides:
+        ends = ((side.left_adds, side.left), (side.right_adds, side.right))
+        own = show.number(side.width)
+        found = dict.fromkeys(
+            f"arctan ({show.number(meets)} ÷ {own}){angle_equals(degrees)}"
+            for meets, degrees in ends
+        )
+        yield f"{side.name}, arctan of the width that it meets ÷ its own: {'; '.join(found)}"
+
+
 def _drawing(show, inside, outside, widths, sides, told):
     texts = [show.brief(each) for each in (*outside, *inside)]
     words = (
         f"A frame {texts[0]} wide and {texts[1]} high outside, {texts[2]} by {texts[3]} inside. "
         f"From square, {told}."
     )
-    angles = [angle_text(each) for each in (sides[0].left, sides[1].left)]
+    angles = [angle_text(side.left) for side in sides[:2]]
     return rectangle_drawing(words, inside, widths, texts, angles)
-
-
-def _settings(show, side):
-    """How each end's setting is found, once where both are alike."""
-    ends = ((side.left_adds, side.left), (side.right_adds, side.right))
-    return "; ".join(
-        dict.fromkeys(
-            f"arctan ({show.number(meets)} ÷ {show.number(side.width)}){angle_equals(degrees)}"
-            for meets, degrees in ends
-        )
-    )
 
 
 RECKONER = Reckoner(
@@ -117,30 +111,15 @@ RECKONER = Reckoner(
     ),
     order=220,
     fields=(
-        *MEASURED,
+        MEASURED,
         length("width", "Width", help="Of what was measured, left to right.", least="1/8 in"),
         length("height", "Height", help="Of what was measured, bottom to top.", least="1/8 in"),
         length(
-            "stock",
-            "Stock width",
-            help="Across the face of the left and right pieces.",
-            **STOCK_WIDTH,
+            "stock", "Stock width", help="Across the face of the left and right pieces.", **WIDTH
         ),
         *OFFSETS,
-        length(
-            "top_stock",
-            "Width of the top piece",
-            may_be_blank=True,
-            blank_means="As the stock width.",
-            **STOCK_WIDTH,
-        ),
-        length(
-            "bottom_stock",
-            "Width of the bottom piece",
-            may_be_blank=True,
-            blank_means="As the top piece.",
-            **STOCK_WIDTH,
-        ),
+        length("top_stock", "Width of the top piece", **blank("As the stock width."), **WIDTH),
+        length("bottom_stock", "Width of the bottom piece", **blank("As the top piece."), **WIDTH),
         *STOCK,
     ),
     answers=(

@@ -10,82 +10,74 @@ from sawside.drawing.miters.frame import regular_drawing
 from sawside.geometry.angles import tangent
 from sawside.geometry.frame import regular
 from sawside.lengths.show import angle_text, degrees_text
-from sawside.reckoners.declaration import Reckoner, Reckoning, choice, count, length
-from sawside.reckoners.miters.shared.frame_pieces import (
+from sawside.reckoners.declaration import Reckoner, choice, count, length
+from sawside.reckoners.miters.shared.frame_fields import (
     FIRST_ANSWERS,
     FITS,
     LAST_ANSWERS,
     MEASURED,
     OFFSETS,
     STOCK,
-    STOCK_WIDTH,
+    WIDTH,
+)
+from sawside.reckoners.miters.shared.frame_pieces import (
     check_inside,
     check_rabbet,
+    framed,
     grown,
     grown_text,
-    parts,
     setting,
-    sizes,
-    stock,
     told_by,
 )
-from sawside.wood.saw import cautions_at_the_saw
 
 
 def compute(given, show):
     """The side with its long and short edge in inches, its setting, and the sticks to buy."""
     check_rabbet(given, show, given.stock)
-    turn = Fraction(180, given.sides)
-    slope, degrees = tangent(turn), degrees_text(turn)
-    if given.size_is == "across":
-        reach, half = given.size / 2, f"{show.number(given.size)} ÷ 2"
-    else:
-        reach = given.size / (2 * slope)
-        half = f"{show.number(given.size)} ÷ (2 × tan {degrees}°)"
+    reach = _reach(given)
     inside = reach + grown(given)
     check_inside(given, show, inside, "size", reach - inside)
-    outside = inside + given.stock
     sides = regular(given.sides, inside, given.stock)
-    (side,) = sides
-    bought, stock_lines = stock(given, show, sides)
-    fitted = told_by(given, show)
     across = "Side to side" if given.sides % 2 == 0 else "Twice the middle to a side"
-    answers = {
-        **sizes(fitted, sides),
-        **setting(sides),
-        "inside": [(across, fitted.rounded(2 * inside))],
-        "outside": [(across, fitted.rounded(2 * outside))],
-        **bought,
-    }
-    if given.around == "panel":
-        answers["rabbet_size"] = [(across, 2 * (inside + given.rabbet))]
-    return Reckoning(
-        answers=answers,
-        working=(
-            f"Setting: 180 ÷ {given.sides} = {degrees}° from square",
-            f"Middle to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
-            f"Short side: 2 × {show.number(inside)} × tan {degrees}°{fitted.equals(side.inside)}",
-            f"Long side: 2 × ({show.number(inside)} + {show.number(given.stock)}) × tan {degrees}°"
-            f"{fitted.equals(side.outside)}",
-            *stock_lines,
-        ),
-        drawing=_drawing(given, fitted, inside, side),
-        cautions=cautions_at_the_saw(side.inside),
-        parts=parts(fitted, sides),
+    return framed(
+        given,
+        show,
+        sides,
+        [(across, 2 * inside, 2 * (inside + given.stock))],
+        setting(sides),
+        _working(given, show, inside, *sides),
+        _drawing(given, told_by(given, show), inside, *sides),
+    )
+
+
+def _reach(given):
+    """From the middle square to a side of what was measured."""
+    if given.size_is == "across":
+        return given.size / 2
+    return given.size / (2 * tangent(Fraction(180, given.sides)))
+
+
+def _working(given, show, inside, side):
+    fitted, degrees = told_by(given, show), degrees_text(Fraction(180, given.sides))
+    half = f"{show.number(given.size)} ÷ 2"
+    if given.size_is == "side":
+        half = f"{show.number(given.size)} ÷ (2 × tan {degrees}°)"
+    to_inside, stock = show.number(inside), show.number(given.stock)
+    return (
+        f"Setting: 180 ÷ {given.sides} = {degrees}° from square",
+        f"Middle to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
+        f"Short side: 2 × {to_inside} × tan {degrees}°{fitted.equals(side.inside)}",
+        f"Long side: 2 × ({to_inside} + {stock}) × tan {degrees}°{fitted.equals(side.outside)}",
     )
 
 
 def _drawing(given, show, inside, side):
-    long_text, short_text, cut = (
-        show.brief(side.outside),
-        show.brief(side.inside),
-        angle_text(side.left),
-    )
+    long, short, cut = show.brief(side.outside), show.brief(side.inside), angle_text(side.left)
     words = (
-        f"A frame of {given.sides} equal sides, each {long_text} on its long side and {short_text} "
-        f"on its short side, cut {cut} from square at both ends."
+        f"A frame of {given.sides} equal sides, each {long} on its long side and {short} on its "
+        f"short side, cut {cut} from square at both ends."
     )
-    texts = (f"long {long_text}", f"short {short_text}", f"{given.sides} cuts of {cut}")
+    texts = (f"long {long}", f"short {short}", f"{given.sides} cuts of {cut}")
     return regular_drawing(words, given.sides, inside, given.stock, texts)
 
 
@@ -100,7 +92,7 @@ RECKONER = Reckoner(
     order=221,
     fields=(
         count("sides", "Sides", help="All of one length.", default="8", least="3", most="24"),
-        *MEASURED,
+        MEASURED,
         choice(
             "size_is",
             "Size is",
@@ -108,7 +100,7 @@ RECKONER = Reckoner(
             help="Across is the diameter of a round thing, and twice from the middle to a side.",
         ),
         length("size", "Size", help="Of what was measured.", least="1/8 in"),
-        length("stock", "Stock width", help="Across the face of the pieces.", **STOCK_WIDTH),
+        length("stock", "Stock width", help="Across the face of the pieces.", **WIDTH),
         *OFFSETS,
         *STOCK,
     ),

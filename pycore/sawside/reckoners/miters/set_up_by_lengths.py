@@ -4,56 +4,85 @@ Two lengths fix an angle better than a scale does: rise over run, as on a framin
 spacer under one of two equal pins on a bar. What one mark of misplacement does is told beside.
 """
 
+from dataclasses import dataclass
+from fractions import Fraction
+
 from sawside.drawing.miters.set_up import rise_over_run
 from sawside.geometry.set_up import angle_of_rise, angle_of_spacer, rise_of, spacer_of, worst
-from sawside.lengths.real import nearby
+from sawside.lengths.real import Exact, nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, length
 from sawside.wood.saw import SAW_CAUTIONS
 
 
+@dataclass(frozen=True, slots=True)
+class _SetUp:
+    """A length (inches) that sets the angle, its mark, and the angle that the mark gives."""
+
+    length: Exact
+    mark: Fraction
+    angle: Exact
+    worst: Exact
+    """How far the angle is off, in degrees, when the mark is missed by one."""
+
+
 def compute(given, show):
     """Rise and spacer in inches, mostly irrational, and the angles that their marks give."""
-    degrees, run, bar = given.angle, given.run, given.bar
-    step = show.settings.grid.step
-    rise, spacer = rise_of(run, degrees), spacer_of(bar, degrees)
-
-    def by_rise(length):
-        return angle_of_rise(run, length)
-
-    def by_spacer(length):
-        return angle_of_spacer(bar, min(length, bar))
-
-    marked, spaced = by_rise(show.mark(rise)), by_spacer(show.mark(spacer))
-    pure = degrees_text(degrees)
-    text = angle_text(degrees, 2)
-    words = (
-        f"A triangle with a run of {show.brief(run)} along an edge and a rise of "
-        f"{show.brief(rise)} square to it; its slope makes {text} with the edge."
-    )
+    rise, spacer = _rise(given, show), _spacer(given, show)
     return Reckoning(
         answers={
-            "rise": rise,
-            "rise_angle": marked,
-            "rise_worst": worst(by_rise, show.mark(rise), step, degrees),
-            "spacer": spacer,
-            "spacer_angle": spaced,
-            "spacer_worst": worst(by_spacer, show.mark(spacer), step, degrees),
-            "other_angle": 90 - degrees,
+            "rise": rise.length,
+            "rise_angle": rise.angle,
+            "rise_worst": rise.worst,
+            "spacer": spacer.length,
+            "spacer_angle": spacer.angle,
+            "spacer_worst": spacer.worst,
+            "other_angle": 90 - given.angle,
         },
-        working=(
-            f"Rise: {show.number(run)} × tan {pure}°{show.equals(rise)}",
-            f"At its mark: arctan ({show.number(show.mark(rise))} ÷ {show.number(run)})"
-            f"{angle_equals(marked)}; a mark further or nearer is {show.text(step)} of rise",
-            f"Spacer: {show.number(bar)} × sin {pure}°{show.equals(spacer)}",
-            f"At its mark: arcsin ({show.number(min(show.mark(spacer), bar))} ÷ "
-            f"{show.number(bar)}){angle_equals(spaced)}",
-        ),
-        drawing=rise_over_run(
-            words, float(nearby(degrees)), show.brief(run), show.brief(rise), text
-        ),
+        working=_working(given, show, rise, spacer),
+        drawing=_drawing(given, show, rise),
         cautions=SAW_CAUTIONS,
     )
+
+
+def _rise(given, show):
+    length = rise_of(given.run, given.angle)
+    return _set_up(given, show, length, lambda rise: angle_of_rise(given.run, rise))
+
+
+def _spacer(given, show):
+    length = spacer_of(given.bar, given.angle)
+    return _set_up(
+        given, show, length, lambda spacer: angle_of_spacer(given.bar, min(spacer, given.bar))
+    )
+
+
+def _set_up(given, show, length, angle_of):
+    mark = show.mark(length)
+    off = worst(angle_of, mark, show.settings.grid.step, given.angle)
+    return _SetUp(length, mark, angle_of(mark), off)
+
+
+def _working(given, show, rise, spacer):
+    pure, run, bar = degrees_text(given.angle), show.number(given.run), show.number(given.bar)
+    step = show.text(show.settings.grid.step)
+    return (
+        f"Rise: {run} × tan {pure}°{show.equals(rise.length)}",
+        f"At its mark: arctan ({show.number(rise.mark)} ÷ {run}){angle_equals(rise.angle)}; a mark "
+        f"further or nearer is {step} of rise",
+        f"Spacer: {bar} × sin {pure}°{show.equals(spacer.length)}",
+        f"At its mark: arcsin ({show.number(min(spacer.mark, given.bar))} ÷ {bar})"
+        f"{angle_equals(spacer.angle)}",
+    )
+
+
+def _drawing(given, show, rise):
+    text, run, high = angle_text(given.angle, 2), show.brief(given.run), show.brief(rise.length)
+    words = (
+        f"A triangle with a run of {run} along an edge and a rise of {high} square to it; its "
+        f"slope makes {text} with the edge."
+    )
+    return rise_over_run(words, float(nearby(given.angle)), run, high, text)
 
 
 RECKONER = Reckoner(

@@ -4,9 +4,14 @@ board = wider strip + narrower strip + kerf + what is planed off the two ripped 
 wider strip is wider than the narrower one by the set-back.
 """
 
+from dataclasses import dataclass
+from fractions import Fraction
+
 from sawside.drawing.miters.strips import two_strips_drawing
 from sawside.errors import Refusal
+from sawside.lengths.marks import Rounded
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, kerf, length
+from sawside.reckoners.miters.shared.field_bounds import blank
 
 _NARROW = 2
 _VERY_NARROW = 1
@@ -36,64 +41,59 @@ _VERY_NARROW_CAUTION = (
 )
 
 
+@dataclass(frozen=True, slots=True)
+class _Strips:
+    """Inches: the board, both strips as finished, the fence, and what the strips make together."""
+
+    board: Fraction
+    wide: Fraction
+    narrow: Fraction
+    setting: Fraction
+    height: Fraction
+    projection: Fraction
+    least_board: Rounded
+
+
 def compute(given, show):
     """Both widths, the rip setting, and what the strips make when they are put together."""
-    lost = given.kerf + 2 * given.clean_up
-    rough_lost = show.number(given.kerf) + (
-        f" − 2 × {show.number(given.clean_up)}" if given.clean_up else ""
-    )
-    back = given.set_back
-    plus_back = f" + {show.number(back)}" if back else ""
-    if given.board is None:
-        wide = given.wide
-        narrow = wide - back
-        board = wide + narrow + lost
-        line = (
-            f"Board: {show.number(wide)} + {show.number(narrow)} + "
-            f"{rough_lost.replace('−', '+')}{show.equals(show.rounded(board, 'reach'))}"
-        )
-    else:
-        board = given.board
-        wide = (board - lost + back) / 2
-        narrow = wide - back
-        line = (
-            f"Wider strip: ({show.number(board)} − {rough_lost}{plus_back}) ÷ 2{show.equals(wide)}"
-        )
-    least = show.rounded(2 * given.least + back + lost, "reach")
-    _refuse_too_narrow(given, show, narrow, least)
-    setting = wide + given.clean_up
-    height, projection = {
-        "flat": (2 * given.thickness, wide),
-        "above": (wide + narrow, given.thickness),
-        "before": (wide, 2 * given.thickness),
-    }[given.laid]
+    strips = _solved(given, show)
+    together = (strips.height, strips.projection)
     return Reckoning(
         answers={
-            "rip_setting": setting,
-            "wide": wide,
-            "narrow": narrow,
-            "board": board if given.board else show.rounded(board, "reach"),
-            "height": height,
-            "projection": projection,
-            "least_board": least,
+            "rip_setting": strips.setting,
+            "wide": strips.wide,
+            "narrow": strips.narrow,
+            "board": strips.board if given.board else show.rounded(strips.board, "reach"),
+            "height": strips.height,
+            "projection": strips.projection,
+            "least_board": strips.least_board,
         },
-        working=(
-            line,
-            f"Narrower strip: {show.number(wide)} − {show.number(back)}{show.equals(narrow)}",
-            f"Fence to blade, with what is planed off: {show.number(wide)} + "
-            f"{show.number(given.clean_up)}{show.equals(setting)}",
-            _assembled(given, show, wide, narrow, height, projection),
-            f"Smallest board: 2 × {show.number(given.least)}{plus_back} + "
-            f"{rough_lost.replace('−', '+')}{show.equals(least)}",
-        ),
+        working=_working(given, show, strips),
         drawing=two_strips_drawing(
-            show, given.thickness, (wide, narrow), given, setting, (height, projection)
+            show, given.thickness, (strips.wide, strips.narrow), given, strips.setting, together
         ),
         cautions=(
             *_CAUTIONS,
-            *((_NARROW_CAUTION,) if narrow < _NARROW else ()),
-            *((_VERY_NARROW_CAUTION,) if narrow < _VERY_NARROW else ()),
+            *((_NARROW_CAUTION,) if strips.narrow < _NARROW else ()),
+            *((_VERY_NARROW_CAUTION,) if strips.narrow < _VERY_NARROW else ()),
         ),
+    )
+
+
+def _solved(given, show):
+    lost, back, thick = given.kerf + 2 * given.clean_up, given.set_back, given.thickness
+    wide = given.wide if given.board is None else (given.board - lost + back) / 2
+    narrow = wide - back
+    least_board = show.rounded(2 * given.least + back + lost, "reach")
+    _refuse_too_narrow(given, show, narrow, least_board)
+    together = {"flat": (2 * thick, wide), "above": (wide + narrow, thick)}
+    return _Strips(
+        wide + narrow + lost if given.board is None else given.board,
+        wide,
+        narrow,
+        wide + given.clean_up,
+        *together.get(given.laid, (wide, 2 * thick)),
+        least_board,
     )
 
 
@@ -118,15 +118,37 @@ def _refuse_too_narrow(given, show, narrow, least):
     )
 
 
-def _assembled(given, show, wide, narrow, height, projection):
-    thick = show.number(given.thickness)
+def _working(given, show, strips):
+    wide, narrow = show.number(strips.wide), show.number(strips.narrow)
+    back, planed = show.number(given.set_back), show.number(given.clean_up)
+    plus_back = f" + {back}" if given.set_back else ""
+    lost = [show.number(given.kerf), *([f"2 × {planed}"] if given.clean_up else [])]
+    added, taken = " + ".join(lost), " − ".join(lost)
+    if given.board is None:
+        board = show.rounded(strips.board, "reach")
+        found = f"Board: {wide} + {narrow} + {added}{show.equals(board)}"
+    else:
+        board = show.number(strips.board)
+        found = f"Wider strip: ({board} − {taken}{plus_back}) ÷ 2{show.equals(strips.wide)}"
+    least = show.number(given.least)
+    return (
+        found,
+        f"Narrower strip: {wide} − {back}{show.equals(strips.narrow)}",
+        f"Fence to blade, with what is planed off: {wide} + {planed}{show.equals(strips.setting)}",
+        _assembled(given, show, strips),
+        f"Smallest board: 2 × {least}{plus_back} + {added}{show.equals(strips.least_board)}",
+    )
+
+
+def _assembled(given, show, strips):
+    thick, wide = show.number(given.thickness), show.number(strips.wide)
     two = f"{thick} + {thick}"
     if given.laid == "above":
-        high = f"{show.number(wide)} + {show.number(narrow)}"
-        return f"Together: {high}{show.equals(height)} high, {thick} out"
+        high = f"{wide} + {show.number(strips.narrow)}"
+        return f"Together: {high}{show.equals(strips.height)} high, {thick} out"
     if given.laid == "flat":
-        return f"Together: {two}{show.equals(height)} high, {show.number(projection)} out"
-    return f"Together: {show.number(height)} high, {two}{show.equals(projection)} out"
+        return f"Together: {two}{show.equals(strips.height)} high, {wide} out"
+    return f"Together: {wide} high, {two}{show.equals(strips.projection)} out"
 
 
 RECKONER = Reckoner(
@@ -145,8 +167,7 @@ RECKONER = Reckoner(
             help="As shaped on both edges, before it is ripped.",
             least="1/4 in",
             most="4 ft",
-            may_be_blank=True,
-            blank_means="Worked out from the wider strip.",
+            **blank("Worked out from the wider strip."),
         ),
         length(
             "wide",
@@ -154,8 +175,7 @@ RECKONER = Reckoner(
             help="Its finished width.",
             least="1/8 in",
             most="2 ft",
-            may_be_blank=True,
-            blank_means="Worked out from the board.",
+            **blank("Worked out from the board."),
         ),
         length(
             "set_back",

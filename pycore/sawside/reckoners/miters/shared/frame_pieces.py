@@ -1,4 +1,4 @@
-"""What the questions about frames share: what is measured, the stock, the pieces to cut."""
+"""The pieces of a frame around something: how large they are, their stock, and how all is told."""
 
 from fractions import Fraction
 
@@ -7,73 +7,9 @@ from sawside.errors import Refusal
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, End, Fit, Part, choice, clearance, kerf, length
-
-MEASURED = (
-    choice(
-        "around",
-        "Measured is",
-        {
-            "panel": "What goes in the rabbet",
-            "opening": "An opening to trim",
-            "inside": "Inside of the frame",
-            "outside": "Outside of the frame",
-        },
-        help="A mirror, panel or picture goes in a rabbet; an opening shows a reveal around it.",
-    ),
-)
-OFFSETS = (
-    length(
-        "rabbet",
-        "Rabbet",
-        help="From the inside edge of the stock to the back of the rabbet.",
-        most="4 ft",
-        shown_when=("around", ("panel",)),
-    ),
-    clearance(
-        "clearance",
-        "Clearance",
-        "clearance_in_frame",
-        help="Left free at each side, for the thing to move and to go in easily.",
-        most="2 in",
-        shown_when=("around", ("panel",)),
-    ),
-    length(
-        "reveal",
-        "Reveal",
-        help="What stays in sight of the opening's edge, at each side.",
-        default="3/16 in",
-        metric="5 mm",
-        most="6 in",
-        shown_when=("around", ("opening",)),
-    ),
-)
-STOCK = (
-    kerf(help="For the stock to buy: measure one in scrap."),
-    length(
-        "stick",
-        "Stick length",
-        help="As it is sold.",
-        default="8 ft",
-        metric="2400 mm",
-        least="6 in",
-    ),
-)
-STOCK_WIDTH = {"least": "1/8 in", "most": "2 ft"}
-FIRST_ANSWERS = (
-    Answer("long_sides", "Long sides", "lengths", must="case"),
-    Answer("short_sides", "Short sides", "lengths", must="case"),
-    Answer("setting", "Saw setting, from square", "angle", sets="turned"),
-    Answer("between_faces", "Angle between edge and cut", "angle"),
-)
-LAST_ANSWERS = (
-    Answer("inside", "Inside", "lengths", must="case"),
-    Answer("outside", "Outside", "lengths", must="case"),
-    Answer("rabbet_size", "Between the backs of the rabbets", "lengths", must="reach"),
-    Answer("sticks", "To buy", "text"),
-    Answer("total", "Stock used, with the cuts", "lengths", must="reach"),
-)
-
+from sawside.reckoners.declaration import End, Part, Reckoning
+from sawside.reckoners.miters.shared.end_fields import setting_text
+from sawside.wood.saw import cautions_at_the_saw
 
 _MUST = {"panel": "reach", "outside": "go in"}
 """By what is measured: what goes in a rabbet has to go in, a frame of a given outside to fit."""
@@ -82,14 +18,6 @@ _MUST = {"panel": "reach", "outside": "go in"}
 def told_by(given, show):
     """A `Show` for the sides of the frame, which are rounded so that they fit what was measured."""
     return show.by(_MUST.get(given.around))
-
-
-def _room(given):
-    """(field, room at both sides together) of what goes in the rabbet."""
-    return ("clearance", 2 * given.clearance) if given.around == "panel" else None
-
-
-FITS = (Fit("inside", _room, "more"),)
 
 
 def grown(given):
@@ -140,14 +68,6 @@ def check_inside(given, show, inside, key, stock):
     )
 
 
-def sizes(show, sides):
-    """The answers that tell the long and the short sides."""
-    return {
-        "long_sides": [(_counted(side), show.rounded(side.outside)) for side in sides],
-        "short_sides": [(_counted(side), show.rounded(side.inside)) for side in sides],
-    }
-
-
 def settings_text(side):
     """Both settings of a piece, as it is seen with its long side up."""
     left, right = angle_text(side.left, 2), angle_text(side.right, 2)
@@ -159,11 +79,38 @@ def setting(sides):
     return {"setting": sides[0].left, "between_faces": 90 - sides[0].left}
 
 
+def framed(given, show, sides, measures, settings, working, picture):
+    """The whole `Reckoning` of a frame with such `sides`.
+
+    `measures` are (name, inside, outside) in inches, `settings` the answers that tell the settings.
+    """
+    fitted = told_by(given, show)
+    bought, stock_worked = _stock(given, show, sides)
+    answers = {
+        "long_sides": [(_counted(side), fitted.rounded(side.outside)) for side in sides],
+        "short_sides": [(_counted(side), fitted.rounded(side.inside)) for side in sides],
+        **settings,
+        "inside": [(name, fitted.rounded(inside)) for name, inside, _ in measures],
+        "outside": [(name, fitted.rounded(outside)) for name, _, outside in measures],
+        **bought,
+    }
+    if given.around == "panel":
+        backs = [(name, inside + 2 * given.rabbet) for name, inside, _ in measures]
+        answers["rabbet_size"] = [(name, fitted.rounded(size)) for name, size in backs]
+    return Reckoning(
+        answers=answers,
+        working=(*working, *stock_worked),
+        drawing=picture,
+        cautions=cautions_at_the_saw(*(side.inside for side in sides)),
+        parts=tuple(_part(fitted, side) for side in sides),
+    )
+
+
 def _counted(side):
     return side.name if side.count == 1 else f"{side.name}, {side.count} pieces"
 
 
-def stock(given, show, sides):
+def _stock(given, show, sides):
     """(answers, working): stock used and sticks to buy, for each width of stock."""
     totals, bought, lines = [], [], []
     for width in sorted({side.width for side in sides}):
@@ -201,23 +148,18 @@ def _slanting(show, kerf, side):
     )
 
 
-def parts(show, sides):
-    """The pieces to cut."""
-    return tuple(_part(show, side) for side in sides)
-
-
 def _part(show, side):
     cuts = (Cut(side.left, side.left_adds), Cut(side.right, side.right_adds))
+    left, right = (End("flat miter", setting_text(cut.degrees), cut.degrees) for cut in cuts)
     long, short = show.rounded(side.outside), show.rounded(side.inside)
-    left, right = (angle_text(cut.degrees) for cut in cuts)
     return Part(
         key=side.key,
         name=side.name,
         count=side.count,
         length=long,
         width=side.width,
-        left=End("flat miter", f"{left} (saw set to {left[:-1]})", side.left),
-        right=End("flat miter", f"{right} (saw set to {right[:-1]})", side.right),
+        left=left,
+        right=right,
         long_side=long,
         short_side=short,
         drawing=mitered_piece(show.by(None), side.width, long, short, cuts, given=None),
