@@ -69,10 +69,10 @@ def _seen(runs, pixel):
 
 def _apart(places, least):
     """The places if they can be told apart in the drawing, else only the first and the last."""
-    found = [nearby(place) for place in places]
-    if len(found) > 2 and min(b - a for a, b in pairwise(found)) < least:
-        return [found[0], found[-1]]
-    return found
+    xs = [nearby(place) for place in places]
+    if len(xs) > 2 and min(b - a for a, b in pairwise(xs)) < least:
+        return [xs[0], xs[-1]]
+    return xs
 
 
 def _placed(marks, pixel):

@@ -43,15 +43,15 @@ def corner_within(one, other, across, off):
 
 
 def _extreme(choose, legs, across, flat):
-    found = []
+    corners = []
     for one, other in legs:
         if one <= 0 or other <= 0:
             return flat
         try:
-            found.append(corner_of_three(one, other, across))
+            corners.append(corner_of_three(one, other, across))
         except ValueError:
             return flat
-    return choose(found, key=nearby)
+    return choose(corners, key=nearby)
 
 
 def corner_of_slope(along, square_over, *, opens):

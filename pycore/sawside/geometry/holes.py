@@ -93,8 +93,8 @@ def most_equal(row, shelves, inside, thickness, rest):
             openings = (bottom, *(gap * pitch - thick for gap in gaps), top)
             if min(openings) <= 0:
                 continue
-            told = max(openings) - min(openings), sum(each * each for each in openings)
-            choice = *told, [-each for each in openings], [low, *gaps]
+            uneven = max(openings) - min(openings), sum(opening**2 for opening in openings)
+            choice = *uneven, [-opening for opening in openings], [low, *gaps]
             best = choice if best is None else min(best, choice)
     return best and list(accumulate(best[-1]))
 

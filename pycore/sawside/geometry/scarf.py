@@ -38,13 +38,13 @@ def _scarf(degrees, slope, thickness):
 
 def places(first, spacing, run):
     """The middles of studs within a run, from its left end."""
-    found = []
+    studs = []
     place = first
     while place < run:
         if place > 0:
-            found.append(place)
+            studs.append(place)
         place += spacing
-    return found
+    return studs
 
 
 def even_joints(run, longest, overlap, most):

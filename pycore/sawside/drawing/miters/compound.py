@@ -26,7 +26,7 @@ def face_shapes(name, edges, ends, width, top=0.0):
     `edges` are the (text, role) of the top and the bottom edge, `ends` the (shift, text) of both
     ends: how far the top edge goes beyond the bottom one, as a part of the width of the face.
     """
-    left, right = (_shift(each) for each, _ in ends)
+    left, right = (_shift(ratio) for ratio, _ in ends)
     start, high = (_WIDE - _LONG) / 2, top + 74
     low, end = high + _HIGH, start + _LONG
     corners = [(start - left, high), (end + right, high), (end, low), (start, low)]

@@ -31,7 +31,7 @@ class EdgeCut:
     note: str | None = None
     chamfer: Exact | None = None
 
-    def told(self, side):
+    def said(self, side):
         """The setting in words, seen by the person at the saw."""
         if sign(self.degrees) == 0:
             return self.note or "square"
@@ -48,7 +48,7 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     seen = _seen(thickness, back, cuts)
     thick, pixel = seen.thick, seen.pixel
     lengths = _lengths(show, back, cuts)
-    ends = [f"{side} end: {cut.told(side)}" for side, cut in zip(_SIDES, cuts, strict=True)]
+    ends = [f"{side} end: {cut.said(side)}" for side, cut in zip(_SIDES, cuts, strict=True)]
     foot = thick + (28 if len(lengths) > 2 else 0) * pixel
     left_edge, right_edge = seen.middle - seen.wide / 2, seen.middle + seen.wide / 2
     shapes = [

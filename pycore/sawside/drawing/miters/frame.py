@@ -58,7 +58,7 @@ def regular_drawing(words, count, inside, width, texts):
     """
     across = float(nearby(width))
     reach = min(max(float(nearby(inside)), 2.5 * across), _LARGEST * across / 2)
-    inner, outer = (_corners(count, each) for each in (reach, reach + across))
+    inner, outer = (_corners(count, far) for far in (reach, reach + across))
     half = max(abs(x) for x, _ in outer)
     top, low = min(y for _, y in outer), max(y for _, y in outer)
     pixel = 2 * half / (_SCREEN - 60)

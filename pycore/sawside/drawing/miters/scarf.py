@@ -9,7 +9,7 @@ from sawside.lengths.show import angle_text
 
 _WIDE = 316
 _MARGIN = 14
-_MOST_TOLD = 4
+_MOST_SHOWN = 4
 _BAR = 16
 
 
@@ -19,8 +19,8 @@ def scarf_run(show, given, joints, scarf):
     long = _WIDE - 2 * _MARGIN
     scale = long / float(given.run)
     shapes = [rectangle(_MARGIN, 0, _WIDE - _MARGIN, _BAR)]
-    told = joints[:_MOST_TOLD]
-    for row, joint in enumerate(told):
+    shown = joints[:_MOST_SHOWN]
+    for row, joint in enumerate(shown):
         x = _MARGIN + float(nearby(joint)) * scale
         y = _BAR + 18 + 22 * row
         shapes.append(dimension((_MARGIN, _BAR), (x, _BAR), _BAR - y, show.brief(joint), "answer"))
@@ -29,7 +29,7 @@ def scarf_run(show, given, joints, scarf):
         shapes.append(line((x + 5, 0), (x - 5, _BAR), "cut"))
     text = f"run {show.brief(given.run)}"
     shapes.append(dimension((_MARGIN, 0), (_WIDE - _MARGIN, 0), 18, text, "given"))
-    top = _BAR + 22 * len(told) + 66
+    top = _BAR + 22 * len(shown) + 66
     shapes += _joint(show, given, scarf, top)
     return drawing(_words(show, given, joints, scarf), (0, -38, _WIDE, top + 152), shapes)
 

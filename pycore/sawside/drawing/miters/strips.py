@@ -11,7 +11,7 @@ _SCREEN = 316
 def two_strips_drawing(show, thickness, widths, given, setting, together):
     """`widths` are (wider, narrower) as finished, `setting` the rip setting with what is planed
     off, `together` (height, projection); `given` holds kerf, clean_up and laid."""
-    wide, narrow = (nearby(each) for each in widths)
+    wide, narrow = (nearby(width) for width in widths)
     thick, kerf, clean = (nearby(each) for each in (thickness, given.kerf, given.clean_up))
     board = wide + narrow + kerf + 2 * clean
     high, out = (nearby(each) for each in together)
@@ -50,10 +50,10 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)
 
 
-def _together(show, laid, sizes, told, top, span, pixel):
+def _together(show, laid, sizes, together, top, span, pixel):
     """The strips against the case at their left; the narrower one is above, or in front."""
     wide, narrow, thick = sizes
-    high, out = (nearby(each) for each in told)
+    high, out = (nearby(each) for each in together)
     bottom, x0 = top + high, max((span - out) / 2 - 36 * pixel, 12 * pixel)
     boxes = {
         "flat": ((0, thick, wide, 2 * thick), (0, 0, narrow, thick)),
@@ -66,9 +66,13 @@ def _together(show, laid, sizes, told, top, span, pixel):
         *shapes,
         label((x0 - 10 * pixel, bottom + 28 * pixel), "case", "note", "start"),
         dimension(
-            (x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(told[1])} out", "answer"
+            (x0 + out, bottom), (x0, bottom), 50 * pixel, f"{show.brief(together[1])} out", "answer"
         ),
         dimension(
-            (x0 + out, top), (x0 + out, bottom), 64 * pixel, f"{show.brief(told[0])} high", "answer"
+            (x0 + out, top),
+            (x0 + out, bottom),
+            64 * pixel,
+            f"{show.brief(together[0])} high",
+            "answer",
         ),
     ]

@@ -120,7 +120,7 @@ def _outward(direction):
 
 def _offset(path, directions, offset):
     """The path `offset` further out: at a corner along the line that halves it."""
-    outward = [_outward(each) for each in directions]
+    outward = [_outward(direction) for direction in directions]
     points = []
     for at, (x, y) in enumerate(path):
         one = outward[max(at - 1, 0)]
@@ -148,7 +148,7 @@ def _wrapped(row, inside, pixel):
 def _words(show, legs, pieces, corners, inside):
     layers = max(piece.layer for piece in pieces)
     around = "inside an alcove" if inside else "around a case"
-    turns = " and ".join(angle_text(each, 2) for each in corners if each is not None)
+    turns = " and ".join(angle_text(corner, 2) for corner in corners if corner is not None)
     runs = ", ".join(f"{leg.name} {show.brief(leg.back)}" for leg in legs if not leg.is_cap)
     return (
         f"A molding of {layers} {'layer' if layers == 1 else 'layers'} {around}, seen from above, "

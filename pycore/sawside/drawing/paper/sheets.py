@@ -21,8 +21,8 @@ class Paper:
 
 
 PAPERS = {
-    each.key: each
-    for each in (Paper("letter", "Letter", 215.9, 279.4), Paper("a4", "A4", 210.0, 297.0))
+    paper.key: paper
+    for paper in (Paper("letter", "Letter", 215.9, 279.4), Paper("a4", "A4", 210.0, 297.0))
 }
 """Letter is size A of ANSI/ASME Y14.1, A4 is of ISO 216; both from memory."""
 
@@ -52,7 +52,7 @@ def find_paper(key):
         raise Refusal(
             "unknown",
             f"There is no paper {quoted(str(key))}.",
-            f"Choose one of {', '.join(each.label for each in PAPERS.values())}.",
+            f"Choose one of {', '.join(known.label for known in PAPERS.values())}.",
             field="paper",
         )
     return paper

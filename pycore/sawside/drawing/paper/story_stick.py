@@ -30,17 +30,17 @@ def story_stick(show, length, marks, *, name, start, diameter=None, setbacks=(),
         "text": show.brief(length),
         "hole_mm": None if diameter is None else _millimeters(diameter),
         "setbacks": [
-            {"name": each, "mm": _millimeters(setback), "text": show.brief(setback)}
-            for each, setback in setbacks
+            {"name": row, "mm": _millimeters(setback), "text": show.brief(setback)}
+            for row, setback in setbacks
         ],
         "marks": [
             {
-                "name": each,
+                "name": mark,
                 "at_mm": _millimeters(place),
                 "text": show.text(place),
                 "dropped_text": dropped_text(show.rounded(place), show.settings.display),
             }
-            for each, place in sorted(marks, key=lambda mark: nearby(mark[1]))
+            for mark, place in sorted(marks, key=lambda entry: nearby(entry[1]))
         ],
     }
 

@@ -97,22 +97,22 @@ class StripSheet:
             whole, part = divmod(tick, parts)
             long = 5.0 if part == 0 else 3.0 if 2 * part == parts else 1.8
             y, x = tick * small, self.strip.ruler
-            for each in self._level(y, x, x + long, "ruler"):
-                yield named(each, f"{whole}{unit}") if part == 0 else each
+            for shape in self._level(y, x, x + long, "ruler"):
+                yield named(shape, f"{whole}{unit}") if part == 0 else shape
             if part == 0:
                 yield from self._text(x + 6, y, f"{whole}{unit}", "ruler")
 
     def _joints(self):
         for number, letter, y in self.row.joints:
-            for each in self._level(y, self.column.low, self.column.high, "join"):
-                yield named(each, f"up {number}{letter}")
+            for shape in self._level(y, self.column.low, self.column.high, "join"):
+                yield named(shape, f"up {number}{letter}")
             for x in self.strip.crosses:
                 yield from self._cross(x, y)
             text = f"up {number}{letter}"
             yield from self._text(self.column.high - 1, y + 2.2, text, align="end")
         for number, letter, x in self.column.joints:
-            for each in self._upright(x, "join"):
-                yield named(each, f"across {number}{letter}")
+            for shape in self._upright(x, "join"):
+                yield named(shape, f"across {number}{letter}")
             for part in (0.25, 0.75):
                 yield from self._cross(x, self.row.low + part * self._high)
             text = f"across {number}{letter}"
@@ -133,13 +133,13 @@ class StripSheet:
     def _marks(self, marks):
         strip = self.strip
         ends = [(strip.start, 0.0, None), (strip.end, strip.length, None)]
-        told = [(f"{name}: {text}", y, name) for name, text, y in marks]
-        told += [end for end in ends if self.row.low <= end[1] <= self.row.high]
-        told.sort(key=lambda each: each[1])
-        for (text, y, name), shown_at in zip(told, self._spread(told), strict=True):
+        labels = [(f"{name}: {text}", y, name) for name, text, y in marks]
+        labels += [end for end in ends if self.row.low <= end[1] <= self.row.high]
+        labels.sort(key=lambda label: label[1])
+        for (text, y, name), shown_at in zip(labels, self._spread(labels), strict=True):
             if name:
-                for each in self._level(y, strip.mark_left, strip.mark_right, "mark"):
-                    yield named(each, name)
+                for shape in self._level(y, strip.mark_left, strip.mark_right, "mark"):
+                    yield named(shape, name)
                 if strip.radius and self._holds(0.0):
                     yield from self._hole(y, name)
             reach = (strip.mark_right, strip.label_at - 1)
@@ -152,12 +152,12 @@ class StripSheet:
         yield named(circle(self._at(0.0, y), self.strip.radius, "hole"), name)
         yield line(self._at(0.0, y - reach), self._at(0.0, y + reach), "mark")
 
-    def _spread(self, told):
+    def _spread(self, labels):
         """Where the texts stand so that none covers another: near their marks, in their order."""
-        if not told:
+        if not labels:
             return []
-        gap = min(_LABEL_GAP, self._high / len(told))
-        places = [y for _, y, _ in told]
+        gap = min(_LABEL_GAP, self._high / len(labels))
+        places = [y for _, y, _ in labels]
         for at in range(1, len(places)):
             places[at] = max(places[at], places[at - 1] + gap)
         places[-1] = min(places[-1], self.row.high)

@@ -57,7 +57,7 @@ def _words(show, shelf, times, captions):
 def _enlarged(drops, room):
     """(deepest drop, highest rise, how many times as large both are drawn to fit in `room`)."""
     deep, rise = max(drops), -min(drops)
-    return deep, rise, max(each for each in _TIMES if each == 1 or (deep + rise) * each <= room)
+    return deep, rise, max(size for size in _TIMES if size == 1 or (deep + rise) * size <= room)
 
 
 def _larger(times):

@@ -14,10 +14,10 @@ _HIGH = 36
 _MARGIN = Fraction(5, 4)
 
 
-def along_tape(words, low, high, told, show, *, given=False):
+def along_tape(words, low, high, text, show, *, given=False):
     """The drawing of a piece from the mark `low` to the mark `high` of a tape, exact inches.
 
-    `told` is the text of its length; `given` says that it was known, and that the mark at its end
+    `text` is that of its length; `given` says that it was known, and that the mark at its end
     is the answer.
     """
     metric = show.settings.display == "mm"
@@ -45,7 +45,7 @@ def along_tape(words, low, high, told, show, *, given=False):
             shapes.append(line((x, top), (x, bottom), "center"))
         shapes.append(label((x, 74), show.brief(place), "name" if answer else "note", align))
     top = [(x, -_HIGH) for x in ends]
-    shapes.append(dimension(*top, 22, told, "given" if given else "answer"))
+    shapes.append(dimension(*top, 22, text, "given" if given else "answer"))
     return drawing(words, (0, -_HIGH - 40, WIDTH, 90), shapes)
 
 

@@ -17,13 +17,13 @@ def between_walls(way, inside, parts, show):
     `parts` are what was measured, exact inches: the reading and what stands beyond it, or two
     sticks and their overlap.
     """
-    found, words = _WAYS[way](parts, show)
+    shapes, words = _WAYS[way](parts, show)
     bottom = 62 if way == "sticks" else 44
     wide = dimension((_LEFT, -58), (_RIGHT, -58), 22, show.brief(inside), "answer")
     walls = [rectangle(0, -96, _LEFT, 10, "hatch"), rectangle(_RIGHT, -96, WIDTH, 10, "hatch")]
     edges = [line((_LEFT, _FLOOR), (_RIGHT, _FLOOR), "edge")]
-    told = f"Between two walls: {words} Wall to wall it is {show.brief(inside)}."
-    return drawing(told, (0, -98, WIDTH, bottom), [*walls, *edges, *found, wide])
+    said = f"Between two walls: {words} Wall to wall it is {show.brief(inside)}."
+    return drawing(said, (0, -98, WIDTH, bottom), [*walls, *edges, *shapes, wide])
 
 
 def _beside(parts, show, name):

@@ -27,10 +27,10 @@ def ladder(length, divisions):
         label((_LEFT, bottom + 10), str(inch), "note"),
         label((WIDTH - 8, bottom + 10), str(inch + 1), "note"),
     ]
-    told = f"{decimal_text(length, 4)}″"
+    text = f"{decimal_text(length, 4)}″"
     align = "start" if x < WIDTH / 2 else "end"
-    shapes.append(label((x, -22), told, "name", align))
+    shapes.append(label((x, -22), text, "name", align))
     words = (
-        f"The inch from {inch} to {inch + 1} in halves down to sixty-fourths, with {told} on it."
+        f"The inch from {inch} to {inch + 1} in halves down to sixty-fourths, with {text} on it."
     )
     return drawing(words, (0, -36, WIDTH, bottom + 24), shapes)

@@ -36,25 +36,25 @@ class Ruler:
 
     def shapes(self, top, tall=30, *, numbers=True):
         """Edge and graduations below the height `top`, the longest `tall` pixels, and numbers."""
-        found = [line((self.left, top), (self.right, top), "edge")]
+        shapes = [line((self.left, top), (self.right, top), "edge")]
         step = self._step()
         number = -(-self.low // step)
-        each = self._numbered()
+        every = self._numbered()
         while number * step <= self.high:
             mark = number * step
             x = self.at(mark * self.unit)
-            found.append(line((x, top), (x, top + tall * self._size(mark)), "edge"))
-            if numbers and mark >= 0 and mark % each == 0:
-                found.append(label((x, top + tall + 12), str(mark), "note"))
+            shapes.append(line((x, top), (x, top + tall * self._size(mark)), "edge"))
+            if numbers and mark >= 0 and mark % every == 0:
+                shapes.append(label((x, top + tall + 12), str(mark), "note"))
             number += 1
-        return found
+        return shapes
 
     def _pixels(self, step):
         return step * (self.right - self.left) / (self.high - self.low)
 
     def _step(self):
         steps = _MM_STEPS if self.metric else _INCH_STEPS
-        return next((each for each in steps if self._pixels(each) >= _CLOSEST), steps[-1])
+        return next((step for step in steps if self._pixels(step) >= _CLOSEST), steps[-1])
 
     def _numbered(self):
         each = 10 if self.metric else 1

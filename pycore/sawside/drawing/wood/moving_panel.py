@@ -16,9 +16,9 @@ def moving_panel(show, width, changes, told):
     """
     wide = float(nearby(width))
     pixel = wide * 5 / 4 / _SCREEN
-    shown = [float(nearby(each)) for each in changes]
-    far = max(abs(each) for each in shown)
-    times = max(each for each in _LARGER if each == 1 or far * each <= 40 * pixel)
+    shown = [float(nearby(change)) for change in changes]
+    far = max(abs(change) for change in shown)
+    times = max(size for size in _LARGER if size == 1 or far * size <= 40 * pixel)
     shapes = []
     rows = (("Driest", shown[0], told[0]), ("Now", 0.0, None), ("Dampest", shown[1], told[1]))
     bottom = 0.0

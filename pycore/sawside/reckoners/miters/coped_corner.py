@@ -20,9 +20,14 @@ from sawside.reckoners.declaration import (
     length,
     rows,
 )
-from sawside.reckoners.miters.shared.coped_words import HOW, ends_text, settings_text, working_of
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.reckoners.miters.shared.moldings.coped_words import (
+    HOW,
+    ends_text,
+    settings_text,
+    working_of,
+)
 from sawside.wood.saw import cautions_at_the_saw
 
 _AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a room"}
@@ -147,7 +152,7 @@ def _cut(end):
 
 def _end(end, cut, side):
     if end.kind == COPED:
-        return End("coped", f"edge miter first, {cut.told(side)}", abs(cut.degrees))
+        return End("coped", f"edge miter first, {cut.said(side)}", abs(cut.degrees))
     return End("square", "0°" if end.kind == FREE else "0°, into the corner")
 
 

@@ -7,10 +7,10 @@ projection, which is what the corner adds to it or takes off.
 
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning, choice, length
-from sawside.reckoners.miters.shared.compound_saw import TILTS
-from sawside.reckoners.miters.shared.crown_cuts import end_fields, piece_of
-from sawside.reckoners.miters.shared.crown_spring import FIELDS
-from sawside.reckoners.miters.shared.crown_words import pictures_of, working_of
+from sawside.reckoners.miters.shared.compound.crown_cuts import end_fields, piece_of
+from sawside.reckoners.miters.shared.compound.crown_spring import FIELDS
+from sawside.reckoners.miters.shared.compound.crown_words import pictures_of, working_of
+from sawside.reckoners.miters.shared.compound.saw import TILTS
 from sawside.wood.saw import cautions_at_the_saw
 
 _CAUTIONS = (

@@ -17,12 +17,12 @@ from sawside.reckoners.miters.shared.frame_fields import (
 from sawside.reckoners.miters.shared.frame_pieces import (
     check_inside,
     check_rabbet,
+    fitting,
     framed,
     grown,
     grown_text,
     setting,
     settings_text,
-    told_by,
 )
 
 
@@ -35,19 +35,19 @@ def compute(given, show):
     outside = (inside[0] + 2 * upright, inside[1] + top + bottom)
     sides = rectangle(*inside, *widths)
     alike = upright == top == bottom
-    told = "; ".join(f"{side.name}: {settings_text(side)}" for side in sides)
+    said = "; ".join(f"{side.name}: {settings_text(side)}" for side in sides)
     return framed(
         given,
         show,
         sides,
         list(zip(("Width", "Height"), inside, outside, strict=True)),
-        setting(sides) if alike else {"settings": told},
+        setting(sides) if alike else {"settings": said},
         [
             *inside_worked,
-            *_outside_worked(told_by(given, show), inside, outside, widths),
+            *_outside_worked(fitting(given, show), inside, outside, widths),
             *([] if alike else _settings_worked(show, sides)),
         ],
-        _drawing(told_by(given, show), inside, outside, widths, sides, told),
+        _drawing(fitting(given, show), inside, outside, widths, sides, said),
     )
 
 
@@ -62,13 +62,13 @@ def _inside(given, show, directions):
     for key, wood in directions:
         known = getattr(given, key)
         if given.around == "outside":
-            found, line = known - wood, f"{show.number(known)} − {show.number(wood)}"
+            size, line = known - wood, f"{show.number(known)} − {show.number(wood)}"
         else:
-            found = known + 2 * grown(given)
+            size = known + 2 * grown(given)
             line = f"{show.number(known)}{grown_text(given, show, 2)}"
-        check_inside(given, show, found, key, wood)
-        inside.append(found)
-        working.append(f"Inside {key}: {line}{told_by(given, show).equals(found)}")
+        check_inside(given, show, size, key, wood)
+        inside.append(size)
+        working.append(f"Inside {key}: {line}{fitting(given, show).equals(size)}")
     return inside, working
 
 
@@ -84,18 +84,18 @@ def _settings_worked(show, sides):
     for side in sides:
         ends = ((side.left_adds, side.left), (side.right_adds, side.right))
         own = show.number(side.width)
-        found = dict.fromkeys(
+        ratios = dict.fromkeys(
             f"arctan ({show.number(meets)} ÷ {own}){angle_equals(degrees)}"
             for meets, degrees in ends
         )
-        yield f"{side.name}, arctan of the width that it meets ÷ its own: {'; '.join(found)}"
+        yield f"{side.name}, arctan of the width that it meets ÷ its own: {'; '.join(ratios)}"
 
 
-def _drawing(show, inside, outside, widths, sides, told):
+def _drawing(show, inside, outside, widths, sides, said):
     texts = [show.brief(each) for each in (*outside, *inside)]
     words = (
         f"A frame {texts[0]} wide and {texts[1]} high outside, {texts[2]} by {texts[3]} inside. "
-        f"From square, {told}."
+        f"From square, {said}."
     )
     angles = [angle_text(side.left) for side in sides[:2]]
     return rectangle_drawing(words, inside, widths, texts, angles)

@@ -23,11 +23,11 @@ from sawside.reckoners.miters.shared.frame_fields import (
 from sawside.reckoners.miters.shared.frame_pieces import (
     check_inside,
     check_rabbet,
+    fitting,
     framed,
     grown,
     grown_text,
     setting,
-    told_by,
 )
 
 
@@ -46,7 +46,7 @@ def compute(given, show):
         [(across, 2 * inside, 2 * (inside + given.stock))],
         setting(sides),
         _working(given, show, inside, *sides),
-        _drawing(given, told_by(given, show), inside, *sides),
+        _drawing(given, fitting(given, show), inside, *sides),
     )
 
 
@@ -58,7 +58,7 @@ def _reach(given):
 
 
 def _working(given, show, inside, side):
-    fitted, degrees = told_by(given, show), degrees_text(Fraction(180, given.sides))
+    fitted, degrees = fitting(given, show), degrees_text(Fraction(180, given.sides))
     half = f"{show.number(given.size)} ÷ 2"
     if given.size_is == "side":
         half = f"{show.number(given.size)} ÷ (2 × tan {degrees}°)"

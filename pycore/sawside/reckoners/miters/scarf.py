@@ -25,7 +25,7 @@ from sawside.reckoners.declaration import (
 )
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import blank
-from sawside.reckoners.miters.shared.scarf_words import cautions_of, working_of
+from sawside.reckoners.miters.shared.moldings.scarf_words import cautions_of, working_of
 
 _CUTS = {"45": "45°", "30": "30°", "other": "Another angle", "slope": "A slope, 1 in so many"}
 _STEEPEST = 75

@@ -14,9 +14,13 @@ from sawside.reckoners.declaration import (
     count,
     length,
 )
-from sawside.reckoners.miters.shared.compound_saw import TILTS
-from sawside.reckoners.miters.shared.sloped_sides import box_of
-from sawside.reckoners.miters.shared.sloped_words import picture_of_box, picture_of_side, working_of
+from sawside.reckoners.miters.shared.compound.saw import TILTS
+from sawside.reckoners.miters.shared.compound.sloped_sides import box_of
+from sawside.reckoners.miters.shared.compound.sloped_words import (
+    picture_of_box,
+    picture_of_side,
+    working_of,
+)
 from sawside.wood.saw import cautions_at_the_saw
 
 _CLAMP = (
@@ -30,7 +34,7 @@ def compute(given, show):
     box = box_of(given, show)
     # A blank is told on the next mark up: it is never too small.
     width = show.rounded(box.blank_width, "reach")
-    blanks = [show.rounded(each, "reach") for each in box.blank_lengths]
+    blanks = [show.rounded(long, "reach") for long in box.blank_lengths]
     left, right = box.cuts
     return Reckoning(
         answers={

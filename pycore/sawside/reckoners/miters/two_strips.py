@@ -126,13 +126,13 @@ def _working(given, show, strips):
     added, taken = " + ".join(lost), " − ".join(lost)
     if given.board is None:
         board = show.rounded(strips.board, "reach")
-        found = f"Board: {wide} + {narrow} + {added}{show.equals(board)}"
+        first = f"Board: {wide} + {narrow} + {added}{show.equals(board)}"
     else:
         board = show.number(strips.board)
-        found = f"Wider strip: ({board} − {taken}{plus_back}) ÷ 2{show.equals(strips.wide)}"
+        first = f"Wider strip: ({board} − {taken}{plus_back}) ÷ 2{show.equals(strips.wide)}"
     least = show.number(given.least)
     return (
-        found,
+        first,
         f"Narrower strip: {wide} − {back}{show.equals(strips.narrow)}",
         f"Fence to blade, with what is planed off: {wide} + {planed}{show.equals(strips.setting)}",
         _assembled(given, show, strips),

@@ -25,8 +25,8 @@ from sawside.reckoners.declaration import (
 from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import blank
-from sawside.reckoners.miters.shared.wrap_sides import legs_of, side_fields, sides_of
-from sawside.reckoners.miters.shared.wrap_words import (
+from sawside.reckoners.miters.shared.moldings.wrap_sides import legs_of, side_fields, sides_of
+from sawside.reckoners.miters.shared.moldings.wrap_words import (
     AT_THE_SAW,
     cautions_of,
     name_of,
@@ -77,7 +77,7 @@ def _answers(given, show, sides, named):
         "short_sides": short,
         "order": order_of(pieces, len(given.layers) > 1),
         "at_the_saw": AT_THE_SAW,
-        "stock": [(f"Layer {layer}", sum(each, Fraction(0))) for layer, each in taken.items()],
+        "stock": [(f"Layer {layer}", sum(long, Fraction(0))) for layer, long in taken.items()],
     }
     for side in sides:
         if side.corner is not None:

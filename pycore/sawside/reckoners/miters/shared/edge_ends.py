@@ -8,7 +8,7 @@ def edge_end(cut, side):
     """The end of a part that an `EdgeCut` at its "left" or "right" makes."""
     if sign(cut.degrees) == 0:
         return End("square", (cut.note or "0°").removeprefix("square, "))
-    return End("edge miter", cut.told(side), abs(cut.degrees))
+    return End("edge miter", cut.said(side), abs(cut.degrees))
 
 
 def edge_ends(cuts):

@@ -15,7 +15,7 @@ _MUST = {"panel": "reach", "outside": "go in"}
 """By what is measured: what goes in a rabbet has to go in, a frame of a given outside to fit."""
 
 
-def told_by(given, show):
+def fitting(given, show):
     """A `Show` for the sides of the frame, which are rounded so that they fit what was measured."""
     return show.by(_MUST.get(given.around))
 
@@ -84,7 +84,7 @@ def framed(given, show, sides, measures, settings, working, picture):
 
     `measures` are (name, inside, outside) in inches, `settings` the answers that tell the settings.
     """
-    fitted = told_by(given, show)
+    fitted = fitting(given, show)
     bought, stock_worked = _stock(given, show, sides)
     answers = {
         "long_sides": [(_counted(side), fitted.rounded(side.outside)) for side in sides],
@@ -116,7 +116,7 @@ def _stock(given, show, sides):
     for width in sorted({side.width for side in sides}):
         kinds = [side for side in sides if side.width == width]
         taken = [(side.taken(given.kerf), side.count) for side in kinds]
-        longest, text = max((each for each, _ in taken), key=nearby), show.text(width)
+        longest, text = max((takes for takes, _ in taken), key=nearby), show.text(width)
         if longest > given.stick:
             raise Refusal(
                 "impossible",
@@ -126,14 +126,14 @@ def _stock(given, show, sides):
                 field="stick",
             )
         number = sticks(taken, given.stick)
-        total = sum((each * many for each, many in taken), Fraction(0))
+        total = sum((takes * many for takes, many in taken), Fraction(0))
         totals.append((f"{text} wide", total))
         name = "stick" if number == 1 else "sticks"
         bought.append(f"{number} {name} of {show.text(given.stick)}, {text} wide")
         lines += [_slanting(show, given.kerf, side) for side in kinds]
         pieces = " + ".join(
-            f"{many} × {show.number(each)}" if many > 1 else show.number(each)
-            for each, many in taken
+            f"{many} × {show.number(takes)}" if many > 1 else show.number(takes)
+            for takes, many in taken
         )
         lines.append(f"Stock {text} wide: {pieces}{show.equals(show.rounded(total, 'reach'))}")
     return {"total": totals, "sticks": ", ".join(bought)}, tuple(lines)

@@ -58,13 +58,13 @@ def order_of(pieces, several):
 def working_of(show, pieces, sides, several):
     """The settings, what each corner adds in each layer, and each piece; `pieces` as they lie."""
     lines = [line for side in sides for line in _side_worked(show, side, pieces)]
-    told = set()
+    seen = set()
     for piece in pieces:
         for joint, adds in ((piece.leg.left, piece.left_adds), (piece.leg.right, piece.right_adds)):
             degrees, where = abs(joint.setting), f"{joint.name}{_layer(piece, several)}"
-            if degrees in (0, 45) or where in told:
+            if degrees in (0, 45) or where in seen:
                 continue
-            told.add(where)
+            seen.add(where)
             size = show.number(piece.projection)
             lines.append(
                 f"{where[0].upper()}{where[1:]}: {size} × tan {show.pure(degrees)}° = {size} × "

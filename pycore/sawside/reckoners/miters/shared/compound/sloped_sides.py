@@ -13,7 +13,7 @@ from sawside.geometry.compound import (
     miter_and_tilt,
 )
 from sawside.lengths.real import Exact, sign
-from sawside.reckoners.miters.shared.compound_saw import OTHER, CompoundCut, lay
+from sawside.reckoners.miters.shared.compound.saw import OTHER, CompoundCut, lay
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,9 +4,9 @@ from sawside.drawing.miters.compound import crown_drawing, face_view
 from sawside.geometry.compound import lean_of_degrees, miter_and_tilt
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.miters.shared.compound_saw import EDGES, OTHER
+from sawside.reckoners.miters.shared.compound.crown_cuts import SIDES
+from sawside.reckoners.miters.shared.compound.saw import EDGES, OTHER
 from sawside.reckoners.miters.shared.corner_field import past_lines
-from sawside.reckoners.miters.shared.crown_cuts import SIDES
 
 
 def working_of(given, show, piece):

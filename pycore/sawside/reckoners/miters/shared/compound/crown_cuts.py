@@ -9,9 +9,9 @@ from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import choice
-from sawside.reckoners.miters.shared.compound_saw import EDGES, OTHER, CompoundCut, lay
+from sawside.reckoners.miters.shared.compound.crown_spring import Spring, spring_of
+from sawside.reckoners.miters.shared.compound.saw import EDGES, OTHER, CompoundCut, lay
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
-from sawside.reckoners.miters.shared.crown_spring import Spring, spring_of
 
 SIDES = ("left", "right")
 _KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}

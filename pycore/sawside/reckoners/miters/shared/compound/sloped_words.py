@@ -3,7 +3,7 @@
 from sawside.drawing.miters.compound import box_drawing, face_view
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.miters.shared.compound_saw import OTHER
+from sawside.reckoners.miters.shared.compound.saw import OTHER
 
 
 def working_of(given, show, box, width):

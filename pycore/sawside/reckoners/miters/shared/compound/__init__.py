@@ -1,0 +1,1 @@
+"""Pieces that lean as they are cut: crown and the sides of sloping boxes."""

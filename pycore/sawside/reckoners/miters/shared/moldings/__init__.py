@@ -1,0 +1,1 @@
+"""Moldings on edge along walls and around cases: wrapped, coped, scarfed."""
