@@ -62,7 +62,7 @@ def heel(piece, end, kind="flat"):
 def mitered_length(rng):
     """One piece, ends of any kind: its lines are as long as told, and it meets its neighbors."""
     width, thickness = number(rng, 1 / 4, 12), number(rng, 1 / 8, 3)
-    ends = {
+    kinds = {
         side: rng.choice(["square", "45", "other", "edge", "corner", "unequal"])
         for side in ("left", "right")
     }
@@ -72,46 +72,55 @@ def mitered_length(rng):
         "thickness": inches(thickness),
     }
     corners = {}
-    for side, kind in ends.items():
-        widest = 115 if kind == "unequal" else 170  # beyond it a joint of two widths leans back
-        corner, neighbor = number(rng, 45, widest, 10), width * number(rng, 0.6, 1.7)
-        corners[side] = (corner, neighbor)
-        values |= {
-            f"{side}_end": kind,
-            f"{side}_angle": str(number(rng, 0, 60, 10)),
-            f"{side}_tilt": str(number(rng, 0, 60, 10)),
-            f"{side}_corner": str(corner),
-            f"{side}_neighbor": inches(neighbor),
-        }
-    ways = {"edge" if kind == "edge" else "flat" for kind in ends.values() if kind != "square"}
+    for side, kind in kinds.items():
+        corners[side], end = _end_at_random(rng, side, kind, width)
+        values |= end
+    ways = {"edge" if kind == "edge" else "flat" for kind in kinds.values() if kind != "square"}
     face = rng.choice(["inside", "outside"] + ["rabbet"] * (len(ways) < 2))
     across = thickness if ways == {"edge"} else width
     rabbet = across * number(rng, 1 / 8, 7 / 8) if len(ways) < 2 else None
     values |= {"known_face": face} | ({"rabbet": inches(rabbet)} if rabbet else {})
     told = exactly("mitered_length", **values)
-    kinds = {side: "edge" if kind == "edge" else "flat" for side, kind in ends.items()}
-    piece = cut_piece(
-        told["long_side"],
-        float(width),
-        float(thickness),
-        *((told[f"{side}_setting"], kinds[side]) for side in ("left", "right")),
+    ends = (
+        (told[f"{side}_setting"], "edge" if kinds[side] == "edge" else "flat")
+        for side in ("left", "right")
     )
+    piece = cut_piece(told["long_side"], float(width), float(thickness), *ends)
+    faults = _lines_differ(piece, told, values, rabbet, on_edge=ways == {"edge"})
+    for side, kind in kinds.items():
+        if kind in ("corner", "unequal"):
+            faults += _meets(piece, side, width, thickness, *corners[side], kind)
+    return [f"{fault} ({values})" for fault in faults]
+
+
+def _end_at_random(rng, side, kind, width):
+    """(corner and the neighbor's width, what is typed) of one end."""
+    widest = 115 if kind == "unequal" else 170  # beyond it a joint of two widths leans back
+    corner, neighbor = number(rng, 45, widest, 10), width * number(rng, 0.6, 1.7)
+    return (corner, neighbor), {
+        f"{side}_end": kind,
+        f"{side}_angle": str(number(rng, 0, 60, 10)),
+        f"{side}_tilt": str(number(rng, 0, 60, 10)),
+        f"{side}_corner": str(corner),
+        f"{side}_neighbor": inches(neighbor),
+    }
+
+
+def _lines_differ(piece, told, values, rabbet, *, on_edge):
+    """The lines of the solid against what was measured and what was told."""
     lines = {"outside": piece.length("outside", "face"), "inside": piece.length("inside", "back")}
+    keys = {"outside": "long_side", "inside": "short_side"}
     if rabbet:
-        at = float(rabbet)
-        if ways == {"edge"}:
+        keys["rabbet"], at = "rabbet_side", float(rabbet)
+        if on_edge:
             lines["rabbet"] = piece.cut("rabbet", (0, 0, -1), (0, 0, at)).length("rabbet", "inside")
         else:
             lines["rabbet"] = piece.cut("rabbet", (0, -1, 0), (0, at, 0)).length("rabbet", "back")
-    faults = differ("the measured line", lines[face], Fraction(values["known"].removesuffix(" in")))
-    faults += differ("the short side", told["short_side"], lines["inside"])
-    faults += differ("the long side", told["long_side"], lines["outside"])
-    if rabbet:
-        faults += differ("the back of the rabbet", told["rabbet_side"], lines["rabbet"])
-    for side, kind in ends.items():
-        if kind in ("corner", "unequal"):
-            faults += _meets(piece, side, width, thickness, *corners[side], kind)
-    return [f"{each} ({values})" for each in faults]
+    known = Fraction(values["known"].removesuffix(" in"))
+    faults = differ("the measured line", lines[values["known_face"]], known)
+    for line, key in keys.items():
+        faults += differ(key, told[key], lines[line])
+    return faults
 
 
 def _meets(piece, side, width, thickness, corner, neighbor, kind):

@@ -150,43 +150,45 @@ def frame_of_equal_sides(rng):
         "clearance": inches(number(rng, 0, 1 / 2)),
         "reveal": inches(number(rng, 0, 1)),
     }
-    values["size"] = inches(
-        number(rng, 20, 60) if values["size_is"] == "across" else number(rng, 36, 50)
-    )
+    least, most = (20, 60) if values["size_is"] == "across" else (36, 50)
+    values["size"] = inches(number(rng, least, most))
     told = exactly("frame_of_equal_sides", **values)
     long = told["long_sides"][0][1]
     piece = cut_piece(long, float(stock), 0.75, *[(told["setting"], "flat")] * 2)
     ring = around([piece] * sides)
     faults = _closed(ring)
     faults += differ("the short side", told["short_sides"][0][1], piece.length("inside", "back"))
-    middle = np.mean([_end(each, "left") for each in ring], axis=0)
+    faults += _touches(ring, values)
+    return [f"{fault} ({values})" for fault in faults]
+
+
+def _touches(ring, values):
+    """What a regular frame goes around lies alike at all sides, and is as large as typed."""
+    middle = np.mean([_end(piece, "left") for piece in ring], axis=0)
     away = [
-        -(each.normal("inside") @ middle - each.offsets[each.names.index("inside")])
-        for each in ring
+        -(piece.normal("inside") @ middle - piece.offsets[piece.names.index("inside")])
+        for piece in ring
     ]
-    if np.ptp(away) > 1e-6:
-        faults.append("the sides do not lie alike around the middle")
+    faults = ["the sides do not lie alike around the middle"] if np.ptp(away) > 1e-6 else []
     inside = abs(away[0])
     thing = {
         "panel": inside + _given(values, "rabbet") - _given(values, "clearance"),
         "opening": inside - _given(values, "reveal"),
         "inside": inside,
-        "outside": inside + float(stock),
+        "outside": inside + _given(values, "stock"),
     }[values["around"]]
     if values["size_is"] == "side":
         # The corners of the thing lie on the lines from the middle to the joints.
         thing *= np.linalg.norm(_end(ring[0], "right") - _end(ring[0], "left")) / inside
     else:
         thing *= 2
-    faults += differ("the size of the thing", thing, _given(values, "size"))
-    return [f"{each} ({values})" for each in faults]
+    return faults + differ("the size of the thing", thing, _given(values, "size"))
 
 
 def error_shows(rng):
     """The gaps of pieces that are cut off their setting, measured between the solids' corners."""
     corners = rng.choice([4, 4, rng.randint(3, 24)])
-    true = 180 / corners
-    small = rng.random() < 1 / 2
+    true, small = 180 / corners, rng.random() < 1 / 2
     off, width = number(rng, 1 / 100, 2, 100), number(rng, 1 / 2, 6)
     side = number(rng, 20, 40)
     other = number(rng, 20, 40) if corners == 4 else side
@@ -201,29 +203,34 @@ def error_shows(rng):
     told = exactly("error_shows", **values)
     cut = true - float(off) if small else true + float(off)
     adds = 2 * float(width) * np.tan(np.radians(cut))
-    made = [
-        cut_piece(float(each) + adds, float(width), 1, (cut, "flat"), (cut, "flat"))
-        for each in (side, other)
+    pair = [
+        cut_piece(float(long) + adds, float(width), 1, (cut, "flat"), (cut, "flat"))
+        for long in (side, other)
     ]
-    ring = around([made[index % 2] for index in range(corners)])
+    faults = _pulled_tight(around([pair[index % 2] for index in range(corners)]), told)
+    faults += _held_true(pair[0], true, told, small=small)
+    return [f"{fault} ({values})" for fault in faults]
+
+
+def _pulled_tight(ring, told):
+    """The last joint of a ring whose other joints are all closed."""
     first, last = ring[0], ring[-1]
-    faults = differ(
-        "last heel", told["last_heel"], np.linalg.norm(_end(last, "right") - _end(first, "left"))
-    )
-    faults += differ(
-        "last toe", told["last_toe"], np.linalg.norm(_toe(last, "right") - _toe(first, "left"))
-    )
     faces = first.normal("left") @ -last.normal("right")
-    faults += differ("closing", told["closing"], np.degrees(np.arccos(np.clip(faces, -1, 1))))
-    # Held at the true corner, touching at the heel, or at the toe where the cuts are too steep.
+    faults = differ("closing", told["closing"], np.degrees(np.arccos(np.clip(faces, -1, 1))))
+    for key, place in (("last_heel", _end), ("last_toe", _toe)):
+        apart = np.linalg.norm(place(last, "right") - place(first, "left"))
+        faults += differ(key, told[key], apart)
+    return faults
+
+
+def _held_true(piece, true, told, *, small):
+    """Two pieces at the true corner, touching at the heel, or at the toe where cut too steep."""
     touch, gap = (_end, _toe) if small else (_toe, _end)
-    one, mate = made[0], made[0]
-    mate = mate.moved(rotation(UP, 2 * true))
-    one = one.moved(translation(*-touch(one, "left")))
+    mate = piece.moved(rotation(UP, 2 * true))
+    one = piece.moved(translation(*-touch(piece, "left")))
     mate = mate.moved(translation(*-touch(mate, "right")))
-    faults += differ("gap", told["gap"], np.linalg.norm(gap(one, "left") - gap(mate, "right")))
-    faults += ["held true they overlap"] if overlap(one, mate) > 1e-6 else []
-    return [f"{each} ({values})" for each in faults]
+    faults = differ("gap", told["gap"], np.linalg.norm(gap(one, "left") - gap(mate, "right")))
+    return faults + (["held true they overlap"] if overlap(one, mate) > 1e-6 else [])
 
 
 CHECKS = (frame_around, frame_of_equal_sides, error_shows)
