@@ -33,6 +33,10 @@ from sawside.wood.saw import cautions_at_the_saw
 _AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a room"}
 _MOST_OFF = 10
 """Degrees by which measured corners of a room may fail to add up before it is refused."""
+_OUTSIDE = (
+    "An outside corner gets a miter, not a cope: run the walls up to it as a row, and use Molding "
+    "around a case for what goes around it."
+)
 _CAUTIONS = (
     "Cope with the piece clamped, and no hand in front of the saw.",
     "Where a profile curls under itself a cope can't close over it: miter that corner.",
@@ -46,10 +50,7 @@ def compute(given, show):
     """
     full = show.by("reach")
     closed = given.around == "room"
-    corners = [
-        corner_of(wall, "corner", most=150, outside=False, field="walls", row=row, part="corner")
-        for row, wall in enumerate(given.walls)
-    ]
+    corners = [_corner(wall, row) for row, wall in enumerate(given.walls)]
     _check_walls(given, corners, closed)
     walls, first = [wall.length for wall in given.walls], _first(given, closed)
     pieces = coped_run(walls, corners, given.projection, first, closed=closed)
@@ -72,6 +73,11 @@ def compute(given, show):
         cautions=(*cautions_at_the_saw(*(part.short_side.exact for part in parts)), *_CAUTIONS),
         parts=tuple(parts),
     )
+
+
+def _corner(wall, row):
+    place = {"field": "walls", "row": row, "part": "corner"}
+    return corner_of(wall, "corner", most=150, outside=False, instead=_OUTSIDE, **place)
 
 
 def _check_walls(given, corners, closed):
