@@ -57,26 +57,33 @@ def test_an_outside_corner_is_the_same_read_on_either_side(question, more, key, 
         assert question == "piece_by_hand" or line in [each["text"] for each in past["working"]]
 
 
-@pytest.mark.parametrize(
-    ("question", "more", "place"),
-    [
-        ("crown", {"left_end": "inside", "left_corner": "270"}, ("left_corner", None, None)),
-        ("wrap", {"around": "alcove", "left_corner": "270"}, ("left_corner", None, None)),
-        (
-            "coped_corner",
-            {"walls": [{"length": "30"}, {"length": "30", "corner": "270"}, {"length": "20"}]},
-            ("walls", 1, "corner"),
-        ),
-    ],
-)
-def test_an_inside_corner_past_180_is_refused_at_its_field(question, more, place):
+CHOOSE = "or choose an outside corner of 90°"
+INSIDE = [
+    ("crown", {"left_end": "inside", "left_corner": "270"}, ("left_corner", None, None), CHOOSE),
+    ("wrap", {"around": "alcove", "left_corner": "270"}, ("left_corner", None, None), CHOOSE),
+    (
+        "coped_corner",
+        {"walls": [{"length": "30"}, {"length": "30", "corner": "270"}, {"length": "20"}]},
+        ("walls", 1, "corner"),
+        f"use {RECKONERS['wrap'].title}",
+    ),
+    (
+        "edge_strip",
+        {"left_end": "inside", "left_corner": "270"},
+        ("left_corner", None, None),
+        "or choose Mitered with the next strip",
+    ),
+]
+
+
+@pytest.mark.parametrize(("question", "more", "place", "way_out"), INSIDE)
+def test_an_inside_corner_past_180_is_refused_at_its_field(question, more, place, way_out):
+    """With what can be done in this question, or else in another one."""
     error = ask(question, **RECKONERS[question].example | more)["error"]
     assert (error["field"], error.get("row"), error.get("part")) == place
     assert error["kind"] == "conflict"
-    # Where the question has no outside corners the remedy leads to the one that has.
-    chosen, elsewhere = "choose an outside corner of 90°", RECKONERS["wrap"].title
-    assert (elsewhere if question == "coped_corner" else chosen) in error["remedy"]
-    assert ("choose" in error["remedy"]) == (question != "coped_corner")
+    assert way_out in error["remedy"]
+    assert ("outside corner of 90°" in error["remedy"]) == (way_out == CHOOSE)
 
 
 @pytest.mark.parametrize(("question", "more", "key"), FIELDS[:8])

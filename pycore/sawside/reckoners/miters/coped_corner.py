@@ -34,8 +34,8 @@ _AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a roo
 _MOST_OFF = 10
 """Degrees by which measured corners of a room may fail to add up before it is refused."""
 _OUTSIDE = (
-    "An outside corner gets a miter, not a cope: run the walls up to it as a row, and use Molding "
-    "around a case for what goes around it."
+    "Read it inside the room. An outside corner gets a miter, not a cope: run the walls up to it "
+    "as a row, and use Molding around a case for what goes around it."
 )
 _CAUTIONS = (
     "Cope with the piece clamped, and no hand in front of the saw.",

@@ -76,7 +76,7 @@ RECKONER = Reckoner(
     asks="How long is a strip on the edge of a panel, when its ends meet other strips?",
     words=(
         "edge, edging, strip, lipping, band, panel, plywood, miter, chamfer, shelf, front edge, "
-        "set-back"
+        "set-back, notch, inside corner"
     ),
     order=280,
     fields=(
@@ -128,8 +128,9 @@ RECKONER = Reckoner(
         Answer("right_set_back", "Right set-back, between panel side and face", must="agree"),
     ),
     source=(
-        "A mitered end adds thickness × tan(90 − corner ÷ 2): plane trigonometry. Which end runs "
-        "over which: common practice, no source."
+        "A mitered end adds thickness × tan(90 − corner ÷ 2) to the face, and in an inside corner "
+        "takes that off it: plane trigonometry. Which end runs over which: common practice, no "
+        "source."
     ),
     compute=compute,
     example={

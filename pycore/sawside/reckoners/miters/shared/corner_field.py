@@ -27,19 +27,19 @@ def corner_of(given, key, *, most, outside=True, instead=None, **place):
     """The corner of a field in degrees, at most `most`, or None where it is not asked for.
 
     Refusals: "conflict" for one past 180 where it can't be `outside`, "range" for one that is as
-    good as straight. `instead` says what to do with an outside corner where none can be chosen.
-    `place` names the field of rows that it stands in, else it is `key`.
+    good as straight. `instead` is the remedy where no field offers an outside corner. `place`
+    names the field of rows that it stands in, else it is `key`.
     """
     degrees, place = getattr(given, key), place or {"field": key}
     if degrees is None:
         return None
     text, around = angle_text(degrees, 2), angle_text(WHOLE - degrees, 2)
     if degrees > HALF and not outside:
-        remedy = f"Read it inside the room, or choose an outside corner of {around}."
+        choose = f"Read it inside the room, or choose an outside corner of {around}."
         raise Refusal(
             "conflict",
             f"{text} is past 180, which is an outside corner, and this one is an inside corner.",
-            f"Read it inside the room. {instead}" if instead else remedy,
+            instead or choose,
             **place,
         )
     folded = min(degrees, WHOLE - degrees)

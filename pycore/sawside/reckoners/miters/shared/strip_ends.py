@@ -1,8 +1,8 @@
 """A strip on the edge of a panel as it was filled in: how its ends meet others, and its lengths.
 
-A mitered end adds thickness x tan(90 - corner / 2) to the face, and nothing at the panel. An end
-that runs over its neighbor adds the neighbor's thickness to both. A chamfer is made last: the strip
-is cut so long that its panel side still reaches past it.
+A mitered end adds thickness x tan(90 - corner / 2) to the face (in an inside corner it takes that
+off), and nothing at the panel. An end that runs over its neighbor adds the neighbor's thickness to
+both. A chamfer is made last: the strip is cut so long that its panel side still reaches past it.
 """
 
 from dataclasses import dataclass
@@ -20,10 +20,12 @@ from sawside.reckoners.miters.shared.field_bounds import STRIP
 
 _ENDS = {
     "miter": "Mitered with the next strip",
+    "inside": "Mitered in an inside corner",
     "over": "Runs over the end of the next strip",
     "chamfer": "Runs over the next strip, its corner chamfered",
     "flush": "Ends with the panel, or against the next strip",
 }
+_NOTCH = f"Read it in the notch of the panel, or choose {_ENDS['miter']}."
 _NONE = Fraction(0)
 
 
@@ -67,7 +69,7 @@ def end_fields(side):
             f"{name} corner",
             "the panel's two edges",
             least=30,
-            shown_when=(end, ("miter",)),
+            shown_when=(end, ("miter", "inside")),
         ),
         length(
             f"{side}_chamfer",
@@ -92,7 +94,7 @@ def strip_of(given, show):
         raise Refusal(
             "impossible",
             f"Nothing is left of the face of a strip {show.text(back)} long.",
-            "Give smaller chamfers, or check the length of the panel.",
+            "Give a thinner strip or smaller chamfers, or check the length of the panel.",
             field="panel",
         )
     return Strip(ends, back, face, back + sum((each for each in adds if each > 0), _NONE))
@@ -101,9 +103,10 @@ def strip_of(given, show):
 def _end_of(given, show, side):
     """One end as it was filled in."""
     kind, name = getattr(given, f"{side}_end"), f"{side.capitalize()} end"
-    corner = corner_of(given, f"{side}_corner", most=179)
-    if kind == "miter":
-        return _mitered(given, show, name, corner)
+    inside = kind == "inside"
+    corner = corner_of(given, f"{side}_corner", most=179, outside=not inside, instead=_NOTCH)
+    if corner is not None:
+        return _mitered(given, show, name, corner, inside)
     if kind == "flush":
         return StripEnd(_NONE, EdgeCut(_NONE, _NONE), f"{name}: ends with the panel, adds 0")
     neighbor = given.thickness if given.neighbor is None else given.neighbor
@@ -113,14 +116,15 @@ def _end_of(given, show, side):
     return _chamfered(given, show, side, neighbor, over)
 
 
-def _mitered(given, show, name, corner):
+def _mitered(given, show, name, corner, inside):
     degrees = half_corner(corner)
     adds = allowance(given.thickness, degrees)
     worked = (
         f"{name}: saw at 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees, 2)}; "
         f"{show.number(given.thickness)} × tan {show.pure(degrees)}°{show.equals(adds)}"
     )
-    return StripEnd(_NONE, EdgeCut(degrees, adds), worked)
+    way = -1 if inside else 1
+    return StripEnd(_NONE, EdgeCut(way * degrees, way * adds), worked)
 
 
 def _chamfered(given, show, side, neighbor, over):
