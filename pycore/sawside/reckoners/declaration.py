@@ -13,7 +13,7 @@ It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from fractions import Fraction
-from typing import Any
+from typing import Any, NamedTuple
 
 from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
@@ -174,19 +174,30 @@ class Answer:
         return self.must if self.must in MUSTS else None
 
 
+class Jig(NamedTuple):
+    """A compound cut, face up, in work that is square to the fence and runs to the front of the
+    saw: where the front of the saw and the top of the blade go, and whether this saw tilts so."""
+
+    turn: str
+    tilt: str
+    tilts: bool
+
+
 @dataclass(frozen=True, slots=True)
 class End:
     """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle.
 
     `turned` and `tilted` are what the saw is set to for it, in exact degrees. `steps` say the same
     with the ways that saw, blade and piece lie, where these are not in `angle` (which is kept with
-    the pieces that are cut, and so stays as it is)."""
+    the pieces that are cut, and so stays as it is). `jig` is how it is cut where no saw turns so
+    far, if the question knows the sides."""
 
     cut: str
     angle: str
     turned: Any = Fraction(0)
     tilted: Any = Fraction(0)
     steps: tuple[str, ...] = ()
+    jig: Jig | None = None
 
     @property
     def at_the_saw(self):
@@ -222,7 +233,8 @@ class Reckoning:
 
     An answer that this case does not have is left out; the first one is always there. `stick` is
     a story stick to be printed (`drawing.story_stick`). `tape` are the marks (`marks.Grid`) that
-    the first answer is counted on, where those are not the person's own.
+    the first answer is counted on, where those are not the person's own. `ends` are the (left,
+    right) ends of a piece that is no part, as its length is not known.
     """
 
     answers: dict[str, Any]
@@ -232,6 +244,7 @@ class Reckoning:
     parts: tuple[Part, ...] = ()
     stick: dict | None = None
     tape: Any = None
+    ends: tuple[End, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,28 +31,30 @@ class SetUp(NamedTuple):
 
 def past_the_saw(reckoner, given, found):
     """The cautions for the set-ups of a `Reckoning` that no saw reaches, each once."""
-    return tuple(
-        dict.fromkeys(
-            text for set_up in _set_ups(reckoner, given, found) if (text := _caution(set_up))
-        )
-    )
+    cautions = {}
+    for set_up, side, jig in _set_ups(reckoner, given, found):
+        if text := _caution(set_up):
+            jigs = cautions.setdefault(text, {})
+            if jig and not _leans(set_up):
+                jigs[side] = (jig, set_up)
+    return tuple(" ".join((text, *_sides(jigs), _NEVER)) for text, jigs in cautions.items())
 
 
 def step_past(end):
     """What the list of pieces adds to an end that no saw reaches, or None."""
-    set_up = SetUp(end.turned, end.tilted)
+    set_up, jig = SetUp(end.turned, end.tilted), end.jig
     if not _is_past(set_up):
         return None
-    if _leans(set_up):
-        turned = _turned_leaning(set_up)
-        past = turned > TURNS_TO
-        return f"leaning in a jig: {_degrees(90 - turned if past else turned)}"
+    if _leans(set_up) or (jig and not jig.tilts):
+        return f"leaning in a jig: {_degrees(_in_reach(_turned_leaning(set_up)))}"
     if set_up.tilted > TILTS_TO:
         return f"on edge in a jig: {_degrees(90 - set_up.tilted)}"
-    return f"in a jig: {_degrees(90 - set_up.turned)}"
+    rest = _degrees(90 - set_up.turned)
+    return f"in a jig: turned {jig.turn} {rest}, tilted {jig.tilt}" if jig else f"in a jig: {rest}"
 
 
 def _set_ups(reckoner, given, found):
+    """(set-up, "left" or "right", `Jig`) of all that is told, the last two None where not known."""
     with_tilt = {each.with_turn for each in reckoner.answers if each.key in found.answers}
     for answer in reckoner.answers:
         degrees = found.answers.get(answer.key)
@@ -60,12 +62,12 @@ def _set_ups(reckoner, given, found):
         if degrees is None or way is None or answer.key in with_tilt:
             continue
         if way == "turned":
-            yield SetUp(turned=degrees)
+            yield SetUp(turned=degrees), None, None
         else:
-            yield SetUp(found.answers.get(answer.with_turn, Fraction(0)), degrees)
-    for part in found.parts:
-        for end in (part.left, part.right):
-            yield SetUp(end.turned, end.tilted)
+            yield SetUp(found.answers.get(answer.with_turn, Fraction(0)), degrees), None, None
+    for ends in (found.ends, *((part.left, part.right) for part in found.parts)):
+        for side, end in zip(("left", "right"), ends, strict=False):
+            yield SetUp(end.turned, end.tilted), side, end.jig
 
 
 def _is_past(set_up):
@@ -79,6 +81,11 @@ def _leans(set_up):
 def _turned_leaning(set_up):
     turned, tilted = (nearby(each) for each in set_up)  # told to a hundredth of a degree
     return 90 - arcsine(cosine(turned) * cosine(tilted))
+
+
+def _in_reach(turned):
+    """Degrees that a saw is turned to for such a miter, if need be with the work square to it."""
+    return 90 - turned if turned > TURNS_TO else turned
 
 
 def _degrees(angle):
@@ -96,20 +103,40 @@ def _caution(set_up):
             "at its own slope, as it'll be in its place, with the blade upright"
         )
         if leaning <= TURNS_TO:
-            return f"{text} and the saw turned to {_degrees(leaning)}. {_NEVER}"
+            return f"{text} and the saw turned to {_degrees(leaning)}."
         return (
             f"{text}. That is a miter of {_degrees(leaning)}: clamp the jig square to the fence "
-            f"and turn the saw the rest to 90, {_degrees(90 - leaning)}. {_NEVER}"
+            f"and turn the saw the rest to 90, {_degrees(90 - leaning)}."
         )
     if set_up.tilted > TILTS_TO:
         return (
             f"Few saws tilt to {tilted} (most stop at about {TILTS_TO}°). Stand the work on edge "
             "against a tall jig, or lay it flat where it stood on edge, and tilt the blade the "
-            f"rest to 90, {_degrees(90 - set_up.tilted)}. {_NEVER}"
+            f"rest to 90, {_degrees(90 - set_up.tilted)}."
         )
     same = f", with the blade still tilted to {tilted}" if sign(set_up.tilted) else ""
     return (
         f"Few saws turn to {turned} (most stop at about {TURNS_TO}°). Clamp the work to a jig that "
         f"holds it square to the fence, and turn the saw the rest to 90, "
-        f"{_degrees(90 - set_up.turned)}{same}. {_NEVER}"
+        f"{_degrees(90 - set_up.turned)}{same}."
     )
+
+
+def _sides(jigs):
+    """Which way saw and blade go at each end that the question knows it of."""
+    ways = [
+        f"for the {side} end turn the saw to the {jig.turn} and tilt the top of the blade to the "
+        f"{jig.tilt}"
+        for side, (jig, _) in jigs.items()
+        if jig.tilts
+    ]
+    if ways:
+        yield f"Keep the work face up, its length toward the front of the saw: {'; '.join(ways)}."
+    for side, (jig, set_up) in jigs.items():
+        if not jig.tilts:
+            leaning = _degrees(_in_reach(_turned_leaning(set_up)))
+            yield (
+                f"For the {side} end the blade would lean to the {jig.tilt}, which this saw "
+                "doesn't do: hold the work in that jig at its own slope, as it'll be in its "
+                f"place, with the blade upright, and turn the saw to {leaning}."
+            )

@@ -41,6 +41,7 @@ def compute(given, show):
         drawing=whole_view,
         cautions=(*cautions_at_the_saw(*short), *_CAUTIONS),
         parts=(_part(show, piece, face_alone),) if piece.edges else (),
+        ends=_ends(piece),
     )
 
 
@@ -61,8 +62,12 @@ def _answers(show, piece):
     return answers
 
 
+def _ends(piece):
+    return tuple(end.sawn.end if end else End("square", "0°") for end in piece.ends)
+
+
 def _part(show, piece, picture):
-    left, right = (end.sawn.end if end else End("square", "0°") for end in piece.ends)
+    left, right = _ends(piece)
     long, short = piece.edges["bottom"], piece.edges["top"]
     if long < short:
         long, short = short, long

@@ -128,9 +128,8 @@ RECKONER = Reckoner(
         Answer("right_set_back", "Right set-back, between panel side and face", must="agree"),
     ),
     source=(
-        "A mitered end adds thickness × tan(90 − corner ÷ 2) to the face, and in an inside corner "
-        "takes that off it: plane trigonometry. Which end runs over which: common practice, no "
-        "source."
+        "A mitered end adds thickness × tan(90 − corner ÷ 2) to the face, or takes it off in an "
+        "inside corner: plane trigonometry. Which end runs over which: common practice, no source."
     ),
     compute=compute,
     example={

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import End, choice
+from sawside.reckoners.declaration import End, Jig, choice
 
 OTHER = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}
@@ -20,12 +20,14 @@ TILTS = choice(
 @dataclass(frozen=True, slots=True)
 class Lay:
     """One end at the saw, seen from the front: the way that the front of the saw is turned, the
-    way that the top of the blade leans, the edge at the fence, and the side that is kept."""
+    way that the top of the blade leans, the edge at the fence, the side that is kept; and how it is
+    cut square to the fence."""
 
     turn: str
     tilt: str
     fence: str
     keep: str
+    jig: Jig
 
 
 def lay(end, top_longer, face_longer, tilts, fence):
@@ -38,10 +40,14 @@ def lay(end, top_longer, face_longer, tilts, fence):
     keep = OTHER[end]
     turn = keep if top_longer else end
     tilt = end if face_longer else keep
+    # Square to the fence the saw is turned to the other side. What is kept runs to the front: where
+    # it lay on the side of the turn the blade leans as it did, else the work came the other way.
+    leans = tilt if turn == keep else OTHER[tilt]
+    jig = Jig(OTHER[turn], leans, tilts in ("both", leans))
     # With the bottom at the fence the piece has been turned end for end: the turn stays.
     if (fence if tilts == "both" else "top" if tilts == tilt else "bottom") == "top":
-        return Lay(turn, tilt, "top", keep)
-    return Lay(turn, OTHER[tilt], "bottom", OTHER[keep])
+        return Lay(turn, tilt, "top", keep, jig)
+    return Lay(turn, OTHER[tilt], "bottom", OTHER[keep], jig)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +83,14 @@ class CompoundCut:
         miter, tilt = angle_text(self.miter, 2), angle_text(self.tilt, 2)
         if not sign(self.miter):
             return End("edge miter" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
-        steps = self._steps(miter, tilt)
-        return End("compound miter", f"{miter}, tilted {tilt}", self.miter, self.tilt, steps)
+        return End(
+            "compound miter",
+            f"{miter}, tilted {tilt}",
+            self.miter,
+            self.tilt,
+            self._steps(miter, tilt),
+            self.laid.jig,
+        )
 
     def _steps(self, miter, tilt):
         """The same in steps that are short enough to be read from afar."""
