@@ -25,8 +25,8 @@ def side_by_side(text, at):
     if over and over[1] and over.start(2) == at:
         return over_what(*over.groups(), at)
     whole, fraction = _WHOLE.search(text[:at]), _FRACTION.match(text, at)
-    said = whole and fraction and _mixed(text, whole[1], fraction)
-    return said or unreadable(
+    refusal = whole and fraction and _mixed(text, whole[1], fraction)
+    return refusal or unreadable(
         "Two numbers stand side by side with no sign between them.",
         "Put +, − or × between them.",
         at,
