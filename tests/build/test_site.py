@@ -54,6 +54,11 @@ def test_every_file_that_the_page_needs_is_kept_for_use_without_network(built):
         assert base64.b64decode(integrity) == hashlib.sha256(files[name]).digest(), name
 
 
+def test_what_is_for_checks_alone_is_not_sent(built):
+    """TypeScript and its shapes are for us; a phone gets what runs."""
+    assert [name for name in contents(built) if name.endswith((".ts", ".map"))] == []
+
+
 def wheels_in(folder):
     """Return {distribution: names of its files} of the wheels in `folder`."""
     return {each.name.split("-")[0]: set(names_in(each)) for each in folder.glob("*.whl")}
