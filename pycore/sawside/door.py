@@ -1,20 +1,20 @@
 """The one door: a closed list of messages, JSON in and JSON out, never an exception.
 
-    {"do": "describe"}                                   all reckoners and settings, declared
-    {"do": "read", "text", "settings"?}                  a length or a sum
-    {"do": "strip", "settings"?}                        an inch drawn large, to touch a mark on
-    {"do": "reckon", "reckoner", "values", "settings"?}  a question answered
-    {"do": "paper", "reckoner", "values", "paper"}       its answer drawn at true size on sheets
-    {"do": "tally", "tally", "act"?, "settings"?, "document"?, "project"?}
-                                                         the lines of the pad, changed or told
-    {"do": "tally_sum", "tally", "id" or "text", "settings"?, "document"?, "project"?}
-                                                         what a project keeps of such a line
-    {"do": "labels", "document", "paper", "values"?, "unit"?}
-                                                         labels for its pieces, on stickers
+    describe    all reckoners and settings, declared
+    read        a length or a sum
+    strip       an inch drawn large, to touch a mark on
+    reckon      a question answered
+    paper       its answer drawn at true size on sheets
+    tally       the lines of the pad, changed or told
+    tally_sum   what a project keeps of such a line
+    labels      labels for its pieces, on stickers
 
-and those of `project.messages`. `read`, `reckon` and `paper` take a "document", whose names may
-stand in the texts, and the "id" of the entry that is being corrected. Typed over a reading with a
-tape, `read` tells what will be kept as `value`, and beside what was read in `corrected`.
+and those of `project.messages`: {"do": "read", "text": "31 5/8"}. What each needs and may have
+stands beside its name (`Message`, in `needs.py`) and is checked before it is answered; null is as
+good as left out, and a key that nobody asks for is left unread. `read`, `reckon` and `paper` take a
+"document", whose names may stand in the texts, and the "id" of the entry that is being corrected.
+Typed over a reading with a tape, `read` tells what will be kept as `value`, and beside what was
+read in `corrected`.
 
 An error is `errors.Refusal.as_data`: kind, field, at, message, remedy; `row` and `part` inside a
 list; `unfinished` true where the text is the beginning of one that can be read.
@@ -28,7 +28,8 @@ from importlib import import_module
 
 from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.strip import strip
-from sawside.settings.settings import read_settings
+from sawside.needs import Message, checked
+from sawside.settings.settings import read_settings, settings_sent
 
 MOST_CHARACTERS = 80_000_000
 """The longest message as text that is looked at: the largest backup (`project.backup`), what of it
@@ -52,16 +53,16 @@ def _answer(message):
     try:
         _check(message)
         do = message.get("do")
-        answer = _message(do) if isinstance(do, str) else None
-        if answer is None:
-            offered = ", ".join([*import_module("sawside.messages").MESSAGES, *_AT_ONCE])
+        asked = _message(do) if isinstance(do, str) else None
+        if asked is None:
+            offered = ", ".join([*import_module("sawside.messages").MESSAGES, *AT_ONCE])
             raise Refusal(
                 "message",
                 f"There is no message {quoted(str(do))}.",
                 f"Send one of {offered}.",
                 field="do",
             )
-        return {"ok": True} | answer(message)
+        return {"ok": True} | asked.answer(**checked(message, asked))
     except Refusal as refusal:
         return {"ok": False, "error": refusal.as_data()}
     except Refusals as several:
@@ -123,13 +124,14 @@ def _check(message):
     raise Refusal("message", "This message is nested too deep.", "Send a flatter one.")
 
 
-def _strip(message):
-    return strip(read_settings(message.get("settings")))
+def _strip(settings=None):
+    return strip(settings or read_settings(None))
 
 
-_AT_ONCE = {"strip": _strip}
+AT_ONCE = {"strip": Message(_strip, may={"settings": settings_sent})}
+"""What is answered without any other file."""
 
 
 def _message(do):
-    """What answers a message of this name; None where there is none."""
-    return _AT_ONCE.get(do) or import_module("sawside.messages").MESSAGES.get(do)
+    """The `Message` of this name; None where there is none."""
+    return AT_ONCE.get(do) or import_module("sawside.messages").MESSAGES.get(do)

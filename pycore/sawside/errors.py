@@ -74,6 +74,17 @@ class Refusals(Exception):
         self.refusals = tuple(refusals)
 
 
+def message_fault(field, wanted):
+    """The refusal of a part of a message that isn't what the message needs: no person meets it."""
+    return Refusal("message", f"“{field}” isn’t {wanted}.", f"Send {wanted}.", field=field)
+
+
+def out_of_range(field, message):
+    """The refusal of a length that was read and is too small or too large; `message` says how far
+    it may go."""
+    return Refusal("range", message, "Check the number and its unit.", field=field)
+
+
 def quoted(text, most=40):
     """What was typed, in quotation marks, shortened so that a sentence stays a sentence."""
     shown = on_one_line(text[: most + 1])

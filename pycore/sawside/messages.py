@@ -1,4 +1,4 @@
-"""What every message but the first of all asks for: from the message to what is answered.
+"""What every message but the first of all asks for: from its keys to what is answered.
 
 The door reads this file, and with it all below, when a message first needs it: what draws the
 page's first keys does not wait for projects, paper and wood. Imports: everything below the door.
@@ -6,23 +6,23 @@ page's first keys does not wait for projects, paper and wood. Imports: everythin
 
 from dataclasses import replace
 
-from sawside.errors import Refusal
+from sawside.needs import Message, an_object, text
+from sawside.project.evaluation.names_sent import names_sent
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
 from sawside.project.read_in_project import names_of_question, read_in_project
 from sawside.project.schema.checks import unit_checked
-from sawside.project.schema.document import read_document
+from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
-from sawside.reckoning.reckon import find, reckon
-from sawside.settings.settings import read_settings
-from sawside.tally.messages import tally_told
-from sawside.tally.sum_kept import tally_sum
+from sawside.reckoning.reckon import reckon
+from sawside.settings.settings import read_settings, settings_sent
+from sawside.tally.messages import MESSAGES as OF_THE_TALLY
 from sawside.version import CONTRACT, VERSION
 
 
-def _describe(_message):
+def _describe():
     return {
         "contract": CONTRACT,
         "version": VERSION,
@@ -33,55 +33,41 @@ def _describe(_message):
     }
 
 
-def _read(message):
-    text = message.get("text")
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to read.", "Send it as “text”.", field="text")
-    return read_in_project(message, text, _settings(message))
+def _read(*, text, settings=None, unit=None, **around):
+    return read_in_project(text, _settings(settings, unit), **around)
 
 
-def _tally(message):
-    return tally_told(
-        message.get("tally"),
-        message.get("act"),
-        message.get("settings"),
-        message.get("document"),
-        message.get("project"),
-    )
+def _reckon(*, reckoner, values=None, settings=None, unit=None, **around):
+    values = values or {}
+    names = names_of_question(reckoner, values, **around)
+    return reckon(reckoner, values, _settings(settings, unit), names)
 
 
-def _reckon(message):
-    reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
-    return reckon(reckoner, values, _settings(message), names)
+def _paper(*, reckoner, paper, values=None, settings=None, unit=None, **around):
+    values = values or {}
+    names = names_of_question(reckoner, values, **around)
+    return on_paper(reckoner, values, _settings(settings, unit), paper, names)
 
 
-def _paper(message):
-    reckoner, values = find(message.get("reckoner")), message.get("values", {})
-    names = names_of_question(message, reckoner, values)
-    return on_paper(reckoner, values, _settings(message), message.get("paper"), names)
-
-
-def _settings(message):
+def _settings(settings, unit):
     """The settings of a message; its own `unit`, if any, is what a bare number of it means."""
-    settings = read_settings(message.get("settings"))
-    unit = message.get("unit")
-    return settings if unit is None else replace(settings, unit=unit_checked(unit, "unit"))
+    settings = settings or read_settings(None)
+    return settings if unit is None else replace(settings, unit=unit)
 
 
-def _labels(message):
-    document = read_document(message.get("document"))
-    return labels(document, message.get("paper"), message.get("values"), message.get("unit"))
-
-
+_AROUND = {"settings": settings_sent, "unit": unit_checked, "document": document, "id": text}
+_QUESTION = {"values": an_object} | _AROUND
 MESSAGES = {
-    "describe": _describe,
-    "read": _read,
-    "tally": _tally,
-    "tally_sum": tally_sum,
-    "reckon": _reckon,
-    "paper": _paper,
-    "labels": _labels,
+    "describe": Message(_describe),
+    "read": Message(_read, needs={"text": text}, may=_AROUND | {"names": names_sent}),
+    "reckon": Message(_reckon, needs={"reckoner": reckoner}, may=_QUESTION),
+    "paper": Message(_paper, needs={"reckoner": reckoner, "paper": text}, may=_QUESTION),
+    "labels": Message(
+        labels,
+        needs={"document": document, "paper": text},
+        may={"values": an_object, "unit": unit_checked},
+    ),
+    **OF_THE_TALLY,
     **OF_PROJECTS,
 }
 """The closed list, but for `strip`."""

@@ -15,6 +15,7 @@ BELOW = {
     "version": set(),
     "contract": set(),
     "errors": set(),
+    "needs": {"errors"},
     "lengths": {"errors"},
     "settings": {"errors", "lengths"},
     "geometry": {"errors", "lengths"},

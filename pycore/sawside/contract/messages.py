@@ -1,4 +1,7 @@
-"""Every message by its name: what is sent, and what is answered beside `"ok": true`."""
+"""Every message by its name: what is sent, and what is answered beside `"ok": true`.
+
+What may be left out may be null as well.
+"""
 
 from typing import Any, Literal, NamedTuple, NotRequired, TypedDict
 
@@ -25,23 +28,23 @@ class Bare(TypedDict):
 
 
 class ToDraw(Bare):
-    settings: NotRequired[Settings]
+    settings: NotRequired[Settings | None]
 
 
 class ToRead(ToDraw):
     """`names` are VALUEs by name; with a document its names may stand in the text."""
 
     text: str
-    unit: NotRequired[str]
+    unit: NotRequired[str | None]
     document: NotRequired[Document | None]
     id: NotRequired[str | None]
-    names: NotRequired[dict[str, Any]]
+    names: NotRequired[dict[str, Any] | None]
 
 
 class ToReckon(ToDraw):
     reckoner: str
-    values: Typed
-    unit: NotRequired[str]
+    values: NotRequired[Typed | None]
+    unit: NotRequired[str | None]
     document: NotRequired[Document | None]
     id: NotRequired[str | None]
 
@@ -53,7 +56,7 @@ class ToPrint(ToReckon):
 class ToTally(ToDraw):
     """`project` is what the page knows the document by."""
 
-    tally: Tally | None
+    tally: NotRequired[Tally | None]
     act: NotRequired[Act | None]
     document: NotRequired[Document | None]
     project: NotRequired[str | None]
@@ -70,16 +73,16 @@ class ToLabel(OfDocument):
 
 
 class ToChange(Bare):
-    """`document` is None to begin a project."""
+    """Without a document a project is begun."""
 
-    document: Document | None
+    document: NotRequired[Document | None]
     act: Act
-    follows: NotRequired[bool]
+    follows: NotRequired[bool | None]
 
 
 class ToView(OfDocument):
-    order: NotRequired[str]
-    drawings: NotRequired[bool]
+    order: NotRequired[str | None]
+    drawings: NotRequired[bool | None]
 
 
 class ToTell(OfDocument):
@@ -97,12 +100,12 @@ class ToTabulate(OfDocument):
 
 class ToTakeTable(ToTabulate):
     text: str
-    when: NotRequired[str]
+    when: NotRequired[str | None]
 
 
 class ToBackUp(OfDocument):
-    when: str
-    photos: NotRequired[dict[str, str]]
+    when: NotRequired[str | None]
+    photos: NotRequired[dict[str, str] | None]
 
 
 class ToRestore(Bare):
@@ -111,7 +114,7 @@ class ToRestore(Bare):
 
 class ToMerge(OfDocument):
     text: str
-    when: NotRequired[str]
+    when: NotRequired[str | None]
 
 
 class Described(TypedDict):
@@ -127,7 +130,8 @@ class Described(TypedDict):
 
 class Read(TypedDict):
     """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
-    that stands alone in it is worth, `corrected` tells a reading by a tape that errs."""
+    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, and `note`
+    says which names are a project's and also a line's of the tally."""
 
     value: Value
     echo: str
@@ -135,6 +139,7 @@ class Read(TypedDict):
     kept: str
     stands_for: str
     corrected: NotRequired[str]
+    note: NotRequired[str]
 
 
 class TallyLineTold(TypedDict):
@@ -152,9 +157,9 @@ class TallyLineTold(TypedDict):
 class ToKeep(ToDraw):
     """What of the tally is to be kept: a line by its `id`, or a `text` being typed."""
 
-    tally: Tally | None
-    id: NotRequired[str]
-    text: NotRequired[str]
+    tally: NotRequired[Tally | None]
+    id: NotRequired[str | None]
+    text: NotRequired[str | None]
     document: NotRequired[Document | None]
     project: NotRequired[str | None]
 

@@ -8,14 +8,14 @@ from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
 
 
-def entry_in_full(document, identity):
+def entry_in_full(document, id):
     """The contract of `entry`: one entry with all that `reckon` answers, and what may link to it.
 
     Refusals: "unknown" for an id that is not there.
     """
-    _, entry = found(document, identity)
+    _, entry = found(document, id)
     evaluation = Evaluation(document)
-    worked = evaluation.worked.get(identity)
+    worked = evaluation.worked.get(id)
     whole, links = None, []
     if worked is not None and worked.ok:
         if entry["kind"] == "line":

@@ -2,26 +2,22 @@
 
 from sawside.errors import Refusal, quoted
 from sawside.project.evaluation.names_for import NamesOf, names_for
-from sawside.project.evaluation.names_sent import read_names
 from sawside.project.evaluation.reading_worked import ReadingWorked
-from sawside.project.schema.document import read_document
 from sawside.reckoning.reading import reading_told, tape_told
 from sawside.reckoning.values import linkable
 
 
-def read_in_project(message, text, settings):
-    """The contract of `read` (without "ok"), with the names that its document and the page give.
+def read_in_project(text, settings, *, document=None, id=None, names=None):
+    """The contract of `read` (without "ok"), with the names that a checked document and the page
+    give; `id` is the entry that is being corrected.
 
     Where both have a name, the page's is meant, and `note` says so.
 
     Where the text is typed over a reading that was taken with a tape, `value` is what will be kept
     of it, and `corrected` tells it beside what was read. Refusals: as the reader's and the tape's.
     """
-    document = message.get("document")
-    document = None if document is None else read_document(document)
-    identity = _identity(message)
-    lines = read_names(message)
-    own = names_for(document, [text], identity, lines) if document else {}
+    lines = names or {}
+    own = names_for(document, [text], id, lines) if document else {}
     names = own | {
         use.written: lines[use.written.casefold()]
         for use in NamesOf(document).uses(text, lines)
@@ -36,7 +32,7 @@ def read_in_project(message, text, settings):
     if both:
         said["note"] = _nearer(both, document)
     for entry in document["entries"] if document else ():
-        if entry["id"] == identity and "tape" in entry:
+        if entry["id"] == id and "tape" in entry:
             worked = ReadingWorked(entry | {"text": text}, settings, names)
             return said | _corrected(said["value"], worked)
     return said
@@ -56,19 +52,8 @@ def _corrected(read_as, worked):
     return {"value": value, "tape": place, "corrected": corrected, "kept": value["brief"]}
 
 
-def names_of_question(message, reckoner, values):
-    """What the names in the texts of a question stand for in the document of its message."""
-    if message.get("document") is None or not isinstance(values, dict):
+def names_of_question(reckoner, values, *, document=None, id=None):
+    """What the names in the texts of a question stand for in a checked document; `id` as above."""
+    if document is None:
         return None
-    texts = [text for _, text in linkable(reckoner, values)]
-    return names_for(read_document(message["document"]), texts, _identity(message))
-
-
-def _identity(message):
-    """The id of the entry that is being corrected; None where it is none."""
-    identity = message.get("id")
-    if identity is not None and not isinstance(identity, str):
-        raise Refusal(
-            "message", "The id of an entry is a text.", "Send it as the view tells it.", field="id"
-        )
-    return identity
+    return names_for(document, [text for _, text in linkable(reckoner, values)], id)

@@ -141,6 +141,11 @@ def read_settings(data):
     )
 
 
+def settings_sent(value, _place):
+    """The check (`needs.py`) of the settings of a message."""
+    return read_settings(value)
+
+
 @lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
 def _settings(unit, mark, rounding, display, lengths, tapes, materials):
     if mark is None:

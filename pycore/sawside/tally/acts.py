@@ -1,7 +1,12 @@
 """What is done to a tally: each act gives the new tally and the act that undoes it."""
 
+from collections.abc import Callable, Mapping
+from typing import NamedTuple
+
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.reader import last_step
+from sawside.needs import NOTHING, a_list, index, one_of, text
+from sawside.project.schema.list_edits import with_id, with_more, with_one, without
 from sawside.tally.document import MOST_LINES, read_line, read_tally
 from sawside.tally.lines import refusal_of, stand_for, worked_out
 from sawside.tally.names import called, marked, of_project
@@ -11,11 +16,8 @@ STEPS = {"half": "÷ 2", "double": "× 2"}
 """The one-touch steps that are always there; `kerf` takes the kerf of the settings away."""
 
 
-def _enter(tally, act, around):
+def _enter(tally, around, text):
     """A new line at the end; refused when it can't be read."""
-    text = act.get("text")
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to enter.", "Send it as “text”.", field="text")
     return _entered(tally, text.strip(), around)
 
 
@@ -29,12 +31,11 @@ def _entered(tally, text, around, taken=()):
     return new, {"act": "delete", "id": line["id"]}
 
 
-def _step(tally, act, around):
+def _step(tally, around, how):
     """The last line taken one step on: `half`, `double`, `kerf`, or `again`, its own last step."""
     if not tally["lines"]:
         raise Refusal("missing", "There is no line to go on from.", "Enter a length first.")
     last = tally["lines"][-1]
-    how = act.get("how")
     if how == "again":
         used = stand_for(last, worked_out(tally, around)[1], around.project)
         step = last_step(last["text"], last["unit"], used)
@@ -46,74 +47,68 @@ def _step(tally, act, around):
             )
     elif how == "kerf":
         step = f"− {around.settings.kerf_text}"
-    elif isinstance(how, str) and how in STEPS:
-        step = STEPS[how]
     else:
-        remedy = "Send again, half, double or kerf."
-        raise Refusal("message", "There is no such step.", remedy, field="how")
+        step = STEPS[how]
     return _entered(tally, f"[{last['name'] or last['id']}] {step}", around, of_project(last))
 
 
-def _correct(tally, act, around):
-    at, line = _find(tally, act)
-    text = act.get("text")
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
+def _correct(tally, around, id, text):
+    at, line = _found(tally, id)
     line = marked(line | {"text": text.strip()}, called(tally["lines"][:at]), around.project)
-    new = _with(tally, at, line)
+    new = tally | {"lines": with_one(tally["lines"], at, line)}
     _check(new, line["id"], around)
     return new, {"act": "put", "lines": tally["lines"]}
 
 
-def _name(tally, act, _around):
-    at, _ = _find(tally, act)
-    new = tally | {"lines": name_line(tally["lines"], at, act.get("name"))}
+def _name(tally, _around, id, name):
+    at, _ = _found(tally, id)
+    new = tally | {"lines": name_line(tally["lines"], at, name)}
     return new, {"act": "put", "lines": tally["lines"]}
 
 
-def _delete(tally, act, _around):
-    at, line = _find(tally, act)
-    lines = tally["lines"]
-    return tally | {"lines": lines[:at] + lines[at + 1 :]}, {
-        "act": "restore",
-        "line": line,
-        "at": at,
-    }
+def _delete(tally, _around, id):
+    at, line = _found(tally, id)
+    undo = {"act": "restore", "line": line, "at": at}
+    return tally | {"lines": without(tally["lines"], at)}, undo
 
 
-def _restore(tally, act, _around):
-    line, at = read_line(act.get("line"), "line"), act.get("at")
-    lines = tally["lines"]
-    if isinstance(at, bool) or not isinstance(at, int) or not 0 <= at <= len(lines):
-        raise Refusal("message", "The place to restore is none.", "Send an index.", field="at")
-    new = tally | {
-        "lines": [*lines[:at], line, *lines[at:]],
-        "next": max(tally["next"], int(line["id"]) + 1),
-    }
+def _restore(tally, _around, line, at):
+    lines = with_more(tally["lines"], line, at, "at")
+    new = tally | {"lines": lines, "next": max(tally["next"], int(line["id"]) + 1)}
     return read_tally(new), {"act": "delete", "id": line["id"]}
 
 
-def _clear(tally, _act, _around):
+def _clear(tally, _around):
     return tally | {"lines": []}, {"act": "put", "lines": tally["lines"]}
 
 
-def _put(tally, act, _around):
+def _put(tally, _around, lines):
     """All lines at once: what undoes `clear` and `name`."""
-    new = read_tally(tally | {"lines": act.get("lines")})
-    return new, {"act": "put", "lines": tally["lines"]}
+    return read_tally(tally | {"lines": lines}), {"act": "put", "lines": tally["lines"]}
+
+
+class Act(NamedTuple):
+    """`make` is given the tally, what its lines are read by, and the checked keys.
+
+    `needs` and `may` are as in `needs.py`. What `brings_back` is given was kept before.
+    """
+
+    make: Callable
+    needs: Mapping[str, Callable] = NOTHING
+    may: Mapping[str, Callable] = NOTHING
+    brings_back: bool = False
 
 
 ACTS = {
-    "enter": _enter,
-    "step": _step,
-    "correct": _correct,
-    "name": _name,
-    "delete": _delete,
-    "restore": _restore,
-    "clear": _clear,
-    "put": _put,
+    "enter": Act(_enter, needs={"text": text}),
+    "step": Act(_step, needs={"how": one_of("again", "kerf", *STEPS)}),
+    "correct": Act(_correct, needs={"id": text, "text": text}),
+    "name": Act(_name, needs={"id": text, "name": text}),
+    "delete": Act(_delete, needs={"id": text}),
+    "restore": Act(_restore, needs={"line": read_line, "at": index}, brings_back=True),
+    "clear": Act(_clear),
+    "put": Act(_put, needs={"lines": a_list}, brings_back=True),
 }
-BRING_BACK = ("restore", "put")
 
 
 def _check(tally, identity, around):
@@ -123,12 +118,9 @@ def _check(tally, identity, around):
         raise refusal_of(told["error"])
 
 
-def _find(tally, act):
-    for at, line in enumerate(tally["lines"]):
-        if line["id"] == act.get("id"):
-            return at, line
-    raise Refusal("unknown", "That line is not in the tally.", "Open the tally anew.", field="id")
-
-
-def _with(tally, at, line):
-    return tally | {"lines": [*tally["lines"][:at], line, *tally["lines"][at + 1 :]]}
+def _found(tally, id):
+    there = with_id(tally["lines"], id)
+    if there is None:
+        message = "That line is not in the tally."
+        raise Refusal("unknown", message, "Open the tally anew.", field="id")
+    return there

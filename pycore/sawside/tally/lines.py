@@ -13,8 +13,9 @@ from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read
 from sawside.project.evaluation.names_for import NamesOf
 from sawside.reckoning.reading import reading_told
-from sawside.settings.settings import Settings
-from sawside.tally.names import called, of_project, uses_in
+from sawside.settings.settings import Settings, read_settings
+from sawside.tally.document import EMPTY
+from sawside.tally.names import called, of_project, up_to_date, uses_in
 
 
 class Around(NamedTuple):
@@ -22,6 +23,15 @@ class Around(NamedTuple):
 
     settings: Settings
     project: NamesOf
+
+
+def opened(tally=None, settings=None, document=None, project=""):
+    """(a checked tally, up to date; what its lines are read by) of what a message holds.
+
+    `document` is the project whose names lines may use, `project` what the page knows it by.
+    """
+    around = Around(settings or read_settings(None), NamesOf(document, project))
+    return up_to_date(tally or EMPTY, around.project), around
 
 
 def worked_out(tally, around):

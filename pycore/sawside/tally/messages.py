@@ -1,66 +1,67 @@
-"""The tally of the pad: changed by an act, and told with every line worked out."""
+"""The messages about the tally of the pad: changed by an act and told, and what is kept of it."""
 
-from sawside.errors import Refusal
-from sawside.project.evaluation.names_for import NamesOf
+from sawside.errors import Refusal, message_fault, quoted
+from sawside.needs import Message, an_object, checked, text
 from sawside.project.schema.checks import MOST_NAME, Damaged
-from sawside.project.schema.document import read_document
-from sawside.settings.settings import read_settings
-from sawside.tally.acts import ACTS, BRING_BACK
-from sawside.tally.document import EMPTY, read_tally
-from sawside.tally.lines import Around, worked_out
+from sawside.project.schema.given import document
+from sawside.settings.settings import settings_sent
+from sawside.tally.acts import ACTS
+from sawside.tally.document import read_tally
+from sawside.tally.lines import opened, worked_out
 from sawside.tally.names import up_to_date
+from sawside.tally.sum_kept import tally_sum
 
 
-def tally_told(data, act, settings_data, document=None, project=None):
+def tally_told(act=None, **open_):
     """The contract of `tally` (without "ok"): a tally changed by an act (None: only told).
 
-    `document` is the project whose names lines may use, `project` what the page knows it by. Names
-    of it that were changed are followed.
-
-    Refusals: "message" for a damaged tally or an act that is none, "unknown" for a line that is
-    not there, "missing" where there is nothing to repeat, and those of reading what is entered.
+    What is open is as `lines.opened` takes it. Names of the project that were changed are followed.
+    Refusals: "message" for an act that is none, "unknown" for a line that is not there, "missing"
+    where there is nothing to repeat, and those of reading what is entered.
     """
-    tally, around = opened(data, settings_data, document, project)
+    tally, around = opened(**open_)
     undo = None
     if act is not None:
-        if not _is_act(act):
-            offered = ", ".join(ACTS)
-            raise Refusal(
-                "message", "There is no such act.", f"Send one of {offered}.", field="act"
-            )
         tally, undo = _changed(tally, act, around)
         tally = up_to_date(tally, around.project)
     return {"tally": tally, "undo": undo, "lines": worked_out(tally, around)[0]}
 
 
-def opened(data, settings_data, document, project):
-    """(a checked tally, up to date; what its lines are read by) of what a message holds."""
-    tally = EMPTY if data is None else read_tally(data)
-    document = None if document is None else read_document(document)
-    if project is not None and not _is_short(project):
-        raise Refusal(
-            "message", "The project's id is not a short text.", "Leave it out.", field="project"
-        )
-    around = Around(read_settings(settings_data), NamesOf(document, project or ""))
-    return up_to_date(tally, around.project), around
-
-
-def _is_short(text):
-    return isinstance(text, str) and len(text) <= MOST_NAME and text.isprintable()
-
-
 def _changed(tally, act, around):
     """(the tally after an act, what undoes it): one that can be opened again."""
-    name = act["act"]
+    kind = ACTS[act["act"]]
     try:
-        tally, undo = ACTS[name](tally, act, around)
+        tally, undo = kind.make(tally, around, **checked(act, kind))
         return read_tally(tally), undo
     except Damaged as fault:
-        if name in BRING_BACK:
-            raise
-        raise fault.as_typed() from None
+        raise (fault if kind.brings_back else fault.as_typed()) from None
 
 
-def _is_act(act):
-    name = act.get("act") if isinstance(act, dict) else None
-    return isinstance(name, str) and name in ACTS
+def _an_act(value, place):
+    """An act by its name; its other keys are checked when it is made."""
+    name = an_object(value, place).get("act")
+    if not isinstance(name, str) or name not in ACTS:
+        raise Refusal(
+            "message",
+            f"There is no act {quoted(str(name))}.",
+            f"Send one of {', '.join(ACTS)}.",
+            field=place,
+        )
+    return value
+
+
+def _tally(value, _place):
+    return read_tally(value)
+
+
+def _short_text(value, place):
+    if len(text(value, place)) > MOST_NAME or not value.isprintable():
+        raise message_fault(place, f"a text of at most {MOST_NAME} characters that can be shown")
+    return value
+
+
+_OPEN = {"tally": _tally, "settings": settings_sent, "document": document, "project": _short_text}
+MESSAGES = {
+    "tally": Message(tally_told, may=_OPEN | {"act": _an_act}),
+    "tally_sum": Message(tally_sum, may=_OPEN | {"id": text, "text": text}),
+}

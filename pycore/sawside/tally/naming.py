@@ -12,10 +12,10 @@ from sawside.tally.names import called, longest_in, of_project
 def name_line(lines, at, name):
     """The lines with another name for one, "" for none; those below call it by that.
 
-    Refusals: "message" for what is no text, "conflict" for a name that a sum can't hold, that
+    Refusals: "message" for one that is too long, "conflict" for one that a sum can't hold, that
     another line has or that a line below took from a project, "range" where a line gets too long.
     """
-    if not isinstance(name, str) or len(name) > MOST_NAME:
+    if len(name) > MOST_NAME:
         raise Refusal("message", "The name is not a text of a usual length.", "Shorten it.")
     line, name = lines[at], plain_spaces(name).strip()
     if name:

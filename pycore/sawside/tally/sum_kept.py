@@ -12,8 +12,9 @@ from sawside.lengths.display import mixed_text
 from sawside.lengths.reading.put_in import place, put_in
 from sawside.lengths.reading.reader import read
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
-from sawside.tally.lines import refusal_of, stand_for, worked_out
-from sawside.tally.messages import opened
+from sawside.needs import require
+from sawside.project.schema.list_edits import with_id
+from sawside.tally.lines import opened, refusal_of, stand_for, worked_out
 from sawside.tally.names import called, marked, name_now, of_project, uses_in
 
 _NUMBERS = ("{} in ÷ 1 in", "{}″", "{} in × 1 in", "{} in × 1 in × 1 in")
@@ -27,31 +28,31 @@ class _Whole(NamedTuple):
     targets: frozenset
 
 
-def tally_sum(message):
-    """The contract of `tally_sum` (without "ok"): what to keep of a line by its "id", or of "text".
+def tally_sum(id=None, text=None, **open_):
+    """The contract of `tally_sum` (without "ok"): what to keep of a line by its `id`, or of `text`.
 
+    What is open is as `lines.opened` takes it. Answers
     {"text", "unit" of its bare numbers, "value", "said" where only its number can be kept}.
     Refusals: as reading, "unknown", and "range" where even the number is too long.
     """
-    keys = ("tally", "settings", "document", "project")
-    tally, around = opened(*(message.get(key) for key in keys))
-    lines = _with_used(*_asked(tally["lines"], message, around))
+    tally, around = opened(**open_)
+    lines = _with_used(*_asked(tally["lines"], id, text, around))
     told, stand = worked_out(tally | {"lines": lines}, around)
     if not told[-1]["ok"]:
         raise refusal_of(told[-1]["error"])
     return _kept(lines, stand, around.project) | {"value": told[-1]["value"]}
 
 
-def _asked(lines, message, around):
+def _asked(lines, id, text, around):
     """(the lines above what is asked for, that as a line)."""
-    identity, text = message.get("id"), message.get("text")
-    if identity is not None:
-        for at, line in enumerate(lines):
-            if line["id"] == identity:
-                return lines[:at], line
-        raise Refusal("unknown", "That line is not in the tally.", "Choose another.", field="id")
-    if not isinstance(text, str):
-        raise Refusal("message", "There is no text to keep.", "Send it as “text”.", field="text")
+    if id is not None:
+        there = with_id(lines, id)
+        if there is None:
+            message = "That line is not in the tally."
+            raise Refusal("unknown", message, "Choose another.", field="id")
+        at, line = there
+        return lines[:at], line
+    require(text, "text")
     line = {"id": "", "name": "", "text": text.strip(), "unit": around.settings.unit}
     return lines, marked(line, called(lines), around.project)
 

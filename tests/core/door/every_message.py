@@ -34,6 +34,19 @@ def messages():
     # What a first visit asks could be answered before the rest is here, but not out of turn.
     yield {"do": "strip", "settings": {}}
     yield {"do": "strip", "settings": {"mark": "1/32"}}
+    yield from _of_a_project()
+    yield from _of_files()
+    yield {"do": "nothing"}
+    for text in SUMS:
+        yield {"do": "read", "text": text}
+    for question in sawside.handle({"do": "describe"})["reckoners"]:
+        example = {"reckoner": question["key"], "values": question["example"]}
+        for settings in ({}, {"unit": "in", "display": "mm", "mark": "0.5 mm"}):
+            yield {"do": "reckon"} | example | {"settings": settings}
+        yield {"do": "paper"} | example | {"paper": "a4"}
+
+
+def _of_a_project():
     for order in ("set-up", "board", "part"):
         yield {"do": "view", "document": CABINET, "order": order}
     yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
@@ -44,6 +57,9 @@ def messages():
     yield {"do": "entry", "document": CABINET, "id": "2"}
     yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
     yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}
+
+
+def _of_files():
     for what in ("parts", "readings", "cuts"):
         table = sawside.handle({"do": "csv", "document": CABINET, "what": what})["text"]
         yield {"do": "csv", "document": CABINET, "what": what}
@@ -52,20 +68,3 @@ def messages():
     yield {"do": "backup", "document": CABINET, "when": "2026-11-25"}
     yield {"do": "restore", "text": file}
     yield {"do": "merge", "document": CABINET, "text": file}
-    yield {"do": "nothing"}
-    for text in SUMS:
-        yield {"do": "read", "text": text}
-    for question in sawside.handle({"do": "describe"})["reckoners"]:
-        for settings in ({}, {"unit": "in", "display": "mm", "mark": "0.5 mm"}):
-            yield {
-                "do": "reckon",
-                "reckoner": question["key"],
-                "values": question["example"],
-                "settings": settings,
-            }
-        yield {
-            "do": "paper",
-            "reckoner": question["key"],
-            "values": question["example"],
-            "paper": "a4",
-        }

@@ -5,7 +5,7 @@ from typeguard import CollectionCheckStrategy, TypeCheckError, check_type
 
 import sawside
 from sawside.contract.messages import MESSAGES, Refused
-from sawside.door import _AT_ONCE
+from sawside.door import AT_ONCE
 from sawside.messages import MESSAGES as ANSWERED
 from tests.core.door.door_at_random import Session
 from tests.core.door.every_message import messages
@@ -21,7 +21,7 @@ def held(message, answer):
 
 
 def test_the_contract_lists_the_messages_that_are_answered_and_no_others():
-    assert MESSAGES.keys() == ANSWERED.keys() | _AT_ONCE.keys()
+    assert MESSAGES.keys() == ANSWERED.keys() | AT_ONCE.keys()
 
 
 def test_every_message_and_its_answer_have_their_shapes():

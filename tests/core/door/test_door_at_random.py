@@ -10,6 +10,7 @@ import pytest
 
 from sawside import door
 from sawside.messages import MESSAGES
+from sawside.needs import Message
 from sawside.project.acts.table import ACTS
 from sawside.reckoners import RECKONERS
 from sawside.tally.acts import ACTS as TALLY_ACTS
@@ -51,7 +52,7 @@ def broken(*_):
 
 def given(document):
     """What answers an act with this document."""
-    return lambda _message: {"document": document, "undo": None}
+    return lambda: {"document": document, "undo": None}
 
 
 GOOD = {
@@ -67,13 +68,13 @@ GOOD = {
     ("answers", "fault"),
     [
         (broken, "internal"),
-        (lambda _message: {"length": float("nan")}, "no JSON"),
-        (lambda _message: {"length": {1, 2}}, "no JSON"),
+        (lambda: {"length": float("nan")}, "no JSON"),
+        (lambda: {"length": {1, 2}}, "no JSON"),
         (given(GOOD | {"next": 1}), "refused"),
         (given(GOOD | {"entries": [GOOD["entries"][0] | {"name": " Note"}]}), "refused"),
     ],
 )
 def test_a_fault_that_is_put_in_is_found(monkeypatch, answers, fault):
-    monkeypatch.setitem(MESSAGES, "read", answers)
+    monkeypatch.setitem(MESSAGES, "read", Message(answers))
     (said,) = faults(door.handle({"do": "read", "text": "3"}))[:1]
     assert fault in said

@@ -116,7 +116,9 @@ def test_what_can_not_be_read_or_answered_is_not_kept():
 
 @pytest.mark.parametrize("act", ["rename", "correct", "delete", "cut"])
 def test_an_entry_that_is_not_there_is_told(act):
-    assert change(cabinet(), act, id="99", name="a")["error"]["kind"] == "unknown"
+    assert (
+        change(cabinet(), act, id="99", name="a", part="piece", by=1)["error"]["kind"] == "unknown"
+    )
 
 
 def test_an_act_that_is_none_is_refused():

@@ -22,7 +22,7 @@ FORMULA = 64
 @pytest.fixture
 def finest(monkeypatch):
     """The most bits that an enclosure was asked for while what follows was told: a list of one."""
-    seen, enclosure, follows = [0], Real.enclosure, changing.follows
+    seen, enclosure, effects = [0], Real.enclosure, changing.effects
     watched = []
 
     def watching(self, bits):
@@ -33,12 +33,12 @@ def finest(monkeypatch):
     def following(*given, **named):
         watched.append(True)
         try:
-            return follows(*given, **named)
+            return effects(*given, **named)
         finally:
             watched.pop()
 
     monkeypatch.setattr(Real, "enclosure", watching)
-    monkeypatch.setattr(changing, "follows", following)
+    monkeypatch.setattr(changing, "effects", following)
     return seen
 
 

@@ -3,6 +3,7 @@
 from hostile_text import DOCUMENT, hostile_texts, plain, respaced, texts, with_texts
 from hypothesis import given
 from hypothesis import strategies as st
+from typed_acts import TALLY_TYPED
 
 import sawside
 from sawside.tally.acts import ACTS
@@ -28,28 +29,6 @@ TALLY = tally_after(
     {"act": "enter", "text": "Long side + Case width + 2 × [1]"},
     {"act": "enter", "text": "Long side - Case width" + " + Long side - Case width" * 6},
 )
-TALLY_TYPED = {
-    "enter": [{"text": "[Long side] + 1 1/2"}, {"text": "Case width - 0 1/8"}],
-    "step": [{"how": "again"}, {"how": "kerf"}],
-    "correct": [{"id": "1", "text": "31 3/4 + 2 × 1"}, {"id": "2", "text": "Long side ÷ 2"}],
-    "name": [{"id": "2", "name": "Both sides"}, {"id": "1", "name": "Long one"}],
-    "delete": [{"id": "1"}],
-    "restore": [{"at": 0, "line": {"id": "9", "name": "End", "text": "3 1/2", "unit": "in"}}],
-    "clear": [{}],
-    "put": [
-        {
-            "lines": [
-                {
-                    "id": "2",
-                    "name": "Side",
-                    "text": "3 1/2",
-                    "unit": "in",
-                    "project": {"id": "1", "name": "Record cabinet"},
-                }
-            ]
-        }
-    ],
-}
 TALLY_CASES = [{"act": name} | more for name, all_ in TALLY_TYPED.items() for more in all_]
 
 

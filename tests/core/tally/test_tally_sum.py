@@ -163,7 +163,7 @@ def test_areas_volumes_and_counts_are_kept_as_what_they_are(text, words):
     ("asked", "kind"),
     [
         ({"id": "9"}, "unknown"),
-        ({"id": ["1"]}, "unknown"),
+        ({"id": ["1"]}, "message"),
         ({}, "message"),
         ({"text": 3}, "message"),
         ({"text": "[7] + 1"}, "unreadable"),

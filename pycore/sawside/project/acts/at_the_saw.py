@@ -3,7 +3,7 @@
 Each gives the new document, the act that undoes it, what was done, and the entry's id.
 """
 
-from sawside.errors import Refusal, on_one_line
+from sawside.errors import Refusal, on_one_line, out_of_range
 from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.reader import read_length
 from sawside.project.evaluation.evaluate import Evaluation
@@ -16,29 +16,27 @@ from sawside.project.schema.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TR
 from sawside.project.schema.finding import found, with_entry
 
 
-def cut(document, act):
+def cut(document, id, part, by, when=""):
     """One piece cut as it is asked for now, or the last one taken back."""
-    at, entry, part, show = _part(document, act)
-    by = act.get("by")
-    if by not in (1, -1) or isinstance(by, (bool, float)):
-        raise Refusal("message", "One piece is cut at a time.", "Send 1 or -1.", field="by")
+    at, entry, part, show = _part(document, id, part)
     pieces = _pieces(entry, "cut", part)
     if not 0 <= len(pieces) + by <= max(part.count, len(pieces)):
         state = "All of these are cut" if by == 1 else "None of these is cut"
         raise Refusal("conflict", f"{state} already.", "Nothing is to be done.", field="by")
-    pieces = [*pieces, size_of(part, show) | _when(act)] if by == 1 else pieces[:-1]
+    pieces = [*pieces, size_of(part, show) | _when(when)] if by == 1 else pieces[:-1]
     said = f"{'Cut one' if by == 1 else 'Took back one'} {entry['name']}."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 
 
-def spoil(document, act):
+def spoil(document, id, part, which=None, when=""):
     """A piece that was cut comes back to the list; with none cut, a blank was spoiled."""
-    at, entry, part, show = _part(document, act)
+    at, entry, part, show = _part(document, id, part)
     pieces, spoiled = _pieces(entry, "cut", part), _pieces(entry, "spoiled", part)
     if len(spoiled) >= MOST_PIECES:
         raise Refusal("range", "That is more spoiled pieces than are counted.", "Begin anew.")
     if pieces:
-        [which] = _which(pieces, [act.get("which", len(pieces) - 1)])
+        which = len(pieces) - 1 if which is None else which
+        _refuse_not_there(pieces, [which])
         surplus = len(pieces) > part.count
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
         said = f"Spoiled: one {entry['name']} of those cut. " + (
@@ -49,39 +47,34 @@ def spoil(document, act):
     else:
         piece = size_of(part, show)
         said = f"Spoiled: a blank for {entry['name']}. As many as before are to be cut."
-    change = {"cut": {part.key: pieces}, "spoiled": {part.key: [*spoiled, piece | _when(act)]}}
+    change = {"cut": {part.key: pieces}, "spoiled": {part.key: [*spoiled, piece | _when(when)]}}
     return _changed(document, at, entry, change, said)
 
 
-def recut(document, act):
+def recut(document, id, part, which, when=""):
     """Pieces that were cut down to the size that is asked for now."""
-    at, entry, part, show = _part(document, act)
+    at, entry, part, show = _part(document, id, part)
     pieces = _pieces(entry, "cut", part)
-    which = _which(pieces, act.get("which"))
+    _refuse_not_there(pieces, which)
     judged = verdicts(document, Evaluation(document), entry, part.key)
     pieces = [
-        recut_piece(piece, judged[index], part, show) | _when(act) if index in which else piece
+        recut_piece(piece, judged[index], part, show) | _when(when) if index in which else piece
         for index, piece in enumerate(pieces)
     ]
     said = f"Cut {len(which)} {entry['name']} to the new size."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 
 
-def about(document, act):
+def about(document, id, part, about):
     """Material, grain, place and rough allowances of a part; "" takes one away."""
-    at, entry, part, _show = _part(document, act)
-    told = act.get("about")
-    if not isinstance(told, dict):
-        raise Refusal(
-            "message", "Nothing is told of the part.", "Send it as “about”.", field="about"
-        )
-    for key, text in told.items():
+    at, entry, part, _show = _part(document, id, part)
+    for key, text in about.items():
         if key not in ABOUT or not isinstance(text, str):
             raise Refusal(
                 "unknown", f"A part has no {key!s:.40}.", f"Use {', '.join(ABOUT)}.", field="about"
             )
     now = entry.get("about", {}).get(part.key, {})
-    new = {key: text.strip() for key, text in told.items()}
+    new = {key: text.strip() for key, text in about.items()}
     for key, text in new.items():
         # The line has its own unit; what is typed now is in that of the project.
         if key.startswith("rough_") and text and text != now.get(key):
@@ -91,75 +84,60 @@ def about(document, act):
     return _changed(document, at, entry, change, f"Described {entry['name']}.")
 
 
-def trial(document, act):
+def trial(document, id, part, measured, aimed="", cut="stop", when=""):
     """A set-up tried: what was aimed at, and what the test piece measured."""
-    at, entry, part, show = _part(document, act)
+    at, entry, part, show = _part(document, id, part)
     unit = unit_of(document)
-    how = act.get("cut", "stop")
-    if how not in CUTS:
+    if cut not in CUTS:
         raise Refusal("unknown", "A set-up is a stop or a mark.", "Send stop or mark.", field="cut")
-    aimed = _length(act, "aimed", unit) if act.get("aimed") else show.mark(part.length)
-    measured = act.get("measured")
-    _length(act, "measured", unit)
-    one = {"aimed": inches_text(aimed), "measured": measured, "unit": unit, "cut": how}
-    trials = [*_pieces(entry, "trials", part), one | _when(act)][-MOST_TRIALS:]
+    aimed = _length(aimed, unit, "aimed") if aimed else show.mark(part.length)
+    _length(measured, unit, "measured")
+    one = {"aimed": inches_text(aimed), "measured": measured, "unit": unit, "cut": cut}
+    trials = [*_pieces(entry, "trials", part), one | _when(when)][-MOST_TRIALS:]
     said = f"Tried a set-up for {entry['name']}: {on_one_line(measured).strip()}."
     return _changed(document, at, entry, {"trials": {part.key: trials}}, said)
 
 
-def _part(document, act):
+def _part(document, id, part):
     """(index, entry, its part as it is to be cut now, how its lengths are told)."""
-    at, entry = found(document, act.get("id"))
-    worked = Evaluation(document).worked.get(entry["id"])
-    part = part_named(worked, entry, act.get("part"))
-    return at, entry, part, worked.show
+    at, entry = found(document, id)
+    worked = Evaluation(document).worked.get(id)
+    return at, entry, part_named(worked, entry, part), worked.show
 
 
 def _pieces(entry, key, part):
     return entry.get(key, {}).get(part.key, [])
 
 
-def _which(pieces, which):
-    """Checked places in the list of pieces cut."""
-    good = isinstance(which, list) and which
-    if not good or not all(type(each) is int and 0 <= each < len(pieces) for each in which):
+def _refuse_not_there(pieces, which):
+    """Refuse places that are none in the list of pieces cut."""
+    if max(which) >= len(pieces):
         raise Refusal(
             "unknown", "Those pieces are not there.", "Send places in the list.", field="which"
         )
-    return which
 
 
-def _when(act):
-    return {"when": act["when"]} if act.get("when") else {}
+def _when(when):
+    return {"when": when} if when else {}
 
 
-def _length(act, field, unit):
-    text = act.get(field)
-    if not isinstance(text, str):
-        raise Refusal(
-            "message", "There is no text to read.", "Send it as it was typed.", field=field
-        )
+def _read(text, unit, field):
     try:
-        value = read_length(text, unit).value
+        return read_length(text, unit).value
     except Refusal as refusal:
         raise refusal.of(field) from None
+
+
+def _length(text, unit, field):
+    value = _read(text, unit, field)
     if value <= 0:
         raise Refusal("range", "A piece is longer than that.", "Check the number.", field=field)
     return value
 
 
 def _rough(text, unit, field):
-    try:
-        value = read_length(text, unit).value
-    except Refusal as refusal:
-        raise refusal.of(field) from None
-    if not 0 <= value <= 12:
-        raise Refusal(
-            "range",
-            "A rough allowance is from 0 to 12 in.",
-            "Check the number and its unit.",
-            field=field,
-        )
+    if not 0 <= _read(text, unit, field) <= 12:
+        raise out_of_range(field, "A rough allowance is from 0 to 12 in.")
 
 
 def _changed(document, at, entry, change, said):

@@ -5,9 +5,9 @@ an act followed by its undo gives the document as it was.
 """
 
 from sawside.errors import Refusal, Refusals
+from sawside.needs import checked
 from sawside.project.acts.effects import effects
-from sawside.project.acts.table import checked, made
-from sawside.project.acts.whole_project import begun
+from sawside.project.acts.table import BEGIN, made
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.evaluation.graph import Graph
 from sawside.project.pieces.judge_told import judged_anew
@@ -15,18 +15,18 @@ from sawside.project.pieces.trials import trial_told
 from sawside.project.schema.document import MOST_LOG, log_line
 
 
-def change(document, act, *, tell=True):
-    """Apply an act to a checked document (None only for "begin").
+def change(document=None, *, act, follows=True):
+    """Apply an act that has a name to a checked document (None only for "begin").
 
     Returns {"document", "undo", "said", "id", "follows", "judged"}, the last two without anything
-    in them unless `tell`; the given document stays as it is. Refusals: "message" for an act that is
-    none, "unknown" for an id or part that is not there, "conflict" for a name that is taken or a
+    in them unless `follows`; the given document stays as it is. Refusals: "message" for an act that
+    is none, "unknown" for an id or part that is not there, "conflict" for a name that is taken or a
     circle, and those of reading and reckoning what is kept.
     """
-    if checked(act)["act"] == "begin":
+    if act["act"] == "begin":
         return _begin(document, act)
     one = made(document, act)
-    answer = followed(document, one, act, tell=tell)
+    answer = followed(document, one, act, tell=follows)
     if act["act"] == "trial":
         answer["trial"] = trial_told(one.document, one.id, act["part"])
     return answer
@@ -60,7 +60,7 @@ def _logged(document, act, said):
 def _begin(document, act):
     if document is not None:
         raise Refusal("message", "A project is open already.", "Begin without one.", field="act")
-    new = begun(act)
+    new = BEGIN.make(**checked(act, BEGIN))
     said = f"Began {new['name']}."
     return {
         "document": _logged(new, act, said),

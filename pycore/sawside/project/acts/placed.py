@@ -9,14 +9,14 @@ from sawside.project.evaluation.graph import Graph
 from sawside.project.schema.checks import callable_name, clean_name
 from sawside.project.schema.entries import read_entry
 from sawside.project.schema.finding import found, refuse_taken, refuse_too_many
-from sawside.project.schema.migrate import migrated_entry
+from sawside.project.schema.list_edits import with_id, with_more, without
 from sawside.reckoning.values import LINKABLE
 
 
-def rename(document, act):
+def rename(document, id, name):
     """A new name; the texts that call it by the old one are rewritten."""
-    _, entry = found(document, act.get("id"))
-    name = (clean_name if entry["kind"] == "note" else callable_name)(act.get("name"))
+    _, entry = found(document, id)
+    name = (clean_name if entry["kind"] == "note" else callable_name)(name)
     refuse_taken(document, name, but=entry["id"])
     changed = {entry["id"]: entry | {"name": name}}
     graph = Graph(document)
@@ -71,44 +71,35 @@ def _short_enough(entry):
         ) from None
 
 
-def delete(document, act):
-    at, entry = found(document, act.get("id"))
-    entries = document["entries"]
+def delete(document, id):
+    at, entry = found(document, id)
     undo = {"act": "restore", "entry": entry, "at": at}
-    new = document | {"entries": entries[:at] + entries[at + 1 :]}
+    new = document | {"entries": without(document["entries"], at)}
     return new, undo, f"Deleted {entry['name']}.", None
 
 
-def restore(document, act):
-    entry = read_entry(migrated_entry(act.get("entry")))
-    entries = document["entries"]
-    at = _index(act.get("at"), len(entries), "at")
-    if any(each["id"] == entry["id"] for each in entries) or int(entry["id"]) >= document["next"]:
+def restore(document, entry, at):
+    entries = with_more(document["entries"], entry, at, "at")
+    if with_id(document["entries"], entry["id"]) or int(entry["id"]) >= document["next"]:
         raise Refusal(
             "conflict", f"{entry['name']} is in the project already.", "Nothing is to be done."
         )
     refuse_too_many(document)
     refuse_taken(document, entry["name"])
-    new = document | {"entries": [*entries[:at], entry, *entries[at:]]}
     undo = {"act": "delete", "id": entry["id"]}
-    return new, undo, f"Brought {entry['name']} back.", entry["id"]
+    return document | {"entries": entries}, undo, f"Brought {entry['name']} back.", entry["id"]
 
 
-def move(document, act):
+def move(document, id, to):
     """An entry to another place among the others."""
-    at, entry = found(document, act.get("id"))
-    others = document["entries"][:at] + document["entries"][at + 1 :]
-    to = _index(act.get("to"), len(others), "to")
-    new = document | {"entries": [*others[:to], entry, *others[to:]]}
+    at, entry = found(document, id)
+    others = without(document["entries"], at)
+    new = document | {"entries": with_more(others, entry, to, "to")}
     return new, {"act": "move", "id": entry["id"], "to": at}, f"Moved {entry['name']}.", entry["id"]
 
 
-def put(document, act):
+def put(document, entries):
     """Whole entries as they were: what undoes most acts."""
-    data = act.get("entries")
-    if not isinstance(data, list) or not data:
-        raise Refusal("message", "There are no entries to put.", "Send a list.", field="entries")
-    entries = [read_entry(each, f"entries[{at}]") for at, each in enumerate(data)]
     for entry in entries:
         found(document, entry["id"])
     new, undo = _put(document, {entry["id"]: entry for entry in entries})
@@ -122,9 +113,3 @@ def _put(document, changed):
     new = document | {"entries": [changed.get(each["id"], each) for each in document["entries"]]}
     old = [each for each in document["entries"] if each["id"] in changed]
     return new, {"act": "put", "entries": old}
-
-
-def _index(value, most, field):
-    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= most:
-        raise Refusal("message", "The place to put it is none.", "Send an index.", field=field)
-    return value

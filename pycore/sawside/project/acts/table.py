@@ -1,47 +1,100 @@
-"""The acts on a project by name, and what is to be seen to after each."""
+"""The acts on a project by name, what each needs and may have, and what is to be seen to after."""
 
+from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
-from sawside.errors import Refusal, on_one_line, quoted
+from sawside.errors import Refusal, message_fault, on_one_line, quoted
+from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
 from sawside.project.acts import at_the_saw as saw
 from sawside.project.acts import kept, placed
 from sawside.project.acts import whole_project as whole
-from sawside.project.schema.checks import Damaged, moment_given
+from sawside.project.schema.checks import Damaged, clean_name, moment_given
+from sawside.project.schema.checks import unit_checked as unit
 from sawside.project.schema.document import MOST_ENTRIES, MOST_SAID
+from sawside.project.schema.given import (
+    DETAILS,
+    entries,
+    kept_entry,
+    places,
+    reckoner,
+    short_sum,
+    values,
+)
 
 
-class _Act(NamedTuple):
-    """`moves` says that numbers may change, `must_work` that the entry must have an answer.
+class Act(NamedTuple):
+    """`make` is given the document and the checked keys; `needs` and `may` are as in `needs.py`.
 
-    What `brings_back` is given was kept before; what others are given was typed.
+    `moves` says that numbers may change, `must_work` that the entry must have an answer. What
+    `brings_back` is given was kept before; what others are given was typed.
     """
 
-    make: object
+    make: Callable
+    needs: Mapping[str, Callable] = NOTHING
+    may: Mapping[str, Callable] = NOTHING
     moves: bool = True
     must_work: bool = False
     brings_back: bool = False
 
 
+def an_act(value, place):
+    """An act with a name; its other keys are checked when it is made."""
+    if not isinstance(an_object(value, place).get("act"), str):
+        raise message_fault(place, "an object with the name of an act as “act”")
+    moment_given(value.get("when"))
+    return value
+
+
+_ONE = {"id": text}
+_PART = _ONE | {"part": text}
+_WHEN = {"when": moment_given}
+_DESCRIBED = {key: check for key, check in DETAILS.items() if key != "when"}
+_NAMED = {"name": text, "unit": unit}
+BEGIN = Act(whole.begun, needs={"name": clean_name})
+"""The act that has no document before it."""
+
+SEVERAL = Act(None, needs={"acts": some(MOST_ENTRIES, lambda act, _place: act)}, may={"said": text})
+"""Acts made one after another, by `made`; those are checked in their turn."""
+
 ACTS = {
-    "rename_project": _Act(whole.rename_project, moves=False),
-    "set": _Act(whole.set_settings),
-    "tolerance": _Act(whole.set_tolerance),
-    "labels": _Act(whole.set_labels, moves=False),
-    "keep_reading": _Act(kept.keep_reading, must_work=True),
-    "keep_line": _Act(kept.keep_line, must_work=True),
-    "keep_note": _Act(kept.keep_note, moves=False),
-    "rename": _Act(placed.rename),
-    "correct": _Act(kept.correct, must_work=True),
-    "describe": _Act(kept.describe, must_work=True),
-    "delete": _Act(placed.delete),
-    "restore": _Act(placed.restore, brings_back=True),
-    "move": _Act(placed.move, moves=False),
-    "put": _Act(placed.put, brings_back=True),
-    "cut": _Act(saw.cut, moves=False),
-    "spoil": _Act(saw.spoil, moves=False),
-    "recut": _Act(saw.recut, moves=False),
-    "about": _Act(saw.about, moves=False),
-    "trial": _Act(saw.trial, moves=False),
+    "rename_project": Act(whole.rename_project, needs={"name": clean_name}, moves=False),
+    "set": Act(whole.set_settings, may={"settings": an_object}),
+    "tolerance": Act(whole.set_tolerance, needs={"text": text}, may={"unit": unit}),
+    "labels": Act(whole.set_labels, needs={"values": an_object}, may={"unit": unit}, moves=False),
+    "keep_reading": Act(
+        kept.keep_reading, needs={"text": short_sum}, may=_NAMED | DETAILS, must_work=True
+    ),
+    "keep_line": Act(
+        kept.keep_line,
+        needs={"reckoner": reckoner, "values": values},
+        may=_NAMED | {"about": an_object},
+        must_work=True,
+    ),
+    "keep_note": Act(kept.keep_note, needs={"text": text}, may={"name": text}, moves=False),
+    "rename": Act(placed.rename, needs=_ONE | {"name": text}),
+    "correct": Act(
+        kept.correct,
+        needs=_ONE,
+        may={"text": text, "values": values, "unit": unit} | DETAILS,
+        must_work=True,
+    ),
+    "describe": Act(
+        kept.describe, needs=_ONE, may=_DESCRIBED | {"read_at": moment_given}, must_work=True
+    ),
+    "delete": Act(placed.delete, needs=_ONE),
+    "restore": Act(placed.restore, needs={"entry": kept_entry, "at": index}, brings_back=True),
+    "move": Act(placed.move, needs=_ONE | {"to": index}, moves=False),
+    "put": Act(placed.put, needs={"entries": entries}, brings_back=True),
+    "cut": Act(saw.cut, needs=_PART | {"by": one_of(1, -1)}, may=_WHEN, moves=False),
+    "spoil": Act(saw.spoil, needs=_PART, may={"which": index} | _WHEN, moves=False),
+    "recut": Act(saw.recut, needs=_PART | {"which": places}, may=_WHEN, moves=False),
+    "about": Act(saw.about, needs=_PART | {"about": an_object}, moves=False),
+    "trial": Act(
+        saw.trial,
+        needs=_PART | {"measured": text},
+        may={"aimed": text, "cut": text} | _WHEN,
+        moves=False,
+    ),
 }
 
 
@@ -62,19 +115,10 @@ class Made(NamedTuple):
 
 def made(document, act):
     """The `Made` of an act; refusals as the acts themselves, "message" for what is none."""
-    if document is None:
-        raise Refusal("message", "There is no project yet.", "Begin one first.", field="document")
+    require(document, "document")
     if act["act"] == "several":
-        return _several(document, act)
+        return _several(document, **checked(act, SEVERAL))
     return _one(document, act, 0)
-
-
-def checked(act):
-    """An act with a name, and a moment that can be read if any."""
-    if not isinstance(act, dict) or not isinstance(act.get("act"), str):
-        raise Refusal("message", "There is no act.", "Send it as “act”.", field="act")
-    moment_given(act.get("when"))
-    return act
 
 
 def _one(document, act, number):
@@ -86,30 +130,25 @@ def _one(document, act, number):
             f"Send one of begin, several, {', '.join(ACTS)}.",
             field="act",
         )
-    make, moves, must_work, brings_back = ACTS[name]
+    kind = ACTS[name]
     try:
-        new, undo, said, identity = make(document, act)
+        new, undo, said, identity = kind.make(document, **checked(act, kind))
     except Damaged as fault:
-        raise (fault if brings_back else fault.as_typed()) from None
-    return Made(new, undo, said, identity, moves, ((number, identity),) if must_work else ())
+        raise (fault if kind.brings_back else fault.as_typed()) from None
+    must_work = ((number, identity),) if kind.must_work else ()
+    return Made(new, undo, said, identity, kind.moves, must_work)
 
 
-def _several(document, act):
+def _several(document, acts, said=None):
     """Acts one after another, undone together. A refusal has the number of its act as `row`."""
-    acts, said = act.get("acts"), act.get("said")
-    if not isinstance(acts, list) or not 0 < len(acts) <= MOST_ENTRIES:
-        raise Refusal("message", "There are no acts.", "Send a list.", field="acts")
     if said is None:
         said = f"Made {len(acts)} changes."
-    if not isinstance(said, str) or len(said) > MOST_SAID:
-        raise Refusal(
-            "message", "What is said of it can't be shown.", "Leave it out.", field="said"
-        )
-    said = on_one_line(said)
+    if len(said) > MOST_SAID:
+        raise message_fault("said", f"a text of at most {MOST_SAID} characters")
     undos, must_work, moves = [], [], False
-    for number, each in enumerate(acts):
+    for number, act in enumerate(acts):
         try:
-            one = _one(document, checked(each), number)
+            one = _one(document, an_act(act, "act"), number)
         except Refusal as refusal:
             refusal.row = number
             raise
@@ -118,4 +157,4 @@ def _several(document, act):
         must_work += one.must_work
         moves |= one.moves
     undo = {"act": "several", "acts": undos[::-1]}
-    return Made(document, undo, said, None, moves, tuple(must_work))
+    return Made(document, undo, on_one_line(said), None, moves, tuple(must_work))

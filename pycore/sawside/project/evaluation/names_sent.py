@@ -3,7 +3,7 @@
 import re
 from fractions import Fraction
 
-from sawside.errors import Refusal
+from sawside.errors import message_fault
 from sawside.lengths.bounded import MOST_WRITTEN
 from sawside.lengths.reading.names import Named
 
@@ -11,14 +11,11 @@ _EXACT = re.compile(rf"-?[0-9]{{1,{MOST_WRITTEN}}}(?:/[0-9]{{1,{MOST_WRITTEN}}})
 POWERS = {"count": 0, "length": 1, "area": 2, "volume": 3}
 
 
-def read_names(message):
-    """What is sent as {name: {"exact", "kind"}}, as {name in small letters: `Named`}.
+def names_sent(names, place):
+    """The check (`needs.py`) of {name: {"exact", "kind"}}, as {name in small letters: `Named`}.
 
     A value that is not written out is refused: 1e9 may be larger than it looks.
     """
-    names = message.get("names")
-    if not names:
-        return {}
     try:
         return {
             name.casefold(): Named(_fraction(value["exact"]), POWERS[value["kind"]])
@@ -26,9 +23,7 @@ def read_names(message):
             if name
         }
     except (AttributeError, KeyError, TypeError, ValueError, ZeroDivisionError):
-        raise Refusal(
-            "message", "The names are not readable.", "Send exact values by name.", field="names"
-        ) from None
+        raise message_fault(place, "an object of exact values by name") from None
 
 
 def _fraction(text):

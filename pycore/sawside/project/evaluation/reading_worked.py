@@ -2,7 +2,7 @@
 
 from functools import cached_property
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal, out_of_range, quoted
 from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read, read_length
 from sawside.lengths.show import Show
@@ -59,12 +59,7 @@ class ReadingWorked:
         except Refusal as refusal:
             raise refusal.of("off") from None
         if not 0 <= off <= MOST_OFF:
-            raise Refusal(
-                "range",
-                f"A reading may be off by 0 to {MOST_OFF} in.",
-                "Check the number and its unit.",
-                field="off",
-            )
+            raise out_of_range("off", f"A reading may be off by 0 to {MOST_OFF} in.")
         return off
 
     def named(self, label):

@@ -13,22 +13,15 @@ import re
 from sawside.errors import Refusal
 from sawside.project.files.backup_text import MOST_BYTES, MOST_MARKS, marks, no_backup, parsed, size
 from sawside.project.files.file_name import file_name
-from sawside.project.schema.checks import (
-    damaged,
-    keys_checked,
-    moment_checked,
-    moment_given,
-    photo_checked,
-)
+from sawside.project.schema.checks import damaged, keys_checked, moment_checked, photo_checked
 from sawside.project.schema.document import SCHEMA, read_document, schema_checked
 
 MOST_PHOTOS = 300
 _PICTURE = re.compile(r"data:image/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}")
 
 
-def backup(document, when, photos):
+def backup(document, when="", photos=None):
     """The contract of `backup`: the text of the file, and its name; `when` may be not known."""
-    when = moment_given(when)
     whole = {
         "sawside": "backup",
         "schema": SCHEMA,

@@ -28,7 +28,7 @@ def marks(text):
 
 def parsed(text):
     """The data of a JSON text, without keys that stand twice, and without numbers out of bounds."""
-    if not isinstance(text, str) or size(text) > MOST_BYTES:
+    if size(text) > MOST_BYTES:
         raise no_backup("This is no backup, or a very large one.")
     if marks(text) > MOST_MARKS:
         raise no_backup(f"This is no backup: it has more than {MOST_MARKS} values.")

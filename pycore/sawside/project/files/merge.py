@@ -10,7 +10,6 @@ from sawside.project.files.backup import restore
 from sawside.project.files.merge_places import Places
 from sawside.project.files.merge_settings import brought
 from sawside.project.files.merge_told import otherwise
-from sawside.project.schema.checks import moment_given
 from sawside.project.schema.entries import read_entry
 from sawside.project.schema.finding import refuse_too_many
 
@@ -24,9 +23,8 @@ RULE = (
 )
 
 
-def merge(document, text, when):
+def merge(document, text, when=""):
     """The contract of `merge`: a change that adds what is in a backup; refusals as `restore`."""
-    when = moment_given(when)
     found = restore(text)
     other = found["document"]
     settings, owned = brought(document["settings"], other["settings"])

@@ -3,23 +3,21 @@
 from sawside.errors import Refusal
 from sawside.project.schema.checks import clean_name
 from sawside.project.schema.document import MOST_ENTRIES
+from sawside.project.schema.list_edits import with_id, with_one
 
 
 def found(document, identity):
     """(index, entry) of an id; "unknown" when it is not there."""
-    for at, entry in enumerate(document["entries"]):
-        if entry["id"] == identity:
-            return at, entry
-    raise Refusal(
-        "unknown", "That entry is not in the project.", "Open the project anew.", field="id"
-    )
+    there = with_id(document["entries"], identity)
+    if there is None:
+        message = "That entry is not in the project."
+        raise Refusal("unknown", message, "Open the project anew.", field="id")
+    return there
 
 
 def with_entry(document, at, entry):
     """The document with another entry in one place."""
-    entries = [*document["entries"]]
-    entries[at] = entry
-    return document | {"entries": entries}
+    return document | {"entries": with_one(document["entries"], at, entry)}
 
 
 def refuse_too_many(document):

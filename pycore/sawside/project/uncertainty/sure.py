@@ -1,7 +1,7 @@
 """How sure a number is: what each reading behind it may be off by, and what that does to it.
 
 Each reading is moved to the ends of what it may be, one at a time, and the number is worked out
-again; `doubt` says how that is taken together.
+again; `uncertainty.py` says how that is taken together.
 """
 
 from sawside.errors import Refusal, Refusals, quoted
@@ -24,34 +24,29 @@ _RULE = choice(
 )
 
 
-def sure(document, identity, answer=None, rule=None):
+def sure(document, id, answer=None, tape=None):
     """The contract of `sure` for a number of an entry: its first, or the `answer` of that key.
 
-    `rule`, one of `tape_tolerances.RULES`, adds what it allows to readings by a tape whose own
+    `tape`, one of `tape_tolerances.RULES`, adds what it allows to readings by a tape whose own
     error nobody measured. Refusals: "unknown", and those of an entry that has no answer.
     """
-    found(document, identity)
-    for field, text in (("answer", answer), ("tape", rule)):
-        if text is not None and not isinstance(text, str):
-            raise Refusal(
-                "message", "A choice here is a text.", "Send one of those offered.", field=field
-            )
-    if rule and rule not in RULES:
+    found(document, id)
+    if tape and tape not in RULES:
         raise Refusal(
             "unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.", field="tape"
         )
     evaluation = Evaluation(document)
-    worked = evaluation.worked.get(identity)
+    worked = evaluation.worked.get(id)
     if worked is None:
         raise Refusal("unknown", "A note has no number.", "Choose a reading or a line.", field="id")
     if not worked.ok:
         raise Refusals(worked.refusals)
     offered = numbers(worked)
     number = _asked(offered, answer)
-    moved = Perturbed(document, evaluation, identity, rule or None)
+    moved = Perturbed(document, evaluation, id, tape or None)
     return sure_told(Uncertainty(number, moved), moved) | {
         "fit": fit_told(moved),
-        "asked": {"answer": number.key, "tape": rule or ""},
+        "asked": {"answer": number.key, "tape": tape or ""},
         "fields": [field_told(field) for field in _fields(offered, moved)],
     }
 
@@ -73,7 +68,7 @@ def _asked(offered, answer):
     if answer and answer not in offered:
         raise Refusal(
             "unknown",
-            f"There is no number {quoted(str(answer))} among the answers.",
+            f"There is no number {quoted(answer)} among the answers.",
             "Choose another answer.",
             field="answer",
         )

@@ -37,7 +37,6 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
         ('{"sawside":"backup","sawside":"backup"}', "message", "“sawside” twice"),
         ('{"sawside":' + "9" * 5000 + "}", "message", "too long"),
         ('{"sawside":NaN}', "message", "NaN"),
-        (3, "message", "no backup"),
     ],
 )
 def test_what_is_no_backup_is_refused(text, kind, words):

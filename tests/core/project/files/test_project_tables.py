@@ -122,7 +122,6 @@ def test_a_table_of_another_program_is_taken_by_the_names_of_its_columns():
         ("cuts", "Name,Part,State\nPanel,piece,lost", "neither cut nor spoiled"),
         ("cuts", "Name,Part,Length exact\nPanel,piece,36", "Row 2: “36” can't be read"),
         ("songs", "Name", "no such table"),
-        ("parts", 3, "no table"),
     ],
 )
 def test_a_table_that_can_not_be_taken_names_the_row_and_nothing_is_taken(what, text, words):

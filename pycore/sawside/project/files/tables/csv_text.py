@@ -48,7 +48,7 @@ def read_table(text, header, needed, numbers=()):
     there is in no row. What is not in `header` is not read. In those of `numbers` decimals come
     with a point, whatever they were written with. Refusals "message" name the row.
     """
-    if not isinstance(text, str) or len(text) > MOST_TEXT:
+    if len(text) > MOST_TEXT:
         raise _refusal("This is no table, or a very long one.", "Choose another file.")
     text, above, separator = _parted(text.removeprefix("\ufeff"), needed)
     rows = _rows(text, above, separator)

@@ -4,7 +4,7 @@ from sawside.errors import Refusal, Refusals
 from sawside.project.acts.change import change
 from sawside.project.files.file_name import file_name
 from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
-from sawside.project.schema.checks import Damaged, moment_given
+from sawside.project.schema.checks import Damaged
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
 
@@ -19,12 +19,11 @@ def csv_out(document, what):
     }
 
 
-def csv_in(document, what, text, when):
+def csv_in(document, what, text, when=""):
     """The contract of `take_csv`: a change that takes a table in.
 
     Refusals name the row ("Row 3: …"); nothing is taken then.
     """
-    when = moment_given(when)
     numbered = _table(what).taken(document, text)
     if not numbered:
         raise Refusal(
@@ -38,7 +37,7 @@ def csv_in(document, what, text, when):
         "said": f"Took in {rows} of {what}.",
     }
     try:
-        return change(document, act)
+        return change(document, act=act)
     except Refusal as refusal:
         raise _in_row(refusal, numbered) from None
     except Refusals as several:
@@ -46,7 +45,7 @@ def csv_in(document, what, text, when):
 
 
 def _table(what):
-    if not isinstance(what, str) or what not in _TABLES:
+    if what not in _TABLES:
         raise Refusal(
             "unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.", field="what"
         )
