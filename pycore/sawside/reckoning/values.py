@@ -17,8 +17,11 @@ class Form:
         self.solved = []
 
     def lengths(self, reckoner):
-        """Every length that was filled in, or taken from the settings, in exact inches."""
-        return [*_lengths_of(reckoner.fields, self.given)]
+        """Every length that was filled in, or taken from the settings, in exact inches.
+
+        They are only looked up when the first one is asked for: a line often isn't told.
+        """
+        return _lengths_of(reckoner.fields, self.given)
 
 
 def read_values(reckoner, values, settings, names=None):
@@ -60,6 +63,8 @@ def reread(reckoner, form, values, settings, names, linked):
 
 def _lengths_of(fields, given):
     for field in fields:
+        if field.kind not in ("length", "lengths", "rows"):
+            continue
         value = getattr(given, field.key)
         if value is None:
             continue
@@ -67,7 +72,7 @@ def _lengths_of(fields, given):
             yield value
         elif field.kind == "lengths":
             yield from value
-        elif field.kind == "rows":
+        else:
             for row in value:
                 yield from _lengths_of(field.fields, row)
 

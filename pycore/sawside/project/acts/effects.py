@@ -1,85 +1,63 @@
-"""What a change does to the other entries: each number before, after, and by how much."""
+"""What a change does to the other entries: which of their numbers are other ones now.
 
-from sawside.lengths.display import decimal_text
-from sawside.lengths.fine import on_fine_marks
+How a number that changed is told, before and after, is in `before_and_after.py`.
+"""
+
+from fractions import Fraction
+
 from sawside.lengths.marks import Rounded
-from sawside.lengths.real import Real, sign
-from sawside.lengths.show import Show, angle_text
-from sawside.lengths.units import MILE
-from sawside.project.acts.told_apart import are_alike, is_nothing, main_apart, other_apart
-from sawside.project.evaluation.numbers import UNITS
-from sawside.reckoners.declaration import Answer
-from sawside.reckoning.answers import length_told, told
+from sawside.lengths.real import Real
+from sawside.project.acts.before_and_after import (
+    are_alike,
+    first_apart,
+    first_difference,
+    other_apart,
+)
 from sawside.reckoning.links import difference
-
-_DIFFERENCE = "difference", "Difference"
 
 
 def effects(before, after, but):
     """Every entry but one whose numbers are not what they were, in the order of the links."""
-    told_of = []
+    told = []
     for identity in after.graph.links.order:
         old, new = before.worked.get(identity), after.worked[identity]
         if old is None or old is new or identity == but:
             continue
-        told_of += _follow(after, identity, old, new)
-    return told_of
+        effect = _effect(old, new)
+        if effect is not None:
+            told.append({"id": identity, "name": after.names[identity]} | effect)
+    return told
 
 
-def _follow(after, identity, old, new):
-    entry = {
-        "id": identity,
-        "name": after.names[identity],
+def _effect(old, new):
+    """What is told of an entry that was worked out again; None where nobody sees a change."""
+    if not old.ok and not new.ok:
+        return None
+    effect = {
         "ok": new.ok,
-        "error": None,
-        "label": "",
-        "before": None,
-        "after": None,
+        "error": None if new.ok else new.refusals[0].as_data(),
+        "label": new.headline["label"] if new.ok else "",
+        "before": old.headline if old.ok else None,
+        "after": new.headline if new.ok else None,
         "difference": None,
         "others": [],
     }
-    if not new.ok:
-        entry["error"] = new.refusals[0].as_data()
-    if old.ok:
-        entry["before"] = old.headline
-    if new.ok:
-        entry["after"] = new.headline
-        entry["label"] = new.headline["label"]
-    if old.ok and new.ok:
-        changed = [*_changes(old, new)]
-        if not changed:
-            return []
-        others = (
-            other_apart(_other(old, new, *change), *change, new.show)
-            for change in changed
-            if change[0] is not None
-        )
-        entry["others"] = [each for each in others if each]
-        entry["before"], entry["after"] = _main_apart(old, new)
-        if not are_alike(entry["before"], entry["after"]):
-            by = _main_difference(old, new)
-            entry["difference"] = None if by and is_nothing(by["text"]) else by
-        elif not entry["others"]:
-            return []
-    elif not old.ok and not new.ok:
-        return []
-    return [entry]
+    if not old.ok or not new.ok:
+        return effect
+    changed = [*_changed(old, new)]
+    if not changed:
+        return None
+    others = (other_apart(answer, was, now, old, new) for answer, was, now in changed if answer)
+    effect["others"] = [other for other in others if other]
+    effect["before"], effect["after"] = first_apart(old, new)
+    if not are_alike(effect["before"], effect["after"]):
+        effect["difference"] = first_difference(old, new)
+    elif not effect["others"]:
+        return None
+    return effect
 
 
-def _main_apart(old, new):
-    """The headlines of an entry before and after, so finely that they differ if they can."""
-    if not hasattr(new, "found"):
-        was, now = (each.named("") for each in (old, new))
-        if was.power != 1 or now.power != 1:
-            return old.headline, new.headline
-        show = Show(new.settings)
-        return main_apart(old.headline, new.headline, was.value, now.value, show)
-    key = new.reckoner.answers[0].key
-    was, now = (each.found.answers[key] for each in (old, new))
-    return main_apart(old.headline, new.headline, was, now, new.show)
-
-
-def _changes(old, new):
+def _changed(old, new):
     """(answer or None for the first, its old and its new value) of each that changed."""
     if not hasattr(new, "found"):
         if old.named("") != new.named("") or old.headline != new.headline:
@@ -88,7 +66,7 @@ def _changes(old, new):
     for at, answer in enumerate(new.reckoner.answers):
         was = old.found.answers.get(answer.key)
         now = new.found.answers.get(answer.key)
-        if not _same(was, now) or _brief(answer, was, old) != _brief(answer, now, new):
+        if not _same(was, now) or _told_otherwise(answer, now, old, new):
             yield (answer if at else None), was, now
 
 
@@ -104,68 +82,12 @@ def _same(was, now):
     return type(was) is type(now) and was == now
 
 
-def _other(old, new, answer, was, now):
-    """An answer that is not the first, in a few words, each as its own settings show it."""
-    by = ""
-    if answer.kind in ("length", "angle") and was is not None and now is not None:
-        by = _signed(difference(was, now), answer.kind, new.show)
-    return {
-        "key": answer.key,
-        "label": answer.label,
-        "before": _brief(answer, was, old),
-        "after": _brief(answer, now, new),
-        "difference": by,
-    }
-
-
-def _brief(answer, value, worked):
-    return "none" if value is None else _in_brief(answer, value, worked.show)
-
-
-def _in_brief(answer, value, show):
-    if answer.kind == "length":
-        return show.brief(value, answer.rounding)
-    if answer.kind == "lengths":
-        return ", ".join(show.brief(each, answer.rounding) for _, each in value)
-    return angle_text(value) if answer.kind == "angle" else str(value)
-
-
-def _signed(by, kind, show):
-    text = show.brief(by) if kind == "length" else angle_text(by)
-    if sign(by) >= 0:
-        text = f"≈ +{text[2:]}" if text.startswith("≈ ") else f"+{text}"
-    return text
-
-
-def _main_difference(old, new):
-    """After less before of the first answer, as a VALUE; None where that says nothing."""
-    if not hasattr(new, "found"):
-        was, now = old.named(""), new.named("")
-        if was.power != now.power:
-            return None
-        by = now.value - was.value
-        if now.power != 1:
-            return _number_told(by, now.power)
-        return _length_told(by, Show(new.settings))
-    answer = new.reckoner.answers[0]
-    if answer.kind not in ("length", "angle", "count"):
-        return None
-    by = difference(old.found.answers[answer.key], new.found.answers[answer.key])
-    if answer.kind == "length":
-        return _length_told(by, new.show)
-    return told(Answer(*_DIFFERENCE, answer.kind), by, new.show)
-
-
-def _length_told(by, show):
-    """A difference of lengths; None where it is longer than a mile, which is told by both."""
-    if abs(by) > MILE:
-        return None
-    fine = on_fine_marks(by, show) if show.mark(by) == 0 else by
-    return length_told(*_DIFFERENCE, fine, show)
-
-
-def _number_told(by, power):
-    """A difference of numbers that are no lengths: of areas, volumes, or one by another."""
-    text = f"{decimal_text(by, 3)}{UNITS[power]}"
-    key, label = _DIFFERENCE
-    return {"key": key, "label": label, "kind": "number", "text": text, "words": text}
+def _told_otherwise(answer, value, old, new):
+    """Whether an answer of the same value is told in other words: by other settings, mostly."""
+    if isinstance(value, Fraction):  # quicker than telling it twice
+        shows = old.show, new.show
+        if old.settings is new.settings and not any(each.as_given(value) for each in shows):
+            return False
+    elif answer.kind in ("angle", "count", "text") and not isinstance(value, Real):
+        return False
+    return old.brief(answer) != new.brief(answer)

@@ -2,7 +2,7 @@
 
 from functools import cached_property
 
-from sawside.lengths.show import Show
+from sawside.lengths.show import Show, angle_text
 from sawside.reckoning.answers import refuse_beyond_a_mile, sizes_told, told
 from sawside.reckoning.links import named
 from sawside.reckoning.reckon import find, reckoning_told
@@ -26,7 +26,7 @@ class LineWorked:
             self.form = reread(self.reckoner, like.form, values, settings, names, linked)
         self.show = Show(settings, self.form.lengths(self.reckoner))
         self.found = self.reckoner.compute(self.form.given, self.show)
-        self._named = {}
+        self._named, self._briefs = {}, {}
         first = self.reckoner.answers[0]
         value = self.found.answers[first.key]
         if first.kind == "length":
@@ -41,6 +41,23 @@ class LineWorked:
         if held is None:
             held = self._named[label] = named(self.reckoner, self.found, label)
         return held
+
+    def brief(self, answer):
+        """One of its answers in a few words; "none" where this case does not have it."""
+        held = self._briefs.get(answer.key)
+        if held is None:
+            held = self._briefs[answer.key] = self._in_brief(answer)
+        return held
+
+    def _in_brief(self, answer):
+        value = self.found.answers.get(answer.key)
+        if value is None:
+            return "none"
+        if answer.kind == "length":
+            return self.show.brief(value, answer.rounding)
+        if answer.kind == "lengths":
+            return ", ".join(self.show.brief(each, answer.rounding) for _, each in value)
+        return angle_text(value) if answer.kind == "angle" else str(value)
 
     @cached_property
     def headline(self):
