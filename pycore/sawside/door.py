@@ -26,7 +26,7 @@ import json
 from copy import deepcopy
 from importlib import import_module
 
-from sawside.errors import Refusal, Refusals, quoted
+from sawside.errors import Refusal, Refusals, each_of, quoted
 from sawside.lengths.strip import strip
 from sawside.needs import Message, checked
 from sawside.settings.settings import read_settings, settings_sent
@@ -63,10 +63,8 @@ def _answer(message):
                 field="do",
             )
         return {"ok": True} | asked.answer(**checked(message, asked))
-    except Refusal as refusal:
-        return {"ok": False, "error": refusal.as_data()}
-    except Refusals as several:
-        first, *more = (refusal.as_data() for refusal in several.refusals)
+    except (Refusal, Refusals) as fault:
+        first, *more = (refusal.as_data() for refusal in each_of(fault))
         return {"ok": False, "error": first} | ({"more": more} if more else {})
     except Exception as fault:  # the door never raises: a bug becomes a sentence
         return {"ok": False, "error": _internal(fault)}

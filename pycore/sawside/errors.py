@@ -74,6 +74,11 @@ class Refusals(Exception):
         self.refusals = tuple(refusals)
 
 
+def each_of(fault):
+    """Every `Refusal` of one that was raised, or of several."""
+    return fault.refusals if isinstance(fault, Refusals) else (fault,)
+
+
 def message_fault(field, wanted):
     """The refusal of a part of a message that isn't what the message needs: no person meets it."""
     return Refusal("message", f"“{field}” isn’t {wanted}.", f"Send {wanted}.", field=field)

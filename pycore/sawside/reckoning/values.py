@@ -2,7 +2,7 @@
 
 from types import SimpleNamespace
 
-from sawside.errors import Refusal, Refusals, quoted
+from sawside.errors import Refusal, Refusals, each_of, quoted
 from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
 
@@ -116,42 +116,37 @@ def _read_fields(fields, values, settings, names):
     if not isinstance(values, dict):
         refusal = Refusal("message", "The values are not readable.", "Send them by field.")
         return None, set(), [refusal]
-    refusals = [
-        Refusal(
-            "unknown", f"There is no field {quoted(str(key))}.", "Take it away.", field=str(key)
-        )
-        for key in values
-        if key not in {field.key for field in fields}
-    ]
-    given, echoes, summary, blank = {}, {}, [], set()
+    refusals = [_no_field(key) for key in values if key not in {field.key for field in fields}]
+    given, echoes, summary, blank = {field.key: None for field in fields}, {}, [], set()
     for field in fields:
-        value = _typed(field, values, settings.unit)
-        given[field.key] = None
         if not _shown(field, fields, values):
             continue
+        value = _typed(field, values, settings.unit)
         if value is None and field.setting:
-            given[field.key] = settings.set_lengths[field.setting]
-            echoes[field.key] = f"{given_text(given[field.key], settings)}, of the settings"
-            continue
-        if value is None:
+            length = given[field.key] = settings.set_lengths[field.setting]
+            echoes[field.key] = f"{given_text(length, settings)}, of the settings"
+        elif value is None:
             blank.add(field.key)
             if not field.may_be_blank:
                 message = f"{field.label} is blank."
                 refusals.append(Refusal("missing", message, "Fill it in.", field=field.key))
-            continue
-        try:
-            given[field.key], echo = read_field(field, value, settings, names)
-        except Refusal as refusal:
-            refusals.append(refusal.of(field.key))
-        except Refusals as several:
-            refusals += [refusal.of(field.key) for refusal in several.refusals]
         else:
+            try:
+                given[field.key], echo = read_field(field, value, settings, names)
+            except (Refusal, Refusals) as fault:
+                refusals += [refusal.of(field.key) for refusal in each_of(fault)]
+                continue
             if field.choices or field.choices_from:
                 summary.append(f"{field.label}: {echo}")
             else:
                 summary.append(f"{field.label} {echo}")
                 echoes[field.key] = echo
     return Form(SimpleNamespace(**given), echoes, ", ".join(summary)), blank, refusals
+
+
+def _no_field(key):
+    message = f"There is no field {quoted(str(key))}."
+    return Refusal("unknown", message, "Take it away.", field=str(key))
 
 
 def read_field(field, value, settings, names=None):

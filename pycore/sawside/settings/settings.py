@@ -113,23 +113,8 @@ def read_settings(data):
             "message", "The settings are not readable.", "Send them by name.", field="settings"
         )
     for name, value in data.items():
-        if name in OWN:
-            continue
-        if name not in CHOICES:
-            raise Refusal(
-                "unknown",
-                f"There is no setting {quoted(str(name))}.",
-                f"Use one of {', '.join((*CHOICES, *OWN))}.",
-                field="settings",
-            )
-        if not isinstance(value, str) or value not in CHOICES[name]:
-            offered = ", ".join(choice for choice in CHOICES[name] if choice)
-            raise Refusal(
-                "unknown",
-                f"The setting “{name}” can't be {quoted(str(value))}.",
-                f"Use one of {offered}.",
-                field=f"settings.{name}",
-            )
+        if name not in OWN:
+            _refuse_not_offered(name, value)
     return _settings(
         data.get("unit", "in"),
         data.get("mark") or None,
@@ -139,6 +124,24 @@ def read_settings(data):
         TAPES.rows_typed(data.get("tapes") or [], MOST_TAPES),
         MATERIALS.rows_typed(data.get("materials") or [], MOST_MATERIALS),
     )
+
+
+def _refuse_not_offered(name, value):
+    if name not in CHOICES:
+        raise Refusal(
+            "unknown",
+            f"There is no setting {quoted(str(name))}.",
+            f"Use one of {', '.join((*CHOICES, *OWN))}.",
+            field="settings",
+        )
+    if not isinstance(value, str) or value not in CHOICES[name]:
+        offered = ", ".join(choice for choice in CHOICES[name] if choice)
+        raise Refusal(
+            "unknown",
+            f"The setting “{name}” can't be {quoted(str(value))}.",
+            f"Use one of {offered}.",
+            field=f"settings.{name}",
+        )
 
 
 def settings_sent(value, _place):

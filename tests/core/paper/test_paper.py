@@ -230,7 +230,7 @@ def test_a_name_of_the_project_stands_in_what_is_printed_as_in_what_is_answered(
     ("change", "field", "kind"),
     [
         ({"paper": "a3"}, "paper", "unknown"),
-        ({"paper": ["a4"]}, "paper", "unknown"),
+        ({"paper": ["a4"]}, "paper", "message"),
         (
             {"reckoner": "mitered_length", "values": {"known": "3", "width": "1"}},
             "reckoner",

@@ -1,6 +1,6 @@
 """Tables out of a project and into one, whole or not at all."""
 
-from sawside.errors import Refusal, Refusals
+from sawside.errors import Refusal, Refusals, each_of
 from sawside.project.acts.change import change
 from sawside.project.files.file_name import file_name
 from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
@@ -38,10 +38,8 @@ def csv_in(document, what, text, when=""):
     }
     try:
         return change(document, act=act)
-    except Refusal as refusal:
-        raise _in_row(refusal, numbered) from None
-    except Refusals as several:
-        raise _in_row(several.refusals[0], numbered) from None
+    except (Refusal, Refusals) as fault:
+        raise _in_row(each_of(fault)[0], numbered) from None
 
 
 def _table(what):
