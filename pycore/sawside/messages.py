@@ -8,10 +8,10 @@ from dataclasses import replace
 
 from sawside.needs import Message, an_object, text
 from sawside.project.evaluation.names_sent import names_sent
+from sawside.project.kinds.checks import unit_checked
 from sawside.project.labels import labels
 from sawside.project.messages import MESSAGES as OF_PROJECTS
 from sawside.project.read_in_project import names_of_question, read_in_project
-from sawside.project.schema.checks import unit_checked
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told

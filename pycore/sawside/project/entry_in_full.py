@@ -18,7 +18,7 @@ def entry_in_full(document, id):
     worked = evaluation.worked.get(id)
     whole, links = None, []
     if worked is not None and worked.ok:
-        if entry["kind"] == "line":
+        if worked.reckoner is not None:
             whole = worked.whole
             links = [*_links(entry["name"], worked)]
         else:

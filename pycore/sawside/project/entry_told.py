@@ -3,10 +3,9 @@
 from sawside.lengths.as_typed import given_text
 from sawside.lengths.display import mark_text
 from sawside.lengths.marks import GRIDS, to_mark
+from sawside.project.kinds.entries import kind_of
+from sawside.project.kinds.entry_parts import READING_DETAILS
 from sawside.project.uncertainty.resolution import bounds, fineness_of
-from sawside.reckoners import RECKONERS
-
-_READING = ("where", "tape", "side", "when", "fineness", "off", "photo")
 
 
 def entry_told(entry, evaluation):
@@ -16,7 +15,7 @@ def entry_told(entry, evaluation):
         "id": identity,
         "kind": entry["kind"],
         "name": entry["name"],
-        "title": _title(entry, evaluation),
+        "title": kind_of(entry).title(entry, _calls(evaluation, identity)),
         "ok": True,
         "headline": None,
         "summary": "",
@@ -27,9 +26,9 @@ def entry_told(entry, evaluation):
         "waits": [],
         "insert": f"[{entry['name']}]",
     }
-    if entry["kind"] == "note":
+    worked = evaluation.worked.get(identity)
+    if worked is None:
         return told | {"summary": entry["text"].strip().split("\n")[0], "insert": ""}
-    worked = evaluation.worked[identity]
     if worked.ok:
         told |= {"headline": worked.headline, "summary": worked.summary}
     else:
@@ -38,17 +37,14 @@ def entry_told(entry, evaluation):
     return told | _reading_told(entry, worked) if entry["kind"] == "reading" else told
 
 
-def _title(entry, evaluation):
-    if entry["kind"] == "note":
-        return "Note"
-    if entry["kind"] == "reading":
-        return "Sum" if evaluation.graph.known[entry["id"]].calls else "Reading"
-    reckoner = RECKONERS.get(entry["reckoner"])
-    return reckoner.title if reckoner else entry["reckoner"]
+def _calls(evaluation, identity):
+    """The names that stand in an entry."""
+    known = evaluation.graph.known.get(identity)
+    return known.calls if known else ()
 
 
 def _reading_told(entry, worked):
-    told = {key: entry.get(key, "") for key in _READING}
+    told = {key: entry.get(key, "") for key in READING_DETAILS}
     told["earlier"] = [
         {"text": each["text"], "when": each.get("when", "")} for each in entry.get("earlier", ())
     ]

@@ -12,7 +12,7 @@ from sawside.drawing.paper.stickers import (
     sticker_sheets,
 )
 from sawside.errors import Refusal, Refusals
-from sawside.project.schema.checks import unit_checked
+from sawside.project.kinds.checks import unit_checked
 from sawside.project.schema.document import settings_of, unit_of
 from sawside.project.schema.label_grid import FIELDS
 from sawside.project.view import view

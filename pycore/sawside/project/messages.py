@@ -14,7 +14,7 @@ from sawside.project.entry_in_full import entry_in_full
 from sawside.project.files.backup import backup, restore
 from sawside.project.files.merge import merge
 from sawside.project.files.tables.tables import csv_in, csv_out
-from sawside.project.schema.checks import moment_given
+from sawside.project.kinds.checks import moment_given
 from sawside.project.schema.given import document
 from sawside.project.uncertainty.sure import sure
 from sawside.project.view import view

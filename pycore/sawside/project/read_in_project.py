@@ -2,7 +2,7 @@
 
 from sawside.errors import Refusal, quoted
 from sawside.project.evaluation.names_for import NamesOf, names_for
-from sawside.project.evaluation.reading_worked import ReadingWorked
+from sawside.project.kinds.reading_worked import ReadingWorked
 from sawside.reckoning.reading import reading_told, tape_told
 from sawside.reckoning.values import linkable
 

@@ -9,7 +9,7 @@ name in small letters with the {entry, answer} that it means ("" for the first a
 
 from sawside.errors import Refusal
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
-from sawside.project.schema.checks import (
+from sawside.project.kinds.checks import (
     MOST_NAME,
     damaged,
     keys_checked,

@@ -2,7 +2,7 @@
 
 from sawside.errors import Refusal, message_fault, quoted
 from sawside.needs import Message, an_object, checked, text
-from sawside.project.schema.checks import MOST_NAME, Damaged
+from sawside.project.kinds.checks import MOST_NAME, Damaged
 from sawside.project.schema.given import document
 from sawside.settings.settings import settings_sent
 from sawside.tally.acts import ACTS

@@ -5,7 +5,7 @@ from sawside.lengths.reading.names import check_name
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
 from sawside.lengths.reading.scanner import plain_spaces
 from sawside.lengths.reading.uses import renamed
-from sawside.project.schema.checks import MOST_NAME
+from sawside.project.kinds.checks import MOST_NAME
 from sawside.tally.names import called, longest_in, of_project
 
 

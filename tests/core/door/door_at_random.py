@@ -11,8 +11,8 @@ from collections import Counter
 
 import sawside
 from sawside.errors import KINDS, Refusal
+from sawside.project.kinds.entries import read_entry
 from sawside.project.schema.cache import forget
-from sawside.project.schema.entries import read_entry
 from tests.core.door.messages_at_random import MESSAGES, SAMPLE
 from tests.core.door.typed_at_random import QUESTIONS, settings, spoiled
 

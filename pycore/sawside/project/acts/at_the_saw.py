@@ -7,12 +7,12 @@ from sawside.errors import Refusal, on_one_line, out_of_range
 from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.reader import read_length
 from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.kinds.entries import read_entry
+from sawside.project.kinds.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS
 from sawside.project.pieces.judge import recut as recut_piece
 from sawside.project.pieces.judge import verdicts
 from sawside.project.pieces.size import inches_text, part_named, size_of
 from sawside.project.schema.document import unit_of
-from sawside.project.schema.entries import read_entry
-from sawside.project.schema.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS
 from sawside.project.schema.finding import found, with_entry
 
 

@@ -37,7 +37,7 @@ def first_apart(old, new):
 
 def _first_values(old, new):
     """(the first answer before, after, and the `Show` of it now)."""
-    if not hasattr(new, "found"):
+    if new.reckoner is None:
         return old.named("").value, new.named("").value, Show(new.settings)
     key = new.reckoner.answers[0].key
     return old.found.answers[key], new.found.answers[key], new.show
@@ -45,7 +45,7 @@ def _first_values(old, new):
 
 def first_difference(old, new):
     """After less before of the first answer, as a VALUE; None where that says nothing."""
-    by = _sum_difference(old, new) if not hasattr(new, "found") else _line_difference(old, new)
+    by = _sum_difference(old, new) if new.reckoner is None else _line_difference(old, new)
     return None if by is None or _is_nothing(by["text"]) else by
 
 

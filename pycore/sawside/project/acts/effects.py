@@ -59,7 +59,7 @@ def _effect(old, new):
 
 def _changed(old, new):
     """(answer or None for the first, its old and its new value) of each that changed."""
-    if not hasattr(new, "found"):
+    if new.reckoner is None:
         if old.named("") != new.named("") or old.headline != new.headline:
             yield None, None, None
         return

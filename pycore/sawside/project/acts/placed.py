@@ -6,17 +6,15 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 from sawside.errors import Refusal
 from sawside.lengths.reading.uses import renamed
 from sawside.project.evaluation.graph import Graph
-from sawside.project.schema.checks import callable_name, clean_name
-from sawside.project.schema.entries import read_entry
+from sawside.project.kinds.entries import kind_of, read_entry
 from sawside.project.schema.finding import found, refuse_taken, refuse_too_many
 from sawside.project.schema.list_edits import with_id, with_more, without
-from sawside.reckoning.values import LINKABLE
 
 
 def rename(document, id, name):
     """A new name; the texts that call it by the old one are rewritten."""
     _, entry = found(document, id)
-    name = (clean_name if entry["kind"] == "note" else callable_name)(name)
+    name = kind_of(entry).name(name)
     refuse_taken(document, name, but=entry["id"])
     changed = {entry["id"]: entry | {"name": name}}
     graph = Graph(document)
@@ -38,24 +36,11 @@ def calling(entry, graph, names):
         name, label = names[target.entry], written.rpartition(":")[2].strip()
         return f"{name}: {label}" if target.answer else name
 
-    def rewritten(value, field=None):
-        if isinstance(value, str):
-            return renamed(value, vocabulary.longest, new)
-        if isinstance(value, list):
-            return [rewritten(each, field) for each in value]
-        return all_of(value, (each for each in field.fields if each.kind in LINKABLE))
+    def rewritten(text):
+        return renamed(text, vocabulary.longest, new)
 
-    def all_of(values, fields):
-        linked = {field.key: field for field in fields}
-        return {
-            key: rewritten(value, linked[key]) if key in linked else value
-            for key, value in values.items()
-        }
-
-    if entry["kind"] == "reading":
-        return _short_enough(entry | {"text": rewritten(entry["text"])})
     linked = graph.known[entry["id"]].linked
-    return _short_enough(entry | {"values": all_of(entry["values"], linked)})
+    return _short_enough(kind_of(entry).with_texts(entry, rewritten, linked))
 
 
 def _short_enough(entry):

@@ -8,18 +8,10 @@ from sawside.needs import NOTHING, an_object, checked, index, one_of, require, s
 from sawside.project.acts import at_the_saw as saw
 from sawside.project.acts import kept, placed
 from sawside.project.acts import whole_project as whole
-from sawside.project.schema.checks import Damaged, clean_name, moment_given
-from sawside.project.schema.checks import unit_checked as unit
+from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
+from sawside.project.kinds.checks import unit_checked as unit
 from sawside.project.schema.document import MOST_ENTRIES, MOST_SAID
-from sawside.project.schema.given import (
-    DETAILS,
-    entries,
-    kept_entry,
-    places,
-    reckoner,
-    short_sum,
-    values,
-)
+from sawside.project.schema.given import DETAILS, entries, kept_entry, places, reckoner, values
 
 
 class Act(NamedTuple):

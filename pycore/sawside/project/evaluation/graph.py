@@ -3,9 +3,8 @@
 from graphlib import CycleError, TopologicalSorter
 
 from sawside.project.evaluation.vocabulary import vocabulary_of
+from sawside.project.kinds.entries import kind_of
 from sawside.project.schema.cache import known_of
-from sawside.reckoners import RECKONERS
-from sawside.reckoning.values import linkable
 
 
 class Graph:
@@ -15,7 +14,7 @@ class Graph:
     """
 
     def __init__(self, document):
-        entries = [entry for entry in document["entries"] if entry["kind"] != "note"]
+        entries = [entry for entry in document["entries"] if kind_of(entry).work]
         self.vocabulary = vocabulary_of(tuple((entry["id"], entry["name"]) for entry in entries))
         self.known = {entry["id"]: _looked_up(entry, self.vocabulary) for entry in entries}
         self.links = _links(self.vocabulary, self.known)
@@ -81,21 +80,13 @@ class Call:
         self.at = at
 
 
-def texts_of(entry):
-    """(field or None for a reading, text) of everything in an entry that may use names."""
-    if entry["kind"] == "reading":
-        yield None, entry["text"]
-    elif entry["kind"] == "line" and entry["reckoner"] in RECKONERS:
-        yield from linkable(RECKONERS[entry["reckoner"]], entry["values"])
-
-
 def _looked_up(entry, vocabulary):
     """The `Known` of an entry with its calls, {name as written: Call}."""
     known = known_of(entry)
     if known.vocabulary is vocabulary:
         return known
     calls, linked = {}, {}
-    for field, text in texts_of(entry):
+    for field, text in kind_of(entry).texts(entry):
         for use in vocabulary.uses(text):
             linked[field] = None
             if use.written not in calls:

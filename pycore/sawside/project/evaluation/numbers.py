@@ -40,7 +40,7 @@ def numbers(worked):
 
     An item of a list has its place behind the key: "marks.2". What is told in words is left out.
     """
-    if worked.entry["kind"] == "reading":
+    if worked.reckoner is None:
         named = worked.named("")
         kind = "length" if named.power == 1 else "number"
         unit = UNITS.get(named.power, "")
@@ -57,7 +57,7 @@ def numbers(worked):
 
 def value_told(number, worked):
     """A number as its own entry tells it."""
-    if worked.entry["kind"] == "reading":
+    if worked.reckoner is None:
         return worked.headline
     answer = Answer(number.key, number.label, number.kind, must=number.must)
     return told(answer, number.found, worked.show)

@@ -2,10 +2,10 @@
 
 from fractions import Fraction
 
-from sawside.errors import Refusal, Refusals
+from sawside.errors import Refusal, Refusals, each_of
 from sawside.lengths.reading.names import Named
-from sawside.project.evaluation.line_worked import LineWorked
-from sawside.project.evaluation.reading_worked import ReadingWorked
+from sawside.project.kinds.entries import kind_of
+from sawside.project.kinds.reading_worked import ReadingWorked
 
 
 class Waiting:
@@ -31,13 +31,9 @@ class Failed:
 def worked_out(entry, settings, names, linked, like=None):
     """An entry worked out with `names`; `Failed` for one that is refused."""
     try:
-        if entry["kind"] == "reading":
-            return ReadingWorked(entry, settings, names)
-        return LineWorked(entry, settings, names, linked, like)
-    except Refusal as refusal:
-        return Failed([refusal.of("text") if entry["kind"] == "reading" else refusal])
-    except Refusals as several:
-        return Failed(several.refusals)
+        return kind_of(entry).work(entry, settings, names, linked, like)
+    except (Refusal, Refusals) as fault:
+        return Failed(each_of(fault))
 
 
 def moved(worked, by):

@@ -13,7 +13,7 @@ import re
 from sawside.errors import Refusal
 from sawside.project.files.backup_text import MOST_BYTES, MOST_MARKS, marks, no_backup, parsed, size
 from sawside.project.files.file_name import file_name
-from sawside.project.schema.checks import damaged, keys_checked, moment_checked, photo_checked
+from sawside.project.kinds.checks import damaged, keys_checked, moment_checked, photo_checked
 from sawside.project.schema.document import SCHEMA, read_document, schema_checked
 
 MOST_PHOTOS = 300

@@ -3,7 +3,7 @@
 import json
 
 from sawside.errors import Refusal, quoted
-from sawside.project.schema.checks import damaged
+from sawside.project.kinds.checks import damaged
 
 MOST_BYTES = 60_000_000
 """Of the text: room for 300 photographs as the page makes them, of 200 kB each. What is

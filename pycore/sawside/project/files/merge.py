@@ -10,7 +10,7 @@ from sawside.project.files.backup import restore
 from sawside.project.files.merge_places import Places
 from sawside.project.files.merge_settings import brought
 from sawside.project.files.merge_told import otherwise
-from sawside.project.schema.entries import read_entry
+from sawside.project.kinds.entries import read_entry
 from sawside.project.schema.finding import refuse_too_many
 
 RULE = (

@@ -6,8 +6,9 @@ with, is here already: a merge that is done again adds nothing.
 
 from sawside.project.acts.placed import calling
 from sawside.project.evaluation.graph import Graph
-from sawside.project.files.merge_settings import base_of, calling_own, numbered_name
-from sawside.project.schema.checks import MOST_NAME
+from sawside.project.files.merge_settings import base_of, numbered_name
+from sawside.project.kinds.checks import MOST_NAME
+from sawside.project.kinds.entries import kind_of
 
 
 class Places:
@@ -22,7 +23,9 @@ class Places:
     def __init__(self, document, other, owned):
         self.here, self.added = {}, {}
         self._names, self._used = {}, set()
-        self._entries = {each["id"]: calling_own(each, owned) for each in other["entries"]}
+        self._entries = {
+            each["id"]: kind_of(each).with_own(each, owned) for each in other["entries"]
+        }
         theirs = {each["name"].casefold() for each in self._entries.values()}
         self._document = {each["name"].casefold(): each for each in document["entries"]}
         self._taken = theirs | self._document.keys()

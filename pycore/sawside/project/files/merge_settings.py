@@ -5,12 +5,10 @@ from itertools import count
 
 from sawside.errors import Refusal
 from sawside.project.schema.settings_kept import tape_kept
-from sawside.reckoners import RECKONERS
 from sawside.settings.own_material import MATERIALS
 from sawside.settings.own_rows import MOST_OWN_NAME
 from sawside.settings.settings import MOST_MATERIALS, MOST_TAPES, read_settings
 from sawside.settings.tape_rows import TAPES
-from sawside.wood.own import PREFIX
 
 _KINDS = ((TAPES, MOST_TAPES), (MATERIALS, MOST_MATERIALS))
 
@@ -71,36 +69,6 @@ def _too_many(what, most):
         f"Take away {what} that nothing uses in Settings, then merge again.",
         field="text",
     )
-
-
-def calling_own(entry, renamed):
-    """An entry of the backup that calls tapes and materials by their new names."""
-    tapes = renamed["tapes"]
-    if entry["kind"] == "reading":
-        name = tapes.get(entry.get("tape"))
-        return entry if name is None else entry | {"tape": name}
-    reckoner = RECKONERS.get(entry["reckoner"]) if entry["kind"] == "line" else None
-    if reckoner is None or not any(renamed.values()):
-        return entry
-    own = {
-        "tape": tapes,
-        "material": {PREFIX + old: PREFIX + name for old, name in renamed["materials"].items()},
-    }
-    return entry | {"values": _values(reckoner.fields, entry["values"], own)}
-
-
-def _values(fields_, values, own):
-    """Values in which tapes and materials have their new names, in rows as well."""
-    new = dict(values)
-    for field in fields_:
-        value = values.get(field.key)
-        if field.kind in own and isinstance(value, str):
-            new[field.key] = own[field.kind].get(value, value)
-        elif field.kind == "rows" and isinstance(value, list):
-            new[field.key] = [
-                _values(field.fields, row, own) if isinstance(row, dict) else row for row in value
-            ]
-    return new
 
 
 def base_of(name):

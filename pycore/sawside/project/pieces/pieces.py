@@ -10,6 +10,7 @@ from sawside.project.pieces.judge import verdicts
 from sawside.project.pieces.judge_told import part_name, told_in_groups
 from sawside.project.pieces.size import MEASURES
 from sawside.project.pieces.trials import in_brief
+from sawside.project.schema.finding import of_kind
 from sawside.reckoning.answers import length_told
 from sawside.reckoning.links import rational
 
@@ -39,9 +40,9 @@ class Piece:
 def pieces_of(document, evaluation, drawings):
     """Every `Piece`, the longest first."""
     pieces = []
-    for entry in document["entries"]:
-        worked = evaluation.worked.get(entry["id"])
-        if entry["kind"] == "line" and worked.ok:
+    for entry in of_kind(document, "line"):
+        worked = evaluation.worked[entry["id"]]
+        if worked.ok:
             for part, told in zip(worked.found.parts, worked.parts, strict=True):
                 piece = _told(document, evaluation, entry, worked, part, told)
                 if drawings:

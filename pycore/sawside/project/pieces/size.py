@@ -48,7 +48,7 @@ def part_named(worked, entry, key):
     """The part of a line by its key. Refusals: "unknown", or why the line has no answer."""
     if worked is not None and not worked.ok:
         raise Refusals(worked.refusals) if len(worked.refusals) > 1 else worked.refusals[0]
-    parts = worked.found.parts if entry["kind"] == "line" else ()
+    parts = () if worked is None or worked.reckoner is None else worked.found.parts
     for part in parts:
         if part.key == key:
             return part

@@ -4,7 +4,7 @@ It holds nothing that could not be made again from the entry itself: with or wit
 message has the same answer.
 """
 
-from sawside.project.schema.entries import read_entry
+from sawside.project.kinds.entries import read_entry
 
 MOST = 12_000
 _seen = {}

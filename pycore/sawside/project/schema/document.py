@@ -20,8 +20,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from sawside.errors import Refusal, Refusals, on_one_line
-from sawside.project.schema.cache import recalled
-from sawside.project.schema.checks import (
+from sawside.project.kinds.checks import (
     damaged,
     is_moment,
     keys_checked,
@@ -31,6 +30,7 @@ from sawside.project.schema.checks import (
     unit_checked,
     whole_number,
 )
+from sawside.project.schema.cache import recalled
 from sawside.project.schema.label_grid import read_grid
 from sawside.project.schema.migrate import OLDEST, migrated
 from sawside.settings.settings import read_settings

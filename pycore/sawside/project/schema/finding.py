@@ -1,7 +1,7 @@
 """Finding entries and names in a document, and putting changed ones in their place."""
 
 from sawside.errors import Refusal
-from sawside.project.schema.checks import clean_name
+from sawside.project.kinds.checks import clean_name
 from sawside.project.schema.document import MOST_ENTRIES
 from sawside.project.schema.list_edits import with_id, with_one
 
@@ -13,6 +13,11 @@ def found(document, identity):
         message = "That entry is not in the project."
         raise Refusal("unknown", message, "Open the project anew.", field="id")
     return there
+
+
+def of_kind(document, kind):
+    """The entries of one kind: "reading", "line" or "note"."""
+    return [entry for entry in document["entries"] if entry["kind"] == kind]
 
 
 def with_entry(document, at, entry):

@@ -1,12 +1,11 @@
 """The checks (`needs.py`) of what messages and acts about a project are given."""
 
 from sawside.errors import Refusal
-from sawside.lengths.reading.refusals import MOST_CHARACTERS, unreadable
 from sawside.needs import an_object, index, some, text
-from sawside.project.schema.checks import moment_given
+from sawside.project.kinds.checks import moment_given, short_sum
+from sawside.project.kinds.entries import read_entry
+from sawside.project.kinds.entry_parts import MOST_PIECES, READING_DETAILS, read_values_kept
 from sawside.project.schema.document import MOST_ENTRIES, read_document
-from sawside.project.schema.entries import read_entry
-from sawside.project.schema.entry_parts import MOST_PIECES, READING, read_values_kept
 from sawside.project.schema.migrate import migrated_entry
 from sawside.reckoning.reckon import find
 
@@ -30,14 +29,6 @@ entries = some(MOST_ENTRIES, read_entry)
 places = some(MOST_PIECES, index)
 
 
-def short_sum(value, place):
-    """A text that is not too long to be read as a sum."""
-    if len(text(value, place)) > MOST_CHARACTERS:
-        message = f"This is longer than {MOST_CHARACTERS} characters."
-        raise unreadable(message, "Split it into shorter sums.", 0).of(place)
-    return value
-
-
 def values(value, place):
     """What was typed in the fields of a question, as a line keeps it."""
     for field, typed in an_object(value, place).items():
@@ -59,5 +50,5 @@ def _detail(check):
     return told
 
 
-DETAILS = {key: _detail(check) for key, check in READING.items()} | {"when": moment_given}
+DETAILS = {key: _detail(check) for key, check in READING_DETAILS.items()} | {"when": moment_given}
 """What may be told of a reading beside its text; "" takes it away."""

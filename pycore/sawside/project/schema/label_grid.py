@@ -1,7 +1,7 @@
 """The grid of a sheet of stickers: what is set of it, and how a project keeps it: as typed."""
 
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
-from sawside.project.schema.checks import keys_checked, unit_checked, words_checked
+from sawside.project.kinds.checks import keys_checked, unit_checked, words_checked
 from sawside.reckoners.declaration import choice, count, length
 
 

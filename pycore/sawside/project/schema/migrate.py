@@ -5,7 +5,7 @@ is wrong is left for the check that follows.
 """
 
 from sawside.lengths.units import METRIC
-from sawside.project.schema.entry_parts import MOST_PIECES
+from sawside.project.kinds.entry_parts import MOST_PIECES
 from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES, METRIC_ROWS, METRIC_SETTINGS
 
 OLDEST = 1

@@ -14,7 +14,7 @@ def fit_told(moved):
     A fit is left out where it has no range: what is told of the number itself says why.
     """
     worked = moved.worked
-    if worked.entry["kind"] == "reading" or not moved.readings:
+    if worked.reckoner is None or not moved.readings:
         return None
     fits = [each for fit in worked.reckoner.fits for each in _each(fit, moved)]
     return _told(min(fits, key=lambda each: each.total - each.tighter), worked) if fits else None

@@ -76,7 +76,7 @@ def _behind(evaluation, identity):
 def _is_measured(evaluation, identity):
     known = evaluation.graph.known[identity]
     worked = evaluation.worked[identity]
-    is_length = known.entry["kind"] == "reading" and worked.power == 1
+    is_length = worked.reckoner is None and worked.power == 1
     return is_length and (not known.calls or worked.off is not None)
 
 

@@ -4,9 +4,10 @@ from sawside.errors import Refusal, quoted
 from sawside.lengths.display import decimal_text
 from sawside.lengths.reading.scanner import plain_spaces
 from sawside.project.files.tables.csv_text import read_table, written
+from sawside.project.kinds.checks import moment_given
+from sawside.project.kinds.entry_parts import PIECE
 from sawside.project.pieces.size import inches
-from sawside.project.schema.checks import moment_given
-from sawside.project.schema.entry_parts import PIECE
+from sawside.project.schema.finding import of_kind
 
 _COLUMNS = {
     "Length exact": "length",
@@ -45,9 +46,7 @@ def taken(document, text):
 
     Of a column that is not there each piece keeps what the piece in its place had.
     """
-    lines = {
-        entry["name"].casefold(): entry for entry in document["entries"] if entry["kind"] == "line"
-    }
+    lines = {entry["name"].casefold(): entry for entry in of_kind(document, "line")}
     changed = {}
     for number, cells, _ in read_table(text, HEADER, ("Name", "Part")):
         row = {column: plain_spaces(cell).strip() for column, cell in cells.items()}

@@ -8,6 +8,7 @@ from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.csv_numbers import refuse_grouped
 from sawside.project.files.tables.csv_text import read_table, written
 from sawside.project.files.tables.measures import cells, columns
+from sawside.project.schema.finding import of_kind
 from sawside.settings.settings import CHOICES
 
 _TOLD = {
@@ -29,11 +30,7 @@ def out(document):
     evaluation = Evaluation(document)
     return written(
         HEADER,
-        (
-            _row(entry, evaluation.worked[entry["id"]])
-            for entry in document["entries"]
-            if entry["kind"] == "reading"
-        ),
+        (_row(entry, evaluation.worked[entry["id"]]) for entry in of_kind(document, "reading")),
     )
 
 
@@ -53,11 +50,7 @@ def taken(document, text):
 
     A column that is not there leaves its field alone; a blank cell clears it, but for the unit.
     """
-    known = {
-        entry["name"].casefold(): entry
-        for entry in document["entries"]
-        if entry["kind"] == "reading"
-    }
+    known = {entry["name"].casefold(): entry for entry in of_kind(document, "reading")}
     acts = []
     for row in read_table(text, HEADER, ("Name", "Text"), _NUMBERS):
         act = _typed(row.cells)

@@ -4,7 +4,7 @@ from sawside.errors import Refusal, Refusals, each_of
 from sawside.project.acts.change import change
 from sawside.project.files.file_name import file_name
 from sawside.project.files.tables import csv_cuts, csv_parts, csv_readings
-from sawside.project.schema.checks import Damaged
+from sawside.project.kinds.checks import Damaged
 
 _TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts}
 

@@ -4,8 +4,9 @@ import re
 from datetime import datetime
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.reading.refusals import MOST_CHARACTERS
+from sawside.lengths.reading.refusals import MOST_CHARACTERS, unreadable
 from sawside.lengths.reading.scanner import plain_spaces
+from sawside.needs import text
 from sawside.settings.settings import CHOICES
 
 MOST_NAME = 80
@@ -62,6 +63,14 @@ def text_checked(value, place, most=MOST_CHARACTERS):
         raise damaged(place, f"is not a text of at most {most} characters")
     if not value.isascii() and _HALF_CHARACTER.search(value):
         raise damaged(place, "holds half a character")
+    return value
+
+
+def short_sum(value, place):
+    """A text that is only now to be kept, and not too long to be read as a sum."""
+    if len(text(value, place)) > MOST_CHARACTERS:
+        message = f"This is longer than {MOST_CHARACTERS} characters."
+        raise unreadable(message, "Split it into shorter sums.", 0).of(place)
     return value
 
 

@@ -18,6 +18,7 @@ class ReadingWorked:
 
     ok = True
     waits = refusals = ()
+    reckoner = None
 
     def __init__(self, entry, settings, names):
         self.entry, self.settings, self.names = entry, settings, names

@@ -1,6 +1,6 @@
 """What entries are made of, each piece of it checked: values, pieces as they were cut, trials."""
 
-from sawside.project.schema.checks import (
+from sawside.project.kinds.checks import (
     choice_checked,
     damaged,
     inches_checked,
@@ -22,7 +22,6 @@ MOST_PIECES = 2000
 
 MOST_TRIALS = 50
 MOST_ENDS = 200
-MOST_NOTE = 4000
 SIDES = ("light", "heavy")
 CUTS = ("stop", "mark")
 
@@ -44,7 +43,7 @@ def earlier_checked(value, place):
 
 
 _WHEN = {"when": moment_checked}
-READING = {
+READING_DETAILS = {
     "where": words_checked,
     "tape": words_checked,
     "side": _side,
