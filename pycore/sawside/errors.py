@@ -84,6 +84,11 @@ def message_fault(field, wanted):
     return Refusal("message", f"“{field}” isn’t {wanted}.", f"Send {wanted}.", field=field)
 
 
+def left_blank(label, remedy, field=None):
+    """The refusal of what is needed and was left blank."""
+    return Refusal("missing", f"{label} is blank.", remedy, field=field)
+
+
 def out_of_range(field, message):
     """The refusal of a length that was read and is too small or too large; `message` says how far
     it may go."""

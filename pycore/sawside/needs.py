@@ -79,7 +79,7 @@ def one_of(*offered):
     return check
 
 
-def some(most, check):
+def some(most, check=lambda value, _place: value):
     """The check of a list of 1 to `most` things that each pass one, with their place in it."""
 
     def each_checked(value, place):

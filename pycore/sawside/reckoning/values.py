@@ -2,7 +2,7 @@
 
 from types import SimpleNamespace
 
-from sawside.errors import Refusal, Refusals, each_of, quoted
+from sawside.errors import Refusal, Refusals, each_of, left_blank, quoted
 from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
 
@@ -128,8 +128,7 @@ def _read_fields(fields, values, settings, names):
         elif value is None:
             blank.add(field.key)
             if not field.may_be_blank:
-                message = f"{field.label} is blank."
-                refusals.append(Refusal("missing", message, "Fill it in.", field=field.key))
+                refusals.append(left_blank(field.label, "Fill it in.", field.key))
         else:
             try:
                 given[field.key], echo = read_field(field, value, settings, names)
@@ -225,7 +224,7 @@ def _all(field, read, echoes, refusals):
     if refusals:
         raise Refusals(refusals)
     if not read and not field.may_be_blank:
-        raise Refusal("missing", f"{field.label} is blank.", "Fill in at least one.")
+        raise left_blank(field.label, "Fill in at least one.")
     return read, "; ".join(echoes)
 
 

@@ -45,7 +45,7 @@ _NAMED = {"name": text, "unit": unit}
 BEGIN = Act(whole.begun, needs={"name": clean_name})
 """The act that has no document before it."""
 
-SEVERAL = Act(None, needs={"acts": some(MOST_ENTRIES, lambda act, _place: act)}, may={"said": text})
+SEVERAL = Act(None, needs={"acts": some(MOST_ENTRIES)}, may={"said": text})
 """Acts made one after another, by `made`; those are checked in their turn."""
 
 ACTS = {

@@ -3,7 +3,7 @@
 import re
 from datetime import datetime
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import Refusal, left_blank, quoted
 from sawside.lengths.reading.refusals import MOST_CHARACTERS, unreadable
 from sawside.lengths.reading.scanner import plain_spaces
 from sawside.needs import text
@@ -98,11 +98,9 @@ def clean_name(name, field="name"):
 
     Spaces in it are plain ones.
     """
-    if not isinstance(name, str):
-        raise Refusal("message", "The name is not a text.", "Send it as it was typed.", field=field)
-    name = plain_spaces(name).strip()
+    name = plain_spaces(text(name, field)).strip()
     if not name:
-        raise Refusal("missing", "The name is blank.", "Type a name.", field=field)
+        raise left_blank("The name", "Type a name.", field)
     if len(name) > MOST_NAME:
         message = f"The name is longer than {MOST_NAME} characters."
         raise Refusal("range", message, "Shorten it.", field=field)

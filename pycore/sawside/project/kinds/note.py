@@ -1,6 +1,6 @@
 """A note: words, which nothing is worked out of."""
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, left_blank
 from sawside.needs import require
 from sawside.project.kinds.checks import clean_name, text_checked
 from sawside.project.kinds.kind import Kind
@@ -11,7 +11,7 @@ MOST_NOTE = 4000
 def refuse_no_note(text):
     """Refuse a note that is blank or too long."""
     if not text.strip():
-        raise Refusal("missing", "The note is blank.", "Write something.", field="text")
+        raise left_blank("The note", "Write something.", "text")
     if len(text) > MOST_NOTE:
         message = f"The note is longer than {MOST_NOTE} characters."
         raise Refusal("range", message, "Split it in two.", field="text")
