@@ -32,8 +32,8 @@ from sawside.needs import Message, checked
 from sawside.settings.settings import read_settings, settings_sent
 
 MOST_CHARACTERS = 80_000_000
-"""The longest message as text that is looked at: the largest backup (`project.files.backup`), what of it
-is escaped inside a message, and a document that it is merged into."""
+"""The longest message as text that is looked at: the largest backup (`project.files.backup`), what
+of it is escaped inside a message, and a document that it is merged into."""
 
 MOST_DEPTH = 12
 """How deep a message may be nested; a project's rows need eight."""

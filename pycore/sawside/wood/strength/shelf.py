@@ -3,8 +3,8 @@
 Its own weight, where that is known, lies evenly along it and is carried besides the load.
 
 A strip holds up its own edge and the other one less, a cleat holds up the back: such a shelf bends
-as a plate (`wood.strength.plated_shelf`), and its sag is the largest of its front, its center and its back.
-A plain board bends as a beam. A strip along the back adds nothing where a cleat is.
+as a plate (`wood.strength.plated_shelf`), and its sag is the largest of its front, its center and
+its back. A plain board bends as a beam. A strip along the back adds nothing where a cleat is.
 """
 
 from dataclasses import dataclass, replace
