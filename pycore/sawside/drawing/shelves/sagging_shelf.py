@@ -25,7 +25,7 @@ def sagging_shelf(show, shelf, captions):
     curve, behind = (_curve(shelf, float(nearby(sag))) for sag in (front, back))
     deep, rise, times = _enlarged([drop for _, drop in (*curve, *behind)], 44 * pixel)
     room = max(float(nearby(_height(shelf))), 1 * pixel)
-    first, second = 30 * pixel, 128 * pixel + room + rise * times
+    first, second = 30 * pixel, 116 * pixel + room + rise * times
     ends = (over, first + room), (over + span, first + room)
     shapes = [
         label((0, first - 18 * pixel), "To scale", "note", "start"),
