@@ -1,7 +1,7 @@
 import { isOldPicture } from "../../store/project/identity.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
-import { piece as pieceToCut } from "../../widgets/project/pieces.js";
+import { piece as pieceToCut } from "../../widgets/project/piece-at-the-saw.js";
 import { nothingYet } from "../forms/instead.js";
 import { quietly } from "../notices.js";
 import { besideTheSaw, speaker } from "./beside-the-saw.js";

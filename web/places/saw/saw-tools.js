@@ -1,7 +1,7 @@
 import { canRead } from "../../widgets/device/aloud.js";
 import { button, element } from "../../widgets/element.js";
 import { choiceField } from "../../widgets/fields/choice-field.js";
-import { pieceInFull } from "../../widgets/project/pieces.js";
+import { pieceInFull } from "../../widgets/project/piece-at-the-saw.js";
 import { go } from "../go.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";

@@ -5,11 +5,11 @@ A stack of levels stands in for recursion, so that parentheses cost no depth.
 
 from sawside.errors import Refusal
 from sawside.lengths.bounded import bounded
-from sawside.lengths.reading.due import no_number, no_sign
 from sawside.lengths.reading.measures import Measures
 from sawside.lengths.reading.refusals import MOST_CHARACTERS, unfinished, unreadable, zero_so_far
 from sawside.lengths.reading.scanner import NUMBER, SIGN
 from sawside.lengths.reading.term import added, divided, multiplied, negated
+from sawside.lengths.reading.what_was_due import no_number, no_sign
 
 _SIGNS = {each: each for each in "+−÷()"} | {"-": "−", "*": "×", "x": "×", "X": "×", "/": "÷"}
 _SIGNS |= dict.fromkeys(("of", "OF", "Of", "oF"), "of")

@@ -1,18 +1,13 @@
 """What a change does to the other entries: which of their numbers are other ones now.
 
-How a number that changed is told, before and after, is in `before_and_after.py`.
+How a number that changed is told, before and after, is in `effect_told.py`.
 """
 
 from fractions import Fraction
 
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real
-from sawside.project.acts.before_and_after import (
-    are_alike,
-    first_apart,
-    first_difference,
-    other_apart,
-)
+from sawside.project.acts.effect_told import are_alike, first_apart, first_difference, other_apart
 from sawside.reckoning.links import difference
 
 

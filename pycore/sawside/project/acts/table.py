@@ -5,8 +5,8 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import at_the_saw as saw
-from sawside.project.acts import kept, placed
+from sawside.project.acts import arrange, keep
+from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
 from sawside.project.kinds.checks import unit_checked as unit
@@ -54,29 +54,29 @@ ACTS = {
     "tolerance": Act(whole.set_tolerance, needs={"text": text}, may={"unit": unit}),
     "labels": Act(whole.set_labels, needs={"values": an_object}, may={"unit": unit}, moves=False),
     "keep_reading": Act(
-        kept.keep_reading, needs={"text": short_sum}, may=_NAMED | DETAILS, must_work=True
+        keep.keep_reading, needs={"text": short_sum}, may=_NAMED | DETAILS, must_work=True
     ),
     "keep_line": Act(
-        kept.keep_line,
+        keep.keep_line,
         needs={"reckoner": reckoner, "values": values},
         may=_NAMED | {"about": an_object},
         must_work=True,
     ),
-    "keep_note": Act(kept.keep_note, needs={"text": text}, may={"name": text}, moves=False),
-    "rename": Act(placed.rename, needs=_ONE | {"name": text}),
+    "keep_note": Act(keep.keep_note, needs={"text": text}, may={"name": text}, moves=False),
+    "rename": Act(arrange.rename, needs=_ONE | {"name": text}),
     "correct": Act(
-        kept.correct,
+        keep.correct,
         needs=_ONE,
         may={"text": text, "values": values, "unit": unit} | DETAILS,
         must_work=True,
     ),
     "describe": Act(
-        kept.describe, needs=_ONE, may=_DESCRIBED | {"read_at": moment_given}, must_work=True
+        keep.describe, needs=_ONE, may=_DESCRIBED | {"read_at": moment_given}, must_work=True
     ),
-    "delete": Act(placed.delete, needs=_ONE),
-    "restore": Act(placed.restore, needs={"entry": kept_entry, "at": index}, brings_back=True),
-    "move": Act(placed.move, needs=_ONE | {"to": index}, moves=False),
-    "put": Act(placed.put, needs={"entries": entries}, brings_back=True),
+    "delete": Act(arrange.delete, needs=_ONE),
+    "restore": Act(arrange.restore, needs={"entry": kept_entry, "at": index}, brings_back=True),
+    "move": Act(arrange.move, needs=_ONE | {"to": index}, moves=False),
+    "put": Act(arrange.put, needs={"entries": entries}, brings_back=True),
     "cut": Act(saw.cut, needs=_PART | {"by": one_of(1, -1)}, may=_WHEN, moves=False),
     "spoil": Act(saw.spoil, needs=_PART, may={"which": index} | _WHEN, moves=False),
     "recut": Act(saw.recut, needs=_PART | {"which": places}, may=_WHEN, moves=False),

@@ -4,7 +4,7 @@ What is here under the same name, or under a numbered one, with the content that
 with, is here already: a merge that is done again adds nothing.
 """
 
-from sawside.project.acts.placed import calling
+from sawside.project.acts.arrange import calling
 from sawside.project.evaluation.graph import Graph
 from sawside.project.files.merge_settings import base_of, numbered_name
 from sawside.project.kinds.checks import MOST_NAME
