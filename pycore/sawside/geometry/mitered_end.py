@@ -32,11 +32,9 @@ class MiteredEnd:
     neighbor: Fraction | None = None
 
     @property
-    def cut(self):
-        """The kind of cut in words."""
-        if self.degrees == 0:
-            return "square"
-        return "flat miter" if self.way == "flat" else "edge miter"
+    def how(self):
+        """How it is cut: "square", "flat" or "edge"."""
+        return "square" if self.degrees == 0 else self.way
 
     @property
     def set_up(self):

@@ -165,8 +165,8 @@ def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, s
     for end in ("Left", "Right"):
         steps = opened.locator(".ends > div", has_text=f"{end}:").locator("dd").all_text_contents()
         assert [step for step in steps if "°" not in step] == [
-            "turned right",
-            "tilted left",
+            "miter right",
+            "bevel left",
             "top edge to fence",
         ]
     figures = opened.locator(".ends dd:not(.end-way)").evaluate_all(

@@ -1,5 +1,6 @@
 """Moldings in inside corners: which piece runs square, which is coped over it, and how long."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 from sawside.drawing.miters.coped import coped_plan
@@ -11,7 +12,6 @@ from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
     Answer,
-    End,
     Part,
     Reckoner,
     Reckoning,
@@ -21,6 +21,7 @@ from sawside.reckoners.declaration import (
     rows,
 )
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.edge_ends import edge_end
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.moldings.coped_words import (
     HOW,
@@ -152,14 +153,16 @@ def _part(given, show, piece):
 def _cut(end):
     if end.kind == COPED:
         return EdgeCut(-half_corner(end.corner), -end.face)
-    note = None if end.kind == FREE else "square, into the corner"
-    return EdgeCut(Fraction(0), Fraction(0), note)
+    square = EdgeCut(Fraction(0), Fraction(0))
+    if end.kind == FREE:
+        return square
+    return replace(square, setting="0° corner")
 
 
 def _end(end, cut, side):
     if end.kind == COPED:
-        return End("coped", f"edge miter first, {cut.said(side)}", abs(cut.degrees))
-    return End("square", "0°" if end.kind == FREE else "0°, into the corner")
+        return replace(edge_end(cut, side), how="coped")
+    return edge_end(cut, side)
 
 
 RECKONER = Reckoner(

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
+from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -20,7 +21,7 @@ from sawside.reckoners.declaration import (
     length,
 )
 from sawside.reckoners.miters.shared.corner_field import past_lines
-from sawside.reckoners.miters.shared.end_fields import end_fields, setting_text
+from sawside.reckoners.miters.shared.end_fields import end_fields
 from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.reckoners.miters.shared.mitered_piece import piece_of
 from sawside.wood.saw import cautions_at_the_saw
@@ -66,7 +67,7 @@ def _picture(given, show, piece):
 
 
 def _part(given, piece, picture):
-    left, right = (End(end.cut, setting_text(end.degrees), *end.set_up) for end in piece.ends)
+    left, right = (End(end.how, angle_text(end.degrees), *end.set_up) for end in piece.ends)
     return Part(
         key="piece",
         name="Mitered piece",

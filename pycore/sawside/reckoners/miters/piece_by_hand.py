@@ -103,7 +103,7 @@ def _end(given, show, side):
 def _end_of_part(end):
     if not isinstance(end, MiteredEnd):
         return End(end, "")
-    return End(end.cut, angle_text(end.degrees), *end.set_up)
+    return End(end.how, angle_text(end.degrees), *end.set_up)
 
 
 def _end_fields(side):

@@ -135,9 +135,15 @@ def _sticks(given, show, pieces, taken):
     ).capitalize()
 
 
+def _cut(joint, adds):
+    if joint.scribe is None:
+        return EdgeCut(joint.setting, adds)
+    return EdgeCut(joint.setting, adds, setting=f"scribe {joint.scribe}")
+
+
 def _part(show, name, piece, layers):
     joints = (piece.leg.left, piece.left_adds), (piece.leg.right, piece.right_adds)
-    cuts = [EdgeCut(joint.setting, adds, joint.note) for joint, adds in joints]
+    cuts = [_cut(joint, adds) for joint, adds in joints]
     left, right = edge_ends(cuts)
     long_side, short_side = piece.sides
     return Part(

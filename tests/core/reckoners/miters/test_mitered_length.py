@@ -119,11 +119,7 @@ def test_a_short_piece_brings_the_caution_for_short_pieces():
 
 def test_the_part_carries_both_ends_and_both_sides():
     (part,) = reckon("mitered_length", **rail(left_end="45", right_end="square"))["parts"]
-    assert part["ends"]["left"] == {
-        "cut": "flat miter",
-        "angle": "45° (saw set to 45)",
-        "at_the_saw": ["45°"],
-    }
+    assert part["ends"]["left"] == {"cut": "miter", "angle": "45°", "at_the_saw": ["45°"]}
     assert part["ends"]["right"]["cut"] == "square"
     assert part["length"]["text"] == part["long_side"]["text"] == "33 7/8″"
     assert part["short_side"]["text"] == "31 5/8″"

@@ -2,7 +2,6 @@
 
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
-from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import angle, choice, length
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
@@ -84,9 +83,3 @@ def cut_end(given, show, side):
         except Refusal as refusal:
             raise refusal.of(f"{side}_neighbor") from None
     return end_of(side, "flat", {"square": 0, "45": 45}.get(kind, typed), given.width)
-
-
-def setting_text(degrees):
-    """The angle of an end, and the number that the saw is set to for it."""
-    text = angle_text(degrees)
-    return f"{text} (saw set to {text.removesuffix('°')})"

@@ -8,7 +8,6 @@ from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import End, Part, Reckoning
-from sawside.reckoners.miters.shared.end_fields import setting_text
 from sawside.wood.saw import cautions_at_the_saw
 
 _MUST = {"panel": "reach", "outside": "go in"}
@@ -148,9 +147,13 @@ def _slanting(show, kerf, side):
     )
 
 
+def _end(degrees):
+    return End("flat", angle_text(degrees), degrees)
+
+
 def _part(show, side):
     cuts = (Cut(side.left, side.left_adds), Cut(side.right, side.right_adds))
-    left, right = (End("flat miter", setting_text(cut.degrees), cut.degrees) for cut in cuts)
+    left, right = (_end(cut.degrees) for cut in cuts)
     long, short = show.rounded(side.outside), show.rounded(side.inside)
     return Part(
         key=side.key,

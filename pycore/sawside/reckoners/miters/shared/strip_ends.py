@@ -142,5 +142,5 @@ def _chamfered(given, show, side, neighbor, over):
         f"{over}; the chamfer takes {show.number(chamfer)} from the face and "
         f"{show.number(chamfer)} × tan {show.pure(turn)}°{show.equals(deep)} from the end"
     )
-    note = f"square, chamfered {show.text(chamfer)}"
-    return StripEnd(neighbor, EdgeCut(_NONE, -chamfer, note, deep), worked)
+    setting = f"chamfer {show.text(chamfer)}"
+    return StripEnd(neighbor, EdgeCut(_NONE, -chamfer, deep, setting), worked)

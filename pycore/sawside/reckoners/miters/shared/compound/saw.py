@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass
 
+from sawside.geometry.end import End, Jig
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import End, Jig, choice
+from sawside.reckoners.declaration import choice
 
 OTHER = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}
@@ -82,10 +83,10 @@ class CompoundCut:
         """The end of a part that is cut so; a side that stands upright needs the tilt alone."""
         miter, tilt = angle_text(self.miter, 2), angle_text(self.tilt, 2)
         if not sign(self.miter):
-            return End("edge miter" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
+            return End("edge" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
         return End(
-            "compound miter",
-            f"{miter}, tilted {tilt}",
+            "compound",
+            f"{miter} {tilt}",
             self.miter,
             self.tilt,
             self._steps(miter, tilt),
@@ -94,5 +95,5 @@ class CompoundCut:
 
     def _steps(self, miter, tilt):
         """The same in steps that are short enough to be read from afar."""
-        leaned = (f"tilted {self.laid.tilt}", tilt) if sign(self.tilt) else ("blade upright",)
-        return (f"turned {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")
+        leaned = (f"bevel {self.laid.tilt}", tilt) if sign(self.tilt) else ("blade upright",)
+        return (f"miter {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")

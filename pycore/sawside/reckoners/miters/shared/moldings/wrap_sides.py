@@ -118,8 +118,8 @@ def legs_of(given, show, sides, total, inside):
 
 
 def _free(show, side):
-    note = f"square, with {show.text(side.scribe)} to scribe" if side.scribe else None
-    return Joint(f"{side.name} end", free=True, note=note)
+    scribe = show.text(side.scribe) if side.scribe else None
+    return Joint(f"{side.name} end", free=True, scribe=scribe)
 
 
 def _run_of(show, side, corner, total, run):
