@@ -64,8 +64,8 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
         label((right_edge, foot + 86 * pixel), ends[1], "note", "end"),
     ]
     words = (
-        f"{name}, seen from above as it stands at the saw, top edge up, its back against the "
-        f"fence, its face towards you. {', '.join(text for text, _ in lengths)}. "
+        f"{name}, seen from above at the saw, top edge up, its back against the fence, its face "
+        f"toward you. {', '.join(text for text, _ in lengths)}. "
         f"{'; '.join(ends)}."
     )
     low = foot + 100 * pixel
@@ -128,8 +128,8 @@ def _lengths(show, back, cuts):
     adds = [cut.adds for cut in cuts]
     face = back + adds[0] + adds[1]
     longer = sign(face - back)
-    of_back = ("", "long side ", "short side ")[-longer]
-    of_face = ("", "long side ", "short side ")[longer]
+    of_back = ("", "long ", "short ")[-longer]
+    of_face = ("", "long ", "short ")[longer]
     roles = ("answer", "given") if longer < 0 else ("given", "answer")
     lengths = [
         (f"back: {of_back}{show.brief(back)}", roles[0]),

@@ -9,13 +9,13 @@ from sawside.reckoners.miters.shared.field_bounds import ACROSS
 _ENDS = {
     "square": "Square",
     "45": "45° miter",
-    "other": "Another angle",
-    "edge": "Edge miter",
+    "other": "Other angle",
+    "edge": "Bevel",
     "corner": "Half of a corner",
     "unequal": "Unequal widths",
 }
 
-_ENDS_HELP = "A miter crosses the face; an edge miter (bevel) crosses the thickness."
+_ENDS_HELP = "A miter cuts across the face. A bevel cuts through the thickness."
 
 
 def end_fields(side):
@@ -26,15 +26,14 @@ def end_fields(side):
         angle(
             f"{side}_angle",
             f"{name} end angle",
-            help="From a square cut, as on the saw's scale: 0 is square. Between the edge and the "
-            "cut it is 90 less this.",
+            help="What the saw’s scale reads: 0 is square.",
             most=str(STEEPEST),
             shown_when=(end, ("other",)),
         ),
         angle(
             f"{side}_tilt",
-            f"{name} end blade tilt",
-            help="From upright, as on the saw's scale: half of a square corner is 45.",
+            f"{name} end bevel",
+            help="What the saw’s bevel scale reads: 0 is square. Half a square corner is 45.",
             default="45",
             most=str(STEEPEST),
             shown_when=(end, ("edge",)),
@@ -49,7 +48,7 @@ def end_fields(side):
         length(
             f"{side}_neighbor",
             f"Width of the piece at the {side} end",
-            help="The stock width of the piece that it meets there.",
+            help="Stock width of the piece it meets.",
             **ACROSS,
             shown_when=(end, ("unequal",)),
         ),
@@ -69,9 +68,9 @@ def cut_end(given, show, side):
         if given.thickness is None:
             raise Refusal(
                 "missing",
-                f"The {side} end is an edge miter, which crosses the thickness, and Stock "
+                f"The {side} end is a bevel, which cuts through the thickness, and Stock "
                 "thickness is blank.",
-                "Fill it in, or choose a miter across the face.",
+                "Fill it in, or choose a miter.",
                 field="thickness",
             )
         return end_of(side, "edge", tilt, given.thickness)

@@ -12,9 +12,9 @@ EDGES = {"top": "top edge", "bottom": "bottom edge"}
 
 TILTS = choice(
     "tilts",
-    "The saw tilts",
-    {"both": "Both ways", "left": "To the left only", "right": "To the right only"},
-    help="Where the top of the blade goes, as seen from the front of the saw.",
+    "Saw bevels",
+    {"both": "Both ways", "left": "Left only", "right": "Right only"},
+    help="Which way the top of the blade leans, from the front.",
 )
 
 
@@ -62,20 +62,20 @@ class CompoundCut:
     @property
     def brief(self):
         """The settings as a drawing shows them."""
-        return f"{angle_text(self.miter)}, tilt {angle_text(self.tilt)}"
+        return f"miter {angle_text(self.miter)}, bevel {angle_text(self.tilt)}"
 
     @property
     def at_the_saw(self):
         """The lay in words with its settings."""
         laid, miter, tilt = self.laid, angle_text(self.miter, 2), angle_text(self.tilt, 2)
-        turned, leaned = "saw straight at 0", "blade upright"
+        turned, leaned = "miter 0", "bevel 0"
         if sign(self.miter):
-            turned = f"front of the saw turned to the {laid.turn}, to {miter}"
+            turned = f"miter {laid.turn} {miter}"
         if sign(self.tilt):
-            leaned = f"top of the blade tilted to the {laid.tilt}, to {tilt}"
+            leaned = f"bevel {laid.tilt} {tilt}"
         return (
-            f"{EDGES[laid.fence]} marked and at the fence, {turned}, {leaned}. Keep the part to "
-            f"the {laid.keep} of the blade."
+            f"{EDGES[laid.fence]} against the fence, {turned}, {leaned}. Keep the part to the "
+            f"{laid.keep} of the blade."
         )
 
     @property
@@ -95,5 +95,5 @@ class CompoundCut:
 
     def _steps(self, miter, tilt):
         """The same in steps that are short enough to be read from afar."""
-        leaned = (f"bevel {self.laid.tilt}", tilt) if sign(self.tilt) else ("blade upright",)
+        leaned = (f"bevel {self.laid.tilt}", tilt) if sign(self.tilt) else ("bevel 0",)
         return (f"miter {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")
