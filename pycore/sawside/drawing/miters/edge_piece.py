@@ -128,8 +128,8 @@ def _lengths(show, back, cuts):
     adds = [cut.adds for cut in cuts]
     face = back + adds[0] + adds[1]
     longer = sign(face - back)
-    of_back = ("", "long ", "short ")[-longer]
-    of_face = ("", "long ", "short ")[longer]
+    of_back = ("", "long point ", "short point ")[-longer]
+    of_face = ("", "long point ", "short point ")[longer]
     roles = ("answer", "given") if longer < 0 else ("given", "answer")
     lengths = [
         (f"back: {of_back}{show.brief(back)}", roles[0]),

@@ -42,9 +42,8 @@ FLAT = {
     "sloped_box": {"left": "left", "right": "right"},
 }
 TOLD = re.compile(
-    r"(?P<edge>top|bottom) edge marked and at the fence, front of the saw turned to the "
-    r"(?P<turn>left|right), to (?P<miter>[^,]+), top of the blade tilted to the "
-    r"(?P<tilt>left|right), to (?P<bevel>.+?)\. Keep"
+    r"(?P<edge>top|bottom) edge against the fence, miter (?P<turn>left|right) (?P<miter>[^,]+), "
+    r"bevel (?P<tilt>left|right) (?P<bevel>.+?)\. Keep"
 )
 
 

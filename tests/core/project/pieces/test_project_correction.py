@@ -37,7 +37,7 @@ def test_every_number_that_changed_is_listed_before_and_after_in_the_order_of_th
     others = said["follows"][1]["others"]
     assert {
         "key": "short_side",
-        "label": "Short side",
+        "label": "Short point",
         "before": "32 13/16″",
         "after": "32 11/16″",
         "difference": "−1/8″",
