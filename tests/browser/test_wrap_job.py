@@ -52,7 +52,7 @@ def fill_wrap(page):
             tap_keys(page, size)
     page.get_by_role("button", name="Done").tap()
     for side, corner in (("Left", "90.5"), ("Right", "89")):
-        choose(page, f"{side} side", "Runs on, and ends square at the wall")
+        choose(page, f"{side} side", "Returns to the wall, square end")
         page.get_by_label(f"{side} corner", exact=True).fill("")
         type_into(page, f"{side} corner", corner)
         type_into(page, f"{side} depth", "15 1/4")

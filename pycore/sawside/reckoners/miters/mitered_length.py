@@ -128,7 +128,7 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a mitered piece, long point and short point?",
     words=(
-        "miter, frame, rail, trim, molding, long side, outside, inside, 45, bevel, edge miter, "
+        "miter, frame, rail, trim, molding, long side, long point, short point, outside, inside, 45, bevel, edge miter, "
         "rabbet, unequal, cut length"
     ),
     order=200,
@@ -176,8 +176,8 @@ RECKONER = Reckoner(
         Answer("rabbet_side", "Back of the rabbet", must="agree"),
         Answer("left_allowance", "Left end adds", must="agree"),
         Answer("right_allowance", "Right end adds", must="agree"),
-        Answer("left_setting", "Miter angle, left", "angle", sets=_way("left")),
-        Answer("right_setting", "Miter angle, right", "angle", sets=_way("right")),
+        Answer("left_setting", "Saw angle, left", "angle", sets=_way("left")),
+        Answer("right_setting", "Saw angle, right", "angle", sets=_way("right")),
         Answer("left_corner", "Angle between edge and cut, left", "angle"),
         Answer("right_corner", "Angle between edge and cut, right", "angle"),
         Answer("left_cut", "Left end at the saw", "text"),
