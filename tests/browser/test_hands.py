@@ -161,7 +161,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
     ends = page.locator(".ends")
-    assert is_on_top(ends.get_by_text("Left: flat miter"))
+    assert is_on_top(ends.get_by_text("Left: miter"))
     assert is_on_top(ends.get_by_text("45°").first)
     length = page.locator(".piece-length").bounding_box()
     assert length["y"] + length["height"] <= ends.bounding_box()["y"]

@@ -38,8 +38,8 @@ def test_a_mitered_length_is_typed_answered_kept_and_there_again_without_network
 
     main_answer(page).get_by_text("thirty-six and one eighth inches").wait_for()
     picture = page.locator("output[name=result] svg.drawing")
-    assert "long side" in picture.text_content().lower()
-    assert "short side" in picture.text_content().lower()
+    assert "long point" in picture.text_content().lower()
+    assert "short point" in picture.text_content().lower()
     page.get_by_text("Why this number").tap()
     page.get_by_text(re.compile(r"31\s5/8 \+ 2\s1/4 \+ 2\s1/4 = 36\s1/8")).wait_for()
 

@@ -52,7 +52,7 @@ def fill_wrap(page):
             tap_keys(page, size)
     page.get_by_role("button", name="Done").tap()
     for side, corner in (("Left", "90.5"), ("Right", "89")):
-        choose(page, f"{side} side", "Runs on, and ends square at the wall")
+        choose(page, f"{side} side", "Returns to the wall, square end")
         page.get_by_label(f"{side} corner", exact=True).fill("")
         type_into(page, f"{side} corner", corner)
         type_into(page, f"{side} depth", "15 1/4")
@@ -76,6 +76,6 @@ def test_a_wrap_of_two_layers_brings_its_six_pieces_to_the_saw_with_names_and_dr
         piece = page.locator(".piece")
         name = piece.locator(".piece-name").text_content()
         in_full = page.locator(".saw-tools svg.drawing").text_content()
-        assert "long side" in in_full.lower(), name
+        assert "long point" in in_full.lower(), name
         seen[name.split(": ", 1)[1]] = shown_length(piece)
     assert seen == dict(expected())

@@ -11,9 +11,8 @@ from tests.core.oracles.solid import rotation, vector
 
 UP = vector(0, 0, 1)
 LAID = re.compile(
-    r"(?P<edge>top|bottom) edge marked and at the fence, "
-    r"(front of the saw turned to the (?P<turn>left|right), to .*|saw straight at 0), "
-    r"(top of the blade tilted to the (?P<tilt>left|right), to .*|blade upright)\. "
+    r"(?P<edge>top|bottom) edge against the fence, "
+    r"miter ((?P<turn>left|right) .*|0), bevel ((?P<tilt>left|right) .*|0)\. "
     r"Keep the part to the (?P<keep>left|right) of the blade\.$"
 )
 

@@ -53,8 +53,8 @@ def mitered_piece(show, width, long_side, short_side, cuts, *, given, thickness=
     roles = ["given" if given == side else "answer" for side in ("long", "short")]
     short_ends = (drawn - right, bottom), (left, bottom)
     shapes += [
-        dimension((0, 0), (drawn, 0), 30 * pixel, f"long side {long_text}", roles[0]),
-        dimension(*short_ends, 30 * pixel, f"short side {short_text}", roles[1]),
+        dimension((0, 0), (drawn, 0), 30 * pixel, f"long point {long_text}", roles[0]),
+        dimension(*short_ends, 30 * pixel, f"short point {short_text}", roles[1]),
         label((0, -50 * pixel), "left end", "note", "start"),
         label((drawn, -50 * pixel), "right end", "note", "end"),
     ]
@@ -81,15 +81,15 @@ def _words(show, views, long_text, short_text, cuts, rabbet):
         f"the {side} end is cut {'square' if cut.degrees == 0 else _cut_words(cut)}"
         for side, cut in zip(("left", "right"), cuts, strict=True)
     ]
-    back = f" At the back of the rabbet it is {show.brief(rabbet[1])}." if rabbet else ""
+    back = f" At the back of the rabbet it’s {show.brief(rabbet[1])}." if rabbet else ""
     return (
-        f"A piece {ends}, long side up. Its long side is {long_text}, its short side "
-        f"{short_text}.{back} From square, {how[0]}, {how[1]}."
+        f"A piece {ends}, long points up. Long point to long point it’s {long_text}, short point "
+        f"to short point {short_text}.{back} From square, {how[0]}, {how[1]}."
     )
 
 
 def _cut_words(cut):
-    across = "across the face" if cut.way == "flat" else "across the thickness"
+    across = "across the face" if cut.way == "flat" else "through the thickness"
     return f"at {angle_text(cut.degrees)} {across}"
 
 

@@ -32,11 +32,9 @@ class MiteredEnd:
     neighbor: Fraction | None = None
 
     @property
-    def cut(self):
-        """The kind of cut in words."""
-        if self.degrees == 0:
-            return "square"
-        return "flat miter" if self.way == "flat" else "edge miter"
+    def how(self):
+        """How it is cut: "square", "flat" or "edge"."""
+        return "square" if self.degrees == 0 else self.way
 
     @property
     def set_up(self):
@@ -47,14 +45,14 @@ class MiteredEnd:
     def at_the_saw(self):
         """How the piece lies and which way the saw is turned."""
         if self.degrees == 0:
-            return "Square: the saw at 0."
+            return "Square cut: saw at 0."
         if self.way == "edge":
             return (
-                f"Outside face up, the top of the blade tilted to the {self.side}, to "
+                f"Lay it outside face up, top of the blade tilted {self.side}, to "
                 f"{angle_text(self.degrees)}."
             )
         return (
-            "Flat on the table, long side against the fence, the front of the saw turned to the "
+            "Lay it flat, long points against the fence, saw swung "
             f"{'right' if self.side == 'left' else 'left'}, to {angle_text(self.degrees)}."
         )
 
@@ -104,11 +102,11 @@ def end_at_unequal(show, side, across, neighbor, corner):
     adds = unequal_allowance(across, neighbor, corner)
     degrees = unequal_setting(across, neighbor, corner) if sign(adds) > 0 else None
     if degrees is None or degrees > STEEPEST:
-        cause = "turn the cut past square" if degrees is None else f"need a cut over {STEEPEST}°"
+        cause = "put the cut past square" if degrees is None else f"need a cut over {STEEPEST}°"
         raise Refusal(
             "impossible",
             f"At a corner of {angle_text(corner)} a piece {show.text(across)} wide and one "
             f"{show.text(neighbor)} wide {cause}.",
-            "Give widths that are more alike, or a corner nearer to square.",
+            "Use widths closer to each other, or a corner closer to square.",
         )
     return MiteredEnd(side, "flat", degrees, across, adds, corner, neighbor)

@@ -19,13 +19,13 @@ class Joint:
     """One end of a leg: its setting in degrees from square, 0 for a square end.
 
     Above 0 the face is longer than the back (an outside corner), below 0 shorter (an inside one).
-    `free` ends meet no other leg; `note` says what is left on such an end, or None.
+    `free` ends meet no other leg; `scribe` tells the length left on such an end, or is None.
     """
 
     name: str
     setting: Fraction = Fraction(0)
     free: bool = False
-    note: str | None = None
+    scribe: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,9 +12,9 @@ It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from fractions import Fraction
-from typing import Any, NamedTuple
+from typing import Any
 
+from sawside.geometry.end import End
 from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
 from sawside.settings.clearances import CLEARANCES
@@ -174,40 +174,6 @@ class Answer:
     def rounding(self):
         """The key of `marks.MUSTS` by which every case is rounded, or None."""
         return self.must if self.must in MUSTS else None
-
-
-class Jig(NamedTuple):
-    """A compound cut, face up, in work that is square to the fence and runs to the front of the
-    saw: where the front of the saw and the top of the blade go, and whether this saw tilts so."""
-
-    turn: str
-    tilt: str
-    tilts: bool
-
-
-@dataclass(frozen=True, slots=True)
-class End:
-    """How one end of a part is cut: "square", "flat miter" or "edge miter", and the angle.
-
-    `turned` and `tilted` are what the saw is set to for it, in exact degrees. `steps` say the same
-    with the ways that saw, blade and piece lie, where these are not in `angle` (which is kept with
-    the pieces that are cut, and so stays as it is). `jig` is how it is cut where no saw turns so
-    far, if the question knows the sides."""
-
-    cut: str
-    angle: str
-    turned: Any = Fraction(0)
-    tilted: Any = Fraction(0)
-    steps: tuple[str, ...] = ()
-    jig: Jig | None = None
-
-    @property
-    def at_the_saw(self):
-        """What is set for it, one thing after another, as short as one reads it from afar."""
-        if self.steps:
-            return list(self.steps)
-        steps = self.angle.partition(" (")[0].split(", ")
-        return [step.removeprefix("saw ") for step in steps if step]
 
 
 @dataclass(frozen=True, slots=True)

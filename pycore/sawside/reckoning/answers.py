@@ -135,7 +135,7 @@ _TOLD = {
 def part_told(part, show):
     """A part as the contract's PART; every measure comes with its mark."""
     data = sizes_told(part, show)
-    for key, label in (("long_side", "Long side"), ("short_side", "Short side")):
+    for key, label in (("long_side", "Long point"), ("short_side", "Short point")):
         if (value := getattr(part, key)) is not None:
             data[key] = length_told(key, label, value, show)
     return data | {"drawing": force(part.drawing)}

@@ -8,6 +8,7 @@ from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
+from sawside.reckoning.old_labels import OLD_LABELS
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
@@ -41,25 +42,27 @@ def linkable_answers(reckoner, found):
 
 
 def named(reckoner, found, label):
-    """The `Named` of an answer by its label, any case; "" is the first one.
+    """The `Named` of an answer by its label, of now or of before, any case; "" is the first one.
 
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
         return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
-    for answer in reckoner.answers:
-        value = found.answers.get(answer.key)
-        if answer.label.casefold() == label:
+    by_key = {answer.key: answer for answer in reckoner.answers}
+    now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
+    for called, key in (*now, *OLD_LABELS.get(reckoner.key, ())):
+        answer, value = by_key[key], found.answers.get(key)
+        if called == label:
             return _number(answer, value)
-        item = _item(label, answer, value or ()) if answer.kind == "lengths" else None
+        item = _item(label, called, value or ()) if answer.kind == "lengths" else None
         if item is not None:
             return _number(answer, item)
     raise _unknown(label, "is no answer of it")
 
 
-def _item(label, answer, values):
+def _item(label, called, values):
     name, _, number = label.rpartition(" ")
-    if name != answer.label.casefold() or not number.isdecimal() or len(number) > 4:
+    if name != called or not number.isdecimal() or len(number) > 4:
         return None
     at = int(number) - 1
     if not 0 <= at < len(values):

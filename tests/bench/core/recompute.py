@@ -38,7 +38,7 @@ def chain(lines, form):
             entry["values"] = values | {"known": values["known"].format(before)}
         entries.append(entry)
     return {
-        "schema": 4,
+        "schema": 5,
         "name": "Record cabinet",
         "settings": {},
         "next": lines + 2,

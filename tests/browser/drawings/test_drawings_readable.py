@@ -18,7 +18,7 @@ WIDER = 1.25
 FONT = """
 (wider) => {
     const text = document.createElementNS("http://www.w3.org/2000/svg", "text");
-    text.textContent = "long side 36 1/8″";
+    text.textContent = "long point 36 1/8″";
     const svg = document.createElementNS("http://www.w3.org/2000/svg", "svg");
     svg.setAttribute("class", "drawing");
     svg.append(text);

@@ -68,7 +68,7 @@ def test_an_evening_at_the_saw(page):
     open_place(page, "At the saw")
     page.get_by_role("button", name="Close the message").tap()
     page.get_by_role("heading", name="Low rail").wait_for()
-    page.locator(".piece-length").get_by_text("long side", exact=True).wait_for()
+    page.locator(".piece-length").get_by_text("long point", exact=True).wait_for()
     page.get_by_text("Stop at 36 1/8″: 2 cuts").wait_for()
     eventually(lambda: held(page) == [True])
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
@@ -147,7 +147,7 @@ def test_an_evening_at_the_saw(page):
     spoken = page.evaluate("window.asked.spoken")
     assert {voice for voice, _ in spoken} == {"near"}
     assert spoken[0][1].startswith(
-        "Top rail. thirty-six and one eighth inches. long side. both ends flat"
+        "Top rail. thirty-six and one eighth inches. long point. both ends"
     )
     assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
 

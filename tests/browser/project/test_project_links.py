@@ -45,7 +45,7 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     review = page.get_by_role("dialog", name="What this changes")
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
     assert axe(page)["wrong"] == []
-    number = review.get_by_role("listitem").filter(has_text="Long side")
+    number = review.get_by_role("listitem").filter(has_text="Long point")
     assert "forty-one and thirteen sixteenths inches" in number.text_content()
     assert "forty-one and eleven sixteenths inches" in number.text_content()
     assert "−1/8″" in number.text_content()
@@ -138,7 +138,7 @@ def test_a_number_that_stays_while_others_of_its_line_change_is_told_once(page):
     page.get_by_label("Stock width", exact=True).tap()
     take(page, "Stock")
     page.get_by_role("button", name="Done").tap()
-    choose(page, "Measured on", "Outside, the long side")
+    choose(page, "Measured on", "Outside edge (long points)")
     choose(page, "Left end", "45° miter")
     choose(page, "Right end", "45° miter")
     page.locator("output[name=result]").get_by_text("thirty-one and one half").first.wait_for()
@@ -146,10 +146,10 @@ def test_a_number_that_stays_while_others_of_its_line_change_is_told_once(page):
 
     correct(page, "Stock", "2 1/2")
     review = page.get_by_role("dialog", name="What this changes")
-    number = review.get_by_role("listitem").filter(has_text="Long side")
+    number = review.get_by_role("listitem").filter(has_text="Long point")
     number.wait_for()
     assert number.locator(".follow-numbers .heard").all_inner_texts() == ["thirty-six inches"]
-    review.get_by_text("Short side: 31 1/2″ → 31″").wait_for()
+    review.get_by_text("Short point: 31 1/2″ → 31″").wait_for()
     review.get_by_role("button", name="Accept").tap()
     rail = page.get_by_role("listitem").filter(has_text="Top rail")
     rail.get_by_text("thirty-six inches").wait_for()

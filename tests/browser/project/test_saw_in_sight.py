@@ -107,7 +107,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
 
     open_entry(page, "Top rail", "Open")
     type_into(page, "Stock width", "2")
-    choose(page, "Left end", "Another angle")
+    choose(page, "Left end", "Other angle")
     type_into(page, "Left end angle", "55")
     page.get_by_role("button", name="Done").tap()
     page.locator("output.result").get_by_role("button", name="Save the correction").tap()
@@ -165,8 +165,8 @@ def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, s
     for end in ("Left", "Right"):
         steps = opened.locator(".ends > div", has_text=f"{end}:").locator("dd").all_text_contents()
         assert [step for step in steps if "°" not in step] == [
-            "turned right",
-            "tilted left",
+            "miter right",
+            "bevel left",
             "top edge to fence",
         ]
     figures = opened.locator(".ends dd:not(.end-way)").evaluate_all(

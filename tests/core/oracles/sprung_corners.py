@@ -21,9 +21,8 @@ from tests.core.oracles.solid import (
 )
 
 HELD = re.compile(
-    r"^Top edge on the table, bottom edge against the fence: front of the saw turned to the "
-    r"(left|right), to .*, blade upright\. Mark the bottom edge; keep the part to the (left|right) "
-    r"of the blade\.$"
+    r"^Top edge on the table, bottom edge against the fence: miter (left|right) .*, "
+    r"bevel 0\. Mark the bottom edge\. Keep the part to the (left|right) of the blade\.$"
 )
 CLOSE = 1e-7
 

@@ -29,7 +29,7 @@ def stands(part, *, face_is_long):
         slope = 0.0
         if "°" in end.angle and end.cut != "square":
             degrees = float(end.angle.split("°")[0].split(" ")[-1])
-            slope = np.tan(np.radians(degrees)) * (1 if f"turned {side}" in end.angle else -1)
+            slope = np.tan(np.radians(degrees)) * (1 if f"swung {side}" in end.angle else -1)
         made = made.cut(side, (way, -slope, 0), (at, 0, 0))
     return made, back
 
@@ -94,9 +94,9 @@ def _longer_at_face(part):
     grows = 0.0
     for side in ("left", "right"):
         angle = getattr(part, side).angle
-        if "turned" in angle:
+        if "swung" in angle:
             turn = np.tan(np.radians(float(angle.split("°")[0].split(" ")[-1])))
-            grows += turn if f"turned {side}" in angle else -turn
+            grows += turn if f"swung {side}" in angle else -turn
     return grows > 0
 
 

@@ -93,17 +93,15 @@ def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, f
 def test_a_label_says_what_the_piece_is():
     said = ask(cabinet())
     texts = [shape["text"] for shape in said["sheets"][0]["shapes"]]
-    assert texts[:3] == ["Rail 1", "25 1/2″", "long side, 2 1/4″"]
+    assert texts[:3] == ["Rail 1", "25 1/2″", "long point, 2 1/4″"]
     assert "1 of 1, Record cabinet" in texts
-    assert any(text.startswith("left flat miter 45") for text in texts)
+    assert any(text.startswith("left miter 45") for text in texts)
 
 
 def test_the_ends_go_on_in_the_next_line_where_one_has_no_room_for_them():
     (sheet,) = ask(cabinet(), columns="5", rows="4")["sheets"]
     texts = [shape["text"] for shape in sheet["shapes"] if shape.get("role") == "sticker-note"]
-    assert "left flat miter 45° (saw set to 45) right flat miter 45° (saw set to 45)" in (
-        " ".join(texts)
-    )
+    assert "left miter 45° right miter 45°" in (" ".join(texts))
     assert not any("…" in text for text in texts)
 
 

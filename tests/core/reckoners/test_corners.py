@@ -71,7 +71,7 @@ INSIDE = [
         "edge_strip",
         {"left_end": "inside", "left_corner": "270"},
         ("left_corner", None, None),
-        "or choose Mitered with the next strip",
+        "or choose Mitered to the next strip",
     ),
 ]
 

@@ -30,14 +30,16 @@ def coped_plan(show, pieces, corners):
         shapes.append(line(start, end))
         x, y = _at(start, along, inward, long / 2, -16 * pixel)
         align = "middle" if abs(inward[0]) < 0.5 else ("end" if inward[0] > 0 else "start")
-        names.append(label((x, y), f"wall {piece.wall}, {_ordinal(piece.order)}", "note", align))
+        names.append(
+            label((x, y), f"wall {piece.wall}, fit {_ordinal(piece.order)}", "note", align)
+        )
     room = 28 * pixel
     middle = (max(xs) + min(xs)) / 2
     half = _SCREEN * pixel / 2
     low = max(max(ys), min(ys) + 60 * pixel)
     box = (middle - half, min(ys) - room, middle + half, low + room)
     said = "; ".join(
-        f"wall {piece.wall}, fitted {_ordinal(piece.order)}, {show.brief(piece.back)}, left end "
+        f"wall {piece.wall}, fit {_ordinal(piece.order)}, {show.brief(piece.back)}, left end "
         f"{piece.left.kind}, right end {piece.right.kind}"
         for piece in pieces
     )

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import break_across, dimension, drawing, label, line, polygon, rectangle
+from sawside.geometry.end import End
 from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_text
 
@@ -22,21 +23,25 @@ _SIDES = ("left", "right")
 @dataclass(frozen=True, slots=True)
 class EdgeCut:
     """A cut through the thickness: degrees from square, below 0 where the face is the shorter
-    side, and what it adds to the face. `note` stands in place of the setting of a square end.
+    side, and what it adds to the face. `setting` is what a square end has (`geometry/end.py`).
     `chamfer` is how deep a chamfer at that end reaches from the face, None for a cut all through.
     """
 
     degrees: Exact
     adds: Exact
-    note: str | None = None
     chamfer: Exact | None = None
+    setting: str = "0°"
 
     def said(self, side):
         """The setting in words, seen by the person at the saw."""
         if sign(self.degrees) == 0:
-            return self.note or "square"
-        toward = side if sign(self.degrees) > 0 else {"left": "right", "right": "left"}[side]
-        return f"{angle_text(abs(self.degrees), 2)}, saw turned {toward}"
+            square = End("square", self.setting)
+            return "square" if self.setting == "0°" else f"{square.cut}, {square.angle}"
+        return f"{angle_text(abs(self.degrees), 2)}, saw swung {self.swung(side)}"
+
+    def swung(self, side):
+        """Which way the front of the saw is swung for it, at the "left" or "right" end."""
+        return side if sign(self.degrees) > 0 else {"left": "right", "right": "left"}[side]
 
 
 @lazy
@@ -59,8 +64,8 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
         label((right_edge, foot + 86 * pixel), ends[1], "note", "end"),
     ]
     words = (
-        f"{name}, seen from above as it stands at the saw, top edge up, its back against the "
-        f"fence, its face towards you. {', '.join(text for text, _ in lengths)}. "
+        f"{name}, seen from above at the saw, top edge up, its back against the fence, its face "
+        f"toward you. {', '.join(text for text, _ in lengths)}. "
         f"{'; '.join(ends)}."
     )
     low = foot + 100 * pixel
@@ -123,8 +128,8 @@ def _lengths(show, back, cuts):
     adds = [cut.adds for cut in cuts]
     face = back + adds[0] + adds[1]
     longer = sign(face - back)
-    of_back = ("", "long side ", "short side ")[-longer]
-    of_face = ("", "long side ", "short side ")[longer]
+    of_back = ("", "long point ", "short point ")[-longer]
+    of_face = ("", "long point ", "short point ")[longer]
     roles = ("answer", "given") if longer < 0 else ("given", "answer")
     lengths = [
         (f"back: {of_back}{show.brief(back)}", roles[0]),

@@ -37,8 +37,8 @@ def rectangle_drawing(words, inside, widths, texts, angles):
         dimension(inner[2], inner[1], 46 * pixel, texts[3], "answer"),
     ]
     notes = [
-        label((wide / 2, low + 18 * pixel), f"top cut {angles[0]}", "note"),
-        label((wide / 2, low + 38 * pixel), f"side cut {angles[1]}", "note"),
+        label((wide / 2, low + 18 * pixel), f"top miter {angles[0]}", "note"),
+        label((wide / 2, low + 38 * pixel), f"side miter {angles[1]}", "note"),
     ]
     box = (-side - 104 * pixel, -top - 40 * pixel, right + 16 * pixel, low + 50 * pixel)
     return drawing(words, box, [*_ring(inner, outer), *dimensions, *notes])

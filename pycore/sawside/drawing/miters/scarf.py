@@ -39,9 +39,9 @@ def _words(show, given, joints, scarf):
     return (
         f"A run of {show.brief(given.run)} seen from above, face at the bottom, with "
         f"{len(joints)} {'joint' if len(joints) == 1 else 'joints'}, measured from the left end to "
-        f"the middle: {places}. Below, one joint: at {angle_text(scarf.degrees, 2)} from square it "
+        f"the center: {places}. Below, one joint: at {angle_text(scarf.degrees, 2)} from square it "
         f"overlaps by {show.brief(scarf.overlap)}, and its face is {show.brief(scarf.face)} long. "
-        "The right piece laps over the left one."
+        "The right piece laps the left one."
     )
 
 
@@ -55,7 +55,7 @@ def _joint(show, given, scarf, top):
     near, far = _MARGIN, _WIDE - _MARGIN
     left = [(near, top), (high - gap, top), (low - gap, foot), (near, foot)]
     right = [(high + gap, top), (far, top), (far, foot), (low + gap, foot)]
-    overlap, face = f"overlap {show.brief(scarf.overlap)}", f"joint face {show.brief(scarf.face)}"
+    overlap, face = f"overlap {show.brief(scarf.overlap)}", f"cut face {show.brief(scarf.face)}"
     thickness, setting = f"thickness {show.brief(given.thickness)}", angle_text(scarf.degrees, 2)
     return [
         polygon(left),
@@ -64,5 +64,5 @@ def _joint(show, given, scarf, top):
         label((near + 4, foot + 20), thickness, "note", "start"),
         label((far - 4, foot + 20), setting, "note", "end"),
         label((middle, foot + 46), face, "name"),
-        label((middle, foot + 70), "the right piece laps over the left", "note"),
+        label((middle, foot + 70), "right piece laps the left", "note"),
     ]

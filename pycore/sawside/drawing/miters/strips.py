@@ -38,13 +38,13 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     top = thick + 78 * pixel
     shapes += _together(show, given.laid, (wide, narrow, thick), together, top, span, pixel)
     laid = {
-        "flat": "flat, one on the other",
+        "flat": "flat, stacked",
         "above": "on edge, one above the other",
         "before": "on edge, one in front of the other",
     }[given.laid]
     words = (
         f"A board seen at its end, ripped {show.brief(setting)} from the fence into strips of "
-        f"{show.brief(widths[0])} and {show.brief(widths[1])}. Below, the strips put together "
+        f"{show.brief(widths[0])} and {show.brief(widths[1])}. Below, the strips assembled "
         f"{laid}: {show.brief(together[0])} high, {show.brief(together[1])} out from the case."
     )
     return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)

@@ -78,7 +78,7 @@ def _dimensions(show, leg, pieces, fronts, inside, pixel):
     if not inside:
         last = [piece for piece in pieces if piece.leg is leg][-1]
         start, stop = fronts[-1]
-        face = f"outermost face {show.brief(last.face)}"
+        face = f"outside face {show.brief(last.face)}"
         yield dimension(stop, start, 26 * pixel, face, "answer")
 
 

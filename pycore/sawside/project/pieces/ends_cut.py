@@ -1,8 +1,8 @@
 """The ends of a piece that was cut, against the ends that are asked for now.
 
-What is kept of an end is its setting as it was told, and of the whole piece how much shorter its
-short side is. That says whether an end is still the same, and how much of the length other ends
-need.
+What is kept of an end is the code of its cut and setting (`geometry/end.py`), and of the whole
+piece how much shorter its short side is. That says whether an end is still the same, and how much
+of the length other ends need.
 """
 
 import re
@@ -11,17 +11,21 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.geometry.angles import tangent
+from sawside.geometry.end import BETWEEN
 from sawside.project.pieces.size import inches
 from sawside.reckoning.links import rational
 
 _DEGREES = re.compile(r"(?:≈ )?(\d+(?:\.\d+)?)°")
-_SET_TO = re.compile(r" \(saw set to [^)]*\)")
 _TENTHS = 10
 _UPRIGHT = 90
 _KEPT = Fraction(1, 10_000)
 """Inches: how far what is kept of a short side may be off (`size.short_side_of`), and more."""
 
-_SIMPLE = re.compile(r"(?:square \*|(?:flat|edge) miter \*(?:, saw turned (left|right))?)")
+_SIMPLE = re.compile(r"@(?:square|flat|edge) \*(?: (left|right))?")
+_SQUARE = ("@square", "square")
+_EDGE, _FACE = ("@edge", "@coped", "edge miter", "bevel"), ("@flat", "@compound", "flat miter")
+"""How ends begin that go through the thickness, and others: codes, and a person's own words."""
+
 _CLOSE = Fraction(1, 50)
 """Inches: how far what two settings take may be off what it was worked out to be, for the settings
 are told to a tenth of a degree."""
@@ -29,8 +33,8 @@ are told to a tenth of a degree."""
 
 @dataclass(frozen=True, slots=True)
 class Ends:
-    """Both ends: `said` as they are kept with a piece, `take` how much shorter they make its
-    short side (None: not known), `across` the mark that they are cut through (None: not known).
+    """Both ends: `said` is their code as it is kept with a piece, `take` how much shorter they make
+    its short side (None: not known), `across` the mark that they are cut through (None: not known).
     """
 
     said: str
@@ -109,27 +113,26 @@ def needed_for(was, now, tolerance):
 
 
 def _of_squares(said):
-    ends = said.split("; ")
-    return Fraction(0) if all(end.startswith("square") for end in ends) else None
+    ends = said.split(BETWEEN)
+    return Fraction(0) if all(end.startswith(_SQUARE) for end in ends) else None
 
 
 def _mark(size, said):
     """The measure that ends are cut through: the larger where it is not the same for both."""
-    edge = "edge miter" in said and "flat miter" not in said and "compound" not in said
+    edge = any(each in said for each in _EDGE) and not any(each in said for each in _FACE)
     across = size.get("thickness" if edge else "width")
     return None if across is None else inches(across)
 
 
 def _settings(said):
-    """(the words of the ends without their numbers, the degrees in them)."""
-    plain = _SET_TO.sub("", said)
-    return _DEGREES.sub("*", plain), [Fraction(each) for each in _DEGREES.findall(plain)]
+    """(the code of the ends without its numbers, the degrees in it)."""
+    return _DEGREES.sub("*", said), [Fraction(each) for each in _DEGREES.findall(said)]
 
 
 def _shares(ends):
     """What each end takes of both; None where that can't be told from the settings."""
     words, degrees = _settings(ends.said)
-    kinds = [_SIMPLE.fullmatch(each) for each in words.split("; ")]
+    kinds = [_SIMPLE.fullmatch(each) for each in words.split(BETWEEN)]
     if not len(kinds) == len(degrees) == 2 or not all(kinds) or not ends.across:
         return None
     if max(degrees) >= _UPRIGHT or kinds[0][1] == "right" or kinds[1][1] == "left":

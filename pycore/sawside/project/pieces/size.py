@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal, Refusals, quoted
+from sawside.geometry.end import BETWEEN, ends_coded
 from sawside.lengths.marks import FINEST, to_mark
 from sawside.reckoning.links import rational
 
@@ -11,14 +12,17 @@ _MOST_DENOMINATOR = 1000
 
 
 def size_of(part, show):
-    """A part's size as a piece of it is cut: {"length": "289/8 in", …, "ends", "short_side"}."""
+    """A part's size as a piece of it is cut: {"length": "289/8 in", …, "ends", "short_side"}.
+
+    `ends` are their codes (`geometry/end.py`); own words for what has a code are that code.
+    """
     size = {
         measure: inches_text(show.mark(getattr(part, measure)))
         for measure in MEASURES
         if getattr(part, measure) is not None
     }
-    ends = "; ".join(f"{end.cut} {end.angle}".strip() for end in (part.left, part.right))
-    return size | {"ends": ends} | short_side_of(part, show.mark(part.length))
+    ends = BETWEEN.join(end.code for end in (part.left, part.right))
+    return size | {"ends": ends_coded(ends)} | short_side_of(part, show.mark(part.length))
 
 
 def short_side_of(part, length):

@@ -4,6 +4,7 @@ A step is given unchecked data and changes only what has the shape that it knows
 is wrong is left for the check that follows.
 """
 
+from sawside.geometry.end import ends_coded
 from sawside.lengths.units import METRIC
 from sawside.project.kinds.entry_parts import MOST_PIECES
 from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES, METRIC_ROWS, METRIC_SETTINGS
@@ -19,18 +20,31 @@ def migrated(data, schema):
 
 
 def migrated_entry(data):
-    """An entry as it was kept by schema 1, or by this one."""
-    cut = data.get("cut") if isinstance(data, dict) else None
-    if not isinstance(cut, dict):
-        return data
-    return data | {"cut": {part: _unknown_pieces(many) for part, many in cut.items()}}
+    """An entry as it was kept by any schema, but for its old defaults."""
+    return _with_coded_ends(_with_unknown_pieces(data))
 
 
 def _from_1(data):
     """Pieces cut were only counted: of each it is not known at what length it was cut."""
+    return _each_entry(data, _with_unknown_pieces)
+
+
+def _each_entry(data, step):
     if not isinstance(data.get("entries"), list):
         return data
-    return data | {"entries": [migrated_entry(entry) for entry in data["entries"]]}
+    return data | {"entries": [step(entry) for entry in data["entries"]]}
+
+
+def _with_unknown_pieces(entry):
+    return _each_part(entry, "cut", _unknown_pieces)
+
+
+def _each_part(entry, state, step):
+    """An entry with a step taken over what it has of each part that is "cut" or "spoiled"."""
+    parts = entry.get(state) if isinstance(entry, dict) else None
+    if not isinstance(parts, dict):
+        return entry
+    return entry | {state: {part: step(pieces) for part, pieces in parts.items()}}
 
 
 def _unknown_pieces(many):
@@ -45,12 +59,10 @@ def _from_2(data):
 
 def _from_3(data):
     """Some defaults became others: what a line or the settings left blank is what it was."""
-    settings, entries = data.get("settings"), data.get("entries")
+    settings = data.get("settings")
     if isinstance(settings, dict) and _metric(settings):
         data = data | {"settings": settings | _missing(settings, METRIC_SETTINGS)}
-    if not isinstance(entries, list):
-        return data
-    return data | {"entries": [_with_old_defaults(entry) for entry in entries]}
+    return _each_entry(data, _with_old_defaults)
 
 
 def _with_old_defaults(entry):
@@ -90,4 +102,22 @@ def _missing(values, old):
     return {key: text for key, text in old.items() if values.get(key) in blank}
 
 
-_STEPS = {1: _from_1, 2: _from_2, 3: _from_3}
+def _from_4(data):
+    """The ends of a piece that was cut were kept in words, which are a code now."""
+    return _each_entry(data, _with_coded_ends)
+
+
+def _with_coded_ends(entry):
+    return _each_part(_each_part(entry, "cut", _coded), "spoiled", _coded)
+
+
+def _coded(pieces):
+    return [_piece_coded(piece) for piece in pieces] if isinstance(pieces, list) else pieces
+
+
+def _piece_coded(piece):
+    ends = piece.get("ends") if isinstance(piece, dict) else None
+    return piece | {"ends": ends_coded(ends)} if isinstance(ends, str) else piece
+
+
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4}

@@ -1,4 +1,4 @@
 """Questions about pieces with ends or edges at an angle, and what they make together."""
 
-HEADING = "Miters, frames and strips"
+HEADING = "Miters, molding and frames"
 PLACE = 2

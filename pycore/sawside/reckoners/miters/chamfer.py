@@ -9,17 +9,12 @@ from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 
-_KNOWN = {
-    "face": "Set-back on the face",
-    "edge": "Depth down the edge",
-    "width": "Width of the chamfer",
-}
+_KNOWN = {"face": "Setback on the face", "edge": "Depth down the edge", "width": "Chamfer width"}
 _CAUTIONS = (
-    "Unplug the machine before changing its tilt or bit, and follow its maker's instructions "
-    "first.",
-    "With a tilted blade keep the piece on the side that the blade leans away from, so that the "
-    "offcut is not caught under it. Chamfer a narrow strip while it is still part of a wide board "
-    "(common practice, no source).",
+    "Unplug the machine before you change its tilt or bit. The maker’s instructions come first.",
+    "With the blade tilted, keep the piece on the side the blade leans away from so the offcut "
+    "can’t get trapped. Chamfer a narrow strip while it’s still part of a wide board (shop "
+    "practice).",
 )
 _WIDE = 316
 
@@ -36,9 +31,9 @@ def compute(given, show):
     if given.thickness is not None and edge > given.thickness:
         raise Refusal(
             "impossible",
-            f"The chamfer would reach {show.text(edge)} down an edge that is only "
+            f"The chamfer would reach {show.text(edge)} down an edge only "
             f"{show.text(given.thickness)} thick.",
-            "Give a smaller chamfer or a smaller angle.",
+            "Use a smaller chamfer or a smaller angle.",
             field="measure",
         )
     return Reckoning(
@@ -57,16 +52,16 @@ def _working(show, given, face, edge, width):
         for name, of in (("cos", cosine), ("sin", sine), ("tan", tangent))
     )
     lines = {
-        "width": (("Set-back", "×", cos, face), ("Depth", "×", sin, edge)),
+        "width": (("Setback", "×", cos, face), ("Depth", "×", sin, edge)),
         "face": (("Depth", "×", tan, edge), ("Width", "÷", cos, width)),
-        "edge": (("Set-back", "÷", tan, face), ("Width", "÷", sin, width)),
+        "edge": (("Setback", "÷", tan, face), ("Width", "÷", sin, width)),
     }[given.known]
     return (
         *(
             f"{what}: {known} {sign} {of} = {known} {sign} {number}{show.equals(result)}"
             for what, sign, (of, number), result in lines
         ),
-        f"Blade tilt with the face flat on the table: 90 − {turn} = {show.pure(90 - given.angle)}°",
+        f"Bevel with the face flat on the table: 90 − {turn} = {show.pure(90 - given.angle)}°",
     )
 
 
@@ -111,16 +106,12 @@ RECKONER = Reckoner(
     fields=(
         choice("known", "Known", _KNOWN),
         length(
-            "measure",
-            "Measured",
-            help="The one that you chose above.",
-            least="1/64 in",
-            most="24 in",
+            "measure", "Measured", help="The one you picked above.", least="1/64 in", most="24 in"
         ),
         angle(
             "angle",
             "Angle from the face",
-            help="45 takes as much off face and edge.",
+            help="At 45, it takes the same off the face and the edge.",
             default="45",
             least="5",
             most="85",
@@ -130,18 +121,18 @@ RECKONER = Reckoner(
             "Board thickness",
             least="1/64 in",
             most="24 in",
-            help="To check that the chamfer fits.",
-            **blank("The depth is not checked."),
+            help="To check the chamfer fits.",
+            **blank("The depth isn’t checked."),
         ),
     ),
     answers=(
-        Answer("width", "Width of the chamfer", must="agree"),
-        Answer("face", "Set-back on the face", must="agree"),
+        Answer("width", "Chamfer width", must="agree"),
+        Answer("face", "Setback on the face", must="agree"),
         Answer("edge", "Depth down the edge", must="agree"),
-        Answer("flat", "Blade tilt, face flat on the table", "angle", sets="tilted"),
-        Answer("on_edge", "Blade tilt, board on edge", "angle", sets="tilted"),
+        Answer("flat", "Bevel, face flat on the table", "angle", sets="tilted"),
+        Answer("on_edge", "Bevel, board on edge", "angle", sets="tilted"),
     ),
-    source="Width = set-back ÷ cos(angle), depth = set-back × tan(angle): plane trigonometry.",
+    source="Width = setback ÷ cos(angle), depth = setback × tan(angle): plane trigonometry.",
     compute=compute,
     example={"known": "face", "measure": "3/8", "angle": "45", "thickness": "3/4"},
 )

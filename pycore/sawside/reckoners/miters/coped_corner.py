@@ -1,5 +1,6 @@
 """Moldings in inside corners: which piece runs square, which is coped over it, and how long."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 from sawside.drawing.miters.coped import coped_plan
@@ -11,7 +12,6 @@ from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
     Answer,
-    End,
     Part,
     Reckoner,
     Reckoning,
@@ -21,6 +21,7 @@ from sawside.reckoners.declaration import (
     rows,
 )
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.edge_ends import edge_end
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.moldings.coped_words import (
     HOW,
@@ -30,16 +31,16 @@ from sawside.reckoners.miters.shared.moldings.coped_words import (
 )
 from sawside.wood.saw import cautions_at_the_saw
 
-_AROUND = {"row": "Walls in a row, such as an alcove", "room": "All around a room"}
+_AROUND = {"row": "In a row, like an alcove", "room": "All around a room"}
 _MOST_OFF = 10
 """Degrees by which measured corners of a room may fail to add up before it is refused."""
 _OUTSIDE = (
-    "Read it inside the room. An outside corner gets a miter, not a cope: run the walls up to it "
-    "as a row, and use Molding around a case for what goes around it."
+    "Read it inside the room. Miter an outside corner, don’t cope it: run the walls up to it as a "
+    "row, and use Molding around a case for the corner."
 )
 _CAUTIONS = (
-    "Cope with the piece clamped, and no hand in front of the saw.",
-    "Where a profile curls under itself a cope can't close over it: miter that corner.",
+    "Clamp the piece to cope it, and keep your hands behind the saw.",
+    "You can’t cope a profile with an undercut. Miter that corner.",
 )
 
 
@@ -88,7 +89,7 @@ def _check_walls(given, corners, closed):
             "impossible",
             f"{'A room has' if closed else 'A corner needs'} at least {least} walls, and "
             f"{len(walls)} {'is' if len(walls) == 1 else 'are'} filled in.",
-            "Add a wall." if not closed else "Add walls, or choose walls in a row.",
+            "Add a wall." if not closed else "Add walls, or choose In a row.",
             field="walls",
         )
     turns, due = sum(corners), 180 * (len(walls) - 2)
@@ -97,7 +98,7 @@ def _check_walls(given, corners, closed):
             "impossible",
             f"The corners of a room with {len(walls)} walls add up to {due}°, and these add up to "
             f"{angle_text(turns, 2)}.",
-            "Measure the corners again; only inside corners can be coped here.",
+            "Measure the corners again. You can only cope inside corners.",
             field="walls",
         )
 
@@ -110,8 +111,8 @@ def _first(given, closed):
     if given.first > len(walls):
         raise Refusal(
             "impossible",
-            f"There is no wall {given.first}: {len(walls)} are filled in.",
-            f"Give a number from 1 to {len(walls)}.",
+            f"There’s no wall {given.first}: {len(walls)} are filled in.",
+            f"Use a number from 1 to {len(walls)}.",
             field="first",
         )
     return given.first - 1
@@ -124,16 +125,16 @@ def _part(given, show, piece):
     if sign(face) <= 0:
         raise Refusal(
             "impossible",
-            f"Wall {piece.wall}: nothing of its molding is left in sight; the corners take "
+            f"Wall {piece.wall}: none of its molding would show; the corners take "
             f"{show.text(piece.length - piece.face)} of {show.text(piece.length)}.",
-            "Give a smaller projection, or check the wall.",
+            "Use a smaller projection, or check the wall.",
             field="walls",
             row=piece.wall - 1,
             part="length",
         )
     cuts = [_cut(end) for end in (piece.left, piece.right)]
     coped = COPED in (piece.left.kind, piece.right.kind)
-    note = "then coped along that line" if coped else None
+    note = "then cope along that line" if coped else None
     name = f"Wall {piece.wall}"
     return Part(
         key=f"wall_{piece.wall}",
@@ -152,42 +153,39 @@ def _part(given, show, piece):
 def _cut(end):
     if end.kind == COPED:
         return EdgeCut(-half_corner(end.corner), -end.face)
-    note = None if end.kind == FREE else "square, into the corner"
-    return EdgeCut(Fraction(0), Fraction(0), note)
+    square = EdgeCut(Fraction(0), Fraction(0))
+    if end.kind == FREE:
+        return square
+    return replace(square, setting="0° corner")
 
 
 def _end(end, cut, side):
     if end.kind == COPED:
-        return End("coped", f"edge miter first, {cut.said(side)}", abs(cut.degrees))
-    return End("square", "0°" if end.kind == FREE else "0°, into the corner")
+        return replace(edge_end(cut, side), how="coped")
+    return edge_end(cut, side)
 
 
 RECKONER = Reckoner(
     key="coped_corner",
     title="Coped corner",
-    asks="Which piece of molding runs square into a corner, which is coped, and how long are they?",
+    asks="Which pieces butt, which get coped, and how long are they?",
     words=(
         "cope, coped, coping, inside corner, baseboard, molding, room, alcove, wall, scribe, square"
     ),
     order=216,
     fields=(
-        choice("around", "The walls are", _AROUND),
+        choice("around", "Walls", _AROUND),
         rows(
             "walls",
-            "Walls, from left to right as you face them",
+            "Walls, left to right as you face them",
             (
-                length(
-                    "length",
-                    "Length",
-                    help="Along the wall, where the molding goes.",
-                    least="1/4 in",
-                ),
+                length("length", "Length", help="Along the wall, at the molding.", least="1/4 in"),
                 corner_field(
                     "corner",
-                    "Corner at its right",
-                    "it and the next wall",
+                    "Corner at right",
+                    "this wall and the next",
                     least=30,
-                    only="Inside corners only; unused at the end of a row.",
+                    only="Inside corners only. Not used at the end of a row.",
                 ),
             ),
             row_label="Wall",
@@ -196,7 +194,7 @@ RECKONER = Reckoner(
         length(
             "projection",
             "Projection",
-            help="How far the molding stands out at most.",
+            help="How far the molding sticks out at its thickest.",
             least="1/64 in",
             most="12 in",
         ),
@@ -205,39 +203,37 @@ RECKONER = Reckoner(
             "Height",
             least="1/64 in",
             most="24 in",
-            help="Only for the list of pieces.",
-            **blank("The pieces are listed without it."),
+            help="Only for the cut list.",
+            **blank("Left out of the cut list."),
         ),
         count(
             "first",
-            "Wall seen first",
+            "Wall you see first",
             least="1",
             most="12",
-            help="Its piece runs square at both ends: so the joints face away from the door.",
-            **blank("The middle one of a row, the first one of a room."),
+            help="Its piece butts at both ends, so the joints don’t face you.",
+            **blank("The center wall of a row, or the first of a room."),
         ),
         length(
             "extra",
-            "To spring in",
+            "Extra for a spring fit",
             default="0 in",
             most="1/4 in",
-            help="Added to a piece between two corners, so that it is pressed tight.",
+            help="Added to a piece between two corners, to press it tight.",
         ),
     ),
     answers=(
         Answer("first", "First piece, along its wall", must="reach"),
-        Answer(
-            "pieces", "Lengths along the wall, in the order of fitting", "lengths", must="reach"
-        ),
-        Answer("faces", "Lengths in sight, without what springs in", "lengths", must="reach"),
-        Answer("ends", "Square or coped", "text"),
-        Answer("settings", "Miter before coping, from square", "text"),
-        Answer("how", "To cope an end", "text"),
+        Answer("pieces", "Lengths along the wall, in fitting order", "lengths", must="reach"),
+        Answer("faces", "Visible lengths, without the spring", "lengths", must="reach"),
+        Answer("ends", "Butted or coped", "text"),
+        Answer("settings", "Miter before coping", "text"),
+        Answer("how", "How to cope", "text"),
         Answer("stock", "Stock, without kerfs", must="reach"),
     ),
     source=(
-        "Which piece runs square, the order of fitting, and a miter that shows the line to cope: "
-        "common practice, no source. Where faces cross, projection × cot(corner ÷ 2): plane "
+        "Which piece butts, the fitting order, and a miter that shows the line to cope: shop "
+        "practice. Where faces cross, projection × cot(corner ÷ 2): plane "
         "trigonometry."
     ),
     compute=compute,

@@ -39,8 +39,8 @@ def compute(given, show):
         },
         working=(
             *worked,
-            f"From square: 90 − {degrees_text(between)} ÷ 2 = {degrees_text(setting)}",
-            f"The reading may be off: the corner is between {angle_text(least, 2)} and "
+            f"Miter: 90 − {degrees_text(between)} ÷ 2 = {degrees_text(setting)}",
+            f"As closely as you measured, the corner is between {angle_text(least, 2)} and "
             f"{angle_text(most, 2)}",
         ),
         drawing=_drawing(between, setting, outside),
@@ -52,29 +52,27 @@ def _refuse_uncut(given, between):
     """Refuse a corner that no miter is cut for."""
     if _LEAST <= between <= 180 - _STRAIGHT:
         return
-    what = f"sharper than {_LEAST}°" if between < _LEAST else "as good as straight"
+    what = f"sharper than {_LEAST}°" if between < _LEAST else "nearly straight"
     raise Refusal(
         "impossible",
-        f"A corner of {angle_text(between)} is {what}: no miter is cut for it.",
-        "Check the readings, or join the pieces square.",
+        f"A corner of {angle_text(between)} is {what}, so there’s no miter to cut.",
+        "Check your measurements, or butt the pieces.",
         field={"angle": "angle", "lengths": "across", "bevel": "square_over"}[given.found],
     )
 
 
 def _way(setting, outside):
-    name, where = ("Outside", "away from") if outside else ("Inside", "at")
+    name, face = ("Outside", "away from") if outside else ("Inside", "against")
     return (
-        f"{name} corner: both pieces {angle_text(setting, 2)} from square, mirrored; the longer "
-        f"side lies {where} the wall."
+        f"{name} corner: cut both pieces at {angle_text(setting, 2)}, mirror image; long points "
+        f"{face} the wall."
     )
 
 
 def _drawing(between, setting, outside):
     corner, cut = angle_text(between), angle_text(setting)
-    words = (
-        f"Two pieces meet at {corner}. The joint halves the corner; both are cut {cut} from square."
-    )
-    return joint(words, between, corner, f"saw {cut}", outside=outside)
+    words = f"Two pieces meet at {corner}. The joint halves the corner: cut both at {cut}."
+    return joint(words, between, corner, f"miter {cut}", outside=outside)
 
 
 def _by_angle(given, _show):
@@ -105,9 +103,9 @@ def _no_triangle(show, one, other, across):
         limit = f"more than {show.text(abs(one - other))}"
     return Refusal(
         "impossible",
-        f"With legs of {show.text(one)} and {show.text(other)} the distance across is {limit}, and "
-        f"{show.text(across)} was given.",
-        "Measure the three lengths again, between the same three marks.",
+        f"With legs of {show.text(one)} and {show.text(other)}, the distance across is {limit}, "
+        f"and you gave {show.text(across)}.",
+        "Measure all three lengths again, between the same three marks.",
         field="across",
     )
 
@@ -133,13 +131,13 @@ _READ = ("found", ("angle",))
 _TAPED = ("found", ("lengths",))
 _BEVEL = ("found", ("bevel",))
 _MEASURED = ("found", ("lengths", "bevel"))
-_FINDING = {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel on a board"}
-_OPENS = {"closed": "Narrower than square", "open": "Wider than square"}
+_FINDING = {"angle": "Protractor", "lengths": "Three lengths", "bevel": "Bevel gauge on a board"}
+_OPENS = {"closed": "Tighter than square", "open": "Wider than square"}
 
 RECKONER = Reckoner(
     key="corner_setting",
-    title="Saw setting for a corner",
-    asks="How is the saw set for a corner that is not square?",
+    title="Miter angle for a corner",
+    asks="What miter angle do I need for a corner that isn’t 90?",
     words=(
         "corner, angle, protractor, bevel gauge, sliding bevel, bisect, half, wall, out of square,"
         " miter, setting, inside corner, outside corner, diagonal"
@@ -148,74 +146,73 @@ RECKONER = Reckoner(
     fields=(
         choice(
             "found",
-            "Found by",
+            "Measured with",
             _FINDING,
-            help="A bevel set to the corner can be drawn on a board with a straight edge.",
+            help="No protractor? Set a bevel gauge to the corner and trace it on a straight board.",
         ),
         corner_field("angle", "Corner", least=_LEAST, default=None, shown_when=_READ),
-        choice("read", "Read at an", _KINDS, shown_when=_READ),
+        choice("read", "Corner type", _KINDS, shown_when=_READ),
         angle(
             "angle_off",
-            "Protractor read to within",
-            help="Half of its smallest division.",
+            "Good to within",
+            help="Half the protractor’s smallest division.",
             default="0.5",
             most="5",
             shown_when=_READ,
         ),
         length(
             "one_leg",
-            "From the corner along one wall",
-            help="A mark on the wall, as far out as you can reach.",
+            "First leg",
+            help="From the corner to a mark on the wall, as far out as you can reach.",
             least="1 in",
             shown_when=_TAPED,
         ),
         length(
             "other_leg",
-            "From the corner along the other",
-            help="On an outside corner measure along the two wall lines drawn on past the corner.",
+            "Second leg",
+            help="On an outside corner, extend both wall lines and measure along those.",
             least="1 in",
             shown_when=_TAPED,
         ),
-        length("across", "Straight across between the marks", least="1/8 in", shown_when=_TAPED),
+        length("across", "Mark to mark", least="1/8 in", shown_when=_TAPED),
         length(
             "along",
-            "Along the edge of the board",
-            help="From where the bevel's line starts at the edge.",
+            "Along the board edge",
+            help="From where your line starts at the edge.",
             least="1 in",
             shown_when=_BEVEL,
         ),
         length(
             "square_over",
             "Square over to the line",
-            help="From that place on the edge to the bevel's line.",
+            help="From that spot on the edge to your line.",
             least="1/64 in",
             shown_when=_BEVEL,
         ),
-        choice("bevel_opens", "The bevel is", _OPENS, shown_when=_BEVEL),
+        choice("bevel_opens", "Bevel", _OPENS, shown_when=_BEVEL),
         length(
             "length_off",
-            "Lengths read to within",
-            help="Half of the smallest mark that you read to.",
+            "Measured to within",
+            help="Half the smallest mark you read to.",
             default="1/32 in",
             metric="0.5 mm",
             most="1/2 in",
             shown_when=_MEASURED,
         ),
-        choice("corner", "Corner of the room", _KINDS, shown_when=_MEASURED),
+        choice("corner", "Corner type", _KINDS, shown_when=_MEASURED),
     ),
     answers=(
-        Answer("setting", "Saw setting, from square", "angle", sets="turned"),
+        Answer("setting", "Miter angle", "angle", sets="turned"),
         Answer("between_faces", "Angle between edge and cut", "angle"),
-        Answer("corner", "Corner on the side of the room", "angle"),
+        Answer("corner", "Corner, from the room", "angle"),
         Answer("between", "Angle between the pieces", "angle"),
-        Answer("least", "Setting at least, by the reading", "angle"),
-        Answer("most", "Setting at most, by the reading", "angle"),
+        Answer("least", "Lowest it could be", "angle"),
+        Answer("most", "Highest it could be", "angle"),
         Answer("way", "At the saw", "text"),
     ),
     source=(
         "The joint of two pieces of one width halves their corner: plane geometry. Three lengths: "
-        "law of cosines. Taking half the smallest division as the doubt of a reading is common "
-        "practice, no source."
+        "law of cosines. Taking half the smallest division as the uncertainty is shop practice."
     ),
     compute=compute,
     example={

@@ -14,11 +14,10 @@ from sawside.reckoners.miters.shared.compound.saw import TILTS
 from sawside.wood.saw import cautions_at_the_saw
 
 _CAUTIONS = (
-    "The molding must seat on wall and ceiling. Where the wall is not plumb or the ceiling not "
-    "level its spring changes: hold an offcut in its place, measure drop and projection there, and "
-    "cut two short test pieces first.",
-    "Upside down in its place the molding needs stops that keep it from sliding; use those that "
-    "the saw's maker describes.",
+    "Crown has to seat on both the wall and the ceiling. If either is out, the spring angle "
+    "changes: hold an offcut up, measure its drop and projection there, and cut two short test "
+    "pieces first.",
+    "Nested crown needs crown stops so it can’t slide. Use the ones the saw maker calls for.",
 )
 
 
@@ -27,9 +26,9 @@ def compute(given, show):
     if given.ceiling == "sloped":
         raise Refusal(
             "impossible",
-            "Crown that climbs a sloped ceiling meets a level run only with another profile, or "
-            "with a transition piece between them, and neither is reckoned here.",
-            "Run it level, below the slope, and choose a level ceiling.",
+            "Crown up a sloped ceiling only meets a level run with a different profile or a "
+            "transition piece, and Sawside covers neither.",
+            "Run it level below the slope, and choose a level ceiling.",
             field="ceiling",
         )
     piece = piece_of(given, show)
@@ -89,7 +88,7 @@ _RIGHT_TILT = {"sets": "tilted", "with_turn": "right_miter"}
 RECKONER = Reckoner(
     key="crown",
     title="Crown molding",
-    asks="How is crown under a level ceiling cut, flat or held in its place, and how long is it?",
+    asks="How do I cut crown, flat or nested, and how long?",
     words=(
         "crown, cornice, cove, sprung molding, spring angle, compound miter, bevel, tilt, ceiling,"
         " top of the cabinet, bed molding, inside corner, outside corner, upside down, flat on the"
@@ -103,47 +102,47 @@ RECKONER = Reckoner(
         choice(
             "measured_on",
             "Measured along",
-            {"bottom": "The bottom edge, on the wall", "top": "The top edge, at the ceiling"},
+            {"bottom": "Bottom edge, on the wall", "top": "Top edge, at the ceiling"},
         ),
         length(
             "measured",
-            "Length measured",
+            "Measured length",
             least="1/4 in",
             may_be_blank=True,
-            help="From corner to corner, or to the square end.",
-            blank_means="Only the settings of the saw are told.",
+            help="Corner to corner, or to the square end.",
+            blank_means="You get the saw settings only.",
         ),
         TILTS,
         choice(
             "ceiling",
             "Ceiling",
             {"level": "Level", "sloped": "Sloped"},
-            help="Crown that climbs a slope is not reckoned.",
+            help="Sloped ceilings aren’t covered.",
         ),
     ),
     answers=(
-        Answer("miter", "Saw turned, molding flat", "angle", sets="turned"),
-        Answer("tilt", "Blade tilted, molding flat", "angle", sets="tilted", with_turn="miter"),
-        Answer("right_miter", "Saw turned for the right end", "angle", sets="turned"),
-        Answer("right_tilt", "Blade tilted for the right end", "angle", **_RIGHT_TILT),
-        Answer("tips", "From tip to tip: the molding it takes", must="reach"),
+        Answer("miter", "Miter, cut flat", "angle", sets="turned"),
+        Answer("tilt", "Bevel, cut flat", "angle", sets="tilted", with_turn="miter"),
+        Answer("right_miter", "Miter, cut flat, right end", "angle", sets="turned"),
+        Answer("right_tilt", "Bevel, cut flat, right end", "angle", **_RIGHT_TILT),
+        Answer("tips", "Tip to tip", must="reach"),
         Answer("top", "Top edge", must="agree"),
         Answer("bottom", "Bottom edge", must="agree"),
-        Answer("left_flat", "Left end, flat on the table", "text"),
-        Answer("right_flat", "Right end, flat on the table", "text"),
-        Answer("held", "Saw turned, molding held in its place", "angle", sets="turned"),
-        Answer("right_held", "Held in its place, right end", "angle", sets="turned"),
-        Answer("left_up", "Left end, held upside down", "text"),
-        Answer("right_up", "Right end, held upside down", "text"),
-        Answer("spring", "Spring, from the wall", "angle"),
+        Answer("left_flat", "Left end, cut flat", "text"),
+        Answer("right_flat", "Right end, cut flat", "text"),
+        Answer("held", "Miter, cut nested", "angle", sets="turned"),
+        Answer("right_held", "Miter, cut nested, right end", "angle", sets="turned"),
+        Answer("left_up", "Left end, nested upside down", "text"),
+        Answer("right_up", "Right end, nested upside down", "text"),
+        Answer("spring", "Spring angle", "angle"),
         Answer("width", "Face width", must="agree"),
         Answer("drop", "Drop down the wall", must="agree"),
         Answer("projection", "Projection along the ceiling", must="agree"),
     ),
     source=(
-        "Turned: arctan (sin spring ÷ tan half the corner); tilted: arcsin (cos spring × cos half "
+        "Miter: arctan (sin spring ÷ tan half the corner); bevel: arcsin (cos spring × cos half "
         "the corner): geometry of the plane that halves the corner. The settings printed for "
-        "springs of 38 and 45 are common practice, no source."
+        "springs of 38 and 45 are shop practice."
     ),
     compute=compute,
     makes_parts=True,

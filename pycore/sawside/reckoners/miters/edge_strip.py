@@ -9,8 +9,8 @@ from sawside.reckoners.miters.shared.strip_ends import end_fields, strip_of
 from sawside.wood.saw import cautions_at_the_saw
 
 _BACKING_BOARD = (
-    "A thin strip breaks and is caught easily: cut it against a backing board, as the saw's maker "
-    "says (common practice, no source)."
+    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
+    "(shop practice)."
 )
 
 
@@ -18,7 +18,7 @@ def compute(given, show):
     """The strip's length at the panel and at its face, in inches, and each end's set-back."""
     strip = strip_of(given, show)
     left, right = strip.cuts
-    picture = edge_piece(show, "Edge strip", given.thickness, strip.back, strip.cuts)
+    picture = edge_piece(show, "Edging", given.thickness, strip.back, strip.cuts)
     return Reckoning(
         answers={
             "long_side": strip.to_cut,
@@ -38,7 +38,7 @@ def _part(given, strip, picture):
     left, right = edge_ends(strip.cuts)
     return Part(
         key="strip",
-        name="Edge strip",
+        name="Edging",
         length=strip.to_cut,
         width=given.width,
         thickness=given.thickness,
@@ -72,24 +72,19 @@ def _signed(show, adds):
 
 RECKONER = Reckoner(
     key="edge_strip",
-    title="Edge strip around a panel",
-    asks="How long is a strip on the edge of a panel, when its ends meet other strips?",
+    title="Solid edging around a panel",
+    asks="How long is the edging on a panel when its ends meet other strips?",
     words=(
         "edge, edging, strip, lipping, band, panel, plywood, miter, chamfer, shelf, front edge, "
         "set-back, notch, inside corner"
     ),
     order=280,
     fields=(
-        length(
-            "panel",
-            "Length of the panel's edge",
-            help="The edge that the strip is glued to.",
-            least="1/4 in",
-        ),
+        length("panel", "Panel edge", help="The edge you glue the strip to.", least="1/4 in"),
         length(
             "thickness",
             "Strip thickness",
-            help="How far it stands out from the panel.",
+            help="How far it sticks out from the panel.",
             default="1/4 in",
             metric="6 mm",
             **STRIP,
@@ -98,10 +93,10 @@ RECKONER = Reckoner(
         *end_fields("right"),
         length(
             "neighbor",
-            "Thickness of the next strip",
+            "Next strip thickness",
             **STRIP,
-            **blank("As thick as this one."),
-            help="Where an end runs over the next strip.",
+            **blank("Same as this one."),
+            help="For an end that laps the next strip.",
         ),
         angle(
             "chamfer_angle",
@@ -109,27 +104,27 @@ RECKONER = Reckoner(
             default="45",
             least="5",
             most="85",
-            help="From the face; only for a chamfered corner.",
+            help="From the face, for a chamfered corner.",
         ),
         length(
             "width",
             "Strip width",
             least="1/64 in",
             most="12 in",
-            **blank("The piece is listed without it."),
-            help="As high as the panel is thick, or a little more to plane flush.",
+            **blank("Left out of the cut list."),
+            help="Panel thickness, or a little more to plane flush.",
         ),
     ),
     answers=(
         Answer("long_side", "Cut length", must="agree"),
         Answer("panel_side", "Length at the panel", must="agree"),
         Answer("face_side", "Length at the face", must="agree"),
-        Answer("left_set_back", "Left set-back, between panel side and face", must="agree"),
-        Answer("right_set_back", "Right set-back, between panel side and face", must="agree"),
+        Answer("left_set_back", "Left setback, panel to face", must="agree"),
+        Answer("right_set_back", "Right setback, panel to face", must="agree"),
     ),
     source=(
         "A mitered end adds thickness × tan(90 − corner ÷ 2) to the face, or takes it off in an "
-        "inside corner: plane trigonometry. Which end runs over which: common practice, no source."
+        "inside corner: plane trigonometry. Which end laps which: shop practice."
     ),
     compute=compute,
     example={

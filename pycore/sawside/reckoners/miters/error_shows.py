@@ -19,7 +19,7 @@ from sawside.reckoners.miters.shared.ring_fields import (
     width_field,
 )
 
-_PAPER = "For the eye: a sheet of paper is about 0.004″ (0.1 mm): common practice, no source."
+_PAPER = "To picture it: a sheet of paper is about 0.004″ (0.1 mm): shop practice."
 
 
 def compute(given, show):
@@ -27,9 +27,9 @@ def compute(given, show):
     if given.corners != 4 and given.other_side is not None:
         raise Refusal(
             "conflict",
-            f"Only a ring of four corners has two lengths of sides, and this one has "
+            f"Only a frame with four corners can have two lengths of sides, and this one has "
             f"{given.corners}.",
-            "Leave Other side blank.",
+            "Leave Other side, inside blank.",
             field="other_side",
         )
     return (_setting_off if given.error == "setting" else _length_off)(given, show)
@@ -41,9 +41,7 @@ def _setting_off(given, show):
     closing = 2 * given.corners * given.angle_off
     sides = [given.side, given.other_side or given.side] * given.corners
     heel, toe = last_joint(sides[: given.corners], given.width, cut)
-    opens = (
-        f"At the {'toe (outside)' if small else 'heel (inside)'}, when each corner is held true."
-    )
+    opens = f"At the {'toe (outside)' if small else 'heel (inside)'}, with each corner held true."
     return Reckoning(
         answers={
             **_gap_answers(gap, show, opens),
@@ -63,8 +61,8 @@ def _cut(given):
     if not 0 < cut < 90:
         raise Refusal(
             "impossible",
-            f"The setting is {angle_text(true)}; {angle_text(off)} from it nothing is mitered.",
-            "Give a smaller error.",
+            f"The miter is {angle_text(true)}; {angle_text(off)} off, there’s no miter left.",
+            "Use a smaller error.",
             field="angle_off",
         )
     return cut
@@ -79,16 +77,15 @@ def _setting_worked(given, show, cut, gap, closing, last):
     off, turned = degrees_text(given.angle_off), degrees_text(cut)
     face = show.number(face_length(given.width, cut))
     heel, toe = (show.number(each) for each in last)
-    ends = "its ends open" if small else "its ends overlap, so that one of them has to open,"
+    ends = "the last opens" if small else "the last overlaps, so one end has to open,"
     return (
         setting_worked(given.corners),
         f"Cut at {true} {'−' if small else '+'} {off} = {turned}°",
         f"Face of the cut: {show.number(given.width)} ÷ cos {turned}° = {face}",
         f"Two faces, each {off}° off: 2 × {face} × sin {off}° = {show.number(gap)}",
-        f"The ring ends {'short' if small else 'over'} by {2 * given.corners} × {off}°"
+        f"The frame closes {'short' if small else 'over'} by {2 * given.corners} × {off}°"
         f"{angle_equals(closing)}",
-        f"With all joints but the last pulled tight, {ends} {heel} at the heel and {toe} at the "
-        "toe",
+        f"With the other joints pulled tight, {ends} {heel} at the heel and {toe} at the toe",
         _PAPER,
     )
 
@@ -99,7 +96,7 @@ def _wedge_drawing(given, text):
         closed, open_, gaps, texts = open_, closed, gaps[::-1], texts[::-1]
     words = (
         f"Two pieces held at their true corner. The joint is closed at the {closed} and open "
-        f"{text} at the {open_}. The gap is drawn much wider."
+        f"{text} at the {open_}. The gap is exaggerated."
     )
     return open_joint(words, float(true_setting(given.corners)), *gaps, texts)
 
@@ -108,13 +105,13 @@ def _length_off(given, show):
     true, along = true_setting(given.corners), given.length_off
     gap = parallel_gap(along, true)
     text, turned = fine_text(gap, show), degrees_text(true)
-    where = "the piece that is short"
+    where = "the short piece"
     if given.length_way != "short":
         where = "the piece across from the long one"
     if given.length_way != "short" and given.corners != 4:
         where = "one of the other pieces"
-    opens = f"Evenly from heel to toe, at one end of {where}, all angles held true."
-    words = f"Two pieces at their true corner, open evenly: {text} from heel to toe, drawn wider."
+    opens = f"Evenly from heel to toe, at one end of {where}, with all angles true."
+    words = f"Two pieces at their true corner, open evenly: {text} from heel to toe, exaggerated."
     return Reckoning(
         answers=_gap_answers(gap, show, opens),
         working=(
@@ -128,50 +125,50 @@ def _length_off(given, show):
 
 _SETTING = ("error", ("setting",))
 _LENGTH = ("error", ("length",))
-_WAYS = {"small": "Too small, nearer square", "large": "Too large"}
+_WAYS = {"small": "Too low (closer to square)", "large": "Too high"}
 
 RECKONER = Reckoner(
     key="error_shows",
-    title="How far does an error show",
-    asks="How wide do joints gape when a setting or a length is a little off?",
+    title="What an error does to a joint",
+    asks="How big a gap do I get if the saw or a length is a little off?",
     words=(
         "gap, error, open joint, miter gap, off, feeler, tolerance, closing, heel, toe, accuracy, "
         "how close"
     ),
     order=230,
     fields=(
-        choice("error", "What is off", {"setting": "Saw setting", "length": "Length of one piece"}),
+        choice("error", "What’s off", {"setting": "Miter angle", "length": "Length of one piece"}),
         CORNERS,
         width_field(shown_when=_SETTING),
         angle(
             "angle_off",
-            "Setting off by",
-            help="Each cut, in degrees.",
+            "Angle off by",
+            help="Degrees, at each cut.",
             default="0.5",
             least="0.01",
             most="5",
             shown_when=_SETTING,
         ),
-        choice("angle_way", "The saw is set", _WAYS, shown_when=_SETTING),
+        choice("angle_way", "Saw set", _WAYS, shown_when=_SETTING),
         length(
             "side",
-            "Side, on the inside",
-            help="The inner edge of a piece, cut right.",
+            "Side, inside",
+            help="Inside edge of a piece cut right.",
             least="1/8 in",
             shown_when=_SETTING,
         ),
         length(
             "other_side",
-            "Other side, on the inside",
-            help="The neighbor's inner edge, where four corners have two lengths.",
+            "Other side, inside",
+            help="Inside edge of the next piece, for a rectangle.",
             least="1/8 in",
-            **blank("All sides are alike."),
+            **blank("All sides match."),
             shown_when=_SETTING,
         ),
         length(
             "length_off",
             "Length off by",
-            help="One piece alone.",
+            help="On one piece only.",
             default="1/32 in",
             metric="0.5 mm",
             least="0.001 in",
@@ -179,22 +176,19 @@ RECKONER = Reckoner(
             shown_when=_LENGTH,
         ),
         choice(
-            "length_way",
-            "The piece is",
-            {"short": "Too short", "long": "Too long"},
-            shown_when=_LENGTH,
+            "length_way", "Piece", {"short": "Too short", "long": "Too long"}, shown_when=_LENGTH
         ),
     ),
     answers=(
         Answer("gap", "Gap at each joint", must="agree"),
-        Answer("feeler", "Thickness of a feeler that fits", "text"),
+        Answer("feeler", "Feeler gauge that fits", "text"),
         Answer("opens", "Where it opens", "text"),
-        Answer("closing", "The whole ring closes wrong by", "angle"),
-        Answer("last_heel", "Last joint, all others tight: heel", must="agree"),
-        Answer("last_toe", "Last joint, all others tight: toe", must="agree"),
+        Answer("closing", "Total error around the frame", "angle"),
+        Answer("last_heel", "Last joint, others tight: heel", must="agree"),
+        Answer("last_toe", "Last joint, others tight: toe", must="agree"),
     ),
-    source="Plane trigonometry. Heel for the inner end of a miter and toe for the outer one: "
-    "common practice, no source.",
+    source="Plane trigonometry. Heel for the inside end of a miter and toe for the outside one: "
+    "shop practice.",
     compute=compute,
     example={
         "error": "setting",

@@ -39,7 +39,7 @@ def _check_gap(given, show, face):
         raise Refusal(
             "impossible",
             "The joint is closed at both ends.",
-            "Give the gap at the heel, at the toe, or both.",
+            "Enter a gap at the heel, at the toe, or both.",
             field="toe",
         )
     if 4 * largest > face:
@@ -47,7 +47,7 @@ def _check_gap(given, show, face):
             "impossible",
             f"A gap of {fine_text(largest, show)} is more than a quarter of the joint, which is "
             f"{show.text(face)} long.",
-            "Measure the gap with a feeler or a rule, or check Stock width.",
+            "Measure the gap with a feeler gauge or a rule, or check Stock width.",
             field="toe" if given.toe > given.heel else "heel",
         )
 
@@ -59,11 +59,11 @@ def _of_angle(given, show, _face):
         return None
     true = true_setting(given.corners)
     off = wedge_off(given.width, true, more, at_toe=at_toe)
-    way = "too small, nearer to square," if at_toe else "too large"
+    way = "too low (closer to square)" if at_toe else "too high"
     wider, turned = show.number(more), degrees_text(true)
     return (
         "Angle",
-        f"the saw was set {way} by {angle_text(off, 2)} at each of the two cuts",
+        f"the saw was set {way} by {angle_text(off, 2)} on both cuts",
         {"setting_off": off, "all_off": off / given.corners},
         f"Wider at the {'toe' if at_toe else 'heel'} by {wider}: arctan ({wider} × cos {turned}° ÷ "
         f"(2 × {show.number(given.width)} {'−' if at_toe else '+'} {wider} × sin {turned}°))"
@@ -79,7 +79,7 @@ def _of_length(given, show, face):
     along = even * face / given.width
     return (
         "Length",
-        f"a piece is {fine_text(along, show)} short along its length",
+        f"a piece is {fine_text(along, show)} short",
         {"length_off": on_fine_marks(along, show)},
         f"Open evenly: {show.number(even)} ÷ cos {degrees_text(true_setting(given.corners))}° = "
         f"{show.number(along)} along the piece",
@@ -89,7 +89,7 @@ def _of_length(given, show, face):
 def _drawing(given, show, true):
     gaps = given.heel, given.toe
     texts = [fine_text(gap, show) if gap else "closed" for gap in gaps]
-    words = f"A joint at the heel: {texts[0]}, at the toe: {texts[1]}. The gap is drawn wider."
+    words = f"A joint at the heel: {texts[0]}, at the toe: {texts[1]}. The gap is exaggerated."
     largest = float(nearby(max(gaps)))
     return open_joint(
         words, float(true), *(0.04 + 0.46 * float(gap) / largest for gap in gaps), texts
@@ -98,8 +98,8 @@ def _drawing(given, show, true):
 
 RECKONER = Reckoner(
     key="fault_of_a_gap",
-    title="Which fault made this gap",
-    asks="A mitered joint gapes: is the angle wrong, or a length?",
+    title="What caused this gap?",
+    asks="My miter has a gap. Is it the angle or the length?",
     words="gap, miter, open joint, heel, toe, error, fault, angle off, too short, feeler, correct",
     order=231,
     fields=(
@@ -108,26 +108,26 @@ RECKONER = Reckoner(
         length(
             "heel",
             "Gap at the heel",
-            help="At the inside of the joint, square to the cut.",
+            help="Inside of the joint, square to the cut.",
             default="0 in",
             most="6 in",
         ),
         length(
             "toe",
             "Gap at the toe",
-            help="At the outside of the joint, square to the cut.",
+            help="Outside of the joint, square to the cut.",
             default="0 in",
             most="6 in",
         ),
     ),
     answers=(
-        Answer("fault", "What is wrong", "text"),
-        Answer("told", "How it came about", "text"),
+        Answer("fault", "What’s wrong", "text"),
+        Answer("told", "How it happened", "text"),
         Answer("setting_off", "Each cut is off by", "angle"),
-        Answer("all_off", "Or, other joints pulled tight, by", "angle"),
-        Answer("length_off", "A piece is short by", must="agree"),
+        Answer("all_off", "Or, with the other joints tight, by", "angle"),
+        Answer("length_off", "Piece is short by", must="agree"),
     ),
-    source="Plane trigonometry; the corner itself is taken to be true.",
+    source="Plane trigonometry; the corner itself is taken as true.",
     compute=compute,
     example={"corners": "4", "width": "2 1/4", "heel": "0", "toe": "1/32"},
 )

@@ -88,14 +88,14 @@ def _settings_worked(show, sides):
             f"arctan ({show.number(meets)} ÷ {own}){angle_equals(degrees)}"
             for meets, degrees in ends
         )
-        yield f"{side.name}, arctan of the width that it meets ÷ its own: {'; '.join(ratios)}"
+        yield f"{side.name}, arctan of the width it meets ÷ its own: {'; '.join(ratios)}"
 
 
 def _drawing(show, inside, outside, widths, sides, said):
     texts = [show.brief(each) for each in (*outside, *inside)]
     words = (
         f"A frame {texts[0]} wide and {texts[1]} high outside, {texts[2]} by {texts[3]} inside. "
-        f"From square, {said}."
+        f"Miter angles: {said}."
     )
     angles = [angle_text(side.left) for side in sides[:2]]
     return rectangle_drawing(words, inside, widths, texts, angles)
@@ -103,8 +103,8 @@ def _drawing(show, inside, outside, widths, sides, said):
 
 RECKONER = Reckoner(
     key="frame_around",
-    title="Frame around something",
-    asks="Which pieces make a rectangular frame around a mirror, panel, picture or opening?",
+    title="Mitered frame",
+    asks="What pieces do I cut to frame a mirror, panel, picture or opening?",
     words=(
         "frame, mirror, picture, panel, opening, casing, trim, rabbet, reveal, clearance, miter, "
         "stock, sticks, door frame, window"
@@ -112,25 +112,19 @@ RECKONER = Reckoner(
     order=220,
     fields=(
         MEASURED,
-        length("width", "Width", help="Of what was measured, left to right.", least="1/8 in"),
-        length("height", "Height", help="Of what was measured, bottom to top.", least="1/8 in"),
-        length(
-            "stock", "Stock width", help="Across the face of the left and right pieces.", **WIDTH
-        ),
+        length("width", "Width", help="Of what you measured, left to right.", least="1/8 in"),
+        length("height", "Height", help="Of what you measured, bottom to top.", least="1/8 in"),
+        length("stock", "Stock width", help="Across the face of the sides.", **WIDTH),
         *OFFSETS,
-        length("top_stock", "Width of the top piece", **blank("As the stock width."), **WIDTH),
-        length("bottom_stock", "Width of the bottom piece", **blank("As the top piece."), **WIDTH),
+        length("top_stock", "Top width", **blank("Same as Stock width."), **WIDTH),
+        length("bottom_stock", "Bottom width", **blank("Same as Top width."), **WIDTH),
         *STOCK,
     ),
-    answers=(
-        *FIRST_ANSWERS,
-        Answer("settings", "Saw settings, from square", "text"),
-        *LAST_ANSWERS,
-    ),
+    answers=(*FIRST_ANSWERS, Answer("settings", "Miter angles", "text"), *LAST_ANSWERS),
     source=(
-        "Inside = thing + 2 × clearance − 2 × rabbet, or opening + 2 × reveal; outside = inside + "
-        "the widths: arithmetic. Settings of unequal widths: plane trigonometry. A clearance of "
-        "1/16″ and a reveal of 3/16″ are common practice, no source."
+        "Inside = panel + 2 × clearance − 2 × rabbet, or opening + 2 × reveal; outside = inside + "
+        "the widths: arithmetic. Miters of unequal widths: plane trigonometry. A clearance of "
+        "1/16″ and a reveal of 3/16″ are shop practice."
     ),
     compute=compute,
     example={

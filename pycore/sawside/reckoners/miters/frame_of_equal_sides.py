@@ -38,7 +38,7 @@ def compute(given, show):
     inside = reach + grown(given)
     check_inside(given, show, inside, "size", reach - inside)
     sides = regular(given.sides, inside, given.stock)
-    across = "Side to side" if given.sides % 2 == 0 else "Twice the middle to a side"
+    across = "Across the flats" if given.sides % 2 == 0 else "Twice the center to a side"
     return framed(
         given,
         show,
@@ -64,50 +64,50 @@ def _working(given, show, inside, side):
         half = f"{show.number(given.size)} ÷ (2 × tan {degrees}°)"
     to_inside, stock = show.number(inside), show.number(given.stock)
     return (
-        f"Setting: 180 ÷ {given.sides} = {degrees}° from square",
-        f"Middle to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
-        f"Short side: 2 × {to_inside} × tan {degrees}°{fitted.equals(side.inside)}",
-        f"Long side: 2 × ({to_inside} + {stock}) × tan {degrees}°{fitted.equals(side.outside)}",
+        f"Miter: 180 ÷ {given.sides} = {degrees}°",
+        f"Center to the inside: {half}{grown_text(given, show, 1)}{show.equals(inside)}",
+        f"Short point: 2 × {to_inside} × tan {degrees}°{fitted.equals(side.inside)}",
+        f"Long point: 2 × ({to_inside} + {stock}) × tan {degrees}°{fitted.equals(side.outside)}",
     )
 
 
 def _drawing(given, show, inside, side):
     long, short, cut = show.brief(side.outside), show.brief(side.inside), angle_text(side.left)
     words = (
-        f"A frame of {given.sides} equal sides, each {long} on its long side and {short} on its "
-        f"short side, cut {cut} from square at both ends."
+        f"A frame of {given.sides} equal sides, each {long} long point and {short} short point, "
+        f"mitered {cut} at both ends."
     )
-    texts = (f"long {long}", f"short {short}", f"{given.sides} cuts of {cut}")
+    texts = (f"long {long}", f"short {short}", f"{given.sides} miters of {cut}")
     return regular_drawing(words, given.sides, inside, given.stock, texts)
 
 
 RECKONER = Reckoner(
     key="frame_of_equal_sides",
-    title="Frame of equal sides",
-    asks="Which pieces make a frame of three, five, six or more equal sides?",
+    title="Polygon frame",
+    asks="What pieces do I cut for a frame with three, five, six or more equal sides?",
     words=(
         "frame, polygon, hexagon, octagon, triangle, pentagon, ring, round mirror, segments, "
         "clock, miter, sides"
     ),
     order=221,
     fields=(
-        count("sides", "Sides", help="All of one length.", default="8", least="3", most="24"),
+        count("sides", "Sides", help="All the same length.", default="8", least="3", most="24"),
         MEASURED,
         choice(
             "size_is",
-            "Size is",
-            {"across": "Across, side to side", "side": "One side"},
-            help="Across is the diameter of a round thing, and twice from the middle to a side.",
+            "Size of",
+            {"across": "Across the flats", "side": "One side"},
+            help="Across is twice the center to a side. For a round mirror, its diameter.",
         ),
-        length("size", "Size", help="Of what was measured.", least="1/8 in"),
-        length("stock", "Stock width", help="Across the face of the pieces.", **WIDTH),
+        length("size", "Size", help="Of what you measured.", least="1/8 in"),
+        length("stock", "Stock width", help="Across the face.", **WIDTH),
         *OFFSETS,
         *STOCK,
     ),
     answers=(*FIRST_ANSWERS, *LAST_ANSWERS),
     source=(
-        "Each cut is 180 ÷ sides from square, a side is 2 × middle to side × tan of it: plane "
-        "geometry. A clearance of 1/16″ is common practice, no source."
+        "Each miter is 180 ÷ sides, and a side is 2 × center to side × tan of it: plane "
+        "geometry. A clearance of 1/16″ is shop practice."
     ),
     compute=compute,
     example={

@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
+from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
     Answer,
     End,
@@ -20,7 +21,7 @@ from sawside.reckoners.declaration import (
     length,
 )
 from sawside.reckoners.miters.shared.corner_field import past_lines
-from sawside.reckoners.miters.shared.end_fields import end_fields, setting_text
+from sawside.reckoners.miters.shared.end_fields import end_fields
 from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.reckoners.miters.shared.mitered_piece import piece_of
 from sawside.wood.saw import cautions_at_the_saw
@@ -66,7 +67,7 @@ def _picture(given, show, piece):
 
 
 def _part(given, piece, picture):
-    left, right = (End(end.cut, setting_text(end.degrees), *end.set_up) for end in piece.ends)
+    left, right = (End(end.how, angle_text(end.degrees), *end.set_up) for end in piece.ends)
     return Part(
         key="piece",
         name="Mitered piece",
@@ -92,7 +93,7 @@ def _working(show, given, piece):
         inside = given.known_face == "inside"
         added = "".join(f" {'+' if inside else '−'} {show.number(each)}" for each in adds)
         what, result = ("Long", piece.long_side) if inside else ("Short", piece.short_side)
-        lines.append(f"{what} side: {start}{added}{show.equals(result)}")
+        lines.append(f"{what} point: {start}{added}{show.equals(result)}")
         start = show.number(piece.short_side)
     if piece.back is not None:
         lines += _rabbet_worked(show, given, piece, sum(adds, Fraction(0)), start)
@@ -103,14 +104,14 @@ def _rabbet_worked(show, given, piece, total, start):
     """The lines of a rabbet, from the text of the line that they `start` from."""
     inward, outward = total * piece.back, total * (1 - piece.back)
     yield (
-        f"The back of the rabbet lies {show.number(given.rabbet)} from the inside, "
+        f"The back of the rabbet is {show.number(given.rabbet)} from the inside, "
         f"{show.pure(piece.back)} of the way to the outside; of {show.number(total)} that is "
         f"{show.number(inward)}"
     )
     if given.known_face == "rabbet":
         steps = (
-            ("Short side", "−", inward, piece.short_side),
-            ("Long side", "+", outward, piece.long_side),
+            ("Short point", "−", inward, piece.short_side),
+            ("Long point", "+", outward, piece.long_side),
         )
     else:
         steps = (("Back of the rabbet", "+", inward, piece.rabbet_side),)
@@ -125,9 +126,9 @@ def _way(side):
 RECKONER = Reckoner(
     key="mitered_length",
     title="Mitered length",
-    asks="How long is a piece with mitered ends, when one side of it is known?",
+    asks="How long is a mitered piece, long point and short point?",
     words=(
-        "miter, frame, rail, trim, molding, long side, outside, inside, 45, bevel, edge miter, "
+        "miter, frame, rail, trim, molding, long side, long point, short point, outside, inside, 45, bevel, edge miter, "
         "rabbet, unequal, cut length"
     ),
     order=200,
@@ -135,55 +136,55 @@ RECKONER = Reckoner(
         length(
             "known",
             "Measured length",
-            help="Between the two corners of the line that you measured.",
+            help="Along the edge you measured, corner to corner.",
             least="1/64 in",
         ),
         choice(
             "known_face",
             "Measured on",
             {
-                "inside": "Inside, the short side",
-                "outside": "Outside, the long side",
+                "inside": "Inside edge (short points)",
+                "outside": "Outside edge (long points)",
                 "rabbet": "Back of the rabbet",
             },
-            help="The other lines are worked out from this one.",
+            help="Sawside works out the others.",
         ),
-        length("width", "Stock width", help="Across the face that shows the angled cut.", **ACROSS),
+        length("width", "Stock width", help="Across the face, where you see the miter.", **ACROSS),
         *end_fields("left"),
         *end_fields("right"),
         length(
             "thickness",
             "Stock thickness",
-            help="Across the edge: what an edge miter cuts through.",
+            help="Across the edge, where a bevel cuts.",
             **THROUGH,
-            **blank("Only an edge miter needs it."),
+            **blank("Only a bevel needs it."),
         ),
         length(
             "rabbet",
             "Rabbet",
-            help="From the inside to the back of the rabbet, the way that the miter cuts.",
+            help="From the inside edge to the back of the rabbet.",
             **ACROSS,
             **blank("No rabbet."),
         ),
         count(
-            "how_many", "How many", help="All of one length.", default="1", least="1", most="100"
+            "how_many", "How many", help="All the same length.", default="1", least="1", most="100"
         ),
     ),
     answers=(
-        Answer("long_side", "Long side", must="case"),
-        Answer("short_side", "Short side", must="case"),
-        Answer("rabbet_side", "At the back of the rabbet", must="agree"),
+        Answer("long_side", "Long point", must="case"),
+        Answer("short_side", "Short point", must="case"),
+        Answer("rabbet_side", "Back of the rabbet", must="agree"),
         Answer("left_allowance", "Left end adds", must="agree"),
         Answer("right_allowance", "Right end adds", must="agree"),
-        Answer("left_setting", "Left saw setting", "angle", sets=_way("left")),
-        Answer("right_setting", "Right saw setting", "angle", sets=_way("right")),
-        Answer("left_corner", "Left angle between edge and cut", "angle"),
-        Answer("right_corner", "Right angle between edge and cut", "angle"),
+        Answer("left_setting", "Saw angle, left", "angle", sets=_way("left")),
+        Answer("right_setting", "Saw angle, right", "angle", sets=_way("right")),
+        Answer("left_corner", "Angle between edge and cut, left", "angle"),
+        Answer("right_corner", "Angle between edge and cut, right", "angle"),
         Answer("left_cut", "Left end at the saw", "text"),
         Answer("right_cut", "Right end at the saw", "text"),
     ),
     source=(
-        "At 45° a mitered end adds the width of the stock: common practice, no source. At other "
+        "At 45° a mitered end adds the width of the stock: shop practice. At other "
         "angles it adds width × tan(angle): plane trigonometry."
     ),
     compute=compute,

@@ -36,7 +36,7 @@ def compute(given, show):
             "impossible",
             f"The two ends meet: they take {show.text(given.length - short_side)}, and the piece "
             f"is only {show.text(given.length)} long.",
-            "Give a longer piece, or smaller angles.",
+            "Use a longer piece, or smaller angles.",
             field="length",
         )
     picture = _picture(given, show, cuts, short_side)
@@ -57,7 +57,7 @@ def compute(given, show):
     )
     return Reckoning(
         answers=answers if square else answers | {"short_side": short_side},
-        working=(f"As it was given: {show.number(given.length)}",),
+        working=(f"As you gave it: {show.number(given.length)}",),
         drawing=picture,
         cautions=cautions_at_the_saw(short_side),
         parts=(part,),
@@ -93,7 +93,7 @@ def _end(given, show, side):
     if given.width is None and kind != "edge":
         raise Refusal(
             "missing",
-            "A miter crosses the width, and Stock width is blank.",
+            "A miter cuts across the width, and Stock width is blank.",
             "Fill it in, or choose another end.",
             field="width",
         )
@@ -103,7 +103,7 @@ def _end(given, show, side):
 def _end_of_part(end):
     if not isinstance(end, MiteredEnd):
         return End(end, "")
-    return End(end.cut, angle_text(end.degrees), *end.set_up)
+    return End(end.how, angle_text(end.degrees), *end.set_up)
 
 
 def _end_fields(side):
@@ -114,7 +114,7 @@ def _end_fields(side):
         "text",
         f"{side}_told",
         f"{side.capitalize()} end in words",
-        help="As it is to stand in the list.",
+        help="As you want it in the list.",
         **blank("As marked."),
         shown_when=(f"{side}_end", ("told",)),
     )
@@ -124,25 +124,25 @@ def _end_fields(side):
 RECKONER = Reckoner(
     key="piece_by_hand",
     title="Piece of a known size",
-    asks="How do I put a piece into the list whose size I know already?",
+    asks="How do I add a piece when I already know its size?",
     words="piece, part, by hand, cut list, stock, board, known size, add a piece",
     order=290,
     fields=(
-        length("length", "Length", help="Its long side, where an end is mitered.", least="1/64 in"),
+        length("length", "Length", help="Long point, if an end is mitered.", least="1/64 in"),
         count("count", "How many", default="1", least="1"),
-        length("width", "Stock width", **ACROSS, **blank("Only a miter across the face needs it.")),
-        length("thickness", "Stock thickness", **THROUGH, **blank("Only an edge miter needs it.")),
+        length("width", "Stock width", **ACROSS, **blank("Only a miter needs it.")),
+        length("thickness", "Stock thickness", **THROUGH, **blank("Only a bevel needs it.")),
         *_end_fields("left"),
         *_end_fields("right"),
     ),
     answers=(
         Answer("length", "Length", must="agree"),
         Answer("count", "How many", "count"),
-        Answer("short_side", "Short side", must="agree"),
+        Answer("short_side", "Short point", must="agree"),
     ),
     source=(
-        "As you give it; at 45° a mitered end takes the width of the stock: common practice, no "
-        "source. At other angles width × tan(angle): plane trigonometry."
+        "As you give it; at 45° a mitered end takes the width of the stock: shop practice. At "
+        "other angles width × tan(angle): plane trigonometry."
     ),
     compute=compute,
     example={"length": "33 9/16", "count": "2", "width": "2 1/4", "thickness": "3/4"},

@@ -27,7 +27,7 @@ from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.moldings.scarf_words import cautions_of, working_of
 
-_CUTS = {"45": "45°", "30": "30°", "other": "Another angle", "slope": "A slope, 1 in so many"}
+_CUTS = {"45": "45°", "30": "30°", "other": "Other angle", "slope": "Slope, 1 in ___"}
 _STEEPEST = 75
 _MOST_JOINTS = 24
 
@@ -73,16 +73,16 @@ def _joints(given, show, overlap, sawn):
     if given.run <= given.stick:
         raise Refusal(
             "impossible",
-            f"One stick of {show.text(given.stick)} reaches over a run of {show.text(given.run)}.",
-            "No scarf is needed; check the two lengths.",
+            f"One {show.text(given.stick)} stick covers a run of {show.text(given.run)}.",
+            "You don’t need a scarf. Check the two lengths.",
             field="run",
         )
     if longest <= overlap:
         raise Refusal(
             "impossible",
-            f"A stick of {show.text(given.stick)} is used up by its scarfs: the overlap and two "
-            f"kerfs take {show.text(overlap + 2 * sawn)}.",
-            "Give a longer stick, or a shorter scarf: a smaller angle.",
+            f"The scarfs use up a {show.text(given.stick)} stick: the overlap and two kerfs take "
+            f"{show.text(overlap + 2 * sawn)}.",
+            "Use a longer stick, or a smaller angle for a shorter scarf.",
             field="stick",
         )
     if given.spacing is None:
@@ -94,9 +94,9 @@ def _joints(given, show, overlap, sawn):
     if joints is None:
         raise Refusal(
             "impossible",
-            f"Sticks of {show.text(given.stick)} don't reach from one joint to the next in "
+            f"Sticks of {show.text(given.stick)} don’t reach from one joint to the next in "
             f"{_MOST_JOINTS} joints or fewer.",
-            "Give longer sticks, a shorter scarf, or leave the spacing blank.",
+            "Use longer sticks or a shorter scarf, or leave the spacing blank.",
             field="stick",
         )
     return joints
@@ -128,22 +128,18 @@ def _piece(show, given, number, stretch, scarf):
 RECKONER = Reckoner(
     key="scarf",
     title="Scarf joint over a long run",
-    asks="Where do the joints go, and how long are the pieces, when a run is longer than a stick?",
+    asks="The run is longer than the stick. Where do I scarf it?",
     words="scarf, splice, long, join, length, baseboard, trim, stud, block, bevel, overlap, run",
     order=260,
     fields=(
         length(
-            "run",
-            "Length of the run",
-            help="From end to end; both ends are cut square.",
-            least="1 in",
-            most="200 ft",
+            "run", "Run", help="End to end, with both ends cut square.", least="1 in", most="200 ft"
         ),
-        length("stick", "Stick length", help="As the molding is sold.", least="1 in"),
+        length("stick", "Stick length", help="As sold.", least="1 in"),
         length(
             "thickness",
             "Thickness",
-            help="What the scarf crosses: from the back of the piece to its face.",
+            help="Back to face, where the scarf cuts.",
             default="3/4 in",
             metric="18 mm",
             least="1/16 in",
@@ -153,15 +149,15 @@ RECKONER = Reckoner(
         angle(
             "angle",
             "Angle",
-            help="From square, as on the saw's scale.",
+            help="What the saw’s scale reads: 0 is square.",
             least="5",
             most=str(_STEEPEST),
             shown_when=("cut", ("other",)),
         ),
         count(
             "slope",
-            "1 in",
-            help="So much run for 1 of thickness.",
+            "Slope, 1 in",
+            help="How much run per 1 of thickness.",
             default="8",
             least="1",
             most="12",
@@ -170,34 +166,34 @@ RECKONER = Reckoner(
         length(
             "spacing",
             "Stud or block spacing",
-            help="From middle to middle; joints go over the middle of one.",
+            help="On center. Joints land on one.",
             least="1 in",
             most="10 ft",
-            **blank("Joints go where all pieces are alike, and blocks behind them."),
+            **blank("All pieces come out alike, with blocks behind the joints."),
         ),
         length(
             "first",
             "First stud",
-            help="From the left end of the run to the middle of the first stud.",
+            help="From the left end of the run to the center of the first stud.",
             most="10 ft",
             **blank("One spacing from the left end."),
         ),
-        kerf(help="Taken at both ends of each piece: measure one in scrap."),
+        kerf(help="Taken at both ends of each piece. Measure a cut in scrap."),
     ),
     answers=(
-        Answer("first", "First joint, from the left end to its middle", must="agree"),
-        Answer("joints", "Middle of each joint, from the left end", "lengths", must="agree"),
+        Answer("first", "First joint, from the left end to its center", must="agree"),
+        Answer("joints", "Joint centers, from the left end", "lengths", must="agree"),
         Answer("pieces", "Pieces, tip to tip", "lengths", must="agree"),
-        Answer("overlap", "Overlap of a joint", must="agree"),
-        Answer("face", "Joint face, from edge to edge of the cut", must="agree"),
-        Answer("setting", "Saw setting, from square", "angle", sets="turned"),
+        Answer("overlap", "Overlap per joint", must="agree"),
+        Answer("face", "Cut face, edge to edge", must="agree"),
+        Answer("setting", "Miter angle", "angle", sets="turned"),
         Answer("extra", "Extra length for all joints", must="reach"),
-        Answer("stock", "Stock, with the kerfs", must="reach"),
-        Answer("count", "Sticks, one for each piece", "count"),
+        Answer("stock", "Stock, with kerfs", must="reach"),
+        Answer("count", "Sticks, one per piece", "count"),
     ),
     source=(
         "Overlap = thickness × tan(angle), face = thickness ÷ cos(angle): plane trigonometry. "
-        "Joints over a stud, as few as can be: common practice, no source."
+        "Joints over a stud, and as few as possible: shop practice."
     ),
     compute=compute,
     example={

@@ -68,8 +68,8 @@ def _working(given, show, rise, spacer):
     step = show.text(show.settings.grid.step)
     return (
         f"Rise: {run} × tan {pure}°{show.equals(rise.length)}",
-        f"At its mark: arctan ({show.number(rise.mark)} ÷ {run}){angle_equals(rise.angle)}; a mark "
-        f"further or nearer is {step} of rise",
+        f"At its mark: arctan ({show.number(rise.mark)} ÷ {run}){angle_equals(rise.angle)}; one "
+        f"mark more or less is {step} of rise",
         f"Spacer: {bar} × sin {pure}°{show.equals(spacer.length)}",
         f"At its mark: arcsin ({show.number(min(spacer.mark, given.bar))} ÷ {bar})"
         f"{angle_equals(spacer.angle)}",
@@ -80,7 +80,7 @@ def _drawing(given, show, rise):
     text, run, high = angle_text(given.angle, 2), show.brief(given.run), show.brief(rise.length)
     words = (
         f"A triangle with a run of {run} along an edge and a rise of {high} square to it; its "
-        f"slope makes {text} with the edge."
+        f"slope is {text} from the edge."
     )
     return rise_over_run(words, float(nearby(given.angle)), run, high, text)
 
@@ -88,7 +88,7 @@ def _drawing(given, show, rise):
 RECKONER = Reckoner(
     key="set_up_by_lengths",
     title="Set an angle by lengths",
-    asks="Which rise over run, or which spacer, sets this angle more closely than a scale?",
+    asks="How do I set an angle closer than the saw’s scale?",
     words=(
         "framing square, rise, run, slope, angle, spacer, sine bar, bevel gauge, protractor, "
         "setting, tenth of a degree, layout, calibrate"
@@ -98,14 +98,14 @@ RECKONER = Reckoner(
         angle(
             "angle",
             "Angle",
-            help="Between the edge and the line: a saw's setting, or a tilt.",
+            help="Between the edge and the line: a miter or a bevel.",
             least="0.1",
             most="85",
         ),
         length(
             "run",
             "Run",
-            help="Along the edge, or on the blade of the framing square: the longer, the closer.",
+            help="Along the edge, or on the framing square’s blade. Longer is closer.",
             default="12 in",
             metric="300 mm",
             least="1 in",
@@ -114,7 +114,7 @@ RECKONER = Reckoner(
         length(
             "bar",
             "Between the pins",
-            help="From center to center of two equal pins on a straight bar.",
+            help="On center, two equal pins on a straight bar.",
             default="10 in",
             metric="250 mm",
             least="1 in",
@@ -123,14 +123,14 @@ RECKONER = Reckoner(
     ),
     answers=(
         Answer("rise", "Rise", must="agree"),
-        Answer("rise_angle", "Angle at the mark of the rise", "angle"),
-        Answer("rise_worst", "A mark of error there", "angle"),
+        Answer("rise_angle", "Angle at that rise", "angle"),
+        Answer("rise_worst", "One mark of rise changes it by", "angle"),
         Answer("spacer", "Spacer under one pin", must="agree"),
-        Answer("spacer_angle", "Angle at the mark of the spacer", "angle"),
-        Answer("spacer_worst", "A mark of error there", "angle"),
-        Answer("other_angle", "The rest of a square", "angle"),
+        Answer("spacer_angle", "Angle at that spacer", "angle"),
+        Answer("spacer_worst", "One mark of spacer changes it by", "angle"),
+        Answer("other_angle", "Complement (90 minus the angle)", "angle"),
     ),
-    source="Rise = run × tan, spacer = distance of the pins × sin: plane trigonometry.",
+    source="Rise = run × tan, spacer = pin spacing × sin: plane trigonometry.",
     compute=compute,
     example={"angle": "33.86", "run": "12", "bar": "10"},
 )

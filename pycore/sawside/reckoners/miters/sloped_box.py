@@ -24,8 +24,8 @@ from sawside.reckoners.miters.shared.compound.sloped_words import (
 from sawside.wood.saw import cautions_at_the_saw
 
 _CLAMP = (
-    "Sides that lean slide as they are clamped: glue blocks or tape hold them (common practice, no "
-    "source). Prove the joint on short pieces of scrap."
+    "Sloping sides slide when you clamp them. Use glue blocks or tape, and test the joint on short "
+    "scraps."
 )
 
 
@@ -81,7 +81,7 @@ def _part(given, show, box, side, blank, width):
 RECKONER = Reckoner(
     key="sloped_box",
     title="Box with sloping sides",
-    asks="How are the sides of a box that slopes cut, and what size are they?",
+    asks="What miter, bevel and sizes do I need for a box with sloping sides?",
     words=(
         "sloped box, splayed, tapered, planter, tray, hopper, flared, pyramid, compound miter, "
         "blade tilt, gauge angle, bevel, sides, butt joint, slope"
@@ -89,19 +89,13 @@ RECKONER = Reckoner(
     order=264,
     fields=(
         count("sides", "Sides", default="4", least="3", most="24"),
-        choice("wide", "Wider at", {"top": "The top", "bottom": "The bottom"}),
-        length(
-            "height",
-            "Height",
-            help="Straight up, from level rim to level rim.",
-            least="1/4 in",
-            most="10 ft",
-        ),
-        choice("found", "Slope known by", {"slope": "Its angle", "reach": "Its reach"}),
+        choice("wide", "Wider at", {"top": "Top", "bottom": "Bottom"}),
+        length("height", "Height", help="Straight up, rim to rim.", least="1/4 in", most="10 ft"),
+        choice("found", "Slope from", {"slope": "Angle", "reach": "Reach of a side"}),
         angle(
             "slope",
             "Slope, from upright",
-            help="0 is an upright side.",
+            help="0 is straight up.",
             most="85",
             shown_when=("found", ("slope",)),
         ),
@@ -110,43 +104,43 @@ RECKONER = Reckoner(
             "Reach of one side",
             least="0 in",
             most="10 ft",
-            help="How far the outside leans out, measured level over the whole height.",
+            help="How far the outside leans out over the full height, measured level.",
             shown_when=("found", ("reach",)),
         ),
-        choice("size_at", "Lengths are of", {"top": "The top", "bottom": "The bottom"}),
-        length("size", "Length of a side", help="Outside, along the rim.", least="1/4 in"),
+        choice("size_at", "Lengths at", {"top": "Top", "bottom": "Bottom"}),
+        length("size", "Length of a side", help="Outside face, along the rim.", least="1/4 in"),
         length(
             "other",
             "Length of the other side",
             least="1/4 in",
             may_be_blank=True,
-            help="Of a box with four sides that is longer one way.",
-            blank_means="All sides are alike.",
+            help="For a four-sided box that’s longer one way.",
+            blank_means="All sides match.",
         ),
-        length("thickness", "Thickness", help="Of the boards.", least="1/64 in", most="6 in"),
+        length("thickness", "Board thickness", least="1/64 in", most="6 in"),
         choice(
             "joint",
             "Joints",
             {"miter": "Mitered", "butt": "Butted"},
-            help="Butted: two sides run through, the other two stand between them.",
+            help="Butted: two sides run long, the other two fit between.",
         ),
         TILTS,
     ),
     answers=(
-        Answer("miter", "Saw or gauge turned, from square", "angle", sets="turned"),
-        Answer("tilt", "Blade tilted", "angle", sets="tilted", with_turn="miter"),
+        Answer("miter", "Miter", "angle", sets="turned"),
+        Answer("tilt", "Bevel", "angle", sets="tilted", with_turn="miter"),
         Answer("top", "Top edge, outside", "lengths", must="agree"),
         Answer("bottom", "Bottom edge, outside", "lengths", must="agree"),
-        Answer("slant", "Width of the outside face", must="agree"),
-        Answer("blank_width", "Width of a blank", must="reach"),
-        Answer("blanks", "Length of a blank", "lengths", must="reach"),
-        Answer("edge", "Edges tilted to lie level", "angle", sets="tilted"),
+        Answer("slant", "Outside face width", must="agree"),
+        Answer("blank_width", "Blank width", must="reach"),
+        Answer("blanks", "Blank length", "lengths", must="reach"),
+        Answer("edge", "Bevel on the long edges", "angle", sets="tilted"),
         Answer("slope", "Slope, from upright", "angle"),
         Answer("left", "Left end", "text"),
         Answer("right", "Right end", "text"),
     ),
     source=(
-        "Turned: arctan (sin slope × tan (180 ÷ sides)); tilted: arcsin (cos slope × sin (180 ÷ "
+        "Miter: arctan (sin slope × tan (180 ÷ sides)); bevel: arcsin (cos slope × sin (180 ÷ "
         "sides)), or arcsin (sin² slope) for a butt joint of four sides: solid geometry."
     ),
     compute=compute,

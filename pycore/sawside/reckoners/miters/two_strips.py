@@ -18,26 +18,26 @@ _VERY_NARROW = 1
 """Inches; common practice, no source."""
 
 _LAID = {
-    "flat": "Flat, one on the other, backs in line",
+    "flat": "Flat, stacked, backs flush",
     "above": "On edge, one above the other",
-    "before": "On edge, one in front of the other, bottoms in line",
+    "before": "On edge, one in front of the other, bottoms flush",
 }
 _CAUTIONS = (
-    "Unplug the saw before changing a setting, and use the guard, the riving knife and the push "
-    "block as its maker's instructions say.",
-    "Keep the wider strip between fence and blade and let the narrower one fall free; never stand "
-    "in line with it. The offcut is not held: let the blade stop before you reach for it.",
-    "Don't rip a board that is shorter than about 12″, or shorter than it is wide (common "
-    "practice, no source): shape and rip a long board, then cut to length.",
+    "Unplug the saw before you change a setting. Use the guard, riving knife and push block. The "
+    "saw maker’s instructions come first.",
+    "Keep the wider strip against the fence and let the narrow one fall free. Don’t stand in line "
+    "with it, and let the blade stop before you reach for it.",
+    "Don’t rip a board shorter than about 12″, or shorter than it’s wide (shop practice). Shape "
+    "and rip a long board, then cut to length.",
 )
 _NARROW_CAUTION = (
-    f"A strip is narrower than {_NARROW}″: no hand goes between blade and fence. Use a push block "
-    "that fills the space (common practice, no source)."
+    f"A strip is narrower than {_NARROW}″. Keep your hands out from between the blade and the "
+    "fence, and use a push block that fills the space (shop practice)."
 )
 _VERY_NARROW_CAUTION = (
-    f"A strip is narrower than {_VERY_NARROW}″: it may break or be caught at the insert. Use an "
-    "insert without a gap, or start from a wider board and shape one edge at a time (common "
-    "practice, no source)."
+    f"A strip is narrower than {_VERY_NARROW}″ and can break or catch at the insert. Use a "
+    "zero-clearance insert, or start from a wider board and shape one edge at a time (shop "
+    "practice)."
 )
 
 
@@ -106,14 +106,14 @@ def _refuse_too_narrow(given, show, narrow, least):
             f"The narrower strip would be {show.text(narrow) if narrow > 0 else 'nothing'}, and it "
             f"must be at least {show.text(given.least)}.",
             f"Make the wider strip {show.text(given.least + given.set_back)} or more, or the "
-            "set-back smaller.",
+            "setback smaller.",
             field="wide",
         )
     raise Refusal(
         "impossible",
         f"A board {show.text(given.board)} wide leaves too little for the narrower strip, which "
         f"must be at least {show.text(given.least)}.",
-        f"Start with a board {show.text(least.mark)} wide or wider, or give a smaller set-back.",
+        f"Start with a board {show.text(least.mark)} wide or wider, or use a smaller setback.",
         field="board",
     )
 
@@ -154,7 +154,7 @@ def _assembled(given, show, strips):
 RECKONER = Reckoner(
     key="two_strips",
     title="Two strips from one board",
-    asks="How wide are two molding strips ripped from one board that is shaped on both edges?",
+    asks="I shaped both edges of a board. Where do I rip it into two moldings?",
     words=(
         "rip, strip, molding, moulding, rip setting, fence, kerf, both edges, set back, stack, "
         "build up, projection, narrow, start width"
@@ -164,31 +164,29 @@ RECKONER = Reckoner(
         length(
             "board",
             "Board width",
-            help="As shaped on both edges, before it is ripped.",
+            help="Both edges shaped, before you rip it.",
             least="1/4 in",
             most="4 ft",
-            **blank("Worked out from the wider strip."),
+            **blank("Figured from the wider strip."),
         ),
         length(
             "wide",
             "Wider strip",
-            help="Its finished width.",
+            help="Finished width.",
             least="1/8 in",
             most="2 ft",
-            **blank("Worked out from the board."),
+            **blank("Figured from the board."),
         ),
         length(
             "set_back",
-            "Set-back",
-            help="How much narrower the other strip is: how far its front stands back. 0 for two "
-            "of the same width.",
+            "Setback",
+            help="How much narrower the second strip is. 0 if they match.",
             default="0 in",
             most="2 ft",
         ),
         length(
             "thickness",
             "Board thickness",
-            help="As measured.",
             default="3/4 in",
             metric="18 mm",
             least="1/16 in",
@@ -198,33 +196,33 @@ RECKONER = Reckoner(
         length(
             "clean_up",
             "To plane off",
-            help="Left on each ripped edge to be planed smooth; 0 for none.",
+            help="Extra on each ripped edge for planing. 0 for none.",
             default="0 in",
             most="1/2 in",
         ),
         length(
             "least",
-            "Narrowest strip that will do",
-            help="As far as the shape reaches in, and wood enough behind it to fasten.",
+            "Minimum strip width",
+            help="As far as the profile reaches in, plus enough wood behind it to fasten.",
             default="3/4 in",
             metric="18 mm",
             least="1/8 in",
             most="2 ft",
         ),
-        choice("laid", "Put together", _LAID),
+        choice("laid", "Assembly", _LAID),
     ),
     answers=(
         Answer("rip_setting", "Fence to blade", must="agree"),
         Answer("wide", "Wider strip", must="agree"),
         Answer("narrow", "Narrower strip", must="agree"),
         Answer("board", "Board width", must="case"),
-        Answer("height", "Height, put together", must="agree"),
-        Answer("projection", "Projection, put together", must="agree"),
-        Answer("least_board", "Smallest board that will do", must="reach"),
+        Answer("height", "Assembled height", must="agree"),
+        Answer("projection", "Assembled projection", must="agree"),
+        Answer("least_board", "Minimum board width", must="reach"),
     ),
     source=(
         "Addition: board = both strips + kerf + what is planed off. Which strip goes against the "
-        "fence and what is narrow: common practice, no source."
+        "fence and what counts as narrow: shop practice."
     ),
     compute=compute,
     example={

@@ -35,8 +35,8 @@ from sawside.reckoners.miters.shared.moldings.wrap_words import (
 )
 
 _AROUND = {
-    "case": "Around a case or column: outside corners",
-    "alcove": "Along the walls of an alcove: inside corners",
+    "case": "Around a case or column (outside corners)",
+    "alcove": "Along an alcove’s walls (inside corners)",
 }
 
 
@@ -95,7 +95,7 @@ def _refuse_what_vanishes(show, pieces):
                 f"{piece.leg.name} has no length left at its face: its back is "
                 f"{show.text(piece.back)}, and its corners take "
                 f"{show.text(piece.back - piece.face)}.",
-                "Give a smaller projection, or check the width and the depth.",
+                "Use a smaller projection, or check the width and the depth.",
                 field="layers",
                 row=piece.layer - 1,
                 part="projection",
@@ -126,7 +126,7 @@ def _sticks(given, show, pieces, taken):
                 "impossible",
                 f"{name_of(piece, len(given.layers) > 1)} takes {show.text(takes)} with its "
                 f"kerfs, more than a stick of {show.text(given.stick)}.",
-                "Give longer sticks, join two with a scarf, or leave the stick blank.",
+                "Use longer sticks, scarf two together, or leave the stick blank.",
                 field="stick",
             )
     return "; ".join(
@@ -135,9 +135,15 @@ def _sticks(given, show, pieces, taken):
     ).capitalize()
 
 
+def _cut(joint, adds):
+    if joint.scribe is None:
+        return EdgeCut(joint.setting, adds)
+    return EdgeCut(joint.setting, adds, setting=f"scribe {joint.scribe}")
+
+
 def _part(show, name, piece, layers):
     joints = (piece.leg.left, piece.left_adds), (piece.leg.right, piece.right_adds)
-    cuts = [EdgeCut(joint.setting, adds, joint.note) for joint, adds in joints]
+    cuts = [_cut(joint, adds) for joint, adds in joints]
     left, right = edge_ends(cuts)
     long_side, short_side = piece.sides
     return Part(
@@ -158,38 +164,38 @@ def _part(show, name, piece, layers):
 RECKONER = Reckoner(
     key="wrap",
     title="Molding around a case",
-    asks="How long is each piece of a molding that wraps around a case, in one or more layers?",
+    asks="How long is each piece of molding around a case, in one or more layers?",
     words=(
         "wrap, molding, moulding, around, case, cabinet, return, layers, trim, baseboard, plinth, "
         "column, chimney, alcove, self-return, mitered, corner, build up"
     ),
     order=215,
     fields=(
-        choice("around", "It runs", _AROUND),
+        choice("around", "Runs", _AROUND),
         length(
             "width",
             "Width",
-            help="Along the front of the case, or the back wall of the alcove, corner to corner.",
+            help="Front of the case, or back wall of the alcove, corner to corner.",
             least="1/64 in",
         ),
         rows(
             "layers",
-            "Layers, the one on the case first",
+            "Layers, from the case out",
             (
                 length(
                     "projection",
                     "Projection",
-                    help="How far this layer stands out: its thickness at its back and ends.",
+                    help="How far this layer sticks out: its thickness.",
                     least="1/64 in",
                     most="12 in",
                 ),
                 length(
                     "height",
                     "Height",
-                    help="Only for the list of pieces.",
+                    help="Only for the cut list.",
                     least="1/64 in",
                     most="24 in",
-                    **blank("The pieces are listed without it."),
+                    **blank("Left out of the cut list."),
                 ),
             ),
             row_label="Layer",
@@ -197,29 +203,29 @@ RECKONER = Reckoner(
         ),
         *side_fields("left"),
         *side_fields("right"),
-        kerf(help="For the stock to buy: measure one in scrap."),
+        kerf(help="To figure the stock. Measure a cut in scrap."),
         length(
             "stick",
             "Stick length",
-            help="As the molding is sold.",
+            help="As sold.",
             least="1 in",
-            **blank("Sticks are not counted."),
+            **blank("Sticks aren’t counted."),
         ),
     ),
     answers=(
-        Answer("first", "First piece to cut, long side", must="agree"),
-        Answer("pieces", "Long sides, in the order of cutting", "lengths", must="agree"),
-        Answer("short_sides", "Short sides", "lengths", must="agree"),
-        Answer("left_setting", "Saw at the left corner, from square", "angle", sets="turned"),
-        Answer("right_setting", "Saw at the right corner, from square", "angle", sets="turned"),
-        Answer("order", "What to cut first, and why", "text"),
+        Answer("first", "First piece to cut, long point", must="agree"),
+        Answer("pieces", "Long points, in cutting order", "lengths", must="agree"),
+        Answer("short_sides", "Short points", "lengths", must="agree"),
+        Answer("left_setting", "Miter angle, left corner", "angle", sets="turned"),
+        Answer("right_setting", "Miter angle, right corner", "angle", sets="turned"),
+        Answer("order", "Cutting order", "text"),
         Answer("at_the_saw", "At the saw", "text"),
-        Answer("stock", "Stock to buy, with the kerfs", "lengths", must="reach"),
+        Answer("stock", "Stock to buy, with kerfs", "lengths", must="reach"),
         Answer("sticks", "Sticks to buy", "text"),
     ),
     source=(
-        "At 45° a mitered end adds the projection, and the piece that can't be trimmed in place is "
-        "cut first: common practice, no source. At other corners it adds projection × tan(90 − "
+        "At 45° a mitered end adds the projection, and the piece that can’t be trimmed in place is "
+        "cut first: shop practice. At other corners it adds projection × tan(90 − "
         "corner ÷ 2): plane trigonometry."
     ),
     compute=compute,

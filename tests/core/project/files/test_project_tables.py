@@ -30,7 +30,7 @@ def test_a_table_has_each_length_as_text_exactly_and_in_decimals():
         "Length in": "37.3125",
         "Length mm": "947.7375",
     }
-    assert rows[0]["Left end"] == "flat miter 45° (saw set to 45)"
+    assert rows[0]["Left end"] == "miter 45°"
 
 
 def test_lines_end_as_the_standard_has_it_and_quotes_are_doubled():

@@ -10,19 +10,19 @@ from sawside.reckoners.declaration import End
 
 
 @pytest.mark.parametrize(
-    ("angle", "steps"),
+    ("how", "setting", "steps"),
     [
-        ("", []),
-        ("0°", ["0°"]),
-        ("45° (saw set to 45)", ["45°"]),
-        ("44.75°, saw turned left", ["44.75°", "turned left"]),
-        ("≈ 31.71°, tilted ≈ 33.78°", ["≈ 31.71°", "tilted ≈ 33.78°"]),
-        ("edge miter first, 45°, saw turned right", ["edge miter first", "45°", "turned right"]),
-        ("chamfered 3/16″", ["chamfered 3/16″"]),
+        ("as marked", "", []),
+        ("square", "0°", ["0°"]),
+        ("flat", "45°", ["45°"]),
+        ("edge", "44.75° left", ["44.75°", "swung left"]),
+        ("compound", "≈ 31.71° ≈ 33.78°", ["miter ≈ 31.71°", "bevel ≈ 33.78°"]),
+        ("coped", "45° right", ["bevel first", "45°", "swung right"]),
+        ("square", "chamfer 3/16″", ["chamfered 3/16″"]),
     ],
 )
-def test_each_thing_that_is_set_stands_alone(angle, steps):
-    assert End("edge miter", angle).at_the_saw == steps
+def test_each_thing_that_is_set_stands_alone(how, setting, steps):
+    assert End(how, setting).at_the_saw == steps
 
 
 def test_no_angle_is_left_out_in_any_example():
@@ -42,9 +42,8 @@ FLAT = {
     "sloped_box": {"left": "left", "right": "right"},
 }
 TOLD = re.compile(
-    r"(?P<edge>top|bottom) edge marked and at the fence, front of the saw turned to the "
-    r"(?P<turn>left|right), to (?P<miter>[^,]+), top of the blade tilted to the "
-    r"(?P<tilt>left|right), to (?P<bevel>.+?)\. Keep"
+    r"(?P<edge>top|bottom) edge against the fence, miter (?P<turn>left|right) (?P<miter>[^,]+), "
+    r"bevel (?P<tilt>left|right) (?P<bevel>.+?)\. Keep"
 )
 
 
@@ -58,9 +57,9 @@ def test_a_compound_end_says_which_way_saw_and_blade_go_and_which_edge_is_at_the
         for end, sentence in sentences.items():
             laid = TOLD.search(sentence)
             assert part["ends"][end]["at_the_saw"] == [
-                f"turned {laid['turn']}",
+                f"miter {laid['turn']}",
                 laid["miter"],
-                f"tilted {laid['tilt']}",
+                f"bevel {laid['tilt']}",
                 laid["bevel"],
                 f"{laid['edge']} edge to fence",
             ]

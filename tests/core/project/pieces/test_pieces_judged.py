@@ -128,7 +128,7 @@ def test_every_measure_is_told_the_worst_first_and_so_recut_keeps_only_what_was_
     assert said(narrower) == ["1 piece can be cut down by 1″ in width and 1/8″ in length."]
     done = changed(narrower, "recut", id="1", part="piece", which=[0])
     assert done["entries"][0]["cut"]["piece"] == [
-        {"length": "239/8 in", "width": "3 in", "ends": "square 0°; square 0°"}
+        {"length": "239/8 in", "width": "3 in", "ends": "@square 0°; @square 0°"}
     ]
 
 

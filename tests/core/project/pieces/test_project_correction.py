@@ -37,7 +37,7 @@ def test_every_number_that_changed_is_listed_before_and_after_in_the_order_of_th
     others = said["follows"][1]["others"]
     assert {
         "key": "short_side",
-        "label": "Short side",
+        "label": "Short point",
         "before": "32 13/16″",
         "after": "32 11/16″",
         "difference": "−1/8″",
@@ -126,7 +126,7 @@ def test_the_verdict_stays_after_the_correction_is_accepted_until_something_is_d
             "length": "595/16 in",
             "width": "9/4 in",
             "short_side": "523/16 in",
-            "ends": "flat miter 45° (saw set to 45); flat miter 45° (saw set to 45)",
+            "ends": "@flat 45°; @flat 45°",
         }
     ]
 

@@ -101,8 +101,8 @@ FRAME = {"width": "[Read]"}
         (
             "frame_of_equal_sides",
             {"size": "[Read]", "clearance": "1/64"},
-            "Inside (Side to side): it may have to be up to 1/32″ more; the clearance of 1/32″ in "
-            "all just covers it, with nothing left.",
+            "Inside (Across the flats): it may have to be up to 1/32″ more; the clearance of 1/32″ "
+            "in all just covers it, with nothing left.",
         ),
         # One dado over one shelf: the play counts once.
         (

@@ -149,7 +149,7 @@ def test_what_cannot_be_read_as_off_by_so_much_is_refused_beside_its_field(off, 
 
 def test_another_answer_may_be_asked_for():
     said = sure(linked(), "3", answer="short_side")
-    assert (said["label"], said["value"]["text"]) == ("Short side", "32 13/16″")
+    assert (said["label"], said["value"]["text"]) == ("Short point", "32 13/16″")
     assert ask("sure", linked(), id="3", answer="left_cut")["error"]["field"] == "answer"
 
 

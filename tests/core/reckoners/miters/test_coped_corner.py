@@ -45,7 +45,7 @@ def test_the_back_of_an_alcove_runs_square_and_its_sides_are_coped():
     assert kinds(found["wall_3"]) == ["coped", "square"]
     assert [part["length"]["text"] for part in said["parts"]] == ["37 1/2″", "15″", "14 7/8″"]
     assert found["wall_1"]["short_side"]["text"] == "14 1/4″"
-    assert found["wall_1"]["ends"]["right"]["angle"] == "edge miter first, 45°, saw turned left"
+    assert found["wall_1"]["ends"]["right"]["angle"] == "bevel first, 45°, saw swung left"
 
 
 def test_around_a_room_each_piece_is_coped_over_the_last_and_the_end_over_both():

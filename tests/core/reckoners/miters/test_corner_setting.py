@@ -130,7 +130,7 @@ def test_what_is_no_corner_is_refused_by_its_field(values, field, kind):
 def test_the_drawing_tells_the_corner_the_setting_and_where_the_wall_is():
     outside = reckon("corner_setting", angle="300")["drawing"]
     texts = [shape.get("text") for shape in outside["shapes"]]
-    assert {"60°", "saw 60°", "wall"} <= set(texts)
+    assert {"60°", "miter 60°", "wall"} <= set(texts)
     inside = reckon("corner_setting", angle="120")["drawing"]
     assert "room" in [shape.get("text") for shape in inside["shapes"]]
     left, top, right, bottom = outside["box"]

@@ -64,7 +64,7 @@ def solid(said, thick, mitered, at="right"):
     lean = {"left": 0.0, "right": 0.0}
     if mitered:
         end = said["parts"][0]["ends"][at]
-        assert end["angle"] == f"45°, saw turned {at}"
+        assert end["angle"] == f"45°, saw swung {at}"
         lean[at] = 1.0
     return (
         board(float(thick), 1.0)
@@ -118,7 +118,7 @@ def test_a_corner_of_120_degrees_is_mitered_at_30():
     """Textbook trigonometry: tan 30 = 0.57735."""
     said = strip(20, 1, "flush", "miter", right_corner="120")
     assert said["by_key"]["right_set_back"]["decimals"] == "0.577350…"
-    assert said["parts"][0]["ends"]["right"]["angle"] == "30°, saw turned right"
+    assert said["parts"][0]["ends"]["right"]["angle"] == "30°, saw swung right"
 
 
 @pytest.mark.parametrize(
@@ -161,6 +161,6 @@ def test_the_drawing_shows_both_ends_in_its_box(left, panel):
         for x, y in shape.get("points", []):
             assert x0 <= x <= x1
             assert y0 <= y <= y1
-    wanted = {"miter": "45°, saw turned left", "chamfer": "chamfered 1/8″"}.get(left, "square")
+    wanted = {"miter": "45°, saw swung left", "chamfer": "chamfered 1/8″"}.get(left, "square")
     texts = " ".join(shape.get("text", "") for shape in said["drawing"]["shapes"])
     assert wanted in texts

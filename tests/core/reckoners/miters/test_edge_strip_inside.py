@@ -28,9 +28,9 @@ def test_a_square_inside_corner_takes_the_thickness_off_the_face():
     assert (by_key["long_side"], by_key["right_set_back"]) == ("20″", "3/8″")
     (part,) = said["parts"]
     assert part["ends"]["right"] == {
-        "cut": "edge miter",
-        "angle": "45°, saw turned left",
-        "at_the_saw": ["45°", "turned left"],
+        "cut": "bevel",
+        "angle": "45°, saw swung left",
+        "at_the_saw": ["45°", "swung left"],
     }
     assert part["short_side"]["text"] == "19 5/8″"
     assert "At the face: 20 − 3/8 = 19 5/8" in [line["text"] for line in said["working"]]

@@ -85,4 +85,4 @@ def test_the_drawing_has_a_piece_for_each_side_and_tells_long_short_and_cut(side
     texts = " ".join(shape.get("text", "") for shape in shapes)
     for key in ("long_sides", "short_sides"):
         assert said["by_key"][key]["items"][0]["text"] in texts
-    assert f"{sides} cuts of {said['by_key']['setting']['text']}" in texts
+    assert f"{sides} miters of {said['by_key']['setting']['text']}" in texts

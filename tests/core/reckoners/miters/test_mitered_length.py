@@ -119,11 +119,7 @@ def test_a_short_piece_brings_the_caution_for_short_pieces():
 
 def test_the_part_carries_both_ends_and_both_sides():
     (part,) = reckon("mitered_length", **rail(left_end="45", right_end="square"))["parts"]
-    assert part["ends"]["left"] == {
-        "cut": "flat miter",
-        "angle": "45° (saw set to 45)",
-        "at_the_saw": ["45°"],
-    }
+    assert part["ends"]["left"] == {"cut": "miter", "angle": "45°", "at_the_saw": ["45°"]}
     assert part["ends"]["right"]["cut"] == "square"
     assert part["length"]["text"] == part["long_side"]["text"] == "33 7/8″"
     assert part["short_side"]["text"] == "31 5/8″"
@@ -168,9 +164,7 @@ def test_an_edge_miter_adds_the_thickness_at_45_degrees():
     values = rail(thickness="3/4", left_end="edge", right_end="edge")
     said = reckon("mitered_length", **values)["by_key"]
     assert said["long_side"]["text"] == "33 1/8″"
-    assert "outside face up, the top of the blade tilted to the left" in (
-        said["left_cut"]["text"].lower()
-    )
+    assert "outside face up, top of the blade tilted left" in (said["left_cut"]["text"].lower())
 
 
 def test_at_a_square_corner_a_piece_grows_by_the_width_of_the_one_that_it_meets():
@@ -240,9 +234,9 @@ def test_a_piece_that_can_not_be_is_refused_by_its_field_with_a_remedy(values, f
 
 def test_each_piece_says_how_it_lies_and_which_way_the_saw_is_turned():
     said = reckon("mitered_length", **rail())["by_key"]
-    assert "long side against the fence" in said["left_cut"]["text"]
-    assert "turned to the right, to 45°" in said["left_cut"]["text"]
-    assert "turned to the left, to 45°" in said["right_cut"]["text"]
+    assert "long points against the fence" in said["left_cut"]["text"]
+    assert "swung right, to 45°" in said["left_cut"]["text"]
+    assert "swung left, to 45°" in said["right_cut"]["text"]
 
 
 def test_an_angle_is_told_to_the_tenth_and_the_hundredth_with_what_was_dropped():

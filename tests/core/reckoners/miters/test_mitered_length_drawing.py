@@ -26,8 +26,8 @@ def test_the_drawing_stays_in_its_box_and_legible(width, known, angle):
     texts = [shape["text"] for shape in drawing["shapes"] if shape["kind"] == "dimension"]
     by_key = said["by_key"]
     assert texts == [
-        f"long side {as_drawn(by_key['long_side'])}",
-        f"short side {as_drawn(by_key['short_side'])}",
+        f"long point {as_drawn(by_key['long_side'])}",
+        f"short point {as_drawn(by_key['short_side'])}",
     ]
 
 
@@ -51,7 +51,7 @@ def test_a_piece_with_one_cut_of_each_kind_is_drawn_from_the_face_and_from_the_e
     )["drawing"]
     texts = [shape.get("text") for shape in drawing["shapes"]]
     assert {"2 1/4″ wide", "3/4″ thick", "left end", "right end"} <= set(texts)
-    assert "across the thickness" in drawing["words"]
+    assert "through the thickness" in drawing["words"]
     left, top, right, bottom = drawing["box"]
     for shape in drawing["shapes"]:
         for x, y in shape.get("points", []):

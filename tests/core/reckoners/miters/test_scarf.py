@@ -47,7 +47,7 @@ def laid(said, long, overlap):
         first, last = start == 0, stop == long
         tip = start if first else start - overlap / 2
         end = tip + exact(part["length"])
-        sloped = [part["ends"][side]["cut"] == "edge miter" for side in ("left", "right")]
+        sloped = [part["ends"][side]["cut"] == "bevel" for side in ("left", "right")]
         assert sloped == [not first, not last]
         back = (tip if first else tip + overlap, end)
         face = (tip, end if last else end - overlap)

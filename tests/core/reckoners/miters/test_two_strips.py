@@ -79,7 +79,7 @@ def test_narrow_strips_bring_their_cautions_one_by_one():
     ]
     assert counts == [3, 4, 4, 5]
     assert any(
-        "maker's instructions" in each for each in reckon("two_strips", wide="4")["cautions"]
+        "maker’s instructions" in each for each in reckon("two_strips", wide="4")["cautions"]
     )
 
 

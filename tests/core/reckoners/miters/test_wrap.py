@@ -101,7 +101,7 @@ def test_a_self_return_ends_all_layers_at_the_depth():
     assert sides(found["layer_1_left_return"]) == ("15 1/2″", "14″")
     assert sides(found["layer_1_left_self_return"]) == ("3/4″", "0″")
     assert sides(found["layer_2_left_self_return"]) == ("1 1/4″", "3/4″")
-    assert found["layer_2_left_return"]["ends"]["left"]["angle"] == "45°, saw turned left"
+    assert found["layer_2_left_return"]["ends"]["left"]["angle"] == "45°, saw swung left"
     assert found["layer_2_left_self_return"]["ends"]["left"]["cut"] == "square"
 
 
@@ -129,7 +129,7 @@ def test_inside_an_alcove_the_back_is_the_long_side_and_the_saw_turns_the_other_
     back = found["layer_1_front"]
     assert back["name"] == "Back wall"
     assert sides(back) == ("36 7/8″", "35 3/8″")
-    assert back["ends"]["left"]["angle"] == "45°, saw turned right"
+    assert back["ends"]["left"]["angle"] == "45°, saw swung right"
 
 
 def test_along_an_alcove_with_a_self_return_a_wall_takes_more_than_either_side():

@@ -23,7 +23,11 @@ def test_pieces_are_named_for_the_person_at_the_saw_in_the_order_of_cutting():
 
 def test_what_can_be_trimmed_in_place_comes_after_what_can_not():
     said = reckon("wrap", **wrap(right_side="none", left_side="self_return", left_depth="90"))
-    assert [part["name"] for part in said["parts"]] == ["Left return", "Front", "Left self-return"]
+    assert [part["name"] for part in said["parts"]] == [
+        "Left return",
+        "Front",
+        "Left mitered return",
+    ]
 
 
 def test_six_pieces_come_into_the_project_with_drawings():
@@ -86,10 +90,10 @@ def test_the_wall_that_a_corner_off_square_leaves_is_told():
     """1 1/4 x cot 80 degrees = 0.2204 inch, from a table of cotangents: 0.17633."""
     values = wrap(left_corner="100", layers=stack("3/4", "1/2"))
     cautions = " ".join(reckon("wrap", **values)["cautions"])
-    assert "≈ 7/32″ off it at the outermost face" in cautions
-    assert "right return stands" not in cautions
+    assert "≈ 7/32″ off it at the outside face" in cautions
+    assert "right return is" not in cautions
     scribed = reckon("wrap", **values, left_scribe="1/4")["cautions"]
-    assert "stands" not in " ".join(scribed)
+    assert "off it at" not in " ".join(scribed)
 
 
 def test_short_pieces_and_self_returns_bring_their_cautions():
@@ -127,7 +131,7 @@ def test_every_drawing_stays_in_its_box_and_tells_both_sides(where, ending, coun
                 assert top <= y <= bottom
     for part in said["parts"]:
         texts = " ".join(shape.get("text", "") for shape in part["drawing"]["shapes"])
-        for side in ("long side", "short side"):
+        for side in ("long point", "short point"):
             assert side in texts
         assert part["long_side"]["text"] in texts
         for side in ("left", "right"):
@@ -138,5 +142,5 @@ def test_the_plan_tells_the_measured_corners_and_the_outermost_front():
     said = reckon("wrap", **wrap(left_corner="90.5", right_corner="89", layers=stack("3/4", "1/2")))
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     front = parts(said)["layer_2_front"]["long_side"]
-    for text in ("90.5°", "89°", "front 36 7/8″", f"outermost face {as_drawn(front)}", "layer 2"):
+    for text in ("90.5°", "89°", "front 36 7/8″", f"outside face {as_drawn(front)}", "layer 2"):
         assert text in texts

@@ -46,7 +46,7 @@ def _spoiled(part, off):
 
 
 def _turned(end):
-    if end.cut != "edge miter":
+    if end.cut != "bevel":
         return end
-    degrees, rest = end.angle.split("°", 1)
-    return replace(end, angle=f"{float(degrees) + 0.01:.2f}°{rest}")
+    degrees, rest = end.setting.split("°", 1)
+    return replace(end, setting=f"{float(degrees) + 0.01:.2f}°{rest}")

@@ -1,6 +1,7 @@
 """The pieces that were cut or spoiled as a table, and such a table taken into a project."""
 
 from sawside.errors import Refusal, quoted
+from sawside.geometry.end import ends_coded, ends_in_words
 from sawside.lengths.display import decimal_text
 from sawside.lengths.reading.scanner import plain_spaces
 from sawside.project.files.tables.csv_text import read_table, written
@@ -37,8 +38,9 @@ def out(document):
 
 def _row(entry, part, state, piece):
     decimal = decimal_text(inches(piece["length"])).rstrip("…") if "length" in piece else ""
-    told = (piece.get(key, "") for key in _COLUMNS.values())
-    return (entry["name"], part, state, decimal, *told)
+    told = piece | {"ends": ends_in_words(piece.get("ends", ""))}
+    cells = (told.get(key, "") for key in _COLUMNS.values())
+    return (entry["name"], part, state, decimal, *cells)
 
 
 def taken(document, text):
@@ -67,6 +69,8 @@ def taken(document, text):
         pieces = kept[state].setdefault(part, [])
         there = [*entry.get(state, {}).get(part, ())[len(pieces) : len(pieces) + 1], {}][0]
         piece = {key: row[column] for column, key in _COLUMNS.items() if column in row}
+        if "ends" in piece:
+            piece["ends"] = ends_coded(piece["ends"])
         pieces.append(_piece(there, piece, number))
     return [
         (number, {"act": "put", "entries": [entry | kept]})

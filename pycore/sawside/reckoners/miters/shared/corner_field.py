@@ -16,8 +16,8 @@ HALF, WHOLE = 180, 360
 def corner_field(key, label, between="the two walls", *, least, default="90", only="", **more):
     """The field of a corner, from `least` degrees up; `only` says more of what it may be."""
     help_ = (
-        f"The angle between {between}, as an angle finder reads it: square is 90. "
-        f"{only or 'Past 180 it is an outside corner: 270 is the same as 90 outside.'}"
+        f"Between {between}, as an angle finder reads it: square is 90. "
+        f"{only or 'Past 180 is an outside corner: 270 is 90 outside.'}"
     )
     bounds = {"least": str(least), "most": str(WHOLE - least)}
     return angle(key, label, **{"help": help_, "default": default} | bounds | more)
@@ -38,7 +38,7 @@ def corner_of(given, key, *, most, outside=True, instead=None, **place):
         choose = f"Read it inside the room, or choose an outside corner of {around}."
         raise Refusal(
             "conflict",
-            f"{text} is past 180, which is an outside corner, and this one is an inside corner.",
+            f"{text} is past 180: that’s an outside corner, and this is an inside one.",
             instead or choose,
             **place,
         )
@@ -46,8 +46,8 @@ def corner_of(given, key, *, most, outside=True, instead=None, **place):
     if folded > most:
         raise Refusal(
             "range",
-            f"A corner of {text} is as good as straight.",
-            f"Check it: at most {most}, or {WHOLE - most} and more at an outside corner.",
+            f"A corner of {text} is nearly straight.",
+            f"Check it: at most {most}, or at least {WHOLE - most} for an outside corner.",
             **place,
         )
     return folded

@@ -2,7 +2,6 @@
 
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
-from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import angle, choice, length
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
@@ -10,13 +9,13 @@ from sawside.reckoners.miters.shared.field_bounds import ACROSS
 _ENDS = {
     "square": "Square",
     "45": "45° miter",
-    "other": "Another angle",
-    "edge": "Edge miter",
+    "other": "Other angle",
+    "edge": "Bevel",
     "corner": "Half of a corner",
     "unequal": "Unequal widths",
 }
 
-_ENDS_HELP = "A miter crosses the face; an edge miter (bevel) crosses the thickness."
+_ENDS_HELP = "A miter cuts across the face. A bevel cuts through the thickness."
 
 
 def end_fields(side):
@@ -27,15 +26,14 @@ def end_fields(side):
         angle(
             f"{side}_angle",
             f"{name} end angle",
-            help="From a square cut, as on the saw's scale: 0 is square. Between the edge and the "
-            "cut it is 90 less this.",
+            help="What the saw’s scale reads: 0 is square.",
             most=str(STEEPEST),
             shown_when=(end, ("other",)),
         ),
         angle(
             f"{side}_tilt",
-            f"{name} end blade tilt",
-            help="From upright, as on the saw's scale: half of a square corner is 45.",
+            f"{name} end bevel",
+            help="What the saw’s bevel scale reads: 0 is square. Half a square corner is 45.",
             default="45",
             most=str(STEEPEST),
             shown_when=(end, ("edge",)),
@@ -50,7 +48,7 @@ def end_fields(side):
         length(
             f"{side}_neighbor",
             f"Width of the piece at the {side} end",
-            help="The stock width of the piece that it meets there.",
+            help="Stock width of the piece it meets.",
             **ACROSS,
             shown_when=(end, ("unequal",)),
         ),
@@ -70,9 +68,9 @@ def cut_end(given, show, side):
         if given.thickness is None:
             raise Refusal(
                 "missing",
-                f"The {side} end is an edge miter, which crosses the thickness, and Stock "
+                f"The {side} end is a bevel, which cuts through the thickness, and Stock "
                 "thickness is blank.",
-                "Fill it in, or choose a miter across the face.",
+                "Fill it in, or choose a miter.",
                 field="thickness",
             )
         return end_of(side, "edge", tilt, given.thickness)
@@ -84,9 +82,3 @@ def cut_end(given, show, side):
         except Refusal as refusal:
             raise refusal.of(f"{side}_neighbor") from None
     return end_of(side, "flat", {"square": 0, "45": 45}.get(kind, typed), given.width)
-
-
-def setting_text(degrees):
-    """The angle of an end, and the number that the saw is set to for it."""
-    text = angle_text(degrees)
-    return f"{text} (saw set to {text.removesuffix('°')})"

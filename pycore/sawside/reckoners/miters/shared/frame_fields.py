@@ -4,20 +4,20 @@ from sawside.reckoners.declaration import Answer, Fit, choice, clearance, kerf, 
 
 MEASURED = choice(
     "around",
-    "Measured is",
+    "Measured",
     {
-        "panel": "What goes in the rabbet",
+        "panel": "The glass, panel or picture",
         "opening": "An opening to trim",
         "inside": "Inside of the frame",
         "outside": "Outside of the frame",
     },
-    help="A mirror, panel or picture goes in a rabbet; an opening shows a reveal around it.",
+    help="Glass, a panel or a picture sits in a rabbet. An opening shows a reveal.",
 )
 OFFSETS = (
     length(
         "rabbet",
         "Rabbet",
-        help="From the inside edge of the stock to the back of the rabbet.",
+        help="From the inside edge to the back of the rabbet.",
         most="4 ft",
         shown_when=("around", ("panel",)),
     ),
@@ -25,14 +25,14 @@ OFFSETS = (
         "clearance",
         "Clearance",
         "clearance_in_frame",
-        help="Left free at each side, for the thing to move and to go in easily.",
+        help="Gap on each side, so it drops in and can move.",
         most="2 in",
         shown_when=("around", ("panel",)),
     ),
     length(
         "reveal",
         "Reveal",
-        help="What stays in sight of the opening's edge, at each side.",
+        help="How much of the opening’s edge shows, each side.",
         default="3/16 in",
         metric="5 mm",
         most="6 in",
@@ -40,30 +40,25 @@ OFFSETS = (
     ),
 )
 STOCK = (
-    kerf(help="For the stock to buy: measure one in scrap."),
+    kerf(help="To figure the stock. Measure a cut in scrap."),
     length(
-        "stick",
-        "Stick length",
-        help="As it is sold.",
-        default="8 ft",
-        metric="2400 mm",
-        least="6 in",
+        "stick", "Stick length", help="As sold.", default="8 ft", metric="2400 mm", least="6 in"
     ),
 )
 WIDTH = {"least": "1/8 in", "most": "2 ft"}
 """Of the stock, across its face."""
 FIRST_ANSWERS = (
-    Answer("long_sides", "Long sides", "lengths", must="case"),
-    Answer("short_sides", "Short sides", "lengths", must="case"),
-    Answer("setting", "Saw setting, from square", "angle", sets="turned"),
+    Answer("long_sides", "Long points", "lengths", must="case"),
+    Answer("short_sides", "Short points", "lengths", must="case"),
+    Answer("setting", "Miter angle", "angle", sets="turned"),
     Answer("between_faces", "Angle between edge and cut", "angle"),
 )
 LAST_ANSWERS = (
     Answer("inside", "Inside", "lengths", must="case"),
     Answer("outside", "Outside", "lengths", must="case"),
-    Answer("rabbet_size", "Between the backs of the rabbets", "lengths", must="reach"),
+    Answer("rabbet_size", "Rabbet opening", "lengths", must="reach"),
     Answer("sticks", "To buy", "text"),
-    Answer("total", "Stock used, with the cuts", "lengths", must="reach"),
+    Answer("total", "Stock used, with kerfs", "lengths", must="reach"),
 )
 
 

@@ -8,7 +8,6 @@ from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import End, Part, Reckoning
-from sawside.reckoners.miters.shared.end_fields import setting_text
 from sawside.wood.saw import cautions_at_the_saw
 
 _MUST = {"panel": "reach", "outside": "go in"}
@@ -42,9 +41,9 @@ def check_rabbet(given, show, narrowest):
     if given.rabbet is not None and given.rabbet >= narrowest:
         raise Refusal(
             "impossible",
-            f"A rabbet of {show.text(given.rabbet)} leaves nothing of stock {show.text(narrowest)} "
+            f"A {show.text(given.rabbet)} rabbet leaves nothing of stock {show.text(narrowest)} "
             "wide.",
-            f"Give a rabbet of less than {show.text(narrowest)}.",
+            f"Make the rabbet less than {show.text(narrowest)}.",
             field="rabbet",
         )
 
@@ -56,14 +55,14 @@ def check_inside(given, show, inside, key, stock):
     if given.around == "outside":
         raise Refusal(
             "impossible",
-            f"The stock takes {show.text(stock)}, and nothing is left inside.",
-            f"Give more than {show.text(stock)}, or narrower stock.",
+            f"The stock takes {show.text(stock)}, so nothing is left inside.",
+            f"Use more than {show.text(stock)}, or narrower stock.",
             field=key,
         )
     raise Refusal(
         "impossible",
-        f"The rabbets of {show.text(given.rabbet)} cover all of it.",
-        "Give a narrower rabbet, or check the size.",
+        f"Rabbets of {show.text(given.rabbet)} cover all of it.",
+        "Use a narrower rabbet, or check the size.",
         field=key,
     )
 
@@ -120,9 +119,9 @@ def _stock(given, show, sides):
         if longest > given.stick:
             raise Refusal(
                 "impossible",
-                f"A piece takes {show.text(longest)} with its cut, and a stick is only "
+                f"A piece takes {show.text(longest)} with its kerf, and a stick is only "
                 f"{show.text(given.stick)}.",
-                "Give longer sticks.",
+                "Use longer sticks.",
                 field="stick",
             )
         number = sticks(taken, given.stick)
@@ -143,14 +142,18 @@ def _slanting(show, kerf, side):
     """The line of working that adds to a piece what its cut takes along the edge."""
     steep = max(side.left, side.right, key=nearby)
     return (
-        f"{side.name}, with a cut that slants: {show.number(side.outside)} + {show.number(kerf)} ÷ "
+        f"{side.name}, with the slanted kerf: {show.number(side.outside)} + {show.number(kerf)} ÷ "
         f"cos {degrees_text(steep)}° = {show.number(side.taken(kerf))}"
     )
 
 
+def _end(degrees):
+    return End("flat", angle_text(degrees), degrees)
+
+
 def _part(show, side):
     cuts = (Cut(side.left, side.left_adds), Cut(side.right, side.right_adds))
-    left, right = (End("flat miter", setting_text(cut.degrees), cut.degrees) for cut in cuts)
+    left, right = (_end(cut.degrees) for cut in cuts)
     long, short = show.rounded(side.outside), show.rounded(side.inside)
     return Part(
         key=side.key,

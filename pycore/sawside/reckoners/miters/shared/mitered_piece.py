@@ -44,9 +44,9 @@ def piece_of(given, show):
     if sign(inside) <= 0:
         raise Refusal(
             "impossible",
-            f"The two ends meet: from the outside to the inside they take {show.text(total)}, and "
-            f"the measured line is only {show.text(given.known)}.",
-            "Measure a longer piece, or give a smaller width or angle.",
+            f"The two ends meet: they take {show.text(total)}, and the edge you measured is only "
+            f"{show.text(given.known)}.",
+            "Use a longer piece, or a smaller width or angle.",
             field="known",
         )
     long_side, short_side = inside + total, inside
@@ -63,26 +63,25 @@ def _part_way(given, show, ends):
             return None
         raise Refusal(
             "missing",
-            "The back of a rabbet was measured, and Rabbet is blank.",
-            "Fill it in, or measure on the inside or the outside.",
+            "You measured at the back of a rabbet, and Rabbet is blank.",
+            "Fill it in, or measure the inside or outside edge.",
             field="rabbet",
         )
     ways = {end.way for end in ends if end.degrees != 0}
     if len(ways) > 1:
         raise Refusal(
             "conflict",
-            "With a miter at one end and an edge miter at the other, the back of a rabbet is not "
-            "one line.",
-            "Leave Rabbet blank, and measure on the inside or the outside.",
+            "With a miter at one end and a bevel at the other, the back of a rabbet isn’t one "
+            "line.",
+            "Leave Rabbet blank, and measure the inside or outside edge.",
             field="rabbet",
         )
     across = given.thickness if ways == {"edge"} else given.width
     if given.rabbet >= across:
         raise Refusal(
             "impossible",
-            f"A rabbet of {show.text(given.rabbet)} leaves nothing of stock of "
-            f"{show.text(across)}.",
-            f"Give a rabbet of less than {show.text(across)}.",
+            f"A {show.text(given.rabbet)} rabbet leaves nothing of {show.text(across)} stock.",
+            f"Make the rabbet less than {show.text(across)}.",
             field="rabbet",
         )
     return given.rabbet / across

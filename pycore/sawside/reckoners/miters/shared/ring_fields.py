@@ -7,7 +7,9 @@ from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import count, length
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
 
-CORNERS = count("corners", "Corners", help="Of the whole ring.", default="4", least="3", most="24")
+CORNERS = count(
+    "corners", "Corners", help="Around the whole frame.", default="4", least="3", most="24"
+)
 
 
 def width_field(**more):
@@ -17,7 +19,7 @@ def width_field(**more):
 
 def setting_worked(corners):
     """The line of working that finds the setting at which the ring closes."""
-    return f"True setting: 180 ÷ {corners} = {degrees_text(true_setting(corners))}°"
+    return f"True miter: 180 ÷ {corners} = {degrees_text(true_setting(corners))}°"
 
 
 def feeler_text(gap):

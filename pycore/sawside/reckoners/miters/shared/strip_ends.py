@@ -19,13 +19,13 @@ from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import STRIP
 
 _ENDS = {
-    "miter": "Mitered with the next strip",
-    "inside": "Mitered in an inside corner",
-    "over": "Runs over the end of the next strip",
-    "chamfer": "Runs over the next strip, its corner chamfered",
-    "flush": "Ends with the panel, or against the next strip",
+    "miter": "Mitered to the next strip",
+    "inside": "Mitered into an inside corner",
+    "over": "Laps the next strip",
+    "chamfer": "Laps the next strip, corner chamfered",
+    "flush": "Flush with the panel, or butts the next strip",
 }
-_NOTCH = f"Read it in the notch of the panel, or choose {_ENDS['miter']}."
+_NOTCH = f"Read it inside the panel’s notch, or choose {_ENDS['miter']}."
 _NONE = Fraction(0)
 
 
@@ -67,7 +67,7 @@ def end_fields(side):
         corner_field(
             f"{side}_corner",
             f"{name} corner",
-            "the panel's two edges",
+            "the panel’s two edges",
             least=30,
             shown_when=(end, ("miter", "inside")),
         ),
@@ -75,7 +75,7 @@ def end_fields(side):
             f"{side}_chamfer",
             f"{name} chamfer",
             **STRIP,
-            help="Its set-back along the face.",
+            help="Setback along the face.",
             shown_when=(end, ("chamfer",)),
         ),
     )
@@ -94,7 +94,7 @@ def strip_of(given, show):
         raise Refusal(
             "impossible",
             f"Nothing is left of the face of a strip {show.text(back)} long.",
-            "Give a thinner strip or smaller chamfers, or check the length of the panel.",
+            "Use a thinner strip or smaller chamfers, or check Panel edge.",
             field="panel",
         )
     return Strip(ends, back, face, back + sum((each for each in adds if each > 0), _NONE))
@@ -108,9 +108,9 @@ def _end_of(given, show, side):
     if corner is not None:
         return _mitered(given, show, name, corner, inside)
     if kind == "flush":
-        return StripEnd(_NONE, EdgeCut(_NONE, _NONE), f"{name}: ends with the panel, adds 0")
+        return StripEnd(_NONE, EdgeCut(_NONE, _NONE), f"{name}: flush with the panel, adds 0")
     neighbor = given.thickness if given.neighbor is None else given.neighbor
-    over = f"{name}: over the next strip, adds its {show.number(neighbor)}"
+    over = f"{name}: laps the next strip, adds its {show.number(neighbor)}"
     if kind == "over":
         return StripEnd(neighbor, EdgeCut(_NONE, _NONE), over)
     return _chamfered(given, show, side, neighbor, over)
@@ -120,7 +120,7 @@ def _mitered(given, show, name, corner, inside):
     degrees = half_corner(corner)
     adds = allowance(given.thickness, degrees)
     worked = (
-        f"{name}: saw at 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees, 2)}; "
+        f"{name}: miter 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees, 2)}; "
         f"{show.number(given.thickness)} × tan {show.pure(degrees)}°{show.equals(adds)}"
     )
     way = -1 if inside else 1
@@ -135,12 +135,12 @@ def _chamfered(given, show, side, neighbor, over):
             "impossible",
             f"A chamfer set back {show.text(chamfer)} at {angle_text(turn)} would reach "
             f"{show.text(deep)} deep, through a strip {show.text(given.thickness)} thick.",
-            "Give a smaller set-back or angle.",
+            "Use a smaller setback or angle.",
             field=f"{side}_chamfer",
         )
     worked = (
         f"{over}; the chamfer takes {show.number(chamfer)} from the face and "
         f"{show.number(chamfer)} × tan {show.pure(turn)}°{show.equals(deep)} from the end"
     )
-    note = f"square, chamfered {show.text(chamfer)}"
-    return StripEnd(neighbor, EdgeCut(_NONE, -chamfer, note, deep), worked)
+    setting = f"chamfer {show.text(chamfer)}"
+    return StripEnd(neighbor, EdgeCut(_NONE, -chamfer, deep, setting), worked)

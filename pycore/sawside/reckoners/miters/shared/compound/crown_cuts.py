@@ -43,9 +43,9 @@ class CrownEnd:
     def held_text(self):
         """How it is cut with the molding upside down in its place."""
         return (
-            "Top edge on the table, bottom edge against the fence: front of the saw turned to the "
-            f"{self.sawn.laid.turn}, to {angle_text(self.held, 2)}, blade upright. Mark the bottom "
-            f"edge; keep the part to the {self.side} of the blade."
+            "Top edge on the table, bottom edge against the fence: miter "
+            f"{self.sawn.laid.turn} {angle_text(self.held, 2)}, bevel 0. Mark the bottom edge. "
+            f"Keep the part to the {self.side} of the blade."
         )
 
 
@@ -75,7 +75,7 @@ def end_fields(side):
     name, end = side.capitalize(), f"{side}_end"
     shown = (end, ("inside", "outside"))
     return (
-        choice(end, f"{name} end", _KINDS, help="As you face the molding in its place."),
+        choice(end, f"{name} end", _KINDS, help="As you face the crown on the wall."),
         corner_field(f"{side}_corner", f"Corner at the {side} end", least=20, shown_when=shown),
     )
 
@@ -118,7 +118,7 @@ def _edges_of(given, show, spring, mitered):
     if spring.width is None:
         raise Refusal(
             "missing",
-            "Face width is blank: without it the other edge can't be found.",
+            "Face width is blank, and the other edge depends on it.",
             "Fill it in, or leave the length blank.",
             field="width",
         )
@@ -130,7 +130,7 @@ def _edges_of(given, show, spring, mitered):
             "impossible",
             f"Nothing is left of the {EDGES[other]}: the corners take {show.text(abs(grows))} of "
             f"{show.text(given.measured)}.",
-            "Give a longer piece, or a narrower molding.",
+            "Use a longer piece, or narrower crown.",
             field="measured",
         )
     return {known: given.measured, other: length}

@@ -13,25 +13,25 @@ _LEAST, _MOST = 5, 85
 FIELDS = (
     choice(
         "found",
-        "Spring known by",
+        "Spring from",
         {
-            "angle": "Its angle",
+            "angle": "Spring angle",
             "legs": "Drop and projection",
             "drop": "Face width and drop",
             "projection": "Face width and projection",
         },
-        help="To find it, hold an offcut in a square, seated on both its flats.",
+        help="Set an offcut in a framing square, seated on both flats, and read it.",
     ),
     angle(
         "spring",
-        "Spring, from the wall",
-        help="Between the wall and the back of the molding: one sold as 52/38 leans 38 from it.",
+        "Spring angle",
+        help="Between the wall and the back of the crown: 52/38 crown springs 38.",
         shown_when=("found", ("angle",)),
     ),
     length(
         "drop",
         "Drop",
-        help="From the ceiling down the wall to the bottom edge.",
+        help="Down the wall, from the ceiling to the bottom edge.",
         least="1/16 in",
         most="3 ft",
         shown_when=("found", ("legs", "drop")),
@@ -39,7 +39,7 @@ FIELDS = (
     length(
         "projection",
         "Projection",
-        help="From the wall out along the ceiling to the top edge.",
+        help="Along the ceiling, from the wall to the top edge.",
         least="1/16 in",
         most="3 ft",
         shown_when=("found", ("legs", "projection")),
@@ -47,12 +47,12 @@ FIELDS = (
     length(
         "width",
         "Face width",
-        help="From edge to edge straight across the face, as it lies flat on the table.",
+        help="Straight across, edge to edge, with the crown flat on the table.",
         least="1/16 in",
         most="4 ft",
         shown_when=("found", ("angle", "drop", "projection")),
         may_be_blank=True,
-        blank_means="Only the settings of the saw are told.",
+        blank_means="You get the saw settings only.",
     ),
 )
 
@@ -77,17 +77,17 @@ def spring_of(given, show):
     if degrees < _LEAST:
         raise Refusal(
             "impossible",
-            f"A spring of {angle_text(degrees)} is under {_LEAST}°: the molding as good as lies on "
+            f"A spring of {angle_text(degrees)} is under {_LEAST}°: the molding is nearly flat on "
             "the wall.",
-            "Reckon it as a mitered length with edge miters, or check the spring.",
+            "Use Mitered length with bevels, or check the spring.",
             field=field,
         )
     if degrees > _MOST:
         raise Refusal(
             "impossible",
-            f"A spring of {angle_text(degrees)} is over {_MOST}°: the molding as good as lies on "
+            f"A spring of {angle_text(degrees)} is over {_MOST}°: the molding is nearly flat on "
             "the ceiling.",
-            "Reckon it as a mitered length with flat miters, or check the spring.",
+            "Use Mitered length with miters, or check the spring.",
             field=field,
         )
     return spring
@@ -120,7 +120,7 @@ def _by_width(given, show):
             "impossible",
             f"The {given.found} of {show.text(leg)} must be less than the face width of "
             f"{show.text(given.width)}.",
-            "Check both: the face lies aslant between wall and ceiling.",
+            "Check both: the face runs at a slant from wall to ceiling.",
             field=given.found,
         )
     part = (leg / given.width) ** 2

@@ -26,17 +26,17 @@ def _corner_worked(show, spring, end):
     degrees, half = f"{degrees_text(spring.lean.degrees)}°", degrees_text(end.corner / 2)
     sine, cosine = show.pure(spring.lean.sine), show.pure(spring.lean.cosine)
     yield (
-        f"Turned: arctan (sin {degrees} ÷ tan {half}°) = arctan ({sine} ÷ tan {half}°)"
+        f"Miter: arctan (sin {degrees} ÷ tan {half}°) = arctan ({sine} ÷ tan {half}°)"
         f"{angle_equals(end.sawn.miter)}"
     )
     yield (
-        f"Tilted: arcsin (cos {degrees} × cos {half}°) = arcsin ({cosine} × cos {half}°)"
+        f"Bevel: arcsin (cos {degrees} × cos {half}°) = arcsin ({cosine} × cos {half}°)"
         f"{angle_equals(end.sawn.tilt)}"
     )
-    yield f"Held in its place: 90 − {show.pure(end.corner)} ÷ 2 = {degrees_text(end.held)}"
+    yield f"Nested: 90 − {show.pure(end.corner)} ÷ 2 = {degrees_text(end.held)}"
     more = lean_of_degrees(nearby(spring.lean.degrees) + 1)
     miter, tilt = (angle_text(each, 2) for each in miter_and_tilt(more, end.corner))
-    yield f"One degree more of spring would be turned {miter}, tilted {tilt}"
+    yield f"One more degree of spring would make it miter {miter}, bevel {tilt}"
 
 
 def _lengths_worked(given, show, piece):
@@ -57,7 +57,7 @@ def _lengths_worked(given, show, piece):
     yield f"{EDGES[other].capitalize()}: {steps}{show.equals(piece.edges[other])}"
     out = "".join(f" + {show.number(end.adds)}" for end in piece.mitered if end.kind == "outside")
     tips = show.rounded(piece.tip_to_tip, "reach")
-    yield f"From tip to tip: {show.number(piece.edges['bottom'])}{out}{show.equals(tips)}"
+    yield f"Tip to tip: {show.number(piece.edges['bottom'])}{out}{show.equals(tips)}"
 
 
 def pictures_of(given, show, piece):
@@ -104,6 +104,6 @@ def _described(show, piece):
     edges = piece.edges or {}
     long = "".join(f" The {EDGES[edge]} is {show.brief(edges[edge])}." for edge in edges)
     return (
-        f"A molding leans out from the wall by {angle_text(piece.spring.lean.degrees, 2)} and "
-        f"meets the ceiling with its top edge. Its face as seen in the room: {ends}.{long}"
+        f"Crown leans out from the wall by {angle_text(piece.spring.lean.degrees, 2)} and "
+        f"meets the ceiling at its top edge. Its face as seen in the room: {ends}.{long}"
     )

@@ -2,18 +2,19 @@
 
 from dataclasses import dataclass
 
+from sawside.geometry.end import End, Jig
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import End, Jig, choice
+from sawside.reckoners.declaration import choice
 
 OTHER = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}
 
 TILTS = choice(
     "tilts",
-    "The saw tilts",
-    {"both": "Both ways", "left": "To the left only", "right": "To the right only"},
-    help="Where the top of the blade goes, as seen from the front of the saw.",
+    "Saw bevels",
+    {"both": "Both ways", "left": "Left only", "right": "Right only"},
+    help="Which way the top of the blade leans, from the front.",
 )
 
 
@@ -61,20 +62,20 @@ class CompoundCut:
     @property
     def brief(self):
         """The settings as a drawing shows them."""
-        return f"{angle_text(self.miter)}, tilt {angle_text(self.tilt)}"
+        return f"miter {angle_text(self.miter)}, bevel {angle_text(self.tilt)}"
 
     @property
     def at_the_saw(self):
         """The lay in words with its settings."""
         laid, miter, tilt = self.laid, angle_text(self.miter, 2), angle_text(self.tilt, 2)
-        turned, leaned = "saw straight at 0", "blade upright"
+        turned, leaned = "miter 0", "bevel 0"
         if sign(self.miter):
-            turned = f"front of the saw turned to the {laid.turn}, to {miter}"
+            turned = f"miter {laid.turn} {miter}"
         if sign(self.tilt):
-            leaned = f"top of the blade tilted to the {laid.tilt}, to {tilt}"
+            leaned = f"bevel {laid.tilt} {tilt}"
         return (
-            f"{EDGES[laid.fence]} marked and at the fence, {turned}, {leaned}. Keep the part to "
-            f"the {laid.keep} of the blade."
+            f"{EDGES[laid.fence]} against the fence, {turned}, {leaned}. Keep the part to the "
+            f"{laid.keep} of the blade."
         )
 
     @property
@@ -82,10 +83,10 @@ class CompoundCut:
         """The end of a part that is cut so; a side that stands upright needs the tilt alone."""
         miter, tilt = angle_text(self.miter, 2), angle_text(self.tilt, 2)
         if not sign(self.miter):
-            return End("edge miter" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
+            return End("edge" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
         return End(
-            "compound miter",
-            f"{miter}, tilted {tilt}",
+            "compound",
+            f"{miter} {tilt}",
             self.miter,
             self.tilt,
             self._steps(miter, tilt),
@@ -94,5 +95,5 @@ class CompoundCut:
 
     def _steps(self, miter, tilt):
         """The same in steps that are short enough to be read from afar."""
-        leaned = (f"tilted {self.laid.tilt}", tilt) if sign(self.tilt) else ("blade upright",)
-        return (f"turned {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")
+        leaned = (f"bevel {self.laid.tilt}", tilt) if sign(self.tilt) else ("bevel 0",)
+        return (f"miter {self.laid.turn}", miter, *leaned, f"{self.laid.fence} edge to fence")

@@ -102,7 +102,7 @@ def _check_four(given):
         if name:
             raise Refusal(
                 "impossible",
-                f"{name} are reckoned for four sides only, and {given.sides} were given.",
+                f"{name} only work with four sides, and you gave {given.sides}.",
                 "Choose miters." if field == "joint" else "Leave the other length blank.",
                 field=field,
             )
@@ -130,9 +130,9 @@ def _sides_of(given, show, adds, butted):
         if sign(at_rim[narrow]) <= 0:
             raise Refusal(
                 "impossible",
-                f"The sides meet before the {narrow}: their slope takes "
+                f"The sides meet before the {narrow}: the slope takes "
                 f"{show.text(2 * adds + less)} of {show.text(at_rim[given.wide] + less)}.",
-                "Give a longer side, less height or less slope.",
+                "Use a longer side, less height or less slope.",
                 field=field if getattr(given, field) is not None else "size",
             )
         many = given.sides if len(sizes) == 1 else 2

@@ -14,11 +14,11 @@ def working_of(given, show, box, width):
     yield from _settings_worked(given, show, box, slope)
     yield f"Face: {high} ÷ cos {slope}{show.equals(box.slant)}"
     if given.found == "slope":
-        yield f"A side reaches out {high} × tan {slope}{show.equals(box.out)}"
+        yield f"Reach of a side: {high} × tan {slope}{show.equals(box.out)}"
     yield from _sides_worked(given, show, box, slope)
     yield (
         f"Width of the blank: {show.number(box.slant)} + {show.number(given.thickness)} × tan "
-        f"{slope}{show.equals(width)}, so that both edges can be tilted to lie level"
+        f"{slope}{show.equals(width)}, so you can bevel both edges level"
     )
 
 
@@ -26,11 +26,11 @@ def _settings_worked(given, show, box, slope):
     sine, cosine = show.pure(box.lean.sine), show.pure(box.lean.cosine)
     turn, cut = degrees_text(box.turn), box.cuts[0]
     miter, tilt = angle_equals(cut.miter), angle_equals(cut.tilt)
-    yield f"Turned: arctan (sin {slope} × tan {turn}°) = arctan ({sine} × tan {turn}°){miter}"
+    yield f"Miter: arctan (sin {slope} × tan {turn}°) = arctan ({sine} × tan {turn}°){miter}"
     if given.joint == "butt":
-        yield f"Tilted, butt joint: arcsin ((sin {slope})²) = arcsin ({sine}²){tilt}"
+        yield f"Bevel, butt joint: arcsin ((sin {slope})²) = arcsin ({sine}²){tilt}"
     else:
-        yield f"Tilted: arcsin (cos {slope} × sin {turn}°) = arcsin ({cosine} × sin {turn}°){tilt}"
+        yield f"Bevel: arcsin (cos {slope} × sin {turn}°) = arcsin ({cosine} × sin {turn}°){tilt}"
 
 
 def _sides_worked(given, show, box, slope):
@@ -38,7 +38,7 @@ def _sides_worked(given, show, box, slope):
     yield f"Each end of the wide edge: {show.number(box.out)} × tan {turn}°{show.equals(box.adds)}"
     if given.joint == "butt":
         yield (
-            f"A side between loses at each end {show.number(given.thickness)} ÷ cos {slope}"
+            f"A side between loses, at each end, {show.number(given.thickness)} ÷ cos {slope}"
             f"{show.equals(box.butted)}"
         )
     for side in box.sides:
@@ -76,8 +76,8 @@ def _face(given, show, box, side):
 
 def _described(given, show, box, side):
     return (
-        f"A side leans {angle_text(box.lean.degrees, 2)} from upright, the {given.wide} of the box "
-        f"the wider. Outside face of {side.name.lower()}: {show.brief(side.top)} long at the top, "
-        f"{show.brief(side.bottom)} at the bottom, {show.brief(box.slant)} wide; both ends at "
+        f"A side leans {angle_text(box.lean.degrees, 2)} from upright, and the box is wider "
+        f"at the {given.wide}. Outside face of {side.name.lower()}: {show.brief(side.top)} long "
+        f"at the top, {show.brief(side.bottom)} at the bottom, {show.brief(box.slant)} wide; both ends "
         f"{box.cuts[0].brief}."
     )

@@ -6,11 +6,11 @@ from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 
 HOW = (
-    "Miter the end as for an inside corner first. Then saw along the line that the miter leaves on "
-    "the face, leaning the saw back a few degrees so that only the front edge touches. Try it on "
-    "an offcut of the same molding, and file to fit."
+    "Miter the end as for an inside corner. Then saw along the line the miter leaves on the face, "
+    "leaning the saw back a few degrees so only the front edge touches. Test it on an offcut of "
+    "the same molding, and file to fit."
 )
-_ENDS = {"free": "ends free", "square": "runs square into the corner", "coped": "is coped"}
+_ENDS = {"free": "ends free", "square": "butts into the corner", "coped": "is coped"}
 
 
 def ends_text(pieces):
@@ -61,7 +61,7 @@ def _back_worked(given, full, piece):
         size = show.number(given.projection)
         lines = (
             f"{size} × cot {show.pure(end.corner)}°{show.equals(end.back)} off the {side} end, "
-            "where the corner leans over the square piece"
+            "where the corner leans over the butted piece"
             for side, end in leaning
         )
         yield f"Wall {piece.wall}: {'; '.join(lines)}"
@@ -69,7 +69,7 @@ def _back_worked(given, full, piece):
     terms = show.number(piece.length)
     terms += "".join(f" − {show.number(end.back)}" for _, end in leaning)
     terms += f" + {show.number(extra)}" if extra else ""
-    why = ", to spring in" if extra else ""
+    why = ", with the spring" if extra else ""
     yield f"Wall {piece.wall}, along the wall{why}: {terms}{full.equals(piece.back + extra)}"
 
 

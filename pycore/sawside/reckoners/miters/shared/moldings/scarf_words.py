@@ -7,10 +7,10 @@ from sawside.lengths.show import angle_equals, angle_text
 from sawside.wood.saw import cautions_at_the_saw
 
 _STUD = Fraction(3, 2)
-_ON_A_BLOCK = "The scarf is longer than a stud of 1 1/2″ is wide: put a block behind it."
+_ON_A_BLOCK = "The scarf is longer than a 1 1/2″ stud is wide. Put a block behind it."
 _NOT_TO_CARRY = (
-    "A scarf joins trim; it is not made to carry weight. What carries is joined as its designer "
-    "and the local code say."
+    "This scarf is for trim, not for anything that carries weight. Structural joints follow the "
+    "designer and local code."
 )
 
 
@@ -28,10 +28,10 @@ def working_of(show, given, scarf, stretches, parts):
         overlap = f"A slope of 1 in {steep}: arctan {steep}{turned} from square; overlap {thick}"
     lines = [
         f"{overlap} × {steep}{show.equals(scarf.overlap)}",
-        f"Joint face: √({thick}² + {lap}²){show.equals(scarf.face)}",
+        f"Cut face: √({thick}² + {lap}²){show.equals(scarf.face)}",
     ]
     for part, (start, stop) in zip(parts, stretches, strict=True):
-        between = [part.left.cut, part.right.cut].count("edge miter") == 2
+        between = [part.left.how, part.right.how].count("edge") == 2
         lines.append(
             f"{part.name}: {show.number(stop)} − {show.number(start)} + "
             f"{'' if between else 'half of '}{lap}{show.equals(part.length)}"

@@ -10,10 +10,10 @@ from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import STRIP
 
 _ENDINGS = {
-    "wall": "Runs on, and ends square at the wall",
-    "board": "Runs on, up to a board on the wall",
-    "self_return": "Runs on, and closes with a mitered self-return",
-    "none": "No return: the front ends square here",
+    "wall": "Returns to the wall, square end",
+    "board": "Returns to a baseboard",
+    "self_return": "Ends with a mitered return",
+    "none": "No return, square end",
 }
 _RETURNS = ("wall", "board", "self_return")
 
@@ -46,23 +46,23 @@ def side_fields(side):
         length(
             f"{side}_depth",
             f"{name} depth",
-            help="Along the side, from the corner to the wall or to where the molding is to end.",
+            help="Along the side, from the corner to the wall or where the molding ends.",
             least="1/64 in",
             may_be_blank=as_left,
-            blank_means="As deep as the left side." if as_left else None,
+            blank_means="Same as the left side." if as_left else None,
             shown_when=(ending, _RETURNS),
         ),
         length(
             f"{side}_board",
-            f"Board at the {side}",
-            help="Thickness of the board on the wall, such as a baseboard, that it runs up to.",
+            f"Baseboard at the {side}",
+            help="Thickness of the baseboard or other board it meets.",
             **STRIP,
             shown_when=(ending, ("board",)),
         ),
         length(
             f"{side}_scribe",
             f"To scribe at the {side}",
-            help="Left on the square end, to fit it to a wall that is not true. 0 for a plain cut.",
+            help="Extra at the square end to scribe to the wall. 0 for a plain cut.",
             default="0 in",
             most="6 in",
             shown_when=(ending, ("wall", "board", "none")),
@@ -75,9 +75,9 @@ def sides_of(given):
     if given.left_side == given.right_side == "none":
         raise Refusal(
             "impossible",
-            "With no return on either side there is no corner to wrap.",
-            "Let the molding run on at one side at least; a piece between two walls needs only "
-            "its own length.",
+            "With no return on either side, there’s no corner to wrap.",
+            "Return the molding on at least one side. A piece between two walls just needs its own "
+            "length.",
             field="left_side",
         )
     sides = []
@@ -91,7 +91,7 @@ def sides_of(given):
         if ending != "none" and depth is None:
             raise Refusal(
                 "missing",
-                "The depth at the right is blank, and the left side has none.",
+                "Right depth is blank, and the left side has no depth to copy.",
                 "Fill it in.",
                 field="right_depth",
             )
@@ -118,8 +118,8 @@ def legs_of(given, show, sides, total, inside):
 
 
 def _free(show, side):
-    note = f"square, with {show.text(side.scribe)} to scribe" if side.scribe else None
-    return Joint(f"{side.name} end", free=True, note=note)
+    scribe = show.text(side.scribe) if side.scribe else None
+    return Joint(f"{side.name} end", free=True, scribe=scribe)
 
 
 def _run_of(show, side, corner, total, run):
@@ -128,19 +128,19 @@ def _run_of(show, side, corner, total, run):
     caps = ()
     if side.ending == "self_return":
         back -= total
-        far = outside_corner(f"{side.name} self-return", RIGHT_ANGLE)
+        far = outside_corner(f"{side.name} mitered return", RIGHT_ANGLE)
         free = Joint("end at the case", free=True)
         ends = (free, far) if side.name == "left" else (far, free)
         caps = (
             Leg(
                 f"{side.name}_self_return",
-                f"{side.name.capitalize()} self-return",
+                f"{side.name.capitalize()} mitered return",
                 Fraction(0),
                 *ends,
                 is_cap=True,
             ),
         )
-        takes, what = total, "the self-return, which takes all layers,"
+        takes, what = total, "the mitered return, with all layers,"
     else:
         board = side.board or Fraction(0)
         back += side.scribe - board
@@ -149,9 +149,9 @@ def _run_of(show, side, corner, total, run):
     if back <= 0:
         raise Refusal(
             "impossible",
-            f"A depth of {show.text(side.depth)} leaves nothing beside {what} of "
+            f"A depth of {show.text(side.depth)} leaves nothing after {what} at "
             f"{show.text(takes)}.",
-            f"Give a depth of more than {show.text(takes)}, or another end at this side.",
+            f"Use a depth over {show.text(takes)}, or another end on this side.",
             field=f"{side.name}_depth",
         )
     ends = (far, corner) if side.name == "left" else (corner, far)

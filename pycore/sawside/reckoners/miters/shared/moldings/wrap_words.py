@@ -8,18 +8,17 @@ from sawside.lengths.show import angle_text
 from sawside.wood.saw import SAW_CAUTIONS, SHORTEST_TO_HOLD
 
 _SELF_RETURN_CAUTION = (
-    "A self-return is too small to hold: cut its miter on the end of a long stick, then cut it off "
-    "with a fine hand saw, or as the saw's maker says for small pieces. Let the blade stop before "
-    "it is raised."
+    "A mitered return is too small to hold. Cut its miter on the end of a long stick, then cut it "
+    "off with a fine hand saw or the way the saw maker says for small pieces. Let the blade stop "
+    "before you raise it."
 )
 AT_THE_SAW = (
-    "Each piece stands with its back against the fence, top edge up, and the saw is turned as its "
-    "drawing says. A piece too high for the saw lies on its back; then the blade is tilted by the "
-    "same angle."
+    "Stand each piece with its back against the fence, top edge up, and swing the saw as its "
+    "drawing shows. If it’s too tall for the saw, lay it on its back and bevel by the same angle."
 )
 _INSIDE_CAUTION = (
-    "Inside corners of a baseboard often open as wood and walls move: many are coped instead of "
-    "mitered (common practice, no source)."
+    "Inside miters on baseboard often open up as wood and walls move. Many are coped instead "
+    "(shop practice)."
 )
 
 
@@ -32,25 +31,25 @@ def order_of(pieces, several):
     """Which piece first and why, for the pieces that there are."""
     first = pieces[0]
     fixed = not (first.leg.left.free or first.leg.right.free)
-    lines = ["One layer after the other: fit it before the next is cut."] if several else []
+    lines = ["Do one layer at a time: fit it before you cut the next."] if several else []
     lead = first.leg.name
     if fixed:
         lines.append(
-            f"{lead} first: both of its ends are mitered, so its length can't be trimmed "
-            "in place, and a piece that comes out short still makes a shorter one."
+            f"{lead} first. Both ends are mitered, so you can’t trim it in place, and if it comes "
+            "out short it still makes a shorter piece."
         )
     else:
-        lines.append(f"{lead} first: it is the longest, and its free end is cut last.")
+        lines.append(f"{lead} first. It’s the longest. Cut its free end last.")
     if any(piece.leg.left.free or piece.leg.right.free for piece in pieces if not piece.leg.is_cap):
         lines.append(
-            "A piece that ends free: miter first, hold it to its neighbor, mark the free end in "
-            "place, and cut that last."
+            "For a piece with a free end, cut the miter first, hold it in place, mark the free end "
+            "and cut it last."
         )
     if any(piece.leg.is_cap for piece in pieces):
-        lines.append("Self-returns last, from the end of a longer stick.")
+        lines.append("Cut mitered returns last, from the end of a longer stick.")
     lines.append(
-        "Where the figure is to run around the corners, lay the pieces out on one stick from left "
-        "to right before the first cut."
+        "To carry the grain around the corners, lay the pieces out left to right on one stick "
+        "before you cut."
     )
     return " ".join(lines)
 
@@ -87,7 +86,7 @@ def working_of(show, pieces, sides, several):
                 f"{show.number(out)}{show.equals(piece.tip_to_tip)}"
             )
     if several:
-        lines.append("The back of each layer is the face of the one beneath, unrounded")
+        lines.append("The back of each layer is the face of the one under it, unrounded")
     return tuple(lines)
 
 
@@ -100,11 +99,11 @@ def _side_worked(show, side, pieces):
     if side.corner is not None:
         corner = show.pure(side.corner)
         setting = angle_text(90 - side.corner / 2, 2)
-        yield f"{name} corner {corner}°: the saw at 90 − {corner} ÷ 2 = {setting} from square"
+        yield f"{name} corner {corner}°: miter 90 − {corner} ÷ 2 = {setting}"
     if side.ending == "self_return":
         total = sum(piece.projection for piece in pieces if piece.leg.key == "front")
         yield (
-            f"{name} self-return: the outermost layer ends at {show.number(side.depth)}, so the "
+            f"{name} mitered return: the outside layer ends at {show.number(side.depth)}, so the "
             f"first one turns at {show.number(side.depth)} − {show.number(total)} = "
             f"{show.number(side.depth - total)} of its back"
         )
@@ -119,8 +118,8 @@ def cautions_of(show, named, sides, total, inside):
     if short:
         lines.append(
             f"Too short to hold by hand, under {SHORTEST_TO_HOLD}″: {', '.join(short)}. Cut it "
-            "from a longer stick, or clamp it as the saw's maker says; a hand stays 6″ from the "
-            "blade (common practice, no source)."
+            "from a longer stick, or clamp it the way the saw maker says. Keep your hands 6″ from "
+            "the blade (shop practice)."
         )
     if any(piece.leg.is_cap for _, piece in named):
         lines.append(_SELF_RETURN_CAUTION)
@@ -132,9 +131,9 @@ def cautions_of(show, named, sides, total, inside):
         off = off_a_parallel_wall(total, side.corner)
         if side.scribe >= off:
             continue
-        where = "outermost face" if side.corner > 90 else "case"
+        where = "outside face" if side.corner > 90 else "case"
         lines.append(
             f"If the wall runs parallel to the front, the square end of the {side.name} return "
-            f"stands {fine_text(off, show)} off it at the {where}: leave at least that to scribe."
+            f"is {fine_text(off, show)} off it at the {where}. Leave at least that to scribe."
         )
     return tuple(lines)

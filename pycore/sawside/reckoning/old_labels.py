@@ -1,0 +1,286 @@
+"""What schema 4 called the answers that a name can stand for: texts call them so for ever.
+
+A project, or a line of the pad, keeps `[Top rail: Short side]` as it was typed. So an answer keeps
+the label that it had, and is found by it where no answer is called so now. An answer whose label
+is changed from here on gets another line.
+"""
+
+_OLD = """\
+breadboard_ends.proud Top beyond the end at its dampest, each side
+breadboard_ends.short Top short of the end at its driest, each side
+breadboard_ends.slots Slot lengths
+breadboard_ends.away Slot runs toward the edge by
+breadboard_ends.towards Slot runs toward the center by
+burned_inch.length Length
+burned_inch_mark.mark Mark at
+chamfer.width Width of the chamfer
+chamfer.face Set-back on the face
+chamfer.edge Depth down the edge
+chamfer.flat Blade tilt, face flat on the table
+chamfer.on_edge Blade tilt, board on edge
+cleats.side_cleat Side cleats, two for each shelf
+cleats.back_cleat Back cleat
+cleats.longest Longest screw
+cleats.sold Longest screw that is sold
+cleats.sold_reach The sold screw's reach into the side
+cleats.reach The screw's reach into the side
+cleats.left Wood left before the point
+cleats.screws Screws from the end of a side cleat
+cleats.back_screws Screws from the end of the back cleat
+cleats.back_screw Screw to buy for the back cleat
+coped_corner.first First piece, along its wall
+coped_corner.pieces Lengths along the wall, in the order of fitting
+coped_corner.faces Lengths in sight, without what springs in
+coped_corner.stock Stock, without kerfs
+corner_setting.setting Saw setting, from square
+corner_setting.between_faces Angle between edge and cut
+corner_setting.corner Corner on the side of the room
+corner_setting.between Angle between the pieces
+corner_setting.least Setting at least, by the reading
+corner_setting.most Setting at most, by the reading
+corrected_reading.true True length
+corrected_reading.off The tape is off here by
+corrected_reading.aim To mark off a true length of what it reads, mark at
+crown.miter Saw turned, molding flat
+crown.tilt Blade tilted, molding flat
+crown.right_miter Saw turned for the right end
+crown.right_tilt Blade tilted for the right end
+crown.tips From tip to tip: the molding it takes
+crown.top Top edge
+crown.bottom Bottom edge
+crown.held Saw turned, molding held in its place
+crown.right_held Held in its place, right end
+crown.spring Spring, from the wall
+crown.width Face width
+crown.drop Drop down the wall
+crown.projection Projection along the ceiling
+dado_layout.lower Lower edges, from the lower end
+dado_layout.upper Upper edges, from the lower end
+dado_layout.width Width of a dado
+dado_layout.depth Depth
+dado_layout.left Wood left behind it
+dado_layout.longer A shelf in two dadoes is longer by
+diagonal.diagonal Both diagonals
+edge_strip.long_side Cut length
+edge_strip.panel_side Length at the panel
+edge_strip.face_side Length at the face
+edge_strip.left_set_back Left set-back, between panel side and face
+edge_strip.right_set_back Right set-back, between panel side and face
+equal_parts.part Each part
+equal_parts.marks Marks, all from the same end
+equal_parts.difference Largest difference between parts, by the marks
+equal_parts.sizes Parts as the marks give them
+equal_shelf_spacing.opening Opening
+equal_shelf_spacing.marks Marks of the shelves
+equal_shelf_spacing.shelf_count Shelves
+equal_shelf_spacing.height Inside height
+equal_shelf_spacing.openings Openings as the marks give them
+equal_shelf_spacing.difference Largest difference between openings
+equal_shelf_spacing.side Length of a side
+equal_shelf_spacing.overall Overall height of the case
+error_shows.gap Gap at each joint
+error_shows.closing The whole ring closes wrong by
+error_shows.last_heel Last joint, all others tight: heel
+error_shows.last_toe Last joint, all others tight: toe
+fault_of_a_gap.setting_off Each cut is off by
+fault_of_a_gap.all_off Or, other joints pulled tight, by
+fault_of_a_gap.length_off A piece is short by
+fraction_ladder.mark On your marks
+fraction_ladder.neighbors Neighbors on every division
+frame_around.long_sides Long sides
+frame_around.short_sides Short sides
+frame_around.setting Saw setting, from square
+frame_around.between_faces Angle between edge and cut
+frame_around.inside Inside
+frame_around.outside Outside
+frame_around.rabbet_size Between the backs of the rabbets
+frame_around.total Stock used, with the cuts
+frame_of_equal_sides.long_sides Long sides
+frame_of_equal_sides.short_sides Short sides
+frame_of_equal_sides.setting Saw setting, from square
+frame_of_equal_sides.between_faces Angle between edge and cut
+frame_of_equal_sides.inside Inside
+frame_of_equal_sides.outside Outside
+frame_of_equal_sides.rabbet_size Between the backs of the rabbets
+frame_of_equal_sides.total Stock used, with the cuts
+graduated_shelf_spacing.marks Marks of the shelves
+graduated_shelf_spacing.lowest Lowest opening
+graduated_shelf_spacing.highest Highest opening
+graduated_shelf_spacing.step Each opening is smaller by
+graduated_shelf_spacing.shelf_count Shelves
+graduated_shelf_spacing.height Inside height
+graduated_shelf_spacing.openings Openings as the marks give them
+graduated_shelf_spacing.difference Largest difference between openings
+graduated_shelf_spacing.side Length of a side
+graduated_shelf_spacing.overall Overall height of the case
+heaviest_shelf_load.sag Sag at once
+heaviest_shelf_load.sag_after_years Sag after years
+heaviest_shelf_load.sag_front Front edge, at once
+heaviest_shelf_load.sag_back Back edge, at once
+heaviest_shelf_load.sag_between Between the edges, at once
+how_many_fit.pieces Pieces
+how_many_fit.left Left over
+how_many_fit.cuts Cuts
+how_many_fit.missing Missing for one piece more
+inside_measure.inside Inside
+inside_measure.least At least
+inside_measure.most At most
+longest_shelf_span.span Longest span
+longest_shelf_span.sag Sag at once
+longest_shelf_span.sag_after_years Sag after years
+longest_shelf_span.sag_front Front edge, at once
+longest_shelf_span.sag_back Back edge, at once
+longest_shelf_span.sag_between Between the edges, at once
+marks_to_count.mark On the tape
+middle.middle Middle, on the tape
+middle.marks Marks, on the same tape
+middle.side At each side
+middle.span Span
+mitered_length.long_side Long side
+mitered_length.short_side Short side
+mitered_length.rabbet_side At the back of the rabbet
+mitered_length.left_allowance Left end adds
+mitered_length.right_allowance Right end adds
+mitered_length.left_setting Left saw setting
+mitered_length.right_setting Right saw setting
+mitered_length.left_corner Left angle between edge and cut
+mitered_length.right_corner Right angle between edge and cut
+out_of_square.offset Top off to one side by
+out_of_square.angle Out of square by
+out_of_square.goal Both diagonals, once pushed
+out_of_square.square Both diagonals, by width and height
+over_or_under.difference Off by
+panel_in_its_groove.width Cut the panel
+panel_in_its_groove.gap Gap at each edge now
+panel_in_its_groove.held Held at each edge when driest
+panel_in_its_groove.growth It grows
+panel_in_its_groove.shrinkage It shrinks
+piece_by_hand.length Length
+piece_by_hand.count How many
+piece_by_hand.short_side Short side
+pin_holes.holes Center of each hole, from the lower end
+pin_holes.shelves Bottom edge of each shelf, from the lower end
+pin_holes.count Holes in a row
+pin_holes.total Holes in all
+pin_holes.apart Front row to back row
+pin_holes.behind Wood left behind a hole
+read_the_tape.length Length
+scarf.first First joint, from the left end to its middle
+scarf.joints Middle of each joint, from the left end
+scarf.pieces Pieces, tip to tip
+scarf.overlap Overlap of a joint
+scarf.face Joint face, from edge to edge of the cut
+scarf.setting Saw setting, from square
+scarf.extra Extra length for all joints
+scarf.stock Stock, with the kerfs
+scarf.count Sticks, one for each piece
+seasonal_movement.whole Movement through the year
+seasonal_movement.narrowest Width at its driest
+seasonal_movement.widest Width at its dampest
+set_up_by_lengths.rise Rise
+set_up_by_lengths.rise_angle Angle at the mark of the rise
+set_up_by_lengths.rise_worst A mark of error there
+set_up_by_lengths.spacer Spacer under one pin
+set_up_by_lengths.spacer_angle Angle at the mark of the spacer
+set_up_by_lengths.spacer_worst A mark of error there
+set_up_by_lengths.other_angle The rest of a square
+shelf_edge_strip.strip_height Strip's height
+shelf_edge_strip.sag Sag at once
+shelf_edge_strip.sag_after_years Sag after years
+shelf_edge_strip.sag_front Front edge, at once
+shelf_edge_strip.sag_back Back edge, at once
+shelf_edge_strip.sag_between Between the edges, at once
+shelf_length.shelf Shelf length
+shelf_length.inside Inside width
+shelf_length.width Width of the case
+shelf_length.change Shelf length less the inside width
+shelf_sag.sag Sag at once
+shelf_sag.sag_after_years Sag after years
+shelf_sag.sag_front Front edge, at once
+shelf_sag.sag_back Back edge, at once
+shelf_sag.sag_between Between the edges, at once
+shelves_around_a_fixed_one.marks Marks of the shelves
+shelves_around_a_fixed_one.opening_below Opening below
+shelves_around_a_fixed_one.opening_above Opening above
+shelves_around_a_fixed_one.below Shelves below
+shelves_around_a_fixed_one.above Shelves above
+shelves_around_a_fixed_one.openings Openings as the marks give them
+shelves_around_a_fixed_one.difference Largest difference between openings
+shelves_around_a_fixed_one.side Length of a side
+shelves_around_a_fixed_one.overall Overall height of the case
+shelves_on_a_hole_grid.holes Hole of each shelf, from the inside bottom
+shelves_on_a_hole_grid.marks Marks of the shelves
+shelves_on_a_hole_grid.moved Farthest that a shelf moved to its hole
+shelves_on_a_hole_grid.holes_needed Holes that a row has room for
+shelves_on_a_hole_grid.openings Openings as the marks give them
+shelves_on_a_hole_grid.difference Largest difference between openings
+shelves_on_a_hole_grid.side Length of a side
+shelves_on_a_hole_grid.overall Overall height of the case
+shelves_to_fit.marks Marks of the shelves
+shelves_to_fit.left_over Left over
+shelves_to_fit.needed Inside height that the things need
+shelves_to_fit.shelf_count Shelves
+shelves_to_fit.height Inside height
+shelves_to_fit.openings Openings as the marks give them
+shelves_to_fit.difference Largest difference between openings
+shelves_to_fit.side Length of a side
+shelves_to_fit.overall Overall height of the case
+sixty_fourths.table Decimals and millimeters
+sloped_box.miter Saw or gauge turned, from square
+sloped_box.tilt Blade tilted
+sloped_box.top Top edge, outside
+sloped_box.bottom Bottom edge, outside
+sloped_box.slant Width of the outside face
+sloped_box.blank_width Width of a blank
+sloped_box.blanks Length of a blank
+sloped_box.edge Edges tilted to lie level
+sloped_box.slope Slope, from upright
+slots_for_a_fixed_top.slots Slot lengths
+slots_for_a_fixed_top.away It moves out from where it is now
+slots_for_a_fixed_top.towards It moves in from where it is now
+smallest_of.fits What goes in
+smallest_of.smallest Smallest reading
+smallest_of.largest Largest reading
+smallest_of.apart They lie apart by
+smallest_of.mean Mean of the readings
+sold_sizes.sizes As it measures
+tape_tolerance.least The true length is at least
+tape_tolerance.most The true length is at most
+tape_tolerance.rules By each rule
+thinnest_shelf.thickness Thinnest board
+thinnest_shelf.sag Sag at once
+thinnest_shelf.sag_after_years Sag after years
+thinnest_shelf.sag_front Front edge, at once
+thinnest_shelf.sag_back Back edge, at once
+thinnest_shelf.sag_between Between the edges, at once
+three_four_five.diagonal Between the two marks
+three_four_five.along Mark along the first wall
+three_four_five.across Mark along the second wall
+three_four_five.others Between the marks, this one and smaller
+two_strips.rip_setting Fence to blade
+two_strips.wide Wider strip
+two_strips.narrow Narrower strip
+two_strips.board Board width
+two_strips.height Height, put together
+two_strips.projection Projection, put together
+two_strips.least_board Smallest board that will do
+wrap.first First piece to cut, long side
+wrap.pieces Long sides, in the order of cutting
+wrap.short_sides Short sides
+wrap.left_setting Saw at the left corner, from square
+wrap.right_setting Saw at the right corner, from square
+wrap.stock Stock to buy, with the kerfs
+"""
+
+
+def _read():
+    labels = {}
+    for line in _OLD.splitlines():
+        place, _, label = line.partition(" ")
+        reckoner, _, answer = place.partition(".")
+        labels.setdefault(reckoner, []).append((label.casefold(), answer))
+    return labels
+
+
+OLD_LABELS = _read()
+"""{question: [(label in small letters, answer)]}."""
