@@ -128,8 +128,8 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a mitered piece, long point and short point?",
     words=(
-        "miter, frame, rail, trim, molding, long side, long point, short point, outside, inside, 45, bevel, edge miter, "
-        "rabbet, unequal, cut length"
+        "miter, frame, rail, trim, molding, long side, long point, short point, outside, inside, "
+        "45, bevel, edge miter, rabbet, unequal, cut length"
     ),
     order=200,
     fields=(

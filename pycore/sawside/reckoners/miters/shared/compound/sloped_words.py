@@ -78,6 +78,6 @@ def _described(given, show, box, side):
     return (
         f"A side leans {angle_text(box.lean.degrees, 2)} from upright, and the box is wider "
         f"at the {given.wide}. Outside face of {side.name.lower()}: {show.brief(side.top)} long "
-        f"at the top, {show.brief(side.bottom)} at the bottom, {show.brief(box.slant)} wide; both ends "
-        f"{box.cuts[0].brief}."
+        f"at the top, {show.brief(side.bottom)} at the bottom, {show.brief(box.slant)} wide; "
+        f"both ends {box.cuts[0].brief}."
     )
