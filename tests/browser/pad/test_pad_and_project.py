@@ -65,10 +65,10 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     open_place(page, "Pad")
     page.locator("output[name=pad-answer]").get_by_text("Type a length or a sum").wait_for()
     keep_reading(page, "Width", "50")
-    line("This line uses a name of My project, which is not open.")
+    line("This line uses a name from My project, which isn’t open.")
     assert page.get_by_text("fifty-one").count() == 0
     page.reload()
-    line("This line uses a name of My project, which is not open.")
+    line("This line uses a name from My project, which isn’t open.")
     page.evaluate("location.hash = 'projects'")
     page.get_by_role("button", name="My project", exact=True).tap()
     page.locator("#project-name", has_text="My project").wait_for()

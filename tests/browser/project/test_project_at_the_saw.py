@@ -205,7 +205,7 @@ def test_an_allowance_not_kept_yet_tells_when_it_is_read_in_another_unit(page):
     tap(page, "About this piece")
     type_into(page, "Cut longer by, at first", "1")
     page.get_by_role("link", name="Settings").tap()
-    choose(page, "A bare number means", "Millimeters")
+    choose(page, "Plain numbers are in", "Millimeters")
     page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     open_place(page, "At the saw")
     tap(page, "About this piece")

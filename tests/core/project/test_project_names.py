@@ -78,16 +78,16 @@ def test_an_angle_goes_into_an_angle_and_into_nothing_else():
     refused = change(document, "keep_reading", name="No", text="[Top rail: Left saw setting] + 1")
     assert "is an angle" in refused["error"]["message"]
     refused = change(document, "correct", id="5", values=values | {"left_angle": "Case width"})
-    assert "no angle" in refused["error"]["message"]
+    assert "isn’t an angle" in refused["error"]["message"]
 
 
 @pytest.mark.parametrize(
     ("text", "words"),
     [
         ("[Shelf] + 1", "There is no Shelf"),
-        ("[Top rail: Weight]", "is no answer"),
-        ("[Top rail: Left end at the saw]", "told in words"),
-        ("[Top rail: At the back of the rabbet]", "not among its answers now"),
+        ("[Top rail: Weight]", "isn’t one of its answers"),
+        ("[Top rail: Left end at the saw]", "is in words, not a number"),
+        ("[Top rail: At the back of the rabbet]", "isn’t one of its answers now"),
         ("[Alcove width: Length]", "A reading has no"),
     ],
 )

@@ -34,7 +34,7 @@ _IN = {
     "″": (1, 1),
     "in": (1, 1),
     "mm": (1 / 25.4, 1),
-    "lb for each cubic foot": (1 / 1728, -3),
+    "lb per cubic foot": (1 / 1728, -3),
     "kg/m³": (0.0254**3, -3),
 }
 """Units in inches, and how many inches are multiplied."""
@@ -264,9 +264,7 @@ def _printed(found, rounded, unit):
     if found["cut"]:
         return Known(number, number + digit)
     # Told to a tenth of a pound, or a thousandth of a millimeter, without a 0 behind the point.
-    open_by = {"lb": 0.05, "lb for each cubic foot": 0.05, "mm": 0.0005, "″": 0.00005}.get(
-        unit, 0.0
-    )
+    open_by = {"lb": 0.05, "lb per cubic foot": 0.05, "mm": 0.0005, "″": 0.00005}.get(unit, 0.0)
     if open_by and rounded and "." not in text:
         return Known(number - open_by, number + open_by)
     if "." not in text or not rounded:

@@ -97,7 +97,7 @@ def test_a_blank_one_is_that_of_the_settings_and_a_typed_one_is_its_own(
 
 def test_the_field_says_which_size_it_takes():
     echo = reckon("shelf_length", {"clearance_in_dado": "3/64"}, **DADO)["echoes"]["play"]
-    assert echo == "3/64″, of the settings"
+    assert echo == "3/64″ from Settings"
 
 
 KEPT_BEFORE = [
@@ -237,7 +237,7 @@ def test_what_the_settings_allow_the_field_allows_too(setting, key, values, type
 def test_they_are_declared_under_one_heading_each_with_its_default_as_text():
     fields = [each for each in DESCRIBED["settings"] if each["key"] in CLEARANCES]
     assert {each["group"]["label"] for each in fields} == {"Clearances"}
-    assert "no source" in fields[0]["group"]["help"]
+    assert "shop practice" in fields[0]["group"]["help"]
     start = read_settings({each["key"]: each["default"] for each in fields} | {"unit": "mm"})
     usual = read_settings({}).set_lengths
     assert all(start.set_lengths[key] == usual[key] for key in CLEARANCES)

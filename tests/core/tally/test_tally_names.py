@@ -95,7 +95,7 @@ def test_a_line_of_a_project_that_is_not_open_says_so_and_never_takes_another_on
     assert marks(told(other, tally, of="two")) == [None, "5″", None]
     for document, of in ((other, "two"), (None, None)):
         error = told(document, tally, of=of)["lines"][0]["error"]
-        assert error["message"] == "This line uses a name of Record cabinet, which is not open."
+        assert error["message"] == "This line uses a name from Record cabinet, which isn’t open."
     assert marks(told(one, tally)) == ["11″", "5″", "16″"]
 
 

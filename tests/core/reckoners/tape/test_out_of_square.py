@@ -135,7 +135,7 @@ def test_the_drawing_leans_as_the_frame_does(rising, falling, corner):
     texts = [each["text"] for each in drawn["shapes"] if "text" in each]
     pushed = [text for text in texts if text.startswith("push")]
     assert len(pushed) == (1 if corner else 0)
-    assert ("larger than it is" in drawn["words"]) == bool(corner)
+    assert ("exaggerated" in drawn["words"]) == bool(corner)
 
 
 @pytest.mark.parametrize(("width", "height"), [(90, 4), (4, 90), (30, 30)])
