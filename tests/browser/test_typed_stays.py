@@ -121,7 +121,7 @@ HALF_TYPED = {
     "new-reading": ("The tape says", "80 1/"),
     "note": ("The note", "Scribe to the wall"),
     "reading/1": ("The tape says", "37 7/"),
-    "labels": ("Upper margin", "1 5/"),
+    "labels": ("Top margin", "1 5/"),
 }
 """By the address of a place: a field, and a text that can't be kept as it is."""
 

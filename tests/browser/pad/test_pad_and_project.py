@@ -137,5 +137,7 @@ def test_no_line_comes_to_another_number_by_a_name_given_in_the_tally_or_in_the_
     field = page.get_by_role("textbox", name="Length or sum")
     assert field.input_value() == ""
     field.fill("2 × shelf")
-    page.get_by_text("“shelf” means the line of the tally here, not the one in My proj").wait_for()
+    page.get_by_text(
+        "“shelf” means the line in the history here, not the one in My proj"
+    ).wait_for()
     page.locator("output[name=pad-answer]").get_by_text("twenty-four inches").wait_for()

@@ -68,7 +68,7 @@ def test_an_evening_at_the_saw(page):
     open_place(page, "At the saw")
     page.get_by_role("button", name="Close the message").tap()
     page.get_by_role("heading", name="Low rail").wait_for()
-    page.locator(".piece-length").get_by_text("long side", exact=True).wait_for()
+    page.locator(".piece-length").get_by_text("long point", exact=True).wait_for()
     page.get_by_text("Stop at 36 1/8″: 2 cuts").wait_for()
     eventually(lambda: held(page) == [True])
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
@@ -92,10 +92,10 @@ def test_an_evening_at_the_saw(page):
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
     tap(page, "Spoiled")
     said = page.locator("#notices .notice")
-    said.get_by_text("Spoiled: one Top rail of those cut. One more is to be cut.").wait_for()
+    said.get_by_text("Scrapped one Top rail. Cut one more.").wait_for()
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
     tap(page, "Undo")
-    said.get_by_text("Took back: Spoiled: one Top rail of those cut.").wait_for()
+    said.get_by_text("Undid: Scrapped one Top rail.").wait_for()
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
     tap(page, "Undo")
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
@@ -147,7 +147,7 @@ def test_an_evening_at_the_saw(page):
     spoken = page.evaluate("window.asked.spoken")
     assert {voice for voice, _ in spoken} == {"near"}
     assert spoken[0][1].startswith(
-        "Top rail. thirty-six and one eighth inches. long side. both ends flat"
+        "Top rail. thirty-six and one eighth inches. long point. both ends flat"
     )
     assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
 

@@ -93,7 +93,7 @@ def test_each_label_lies_on_its_own_sticker(paper, columns, rows, margin, gap, f
 def test_a_label_says_what_the_piece_is():
     said = ask(cabinet())
     texts = [shape["text"] for shape in said["sheets"][0]["shapes"]]
-    assert texts[:3] == ["Rail 1", "25 1/2″", "long side, 2 1/4″"]
+    assert texts[:3] == ["Rail 1", "25 1/2″", "long point, 2 1/4″"]
     assert "1 of 1, Record cabinet" in texts
     assert any(text.startswith("left flat miter 45") for text in texts)
 

@@ -164,9 +164,9 @@ def test_what_was_typed_in_another_unit_is_kept_with_the_unit_that_it_meant():
 @pytest.mark.parametrize(
     ("reckoner", "values", "along"),
     [
-        ("mitered_length", RAIL, {"long side"}),
+        ("mitered_length", RAIL, {"long point"}),
         ("mitered_length", RAIL | {"left_end": "square", "right_end": "square"}, {""}),
-        ("scarf", None, {"long side"}),
+        ("scarf", None, {"long point"}),
         ("piece_by_hand", {"length": "30"}, {""}),
     ],
 )

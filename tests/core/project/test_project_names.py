@@ -84,7 +84,7 @@ def test_an_angle_goes_into_an_angle_and_into_nothing_else():
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        ("[Shelf] + 1", "There is no Shelf"),
+        ("[Shelf] + 1", "There’s no Shelf"),
         ("[Top rail: Weight]", "isn’t one of its answers"),
         ("[Top rail: Left end at the saw]", "is in words, not a number"),
         ("[Top rail: At the back of the rabbet]", "isn’t one of its answers now"),
@@ -183,7 +183,7 @@ def test_a_numbered_name_that_is_gone_is_not_taken_for_the_one_without_a_number(
         ("correct", {"id": "1", "text": "Side 2 + 1"}),
         ("delete", {"id": "2"}),
     )
-    assert entry(document, "Side")["error"]["message"] == "There is no Side 2 in this project."
+    assert entry(document, "Side")["error"]["message"] == "There’s no Side 2 in this project."
 
 
 @given(st.text(alphabet="[]ab S:ide+-÷(3x/mof", max_size=24))
@@ -205,6 +205,6 @@ def test_a_name_that_is_gone_is_never_taken_for_a_shorter_one():
         ("delete", {"id": "1"}),
     )
     error = entry(document, "Side")["error"]
-    assert error["message"] == "There is no Side gap in this project."
+    assert error["message"] == "There’s no Side gap in this project."
     read = ask("read", document, text="Side x 2 of 3")["error"]
     assert read["at"] == 0

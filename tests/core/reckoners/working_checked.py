@@ -13,7 +13,7 @@ _TOKEN = re.compile(
     r"(?P<mixed>\d[\d,]* \d+/\d+)|(?P<fraction>\d+/\d+)(?![\d.])"
     r"|(?P<decimal>(?:\d[\d,]*)?\.\d+|\d[\d,]*(?!\d))(?P<cut>…?)"
     r"|(?P<function>arctan|arcsin|sin|cos|tan|cot|√|half of)(?![a-z])"
-    r"|(?P<unit>″|kg/m³|mm\b|in\b(?! all)|lb for each cubic foot)"
+    r"|(?P<unit>″|kg/m³|mm\b|in\b(?! all)|lb per cubic foot)"
     r"|(?P<nothing>%|°|psi\b|kg\b|lb\b|MPa\b|lb·in²|hole[s]?\b|shelf\b|shelves\b|halves\b|quarters\b"
     r"|eighths\b|sixteenths\b|thirty-seconds\b|sixty-fourths\b)"
     r"|(?P<sign>[()+−×÷²]|at(?= \d))"

@@ -203,8 +203,8 @@ def test_a_clearance_of_the_settings_is_held_against_how_sure_its_line_is():
     identity = entry(document, "Shelf")["id"]
     fit = sawside.handle({"do": "sure", "document": document, "id": identity})["fit"]
     assert fit["said"] == (
-        "Shelf length: it may have to be up to 1/32″ less; "
-        "the clearance of 1/64″ in all does not cover it."
+        "Shelf length may need to be up to 1/32″ less; "
+        "the total clearance of 1/64″ isn’t enough for that."
     )
 
 

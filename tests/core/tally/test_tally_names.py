@@ -63,7 +63,7 @@ def test_a_reading_gone_from_the_project_is_said_and_the_text_stays():
     gone = changed(document, "delete", id="1")
     said = told(changed(gone, "keep_reading", name="height", text="80 1/4"), tally)
     assert said["lines"][0]["text"] == "[width] − 1/4"
-    assert said["lines"][0]["error"]["message"] == "There is no width in this project."
+    assert said["lines"][0]["error"]["message"] == "There’s no width in this project."
 
 
 def test_a_reading_without_a_value_is_said_by_its_name():

@@ -86,7 +86,7 @@ def _along(part):
     """Which of two sides the length is of; "" where both are as long, or it is of neither."""
     if part.long_side is None or rational(part.long_side) == rational(part.short_side):
         return ""
-    sides = {rational(part.long_side): "long side", rational(part.short_side): "short side"}
+    sides = {rational(part.long_side): "long point", rational(part.short_side): "short point"}
     return sides.get(rational(part.length), "")
 
 

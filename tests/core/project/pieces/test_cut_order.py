@@ -59,7 +59,7 @@ def test_a_board_is_one_material_width_and_thickness_and_what_is_not_told_of_sta
             ["Post", "Stile", "Rail"],
         ),
         ("White oak, 2 1/4″ × 1/2″: 1 cut, 20″", ["Cleat"]),
-        ("Material and size not told: 1 cut", ["Strip"]),
+        ("Material and size unknown: 1 cut", ["Strip"]),
     ]
 
 
@@ -125,8 +125,8 @@ def test_a_board_of_which_only_some_is_known_says_what_it_is():
         by_hand("Named", "10", width="", thickness="", about=OAK),
     )
     assert [said for said, _ in boards(document)] == [
-        "No material named, 2 1/4″ wide: 1 cut, 30″",
-        "No material named, 3/4″ thick: 1 cut, 20″",
+        "No material, 2 1/4″ wide: 1 cut, 30″",
+        "No material, 3/4″ thick: 1 cut, 20″",
         "White oak: 1 cut, 10″",
     ]
 

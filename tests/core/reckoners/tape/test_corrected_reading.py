@@ -51,7 +51,7 @@ def test_a_reading_from_the_hook_is_corrected_to_the_truth(hook, scale, reading)
     assert exact(said["by_key"]["true"]) == true
     assert exact(said["by_key"]["off"]) == abs(true - reading)
     way = said["by_key"]["way"]["text"]
-    assert ("short" in way, "long" in way) == (true > reading, true < reading)
+    assert ("reads short" in way, "reads long" in way) == (true > reading, true < reading)
 
 
 @given(hooks, scales, readings)

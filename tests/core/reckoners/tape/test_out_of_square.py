@@ -99,8 +99,8 @@ def ask_frame(width, height, rising, falling):
 
 
 def test_measures_that_can_not_belong_to_one_frame_are_to_be_measured_again():
-    assert any("measure again" in each for each in frame(36, 27, "45 1/4", "45 1/4")["cautions"])
-    assert not any("measure again" in each for each in frame(36, 27, "45", "45 1/16")["cautions"])
+    assert any("Measure again" in each for each in frame(36, 27, "45 1/4", "45 1/4")["cautions"])
+    assert not any("Measure again" in each for each in frame(36, 27, "45", "45 1/16")["cautions"])
 
 
 @pytest.mark.parametrize(
