@@ -61,8 +61,5 @@ def _told(tried, worked):
         "said": f"{number.label} may need to be up to {fine.text(tighter)} {fit.tight_when}; the "
         f"total clearance of {fine.text(total)} {verdict}."
         if tighter
-        else (
-            f"No reading makes it tighter, so the total clearance of {fine.text(total)} is all "
-            "there."
-        ),
+        else f"No reading makes it tighter: you keep the full clearance of {fine.text(total)}.",
     }

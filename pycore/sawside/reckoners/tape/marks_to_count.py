@@ -1,4 +1,4 @@
-"""A length as marks to count on the tape: "two small marks past the five-eighths"."""
+"""A length as marks to count on the tape: "2 thirty-seconds past the five-eighths"."""
 
 from sawside.lengths.display import decimal_text
 from sawside.lengths.marks import GRIDS, to_mark
