@@ -27,7 +27,7 @@ def keep_door_height_with_two_quick_submits(page):
     page.get_by_role("dialog").locator("form").evaluate(
         "(form) => { form.requestSubmit(); form.requestSubmit(); }"
     )
-    page.get_by_text("Kept Door height").wait_for()
+    page.get_by_text("Saved Door height").wait_for()
     open_place(page, "Project")
     entry(page, "Door height").first.wait_for()
 

@@ -123,7 +123,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     keep_as(two, "Alcove depth")
     said = one.locator("#notices .notice")
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Took back: Kept Alcove height.").wait_for()
+    said.get_by_text("Took back: Saved Alcove height.").wait_for()
     for tab in (one, two):
         open_place(tab, "Project")
         tab.get_by_text("Alcove depth", exact=True).wait_for()
@@ -137,7 +137,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     two.get_by_role("button", name="Cut one").tap()
     two.get_by_text("all cut").wait_for()
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Can’t undo this by itself: Kept Top rail.").wait_for()
+    said.get_by_text("Can’t undo this by itself: Saved Top rail.").wait_for()
     two.get_by_text("all cut").wait_for()
     open_place(one, "At the saw")
     one.get_by_text("all cut").wait_for()

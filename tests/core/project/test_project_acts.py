@@ -60,8 +60,8 @@ def test_of_several_acts_all_are_made_or_none():
 def test_the_log_says_what_was_done_and_when_the_latest_first_and_only_so_much():
     document = changed(begun(), "keep_reading", name="Width", text="3", when="2026-11-25T17:20")
     assert view(document)["log"] == [
-        {"when": "2026-11-25T17:20", "said": "Kept Width."},
-        {"when": "", "said": "Began Record cabinet."},
+        {"when": "2026-11-25T17:20", "said": "Saved Width."},
+        {"when": "", "said": "Started Record cabinet."},
     ]
     many = [("rename", {"id": "1", "name": f"Width {number}"}) for number in range(201)]
     log = acts(document, *many)["log"]

@@ -57,7 +57,7 @@ def test_what_is_missing_is_named_and_what_comes_after_says_what_it_waits_for():
     case, rail, panel = (entry(document, name) for name in ("Case width", "Top rail", "Panel"))
     assert case["error"]["message"] == "There’s no Alcove width in this project."
     assert case["text"] == "Alcove width - 2 × 1/8"
-    assert rail["error"]["message"] == "Waits for Case width."
+    assert rail["error"]["message"] == "Waiting on Case width."
     assert rail["waits"] == [{"id": "2", "name": "Case width"}]
     assert panel["waits"] == [{"id": "3", "name": "Top rail"}]
     assert (rail["error"]["kind"], rail["error"]["field"]) == ("missing", "known")
@@ -108,7 +108,7 @@ def test_a_question_not_yet_kept_is_answered_with_the_names_of_the_project():
         values=values | {"known": "[Top rail]"},
     )
     assert waits["error"]["field"] == "known"
-    assert "would go round in a circle" in waits["error"]["message"]
+    assert "depends on this one" in waits["error"]["message"]
     both = ask(
         "reckon", linked(), reckoner="mitered_length", values={"known": "Alc", "width": "Lost + 1"}
     )
@@ -129,7 +129,7 @@ def test_a_reading_is_corrected_by_the_tape_that_it_was_read_with():
         ("keep_reading", {"name": "Half", "text": "Width ÷ 2"}),
     )
     assert headlines(document) == {"Width": "37 1/2″", "Half": "18 3/4″"}
-    assert entry(document, "Width")["summary"] == "37 9/16″ by Old tape, corrected"
+    assert entry(document, "Width")["summary"] == "37 9/16″ with Old tape, corrected"
     lost = changed(document, "set", settings={})
     assert "no tape" in entry(lost, "Width")["error"]["message"]
     assert entry(lost, "Half")["waits"] == [{"id": "1", "name": "Width"}]

@@ -32,7 +32,7 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
     [
         ("", "message", "line 1, character 1"),
         ("{", "message", "line 1, character 2"),
-        ("[]", "message", "no backup of a project"),
+        ("[]", "message", "isn’t a Sawside backup"),
         ("[" * 100_000, "message", "nested too deep"),
         ('{"sawside":"backup","sawside":"backup"}', "message", "“sawside” twice"),
         ('{"sawside":' + "9" * 5000 + "}", "message", "too long"),

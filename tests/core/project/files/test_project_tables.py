@@ -109,7 +109,7 @@ def test_a_table_of_another_program_is_taken_by_the_names_of_its_columns():
     ("what", "text", "words"),
     [
         ("parts", "", "Row 1 has no column “Name”"),
-        ("parts", "Name,Name,Length\na,b,3", "there twice"),
+        ("parts", "Name,Name,Length\na,b,3", "two columns named “Name”"),
         ("parts", "Name,Length\na,3,4", "Row 2 has more cells"),
         ("parts", 'Name,Length\n"a,3', "Row 2 isn’t a table row"),
         ("parts", "Name,Length\na,3//4", "Row 2: "),

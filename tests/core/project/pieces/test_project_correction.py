@@ -69,7 +69,7 @@ def test_a_line_that_a_correction_breaks_is_listed_with_its_error_and_what_waits
     rail, panel = correct(linked(), "4")["follows"][1:]
     assert (rail["ok"], rail["before"]["text"], rail["after"]) == (False, "37 5/16″", None)
     assert "The two ends meet" in rail["error"]["message"]
-    assert panel["error"]["message"] == "Waits for Top rail."
+    assert panel["error"]["message"] == "Waiting on Top rail."
 
 
 def test_a_refused_or_dropped_correction_leaves_the_project_as_it_was():

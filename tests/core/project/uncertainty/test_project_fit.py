@@ -113,7 +113,7 @@ FRAME = {"width": "[Read]"}
 def test_all_of_the_clearance_is_set_against_what_makes_it_tighter(reckoner, values, said):
     told = fit(reckoner, values)
     assert told["said"] == said
-    assert told["covers"] is ("not cover" not in said)
+    assert told["covers"] is ("isn’t enough" not in said)
 
 
 def test_a_panel_has_both_edges_free_at_its_dampest():
