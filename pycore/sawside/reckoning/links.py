@@ -8,7 +8,6 @@ from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
-from sawside.reckoning.former_labels import FORMER
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
@@ -42,14 +41,12 @@ def linkable_answers(reckoner, found):
 
 
 def named(reckoner, found, label):
-    """The `Named` of an answer by its label, in small letters; "" is the first one.
+    """The `Named` of an answer by its label, any case; "" is the first one.
 
-    A label that it had before is as good.
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
         return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
-    label = label_now(reckoner, label)
     for answer in reckoner.answers:
         value = found.answers.get(answer.key)
         if answer.label.casefold() == label:
@@ -58,17 +55,6 @@ def named(reckoner, found, label):
         if item is not None:
             return _number(answer, item)
     raise _unknown(label, "isn’t one of its answers")
-
-
-def label_now(reckoner, label):
-    """A label in small letters, as the answer is called now that was called so before."""
-    once = FORMER.get(reckoner.key, {})
-    name, _, number = label.rpartition(" ")
-    for written, after in ((label, ""), (name, f" {number}")):
-        if written in once:
-            answer = next(each for each in reckoner.answers if each.key == once[written])
-            return answer.label.casefold() + after
-    return label
 
 
 def _item(label, answer, values):

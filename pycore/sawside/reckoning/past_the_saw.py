@@ -16,7 +16,10 @@ from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_text
 from sawside.wood.saw import TILTS_TO, TURNS_TO
 
-_NEVER = "Never hold it there by hand. The saw maker’s instructions come first."
+_NEVER = (
+    "Never hold it there by hand: common practice, no source; the saw maker's instructions come "
+    "first."
+)
 
 
 class SetUp(NamedTuple):
@@ -47,7 +50,7 @@ def step_past(end):
     if set_up.tilted > TILTS_TO:
         return f"on edge in a jig: {_degrees(90 - set_up.tilted)}"
     rest = _degrees(90 - set_up.turned)
-    return f"in a jig: miter {jig.turn} {rest}, bevel {jig.tilt}" if jig else f"in a jig: {rest}"
+    return f"in a jig: turned {jig.turn} {rest}, tilted {jig.tilt}" if jig else f"in a jig: {rest}"
 
 
 def _set_ups(reckoner, given, found):
@@ -96,25 +99,25 @@ def _caution(set_up):
     if _leans(set_up):
         leaning = _turned_leaning(set_up)
         text = (
-            f"Few saws bevel to {tilted} (most stop at about {TILTS_TO}°). Hold the work in a "
-            "jig at its own slope, the way it’ll sit when it’s installed, with the blade upright"
+            f"Few saws tilt to {tilted} (most stop at about {TILTS_TO}°). Hold the work in a jig "
+            "at its own slope, as it'll be in its place, with the blade upright"
         )
         if leaning <= TURNS_TO:
-            return f"{text} and the miter set to {_degrees(leaning)}."
+            return f"{text} and the saw turned to {_degrees(leaning)}."
         return (
-            f"{text}. That’s a miter of {_degrees(leaning)}: clamp the jig square to the fence "
-            f"and set the miter to the rest of 90, {_degrees(90 - leaning)}."
+            f"{text}. That is a miter of {_degrees(leaning)}: clamp the jig square to the fence "
+            f"and turn the saw the rest to 90, {_degrees(90 - leaning)}."
         )
     if set_up.tilted > TILTS_TO:
         return (
-            f"Few saws bevel to {tilted} (most stop at about {TILTS_TO}°). Stand the work on "
-            "edge against a tall jig, or lay it flat if it was on edge, and set the bevel to "
-            f"the rest of 90, {_degrees(90 - set_up.tilted)}."
+            f"Few saws tilt to {tilted} (most stop at about {TILTS_TO}°). Stand the work on edge "
+            "against a tall jig, or lay it flat where it stood on edge, and tilt the blade the "
+            f"rest to 90, {_degrees(90 - set_up.tilted)}."
         )
-    same = f", with the bevel still at {tilted}" if sign(set_up.tilted) else ""
+    same = f", with the blade still tilted to {tilted}" if sign(set_up.tilted) else ""
     return (
-        f"Few saws miter to {turned} (most stop at about {TURNS_TO}°). Clamp the work to a jig "
-        "that holds it square to the fence, and set the miter to the rest of 90, "
+        f"Few saws turn to {turned} (most stop at about {TURNS_TO}°). Clamp the work to a jig that "
+        f"holds it square to the fence, and turn the saw the rest to 90, "
         f"{_degrees(90 - set_up.turned)}{same}."
     )
 
@@ -122,19 +125,18 @@ def _caution(set_up):
 def _sides(jigs):
     """Which way saw and blade go at each end that the question knows it of."""
     ways = [
-        f"for the {side} end, miter {jig.turn} and bevel {jig.tilt}"
+        f"for the {side} end turn the saw to the {jig.turn} and tilt the top of the blade to the "
+        f"{jig.tilt}"
         for side, (jig, _) in jigs.items()
         if jig.tilts
     ]
     if ways:
-        yield (
-            f"Keep the work face up with its length toward the front of the saw: {'; '.join(ways)}."
-        )
+        yield f"Keep the work face up, its length toward the front of the saw: {'; '.join(ways)}."
     for side, (jig, set_up) in jigs.items():
         if not jig.tilts:
             leaning = _degrees(_in_reach(_turned_leaning(set_up)))
             yield (
-                f"For the {side} end the blade would lean {jig.tilt}, which this saw doesn’t do. "
-                "Hold the work in that jig at its own slope, the way it’ll sit when it’s "
-                f"installed, with the blade upright, and set the miter to {leaning}."
+                f"For the {side} end the blade would lean to the {jig.tilt}, which this saw "
+                "doesn't do: hold the work in that jig at its own slope, as it'll be in its "
+                f"place, with the blade upright, and turn the saw to {leaning}."
             )

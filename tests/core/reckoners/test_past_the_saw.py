@@ -88,7 +88,7 @@ def test_what_no_saw_reaches_says_what_to_do(question, values, asked, rest):
     if asked is None:
         assert found == []
         return
-    assert any(f" to {asked} (most" in each and f"rest of 90, {rest}" in each for each in found)
+    assert any(f" to {asked} (most" in each and f"rest to 90, {rest}" in each for each in found)
     assert all("jig" in each and "by hand" in each for each in found)
     assert said["cautions"][: len(found)] == found
 
@@ -114,11 +114,11 @@ def test_a_compound_cut_past_the_turn_is_told_once_with_its_tilt():
     ends = {"left_end": "inside", "left_corner": "60", "right_end": "square", "measured": ""}
     said = past(reckon("crown", found="angle", spring="80", **ends))
     assert [each.split(" (")[0] for each in said] == [
-        "Few saws miter to ≈ 59.62°",
-        "Few saws miter to 60°",
+        "Few saws turn to ≈ 59.62°",
+        "Few saws turn to 60°",
     ]
-    assert "30.38°, with the bevel still at ≈ 8.65°" in said[0]
-    assert "bevel still at" not in said[1]  # held in its place
+    assert "30.38°, with the blade still tilted to ≈ 8.65°" in said[0]
+    assert "still tilted" not in said[1]  # held in its place
 
 
 def test_two_ends_alike_are_told_once():

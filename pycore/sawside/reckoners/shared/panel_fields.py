@@ -7,10 +7,10 @@ from sawside.wood.sold_sizes import PLYWOOD
 
 SOLD_AS = choice(
     "sold_as",
-    "Shelf sold as",
-    {"": "Something else, or unknown"}
+    "The shelf is sold as",
+    {"": "Something else, or not known"}
     | {key: f"{size.name} structural plywood" for key, size in PLYWOOD.items()},
-    help="Just to check your measurement against PS 1.",
+    help="Only to hold what you measured against the limits of PS 1.",
     default="",
 )
 
@@ -37,11 +37,11 @@ def thickness_warnings(given, measured, show):
     text, limits = fine_text(measured, show), limits_text(size, show)
     if outside(size, measured):
         yield (
-            f"{text} isn’t a thickness of {size.name} structural plywood, which runs {limits} "
-            f"({size.cited}). Measure again in several places, or check what it’s sold as."
+            f"{text} is no thickness of {size.name} structural plywood, which is {limits} "
+            f"({size.cited}). Measure again, in several places, or see what it is sold as."
         )
     else:
         yield (
-            f"Sold as {size.name}, it can run {limits} ({size.cited}). Measure every sheet, and "
+            f"Sold as {size.name}, it may be {limits} ({size.cited}): measure every sheet, and "
             "cut to that."
         )

@@ -12,11 +12,12 @@ from tests.core.oracles.solid import rotation
 
 SIDES = ("left", "right")
 SQUARE = re.compile(
-    r"[Ff]or the (?P<end>left|right) end, miter (?P<turn>left|right) and bevel (?P<tilt>left|right)"
+    r"[Ff]or the (?P<end>left|right) end turn the saw to the (?P<turn>left|right) and tilt the top "
+    r"of the blade to the (?P<tilt>left|right)"
 )
 NOT_SO = re.compile(
-    r"For the (?P<end>left|right) end the blade would lean (?P<tilt>left|right), which this "
-    r"saw doesn’t do"
+    r"For the (?P<end>left|right) end the blade would lean to the (?P<tilt>left|right), which this "
+    r"saw doesn't do"
 )
 CROWN = {"found": "angle", "measured": "", "left_end": "inside", "right_end": "outside"}
 
@@ -27,7 +28,7 @@ def crown(spring=80, corner=60, **more):
 
 
 def past(said):
-    (caution,) = [each for each in said["cautions"] if "bevel still at" in each]
+    (caution,) = [each for each in said["cautions"] if "still tilted" in each]
     return caution
 
 
@@ -82,7 +83,7 @@ def test_a_sloping_box_square_to_the_fence_is_cut_in_the_plane_of_the_flat_cut(w
         for end in SIDES:
             (step,) = [each for each in part["ends"][end]["at_the_saw"] if "jig" in each]
             jig = next(each for each in SQUARE.finditer(past(said)) if each["end"] == end)
-            assert step == f"in a jig: miter {jig['turn']} ≈ 33.69°, bevel {jig['tilt']}"
+            assert step == f"in a jig: turned {jig['turn']} ≈ 33.69°, tilted {jig['tilt']}"
 
 
 @pytest.mark.parametrize("only", SIDES)
@@ -97,12 +98,12 @@ def test_a_saw_that_does_not_tilt_that_way_is_told_to_hold_the_work_at_its_own_s
     assert planes[end][1] is None
     (other,) = set(SIDES) - {end}
     assert same_plane(*planes[other])
-    assert re.search(r"at its own slope, .* blade upright, and set the miter to (≈ )?38°", text)
+    assert re.search(r"at its own slope, .* blade upright, and turn the saw to (≈ )?38°", text)
 
 
 def test_two_settings_have_their_ends_told_apart():
     said = crown(80, 60, right_corner="55")
-    told = [each for each in said["cautions"] if "bevel still at" in each]
+    told = [each for each in said["cautions"] if "still tilted" in each]
     assert [SQUARE.findall(each)[0][0] for each in told] == ["left", "right"]
 
 
