@@ -44,10 +44,10 @@ def test_a_shelf_worked_by_hand():
     load = said["by_key"]["load"]["text"]
     assert load == "60 lb (27.2 kg) in all, 20 lb/ft (29.8 kg/m); its own weight is 6.4 lb (2.9 kg)"
     assert texts(said)[1] == (
-        "Board's own weight: 36″ × 12″ × 0.75″ at 34 lb per cubic foot = 6.4 lb (2.9 kg)"
+        "Board's own weight: 36″ × 12″ × 0.75″ at 34 lb for each cubic foot = 6.4 lb (2.9 kg)"
     )
     assert any("W = 60 + 6.4 lb" in line for line in texts(said))
-    assert "Weight of Plywood: 34 lb per cubic foot" in said["by_key"]["figures"]["text"]
+    assert "Weight of Plywood: 34 lb for each cubic foot" in said["by_key"]["figures"]["text"]
     assert not any("own weight" in caution for caution in said["cautions"])
 
 
@@ -207,4 +207,4 @@ def test_a_weight_that_is_none_is_refused_at_its_part(weight):
 
 def test_a_weight_alone_is_no_material():
     said = ask("shelf_sag", {"materials": [{"name": "Bricks", "weight": "100"}]}, **PLAIN)
-    assert "no figure but its weight" in said["error"]["message"]
+    assert "no number but its weight" in said["error"]["message"]
