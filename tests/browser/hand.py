@@ -48,4 +48,4 @@ def keep_as(page, name):
     page.get_by_role("button", name="Keep in project").tap()
     page.get_by_role("textbox", name="Name").fill(name)
     page.get_by_role("button", name="Keep", exact=True).tap()
-    page.get_by_text(f"Kept {name}").wait_for()
+    page.get_by_text(f"Saved {name}").wait_for()

@@ -156,7 +156,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
     page.locator("#sheet").get_by_role("button", name="Keep").tap()
     page.get_by_role("textbox", name="Name").fill("Side rail")
     page.get_by_role("dialog").get_by_role("button", name="Keep").tap()
-    page.get_by_text("Kept Side rail").wait_for()
+    page.get_by_text("Saved Side rail").wait_for()
     page.get_by_role("button", name="Close the message").tap()
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
@@ -178,7 +178,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
 def test_what_is_typed_and_not_kept_goes_on_meaning_what_it_meant_when_the_unit_changes(page):
     fill_rail(page)
     page.get_by_role("link", name="Settings").tap()
-    choose(page, "A bare number means", "Millimeters")
+    choose(page, "Plain numbers are in", "Millimeters")
     open_place(page, "Project")
     page.locator("button:enabled", has_text="Undo").wait_for()
     open_question(page, "miter", "Mitered length")

@@ -12,7 +12,7 @@ def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_e
     page.get_by_role("link", name="Settings").tap()
     kerf = page.get_by_label("Kerf", exact=True)
     assert kerf.input_value() == "1/8 in"
-    choose(page, "A bare number means", "Millimeters")
+    choose(page, "Plain numbers are in", "Millimeters")
     eventually(lambda: kerf.input_value() == "3 mm")
 
     page.goto(f"{server.address}#work-out/shelf_sag")

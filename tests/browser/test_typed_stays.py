@@ -55,9 +55,9 @@ def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
     page.reload()
     has(page, "Measured", "30 5/16")
     result = page.locator("output[name=result]")
-    result.get_by_text("Leave the stop where it is").first.wait_for()
+    result.get_by_text("Leave the stop alone").first.wait_for()
     tap(page, "Keep with the piece")
-    page.get_by_text("Last try: 0″, On the mark. Leave the stop where it is").wait_for()
+    page.get_by_text("Last try: 0″, On the mark. Leave the stop alone").wait_for()
     tap(page, "Try a set-up")
     has(page, "Measured", "")
     assert not [key for key in drafts(page) if "/1/" in key]
@@ -121,7 +121,7 @@ HALF_TYPED = {
     "new-reading": ("The tape says", "80 1/"),
     "note": ("The note", "Scribe to the wall"),
     "reading/1": ("The tape says", "37 7/"),
-    "labels": ("Upper margin", "1 5/"),
+    "labels": ("Top margin", "1 5/"),
 }
 """By the address of a place: a field, and a text that can't be kept as it is."""
 

@@ -38,7 +38,7 @@ def test_a_kept_line_is_there_again_without_network_and_a_new_answer_comes(open_
         phone.tap("Keep in project")
         phone.type("Name", "Top rail")
         phone.tap("Keep")
-        phone.wait_for("#notices", "Kept Top rail")
+        phone.wait_for("#notices", "Saved Top rail")
         phone.tap("Settings")
         phone.wait_for("#place", "Ready without network")
         wait_for_snapshot(phone)

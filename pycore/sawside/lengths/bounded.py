@@ -30,7 +30,7 @@ def bounded(term, at):
         term.top //= common
         term.bottom //= common
         if term.top.bit_length() > MOST_BITS or term.bottom.bit_length() > MOST_BITS:
-            message = "This comes to a number with more than 300 digits."
-            remedy = "Type a rounded number, as in 31 5/8, in place of a name in it."
+            message = "That works out to a number with more than 300 digits."
+            remedy = "Replace a name in it with a rounded number, as in 31 5/8."
             raise Refusal("range", message, remedy, at=at)
     return term

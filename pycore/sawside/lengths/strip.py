@@ -32,7 +32,7 @@ def _inch(settings):
         words = fraction_in_words(place.numerator, place.denominator) if text else "no fraction"
         labelled = text if place.denominator in (2, 4) else ""
         marks.append(_mark(place, INCH_SIZES[place.denominator], labelled, text, words))
-    return {"unit": "in", "words": "An inch", "separator": " ", "marks": _closed(marks)}
+    return {"unit": "in", "words": "Fraction of an inch", "separator": " ", "marks": _closed(marks)}
 
 
 def _centimeter(settings):
@@ -46,7 +46,7 @@ def _centimeter(settings):
         labelled = text if not half and whole < 10 else ""
         words = f"{decimal_in_words(text)} millimeters"
         marks.append(_mark(Fraction(number, parts), size, labelled, text, words))
-    return {"unit": "mm", "words": "A centimeter", "separator": "", "marks": _closed(marks)}
+    return {"unit": "mm", "words": "Part of a centimeter", "separator": "", "marks": _closed(marks)}
 
 
 def _mark(place, size, label, text, words):

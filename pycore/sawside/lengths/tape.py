@@ -8,7 +8,7 @@ from fractions import Fraction
 from sawside.lengths.display import mixed_text
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
-from sawside.lengths.words import fraction_in_words, parts_in_words, whole_in_words
+from sawside.lengths.words import fraction_in_words, parts_in_words
 
 _MM = INCHES_PER["mm"]
 INCH_SIZES = {1: 1.0, 2: 0.8, 4: 0.62, 8: 0.46, 16: 0.32, 32: 0.22, 64: 0.15}
@@ -64,14 +64,14 @@ def _inch_words(mark, division):
             where += f" after {whole}" if count else f" past {whole}"
     if count == 0:
         return f"on {where}"
-    return f"{_small_marks(count)} {where} ({parts_in_words(division)})"
+    return f"{_parts(count, division)} {where}"
 
 
 def from_the_inch(rounded):
     """How to find a mark by counting from the nearest numbered inch alone."""
     division = rounded.grid.division
     inch, count = _counted(rounded.mark, 1, Fraction(1, division))
-    return f"{_small_marks(count)} {inch} ({parts_in_words(division)})" if count else f"on {inch}"
+    return f"{_parts(count, division)} {inch}" if count else f"on {inch}"
 
 
 def _the(part):
@@ -86,10 +86,13 @@ def _counted(mark, larger, step):
     return reference, int((mark - reference) / step)
 
 
-def _small_marks(count):
-    size = abs(count)
-    words = f"{whole_in_words(size)} small mark{'' if size == 1 else 's'}"
-    return f"{words} {'past' if count > 0 else 'short of'}"
+def _parts(count, division):
+    """A number of small marks and the way that they are counted: "2 sixteenths past"."""
+    return _past(count, parts_in_words(division, abs(count)))
+
+
+def _past(count, parts):
+    return f"{abs(count)} {parts} {'past' if count > 0 else 'short of'}"
 
 
 def _metric(rounded, grid):
@@ -118,7 +121,7 @@ def _metric_words(millimeters):
     reference, count = _counted(millimeters, Fraction(10), 1)
     if count == 0:
         return f"on {reference}"
-    return f"{_small_marks(count)} {reference} (millimeters)"
+    return f"{_past(count, 'millimeter' if abs(count) == 1 else 'millimeters')} {reference}"
 
 
 def _between(number, written):

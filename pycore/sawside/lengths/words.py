@@ -42,9 +42,10 @@ def fraction_in_words(numerator, denominator):
     return f"{whole_in_words(numerator)} {one if numerator == 1 else many}"
 
 
-def parts_in_words(denominator):
-    """The plural of a division: "sixteenths"."""
-    return _PARTS[denominator][1]
+def parts_in_words(denominator, number=2):
+    """What a `number` of parts are called: "sixteenths", and "sixteenth" for 1."""
+    one, many = _PARTS[denominator]
+    return one if number == 1 else many
 
 
 def decimal_in_words(text):

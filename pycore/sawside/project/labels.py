@@ -62,9 +62,9 @@ def _check(grid, given):
     refusals = [
         Refusal(
             "impossible",
-            f"{many} stickers {way} come out {max(size, 0):.1f} mm {measure}, less than "
-            f"{least:g} mm.",
-            "Give fewer, or smaller margins and gaps.",
+            f"{many} labels {way} come out {max(size, 0):.1f} mm {measure}, less than {least:g} "
+            "mm.",
+            "Use fewer, or smaller margins and gaps.",
             field=field,
         )
         for field, many, way, size, measure, least in (
@@ -77,8 +77,8 @@ def _check(grid, given):
         refusals.append(
             Refusal(
                 "range",
-                f"There is no sticker {given.first} on a sheet of {given.columns * given.rows}.",
-                "Count along the rows, from the upper left.",
+                f"There’s no label {given.first} on a sheet of {given.columns * given.rows}.",
+                "Count left to right, top to bottom.",
                 field="first",
             )
         )
@@ -93,7 +93,7 @@ def _check_lengths(grid, stickers):
     if len(longest) > letters_across(grid, "length"):
         raise Refusal(
             "impossible",
-            f"{longest} has no room in the {grid.width:.1f} mm of a sticker.",
+            f"{longest} won’t fit on a label {grid.width:.1f} mm wide.",
             "Use fewer columns or smaller margins.",
             field="columns",
         )
@@ -105,14 +105,14 @@ def _stickers(project, pieces):
         raise Refusal(
             "missing",
             "There are no pieces to label.",
-            "Work out a piece and keep it in the project.",
+            "Solve for a piece and save it to the project.",
             field="document",
         )
     if sum(piece["count"] for piece in pieces) > MOST_LABELS:
         raise Refusal(
             "range",
             f"There are more than {MOST_LABELS} pieces to label.",
-            "Make a project with fewer pieces.",
+            "Use a project with fewer pieces.",
             field="document",
         )
     for piece in pieces:

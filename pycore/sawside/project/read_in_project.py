@@ -49,12 +49,12 @@ def _nearer(names, document):
     """That a line of the tally is nearer than what the project calls the same."""
     called = " and ".join(quoted(each) for each in names)
     what, one = ("means the line", "the one") if len(names) == 1 else ("mean the lines", "those")
-    return f"{called} {what} of the tally here, not {one} in {document['name']}."
+    return f"{called} {what} in the history here, not {one} in {document['name']}."
 
 
 def _corrected(read_as, worked):
     value, tape = worked.headline, worked.entry["tape"]
-    corrected = f"Reads {read_as['brief']} by {tape}, corrected for the tape {value['brief']}."
+    corrected = f"Reads {read_as['brief']} with {tape}; corrected, {value['brief']}."
     place = tape_told(worked.named("").value, worked.settings)
     return {"value": value, "tape": place, "corrected": corrected, "kept": value["brief"]}
 

@@ -53,7 +53,7 @@ def refuse_beyond_a_mile(label, value):
         beyond = abs(value.numerator) > _MILE * value.denominator
     if beyond:
         raise Refusal(
-            "range", f"{label} comes out longer than a mile.", "Check the numbers and their units."
+            "range", f"{label} is more than a mile long.", "Check the numbers and their units."
         )
 
 

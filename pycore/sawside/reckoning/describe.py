@@ -10,39 +10,39 @@ from sawside.settings.tape_rows import PARTS
 from sawside.wood.own import PREFIX
 
 _SETTINGS = {
-    "unit": ("A bare number means", "The unit of a number that is typed without one."),
-    "mark": ("Round to", "The marks of the tape or rule at hand."),
+    "unit": ("Plain numbers are in", "The unit when you type just a number."),
+    "mark": ("Round to", "The smallest mark on your tape or rule."),
     "rounding": (
         "Rounding",
-        "An exact tie goes to the even mark. What has to fit or be enough is rounded that way, "
+        "Halfway rounds to the even mark. What has to fit or be enough is rounded that way, "
         "whatever you choose here.",
     ),
-    "display": ("Show lengths in", "A mark in millimeters is always shown in millimeters."),
+    "display": ("Show lengths in", "Marks in millimeters always show in millimeters."),
 }
 
 
 _TAPE_HELP = {
-    "case": "From the back of the case to its mouth: added when the case stands in a corner.",
-    "block": "A short length that you trust, such as a gauge block or a square's blade.",
-    "block_reads": "Hooked on, as close as you can see.",
-    "distance": "A long length by a rule that you trust: 6 ft or more.",
-    "distance_reads": "From the hook as well.",
+    "case": "Back of the case to where the blade comes out. Added for inside measurements.",
+    "block": "A short length you’re sure of, such as a gauge block or a square’s blade.",
+    "block_reads": "Hooked on, read as close as you can.",
+    "distance": "A long distance you’re sure of, 6 ft or more.",
+    "distance_reads": "Also from the hook.",
 }
 
 
 _MATERIAL_HELP = {
-    "stiffness": "What sag needs; a data sheet may give GPa: 1 GPa is 0.145 million psi.",
+    "stiffness": "For sag. If your data sheet gives GPa: 1 GPa is 0.145 million psi.",
     "strength": "1 MPa is 145 psi.",
-    "tangential": "What movement needs: the part of the width for each 1 % of moisture.",
+    "tangential": "For movement: change in width per 1% change in moisture.",
     "radial": "",
-    "weight": "So that a shelf's own weight is in its sag; 16 kg/m³ is 1 lb for each cubic foot.",
+    "weight": "Adds a shelf’s own weight to its sag. 16 kg/m³ is 1 lb per cubic foot.",
 }
 
 
 _CLEARANCES = {
     "label": "Clearances",
-    "help": "Room left free where a question leaves its own blank. These to start with are common "
-    "practice, no source.",
+    "help": "Used when you leave a question’s clearance blank. The starting values are shop "
+    "practice.",
 }
 """The heading under which those fields stand."""
 
@@ -83,7 +83,7 @@ def _set_length(each):
 def _materials():
     """The rows of the person's own materials."""
     parts = [
-        Field("text", "name", "Name", help="As you call it."),
+        Field("text", "name", "Name", help="Whatever you call it."),
         *(
             number(
                 part,
@@ -93,11 +93,11 @@ def _materials():
                 least=least,
                 most=most,
                 may_be_blank=True,
-                blank_means="Not known.",
+                blank_means="Unknown.",
             )
             for part, (label, unit, least, most) in FIGURES.items()
         ),
-        Field("text", "note", "Note", help="Where the figures come from; shown with answers."),
+        Field("text", "note", "Note", help="Where the numbers come from. Shown with answers."),
     ]
     return rows(
         "materials",
@@ -105,9 +105,9 @@ def _materials():
         parts,
         row_label="Material",
         most_rows=MOST_MATERIALS,
-        help="Woods and panels that the lists lack, with figures from a data sheet or a test.",
+        help="Woods and panels not in the list, with numbers from a data sheet or your own test.",
         may_be_blank=True,
-        blank_means="No material of your own.",
+        blank_means="None of your own.",
     )
 
 
@@ -124,7 +124,7 @@ def _tapes():
             blank_means="Not measured.",
         )
         if least
-        else Field("text", part, label, help="As you call it.")
+        else Field("text", part, label, help="Whatever you call it.")
         for part, (label, least, most) in PARTS.items()
     ]
     return rows(
@@ -133,9 +133,9 @@ def _tapes():
         parts,
         row_label="Tape",
         most_rows=MOST_TAPES,
-        help="Only for tapes whose error you have measured, or whose case you measure with.",
+        help="Add a tape if you’ve checked its error or you measure with its case.",
         may_be_blank=True,
-        blank_means="No tape of your own.",
+        blank_means="None of your own.",
     )
 
 

@@ -57,7 +57,7 @@ def named(reckoner, found, label):
         item = _item(label, called, value or ()) if answer.kind == "lengths" else None
         if item is not None:
             return _number(answer, item)
-    raise _unknown(label, "is no answer of it")
+    raise _unknown(label, "isn’t one of its answers")
 
 
 def _item(label, called, values):
@@ -66,20 +66,20 @@ def _item(label, called, values):
         return None
     at = int(number) - 1
     if not 0 <= at < len(values):
-        raise _unknown(label, "is not among its answers now")
+        raise _unknown(label, "isn’t one of its answers now")
     return values[at][1]
 
 
 def _number(answer, value):
     if answer.kind not in _POWERS:
-        raise _unknown(answer.label, "is told in words")
+        raise _unknown(answer.label, "is in words, not a number")
     if value is None:
-        raise _unknown(answer.label, "is not among its answers now")
+        raise _unknown(answer.label, "isn’t one of its answers now")
     if isinstance(value, list):
         raise Refusal(
             "unknown",
-            f"{quoted(answer.label)} is a list, and one number is needed here.",
-            f"Put a colon behind the name, and which one you mean: “: {label_of(answer, 1)}”.",
+            f"{quoted(answer.label)} is a list, but this needs one number.",
+            f"After the name, put a colon and the one you mean: “: {label_of(answer, 1)}”.",
         )
     return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
 
@@ -122,4 +122,4 @@ def difference(was, now):
 
 
 def _unknown(label, what):
-    return Refusal("unknown", f"{quoted(label)} {what}.", "Choose another answer of that line.")
+    return Refusal("unknown", f"{quoted(label)} {what}.", "Choose another answer from that line.")

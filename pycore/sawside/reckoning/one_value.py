@@ -72,14 +72,14 @@ def _choice(field, value, _settings, _names):
             return value, choice.label
     offered = ", ".join(choice.label for choice in field.choices[:8])
     raise Refusal(
-        "unknown", f"{field.label} can't be {quoted(str(value))}.", f"Choose one of {offered}."
+        "unknown", f"{field.label} can’t be {quoted(str(value))}.", f"Choose one of {offered}."
     )
 
 
 def _words(field, value, _settings, _names):
     words = plain_spaces(_text(field, value)).strip()
     if len(words) > MOST_WORDS or not words.isprintable():
-        message = f"{field.label} has at most {MOST_WORDS} characters, all of them to be seen."
+        message = f"{field.label} can have at most {MOST_WORDS} characters, all of them visible."
         raise Refusal("range", message, "Shorten it.")
     return words, words
 
@@ -96,7 +96,9 @@ def _tape(field, value, settings, _names):
         if tape.name == value:
             return tape, tape.name
     raise Refusal(
-        "unknown", f"There is no tape {quoted(str(value))}.", "Choose one, or add it in Settings."
+        "unknown",
+        (f"There’s no tape named {quoted(str(value))}."),
+        "Choose one, or add it in Settings.",
     )
 
 

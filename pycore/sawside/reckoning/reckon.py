@@ -16,7 +16,7 @@ def find(key):
     if reckoner is None:
         raise Refusal(
             "unknown",
-            f"There is no question {quoted(str(key))}.",
+            f"There’s no question {quoted(str(key))}.",
             "Choose a question from the list.",
             field="reckoner",
         )

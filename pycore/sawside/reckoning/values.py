@@ -107,7 +107,7 @@ def _not_one_blank(solved, empty):
     if empty:
         message = f"Only one of {named} can be left blank."
         return Refusal("conflict", message, f"Fill in {empty[0].label}.", field=empty[0].key)
-    message = f"Nothing is left to work out: {named} are all filled in."
+    message = f"There’s nothing left to solve for: {named} are all filled in."
     return Refusal("conflict", message, "Leave one of them blank.", field=solved[-1].key)
 
 
@@ -124,7 +124,7 @@ def _read_fields(fields, values, settings, names):
         value = _typed(field, values, settings.unit)
         if value is None and field.setting:
             length = given[field.key] = settings.set_lengths[field.setting]
-            echoes[field.key] = f"{given_text(length, settings)}, of the settings"
+            echoes[field.key] = f"{given_text(length, settings)} from Settings"
         elif value is None:
             blank.add(field.key)
             if not field.may_be_blank:
@@ -144,8 +144,8 @@ def _read_fields(fields, values, settings, names):
 
 
 def _no_field(key):
-    message = f"There is no field {quoted(str(key))}."
-    return Refusal("unknown", message, "Take it away.", field=str(key))
+    message = f"There’s no field {quoted(str(key))}."
+    return Refusal("unknown", message, "Remove it.", field=str(key))
 
 
 def read_field(field, value, settings, names=None):
@@ -176,7 +176,7 @@ def _list(field, value):
         raise Refusal("message", f"{field.label} is not a list.", "Send it as a list.")
     if len(value) > field.most_rows:
         raise Refusal(
-            "range", f"{field.label} has more than {field.most_rows} entries.", "Take some away."
+            "range", f"{field.label} has more than {field.most_rows} entries.", "Remove some."
         )
     return value
 

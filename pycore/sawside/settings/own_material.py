@@ -16,9 +16,9 @@ _MILLION = 10**6
 FIGURES = {
     "stiffness": ("Stiffness (modulus of elasticity)", "million psi", "0.01", "40"),
     "strength": ("Breaking strength in bending", "psi", "100", "100000"),
-    "tangential": ("Movement, flat sawn", "for each 1 %", "0.0001", "0.02"),
-    "radial": ("Movement, quarter sawn", "for each 1 %", "0.0001", "0.02"),
-    "weight": ("Weight", "lb for each cubic foot", "1", "120"),
+    "tangential": ("Movement, flat sawn", "per 1%", "0.0001", "0.02"),
+    "radial": ("Movement, quarter sawn", "per 1%", "0.0001", "0.02"),
+    "weight": ("Weight", "lb per cubic foot", "1", "120"),
 }
 """Label, unit, least and most of each figure, inclusive."""
 
@@ -59,11 +59,11 @@ def _material(number, texts):
             said = refusal.kind, refusal.message, refusal.remedy
             wrong.append(MATERIALS.refusal(*said, number, part, refusal.at))
     if len(texts["note"]) > MOST_NOTE or not texts["note"].isprintable():
-        message = f"a note has at most {MOST_NOTE} characters, all of them to be seen."
+        message = f"a note can have at most {MOST_NOTE} characters, all of them visible."
         wrong.append(MATERIALS.refusal("range", message, "Shorten it.", number, "note"))
     if not wrong and not any(value for part, value in read.items() if part != "weight"):
-        message = "it has no figure." if not read["weight"] else "it has no figure but its weight."
-        remedy = "Give its stiffness, or how it moves."
+        message = "it has no numbers." if not read["weight"] else "it has no number but its weight."
+        remedy = "Add its stiffness or its movement."
         wrong.append(MATERIALS.refusal("missing", message, remedy, number, "stiffness"))
     for part, other in (("tangential", "radial"), ("radial", "tangential")):
         if texts[other] and not texts[part]:

@@ -36,7 +36,7 @@ class RowKind:
             raise Refusal("message", message, "Send them as a list.", field=self.field)
         if len(rows) > most:
             message = f"There are more than {most} {self.key}."
-            raise Refusal("range", message, "Take some away.", field=self.field)
+            raise Refusal("range", message, "Remove some.", field=self.field)
         return tuple(self.texts(number, row) for number, row in enumerate(rows))
 
     def texts(self, number, row):
@@ -47,7 +47,7 @@ class RowKind:
         for part, value in row.items():
             if part not in self.labels:
                 message = f"a {self.one} has no {quoted(str(part))}."
-                raise self.refusal("unknown", message, "Take it away.", number)
+                raise self.refusal("unknown", message, "Remove it.", number)
             if isinstance(value, bool) or not isinstance(value, (str, int, float)):
                 message = f"{self.labels[part]} is not a text."
                 raise self.refusal("message", message, "Send it as it was typed.", number, part)
@@ -61,10 +61,10 @@ class RowKind:
             remedy = f"Give the {one} a name."
             yield self.refusal("missing", "Name is blank.", remedy, number, "name")
         elif name.casefold() in taken:
-            message = f"there is another {one} called {quoted(name)}."
+            message = f"there’s already a {one} named {quoted(name)}."
             yield self.refusal("conflict", message, "Give it another name.", number, "name")
         if len(name) > MOST_OWN_NAME or not name.isprintable():
-            message = f"a name has at most {MOST_OWN_NAME} characters, all of them to be seen."
+            message = f"a name can have at most {MOST_OWN_NAME} characters, all of them visible."
             yield self.refusal("range", message, "Shorten it.", number, "name")
 
     def read(self, rows, read_one):

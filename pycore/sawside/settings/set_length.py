@@ -54,7 +54,7 @@ class SetLength:
                 raise Refusal(
                     "range",
                     f"{self.label} must be from {self.least} to {self.most}.",
-                    "Check the number, and write its unit beside it.",
+                    "Check the number and add its unit.",
                     at=0,
                 )
         except Refusal as refusal:

@@ -21,7 +21,7 @@ USUAL = ""
 CHOICES = {
     "unit": {"in": "Inches", "ft": "Feet", "mm": "Millimeters", "cm": "Centimeters", "m": "Meters"},
     "mark": {
-        USUAL: "The usual one for the unit",
+        USUAL: "Default for the unit",
         "1/2": "Halves of an inch",
         "1/4": "Quarters of an inch",
         "1/8": "Eighths of an inch",
@@ -40,7 +40,7 @@ CHOICES = {
         "down": "Down to the last mark",
     },
     "display": {
-        USUAL: "The usual one for the unit",
+        USUAL: "Default for the unit",
         "in": "Inches",
         "ft-in": "Feet and inches",
         "mm": "Millimeters",
@@ -51,7 +51,7 @@ CHOICES = {
 KERF = SetLength(
     "kerf",
     "Kerf",
-    "The width of your saw's cut: measure one in scrap.",
+    "Your blade’s cut width. Measure a cut in scrap.",
     "1/8",
     "0.01 in",
     "3/4 in",
@@ -130,7 +130,7 @@ def _refuse_not_offered(name, value):
     if name not in CHOICES:
         raise Refusal(
             "unknown",
-            f"There is no setting {quoted(str(name))}.",
+            f"There’s no setting {quoted(str(name))}.",
             f"Use one of {', '.join((*CHOICES, *OWN))}.",
             field="settings",
         )
@@ -138,7 +138,7 @@ def _refuse_not_offered(name, value):
         offered = ", ".join(choice for choice in CHOICES[name] if choice)
         raise Refusal(
             "unknown",
-            f"The setting “{name}” can't be {quoted(str(value))}.",
+            f"The setting “{name}” can’t be {quoted(str(value))}.",
             f"Use one of {offered}.",
             field=f"settings.{name}",
         )

@@ -23,7 +23,7 @@ def _enter(tally, around, text):
 
 def _entered(tally, text, around, taken=()):
     if len(tally["lines"]) >= MOST_LINES:
-        raise Refusal("range", f"A tally holds at most {MOST_LINES} lines.", "Clear it first.")
+        raise Refusal("range", f"History is full ({MOST_LINES} lines).", "Clear it first.")
     line = {"id": str(tally["next"]), "name": "", "text": text, "unit": around.settings.unit}
     line = marked(line, called(tally["lines"]), around.project, taken)
     new = tally | {"next": tally["next"] + 1, "lines": [*tally["lines"], line]}
@@ -34,7 +34,7 @@ def _entered(tally, text, around, taken=()):
 def _step(tally, around, how):
     """The last line taken one step on: `half`, `double`, `kerf`, or `again`, its own last step."""
     if not tally["lines"]:
-        raise Refusal("missing", "There is no line to go on from.", "Enter a length first.")
+        raise Refusal("missing", "There’s no line to build on.", "Enter a length first.")
     last = tally["lines"][-1]
     if how == "again":
         used = stand_for(last, worked_out(tally, around)[1], around.project)
@@ -121,6 +121,6 @@ def _check(tally, identity, around):
 def _found(tally, id):
     there = with_id(tally["lines"], id)
     if there is None:
-        message = "That line is not in the tally."
-        raise Refusal("unknown", message, "Open the tally anew.", field="id")
+        message = "That line isn’t in the history."
+        raise Refusal("unknown", message, "Open the history again.", field="id")
     return there

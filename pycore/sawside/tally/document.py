@@ -34,7 +34,7 @@ def read_tally(data):
     if not isinstance(schema, int) or isinstance(schema, bool) or schema < OLDEST:
         raise damaged("schema", "is not a version that this program knows")
     if schema > SCHEMA:
-        raise Refusal("newer", "This tally was saved by a newer version.", "Update the program.")
+        raise Refusal("newer", "This history was saved by a newer version.", "Update Sawside.")
     if not isinstance(data["lines"], list) or len(data["lines"]) > MOST_LINES:
         raise damaged("lines", f"is not a list of at most {MOST_LINES}")
     lines = with_names(read_line(line, f"lines[{at}]") for at, line in enumerate(data["lines"]))

@@ -78,7 +78,7 @@ def _told(line, above, around):
 
 
 def _not_open(mark, around):
-    message = f"This line uses a name of {mark['name']}, which is not open."
+    message = f"This line uses a name from {mark['name']}, which isn’t open."
     remedy = "Open that project, or correct the line."
     if mark["name"] == around.project.name:
         message = f"This line uses a name from another {mark['name']}, not the one that’s open."

@@ -16,7 +16,7 @@ def name_line(lines, at, name):
     another line has or that a line below took from a project, "range" where a line gets too long.
     """
     if len(name) > MOST_NAME:
-        raise Refusal("message", "The name is not a text of a usual length.", "Shorten it.")
+        raise Refusal("message", "That name is too long.", "Shorten it.")
     line, name = lines[at], plain_spaces(name).strip()
     if name:
         check_name(name)
@@ -31,7 +31,7 @@ def name_line(lines, at, name):
 def _refuse_taken(others, below, name):
     key = name.casefold()
     if any(each["name"].casefold() == key for each in others):
-        raise _conflict(f"There is a line {quoted(name)} already.")
+        raise _conflict(f"There’s already a line named {quoted(name)}.")
     for each in below:
         if key in of_project(each):
             called, project = each["name"] or each["id"], each["project"]["name"]

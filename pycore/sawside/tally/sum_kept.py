@@ -48,7 +48,7 @@ def _asked(lines, id, text, around):
     if id is not None:
         there = with_id(lines, id)
         if there is None:
-            message = "That line is not in the tally."
+            message = "That line isn’t in the history."
             raise Refusal("unknown", message, "Choose another.", field="id")
         at, line = there
         return lines[:at], line
@@ -87,7 +87,7 @@ def _kept(lines, stand, project):
         raise Refusal(
             "range",
             f"This sum is longer than {MOST_CHARACTERS} characters.",
-            "Keep a line above it first, and go on from that by its name.",
+            "Save a line above it first, then go on from it by name.",
             field="text",
         )
     return {"text": text, "unit": line["unit"], "said": _said(whole.targets, project)}
@@ -138,4 +138,4 @@ def _comes_to(text, unit, project):
 def _said(targets, project):
     names = sorted({project.called(target.entry) for target in targets})
     follows = f" It won’t follow {' or '.join(names)}." if names else ""
-    return f"The whole sum is too long to keep, so only its number is kept.{follows}"
+    return f"The whole sum is too long to save, so only its number is saved.{follows}"

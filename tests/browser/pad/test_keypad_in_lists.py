@@ -8,7 +8,7 @@ import pytest
 from tests.browser.hand import open_question, tap_keys
 from tests.browser.project.in_project import keep_reading, take
 
-SEVERAL = "Smallest of several readings"
+SEVERAL = "Smallest of several measurements"
 
 
 @pytest.fixture

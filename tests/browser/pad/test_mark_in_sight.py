@@ -25,7 +25,7 @@ def check_mark_in_sight(page, text):
 @pytest.mark.parametrize("unit", ["Inches", "Millimeters"])
 def test_a_number_on_the_pad_and_its_mark_never_part(page, unit):
     page.get_by_role("link", name="Settings").tap()
-    choose(page, "A bare number means", unit)
+    choose(page, "Plain numbers are in", unit)
     open_place(page, "Pad")
     for text in LENGTHS:
         check_mark_in_sight(page, text)

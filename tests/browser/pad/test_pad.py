@@ -70,7 +70,7 @@ def test_after_keep_the_next_number_begins_anew_and_a_sign_goes_on(phone, server
 
 def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(pad):
     key(pad, "7")
-    strip = pad.get_by_role("slider", name="An inch")
+    strip = pad.get_by_role("slider", name="Fraction of an inch")
     box = strip.bounding_box()
 
     def touch(part):
@@ -104,7 +104,7 @@ def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(pad):
 
 def test_a_finger_slides_along_the_strip_and_sees_the_fraction_spelled_out(pad):
     key(pad, "3")
-    strip = pad.get_by_role("slider", name="An inch")
+    strip = pad.get_by_role("slider", name="Fraction of an inch")
     box = strip.bounding_box()
     height = box["y"] + box["height"] / 2
     pad.mouse.move(box["x"] + box["width"] / 4, height)
@@ -121,7 +121,7 @@ def test_a_finger_slides_along_the_strip_and_sees_the_fraction_spelled_out(pad):
 
 def test_a_mark_after_a_sign_goes_to_the_number_being_typed(pad):
     tap_keys(pad, "31 5/8+2")
-    strip = pad.get_by_role("slider", name="An inch")
+    strip = pad.get_by_role("slider", name="Fraction of an inch")
     box = strip.bounding_box()
     pad.touchscreen.tap(box["x"] + box["width"] / 4, box["y"] + box["height"] / 2)
     assert entry(pad).input_value() == "31 5/8 + 2 1/4"

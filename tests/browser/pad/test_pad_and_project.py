@@ -65,10 +65,10 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     open_place(page, "Pad")
     page.locator("output[name=pad-answer]").get_by_text("Type a length or a sum").wait_for()
     keep_reading(page, "Width", "50")
-    line("This line uses a name of My project, which is not open.")
+    line("This line uses a name from My project, which isn’t open.")
     assert page.get_by_text("fifty-one").count() == 0
     page.reload()
-    line("This line uses a name of My project, which is not open.")
+    line("This line uses a name from My project, which isn’t open.")
     page.evaluate("location.hash = 'projects'")
     page.get_by_role("button", name="My project", exact=True).tap()
     page.locator("#project-name", has_text="My project").wait_for()
@@ -137,5 +137,7 @@ def test_no_line_comes_to_another_number_by_a_name_given_in_the_tally_or_in_the_
     field = page.get_by_role("textbox", name="Length or sum")
     assert field.input_value() == ""
     field.fill("2 × shelf")
-    page.get_by_text("“shelf” means the line of the tally here, not the one in My proj").wait_for()
+    page.get_by_text(
+        "“shelf” means the line in the history here, not the one in My proj"
+    ).wait_for()
     page.locator("output[name=pad-answer]").get_by_text("twenty-four inches").wait_for()

@@ -69,7 +69,7 @@ def test_after_enter_the_answer_stays_until_the_next_key_and_is_what_keep_keeps(
 def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
     enter(pad, "25")
     pad.get_by_role("link", name="Settings").tap()
-    choose(pad, "A bare number means", "Millimeters")
+    choose(pad, "Plain numbers are in", "Millimeters")
     open_place(pad, "Project")
     pad.locator("button:enabled", has_text="Undo").wait_for()
     open_place(pad, "Pad")
@@ -84,7 +84,7 @@ def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
 def set_unit(pad, name):
     """Choose what a plain number means, and wait until it is kept."""
     pad.get_by_role("link", name="Settings").tap()
-    choose(pad, "A bare number means", name)
+    choose(pad, "Plain numbers are in", name)
     open_place(pad, "Project")
     pad.locator("button:enabled", has_text="Undo").wait_for()
     open_place(pad, "Pad")

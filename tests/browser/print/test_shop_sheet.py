@@ -104,21 +104,21 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     choose_paper(page, "Letter")
     page.get_by_text("5 labels").wait_for()
     assert axe(page)["wrong"] == []
-    page.get_by_role("textbox", name="Stickers down").fill("2")
+    page.get_by_role("textbox", name="Labels down").fill("2")
     page.get_by_text("each 65.3 × 129.7 mm").wait_for()
-    page.get_by_role("textbox", name="First free sticker").fill("4")
+    page.get_by_role("textbox", name="First free label").fill("4")
     page.locator("ol.on-letter li").nth(1).wait_for()
     check_paper(page, (215.9, 279.4))
     first, second = texts(page)
     assert "Top rail 36 1/8″" in first
     assert "1 of 2, My project" in first
     assert "Door frame" in second
-    page.get_by_role("textbox", name="Stickers down").fill("29")
-    page.get_by_text("29 stickers down come out").wait_for()
+    page.get_by_role("textbox", name="Labels down").fill("29")
+    page.get_by_text("29 labels down come out").wait_for()
     assert page.get_by_role("button", name="Print", exact=True).is_disabled()
 
     page.reload()
-    page.get_by_text("29 stickers down come out").wait_for()
+    page.get_by_text("29 labels down come out").wait_for()
 
     with page.expect_download() as waiting:
         page.evaluate(BACK_UP_AT_ONCE)
@@ -128,7 +128,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.get_by_text("What was done", exact=True).tap()
     page.get_by_text("Changed the labels.").first.wait_for()
     page.goto(f"{server.address}#labels")
-    page.get_by_text("29 stickers down come out").wait_for()
+    page.get_by_text("29 labels down come out").wait_for()
 
 
 def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(phone, server):
@@ -136,8 +136,8 @@ def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(pho
     fill_project(page, server)
     page.goto(f"{server.address}#labels")
     page.evaluate(UNHEARD)
-    page.get_by_role("textbox", name="Stickers down").fill("2")
-    page.get_by_role("textbox", name="First free sticker").fill("4")
+    page.get_by_role("textbox", name="Labels down").fill("2")
+    page.get_by_role("textbox", name="First free label").fill("4")
     page.wait_for_function(LABELS_OF_STORE, arg="2 ")
     page.get_by_text("each 65.3 × 129.7 mm").wait_for()
 

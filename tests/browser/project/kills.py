@@ -115,7 +115,7 @@ def keep(page, name):
     page.get_by_role("button", name="Keep in project").tap()
     page.get_by_role("textbox", name="Name").fill(name)
     page.get_by_role("button", name="Keep", exact=True).tap()
-    page.locator("#notices").get_by_text(f"Kept {name}.").wait_for()
+    page.locator("#notices").get_by_text(f"Saved {name}.").wait_for()
 
 
 def look(page, ledger):

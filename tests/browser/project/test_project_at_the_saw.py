@@ -92,10 +92,10 @@ def test_an_evening_at_the_saw(page):
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
     tap(page, "Spoiled")
     said = page.locator("#notices .notice")
-    said.get_by_text("Spoiled: one Top rail of those cut. One more is to be cut.").wait_for()
+    said.get_by_text("Scrapped one Top rail. Cut one more.").wait_for()
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
     tap(page, "Undo")
-    said.get_by_text("Took back: Spoiled: one Top rail of those cut.").wait_for()
+    said.get_by_text("Undid: Scrapped one Top rail.").wait_for()
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
     tap(page, "Undo")
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
@@ -147,7 +147,7 @@ def test_an_evening_at_the_saw(page):
     spoken = page.evaluate("window.asked.spoken")
     assert {voice for voice, _ in spoken} == {"near"}
     assert spoken[0][1].startswith(
-        "Top rail. thirty-six and one eighth inches. long point. both ends"
+        "Top rail. thirty-six and one eighth inches. long point. both ends miter"
     )
     assert spoken[-1][1].startswith("Short rail. twenty-four and one half inches")
 
@@ -205,7 +205,7 @@ def test_an_allowance_not_kept_yet_tells_when_it_is_read_in_another_unit(page):
     tap(page, "About this piece")
     type_into(page, "Cut longer by, at first", "1")
     page.get_by_role("link", name="Settings").tap()
-    choose(page, "A bare number means", "Millimeters")
+    choose(page, "Plain numbers are in", "Millimeters")
     page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     open_place(page, "At the saw")
     tap(page, "About this piece")

@@ -27,7 +27,7 @@ def keep_door_height_with_two_quick_submits(page):
     page.get_by_role("dialog").locator("form").evaluate(
         "(form) => { form.requestSubmit(); form.requestSubmit(); }"
     )
-    page.get_by_text("Kept Door height").wait_for()
+    page.get_by_text("Saved Door height").wait_for()
     open_place(page, "Project")
     entry(page, "Door height").first.wait_for()
 
@@ -105,10 +105,10 @@ def test_a_line_of_the_pad_means_the_document_it_was_entered_on_also_after_a_res
         page.get_by_role("link", name="Tally, 1 line").tap()
         page.get_by_role("listitem").get_by_text(says).wait_for()
 
-    line("This line uses a name of Second, which is not open.")
+    line("This line uses a name from Second, which isn’t open.")
     line("[Width] + 1")
     page.reload()
-    line("This line uses a name of Second, which is not open.")
+    line("This line uses a name from Second, which isn’t open.")
     assert page.get_by_text("thirteen").count() == 0
     open_place(page, "Project")
     page.locator("#place").get_by_role("button", name="Undo").tap()

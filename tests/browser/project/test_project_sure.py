@@ -14,9 +14,9 @@ def take_into(page, label, then=""):
 
 def say_off(page, by):
     """Say what the reading may be off by, where it is corrected."""
-    type_into(page, "May be off by", by)
+    type_into(page, "Good to within", by)
     page.get_by_role("button", name="Done").tap()
-    page.get_by_text("Described Alcove width.").first.wait_for()
+    page.get_by_text("Updated Alcove width.").first.wait_for()
 
 
 def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, server):
@@ -31,32 +31,32 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     open_entry(page, "Shelf", "Open")
     page.get_by_role("button", name="How sure").tap()
     page.get_by_role("heading", name="How sure: Shelf").wait_for()
-    page.get_by_text("7 7/16″, likely within 1/32″, at worst within 1/32″.").wait_for()
-    page.get_by_text("the clearance of 1/8″ in all covers it.").wait_for()
+    page.get_by_text("7 7/16″, probably within 1/32″, 1/32″ at the outside.").wait_for()
+    page.get_by_text("the total clearance of 1/8″ covers it.").wait_for()
 
     choose(page, "Which number", "Inside width")
-    page.get_by_text("7 9/16″, likely within 1/32″, at worst within 1/32″.").wait_for()
-    choose(page, "Tapes not measured", "NIST Handbook 44")
-    page.get_by_text("7 9/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
+    page.get_by_text("7 9/16″, probably within 1/32″, 1/32″ at the outside.").wait_for()
+    choose(page, "Tapes you haven’t checked", "NIST Handbook 44")
+    page.get_by_text("7 9/16″, probably within 1/16″, 1/16″ at the outside.").wait_for()
     page.get_by_text("Alcove width: 37 9/16, ± 1/16″").wait_for()
     assert page.get_by_role("radio", name="Inside width", exact=True).is_checked()
     page.reload()
-    page.get_by_text("7 9/16″, likely within 1/16″, at worst within 1/16″.").wait_for()
+    page.get_by_text("7 9/16″, probably within 1/16″, 1/16″ at the outside.").wait_for()
     assert page.get_by_role("radio", name="NIST Handbook 44").is_checked()
 
     page.get_by_role("button", name="Measure Alcove width again").tap()
     say_off(page, "1/4")
     open_entry(page, "Shelf", "How sure")
-    page.get_by_text("7 7/16″, likely within 1/4″, at worst within 1/4″.").wait_for()
-    page.get_by_text("the clearance of 1/8″ in all does not cover it.").wait_for()
+    page.get_by_text("7 7/16″, probably within 1/4″, 1/4″ at the outside.").wait_for()
+    page.get_by_text("the total clearance of 1/8″ isn’t enough for that.").wait_for()
 
     page.get_by_role("button", name="Measure Alcove width again").tap()
     say_off(page, "8")
     open_entry(page, "Shelf", "How sure")
-    page.get_by_text("With Alcove width 8″ less there is no answer").wait_for()
+    page.get_by_text("With Alcove width 8″ less there’s no answer").wait_for()
     page.get_by_text("leaves no answer").wait_for()
     choose(page, "Which number", "Shelf length less the inside width")
-    page.get_by_text("−1/8″, but it is at its limit.").wait_for()
+    page.get_by_text("−1/8″, but it’s at its limit.").wait_for()
 
     open_question(page, "stick", "How many fit")
     take_into(page, "Stick", "+10 7/16")
@@ -64,5 +64,5 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     page.get_by_role("button", name="Done").tap()
     keep_as(page, "Slats")
     open_entry(page, "Slats", "How sure")
-    page.get_by_text("4, at worst between 3 and 4.").wait_for()
+    page.get_by_text("4, between 3 and 4 at the outside.").wait_for()
     page.get_by_text("At worst", exact=True).wait_for()

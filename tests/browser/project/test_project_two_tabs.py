@@ -67,10 +67,10 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     for tab in (one, two):
         open_entry(tab, "Alcove width", "Correct")
     put(two, "Where", "At the floor")
-    two.get_by_text("Described Alcove width.").wait_for()
+    two.get_by_text("Updated Alcove width.").wait_for()
     shows(one, "Where", "At the floor")
     choose(one, "The tape read", "Light")
-    one.get_by_text("Described Alcove width.").wait_for()
+    one.get_by_text("Updated Alcove width.").wait_for()
     two.get_by_label("Light").and_(two.locator(":checked")).wait_for()
     shows(two, "Where", "At the floor")
 
@@ -98,15 +98,15 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     for tab in (one, two):
         tab.goto(f"{server.address}#labels")
         tab.get_by_text("1 label").wait_for()
-    one.get_by_label("Stickers down", exact=True).fill("5")
-    put(two, "Stickers down", "7")
-    put(two, "Stickers down", "8")
+    one.get_by_label("Labels down", exact=True).fill("5")
+    put(two, "Labels down", "7")
+    put(two, "Labels down", "8")
     eventually(lambda: kept_labels(two).get("rows") == "8")
-    put(one, "Stickers down", "6")
+    put(one, "Labels down", "6")
     one.get_by_text("The labels were changed meanwhile").wait_for()
-    shows(one, "Stickers down", "6")
+    shows(one, "Labels down", "6")
     assert kept_labels(two).get("rows") == "8"
-    put(one, "Stickers down", "4")
+    put(one, "Labels down", "4")
     eventually(lambda: kept_labels(two).get("rows") == "4")
 
 
@@ -123,7 +123,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     keep_as(two, "Alcove depth")
     said = one.locator("#notices .notice")
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Took back: Kept Alcove height.").wait_for()
+    said.get_by_text("Took back: Saved Alcove height.").wait_for()
     for tab in (one, two):
         open_place(tab, "Project")
         tab.get_by_text("Alcove depth", exact=True).wait_for()
@@ -137,7 +137,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     two.get_by_role("button", name="Cut one").tap()
     two.get_by_text("all cut").wait_for()
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Can’t undo this by itself: Kept Top rail.").wait_for()
+    said.get_by_text("Can’t undo this by itself: Saved Top rail.").wait_for()
     two.get_by_text("all cut").wait_for()
     open_place(one, "At the saw")
     one.get_by_text("all cut").wait_for()

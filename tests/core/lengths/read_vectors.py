@@ -78,16 +78,16 @@ _REMEDIES = """
 31,5 : Write 31.5.
 0,125 : Write 0.125.
 1200,125 : Write 1200.125.
-1.024,5 : Write the number again, with one point before its decimals.
-1,024.5 : Write the number again, with one point before its decimals.
-1.2.3 : Write the number again, with one point before its decimals.
+1.024,5 : Type the number again with one decimal point.
+1,024.5 : Type the number again with one decimal point.
+1.2.3 : Type the number again with one decimal point.
 31_5 : Put a space, a sign or a number in its place.
-31)5 : Open one, or put a space in its place.
-7" 6' : Write feet before inches.
+31)5 : Add a (, or put a space in its place.
+7" 6' : Put feet before inches.
 31.5/8 : Write 31 5/8 or 31.5 ÷ 8.
 .5/8 : Write 5/8 or .5 ÷ 8.
 22./7 : Write 22 ÷ 7.
-31 5 + 2 : Write / and the bottom number, or put a sign between the two.
+31 5 + 2 : Add / and the bottom number, or put + − × between them.
 3 5/16 7 : Put +, − or × between them.
 37 9//16 : Write 37 9/16.
 37 9//16 + 2 : Write 37 9/16.
@@ -96,7 +96,7 @@ _REMEDIES = """
 37 9//1/2 : Use just one.
 37 9// : Use just one.
 37 9 / 16 : Write 37 9/16, or put a sign between 37 and 9.
-37 9/x : Write the bottom number after the line.
+37 9/x : Add the bottom number after the slash.
 37 9.5/16 : Put +, − or × between them.
 """
 REMEDIES = _cells(_REMEDIES, " : ")

@@ -47,7 +47,7 @@ def test_a_chain_of_readings_ends_where_its_numbers_get_too_long(step):
     assert first_bad["error"]["kind"] == "range"
     assert "300 digits" in first_bad["error"]["message"]
     assert "rounded" in first_bad["error"]["remedy"]
-    assert all("Waits for" in each["error"]["message"] for each in seen[len(good) + 1 :])
+    assert all("Waiting on" in each["error"]["message"] for each in seen[len(good) + 1 :])
     assert len(good) > 5
 
 

@@ -43,17 +43,17 @@ def test_a_name_stands_for_its_value_and_of_two_that_fit_the_longer_is_meant(tex
 
 def test_a_named_area_and_a_named_count_keep_their_kind():
     assert read("top ÷ 4 in", "in", NAMES).power == 1
-    with pytest.raises(Refusal, match="can't add"):
+    with pytest.raises(Refusal, match="can’t add"):
         read("doors + side", "in", NAMES)
 
 
 @pytest.mark.parametrize(
     ("text", "at", "words"),
     [
-        ("1 + [4]", 4, "called “4”"),
-        ("1 + [side", 4, "not closed"),
+        ("1 + [4]", 4, "named “4”"),
+        ("1 + [side", 4, "isn’t closed"),
         ("lost + 1", 0, "no value yet"),
-        ("sides + 1", 0, "where a number is due"),
+        ("sides + 1", 0, "where a number should be"),
     ],
 )
 def test_a_name_that_stands_for_nothing_is_refused_at_its_place(text, at, words):

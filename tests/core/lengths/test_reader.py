@@ -59,7 +59,7 @@ def test_a_sign_that_is_there_is_never_said_to_be_missing(text):
 def test_a_length_times_a_length_is_an_area_and_no_length():
     assert (read("3 in × 4 in").value, read("3 in × 4 in").power) == (12, 2)
     assert read("12 in × 12 in × 1 in").power == 3
-    with pytest.raises(Refusal, match="comes to an area"):
+    with pytest.raises(Refusal, match="works out to an area"):
         read_length("3 in × 4 in")
 
 

@@ -35,25 +35,25 @@ def outcome(text, names=None):
 @pytest.mark.parametrize(
     ("text", "said"),
     [
-        ("31 5", "31 and 5 over what? Now / and the bottom number."),
-        ("31 5/", "31 and 5 over what? Now the bottom number."),
-        ("6' 7 9", "7 and 9 over what? Now / and the bottom number."),
-        ("2 × 31 5", "31 and 5 over what? Now / and the bottom number."),
-        ("5/", "5 over what? Now the bottom number."),
-        ("5³", "³ over what? Now / and the bottom number."),
-        ("3 +", "The sum ends after “+”. Now the number that follows."),
-        ("1/2 of", "The sum ends after “of”. Now the number that follows."),
-        ("37 9/16 /", "The sum ends after “/”. Now the number that follows."),
-        ("(3", "A parenthesis is not closed. Add ) at the end of it."),
-        ("2 × (", "The parenthesis is open. Now what stands in it."),
-        (".", "A point, and no digit yet. Now the decimals."),
-        ("31 i", "“i” is no unit yet. Now the rest of it, as in in."),
+        ("31 5", "31 and 5 over what? Add / and the bottom number."),
+        ("31 5/", "31 and 5 over what? Add the bottom number."),
+        ("6' 7 9", "7 and 9 over what? Add / and the bottom number."),
+        ("2 × 31 5", "31 and 5 over what? Add / and the bottom number."),
+        ("5/", "5 over what? Add the bottom number."),
+        ("5³", "³ over what? Add / and the bottom number."),
+        ("3 +", "The sum ends after “+”. Type the next number."),
+        ("1/2 of", "The sum ends after “of”. Type the next number."),
+        ("37 9/16 /", "The sum ends after “/”. Type the next number."),
+        ("(3", "A parenthesis isn’t closed. Add ) where it ends."),
+        ("2 × (", "The parenthesis is open. Type what goes inside."),
+        (".", "There’s a decimal point but no digits yet. Type the digits after it."),
+        ("31 i", "“i” isn’t a unit yet. Keep going, as in in."),
         (
             "1 m 20",
-            "The number after this unit has no unit of its own. Write its unit as well, or "
-            "put a sign between the two.",
+            "The number after this unit needs its own unit. Add its unit, or put a sign between "
+            "the two.",
         ),
-        ("8 ÷ 0", "Nothing can be divided by 0. Write another number there."),
+        ("8 ÷ 0", "Can’t divide by 0. Use another number there."),
     ],
 )
 def test_a_text_that_only_has_to_go_on_is_told_so(text, said):

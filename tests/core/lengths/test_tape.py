@@ -1,5 +1,6 @@
 """A drawn stretch of tape holds the mark, and its words find it by counting."""
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -10,7 +11,6 @@ from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.reading.reader import read
 from sawside.lengths.tape import stretch
 
-NUMBERS = "zero one two three four five".split()
 _PARTS = """
 one-half 1/2 | one-quarter 1/4 | three-quarters 3/4
 one-eighth 1/8 | three-eighths 3/8 | five-eighths 5/8 | seven-eighths 7/8
@@ -25,22 +25,18 @@ DIVISIONS = {
         "halves quarters eighths sixteenths thirty-seconds sixty-fourths".split(), 1
     )
 }
+DIVISIONS |= {name.removesuffix("s"): number for name, number in DIVISIONS.items()} | {"half": 2}
+COUNTED = re.compile(r"(\d+) (\S+) (past|short of) (.*)")
 
 
 def found(words):
     """The place that a helper finds who follows the words, counting on the tape."""
     words = words.removeprefix("on ")
     count = step = 0
-    if "small mark" in words:
-        number, rest = words.split(" small mark")
-        way, rest = (
-            (1, rest.split("past ", 1)[1])
-            if "past " in rest.split(" of ")[0]
-            else (-1, rest.split("short of ", 1)[1])
-        )
-        rest, division = rest.removesuffix(")").split(" (")
-        count, step = way * NUMBERS.index(number), Fraction(1, DIVISIONS[division])
-        words = rest
+    if counted := COUNTED.fullmatch(words):
+        number, division, way, words = counted.groups()
+        assert (number == "1") == (not division.endswith("s"))
+        count, step = int(number) * (1 if way == "past" else -1), Fraction(1, DIVISIONS[division])
     part, _, whole = words.replace(" past ", " after ").partition(" after ")
     if part.startswith("the "):
         return Fraction(PARTS[part.removeprefix("the ")]) + int(whole or 0) + count * step
@@ -73,12 +69,12 @@ def test_the_mark_and_the_true_place_lie_on_the_stretch(length, grid):
 @pytest.mark.parametrize(
     ("text", "mark", "words"),
     [
-        ("36 1/8", "1/16", "two small marks past 36 (sixteenths)"),
-        ("7 11/16", "1/32", "two small marks past the five-eighths after 7 (thirty-seconds)"),
+        ("36 1/8", "1/16", "2 sixteenths past 36"),
+        ("7 11/16", "1/32", "2 thirty-seconds past the five-eighths after 7"),
         ("36", "1/16", "on 36"),
         ("36 3/4", "1/16", "on the three-quarters past 36"),
-        ("11/16", "1/16", "one small mark short of the three-quarters (sixteenths)"),
-        ("918 mm", "1 mm", "two small marks short of 920 (millimeters)"),
+        ("11/16", "1/16", "1 sixteenth short of the three-quarters"),
+        ("918 mm", "1 mm", "2 millimeters short of 920"),
         ("920 mm", "1 mm", "on 920"),
         ("917.5 mm", "0.5 mm", "halfway between 917 and 918"),
         ("36.13", ".01 in", "between 36 1/8 and 36 3/16"),

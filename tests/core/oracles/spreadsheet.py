@@ -86,7 +86,7 @@ def faults(chance):
         tried = cells | {name: cell}
         said = _given(document, ids[name], name, cell, chance)
         if goes_round(tried, name):
-            if said["ok"] or "goes round in a circle" not in said["error"]["message"]:
+            if said["ok"] or "refers back to itself" not in said["error"]["message"]:
                 yield f"corrected {name} = {cell.text(False)}, a circle: {said}"
             continue
         if said["ok"] != (worth(tried, name) is not None):

@@ -112,7 +112,7 @@ def test_a_length_that_would_not_stand_whole_on_its_sticker_is_refused():
     )
     assert ask(document, columns="5")["ok"]
     error = errors(ask(document, columns="7"))["columns"]
-    assert error["message"].startswith("120 15/16″ has no room")
+    assert error["message"].startswith("120 15/16″ won’t fit on a label")
 
 
 def test_every_piece_of_a_part_has_its_own_label():
@@ -209,4 +209,4 @@ def test_the_labels_of_a_project_stay_in_a_merge():
     text = sawside.handle({"do": "backup", "document": theirs, "when": "2026-11-25"})["text"]
     merged = sawside.handle({"do": "merge", "document": mine, "text": text})
     assert merged["document"]["labels"]["values"] == GRID
-    assert "labels of this project stay" in merged["rule"]
+    assert "This project’s other settings and its labels win" in merged["rule"]

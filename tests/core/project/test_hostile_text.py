@@ -97,8 +97,8 @@ def old_log(*lines):
             {"when": WHEN, "said": "Corrected Alcove width: 37 1/2 → 31 3/4."},
         ),
         (
-            {"when": "", "said": "Tried a set-up for Top rail: 37\t9/32."},
-            {"when": "", "said": "Tried a set-up for Top rail: 37 9/32."},
+            {"when": "", "said": "Test cut for Top rail: 37\t9/32."},
+            {"when": "", "said": "Test cut for Top rail: 37 9/32."},
         ),
         (
             {"when": "+010000-01-01T00:00", "said": "Deleted\u202e Panel."},

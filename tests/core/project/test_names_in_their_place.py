@@ -80,7 +80,7 @@ def test_a_length_in_a_field_of_whole_numbers_is_refused_in_a_sentence(text):
 def test_what_is_added_to_a_length_there_may_still_become_a_number():
     error = errors(shelves(shelf_count="1 + [Alcove]"))["shelf_count"]
     assert error["unfinished"]
-    assert error["message"] == "I can't add a number and a length."
+    assert error["message"] == "I can’t add a number and a length."
     assert error["remedy"] == "Leave the length out, or divide it by another length."
 
 

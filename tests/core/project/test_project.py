@@ -32,10 +32,10 @@ def test_a_project_is_what_was_typed_and_nothing_derived():
             },
         ],
         "log": [
-            {"when": "", "said": "Began Record cabinet."},
-            {"when": "", "said": "Kept Alcove width."},
-            {"when": "", "said": "Kept Top rail."},
-            {"when": "", "said": "Kept Mitered length."},
+            {"when": "", "said": "Started Record cabinet."},
+            {"when": "", "said": "Saved Alcove width."},
+            {"when": "", "said": "Saved Top rail."},
+            {"when": "", "said": "Saved Mitered length."},
         ],
     }
 

@@ -60,12 +60,12 @@ def test_of_several_acts_all_are_made_or_none():
 def test_the_log_says_what_was_done_and_when_the_latest_first_and_only_so_much():
     document = changed(begun(), "keep_reading", name="Width", text="3", when="2026-11-25T17:20")
     assert view(document)["log"] == [
-        {"when": "2026-11-25T17:20", "said": "Kept Width."},
-        {"when": "", "said": "Began Record cabinet."},
+        {"when": "2026-11-25T17:20", "said": "Saved Width."},
+        {"when": "", "said": "Started Record cabinet."},
     ]
     many = [("rename", {"id": "1", "name": f"Width {number}"}) for number in range(201)]
     log = acts(document, *many)["log"]
-    assert (len(log), log[-1]["said"]) == (200, "Width 199 is now called Width 200.")
+    assert (len(log), log[-1]["said"]) == (200, "Renamed Width 199 to Width 200.")
     assert change(document, "delete", id="1", when="at noon")["error"]["field"] == "when"
 
 
@@ -110,7 +110,7 @@ def test_a_moment_of_no_calendar_is_refused_by_its_field(when):
         assert (error["kind"], error["field"], error["remedy"]) == (
             "message",
             "when",
-            "Write it as in 2026-11-25T17:20.",
+            "Type it as in 2026-11-25T17:20.",
         )
     said = change(linked(), "describe", id="1", read_at=when)
     assert said["error"]["field"] == "read_at"

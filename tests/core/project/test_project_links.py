@@ -55,9 +55,9 @@ def test_a_number_that_no_fraction_tells_goes_on_as_closely_as_no_mark_can_show(
 def test_what_is_missing_is_named_and_what_comes_after_says_what_it_waits_for():
     document = changed(linked(), "delete", id="1")
     case, rail, panel = (entry(document, name) for name in ("Case width", "Top rail", "Panel"))
-    assert case["error"]["message"] == "There is no Alcove width in this project."
+    assert case["error"]["message"] == "There’s no Alcove width in this project."
     assert case["text"] == "Alcove width - 2 × 1/8"
-    assert rail["error"]["message"] == "Waits for Case width."
+    assert rail["error"]["message"] == "Waiting on Case width."
     assert rail["waits"] == [{"id": "2", "name": "Case width"}]
     assert panel["waits"] == [{"id": "3", "name": "Top rail"}]
     assert (rail["error"]["kind"], rail["error"]["field"]) == ("missing", "known")
@@ -69,11 +69,11 @@ def test_a_circle_is_refused_with_its_chain_named():
     refused = change(linked(), "correct", id="1", text="[Panel] + 4")["error"]
     assert refused["kind"] == "conflict"
     assert refused["message"] == (
-        "Alcove width → Case width → Top rail → Panel → Alcove width goes round in a circle."
+        "Alcove width → Case width → Top rail → Panel → Alcove width refers back to itself."
     )
     assert refused["field"] == "text"
     refused = change(linked(), "correct", id="1", text="Alcove width + 4")["error"]
-    assert refused["message"] == "Alcove width → Alcove width goes round in a circle."
+    assert refused["message"] == "Alcove width → Alcove width refers back to itself."
 
 
 def test_a_circle_in_a_document_from_outside_is_told_and_stops_nothing_else():
@@ -81,7 +81,7 @@ def test_a_circle_in_a_document_from_outside_is_told_and_stops_nothing_else():
     document["entries"][0]["text"] = "[Panel] + 4"
     document = changed(document, "keep_reading", name="Depth", text="11")
     seen = {each["name"]: each for each in view(document)["entries"]}
-    assert "goes round in a circle" in seen["Alcove width"]["error"]["message"]
+    assert "refers back to itself" in seen["Alcove width"]["error"]["message"]
     assert seen["Depth"]["headline"]["text"] == "11″"
     mended = changed(document, "correct", id="1", text="37 9/16")
     assert headlines(mended)["Panel"] == "33 9/16″"
@@ -108,14 +108,14 @@ def test_a_question_not_yet_kept_is_answered_with_the_names_of_the_project():
         values=values | {"known": "[Top rail]"},
     )
     assert waits["error"]["field"] == "known"
-    assert "would go round in a circle" in waits["error"]["message"]
+    assert "depends on this one" in waits["error"]["message"]
     both = ask(
         "reckon", linked(), reckoner="mitered_length", values={"known": "Alc", "width": "Lost + 1"}
     )
     errors = [both["error"], *both["more"]]
     assert [(each["field"], each["message"]) for each in errors] == [
-        ("known", "There is no Alc in this project."),
-        ("width", "There is no Lost in this project."),
+        ("known", "There’s no Alc in this project."),
+        ("width", "There’s no Lost in this project."),
     ]
     assert [each.get("unfinished", False) for each in errors] == [True, False]
 
@@ -129,7 +129,7 @@ def test_a_reading_is_corrected_by_the_tape_that_it_was_read_with():
         ("keep_reading", {"name": "Half", "text": "Width ÷ 2"}),
     )
     assert headlines(document) == {"Width": "37 1/2″", "Half": "18 3/4″"}
-    assert entry(document, "Width")["summary"] == "37 9/16″ by Old tape, corrected"
+    assert entry(document, "Width")["summary"] == "37 9/16″ with Old tape, corrected"
     lost = changed(document, "set", settings={})
     assert "no tape" in entry(lost, "Width")["error"]["message"]
     assert entry(lost, "Half")["waits"] == [{"id": "1", "name": "Width"}]
@@ -180,7 +180,7 @@ def test_what_is_typed_over_a_reading_is_told_as_its_tape_will_have_it_kept():
     said = ask("read", document, text="31", id="1", settings=settings)
     kept = headlines(changed(document, "correct", id="1", text="31"))["Width"]
     assert (said["value"]["text"], kept) == ("30 3/4″", "30 3/4″")
-    assert said["corrected"] == "Reads 31″ by Old tape, corrected for the tape 30 3/4″."
+    assert said["corrected"] == "Reads 31″ with Old tape; corrected, 30 3/4″."
     assert said["echo"] == "31″"
     assert said["tape"] == ask("read", document, text="30 3/4")["tape"]
     other = ask("read", document, text="31", id="2", settings=settings)

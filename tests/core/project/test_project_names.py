@@ -78,16 +78,16 @@ def test_an_angle_goes_into_an_angle_and_into_nothing_else():
     refused = change(document, "keep_reading", name="No", text="[Top rail: Left saw setting] + 1")
     assert "is an angle" in refused["error"]["message"]
     refused = change(document, "correct", id="5", values=values | {"left_angle": "Case width"})
-    assert "no angle" in refused["error"]["message"]
+    assert "isn’t an angle" in refused["error"]["message"]
 
 
 @pytest.mark.parametrize(
     ("text", "words"),
     [
-        ("[Shelf] + 1", "There is no Shelf"),
-        ("[Top rail: Weight]", "is no answer"),
-        ("[Top rail: Left end at the saw]", "told in words"),
-        ("[Top rail: At the back of the rabbet]", "not among its answers now"),
+        ("[Shelf] + 1", "There’s no Shelf"),
+        ("[Top rail: Weight]", "isn’t one of its answers"),
+        ("[Top rail: Left end at the saw]", "is in words, not a number"),
+        ("[Top rail: At the back of the rabbet]", "isn’t one of its answers now"),
         ("[Alcove width: Length]", "A reading has no"),
     ],
 )
@@ -183,7 +183,7 @@ def test_a_numbered_name_that_is_gone_is_not_taken_for_the_one_without_a_number(
         ("correct", {"id": "1", "text": "Side 2 + 1"}),
         ("delete", {"id": "2"}),
     )
-    assert entry(document, "Side")["error"]["message"] == "There is no Side 2 in this project."
+    assert entry(document, "Side")["error"]["message"] == "There’s no Side 2 in this project."
 
 
 @given(st.text(alphabet="[]ab S:ide+-÷(3x/mof", max_size=24))
@@ -205,6 +205,6 @@ def test_a_name_that_is_gone_is_never_taken_for_a_shorter_one():
         ("delete", {"id": "1"}),
     )
     error = entry(document, "Side")["error"]
-    assert error["message"] == "There is no Side gap in this project."
+    assert error["message"] == "There’s no Side gap in this project."
     read = ask("read", document, text="Side x 2 of 3")["error"]
     assert read["at"] == 0

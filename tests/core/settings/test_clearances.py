@@ -78,7 +78,7 @@ def test_every_clearance_is_taken_by_a_question_and_no_question_has_one_of_its_o
     assert taken == {(setting, key) for setting, key, _, _ in TAKEN}
     assert {setting for setting, _ in taken} == set(CLEARANCES)
     for _, field in declared():
-        if "clearance" in f"{field.key} {field.label}".lower() and field.kind == "length":
+        if "clearance" in field.key and field.kind == "length":
             assert field.setting in CLEARANCES
             assert field.default is None
 
@@ -97,7 +97,7 @@ def test_a_blank_one_is_that_of_the_settings_and_a_typed_one_is_its_own(
 
 def test_the_field_says_which_size_it_takes():
     echo = reckon("shelf_length", {"clearance_in_dado": "3/64"}, **DADO)["echoes"]["play"]
-    assert echo == "3/64″, of the settings"
+    assert echo == "3/64″ from Settings"
 
 
 KEPT_BEFORE = [
@@ -203,8 +203,8 @@ def test_a_clearance_of_the_settings_is_held_against_how_sure_its_line_is():
     identity = entry(document, "Shelf")["id"]
     fit = sawside.handle({"do": "sure", "document": document, "id": identity})["fit"]
     assert fit["said"] == (
-        "Shelf length: it may have to be up to 1/32″ less; "
-        "the clearance of 1/64″ in all does not cover it."
+        "Shelf length may need to be up to 1/32″ less; "
+        "the total clearance of 1/64″ isn’t enough for that."
     )
 
 
@@ -237,7 +237,7 @@ def test_what_the_settings_allow_the_field_allows_too(setting, key, values, type
 def test_they_are_declared_under_one_heading_each_with_its_default_as_text():
     fields = [each for each in DESCRIBED["settings"] if each["key"] in CLEARANCES]
     assert {each["group"]["label"] for each in fields} == {"Clearances"}
-    assert "no source" in fields[0]["group"]["help"]
+    assert "shop practice" in fields[0]["group"]["help"]
     start = read_settings({each["key"]: each["default"] for each in fields} | {"unit": "mm"})
     usual = read_settings({}).set_lengths
     assert all(start.set_lengths[key] == usual[key] for key in CLEARANCES)

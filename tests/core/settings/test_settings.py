@@ -110,7 +110,7 @@ def test_a_blank_kerf_of_a_question_is_that_of_the_settings_whatever_the_unit_of
     asked = sawside.handle(message | {"values": values})
     typed = sawside.handle(message | {"values": values | {"kerf": ".1 in"}})
     assert asked["answers"] == typed["answers"]
-    assert asked["echoes"]["kerf"].endswith("of the settings")
+    assert asked["echoes"]["kerf"].endswith("from Settings")
     assert told["headline"]["text"] == asked["answers"][0]["text"]
 
 

@@ -81,7 +81,7 @@ def test_a_line_keeps_the_unit_in_which_it_was_typed():
 def test_a_line_whose_source_is_gone_says_so_and_comes_back_with_it():
     said = after(enter("3"), enter("[1] + 1"), {"act": "delete", "id": "1"})
     assert [line["ok"] for line in said["lines"]] == [False]
-    assert "called “1”" in said["lines"][0]["error"]["message"]
+    assert "named “1”" in said["lines"][0]["error"]["message"]
     assert inches(told(said["tally"], said["undo"])) == [3, 4]
 
 

@@ -148,7 +148,9 @@ def test_what_is_being_typed_says_when_a_line_is_nearer_than_the_project():
     message = {"do": "read", "document": document, "names": line}
     said = sawside.handle(message | {"text": "2 × Side"})
     assert said["value"]["exact"] == "1"
-    assert said["note"] == "“Side” means the line of the tally here, not the one in Record cabinet."
+    assert (
+        said["note"] == "“Side” means the line in the history here, not the one in Record cabinet."
+    )
     assert "note" not in sawside.handle(message | {"text": "[width] + 1"})
 
 

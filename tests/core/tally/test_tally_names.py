@@ -63,7 +63,7 @@ def test_a_reading_gone_from_the_project_is_said_and_the_text_stays():
     gone = changed(document, "delete", id="1")
     said = told(changed(gone, "keep_reading", name="height", text="80 1/4"), tally)
     assert said["lines"][0]["text"] == "[width] − 1/4"
-    assert said["lines"][0]["error"]["message"] == "There is no width in this project."
+    assert said["lines"][0]["error"]["message"] == "There’s no width in this project."
 
 
 def test_a_reading_without_a_value_is_said_by_its_name():
@@ -95,7 +95,7 @@ def test_a_line_of_a_project_that_is_not_open_says_so_and_never_takes_another_on
     assert marks(told(other, tally, of="two")) == [None, "5″", None]
     for document, of in ((other, "two"), (None, None)):
         error = told(document, tally, of=of)["lines"][0]["error"]
-        assert error["message"] == "This line uses a name of Record cabinet, which is not open."
+        assert error["message"] == "This line uses a name from Record cabinet, which isn’t open."
     assert marks(told(one, tally)) == ["11″", "5″", "16″"]
 
 

@@ -132,8 +132,8 @@ def test_a_sum_that_is_too_long_whatever_is_done_keeps_its_number_and_says_so():
     after_keep, kept = keep(document, said["tally"], "7")
     assert kept["text"] == "232″"
     assert kept["said"] == (
-        "The whole sum is too long to keep, so only its number is kept."
-        " It won’t follow Rail or Stile."
+        "The whole sum is too long to save, so only its number is saved. It won’t follow Rail "
+        "or Stile."
     )
     assert exact(after_keep) == values(said)[6]
 
@@ -145,7 +145,7 @@ def test_a_sum_whose_number_is_too_long_as_well_is_refused_with_a_remedy():
     )
     error = kept_of(document, said["tally"], "7")["error"]
     assert (error["kind"], error["field"]) == ("range", "text")
-    assert "Keep a line above it first" in error["remedy"]
+    assert "Save a line above it first" in error["remedy"]
 
 
 @pytest.mark.parametrize(

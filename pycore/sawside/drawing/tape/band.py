@@ -29,6 +29,6 @@ def band(length, size, show):
     ]
     words = (
         f"The tape around {fine_text(length, show)}, with a band {fine_text(size, show)} to each "
-        "side in which the true place may lie."
+        "side where the true length could be."
     )
     return drawing(words, (0, -42, WIDTH, 78), shapes)

@@ -22,7 +22,7 @@ def between_walls(way, inside, parts, show):
     wide = dimension((_LEFT, -58), (_RIGHT, -58), 22, show.brief(inside), "answer")
     walls = [rectangle(0, -96, _LEFT, 10, "hatch"), rectangle(_RIGHT, -96, WIDTH, 10, "hatch")]
     edges = [line((_LEFT, _FLOOR), (_RIGHT, _FLOOR), "edge")]
-    said = f"Between two walls: {words} Wall to wall it is {show.brief(inside)}."
+    said = f"Between two walls: {words} Wall to wall is {show.brief(inside)}."
     return drawing(said, (0, -98, WIDTH, bottom), [*walls, *edges, *shapes, wide])
 
 

@@ -22,10 +22,13 @@ def two_rulers(reads, true, show):
     shapes = [*above.shapes(0, numbers=False), *below.shapes(86, numbers=False)]
     shapes += [
         line((x, -14), (x, 130), "cut"),
-        label((4, -14), "the tape", "note", "start"),
+        label((4, -14), "tape", "note", "start"),
         label((x + 8, -14), fine_text(reads, show), "name", "start"),
-        label((4, 72), "the truth", "note", "start"),
+        label((4, 72), "true", "note", "start"),
         label((x + 8, 72), fine_text(true, show), "name", "start"),
     ]
-    words = f"Where the tape reads {fine_text(reads, show)}, the truth is {fine_text(true, show)}."
+    words = (
+        f"Where the tape reads {fine_text(reads, show)}, the true length is "
+        f"{fine_text(true, show)}."
+    )
     return drawing(words, (0, -32, WIDTH, 132), shapes)

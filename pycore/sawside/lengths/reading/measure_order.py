@@ -24,16 +24,16 @@ def check_order(parser, unit, smaller, match):
     if smaller is None and (unit.metric or unit.factor > FOOT.factor):
         goes_on = ended and _smaller(parser.kind, unit)
         raise (refusals.unfinished if goes_on else unreadable)(
-            "The number after this unit has no unit of its own.",
-            "Write its unit as well, or put a sign between the two.",
+            "The number after this unit needs its own unit.",
+            "Add its unit, or put a sign between the two.",
             at,
         )
     if smaller and ended and (longer := _smaller(parser.kind, unit, match["unit"])):
         raise refusals.unit_begun(match["unit"], longer, match.start("unit"))
     if smaller is None or unit.metric != smaller.metric or unit is smaller:
         raise side_by_side(parser.text, at)
-    order = "feet before inches" if unit is INCH else "the larger unit first"
-    raise unreadable("The smaller unit stands before the larger one.", f"Write {order}.", at)
+    order = "feet before inches" if unit is INCH else "the bigger unit first"
+    raise unreadable("The units are out of order.", f"Put {order}.", at)
 
 
 def _smaller(kind, unit, begun=""):

@@ -37,12 +37,14 @@ class Measures:
             return None
         written, named, end = found
         if named.power and named.angle != (self.kind is ANGLE):
-            what, due = ("an angle", "no") if named.angle else ("no angle", "an")
+            said = (
+                "is an angle, which doesn’t work here"
+                if named.angle
+                else "isn’t an angle, but this needs one"
+            )
             at = end - len(written)
             raise unreadable(
-                f"{quoted(written)} is {what}, and {due} angle is asked for here.",
-                "Use another name, or write the number.",
-                at,
+                f"{quoted(written)} {said}.", "Use another name, or type the number.", at
             )
         self.at = end
         value = named.value
@@ -110,7 +112,7 @@ class Measures:
         if longest > MOST_DIGITS:
             raise unreadable(
                 f"A number has more than {MOST_DIGITS} digits.",
-                "Check it, and shorten it.",
+                "Check it and shorten it.",
                 self.start(match),
             )
         if word is None:
@@ -125,12 +127,12 @@ class Measures:
         """Refuse nothing under the line, and a second line right after the first."""
         if bottom == 0:
             at = self.text.find("/", match.start()) + 1
-            raise unreadable("Nothing can be divided by 0.", "Write another number there.", at)
+            raise unreadable("Can’t divide by 0.", "Use another number there.", at)
         after = self.text[match.end() : match.end() + 2]
         if word is None and after[:1] == "/" and after[1:].isdigit():
             raise unreadable(
-                "There are two lines of fractions here, and it can mean two things.",
-                "Write ÷ with spaces for the division.",
+                "Too many slashes: this could mean two things.",
+                "Use ÷ with spaces for the division.",
                 match.end(),
             )
 

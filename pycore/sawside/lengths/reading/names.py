@@ -35,8 +35,8 @@ def check_name(name):
     if not BARE.fullmatch(name):
         raise Refusal(
             "conflict",
-            f"{quoted(name)} can't be used in a sum.",
-            "Begin with a letter, and use letters, digits and spaces only.",
+            f"{quoted(name)} can’t be used in a sum.",
+            "Start with a letter, and use only letters, digits and spaces.",
             field="name",
         )
     first = name.split()[0].casefold()
@@ -62,14 +62,14 @@ def named_at(text, at, names):
         if match is None:
             begun = text[at + 1 :].strip().casefold()
             said = unfinished if any(n.casefold().startswith(begun) for n in names) else unreadable
-            raise said("The bracket is not closed.", "Add ] after the name.", at)
+            raise said("A bracket isn’t closed.", "Add ] after the name.", at)
         name, end = match[1].strip(), match.end()
         if not name:
             raise unreadable("The brackets are empty.", "Put a name in them.", at)
         key = next((each for each in names if each.casefold() == name.casefold()), None)
         if key is None:
             raise unreadable(
-                f"Nothing above is called {quoted(name)}.", "Use a name or line that is there.", at
+                f"Nothing is named {quoted(name)}.", "Use a name or line that’s there.", at
             )
     else:
         key = _longest(text, at, names)
@@ -78,7 +78,7 @@ def named_at(text, at, names):
         end = at + len(key)
     named = names[key]
     if named is None:
-        raise unreadable(f"{quoted(key)} has no value yet.", "Mend that one first.", at)
+        raise unreadable(f"{quoted(key)} has no value yet.", "Fix that one first.", at)
     if isinstance(named, Refusal):
         said = named.kind, named.message, named.remedy
         raise Refusal(*said, at=at, unfinished=named.unfinished)

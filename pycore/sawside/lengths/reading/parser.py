@@ -165,9 +165,7 @@ class _Parser(Measures):
     def whole(self):
         """The total at the end of the text."""
         if self.outer:
-            raise unfinished(
-                "A parenthesis is not closed.", "Add ) at the end of it.", self.level.at
-            )
+            raise unfinished("A parenthesis isn’t closed.", "Add ) where it ends.", self.level.at)
         try:
             return self.level.fold()
         except Refusal as refusal:  # a product may still make them alike: 6 in² + 3 in × 2 in

@@ -45,10 +45,10 @@ from sawside.lengths.units import MILE
 
 _MOST = tuple(int(MILE) ** max(power, 1) for power in range(4))
 _BEYOND = (
-    f"That is more than {int(MILE):,}.",
-    "That is longer than a mile.",
-    "That is more than a square mile.",
-    "That is more than a cubic mile.",
+    f"That’s more than {int(MILE):,}.",
+    "That’s longer than a mile.",
+    "That’s more than a square mile.",
+    "That’s more than a cubic mile.",
 )
 
 
@@ -92,7 +92,7 @@ def read_length(text, unit="in", names=None):
     reading = read(text, unit, names)
     if reading.power != 1:
         raise unreadable(
-            f"This comes to {NAMES[reading.power]}, and a length is asked for.",
+            f"That works out to {NAMES[reading.power]}, but this needs a length.",
             "Write a length, as in 31 5/8.",
             0,
         )
@@ -103,7 +103,7 @@ def read_angle(text, names=None):
     """Read an angle in degrees: 45, 22 1/2, 22.5°, 180/8. Errors as `read`."""
     term = parse(text, ANGLE, ANGLE.units["deg"], names)
     if term.power != 1:
-        raise unreadable("This does not come to an angle.", "Write degrees, as in 22 1/2.", 0)
+        raise unreadable("That doesn’t work out to an angle.", "Write degrees, as in 22 1/2.", 0)
     return Reading(term.value, 1, term.echo)
 
 
@@ -111,7 +111,7 @@ def read_count(text, names=None):
     """Read a whole number. Errors as `read`, and "unreadable" for a part of a whole."""
     number = read_number(text, names)
     if number.value.denominator != 1:
-        raise unreadable("This is not a whole number.", "Write a whole number, as in 4.", 0)
+        raise unreadable("That isn’t a whole number.", "Write a whole number, as in 4.", 0)
     return number
 
 
@@ -120,7 +120,7 @@ def read_number(text, names=None):
     term = parse(text, COUNT, None, names)
     if term.power != 0:
         raise unreadable(
-            f"This comes to {NAMES[term.power]}, and a number is asked for.",
+            f"That works out to {NAMES[term.power]}, but this needs a plain number.",
             "Write the number alone, as in 4.",
             0,
         )

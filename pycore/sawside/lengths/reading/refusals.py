@@ -33,7 +33,7 @@ def zero_so_far(text):
 
 def point_alone(at):
     """A point at the end, before any digit: the beginning of .0625."""
-    return unfinished("A point, and no digit yet.", "Now the decimals.", at)
+    return unfinished("There’s a decimal point but no digits yet.", "Type the digits after it.", at)
 
 
 def two_meanings(whole, decimals, bottom, at):
@@ -41,7 +41,7 @@ def two_meanings(whole, decimals, bottom, at):
     divided = f"{whole}.{decimals} ÷ {bottom}"
     mixed = f"{whole} {decimals}/{bottom}".strip()
     return unreadable(
-        f"{quoted(f'{whole}.{decimals}/{bottom}')} can mean two things.",
+        f"{quoted(f'{whole}.{decimals}/{bottom}')} could mean two things.",
         f"Write {mixed} or {divided}." if decimals else f"Write {whole} ÷ {bottom}.",
         at,
     )
@@ -50,7 +50,7 @@ def two_meanings(whole, decimals, bottom, at):
 def unit_begun(word, units, at):
     """The first letters of one of `units`, at the end of the text."""
     unit = min(units, key=len)
-    return unfinished(f"{quoted(word)} is no unit yet.", f"Now the rest of it, as in {unit}.", at)
+    return unfinished(f"{quoted(word)} isn’t a unit yet.", f"Keep going, as in {unit}.", at)
 
 
 def unknown_unit(typed, at, kind):
@@ -59,15 +59,15 @@ def unknown_unit(typed, at, kind):
     before = typed[:at].rstrip(" .")[-1:]
     if typed[at + len(word) :].strip() == "":
         if word in _OF:
-            return unfinished(f"{quoted(word)} is no word yet.", "Now the rest, as in of.", at)
+            return unfinished(f"{quoted(word)} isn’t a word yet.", "Keep going, as in of.", at)
         units = [name for name in kind.units if name.startswith(word.lower())]
         if units and (before.isdigit() or unicodedata.category(before) == "No"):
             return unit_begun(word, units, at)
     if word in ("e", "E") and typed[at + 1 : at + 2] in ("", "+", "-", *"0123456789"):
-        return unreadable("Powers of ten are not read here.", "Write the number in full.", at)
+        return unreadable("Scientific notation doesn’t work here.", "Write the number out.", at)
     if before and not (before.isdigit() or unicodedata.category(before) == "No"):
-        return unreadable(f"{quoted(word)} is one unit too many here.", "Keep one unit.", at)
-    return unreadable(f"I don't know the unit {quoted(word)} here.", kind.other_units, at)
+        return unreadable(f"{quoted(word)} is an extra unit.", "Use just one unit.", at)
+    return unreadable(f"I don’t know the unit {quoted(word)} here.", kind.other_units, at)
 
 
 def word_at(text, at):

@@ -85,7 +85,7 @@ def added(one, other, sign, at, default):
             verb, joins = ("add", "and") if sign == "+" else ("take", "from")
             first, second = (one, other) if sign == "+" else (other, one)
             raise unreadable(
-                f"I can't {verb} {NAMES[first.power]} {joins} {NAMES[second.power]}.",
+                f"I can’t {verb} {NAMES[first.power]} {joins} {NAMES[second.power]}.",
                 "Keep lengths with lengths and areas with areas."
                 if default is not None
                 else "Leave the length out, or divide it by another length.",
@@ -103,8 +103,8 @@ def multiplied(one, other, sign, at):
     power = one.power + other.power
     if power > 3:
         raise unreadable(
-            f"{NAMES[one.power].capitalize()} times {NAMES[other.power]} is nothing in a shop.",
-            "Take one of the lengths away.",
+            f"{NAMES[one.power].capitalize()} times {NAMES[other.power]} has no use in a shop.",
+            "Remove one of the lengths.",
             at,
         )
     bare = one.bare and other.bare
@@ -117,11 +117,11 @@ def divided(one, other, at, default):
     if one.bare and other.power == 1 and default is not None:
         one = one.taken_as(default)
     if other.top == 0:
-        raise unreadable("Nothing can be divided by 0.", "Write another number there.", at)
+        raise unreadable("Can’t divide by 0.", "Use another number there.", at)
     if one.power < other.power:
         raise unreadable(
-            f"{NAMES[one.power].capitalize()} can't be divided by {NAMES[other.power]}.",
-            "Put the larger measure first, or take its unit away.",
+            f"{NAMES[one.power].capitalize()} can’t be divided by {NAMES[other.power]}.",
+            "Put the larger measure first, or remove its unit.",
             at,
         )
     top, bottom = one.top * other.bottom, one.bottom * other.top

@@ -16,7 +16,7 @@ def over_what(whole, top, line, at):
     """A fraction that has no bottom number yet; `line` is its line, if that was written."""
     number = f"{whole} and {top}" if whole else top
     then = "the bottom number" if line else "/ and the bottom number"
-    return unfinished(f"{number} over what?", f"Now {then}.", at)
+    return unfinished(f"{number} over what?", f"Add {then}.", at)
 
 
 def side_by_side(text, at):
@@ -27,9 +27,7 @@ def side_by_side(text, at):
     whole, fraction = _WHOLE.search(text[:at]), _FRACTION.match(text, at)
     refusal = whole and fraction and _mixed(text, whole[1], fraction)
     return refusal or unreadable(
-        "Two numbers stand side by side with no sign between them.",
-        "Put +, − or × between them.",
-        at,
+        "Two numbers in a row need a sign between them.", "Put +, − or × between them.", at
     )
 
 
@@ -45,10 +43,10 @@ def _mixed(text, whole, fraction):
         return unreadable(f"{seen} has more than one division sign.", remedy, lines[1])
     if lines and ends:
         remedy = f"Write {mixed}, or put a sign between {whole} and {top}."
-        return unreadable(f"{seen} can mean two things.", remedy, at)
+        return unreadable(f"{seen} could mean two things.", remedy, at)
     if (lines and fraction[3]) or text[fraction.end(1) :][:1] == ".":
         return None
-    remedy = "Write / and the bottom number, or put a sign between the two."
+    remedy = "Add / and the bottom number, or put + − × between them."
     if "/" in fraction[2]:
-        remedy = "Write the bottom number after the line."
+        remedy = "Add the bottom number after the slash."
     return unreadable(f"{whole} and {top} over what?", remedy, at)

@@ -16,7 +16,7 @@ from sawside.lengths.reading.two_numbers import OVER, over_what, side_by_side
 
 _REPEATED = {"//": "/", "**": "×", "++": "+", "÷÷": "÷"}
 _RAISED_OVER = re.compile(rf"(?:([{RAISED}]++)(/?)|⅟) *+$")
-_ONE_POINT = "Write the number again, with one point before its decimals."
+_ONE_POINT = "Type the number again with one decimal point."
 _BEFORE_COMMA = re.compile(r"[0-9.,]*+$", re.ASCII)
 _AROUND_COMMA = re.compile(r"[0-9.,]*+", re.ASCII)
 _THOUSANDS = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}", re.ASCII)
@@ -42,9 +42,7 @@ def no_number(text, typed, at, example, names=None):
     for name in names or ():
         if name.casefold().startswith(begun):
             return unfinished(
-                f"{quoted(typed[at:].strip())} is the beginning of a name.",
-                f"Now the rest of it, as in {name}.",
-                at,
+                f"{quoted(typed[at:].strip())} starts a name.", f"Keep going, as in {name}.", at
             )
     character = text[at]
     if SIGN.match(text, at) and character != "(":
@@ -53,8 +51,8 @@ def no_number(text, typed, at, example, names=None):
         if character.isalpha() and not character.isascii():
             return _strange(typed, at)
         return unreadable(
-            f"{quoted(word_at(typed, at))} stands where a number is due.",
-            f"Write the number in front of it, as in {example}.",
+            f"{quoted(word_at(typed, at))} is where a number should be.",
+            f"Put the number before it, as in {example}.",
             at,
         )
     return _strange(typed, at)
@@ -62,36 +60,30 @@ def no_number(text, typed, at, example, names=None):
 
 def _ended(before, example):
     if not before:
-        return Refusal("missing", "Nothing is written here.", f"Type it as in {example}.", at=0)
+        return Refusal("missing", "This is blank.", f"Type it as in {example}.", at=0)
     if before[-1] == "/" and (over := OVER.search(before)):
         return over_what(*over.groups(), len(before) - 1)
     last = "of" if before[-1] in "fF" else before[-1]
     if last == "(":
-        return unfinished("The parenthesis is open.", "Now what stands in it.", len(before) - 1)
+        return unfinished("The parenthesis is open.", "Type what goes inside.", len(before) - 1)
     return unfinished(
-        f"The sum ends after {quoted(last)}.", "Now the number that follows.", len(before) - 1
+        f"The sum ends after {quoted(last)}.", "Type the next number.", len(before) - 1
     )
 
 
 def _sign_for_number(text, typed, at, before):
     sign = typed[at]
     if sign == ")":
-        return unreadable(
-            "Nothing stands between the parentheses.",
-            "Write a number before the closing parenthesis.",
-            at,
-        )
+        return unreadable("The parentheses are empty.", "Put a number inside.", at)
     if not before or before[-1] == "(":
-        return unreadable(
-            f"Nothing stands before {quoted(sign)}.", "Write the number in front of it.", at
-        )
+        return unreadable(f"There’s nothing before {quoted(sign)}.", "Put a number before it.", at)
     single = _REPEATED.get(text[at - 1 : at + 1])
     mended = typed[: at - 1] + single + typed[at + 1 :] if single else None
     return unreadable(
-        f"I can't read {quoted(typed.strip())}: two signs stand side by side.",
+        f"I can’t read {quoted(typed.strip())}: there are two signs in a row.",
         f"Write it as {mended.strip()}."
         if mended and mended.rstrip()[-1].isalnum()
-        else "Take one of the two signs away.",
+        else "Remove one of the two signs.",
         at,
     )
 
@@ -101,21 +93,19 @@ def no_sign(text, typed, at, kind):
     at = _first(text, at)
     character = text[at]
     if character == "(":
-        return unreadable(
-            "A sign is missing before the parenthesis.", "Put × or + in front of it.", at
-        )
+        return unreadable("There’s no sign before the parenthesis.", "Put × or + before it.", at)
     if character == ")":
         return unreadable(
-            "This parenthesis was never opened.", "Open one, or put a space in its place.", at
+            "There’s a ) with no ( before it.", "Add a (, or put a space in its place.", at
         )
     if character == ",":
         return _comma(typed, at)
     if character == "." and text[at - 1 : at].isdigit():
-        return unreadable("There are two points in one number.", _ONE_POINT, at)
+        return unreadable("That number has two decimal points.", _ONE_POINT, at)
     if raised := _RAISED_OVER.match(text, at):
         return _raised_over(raised, at)
     if character in "^" + RAISED:
-        return unreadable("Powers are not read here.", "Write it as a product, as in 3 × 3.", at)
+        return unreadable("Exponents don’t work here.", "Multiply instead, as in 3 × 3.", at)
     if NUMBER.match(text, at):
         return side_by_side(text, at)
     if character in "'\"" or (character.isascii() and character.isalpha()):
@@ -136,10 +126,10 @@ def _comma(typed, at):
         message = f"{quoted(number)} has more than one comma or point."
         return unreadable(message, _ONE_POINT, at)
     if not (whole and decimals):
-        return unreadable("A comma has no meaning here.", "Write decimals with a point.", at)
+        return unreadable("Commas don’t work here.", "Use a point for decimals.", at)
     if _THOUSANDS.fullmatch(number):
         return unreadable(
-            f"{quoted(number)} can mean two things.",
+            f"{quoted(number)} could mean two things.",
             f"Write {whole}.{decimals}, or the whole number in plain digits.",
             at,
         )
@@ -154,14 +144,14 @@ def _strange(typed, at):
         return _comma(typed, at)
     if character in RAISED + LOWERED:
         return unreadable(
-            "A small raised or lowered digit belongs to a fraction.",
-            "Write the fraction with a line, as in 3/4.",
+            "Raised and lowered digits only work in fractions.",
+            "Type the fraction with a slash, as in 3/4.",
             at,
         )
     if unicodedata.category(character)[0] == "N":
         return unreadable(
-            f"{quoted(character)} is not a digit that I read.", "Use the digits 0 to 9.", at
+            f"{quoted(character)} isn’t a digit Sawside knows.", "Use the digits 0 to 9.", at
         )
     return unreadable(
-        f"I can't read {quoted(character)}.", "Put a space, a sign or a number in its place.", at
+        f"I can’t read {quoted(character)}.", "Put a space, a sign or a number in its place.", at
     )

@@ -22,7 +22,7 @@ def rename(document, id, name):
         if entry["id"] in graph.links.uses.get(each["id"], ()):
             changed[each["id"]] = calling(changed.get(each["id"], each), graph, {entry["id"]: name})
     new, undo = _put(document, changed)
-    return new, undo, f"{entry['name']} is now called {name}.", entry["id"]
+    return new, undo, f"Renamed {entry['name']} to {name}.", entry["id"]
 
 
 def calling(entry, graph, names):
@@ -50,7 +50,7 @@ def _short_enough(entry):
     except Refusal:
         raise Refusal(
             "range",
-            f"With that name a text of {entry['name']} becomes too long.",
+            f"With that name, the text of {entry['name']} gets too long.",
             "Choose a shorter name.",
             field="name",
         ) from None
@@ -67,12 +67,12 @@ def restore(document, entry, at):
     entries = with_more(document["entries"], entry, at, "at")
     if with_id(document["entries"], entry["id"]) or int(entry["id"]) >= document["next"]:
         raise Refusal(
-            "conflict", f"{entry['name']} is in the project already.", "Nothing is to be done."
+            "conflict", f"{entry['name']} is already in the project.", "There’s nothing to do."
         )
     refuse_too_many(document)
     refuse_taken(document, entry["name"])
     undo = {"act": "delete", "id": entry["id"]}
-    return document | {"entries": entries}, undo, f"Brought {entry['name']} back.", entry["id"]
+    return document | {"entries": entries}, undo, f"Put {entry['name']} back.", entry["id"]
 
 
 def move(document, id, to):
@@ -90,8 +90,8 @@ def put(document, entries):
     new, undo = _put(document, {entry["id"]: entry for entry in entries})
     names = {entry["name"].casefold() for entry in new["entries"]}
     if len(names) != len(new["entries"]):
-        raise Refusal("conflict", "Two entries would have one name.", "Rename one of them.")
-    return new, undo, f"Took back a change of {entries[0]['name']}.", entries[0]["id"]
+        raise Refusal("conflict", "Two entries would have the same name.", "Rename one of them.")
+    return new, undo, f"Undid a change to {entries[0]['name']}.", entries[0]["id"]
 
 
 def _put(document, changed):

@@ -61,7 +61,7 @@ def _begin(document, act):
     if document is not None:
         raise Refusal("message", "A project is open already.", "Begin without one.", field="act")
     new = BEGIN.make(**checked(act, BEGIN))
-    said = f"Began {new['name']}."
+    said = f"Started {new['name']}."
     return {
         "document": _logged(new, act, said),
         "undo": None,
@@ -95,7 +95,7 @@ def _refuse_cycle(after, identity):
         chain = chain[at:] + chain[:at]
     raise Refusal(
         "conflict",
-        f"{' → '.join(after.names[each] for each in [*chain, chain[0]])} goes round in a circle.",
+        f"{' → '.join(after.names[each] for each in [*chain, chain[0]])} refers back to itself.",
         "Type the number there, or take it from another entry.",
         field=_field(after, identity, chain),
     )

@@ -15,9 +15,7 @@ from sawside.project.schema.finding import found, free_name, refuse_too_many, wi
 
 def keep_reading(document, text, name="", unit=None, **details):
     if not text.strip():
-        raise Refusal(
-            "missing", "Nothing is written here.", "Type it as in 31 5/8.", field="text", at=0
-        )
+        raise Refusal("missing", "This is blank.", "Type it as in 31 5/8.", field="text", at=0)
     plain = text.replace("[", "").replace("]", "").strip()[:70].strip()
     name = free_name(document, callable_name(name or plain))
     entry = {"kind": "reading", "name": name, "unit": unit or unit_of(document), "text": text}
@@ -45,7 +43,7 @@ def _kept(document, entry):
         "next": document["next"] + 1,
         "entries": [*document["entries"], read_entry(entry)],
     }
-    return new, {"act": "delete", "id": identity}, f"Kept {entry['name']}.", identity
+    return new, {"act": "delete", "id": identity}, f"Saved {entry['name']}.", identity
 
 
 def correct(document, id, **given):
@@ -59,10 +57,10 @@ def describe(document, id, read_at=None, **details):
     """What is told of a reading beside its text; its moment is `read_at`."""
     at, entry = found(document, id)
     if entry["kind"] != "reading":
-        raise Refusal("message", "Only a reading is described.", "Nothing is to be done.")
+        raise Refusal("message", "Only a reading is described.", "There’s nothing to do.")
     if read_at is not None:
         details["when"] = read_at
-    return _instead(document, at, entry, entry | details, f"Described {entry['name']}.")
+    return _instead(document, at, entry, entry | details, f"Updated {entry['name']}.")
 
 
 def _instead(document, at, old, new, said):

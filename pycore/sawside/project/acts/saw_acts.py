@@ -22,9 +22,9 @@ def cut(document, id, part, by, when=""):
     pieces = _pieces(entry, "cut", part)
     if not 0 <= len(pieces) + by <= max(part.count, len(pieces)):
         state = "All of these are cut" if by == 1 else "None of these is cut"
-        raise Refusal("conflict", f"{state} already.", "Nothing is to be done.", field="by")
+        raise Refusal("conflict", f"{state} already.", "There’s nothing to do.", field="by")
     pieces = [*pieces, size_of(part, show) | _when(when)] if by == 1 else pieces[:-1]
-    said = f"{'Cut one' if by == 1 else 'Took back one'} {entry['name']}."
+    said = f"{'Cut one' if by == 1 else 'Uncut one'} {entry['name']}."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 
 
@@ -33,20 +33,22 @@ def spoil(document, id, part, which=None, when=""):
     at, entry, part, show = _part(document, id, part)
     pieces, spoiled = _pieces(entry, "cut", part), _pieces(entry, "spoiled", part)
     if len(spoiled) >= MOST_PIECES:
-        raise Refusal("range", "That is more spoiled pieces than are counted.", "Begin anew.")
+        raise Refusal(
+            "range", "That’s more scrapped pieces than Sawside counts.", "Start a new line."
+        )
     if pieces:
         which = len(pieces) - 1 if which is None else which
         _refuse_not_there(pieces, [which])
         surplus = len(pieces) > part.count
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
-        said = f"Spoiled: one {entry['name']} of those cut. " + (
-            "More were cut than are asked for: none is to be cut in its place."
+        said = f"Scrapped one {entry['name']}. " + (
+            "You’ve already cut extras, so no replacement is needed."
             if surplus
-            else "One more is to be cut."
+            else "Cut one more."
         )
     else:
         piece = size_of(part, show)
-        said = f"Spoiled: a blank for {entry['name']}. As many as before are to be cut."
+        said = f"Scrapped a blank for {entry['name']}. You still have just as many to cut."
     change = {"cut": {part.key: pieces}, "spoiled": {part.key: [*spoiled, piece | _when(when)]}}
     return _changed(document, at, entry, change, said)
 
@@ -81,7 +83,7 @@ def about(document, id, part, about):
             _rough(text, unit_of(document), key)
             new[key] = pinned(text, unit_of(document), entry["unit"])
     change = {"about": {part.key: now | new}}
-    return _changed(document, at, entry, change, f"Described {entry['name']}.")
+    return _changed(document, at, entry, change, f"Updated {entry['name']}.")
 
 
 def trial(document, id, part, measured, aimed="", cut="stop", when=""):
@@ -94,7 +96,7 @@ def trial(document, id, part, measured, aimed="", cut="stop", when=""):
     _length(measured, unit, "measured")
     one = {"aimed": inches_text(aimed), "measured": measured, "unit": unit, "cut": cut}
     trials = [*_pieces(entry, "trials", part), one | _when(when)][-MOST_TRIALS:]
-    said = f"Tried a set-up for {entry['name']}: {on_one_line(measured).strip()}."
+    said = f"Test cut for {entry['name']}: {on_one_line(measured).strip()}."
     return _changed(document, at, entry, {"trials": {part.key: trials}}, said)
 
 
@@ -113,7 +115,7 @@ def _refuse_not_there(pieces, which):
     """Refuse places that are none in the list of pieces cut."""
     if max(which) >= len(pieces):
         raise Refusal(
-            "unknown", "Those pieces are not there.", "Send places in the list.", field="which"
+            "unknown", "Those pieces aren’t there.", "Send places in the list.", field="which"
         )
 
 
@@ -131,13 +133,13 @@ def _read(text, unit, field):
 def _length(text, unit, field):
     value = _read(text, unit, field)
     if value <= 0:
-        raise Refusal("range", "A piece is longer than that.", "Check the number.", field=field)
+        raise Refusal("range", "A piece must be longer than 0.", "Check the number.", field=field)
     return value
 
 
 def _rough(text, unit, field):
     if not 0 <= _read(text, unit, field) <= 12:
-        raise out_of_range(field, "A rough allowance is from 0 to 12 in.")
+        raise out_of_range(field, "A rough-cut allowance must be from 0 to 12 in.")
 
 
 def _changed(document, at, entry, change, said):

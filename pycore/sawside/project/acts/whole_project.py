@@ -15,7 +15,7 @@ def begun(name):
 
 def rename_project(document, name):
     undo = {"act": "rename_project", "name": document["name"]}
-    return document | {"name": name}, undo, f"The project is now called {name}.", None
+    return document | {"name": name}, undo, f"Renamed the project {name}.", None
 
 
 def set_settings(document, settings=None):
@@ -32,16 +32,16 @@ def set_tolerance(document, text, unit=None):
     undo = {"act": "tolerance"} | old
     if not text.strip():
         new = {key: value for key, value in document.items() if key != "tolerance"}
-        return new, undo, "The tolerance is the usual one.", None
+        return new, undo, "Reset the tolerance.", None
     unit = unit or unit_of(document)
     try:
         value = read_length(text, unit).value
     except Refusal as refusal:
         raise refusal.of("text") from None
     if not 0 <= value <= 1:
-        raise out_of_range("text", "A tolerance is from 0 to 1 in.")
+        raise out_of_range("text", "A tolerance must be from 0 to 1 in.")
     new = document | {"tolerance": {"text": text, "unit": unit}}
-    return new, undo, f"The tolerance is now {on_one_line(text).strip()}.", None
+    return new, undo, f"Set the tolerance to {on_one_line(text).strip()}.", None
 
 
 def set_labels(document, values, unit=None):

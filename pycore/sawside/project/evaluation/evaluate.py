@@ -64,11 +64,11 @@ class Evaluation:
                 waits[identity, self.names[identity] if identity else written] = None
         missing = [name for identity, name in waits if identity is None]
         if missing:
-            message = f"There is no {missing[0]} in this project."
-            remedy = "Keep it under that name, or change this."
+            message = f"There’s no {missing[0]} in this project."
+            remedy = "Save it under that name, or change this."
         else:
-            message = f"Waits for {' and '.join(name for _, name in waits)}."
-            remedy = "Mend that one first."
+            message = f"Waiting on {' and '.join(name for _, name in waits)}."
+            remedy = "Fix that one first."
         return Waiting([*waits], _at(first, Refusal("missing", message, remedy)))
 
     def _in_cycle(self, identity):
@@ -81,7 +81,7 @@ class Evaluation:
             [
                 Refusal(
                     "conflict",
-                    f"This goes round in a circle: {chain}.",
+                    f"This refers back to itself: {chain}.",
                     "Type a number in one of them.",
                 )
             ]

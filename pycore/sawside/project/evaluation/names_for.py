@@ -94,7 +94,7 @@ def _value(evaluation, use, text, behind):
     if target.entry in behind:
         raise Refusal(
             "conflict",
-            f"{quoted(use.written)} is worked out from this one: it would go round in a circle.",
+            f"{quoted(use.written)} depends on this one, so it can’t be used here.",
             "Use another name, or type the number.",
         )
     return _number(evaluation, target, use.written)
@@ -103,8 +103,8 @@ def _value(evaluation, use, text, behind):
 def _none_there(written, unfinished=False):
     return Refusal(
         "missing",
-        f"There is no {written} in this project.",
-        "Use a name that is there, or keep it under that name first.",
+        f"There’s no {written} in this project.",
+        "Use a name that’s there, or save it under that name first.",
         unfinished=unfinished,
     )
 
@@ -113,5 +113,5 @@ def _number(evaluation, target, written):
     worked = evaluation.worked.get(target.entry)
     if worked is None or not worked.ok:
         message = f"{quoted(written)} has no value yet."
-        raise Refusal("missing", message, "Mend that one first.")
+        raise Refusal("missing", message, "Fix that one first.")
     return worked.named(target.answer)

@@ -40,7 +40,7 @@ def backup(document, when="", photos=None):
 
 def _photos_given(photos):
     if isinstance(photos, dict) and len(photos) > MOST_PHOTOS:
-        raise _too_much(f"A backup has at most {MOST_PHOTOS} pictures.")
+        raise _too_much(f"A backup can have at most {MOST_PHOTOS} pictures.")
     return _photos(photos)
 
 
@@ -49,20 +49,20 @@ def _refuse_unrestorable(text):
     taken = size(text)
     if taken > MOST_BYTES:
         raise _too_much(
-            f"This backup would take {-(-taken // 10**6)} MB, "
-            f"and a backup has at most {MOST_BYTES // 10**6} MB."
+            f"This backup would take {-(-taken // 10**6)} MB, and a backup can have at most "
+            f"{MOST_BYTES // 10**6} MB."
         )
     if marks(text) > MOST_MARKS:
         raise Refusal(
             "range",
-            "There is more in this project than a backup can have.",
-            "Delete what is not needed, then back up again.",
+            "There’s more in this project than a backup can hold.",
+            "Delete what you don’t need, then back up again.",
             field="document",
         )
 
 
 def _too_much(message):
-    remedy = "Take photos out of some readings, then back up again."
+    remedy = "Remove photos from some readings, then back up again."
     return Refusal("range", message, remedy, field="photos")
 
 
@@ -73,7 +73,7 @@ def restore(text):
     """
     whole = parsed(text)
     if not isinstance(whole, dict) or whole.get("sawside") != "backup":
-        raise no_backup("This is no backup of a project.")
+        raise no_backup("This file isn’t a Sawside backup.")
     schema_checked(whole.get("schema"))
     keys_checked(whole, "the backup", ("sawside", "schema", "when", "document"), ("photos",))
     document = read_document(whole["document"])

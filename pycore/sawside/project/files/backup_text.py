@@ -29,9 +29,9 @@ def marks(text):
 def parsed(text):
     """The data of a JSON text, without keys that stand twice, and without numbers out of bounds."""
     if size(text) > MOST_BYTES:
-        raise no_backup("This is no backup, or a very large one.")
+        raise no_backup("This isn’t a backup, or it’s a very large one.")
     if marks(text) > MOST_MARKS:
-        raise no_backup(f"This is no backup: it has more than {MOST_MARKS} values.")
+        raise no_backup(f"This isn’t a backup: it has more than {MOST_MARKS} values.")
     try:
         return json.loads(
             text.removeprefix("\ufeff"),
@@ -41,9 +41,9 @@ def parsed(text):
         )
     except json.JSONDecodeError as fault:
         place = f"line {fault.lineno}, character {fault.colno}"
-        raise no_backup(f"This is no backup: {place} can't be read.") from None
+        raise no_backup(f"This isn’t a backup: {place} can’t be read.") from None
     except RecursionError:
-        raise no_backup("This is no backup: it is nested too deep.") from None
+        raise no_backup("This isn’t a backup: it’s nested too deep.") from None
 
 
 def no_backup(message):

@@ -14,12 +14,12 @@ from sawside.project.kinds.entries import read_entry
 from sawside.project.schema.finding import refuse_too_many
 
 RULE = (
-    "What the backup has and this project has not is added, its tapes and materials as well. What "
-    "both have under one name and with the same content stays as it is. What both have under one "
-    "name with other content is added under a numbered name, and so is all of the backup that "
-    "depends on it, so that every number stays what it was. What was added so before, and is as it "
-    "was, is not added again. The other settings and the labels of "
-    "this project stay: a number that comes out otherwise by them is told below, before and after."
+    "Anything in the backup that isn’t here gets added, including tapes and materials. Items "
+    "with the same name and contents stay as they are. Items with the same name but different "
+    "contents are added under a numbered name, along with everything that depends on them, so "
+    "no number changes. Anything added that way before that hasn’t changed isn’t added again. "
+    "This project’s other settings and its labels win; any answer they change is listed below, "
+    "before and after."
 )
 
 
@@ -37,7 +37,7 @@ def merge(document, text, when=""):
     if settings != document["settings"]:
         undo.append({"act": "set", "settings": document["settings"]})
     refuse_too_many({"entries": undo[1:]})  # one act undoes as many as a project holds
-    said = f"Added {len(places.added)} of {len(other['entries'])} entries of {other['name']}."
+    said = f"Added {len(places.added)} of {len(other['entries'])} entries from {other['name']}."
     said += otherwise(document, other, new, ids)
     if not undo:
         return {

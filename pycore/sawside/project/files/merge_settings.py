@@ -66,7 +66,7 @@ def _too_many(what, most):
     return Refusal(
         "range",
         f"Both projects together have more than {most} {what}.",
-        f"Take away {what} that nothing uses in Settings, then merge again.",
+        f"Remove {what} that nothing uses in Settings, then merge again.",
         field="text",
     )
 

@@ -14,7 +14,7 @@ def otherwise(document, other, new, places):
     after = Evaluation(new)
     here = {entry["id"]: entry["id"] for entry in document["entries"]}
     return _sentence("These change here", _changes(Evaluation(document), after, here)) + _sentence(
-        "By the settings of this project these are not as in the backup",
+        "With this project’s settings these differ from the backup",
         _changes(Evaluation(other), after, places),
     )
 

@@ -25,7 +25,7 @@ class Damaged(Refusal):
     def __init__(self, place, what):
         super().__init__(
             "message",
-            f"What was kept is damaged: {place} {what}.",
+            f"The saved data is damaged: {place} {what}.",
             _REMEDY,
             field=place if place.startswith("the ") else f"document.{place}",
         )
@@ -78,7 +78,7 @@ def words_checked(value, place, most=MOST_NAME):
     """A text of one line that can be shown, with plain spaces; it may be blank."""
     value = plain_spaces(text_checked(value, place, most))
     if not value.isprintable():
-        raise damaged(place, "holds characters that can't be shown")
+        raise damaged(place, "holds characters that can’t be shown")
     return value
 
 
@@ -87,7 +87,7 @@ def name_checked(value, place):
     try:
         name = clean_name(value)
     except Refusal as refusal:
-        raise damaged(place, f"can't be used: {refusal.message}") from None
+        raise damaged(place, f"can’t be used: {refusal.message}") from None
     if name != plain_spaces(value):
         raise damaged(place, "has space around it")
     return name
@@ -105,8 +105,8 @@ def clean_name(name, field="name"):
         message = f"The name is longer than {MOST_NAME} characters."
         raise Refusal("range", message, "Shorten it.", field=field)
     if not name.isprintable():
-        message = "The name holds characters that can't be shown."
-        raise Refusal("unreadable", message, "Type it anew.", field=field)
+        message = "The name has characters that can’t be shown."
+        raise Refusal("unreadable", message, "Type it again.", field=field)
     return name
 
 
@@ -114,8 +114,8 @@ def callable_name(name, field="name"):
     """A clean name that a text can use in brackets."""
     name = clean_name(name, field)
     if set(name) & set("[]"):
-        message = "A name that is used in sums has no brackets."
-        raise Refusal("unreadable", message, "Take them away.", field=field)
+        message = "A name used in sums can’t have brackets."
+        raise Refusal("unreadable", message, "Remove them.", field=field)
     return name
 
 
@@ -175,7 +175,7 @@ def moment_given(value, field="when"):
         return ""
     if not is_moment(value):
         message = "That’s not a date and time."
-        raise Refusal("message", message, "Write it as in 2026-11-25T17:20.", field=field)
+        raise Refusal("message", message, "Type it as in 2026-11-25T17:20.", field=field)
     return value
 
 

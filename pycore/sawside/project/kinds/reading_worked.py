@@ -34,13 +34,13 @@ class ReadingWorked:
         if tape is None:
             raise Refusal(
                 "unknown",
-                f"There is no tape {quoted(name)} in the settings.",
+                f"There’s no tape named {quoted(name)} in Settings.",
                 "Choose another tape for this reading, or add it in Settings.",
                 field="tape",
             )
         if reading.power != 1:
             raise Refusal(
-                "conflict", "Only a length is read on a tape.", "Clear the tape.", field="tape"
+                "conflict", "Only a length can come off a tape.", "Clear the tape.", field="tape"
             )
         true = tape.true(reading.value)
         refuse_beyond_a_mile("Length", true)
@@ -51,7 +51,7 @@ class ReadingWorked:
         if self.power != 1:
             raise Refusal(
                 "conflict",
-                "Only a length may be off by a length.",
+                "Only a length can be off by a length.",
                 "Clear that field.",
                 field="off",
             )
@@ -60,7 +60,7 @@ class ReadingWorked:
         except Refusal as refusal:
             raise refusal.of("off") from None
         if not 0 <= off <= MOST_OFF:
-            raise out_of_range("off", f"A reading may be off by 0 to {MOST_OFF} in.")
+            raise out_of_range("off", f"A reading can be off by 0 to {MOST_OFF} in.")
         return off
 
     def named(self, label):
@@ -81,6 +81,6 @@ class ReadingWorked:
     def summary(self):
         """How the text was understood, and what was read of a tape that errs."""
         echo = self.reading.echo
-        return f"{echo} by {self.entry['tape']}, corrected" if "tape" in self.entry else echo
+        return f"{echo} with {self.entry['tape']}, corrected" if "tape" in self.entry else echo
 
     answers = property(lambda self: [self.headline])

@@ -37,7 +37,7 @@ def _by_board(pieces, show):
     in_layers = sorted(boards.items(), key=lambda each: (each[0][0], each[0][1] == NOT_TOLD))
     return [
         _waiting(
-            _group("Material and size not told", group)
+            _group("Material and size unknown", group)
             if stock == NOT_TOLD
             else _board(group, show),
             group,
@@ -54,7 +54,7 @@ def _by_part(pieces, _show):
     ]
 
 
-_WRONG = {"cut down": "to cut down", "recut ends": "with other ends", "unknown": "to check"}
+_WRONG = {"cut down": "to cut down", "recut ends": "with different ends", "unknown": "to check"}
 """The verdicts on pieces that are cut and not as they are asked for, in a word or two."""
 
 _GROUPS = {"set-up": _by_set_up, "board": _by_board, "part": _by_part}
@@ -123,7 +123,7 @@ def _stock_name(piece):
         size = f"{width['brief']} × {thickness['brief']}"
     else:
         size = (width and f"{width['brief']} wide") or (thickness and f"{thickness['brief']} thick")
-    return ", ".join(filter(None, (piece.told["material"] or "No material named", size)))
+    return ", ".join(filter(None, (piece.told["material"] or "No material", size)))
 
 
 def _left(group):

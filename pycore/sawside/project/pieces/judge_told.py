@@ -9,10 +9,10 @@ from sawside.settings.settings import read_settings
 SHORT = {"length": "too short", "width": "too narrow", "thickness": "too thin"}
 _SAID = {
     "good": "still good",
-    "gone": "more than is asked for now",
-    "unknown": "can’t be judged: the size then or now is not known",
+    "gone": "more than you need now",
+    "unknown": "can’t be checked: one of the sizes is missing",
 }
-_ENDS = "other ends than are asked for now"
+_ENDS = "different end cuts than needed now"
 
 
 def told_in_groups(each, name, show):
@@ -44,7 +44,7 @@ def _said(verdict, count, show):
     if verdict.name == "too short":
         return _listed([_small(each, show, verdict.ends) for each in verdict.changes])
     if verdict.name == "unknown" and verdict.ends:
-        return f"can’t be judged: cut with {_ENDS}, and how long the short side is was not kept"
+        return f"can’t be checked: cut with {_ENDS}, and the short-point length wasn’t saved"
     if verdict.name in _SAID:
         return _SAID[verdict.name]
     if not verdict.changes:
@@ -59,7 +59,7 @@ def _said(verdict, count, show):
 
 
 def _small(change, show, ends):
-    why = " for the ends that are asked for now" if ends and change.measure == "length" else ""
+    why = " for the end cuts needed now" if ends and change.measure == "length" else ""
     return f"{SHORT[change.measure]} by {_size(change, show)}{why}"
 
 

@@ -39,7 +39,7 @@ def _stock(group, show):
             "rough", "Rough length", together(group, "count", rough=True), show, "reach"
         ),
         "spoiled": len(spoiled),
-        "spoiled_length": _told("spoiled_length", "Spoiled", lost, show),
+        "spoiled_length": _told("spoiled_length", "Scrapped", lost, show),
     }
 
 

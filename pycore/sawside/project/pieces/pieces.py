@@ -91,7 +91,10 @@ def _along(part):
 
 
 def _rough(entry, worked, part):
-    """The sizes with their allowances, as VALUEs; None where nothing is added."""
+    """The sizes with their allowances, as VALUEs; None where nothing is added.
+
+    What is cut from a blank must come out of it: its mark is never short of what is asked for.
+    """
     about = entry.get("about", {}).get(part.key, {})
     if not any(f"rough_{measure}" in about for measure in MEASURES):
         return None
@@ -102,8 +105,8 @@ def _rough(entry, worked, part):
         if value is not None:
             label = f"Rough {measure}"
             added = allowance(entry, part, measure)
-            whole = rational(value) + added if added else value
-            sizes[measure] = length_told(measure, label, whole, worked.show)
+            whole, must = (rational(value) + added, "reach") if added else (value, None)
+            sizes[measure] = length_told(measure, label, whole, worked.show, must)
     return sizes | {"as_typed": {key: about[key] for key in about if key.startswith("rough_")}}
 
 

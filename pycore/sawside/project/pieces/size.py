@@ -57,8 +57,5 @@ def part_named(worked, entry, key):
         if part.key == key:
             return part
     raise Refusal(
-        "unknown",
-        f"{entry['name']} has no piece {quoted(str(key))}.",
-        "Open it anew.",
-        field="part",
+        "unknown", f"{entry['name']} has no piece {quoted(str(key))}.", "Reopen it.", field="part"
     )

@@ -55,7 +55,7 @@ def read_document(data):
     try:
         read_settings(data["settings"])
     except (Refusal, Refusals) as refusal:
-        raise damaged("settings", f"can't be used: {refusal}") from None
+        raise damaged("settings", f"can’t be used: {refusal}") from None
     entries = [
         recalled(entry, f"entries[{at}]")
         for at, entry in enumerate(list_checked(data["entries"], "entries", MOST_ENTRIES))
@@ -116,8 +116,8 @@ def schema_checked(schema):
     if whole and schema > SCHEMA:
         raise Refusal(
             "newer",
-            "This project was saved by a newer version of the program.",
-            "Update the program, then open it again.",
+            "This project was saved by a newer version of Sawside.",
+            "Update Sawside, then open it again.",
             field="document.schema",
         )
     if not whole or schema < OLDEST:

@@ -10,8 +10,8 @@ def found(document, identity):
     """(index, entry) of an id; "unknown" when it is not there."""
     there = with_id(document["entries"], identity)
     if there is None:
-        message = "That entry is not in the project."
-        raise Refusal("unknown", message, "Open the project anew.", field="id")
+        message = "That entry isn’t in the project."
+        raise Refusal("unknown", message, "Reopen the project.", field="id")
     return there
 
 
@@ -28,14 +28,14 @@ def with_entry(document, at, entry):
 def refuse_too_many(document):
     """Refuse one entry more than a project holds."""
     if len(document["entries"]) >= MOST_ENTRIES:
-        message = f"A project holds at most {MOST_ENTRIES} entries."
-        raise Refusal("range", message, "Begin another project.")
+        message = f"A project can hold at most {MOST_ENTRIES} entries."
+        raise Refusal("range", message, "Start another project.")
 
 
 def refuse_taken(document, name, but=None):
     """Refuse a name that another entry has ("conflict")."""
     if name.casefold() in _taken(document, but):
-        message = f"There is a {name} in this project already."
+        message = f"There’s already a {name} in this project."
         raise Refusal("conflict", message, "Choose another name.", field="name")
 
 

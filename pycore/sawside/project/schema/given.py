@@ -42,7 +42,7 @@ def _detail(check):
         try:
             return value and check(value, place).strip()
         except Refusal:
-            message = f"This can't be kept as “{place}” of a reading."
+            message = f"This can’t be saved as “{place}” for a reading."
             raise Refusal(
                 "unreadable", message, "Shorten it, or choose another.", field=place
             ) from None

@@ -10,25 +10,27 @@ def _margin(key, label, default="10 mm", help_=""):
 
 
 FIELDS = (
-    count("columns", "Stickers across", default="3", least="1", most="10"),
-    count("rows", "Stickers down", default="8", least="1", most="30"),
-    _margin("top", "Upper margin", help_="From the paper's edge to the first sticker: measure it."),
-    _margin("bottom", "Lower margin"),
+    count("columns", "Labels across", default="3", least="1", most="10"),
+    count("rows", "Labels down", default="8", least="1", most="30"),
+    _margin(
+        "top", "Top margin", help_=("From the edge of the paper to the first label. Measure it.")
+    ),
+    _margin("bottom", "Bottom margin"),
     _margin("left", "Left margin"),
     _margin("right", "Right margin"),
     _margin("across_gap", "Gap between columns", "0 mm"),
     _margin("up_gap", "Gap between rows", "0 mm"),
     count(
         "first",
-        "First free sticker",
+        "First free label",
         default="1",
         least="1",
         most="300",
-        help="Counted along the rows, for a sheet that was begun before.",
+        help="For a sheet that’s partly used. Count left to right, top to bottom.",
     ),
     choice(
         "outline",
-        "Lines around",
+        "Outlines",
         {"no": "None", "yes": "Thin lines"},
         help="Thin lines to cut along, for plain paper.",
     ),

@@ -49,17 +49,17 @@ def _told(tried, worked):
     field = next(each for each in worked.reckoner.fields if each.key == key)
     fine = Fine(number, worked.settings)
     covers = total >= tighter
-    verdict = "does not cover it"
+    verdict = "isn’t enough for that"
     if covers:
-        verdict = "covers it" if total > tighter else "just covers it, with nothing left"
+        verdict = "covers it" if total > tighter else "just covers it, with nothing to spare"
     return {
         "field": key,
         "label": field.label,
         "answer": number.key,
         "clearance": length_told("clearance", field.label, total, worked.show),
         "covers": covers,
-        "said": f"{number.label}: it may have to be up to {fine.text(tighter)} {fit.tight_when}; "
-        f"the clearance of {fine.text(total)} in all {verdict}."
+        "said": f"{number.label} may need to be up to {fine.text(tighter)} {fit.tight_when}; the "
+        f"total clearance of {fine.text(total)} {verdict}."
         if tighter
-        else f"No reading makes it tighter: the clearance of {fine.text(total)} in all stays.",
+        else f"No reading makes it tighter: you keep the full clearance of {fine.text(total)}.",
     }

@@ -18,9 +18,9 @@ from sawside.reckoning.describe import field_told
 
 _RULE = choice(
     "tape",
-    "Tapes not measured",
-    {"": "Read true"} | RULES,
-    help="What a reading may be off by as well, where its tape's own error was not measured.",
+    "Tapes you haven’t checked",
+    {"": "Assume accurate"} | RULES,
+    help="Extra error to allow for when you haven’t checked the tape.",
 )
 
 
@@ -33,7 +33,7 @@ def sure(document, id, answer=None, tape=None):
     found(document, id)
     if tape and tape not in RULES:
         raise Refusal(
-            "unknown", "There is no such rule for tapes.", f"Use {', '.join(RULES)}.", field="tape"
+            "unknown", "There’s no such rule for tapes.", f"Use {', '.join(RULES)}.", field="tape"
         )
     evaluation = Evaluation(document)
     worked = evaluation.worked.get(id)
@@ -63,12 +63,12 @@ def _fields(offered, moved):
 def _asked(offered, answer):
     if not offered:
         raise Refusal(
-            "unknown", "All of its answers are words.", "Choose another line.", field="id"
+            "unknown", "This line has no number to check.", "Choose another line.", field="id"
         )
     if answer and answer not in offered:
         raise Refusal(
             "unknown",
-            f"There is no number {quoted(answer)} among the answers.",
+            f"There’s no number {quoted(answer)} among the answers.",
             "Choose another answer.",
             field="answer",
         )

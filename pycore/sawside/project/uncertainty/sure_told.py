@@ -40,7 +40,7 @@ class _Told:
     def _worst_label(self):
         """Between the ends of its readings a length that steps may go further; a count does not."""
         ends_only = self.doubt.steps and self.number.kind != "count"
-        return "With the readings at their ends" if ends_only else "At worst"
+        return "With the readings at their limits" if ends_only else "At worst"
 
     def _likely_by(self):
         low, high = self.doubt.likely
@@ -64,7 +64,7 @@ class _Told:
             "text": reading.worked.entry["text"],
             "by": _size(reading, max(-reading.low, reading.high)),
             "off": _off(reading),
-            "moves": None if influence.limit else self.fine.told("moves", "Moves it by", most),
+            "moves": None if influence.limit else self.fine.told("moves", "Changes it by", most),
             "share": None if share is None else _percent(share),
         }
 
@@ -78,32 +78,35 @@ class _Told:
         if first is None or not first.spread:
             return None
         if not doubt.steps:
-            makes = f"it makes {_percent(doubt.share(first))} of what is unsure"
+            makes = f"it accounts for {_percent(doubt.share(first))} of the uncertainty"
             return _measured(first.reading, f": {makes}")
         low, high = self._texts(first.down, first.up)
         if low == high:
             return None
-        return _measured(first.reading, f": alone it makes this {low} to {high}")
+        return _measured(first.reading, f": on its own it moves this from {low} to {high}")
 
     def _said(self, by):
         doubt = self.doubt
         if not self.readings:
-            return ": no reading is behind it."
+            return ": it doesn’t depend on any reading."
         if doubt.limit is not None:
-            return f", but it is at its limit. {self._limit_said()}"
+            return f", but it’s at its limit. {self._limit_said()}"
         if not by:
-            return ": the readings behind it do not change it."
+            return ": the readings behind it don’t change it."
         if not doubt.steps:
             likely, worst = self.fine.text(self._likely_by()), self.fine.text(by)
-            return f", likely within {likely}, at worst within {worst}."
+            return f", probably within {likely}, {worst} at the outside."
         low, high = self._texts(doubt.low, doubt.high)
         if low == high:
-            return ": the readings change it by less than is told."
+            return ": the readings change it by less than is shown."
         if self.number.kind == "count":
-            return f", at worst between {low} and {high}. It goes in steps: no likely case is told."
+            return (
+                f", between {low} and {high} at the outside. It goes in steps, so there’s no "
+                "likely range."
+            )
         return (
-            f", or between {low} and {high} with the readings at their ends. It does not follow "
-            "them evenly: in between it may lie beyond these, and no likely case is told."
+            f", or between {low} and {high} with the readings at their limits. The answer "
+            "doesn’t change evenly with the readings, so it could fall outside this range."
         )
 
     def _texts(self, low, high):
@@ -119,8 +122,8 @@ class _Told:
             way = "more" if by > 0 else "less"
             case = f"With {reading.name} {_size(reading, abs(by))} {way}"
         if refusal is None:
-            return f"{case} there is no such number."
-        return f"{case} there is no answer: {refusal.message}"
+            return f"{case} there’s no such number."
+        return f"{case} there’s no answer: {refusal.message}"
 
 
 def _size(reading, by):
@@ -137,7 +140,7 @@ def _off(reading):
 
 
 def _percent(share):
-    return f"{round(100 * share)} %"
+    return f"{round(100 * share)}%"
 
 
 def _measured(reading, why):

@@ -4,7 +4,7 @@ from sawside.lengths.fine import fine_text
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer
 
-STEPPING = Answer("stepping", "Stepping off with one block or dividers", "text")
+STEPPING = Answer("stepping", "Stepping it off", "text")
 
 
 def stepping(show, each, times):
@@ -15,7 +15,7 @@ def stepping(show, each, times):
     text, error = show.text(each), times * (show.mark(each) - each)
     way = sign(error)
     if way == 0:
-        said = f"{text} is exact, but a block that is a hair off adds that up at every step"
+        said = f"{text} is exact, but any error in the block adds up at every step"
     else:
         over = "over" if way > 0 else "short"
         said = f"{text} stepped off {times} times ends {fine_text(abs(error), show)} {over}"

@@ -17,9 +17,9 @@ def compute(given, show):
     if between <= 0:
         raise Refusal(
             "impossible",
-            f"The far end at {show.text(given.reading)} is not past the line at "
+            f"The far end at {show.text(given.reading)} isn’t past the line at "
             f"{show.text(given.start)}.",
-            "Give the mark at the far end of the piece.",
+            "Enter the mark at the far end of the piece.",
             field="reading",
         )
     true = stretch_of(given) * between
@@ -40,7 +40,7 @@ def compute(given, show):
 RECKONER = Reckoner(
     key="burned_inch",
     title="Burned inch: measure",
-    asks="How long is a piece that I measured from the 1-inch line?",
+    asks="I measured from the 1-inch line. How long is it?",
     words=(
         "burn an inch, burned inch, cut an inch, tape, hook, worn hook, bent hook, 1-inch line, "
         "start line, measure, offset"
@@ -48,11 +48,11 @@ RECKONER = Reckoner(
     order=102,
     fields=(
         length("reading", "Mark at the far end", least="1/64 in"),
-        start_field("Line that the piece starts at", "take away"),
+        start_field("Starting line", "subtract"),
         STRETCHED,
     ),
     answers=(Answer("length", "Length", must="agree"),),
-    source="Arithmetic: far mark − start line. Starting at a line is common practice, no source.",
+    source="Arithmetic: far mark − start line. Starting at a line is shop practice.",
     compute=compute,
     example={"reading": "32 5/8", "start": "1"},
 )

@@ -16,8 +16,8 @@ def compute(given, show):
     mark = given.start + reads
     told = show.brief(given.length)
     words = (
-        f"A length of {told} laid off along a tape: from the line at {show.brief(given.start)} to "
-        f"the mark at {show.brief(mark)}."
+        f"A length of {told} laid out along a tape: from the line at {show.brief(given.start)} "
+        f"to the mark at {show.brief(mark)}."
     )
     return Reckoning(
         answers={"mark": mark},
@@ -32,19 +32,19 @@ def compute(given, show):
 RECKONER = Reckoner(
     key="burned_inch_mark",
     title="Burned inch: mark",
-    asks="Where do I mark a length that starts at the 1-inch line?",
+    asks="I’m starting at the 1-inch line. Where do I mark?",
     words=(
         "burn an inch, burned inch, tape, hook, worn hook, 1-inch line, start line, lay out, mark,"
         " an inch short, offset"
     ),
     order=103,
     fields=(
-        length("length", "Length to lay off", least="1/64 in"),
-        start_field("Line that it starts at", "add"),
+        length("length", "Length to lay out", least="1/64 in"),
+        start_field("Starting line", "add"),
         STRETCHED,
     ),
     answers=(Answer("mark", "Mark at", must="agree"),),
-    source="Arithmetic: start line + length. Starting at a line is common practice, no source.",
+    source="Arithmetic: start line + length. Starting at a line is shop practice.",
     compute=compute,
     example={"length": "31 5/8", "start": "1"},
 )

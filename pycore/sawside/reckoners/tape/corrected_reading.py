@@ -23,15 +23,15 @@ def compute(given, show):
     """True length, what the tape is off there and why, and where to aim for that length."""
     tape = given.tape if given.which == "mine" else _told(given)
     if tape is None:
-        raise Refusal("missing", "Tape is blank.", "Choose one, or tell its errors.", field="tape")
+        raise Refusal("missing", "Tape is blank.", "Choose one, or enter its errors.", field="tape")
     start = given.start if given.since == "line" else None
     hook = tape.hook if start is None else 0
     marks = given.reading - (start or 0)
     if marks <= 0:
         raise Refusal(
             "impossible",
-            f"The reading is not past the line at {show.text(start)}.",
-            "Give the mark at the far end of the piece.",
+            f"The reading isn’t past the line at {show.text(start)}.",
+            "Enter the mark at the far end of the piece.",
             field="reading",
         )
     true = tape.scale * marks + hook
@@ -39,7 +39,7 @@ def compute(given, show):
         raise Refusal(
             "impossible",
             f"The hook is off by more than the reading of {show.text(given.reading)}.",
-            "Measure from a line on the tape, or check the hook's error.",
+            "Measure from a line on the tape, or check the hook’s error.",
             field="reading",
         )
     off = true - marks
@@ -64,8 +64,8 @@ def _told(given):
         blank = [pair for pair in _PAIRS if getattr(given, pair[1]) is not None]
         raise Refusal(
             "missing",
-            "Nothing tells how far the tape is off.",
-            "Give a reference block or a trusted distance, and what the tape reads on it.",
+            "Nothing says how far off the tape is.",
+            "Enter a reference block or a trusted distance, and what the tape reads on it.",
             field=(blank or _PAIRS)[0][0],
         )
     for pair in _PAIRS:
@@ -87,16 +87,16 @@ def _way(off):
     if not off:
         return "The tape reads true here"
     return (
-        "The tape reads short: the true length is more than it reads"
+        "The tape reads short. The true length is longer"
         if off > 0
-        else "The tape reads long: the true length is less than it reads"
+        else "The tape reads long. The true length is shorter"
     )
 
 
 def _error(size, where, show):
     if not size:
         return f"{where}: nothing found"
-    return f"{where}: {'add' if size > 0 else 'take away'} {fine_text(abs(size), show)}"
+    return f"{where}: {'add' if size > 0 else 'subtract'} {fine_text(abs(size), show)}"
 
 
 def _found(tape, show):
@@ -143,34 +143,34 @@ def _typed(key, help_):
 RECKONER = Reckoner(
     key="corrected_reading",
     title="Correct a reading",
-    asks="What is the true length, when my tape is known to be off?",
+    asks="My tape is off. What’s the true length?",
     words=(
         "tape, hook, bent hook, worn, stretched, error, off, wrong, calibrate, correct, my tapes, "
         "two tapes disagree"
     ),
     order=105,
     fields=(
-        length("reading", "The tape reads", least="1/64 in"),
-        choice("since", "Measured from", {"hook": "The hook", "line": "A line of the tape"}),
-        line_field("That line", shown_when=("since", ("line",))),
-        choice("which", "Tape", {"mine": "One of my tapes", "typed": "Told here"}),
+        length("reading", "Tape reading", least="1/64 in"),
+        choice("since", "Measured from", {"hook": "The hook", "line": "A line on the tape"}),
+        line_field("Which line", shown_when=("since", ("line",))),
+        choice("which", "Tape", {"mine": "One of my tapes", "typed": "Enter it here"}),
         own_tape("tape", "My tape", shown_when=("which", ("mine",))),
-        _typed("block", "A short length that you trust, such as a square's blade."),
-        _typed("block_reads", "From the hook, as close as you can see."),
-        _typed("distance", "By a rule that you trust, as long as you can."),
-        _typed("distance_reads", "From the hook as well."),
+        _typed("block", "A short length you’re sure of, such as a square’s blade."),
+        _typed("block_reads", "From the hook, read as close as you can."),
+        _typed("distance", "As long a distance as you can be sure of."),
+        _typed("distance_reads", "Also from the hook."),
     ),
     answers=(
         Answer("true", "True length", must="agree"),
-        Answer("off", "The tape is off here by", must="agree"),
+        Answer("off", "Off by, at this length", must="agree"),
         Answer("way", "Which way", "text"),
-        Answer("aim", "To mark off a true length of what it reads, mark at", must="agree"),
+        Answer("aim", "To lay out that length with this tape, mark at", must="agree"),
         Answer("hook", "Hook", "text"),
         Answer("scale", "Scale", "text"),
     ),
     source=(
         "A straight line through two compared lengths: true = scale × reading + hook, textbook "
-        "calibration. The tape's own errors are yours to measure; tension and temperature change "
+        "calibration. Your tape’s errors are yours to measure; tension and temperature change "
         "them."
     ),
     compute=compute,

@@ -19,7 +19,7 @@ def compute(given, show):
         answers={"diagonal": diagonal},
         working=(
             f"√({w} × {w} + {h} × {h}){show.equals(diagonal)}",
-            "Square when both diagonals measure the same; this is what they should both measure",
+            "Square when both diagonals match; this is what each should measure",
         ),
         drawing=_drawing(show, width, height, diagonal),
     )
@@ -50,7 +50,7 @@ def _drawing(show, width, height, diagonal):
 RECKONER = Reckoner(
     key="diagonal",
     title="Diagonal",
-    asks="What must both diagonals measure for a frame to be square?",
+    asks="What should the diagonals measure?",
     words=(
         "square, corner to corner, carcase, case, frame, panel, rectangle, hypotenuse, brace, "
         "right angle"
@@ -60,7 +60,7 @@ RECKONER = Reckoner(
         length(
             "width",
             "Width",
-            help="Of the frame, outside or inside, as the diagonal is measured.",
+            help="Outside or inside, the same way you measure the diagonals.",
             least="1/64 in",
         ),
         length("height", "Height", help="Measured the same way.", least="1/64 in"),

@@ -14,8 +14,9 @@ from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 _MOST_PARTS = 200
 _CUT_CAUTION = (
-    "Parts cut one after another grow short to hold: work out the last cuts first, keep hands at "
-    "least 6″ from the blade (common practice, no source), and clamp what is shorter."
+    "The last pieces get too short to hold. Plan those cuts first, keep your hands at least 6″ "
+    "from the blade (shop practice), and clamp anything shorter. The saw maker’s instructions "
+    "come first."
 )
 
 
@@ -28,7 +29,7 @@ def compute(given, show):
         raise Refusal(
             "impossible",
             f"{parts - 1} × {show.text(between)} between the parts fill {show.text(whole)}.",
-            "Take fewer parts, or less between them.",
+            "Use fewer parts, or less between them.",
             field="parts",
         )
     begins = [number * (part + between) for number in range(parts)]
@@ -38,8 +39,8 @@ def compute(given, show):
     if min(sizes) <= 0:
         raise Refusal(
             "impossible",
-            f"Each part is {fine_text(part, show)}: on these marks nothing is left of some.",
-            "Take fewer parts, or choose finer marks in Settings.",
+            f"Each part is {fine_text(part, show)}, so on these marks some come out to nothing.",
+            "Use fewer parts, or choose finer marks in Settings.",
             field="parts",
         )
     difference = max(sizes) - min(sizes)
@@ -66,7 +67,7 @@ def _marks(begins, ends, kind):
         for number in range(1, len(ends))
         for each in (
             (f"Part {number} ends", ends[number - 1]),
-            (f"Part {number + 1} begins", begins[number]),
+            (f"Part {number + 1} starts", begins[number]),
         )
     ]
 
@@ -109,7 +110,7 @@ def _drawing(show, given, part, between, named):
     if between:
         words += f", with {fine_text(between, show)} between them"
     return stick(
-        f"{words}. The figures above are the marks, all from the left end.",
+        f"{words}. The numbers above are the marks, all from the left end.",
         given.whole,
         runs,
         cuts=[place for _, place in named] if given.between == "kerf" else (),
@@ -124,7 +125,7 @@ def _drawing(show, given, part, between, named):
 RECKONER = Reckoner(
     key="equal_parts",
     title="Equal parts",
-    asks="Where are the marks that divide a length into equal parts?",
+    asks="Where do I mark to divide a length into equal parts?",
     words=(
         "divide, division, split, thirds, quarters, fifths, slats, spacing, even, kerf, gap, step "
         "off, lay out, pieces"
@@ -136,26 +137,26 @@ RECKONER = Reckoner(
         choice(
             "between",
             "Between the parts",
-            {"nothing": "Nothing: marks only", "kerf": "A saw kerf", "gap": "A gap"},
+            {"nothing": "Nothing, just marks", "kerf": "A saw kerf", "gap": "A gap"},
         ),
         kerf(shown_when=("between", ("kerf",))),
         length(
             "gap",
             "Gap",
-            help="From the end of one part to the beginning of the next.",
+            help="From the end of one part to the start of the next.",
             shown_when=("between", ("gap",)),
         ),
     ),
     answers=(
         Answer("part", "Each part", must="agree"),
         Answer("marks", "Marks, all from the same end", "lengths", must="agree"),
-        Answer("difference", "Largest difference between parts, by the marks", must="agree"),
-        Answer("sizes", "Parts as the marks give them", "lengths", must="agree"),
+        Answer("difference", "Biggest difference between parts", must="agree"),
+        Answer("sizes", "Parts, using these marks", "lengths", must="agree"),
         STEPPING,
     ),
     source=(
-        "Arithmetic: (whole − what lies between) ÷ parts. Marking all from the same end is common "
-        "practice, no source."
+        "Arithmetic: (whole − what’s between) ÷ parts. Marking all from the same end is shop "
+        "practice."
     ),
     compute=compute,
     example={"whole": "36 1/8", "parts": "5", "between": "nothing"},

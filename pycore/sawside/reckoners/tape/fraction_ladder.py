@@ -63,7 +63,7 @@ def _metric(grid, value):
 RECKONER = Reckoner(
     key="fraction_ladder",
     title="Fraction ladder",
-    asks="Which fractions lie next to this number, and how far off are they?",
+    asks="What are the nearest fractions, and how far off is each?",
     words=(
         "decimal to fraction, fraction to decimal, millimeters to inches, convert, conversion, "
         "inches to millimeters, nearest, caliper, sixty-fourths, round"
@@ -76,10 +76,10 @@ RECKONER = Reckoner(
         Answer("mark", "On your marks", must="agree"),
         Answer("inches", "Decimal", "text"),
         Answer("millimeters", "Metric", "text"),
-        Answer("neighbors", "Neighbors on every division", "lengths", must="agree"),
-        Answer("metric", "Neighbors in millimeters", "text"),
+        Answer("neighbors", "Nearest fractions", "lengths", must="agree"),
+        Answer("metric", "Nearest millimeters", "text"),
     ),
-    source="1 in = 25.4 mm exactly (NIST SP 811, appendix B); all else is arithmetic.",
+    source="1 in = 25.4 mm exactly (NIST SP 811, appendix B); the rest is arithmetic.",
     compute=compute,
     example={"length": "0.71"},
 )

@@ -13,14 +13,11 @@ from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, kerf, len
 from sawside.wood.saw import SHORTEST_TO_HOLD
 
 _SHORT_CAUTION = (
-    f"Pieces or offcuts shorter than {SHORTEST_TO_HOLD}″ bring the hand near the blade: clamp them "
-    "or cut them from a longer length, and keep hands at least 6″ away (common practice, no "
-    "source). The saw's maker's instructions come first."
+    f"Pieces or offcuts shorter than {SHORTEST_TO_HOLD}″ put your hand too close to the blade. "
+    "Clamp them or cut them from a longer piece, and keep your hands at least 6″ away (shop "
+    "practice). The saw maker’s instructions come first."
 )
-_CAUTION = (
-    "Look for nails, staples and splits before cutting, and let an offcut lie until the blade has "
-    "stopped."
-)
+_CAUTION = "Check for nails, staples and splits. Leave offcuts alone until the blade stops."
 
 
 def compute(given, show):
@@ -32,7 +29,7 @@ def compute(given, show):
             "impossible",
             f"The end trims take {show.text(given.first_trim + given.last_trim)}, and the stick is "
             f"{show.text(whole)}.",
-            "Trim less, or take a longer stick.",
+            "Trim less, or use a longer stick.",
             field="first_trim",
         )
     pieces = (usable + width) // (piece + width)
@@ -111,33 +108,33 @@ def _drawing(show, given, pieces, left):
             else ""
         )
     ).strip()
-    marks = [(end - left / 2, f"left {show.brief(left, 'be there')}")] if left else []
+    marks = [(end - left / 2, f"{show.brief(left, 'be there')} left over")] if left else []
     return stick(words, given.stick, runs, cuts=cuts, marks=marks, dimensions=dimensions)
 
 
 RECKONER = Reckoner(
     key="how_many_fit",
     title="How many fit",
-    asks="How many pieces does a stick give, and what is left of it?",
+    asks="How many pieces can I get from one stick, and what’s left?",
     words=(
         "pieces, stick, board, stock, yield, cut up, offcut, waste, leftover, kerf, enough, count,"
         " rip, crosscut"
     ),
     order=140,
     fields=(
-        length("stick", "Stick", help="Its whole length as it is.", least="1/4 in"),
+        length("stick", "Stick", help="Its full length now.", least="1/4 in"),
         length("piece", "Piece", help="The length of each piece.", least="1/16 in"),
         kerf(),
         length(
             "first_trim",
-            "Off the first end",
-            help="To square it or cut a split away, with the kerf of that cut.",
+            "Trim off the first end",
+            help="To square it or lose a split, including that kerf.",
             default="0",
         ),
         length(
             "last_trim",
-            "Not used at the other end",
-            help="A split or paint there; the last cut may lie in it.",
+            "Unusable at the other end",
+            help="A split or paint. The last cut can fall in it.",
             default="0",
         ),
     ),
@@ -145,7 +142,7 @@ RECKONER = Reckoner(
         Answer("pieces", "Pieces", "count"),
         Answer("left", "Left over", must="be there"),
         Answer("cuts", "Cuts", "count"),
-        Answer("missing", "Missing for one piece more", must="reach"),
+        Answer("missing", "Short of one more by", must="reach"),
     ),
     source=(
         "Arithmetic: n pieces and n − 1 kerfs fit where (usable + kerf) ÷ (piece + kerf) is at "

@@ -5,8 +5,8 @@ from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, own_tape
 
 _WAYS = {
-    "case": "Case in the corner",
-    "block": "To a block in the corner",
+    "case": "Tape case in the corner",
+    "block": "Block in the corner",
     "bent": "Tape bent into the corner",
     "sticks": "Two sticks side by side",
 }
@@ -55,7 +55,7 @@ def _added(given):
     raise Refusal(
         "missing",
         "Case length is blank." if given.tape is None else "This tape has no case length yet.",
-        "Fill it in, or choose a tape that has one in the settings.",
+        "Fill it in, or choose a tape that has one in Settings.",
         field="case",
     )
 
@@ -64,8 +64,8 @@ def _bent(given, reading, working, show):
     if given.doubt >= reading:
         raise Refusal(
             "impossible",
-            f"A reading of {show.text(reading)} that is sure to within {show.text(given.doubt)} "
-            "may be nothing.",
+            f"A reading of {show.text(reading)} ± {show.text(given.doubt)} could be nothing at "
+            "all.",
             "Check both, or measure with a block.",
             field="doubt",
         )
@@ -103,7 +103,7 @@ def _stick(key, label, **more):
 RECKONER = Reckoner(
     key="inside_measure",
     title="Inside measure",
-    asks="How wide is it between two walls, when the tape can't lie flat to the end?",
+    asks="How wide is an opening the tape can’t reach across flat?",
     words=(
         "inside, opening, alcove, between, corner, tape case, bend, bent tape, pinch rods, two "
         "sticks, slip sticks, measure, wall to wall"
@@ -113,45 +113,48 @@ RECKONER = Reckoner(
         choice("way", "Measured with", _WAYS),
         length(
             "reading",
-            "The tape reads",
-            help="At the mouth of the case, at the block, or in the corner.",
+            "Tape reading",
+            help="Where the blade comes out of the case, at the block, or in the corner.",
             least="1/64 in",
             shown_when=("way", ("case", "block", "bent")),
         ),
         own_tape(
             "tape",
             "Tape",
-            help="Its errors are corrected, and its case length is used.",
+            help="Corrects for its error and uses its case length.",
             shown_when=("way", ("case", "block", "bent")),
         ),
         length(
             "case",
             "Case length",
-            help="From the back of the case to its mouth; often printed on it: measure yours.",
+            help=(
+                "Back of the case to where the blade comes out. Often printed on the case; "
+                "measure to be sure."
+            ),
             least="1/2 in",
             most="12 in",
-            blank_means="That of the tape in the settings.",
+            blank_means="The tape’s case length from Settings.",
             shown_when=("way", ("case",)),
         ),
         length(
             "block",
             "Block length",
-            help="A block with square ends, its length measured, pushed into the corner.",
+            help="A square-ended block you’ve measured, pushed into the corner.",
             least="1/64 in",
             shown_when=("way", ("block",)),
         ),
         length(
             "doubt",
-            "Sure to within, either way",
-            help="A bend can't be read closely: a sixteenth is common practice, no source.",
+            "Good to within ±",
+            help="You can’t read a bend closely. A sixteenth is shop practice.",
             default="1/16 in",
             metric="1 mm",
             most="1 in",
             shown_when=("way", ("bent",)),
         ),
-        _stick("first", "First stick", help="One end at one wall."),
-        _stick("second", "Second stick", help="One end at the other wall."),
-        _stick("overlap", "Overlap", help="How far they lie side by side."),
+        _stick("first", "First stick", help="One end against one wall."),
+        _stick("second", "Second stick", help="One end against the other wall."),
+        _stick("overlap", "Overlap", help="How far the two run side by side."),
     ),
     answers=(
         Answer("inside", "Inside", must="agree"),
@@ -159,8 +162,8 @@ RECKONER = Reckoner(
         Answer("most", "At most", must="reach"),
     ),
     source=(
-        "Arithmetic: reading + case, reading + block, stick + stick − overlap. That a sliding hook "
-        "reads true pushed as well as pulled is the maker's promise: prove yours on a block."
+        "Arithmetic: reading + case, reading + block, stick + stick − overlap. A sliding hook "
+        "should read true pushed or pulled, as its maker says. Check yours on a block."
     ),
     compute=compute,
     example={"way": "sticks", "first": "24", "second": "20 1/4", "overlap": "6 11/16"},

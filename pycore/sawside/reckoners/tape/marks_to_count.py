@@ -1,4 +1,4 @@
-"""A length as marks to count on the tape: "two small marks past the five-eighths"."""
+"""A length as marks to count on the tape: "2 thirty-seconds past the five-eighths"."""
 
 from sawside.lengths.display import decimal_text
 from sawside.lengths.marks import GRIDS, to_mark
@@ -43,19 +43,17 @@ def _grid(division, own):
 RECKONER = Reckoner(
     key="marks_to_count",
     title="Find a length on the tape",
-    asks="How do I find a length on the tape by counting marks?",
+    asks="Where is this length on my tape?",
     words=(
         "tape, rule, marks, count, lines, where, find, call out, sixteenths, ruler, past, short of"
     ),
     order=101,
     fields=(
-        length("length", "Length", help="Any form: a fraction, a decimal, millimeters."),
+        length("length", "Length", help="A fraction, a decimal or millimeters."),
         choice(
             "division",
-            "The small marks are",
-            {"settings": "As in the settings"}
-            | divisions(2, 4, 8, 16, 32, 64)
-            | {"mm": "Millimeters"},
+            "Smallest marks",
+            {"settings": "From Settings"} | divisions(2, 4, 8, 16, 32, 64) | {"mm": "Millimeters"},
         ),
     ),
     answers=(
@@ -63,7 +61,7 @@ RECKONER = Reckoner(
         Answer("how", "Counted from the nearest larger mark", "text"),
         Answer("from_inch", "Counted from the inch", "text"),
     ),
-    source="Counting from the nearest larger mark: common practice, no source.",
+    source="Counting from the nearest larger mark is shop practice.",
     compute=compute,
     example={"length": "29 3/4", "division": "settings"},
 )

@@ -17,27 +17,27 @@ def compute(given, show):
     if not span:
         raise Refusal(
             "impossible",
-            f"Both ends are at {show.text(low)}: there is nothing between them.",
-            "Give the two ends of the span as the tape reads them.",
+            f"Both ends are at {show.text(low)}, so there’s nothing between them.",
+            "Enter what the tape reads at each end.",
             field="last",
         )
     middle = (low + high) / 2
-    marks = [("Middle", middle)]
+    marks = [("Center", middle)]
     side = span / 2
     working = [f"({show.number(low)} + {show.number(high)}) ÷ 2{show.equals(middle)}"]
     if given.width is not None:
         if given.width > span:
             raise Refusal(
                 "impossible",
-                f"It is {show.text(given.width)} wide and the span only {show.text(span)}.",
-                "Take the wider one for the span, and center the other in it.",
+                f"It’s {show.text(given.width)} wide and the span is only {show.text(span)}.",
+                "Make the wider one the span, and center the other in it.",
                 field="width",
             )
         side = (span - given.width) / 2
         marks = [("First edge", low + side), *marks, ("Second edge", high - side)]
         width = show.number(given.width)
         working += [
-            f"At each side: ({show.number(span)} − {width}) ÷ 2{show.equals(side)}",
+            f"On each side: ({show.number(span)} − {width}) ÷ 2{show.equals(side)}",
             f"First edge: {show.number(low)} + {show.number(side)}{show.equals(low + side)}",
             f"Second edge: {show.number(low + side)} + {width}{show.equals(high - side)}",
         ]
@@ -76,48 +76,49 @@ def _drawing(show, ends, middle, width, side):
         label((span, -deep / 2), fine_text(high, show), "note", "end"),
     ]
     words = (
-        f"A span from {fine_text(low, show)} to {fine_text(high, show)} on the tape, its middle at "
-        f"{show.brief(middle)}."
+        f"A span from {fine_text(low, show)} to {fine_text(high, show)} on the tape, its center "
+        f"at {show.brief(middle)}."
     )
     if width is not None:
         words += (
-            f" What stands there, {fine_text(width, show)} wide, leaves {show.brief(side)} free."
+            f" The part centered in it, {fine_text(width, show)} wide, leaves {show.brief(side)} "
+            "on each side."
         )
     return drawing(words, (-room / 2, -deep * 5 / 4, span + room / 2, deep + 2 * room), shapes)
 
 
 RECKONER = Reckoner(
     key="middle",
-    title="Middle",
-    asks="Where is the middle of a span, and where does a thing go that is centered in it?",
+    title="Find the center",
+    asks="Where’s the center, and where do I set something centered in it?",
     words=(
-        "center, centre, half, halve, halfway, midpoint, between, span, edges, handle, hinge, "
-        "divide"
+        "center, centre, middle, half, halve, halfway, midpoint, between, span, edges, handle, "
+        "hinge, divide"
     ),
     order=120,
     fields=(
         length(
             "first",
             "From",
-            help="The tape's reading at one end; 0 where it is hooked there.",
+            help="What the tape reads at one end. 0 if it’s hooked there.",
             default="0",
         ),
-        length("last", "To", help="The tape's reading at the other end."),
+        length("last", "To", help="What it reads at the other end."),
         length(
             "width",
-            "Width of what is centered",
-            help="Such as a divider, a pull or a shelf, across the span.",
+            "Width of the part you’re centering",
+            help="A divider, a pull or a shelf, measured across the span.",
             least="1/64 in",
-            blank_means="Only the middle is worked out.",
+            blank_means="Finds just the center.",
         ),
     ),
     answers=(
-        Answer("middle", "Middle, on the tape", must="agree"),
+        Answer("middle", "Center, on the tape", must="agree"),
         Answer("marks", "Marks, on the same tape", "lengths", must="agree"),
-        Answer("side", "At each side", must="agree"),
+        Answer("side", "On each side", must="agree"),
         Answer("span", "Span", must="agree"),
     ),
-    source="Arithmetic: half of the two readings' sum. Common practice, no source.",
+    source="Arithmetic: half of the two readings' sum. Shop practice.",
     compute=compute,
     example={"first": "0", "last": "37 9/16", "width": "23/32"},
 )

@@ -18,12 +18,12 @@ _LEAN = 26
 """Pixels that the drawn frame leans, whatever it is in truth: it would not be seen."""
 
 _CAUTIONS = (
-    "A frame under a clamp holds force: move it a little at a time, and keep fingers out of the "
+    "A clamped frame is loaded. Move it a little at a time and keep your fingers out of the "
     "joints.",
 )
 _UNEQUAL = (
-    "The four measures do not belong to a frame with equal opposite sides: measure again, both "
-    "sides and top and bottom as well, before pushing anything."
+    "These four measurements don’t fit a frame with equal opposite sides. Measure again, both "
+    "sides and top and bottom too, before you push anything."
 )
 
 
@@ -57,7 +57,7 @@ def _check_closes(given, key, show):
     way, side = ("shorter", most) if diagonal >= most else ("longer", least)
     raise Refusal(
         "impossible",
-        f"A diagonal of {show.text(diagonal)} does not fit a width of {show.text(given.width)} "
+        f"A diagonal of {show.text(diagonal)} doesn’t fit a width of {show.text(given.width)} "
         f"and a height of {show.text(given.height)}: it must be {way} than {show.text(side)}.",
         "Measure it again, from corner to corner.",
         field=key,
@@ -66,11 +66,11 @@ def _check_closes(given, key, show):
 
 def _push(offset, show):
     if not offset:
-        return "Square: both diagonals are the same"
+        return "Square: both diagonals match"
     corner, way = ("right", "left") if offset > 0 else ("left", "right")
     return (
-        f"Push the upper {corner} corner {fine_text(abs(offset), show)} to the "
-        f"{way}, with the bottom held, until both diagonals are the same"
+        f"Push the upper {corner} corner {fine_text(abs(offset), show)} to the {way}, holding "
+        "the bottom, until both diagonals match"
     )
 
 
@@ -78,7 +78,7 @@ def _push(offset, show):
 def _working(show, given, offset, goal):
     p, q, w = (show.number(each) for each in (given.rising, given.falling, given.width))
     return (
-        f"Top off to the right: ({p} × {p} − {q} × {q}) ÷ (4 × {w}) = {show.number(offset)}",
+        f"Racked to the right: ({p} × {p} − {q} × {q}) ÷ (4 × {w}) = {show.number(offset)}",
         f"Sine of the angle: {show.number(abs(offset))} ÷ {show.number(given.height)} = "
         f"{show.pure(abs(offset) / given.height)}",
         f"Both diagonals when square: √(({p} × {p} + {q} × {q}) ÷ 2){show.equals(goal)}",
@@ -113,7 +113,7 @@ def _drawing(show, given, offset):
     words = (
         f"A frame from the front, its diagonals {rising} from lower left to upper right and "
         f"{falling} from upper left to lower right. {_push(offset, show)}."
-        + (" The lean is drawn much larger than it is." if way else "")
+        + (" The lean is exaggerated." if way else "")
     )
     side = max(76 * pixel, (high - wide) / 2 + 40 * pixel)
     return drawing(words, (-side, -42 * pixel, wide + side, high + 50 * pixel), shapes)
@@ -122,7 +122,7 @@ def _drawing(show, given, offset):
 RECKONER = Reckoner(
     key="out_of_square",
     title="Out of square",
-    asks="By its two diagonals, how far is a frame out of square and which corner do I push?",
+    asks="How far out of square is it, and which corner do I push?",
     words=(
         "square, diagonals, racked, rack, carcase, case, frame, glue up, corner, parallelogram, "
         "clamp, lean, true"
@@ -134,7 +134,7 @@ RECKONER = Reckoner(
         length(
             "rising",
             "Diagonal, lower left to upper right",
-            help="As you stand before it, measured as width and height were.",
+            help="Facing it, measured the same way as the width and height.",
             least="1/64 in",
             most="142 ft",
         ),
@@ -147,15 +147,15 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("offset", "Top off to one side by", must="agree"),
+        Answer("offset", "Racked by", must="agree"),
         Answer("push", "What to do", "text"),
         Answer("angle", "Out of square by", "angle"),
-        Answer("goal", "Both diagonals, once pushed", must="agree"),
-        Answer("square", "Both diagonals, by width and height", must="agree"),
+        Answer("goal", "Both diagonals when square", must="agree"),
+        Answer("square", "Both diagonals, from width and height", must="agree"),
     ),
     source=(
-        "Law of cosines for a frame with equal opposite sides (plane geometry). Pushing the ends "
-        "of the longer diagonal together is common practice, no source."
+        "Law of cosines for a frame with equal opposite sides (plane geometry). Pushing the "
+        "ends of the longer diagonal together is shop practice."
     ),
     compute=compute,
     example={"width": "36 1/8", "height": "41 1/4", "rising": "54 15/16", "falling": "54 23/32"},

@@ -16,13 +16,13 @@ _SCREEN = 300
 """Pixels of the longer piece on a narrow phone."""
 
 _STOP_CAUTIONS = (
-    "Let the blade stop, and unplug the saw where its maker says so, before moving a stop.",
-    "On a table saw a piece between fence and blade can bind and be thrown: use a stop block that "
-    "ends before the blade, as the saw's maker describes.",
+    "Let the blade stop before you move a stop. Unplug the saw if its maker says to.",
+    "On a table saw, a piece trapped between the fence and the blade can kick back. Use a stop "
+    "block that ends short of the blade, the way the saw maker shows.",
 )
 _TRIM_CAUTION = (
-    "A thin trim is cut with the piece held by the miter gauge, sled or clamp, never by fingers "
-    "near the blade; follow the saw's maker's instructions."
+    "For a thin trim cut, hold the piece with the miter gauge, a sled or a clamp. Keep your "
+    "fingers away from the blade, and follow the saw maker’s instructions."
 )
 
 
@@ -42,8 +42,8 @@ def compute(given, show):
             "millimeters": f"{decimal_text(size / INCHES_PER['mm'], 4)} mm",
         },
         working=(
-            f"Measured less aimed at: {show.number(given.measured)} − "
-            f"{show.number(given.aimed)} = {show.number(over)}",
+            f"Measured minus target: {show.number(given.measured)} − {show.number(given.aimed)} "
+            f"= {show.number(over)}",
         ),
         drawing=_drawing(given, over, show),
         cautions=cautions if over else (),
@@ -53,19 +53,19 @@ def compute(given, show):
 def _direction(over):
     if not over:
         return "On the mark"
-    return "Heavy: over what was aimed at" if over > 0 else "Light: under what was aimed at"
+    return "Heavy: over the target" if over > 0 else "Light: under the target"
 
 
 def _remedy(over, against_stop, show):
     if not over:
-        return "Leave the stop where it is" if against_stop else "Nothing to do"
+        return "Leave the stop alone" if against_stop else "Nothing to do"
     much = fine_text(abs(over), show)
     if against_stop:
         way = "toward the blade" if over > 0 else "away from the blade"
-        return f"Move the stop {much} {way}, lock it, and measure a trial piece"
+        return f"Move the stop {much} {way}, lock it, and measure a test piece"
     if over > 0:
         return f"Trim {much} off"
-    return f"It is {much} short, and no saw adds that: cut another"
+    return f"It’s {much} short. Cut another"
 
 
 def _drawing(given, over, show):
@@ -80,7 +80,7 @@ def _drawing(given, over, show):
     start = longer - shown
     high = 40 * pixel
     aimed, measured = ((nearby(each) - start) * enlarged for each in (given.aimed, given.measured))
-    rows = ((aimed, 0, "aimed at", given.aimed), (measured, 62 * pixel, "measured", given.measured))
+    rows = ((aimed, 0, "target", given.aimed), (measured, 62 * pixel, "measured", given.measured))
     shapes = []
     for end, top, _, _ in rows:
         shapes.append(polygon([(0, top), (end, top), (end, top + high), (0, top + high)]))
@@ -101,8 +101,7 @@ def _drawing(given, over, show):
     ]
     much = fine_text(abs(over), show)
     words = (
-        f"Two pieces from the same left end: aimed at "
-        f"{fine_text(given.aimed, show)}, measured "
+        f"Two pieces from the same left end: target {fine_text(given.aimed, show)}, measured "
         f"{fine_text(given.measured, show)}. "
         + (f"The measured one is {much} {'longer' if over > 0 else 'shorter'}." if over else "")
     ).strip()
@@ -123,33 +122,33 @@ def _stop(aimed, measured, top, high, pixel):
 RECKONER = Reckoner(
     key="over_or_under",
     title="Over or under",
-    asks="How far is the piece off, and which way do I move the stop?",
+    asks="How far off is the cut, and which way do I move the stop?",
     words=(
         "heavy, light, strong, too long, too short, off, error, difference, stop, stop block, "
         "adjust, thousandths, miss"
     ),
     order=110,
     fields=(
-        length("aimed", "Aimed at", help="The length that the piece was to have.", least="1/64 in"),
-        length("measured", "Measured", help="The length that it has.", least="1/64 in"),
+        length("aimed", "Target", help="The length you wanted.", least="1/64 in"),
+        length("measured", "Measured", help="What it actually measures.", least="1/64 in"),
         choice(
             "cut",
             "How it was cut",
             {"mark": "To a mark", "stop": "Against a stop"},
-            help="A stop repeats its error on every piece, so it is the stop that is moved.",
+            help="A stop repeats its error, so move the stop.",
         ),
     ),
     answers=(
         Answer("difference", "Off by", must="agree"),
         Answer("direction", "Heavy or light", "text"),
         Answer("remedy", "What to do", "text"),
-        Answer("marks", "In marks of the tape", "text"),
+        Answer("marks", "In tape marks", "text"),
         Answer("thousandths", "In thousandths", "text"),
         Answer("millimeters", "In millimeters", "text"),
     ),
     source=(
-        "Arithmetic: measured less aimed at. Heavy for a little over and light for a little under "
-        "are the trade's words; moving the stop by the difference is common practice, no source."
+        "Arithmetic: measured minus target. Heavy means a little over and light a little under. "
+        "Moving the stop by the difference is shop practice."
     ),
     compute=compute,
     example={"aimed": "34 7/8", "measured": "34 29/32", "cut": "stop"},

@@ -22,14 +22,14 @@ def compute(given, show):
             "impossible",
             f"A tape in {parts_in_words(division)} has no mark at "
             f"{fraction_in_words(larger.numerator, larger.denominator)}.",
-            "Choose another mark, or smaller small marks.",
+            "Choose another mark, or smaller divisions.",
             field="larger",
         )
     if given.marks > division:
         raise Refusal(
             "impossible",
             f"An inch in {parts_in_words(division)} has only {division} marks.",
-            "Count from the larger mark that is nearest.",
+            "Count from the nearest larger mark.",
             field="marks",
         )
     past = given.side == "past"
@@ -38,8 +38,8 @@ def compute(given, show):
     if length < 0:
         raise Refusal(
             "impossible",
-            "That place is before the start of the tape.",
-            "Count past the mark, or give a higher inch.",
+            "That’s before the start of the tape.",
+            "Count past the mark, or enter a higher inch.",
             field="marks",
         )
     found = to_mark(length, GRIDS[f"1/{division}"])
@@ -55,36 +55,31 @@ def compute(given, show):
 RECKONER = Reckoner(
     key="read_the_tape",
     title="Count the marks",
-    asks="What length is it, so many small marks past an inch or past a larger mark?",
+    asks="What’s the reading if I count little lines from a mark?",
     words=(
         "tape, rule, marks, count, lines, sixteenths, fraction, measure, read, ruler, inch, past, "
         "short of"
     ),
     order=100,
     fields=(
-        count(
-            "inches",
-            "Numbered inch",
-            help="The number printed nearest; below a larger mark, the last one before it.",
-            most="1200",
-        ),
+        count("inches", "Numbered inch", help="The inch number you count from.", most="1200"),
         choice(
             "larger",
-            "Counted from",
+            "Count from",
             {"0": "The inch itself"} | {str(each): f"Its {mixed_text(each)}" for each in _LARGER},
-            help="A larger mark saves counting: the half, a quarter, an eighth.",
+            help="Start from the nearest 1/2, 1/4 or 1/8 to count fewer lines.",
         ),
-        count("marks", "Small marks counted", help="From there to the place.", most="64"),
-        choice("side", "The place is", {"past": "Past it", "short": "Short of it"}),
+        count("marks", "Lines counted", help="From there to your spot.", most="64"),
+        choice("side", "Your spot is", {"past": "Past it", "short": "Short of it"}),
         choice(
             "division",
-            "The small marks are",
+            "Smallest marks",
             divisions(16, 2, 4, 8, 32, 64),
-            help="Count the spaces in one inch when in doubt.",
+            help="Not sure? Count the spaces in one inch.",
         ),
     ),
-    answers=(Answer("length", "Length", must="agree"), Answer("how", "To find it again", "text")),
-    source=("Counting: inches + larger mark ± marks × the division. Common practice, no source."),
+    answers=(Answer("length", "Length", must="agree"), Answer("how", "How to find it", "text")),
+    source=("Counting: inches + larger mark ± marks × the division. Shop practice."),
     compute=compute,
     example={"inches": "14", "larger": "5/8", "marks": "2", "side": "past", "division": "16"},
 )

@@ -35,8 +35,8 @@ def _told(mark):
 
 RECKONER = Reckoner(
     key="sixty_fourths",
-    title="Table of sixty-fourths",
-    asks="What are the decimals and millimeters of every fraction of an inch?",
+    title="Decimal equivalents",
+    asks="What’s each fraction in decimals and millimeters?",
     words=(
         "table, chart, decimal equivalents, fractions, sixty-fourths, 64ths, convert, millimeters,"
         " drill sizes"
@@ -47,7 +47,7 @@ RECKONER = Reckoner(
         count(
             "inches",
             "After the inch",
-            help="0 for the first inch of the tape.",
+            help="0 for the first inch on the tape.",
             default="0",
             most="1200",
         ),

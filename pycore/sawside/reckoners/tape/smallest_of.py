@@ -21,8 +21,8 @@ def compute(given, show):
     if fits <= 0:
         raise Refusal(
             "impossible",
-            f"The room of {show.text(room)} takes all of {show.text(smallest)}.",
-            "Leave less room.",
+            f"A clearance of {show.text(room)} leaves nothing of {show.text(smallest)}.",
+            "Use less clearance.",
             field="room",
         )
     told_fits = _fits_told(given, show, fits)
@@ -45,7 +45,7 @@ def compute(given, show):
         working=tuple(working),
         drawing=_drawing(show, given.readings, told_fits),
         cautions=(
-            "Between the places measured it may be smaller still: slide a stick of that length "
+            "It may be tighter between the spots you measured. Run a stick of that length "
             "through the whole opening.",
         ),
     )
@@ -87,8 +87,8 @@ def _drawing(show, readings, told_fits):
 
 RECKONER = Reckoner(
     key="smallest_of",
-    title="Smallest of several readings",
-    asks="What fits an opening that was measured in several places?",
+    title="Smallest of several measurements",
+    asks="What fits an opening I measured in several spots?",
     words=(
         "narrowest, smallest, shortest, lowest, alcove, niche, opening, several, readings, width, "
         "height, floor, middle, top, crooked, out of true, minimum, average, mean"
@@ -97,27 +97,27 @@ RECKONER = Reckoner(
     fields=(
         lengths(
             "readings",
-            "Readings",
-            row_label="Reading",
+            "Measurements",
+            row_label="Measurement",
             most_rows=20,
             least="1/64 in",
-            help="Of one width or height, such as at the floor, in the middle and at the top.",
+            help="One width or height in several spots, such as floor, middle and top.",
         ),
         length(
             "room",
-            "Room to leave in all",
-            help="On both sides together, so that it goes in.",
-            blank_means="As large as the smallest reading.",
+            "Total clearance",
+            help="Both sides together, so it slides in.",
+            blank_means="The same as the smallest measurement.",
         ),
     ),
     answers=(
         Answer("fits", "What goes in", must="go in"),
-        Answer("smallest", "Smallest reading", must="agree"),
-        Answer("largest", "Largest reading", must="agree"),
-        Answer("apart", "They lie apart by", must="agree"),
-        Answer("mean", "Mean of the readings", must="agree"),
+        Answer("smallest", "Smallest", must="agree"),
+        Answer("largest", "Largest", must="agree"),
+        Answer("apart", "Difference", must="agree"),
+        Answer("mean", "Average", must="agree"),
     ),
-    source="Arithmetic; that the smallest reading counts is common practice, no source.",
+    source="Arithmetic. Going by the smallest measurement is shop practice.",
     compute=compute,
     example={"readings": ["37 9/16", "37 1/2", "37 5/8"], "room": "1/4"},
 )

@@ -58,35 +58,32 @@ def _worked(rule, allowed, show):
 
 RECKONER = Reckoner(
     key="tape_tolerance",
-    title="How far may the tape be off",
-    asks="How far may a tape be off at this length and still be a good one?",
+    title="Tape tolerance",
+    asks="How far off can a good tape be at this length?",
     words=(
         "tape, tolerance, accuracy, accurate, class, class II, error, off, trust, two tapes "
         "disagree, Handbook 44"
     ),
     order=106,
     fields=(
-        length("length", "Length on the tape", help="From its zero.", least="1/64 in"),
+        length("length", "Length on the tape", help="From the tape’s zero.", least="1/64 in"),
         choice(
-            "rule",
-            "By the rule of",
-            RULES,
-            help="A class stands on the tape as a Roman numeral, often near its start.",
+            "rule", "Standard", RULES, help="Look for a Roman numeral near the start of the tape."
         ),
     ),
     answers=(
-        Answer("allowed", "May be off by", "text"),
+        Answer("allowed", "Good to within", "text"),
         Answer("marks", "In your marks", "text"),
         Answer("millimeters", "Exactly", "text"),
-        Answer("least", "The true length is at least", must="be there"),
-        Answer("most", "The true length is at most", must="reach"),
-        Answer("rules", "By each rule", "lengths", must="agree"),
+        Answer("least", "True length, at least", must="be there"),
+        Answer("most", "True length, at most", must="reach"),
+        Answer("rules", "By each standard", "lengths", must="agree"),
     ),
     source=(
-        "NIST Handbook 44, section 5.52, metal tapes (read in a copy; lengths between whole feet "
-        "are taken as the next foot). Directive 2014/32/EU, Annex X, MI-008: a + b L (read). What "
-        "the Directive adds for a hook or end face is left out. Neither rule speaks of a tape that "
-        "is worn, bent or slack."
+        "NIST Handbook 44, section 5.52, metal tapes (read in a copy; lengths between whole "
+        "feet are taken as the next foot). Directive 2014/32/EU, Annex X, MI-008: a + b L "
+        "(read). What the Directive adds for a hook or end face is left out. Neither covers a "
+        "tape that’s worn, bent or slack."
     ),
     compute=compute,
     example={"length": "41 1/4", "rule": "II"},

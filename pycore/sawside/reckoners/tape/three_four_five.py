@@ -13,7 +13,7 @@ from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, l
 _STEPS = {
     "1 in": "Whole inches",
     "1/4 in": "Quarter inches",
-    "3 in": "Threes of an inch",
+    "3 in": "Every 3 inches",
     "1 ft": "Whole feet",
     "10 mm": "Centimeters",
     "100 mm": "Tens of centimeters",
@@ -34,7 +34,7 @@ def compute(given, show):
             "impossible",
             f"Not even 3, 4 and 5 times {show.text(step)} fit along {show.text(given.along)} and "
             f"{show.text(given.across)}.",
-            "Choose a smaller measure.",
+            "Choose a finer step.",
             field="step",
         )
     unit = times * step
@@ -53,8 +53,8 @@ def compute(given, show):
             f"Along the first wall: {legs[0]} × {show.number(unit)}{show.equals(along)}",
             f"Along the second wall: {legs[1]} × {show.number(unit)}{show.equals(across)}",
             f"Between the marks: 5 × {show.number(unit)}{show.equals(diagonal)}",
-            "3 × 3 + 4 × 4 = 5 × 5: square when the marks are that far apart, open when farther, "
-            "closed when nearer",
+            "3 × 3 + 4 × 4 = 5 × 5: square when the marks are that far apart, open if farther, "
+            "closed if nearer",
         ),
         drawing=_drawing(show, along, across, diagonal),
     )
@@ -98,26 +98,26 @@ def _drawing(show, along, across, diagonal):
 RECKONER = Reckoner(
     key="three_four_five",
     title="Three-four-five",
-    asks="Which three-four-five triangle shows whether this corner is square?",
+    asks="What’s the biggest 3-4-5 I can use to check this corner?",
     words=(
         "3-4-5, 345, square, right angle, room, wall, corner, alcove, floor, layout, triangle, 90"
     ),
     order=170,
     fields=(
-        length("along", "Free along the first wall", help="From the corner.", least="3/4 in"),
-        length("across", "Free along the second wall", help="From the corner.", least="3/4 in"),
+        length("along", "Clear along the first wall", help="From the corner.", least="3/4 in"),
+        length("across", "Clear along the second wall", help="From the corner.", least="3/4 in"),
         choice(
             "step",
-            "In multiples of",
+            "Step",
             _STEPS,
-            help="Whole ones are easy to mark; finer ones make a larger triangle.",
+            help="Whole numbers are easier to mark. Finer steps give a bigger triangle.",
         ),
     ),
     answers=(
         Answer("diagonal", "Between the two marks", must="agree"),
         Answer("along", "Mark along the first wall", must="agree"),
         Answer("across", "Mark along the second wall", must="agree"),
-        Answer("others", "Between the marks, this one and smaller", "lengths", must="agree"),
+        Answer("others", "Between the marks, this size and smaller", "lengths", must="agree"),
     ),
     source=(
         "3² + 4² = 5², with the converse of the theorem of Pythagoras (Euclid, Elements, book I, "

@@ -32,7 +32,7 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
     [
         ("", "message", "line 1, character 1"),
         ("{", "message", "line 1, character 2"),
-        ("[]", "message", "no backup of a project"),
+        ("[]", "message", "isn’t a Sawside backup"),
         ("[" * 100_000, "message", "nested too deep"),
         ('{"sawside":"backup","sawside":"backup"}', "message", "“sawside” twice"),
         ('{"sawside":' + "9" * 5000 + "}", "message", "too long"),
@@ -66,7 +66,7 @@ def test_a_merge_adds_what_is_missing_and_numbers_what_differs():
         ("keep_note", {"name": "Oil", "text": "Two coats."}),
     )
     said = answered("merge", mine, text=backup_text(theirs))
-    assert said["said"] == "Added 4 of 5 entries of Record cabinet."
+    assert said["said"] == "Added 4 of 5 entries from Record cabinet."
     assert headlines(said["document"]) == {
         "Alcove width": "37 9/16″",
         "Case width": "37 5/16″",
@@ -105,7 +105,7 @@ def test_a_document_of_schema_1_is_brought_up():
     seen = answered("view", old)
     assert (seen["schema"], seen["pieces"][0]["cut"]) == (5, 1)
     assert seen["pieces"][0]["verdicts"][0]["said"] == (
-        "Rail: 1 piece can’t be judged: the size then or now is not known."
+        "Rail: 1 piece can’t be checked: one of the sizes is missing."
     )
     document = changed(old, "rename", id="1", name="Alcove")
     assert document["schema"] == 5

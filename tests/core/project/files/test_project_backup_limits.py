@@ -51,12 +51,12 @@ def test_what_could_not_be_restored_is_not_backed_up():
         "kind": "range",
         "field": "photos",
         "at": None,
-        "message": "This backup would take 62 MB, and a backup has at most 60 MB.",
-        "remedy": "Take photos out of some readings, then back up again.",
+        "message": "This backup would take 62 MB, and a backup can have at most 60 MB.",
+        "remedy": "Remove photos from some readings, then back up again.",
     }
     said = ask("backup", cabinet(), when=WHEN, photos=photos(MOST_PHOTOS + 1, 100))
-    assert said["error"]["message"] == f"A backup has at most {MOST_PHOTOS} pictures."
-    assert said["error"]["remedy"] == "Take photos out of some readings, then back up again."
+    assert said["error"]["message"] == f"A backup can have at most {MOST_PHOTOS} pictures."
+    assert said["error"]["remedy"] == "Remove photos from some readings, then back up again."
 
 
 def test_a_project_with_more_values_than_are_read_is_not_backed_up():
@@ -65,7 +65,7 @@ def test_a_project_with_more_values_than_are_read_is_not_backed_up():
         for each in range(1, 300)
     ]
     said = ask("backup", begun() | {"next": 300, "entries": notes}, when=WHEN)
-    assert said["error"]["message"] == "There is more in this project than a backup can have."
+    assert said["error"]["message"] == "There’s more in this project than a backup can hold."
 
 
 def test_what_no_backup_could_hold_is_said_at_the_door():
@@ -80,7 +80,7 @@ def test_a_backup_that_only_says_of_itself_that_it_is_newer_is_refused(schema):
     for do, document in (("restore", None), ("merge", linked())):
         error = ask(do, document, text=json.dumps(whole))["error"]
         assert error["kind"] == "newer"
-        assert error["message"] == "This project was saved by a newer version of the program."
+        assert error["message"] == "This project was saved by a newer version of Sawside."
 
 
 @pytest.mark.parametrize("schema", [0, "3", None, True, 3.0, [3]])

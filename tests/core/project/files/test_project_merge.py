@@ -69,7 +69,7 @@ def test_what_uses_a_numbered_entry_is_added_with_it_so_that_its_number_stays():
     }
     texts = {each["name"]: each["text"] for each in said["document"]["entries"]}
     assert (texts["L 2"], texts["M"]) == ("[A 2] + 1", "[L 2] + 1")
-    assert said["said"] == "Added 4 of 4 entries of Record cabinet."
+    assert said["said"] == "Added 4 of 4 entries from Record cabinet."
 
 
 def test_a_tape_that_is_missing_here_comes_with_its_readings():
@@ -144,8 +144,8 @@ def sticks(kerf):
 def test_what_another_kerf_makes_otherwise_is_told_for_all_that_depends_on_it():
     said = merged(begun(), sticks("1/4"))
     assert said["said"] == (
-        "Added 2 of 2 entries of Record cabinet. By the settings of this project these are not as "
-        "in the backup: Sticks: Left over 1″ → 1 1/2″, Rest 2″ → 3″."
+        "Added 2 of 2 entries from Record cabinet. With this project’s settings these differ from "
+        "the backup: Sticks: Left over 1″ → 1 1/2″, Rest 2″ → 3″."
     )
 
 
@@ -154,8 +154,8 @@ def test_what_the_settings_here_change_is_told_with_before_and_after():
     theirs = sums(("Width", "30 1/4 + 1/10"), ("Depth", "12"))
     said = merged(mine, theirs)
     assert said["said"] == (
-        "Added 2 of 2 entries of Record cabinet. By the settings of this project these are not as "
-        "in the backup: Width 30 3/8″ → 30 1/2″."
+        "Added 2 of 2 entries from Record cabinet. With this project’s settings these differ from "
+        "the backup: Width 30 3/8″ → 30 1/2″."
     )
     assert "before" in said["rule"]
 
@@ -228,7 +228,7 @@ def test_after_a_merge_both_projects_are_there_with_their_own_numbers(seed):
     mine, theirs = copy_with(chance, start), copy_with(chance, start)
     said = ask("merge", mine, text=backup_text(theirs))
     if not said["ok"]:
-        assert "goes round in a circle" in said["error"]["message"], said
+        assert "refers back to itself" in said["error"]["message"], said
         return
     document = merged(mine, theirs)["document"]
     now, here, there = exact(document), exact(mine), exact(theirs)
@@ -314,7 +314,7 @@ def test_names_that_differ_in_capitals_alone_are_one_name():
     theirs = by_tape(STRETCHED | {"name": "OLD"})
     theirs["entries"][0]["name"] = "WIDTH"
     said = merged(by_tape(STRETCHED), theirs)
-    assert (said["undo"], said["said"]) == (None, "Added 0 of 2 entries of Record cabinet.")
+    assert (said["undo"], said["said"]) == (None, "Added 0 of 2 entries from Record cabinet.")
 
 
 @settings(max_examples=150)

@@ -83,8 +83,8 @@ def test_two_cells_of_one_length_that_do_not_agree_are_refused_by_their_names(
     text, _ = table(part(length), "parts")
     assert old in text
     error = ask("take_csv", begun(), what="parts", text=text.replace(old, new))["error"]
-    assert error["message"] == f"Row 2: {words} are not the same."
-    assert error["remedy"] == "Write it alike in both, or clear one of the two cells."
+    assert error["message"] == f"Row 2: {words} don’t match."
+    assert error["remedy"] == "Make them match, or clear one of the two cells."
     assert error["field"] == "text"
 
 

@@ -59,7 +59,7 @@ def test_a_board_is_one_material_width_and_thickness_and_what_is_not_told_of_sta
             ["Post", "Stile", "Rail"],
         ),
         ("White oak, 2 1/4″ × 1/2″: 1 cut, 20″", ["Cleat"]),
-        ("Material and size not told: 1 cut", ["Strip"]),
+        ("Material and size unknown: 1 cut", ["Strip"]),
     ]
 
 
@@ -88,6 +88,35 @@ def test_a_piece_comes_out_of_a_board_as_large_as_it_is_before_it_is_finished():
     ]
 
 
+@given(
+    thousandths=st.integers(20_000, 60_000),
+    rough=st.sampled_from(["1/2", "1/3", "0.1"]),
+    rounding=st.sampled_from(["nearest", "down", "up"]),
+)
+def test_a_blank_is_told_no_shorter_than_it_has_to_be(thousandths, rough, rounding):
+    """40.143 and a half are 40.643: on sixteenths that reaches 40 11/16, and 40 5/8 does not."""
+    length = Fraction(thousandths, 1000)
+    about = OAK | {f"rough_{measure}": rough for measure in ("length", "width", "thickness")}
+    document = acts(
+        begun(),
+        ("set", {"settings": {"unit": "in", "rounding": rounding}}),
+        by_hand("Rail", str(float(length)), width="2.3", thickness="0.7", about=about),
+    )
+    told = view(document)["pieces"][0]["rough"]
+    wanted = {"length": length, "width": Fraction("2.3"), "thickness": Fraction("0.7")}
+    for measure, size in wanted.items():
+        mark, asked = Fraction(told[measure]["mark"]), size + Fraction(rough)
+        assert asked <= mark < asked + Fraction(1, 16)
+
+
+def test_a_blank_that_is_no_longer_at_first_is_told_as_its_piece_is():
+    about = OAK | {"rough_length": "1/2"}
+    document = acts(begun(), by_hand("Rail", "40.143", width="2.3", about=about))
+    (piece,) = view(document)["pieces"]
+    assert piece["rough"]["length"]["text"] == "40 11/16″"
+    assert piece["rough"]["width"]["text"] == piece["width"]["text"]
+
+
 def test_a_board_of_which_only_some_is_known_says_what_it_is():
     document = acts(
         begun(),
@@ -96,8 +125,8 @@ def test_a_board_of_which_only_some_is_known_says_what_it_is():
         by_hand("Named", "10", width="", thickness="", about=OAK),
     )
     assert [said for said, _ in boards(document)] == [
-        "No material named, 2 1/4″ wide: 1 cut, 30″",
-        "No material named, 3/4″ thick: 1 cut, 20″",
+        "No material, 2 1/4″ wide: 1 cut, 30″",
+        "No material, 3/4″ thick: 1 cut, 20″",
         "White oak: 1 cut, 10″",
     ]
 

@@ -47,7 +47,7 @@ def test_ends_made_square_need_the_length_on_the_short_side_too():
     """Its short side is 36 1/8 − 2 × 2 1/4 = 31 5/8: 4 1/2 are missing."""
     square = corrected(cut_one(MITERED), **SQUARE)
     assert judged(square)[0]["verdict"] == "too short"
-    assert said(square) == ["1 piece too short by 4 1/2″ for the ends that are asked for now."]
+    assert said(square) == ["1 piece too short by 4 1/2″ for the end cuts needed now."]
     assert judged(square)[0]["difference"]["text"] == "4 1/2″"
 
 
@@ -64,7 +64,7 @@ def test_by_how_much_is_told_as_the_sentence_has_it_however_coarse_the_marks():
 def test_an_end_that_gets_squarer_needs_length():
     """From 45° to 40° at both ends: 2 × 2 1/4 × (1 − tan 40°) = 0.724 are missing."""
     squarer = corrected(cut_one(MITERED), **OTHER, left_angle="40", right_angle="40")
-    assert said(squarer) == ["1 piece too short by ≈ 23/32″ for the ends that are asked for now."]
+    assert said(squarer) == ["1 piece too short by ≈ 23/32″ for the end cuts needed now."]
     assert Fraction(judged(squarer)[0]["difference"]["exact"]) == pytest.approx(
         Fraction(4.5 * (1 - tan(radians(40)))), abs=1e-3
     )
@@ -73,7 +73,7 @@ def test_an_end_that_gets_squarer_needs_length():
 def test_an_end_that_gets_steeper_can_be_cut_anew():
     document = cut_one(MITERED | {"left_end": "other", "left_angle": "40"})
     steeper = corrected(document, left_end="45")
-    assert said(steeper) == ["1 piece with other ends than are asked for now."]
+    assert said(steeper) == ["1 piece with different end cuts than needed now."]
     assert judged(steeper)[0]["measures"] == ["ends"]
 
 
@@ -82,10 +82,10 @@ def test_what_is_longer_than_it_has_to_be_may_have_squarer_ends():
     short = corrected(cut_one(MITERED), known="31 5/8", **SQUARE)
     assert judged(short)[0]["verdict"] == "recut ends"
     assert said(short) == [
-        "1 piece can be cut down by 4 1/2″, and has other ends than are asked for now."
+        "1 piece can be cut down by 4 1/2″, and has different end cuts than needed now."
     ]
     assert said(corrected(cut_one(MITERED), known="31 3/4", **SQUARE)) == [
-        "1 piece too short by 1/8″ for the ends that are asked for now."
+        "1 piece too short by 1/8″ for the end cuts needed now."
     ]
 
 
@@ -93,7 +93,7 @@ def test_one_end_squarer_and_the_other_steeper_needs_length_though_both_sides_st
     """Turned end for end, the piece has the same two sides; nothing turns a molding over."""
     one = cut_one(MITERED | {"left_end": "square"})
     other = corrected(one, left_end="45", right_end="square")
-    assert said(other) == ["1 piece too short by 2 1/4″ for the ends that are asked for now."]
+    assert said(other) == ["1 piece too short by 2 1/4″ for the end cuts needed now."]
 
 
 def test_a_piece_ripped_narrower_is_as_long_as_before_where_its_new_short_side_is():
@@ -108,8 +108,8 @@ def test_a_piece_kept_before_its_short_side_was_is_judged_by_what_is_known():
     assert judged(document)[0]["verdict"] == "good"
     assert said(corrected(document, known="36")) == ["1 piece can be cut down by 1/8″."]
     assert said(corrected(document, **SQUARE)) == [
-        "1 piece can’t be judged: cut with other ends than are asked for now, and how long the "
-        "short side is was not kept."
+        "1 piece can’t be checked: cut with different end cuts than needed now, and the "
+        "short-point length wasn’t saved."
     ]
     assert judged(corrected(document, known="37", **SQUARE))[0]["verdict"] == "too short"
 
@@ -148,7 +148,7 @@ def test_each_measure_that_is_too_small_is_told():
 def test_a_square_piece_that_is_now_mitered_and_shorter_is_told_both():
     mitered = corrected(cut_one(MITERED | SQUARE | {"known": "36"}), known="35", left_end="45")
     assert said(mitered) == [
-        "1 piece can be cut down by 1″, and has other ends than are asked for now."
+        "1 piece can be cut down by 1″, and has different end cuts than needed now."
     ]
     done = changed(mitered, "recut", id="1", part="piece", which=[0])
     assert [each["verdict"] for each in judged(done)] == ["good"]
@@ -236,7 +236,7 @@ def test_what_is_too_narrow_and_too_short_for_its_ends_is_told_as_both():
     """An end made square on stock of 2 1/2 needs what a miter of 45° took there."""
     wider = corrected(cut_one(MITERED), width="2 1/2", left_end="square")
     assert said(wider) == [
-        "1 piece too short by 2 1/2″ for the ends that are asked for now and too narrow by 1/4″."
+        "1 piece too short by 2 1/2″ for the end cuts needed now and too narrow by 1/4″."
     ]
 
 
@@ -293,8 +293,7 @@ def test_spoiling_one_of_more_than_are_asked_for_says_that_none_is_to_be_cut():
     spoiled = change(document, "spoil", id="1", part="piece")
     assert view(spoiled["document"])["pieces"][0]["left"] == 0
     assert spoiled["document"]["log"][-1]["said"] == (
-        "Spoiled: one Rail of those cut. More were cut than are asked for: none is to be cut in "
-        "its place."
+        "Scrapped one Rail. You’ve already cut extras, so no replacement is needed."
     )
 
 

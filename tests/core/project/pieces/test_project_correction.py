@@ -69,7 +69,7 @@ def test_a_line_that_a_correction_breaks_is_listed_with_its_error_and_what_waits
     rail, panel = correct(linked(), "4")["follows"][1:]
     assert (rail["ok"], rail["before"]["text"], rail["after"]) == (False, "37 5/16″", None)
     assert "The two ends meet" in rail["error"]["message"]
-    assert panel["error"]["message"] == "Waits for Top rail."
+    assert panel["error"]["message"] == "Waiting on Top rail."
 
 
 def test_a_refused_or_dropped_correction_leaves_the_project_as_it_was():
@@ -182,7 +182,7 @@ def test_a_trial_set_up_is_told_and_kept_with_its_piece():
     assert answers["difference"] == "1/32″"
     assert answers["remedy"].startswith("Move the stop 1/32″ toward the blade")
     rail = next(each for each in view(said["document"])["pieces"] if each["entry"] == "3")
-    assert rail["trial"]["direction"] == "Heavy: over what was aimed at"
+    assert rail["trial"]["direction"] == "Heavy: over the target"
     assert rail["trial"]["difference"] == "1/32″"
     refused = change(linked(), "trial", id="3", part="piece", measured="37 11//32")
     assert refused["error"]["field"] == "measured"

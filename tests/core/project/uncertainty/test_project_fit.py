@@ -37,34 +37,31 @@ FRAME = {"width": "[Read]"}
         (
             "shelf_length",
             SHELF | {"gap": "1/16"},
-            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/8″ in all "
-            "covers it.",
+            "Shelf length may need to be up to 1/32″ less; the total clearance of 1/8″ covers it.",
         ),
         (
             "shelf_length",
             SHELF | {"gap": "1/64"},
-            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/32″ in all just "
-            "covers it, with nothing left.",
+            "Shelf length may need to be up to 1/32″ less; the total clearance of 1/32″ "
+            "just covers it, with nothing to spare.",
         ),
         (
             "shelf_length",
             SHELF | {"gap": "1/128"},
-            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/64″ in all "
-            "does not cover it.",
+            "Shelf length may need to be up to 1/32″ less; the total clearance of 1/64″ "
+            "isn’t enough for that.",
         ),
         # The shelf is there: the case may have to be wider.
         (
             "shelf_length",
             CASE | {"gap": "1/16"},
-            "Inside width: it may have to be up to 1/32″ more; the clearance of 1/8″ in all "
-            "covers it.",
+            "Inside width may need to be up to 1/32″ more; the total clearance of 1/8″ covers it.",
         ),
         # Room at the bottom of both dadoes.
         (
             "shelf_length",
             DADO | {"play": "1/32"},
-            "Shelf length: it may have to be up to 1/32″ less; the clearance of 1/16″ in all "
-            "covers it.",
+            "Shelf length may need to be up to 1/32″ less; the total clearance of 1/16″ covers it.",
         ),
         # Two sides of [Read] thick, 2 × 1/32 together, against 2 × 1/64.
         (
@@ -75,40 +72,40 @@ FRAME = {"width": "[Read]"}
                 "joint": "pins",
                 "gap": "1/64",
             },
-            "Shelf length: it may have to be up to 1/16″ less; the clearance of 1/32″ in all "
-            "does not cover it.",
+            "Shelf length may need to be up to 1/16″ less; the total clearance of 1/32″ "
+            "isn’t enough for that.",
         ),
         # Inside = thing + 2 × clearance − 2 × rabbet: a larger thing needs a larger frame.
         (
             "frame_around",
             FRAME | {"clearance": "1/16"},
-            "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/8″ in all "
+            "Inside (Width) may need to be up to 1/32″ more; the total clearance of 1/8″ "
             "covers it.",
         ),
         (
             "frame_around",
             FRAME | {"clearance": "1/128"},
-            "Inside (Width): it may have to be up to 1/32″ more; the clearance of 1/64″ in all "
-            "does not cover it.",
+            "Inside (Width) may need to be up to 1/32″ more; the total clearance of 1/64″ "
+            "isn’t enough for that.",
         ),
         # A rabbet that is 1/32 less needs 2 × 1/32 more inside.
         (
             "frame_around",
             {"rabbet": "[Read] - 37 3/16", "clearance": "1/16"},
-            "Inside (Width): it may have to be up to 1/16″ more; the clearance of 1/8″ in all "
+            "Inside (Width) may need to be up to 1/16″ more; the total clearance of 1/8″ "
             "covers it.",
         ),
         (
             "frame_of_equal_sides",
             {"size": "[Read]", "clearance": "1/64"},
-            "Inside (Across the flats): it may have to be up to 1/32″ more; the clearance of 1/32″ "
-            "in all just covers it, with nothing left.",
+            "Inside (Across the flats) may need to be up to 1/32″ more; the total clearance of "
+            "1/32″ just covers it, with nothing to spare.",
         ),
         # One dado over one shelf: the play counts once.
         (
             "dado_layout",
             {"shelf": "[Read] - 36 13/16", "play": "1/16"},
-            "Width of a dado: it may have to be up to 1/32″ more; the clearance of 1/16″ in all "
+            "Width of a dado may need to be up to 1/32″ more; the total clearance of 1/16″ "
             "covers it.",
         ),
     ],
@@ -116,7 +113,7 @@ FRAME = {"width": "[Read]"}
 def test_all_of_the_clearance_is_set_against_what_makes_it_tighter(reckoner, values, said):
     told = fit(reckoner, values)
     assert told["said"] == said
-    assert told["covers"] is ("not cover" not in said)
+    assert told["covers"] is ("isn’t enough" not in said)
 
 
 def test_a_panel_has_both_edges_free_at_its_dampest():
@@ -125,7 +122,7 @@ def test_a_panel_has_both_edges_free_at_its_dampest():
     said = fit("panel_in_its_groove", values)
     assert said["covers"] is True
     assert exact(said["clearance"]) < 1 / 32
-    assert said["said"].endswith("just covers it, with nothing left.")
+    assert said["said"].endswith("just covers it, with nothing to spare.")
     assert fit("panel_in_its_groove", values | {"clearance": "1/128"})["covers"] is False
 
 
@@ -134,14 +131,14 @@ def test_a_fit_goes_by_the_tightest_of_several():
     values = {"height": "[Read]", "clearance": "1/32"}
     said = fit("frame_around", values, text="20 3/4", fineness="1/4")
     assert said["answer"] == "inside.2"
-    assert said["said"].startswith("Inside (Height): it may have to be up to 1/8″ more;")
+    assert said["said"].startswith("Inside (Height) may need to be up to 1/8″ more;")
 
 
 def test_what_only_makes_it_looser_needs_no_clearance():
     """Heavy of the mark: the true width is longer, and the shelf too short, not too long."""
     said = fit("shelf_length", SHELF | {"gap": "0"}, side="heavy")
     assert said["covers"] is True
-    assert said["said"] == "No reading makes it tighter: the clearance of 0″ in all stays."
+    assert said["said"] == "No reading makes it tighter: you keep the full clearance of 0″."
     assert fit("shelf_length", SHELF | {"gap": "0"}, side="light")["covers"] is False
 
 

@@ -18,7 +18,7 @@ def sure(document, identity, **more):
 
 def test_a_reading_is_unsure_by_half_a_mark():
     said = sure(linked(), "1")
-    assert said["said"] == "37 9/16″, likely within 1/32″, at worst within 1/32″."
+    assert said["said"] == "37 9/16″, probably within 1/32″, 1/32″ at the outside."
     assert (said["worst"]["low"]["text"], said["worst"]["high"]["text"]) == (
         "37 17/32″",
         "37 19/32″",
@@ -33,7 +33,7 @@ def test_a_number_says_which_reading_to_measure_again():
     )
     said = sure(document, "6")
     assert said["measure_again"]["said"] == (
-        "Measure Scribe again: it makes 99 % of what is unsure."
+        "Measure Scribe again: it accounts for 99% of the uncertainty."
     )
     assert [(each["name"], each["by"]) for each in said["readings"]] == [
         ("Scribe", "1/8″"),
@@ -161,7 +161,7 @@ def test_a_number_without_readings_and_one_in_error_say_so():
         reckoner="mitered_length",
         values={"known": "30", "width": "2"},
     )
-    assert sure(document, "1")["said"] == "34″: no reading is behind it."
+    assert sure(document, "1")["said"] == "34″: it doesn’t depend on any reading."
     assert ask("sure", changed(linked(), "delete", id="1"), id="2")["error"]["kind"] == "missing"
     assert ask("sure", linked(), id="9")["error"]["kind"] == "unknown"
 

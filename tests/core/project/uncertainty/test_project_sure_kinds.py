@@ -61,9 +61,9 @@ def test_an_angle_is_told_in_degrees_by_the_derivatives_of_the_law_of_cosines():
     assert number(said["likely"]["by"]) == pytest.approx(
         sqrt(sum(move**2 for move in moves)), abs=0.006
     )
-    assert said["said"] == "≈ 90.5°, likely within ≈ 0.18°, at worst within ≈ 0.3°."
+    assert said["said"] == "≈ 90.5°, probably within ≈ 0.18°, ≈ 0.3° at the outside."
     assert [each["name"] for each in said["readings"]] == ["C", "A", "B"]
-    shares = [float(each["share"].removesuffix(" %")) for each in said["readings"]]
+    shares = [float(each["share"].removesuffix("%")) for each in said["readings"]]
     squares = sum(move**2 for move in moves)
     assert shares == pytest.approx([100 * move**2 / squares for move in moves], abs=0.6)
 
@@ -86,7 +86,7 @@ def test_a_small_angle_that_readings_hardly_move_is_not_told_as_none():
         document = changed(document, "correct", id=other, text="400")
     document = changed(document, "correct", id="3", text="500")
     said = sure(document, "4", answer="setting")
-    assert said["said"].endswith("likely within less than 0.01°, at worst within less than 0.01°.")
+    assert said["said"].endswith("probably within less than 0.01°, less than 0.01° at the outside.")
 
 
 def test_a_difference_without_its_sign_is_unsure_by_both_diagonals_together():
@@ -109,12 +109,12 @@ def test_a_count_is_told_as_its_range_without_a_root_of_squares():
     """4 × 11 29/32 + 3 × 1/8 = 48: a stick any shorter gives three."""
     said = sure(*fitting("48", "11 29/32"))
     assert said["said"] == (
-        "4, at worst between 3 and 4. It goes in steps: no likely case is told."
+        "4, between 3 and 4 at the outside. It goes in steps, so there’s no likely range."
     )
     assert (said["steps"], said["likely"], said["worst"]["by"]) == (True, None, None)
     assert [said["worst"][end]["text"] for end in ("low", "high")] == ["3", "4"]
     assert [each["share"] for each in said["readings"]] == [None, None]
-    assert said["measure_again"]["said"].endswith("again: alone it makes this 3 to 4.")
+    assert said["measure_again"]["said"].endswith("again: on its own it moves this from 3 to 4.")
 
 
 def test_a_count_that_only_several_readings_together_change_is_told_so():
@@ -127,7 +127,7 @@ def test_a_count_that_only_several_readings_together_change_is_told_so():
 
 def test_a_count_far_from_its_steps_is_sure():
     said = sure(*fitting("48 1/2", "11 29/32"))
-    assert said["said"] == "4: the readings behind it do not change it."
+    assert said["said"] == "4: the readings behind it don’t change it."
 
 
 def test_a_length_that_hangs_on_a_count_says_that_it_goes_in_steps():
@@ -135,7 +135,7 @@ def test_a_length_that_hangs_on_a_count_says_that_it_goes_in_steps():
     said = sure(*fitting("48", "11 29/32"), answer="left")
     assert said["steps"]
     assert said["likely"] is None
-    assert "in between it may lie beyond these" in said["said"]
+    assert "it could fall outside this range" in said["said"]
     most = 48 - Fraction(1, 32) - 3 * (12 - Fraction(3, 32) + Fraction(1, 8))
     assert exact(said["worst"]["high"]) == most
 
@@ -182,7 +182,7 @@ def test_a_reading_that_leaves_no_answer_is_named_and_hides_no_other_number():
     document = changed(document, "describe", id="1", fineness="1/8")
     said = sure(document, identity)
     assert said["said"] == (
-        "1/16″, but it is at its limit. With Wide 1/16″ less there is no answer: Nothing is left "
+        "1/16″, but it’s at its limit. With Wide 1/16″ less there’s no answer: Nothing is left "
         "between the sides."
     )
     assert (said["worst"], said["likely"], said["readings"][0]["moves"]) == (None, None, None)
@@ -196,9 +196,9 @@ def test_a_number_that_is_gone_when_a_reading_is_off_says_so_and_the_others_are_
     values = {"height": "[High]", "opening": "10", "thickness": "3/4", "case_parts": "inside"}
     document, identity = with_line("equal_shelf_spacing", values, High="31 1/2")
     said = sure(document, identity, answer="marks.2")
-    assert said["said"].endswith("With High 1/32″ less there is no such number.")
+    assert said["said"].endswith("With High 1/32″ less there’s no such number.")
     assert sure(document, identity, answer="shelf_count")["said"].startswith(
-        "2, at worst between 1 and 2."
+        "2, between 1 and 2 at the outside."
     )
 
 
@@ -206,4 +206,4 @@ def test_a_line_that_answers_in_words_alone_has_no_number():
     example = RECKONERS["equilibrium_moisture"].example
     document, identity = with_line("equilibrium_moisture", example)
     error = ask("sure", document, id=identity)["error"]
-    assert error["message"] == "All of its answers are words."
+    assert error["message"] == "This line has no number to check."

@@ -207,4 +207,4 @@ def test_a_weight_that_is_none_is_refused_at_its_part(weight):
 
 def test_a_weight_alone_is_no_material():
     said = ask("shelf_sag", {"materials": [{"name": "Bricks", "weight": "100"}]}, **PLAIN)
-    assert "no figure but its weight" in said["error"]["message"]
+    assert "no number but its weight" in said["error"]["message"]

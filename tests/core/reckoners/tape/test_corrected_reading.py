@@ -51,7 +51,7 @@ def test_a_reading_from_the_hook_is_corrected_to_the_truth(hook, scale, reading)
     assert exact(said["by_key"]["true"]) == true
     assert exact(said["by_key"]["off"]) == abs(true - reading)
     way = said["by_key"]["way"]["text"]
-    assert ("short" in way, "long" in way) == (true > reading, true < reading)
+    assert ("reads short" in way, "reads long" in way) == (true > reading, true < reading)
 
 
 @given(hooks, scales, readings)
@@ -95,7 +95,7 @@ def test_a_hook_that_is_pushed_in_reads_long_so_its_error_is_taken_away():
         block_reads="6 1/32",
     )
     assert said["by_key"]["true"]["text"] == "19 31/32″"
-    assert "take away 1/32″" in said["by_key"]["hook"]["text"]
+    assert "subtract 1/32″" in said["by_key"]["hook"]["text"]
 
 
 def test_a_stretched_tape_reads_short_in_proportion():

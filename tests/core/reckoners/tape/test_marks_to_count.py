@@ -1,5 +1,6 @@
 """A length is told as marks to count, and who counts as told comes to its mark."""
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -7,21 +8,18 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
-NUMBERS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
-    "sixteen seventeen eighteen nineteen twenty"
-).split()
-NUMBERS += [f"twenty-{ones}" for ones in NUMBERS[1:10]] + ["thirty", "thirty-one", "thirty-two"]
+PARTS = {2: "halves half", 4: "quarters quarter", 8: "eighths eighth", 16: "sixteenths sixteenth"}
+PARTS |= {32: "thirty-seconds thirty-second", 64: "sixty-fourths sixty-fourth"}
+COUNTED = re.compile(r"(\d+) (\S+) (past|short of) (\d+)")
 
 
 def counted(words, division):
-    """Where a helper ends who counts from the inch: "four small marks short of 30 (…)"."""
+    """Where a helper ends who counts from the inch: "4 sixteenths short of 30"."""
     if words.startswith("on "):
         return Fraction(words.removeprefix("on "))
-    number, rest = words.split(" small mark")
-    way = 1 if " past " in rest or rest.startswith("s past") else -1
-    inch = int(rest.split(" (")[0].split()[-1])
-    return inch + way * Fraction(NUMBERS.index(number), division)
+    number, parts, way, inch = COUNTED.fullmatch(words).groups()
+    assert parts == PARTS[division].split()[number == "1"]
+    return int(inch) + (1 if way == "past" else -1) * Fraction(int(number), division)
 
 
 @given(
@@ -39,7 +37,7 @@ def test_who_counts_from_the_inch_comes_to_the_nearest_mark(length, division):
 @given(st.fractions(min_value=0, max_value=400, max_denominator=64))
 def test_the_larger_mark_is_never_more_than_two_small_marks_away(length):
     how = reckon("marks_to_count", length=f"{length} in", division="64")["by_key"]["how"]["text"]
-    assert how.startswith(("on ", "one small mark ", "two small marks "))
+    assert how.startswith(("on ", "1 sixty-fourth ", "2 sixty-fourths "))
 
 
 @pytest.mark.parametrize(
@@ -48,17 +46,12 @@ def test_the_larger_mark_is_never_more_than_two_small_marks_away(length):
         (
             "7 11/16",
             "32",
-            "two small marks past the five-eighths after 7 (thirty-seconds)",
-            "ten small marks short of 8 (thirty-seconds)",
+            "2 thirty-seconds past the five-eighths after 7",
+            "10 thirty-seconds short of 8",
         ),
-        (
-            "29 3/4",
-            "16",
-            "on the three-quarters past 29",
-            "four small marks short of 30 (sixteenths)",
-        ),
+        ("29 3/4", "16", "on the three-quarters past 29", "4 sixteenths short of 30"),
         ("36", "8", "on 36", "on 36"),
-        ("18 mm", "mm", "two small marks short of 20 (millimeters)", None),
+        ("18 mm", "mm", "2 millimeters short of 20", None),
     ],
 )
 def test_the_words_are_those_of_the_trade(length, division, how, from_inch):

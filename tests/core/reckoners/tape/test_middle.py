@@ -15,7 +15,7 @@ def test_the_middle_of_a_span_from_zero_is_its_half():
     """Worked by hand: 37 9/16 is 601/16, and its half 601/32 = 18 25/32."""
     said = reckon("middle", {"mark": "1/32"}, last="37 9/16")
     assert said["answers"][0]["text"] == "18 25/32″"
-    assert [item["label"] for item in said["by_key"]["marks"]["items"]] == ["Middle"]
+    assert [item["label"] for item in said["by_key"]["marks"]["items"]] == ["Center"]
     assert said["working"][0]["text"] == "(0 + 37 9/16) ÷ 2 = 18 25/32"
 
 

@@ -99,8 +99,8 @@ def ask_frame(width, height, rising, falling):
 
 
 def test_measures_that_can_not_belong_to_one_frame_are_to_be_measured_again():
-    assert any("measure again" in each for each in frame(36, 27, "45 1/4", "45 1/4")["cautions"])
-    assert not any("measure again" in each for each in frame(36, 27, "45", "45 1/16")["cautions"])
+    assert any("Measure again" in each for each in frame(36, 27, "45 1/4", "45 1/4")["cautions"])
+    assert not any("Measure again" in each for each in frame(36, 27, "45", "45 1/16")["cautions"])
 
 
 @pytest.mark.parametrize(
@@ -135,7 +135,7 @@ def test_the_drawing_leans_as_the_frame_does(rising, falling, corner):
     texts = [each["text"] for each in drawn["shapes"] if "text" in each]
     pushed = [text for text in texts if text.startswith("push")]
     assert len(pushed) == (1 if corner else 0)
-    assert ("larger than it is" in drawn["words"]) == bool(corner)
+    assert ("exaggerated" in drawn["words"]) == bool(corner)
 
 
 @pytest.mark.parametrize(("width", "height"), [(90, 4), (4, 90), (30, 30)])

@@ -37,8 +37,8 @@ def test_a_piece_cut_to_a_mark_is_trimmed_or_cut_again():
     heavy = reckon("over_or_under", aimed="12", measured="12 1/16", cut="mark")
     light = reckon("over_or_under", aimed="12", measured="11 15/16", cut="mark")
     assert texts(heavy)["remedy"] == "Trim 1/16″ off"
-    assert "cut another" in texts(light)["remedy"]
-    assert any("maker's instructions" in caution for caution in heavy["cautions"])
+    assert "Cut another" in texts(light)["remedy"]
+    assert any("maker’s instructions" in caution for caution in heavy["cautions"])
     assert texts(heavy)["marks"] == texts(light)["marks"] == "1 mark (sixteenths)"
 
 

@@ -53,7 +53,7 @@ def test_the_smaller_ones_are_square_too(along, across):
 def test_a_corner_that_is_too_small_asks_for_a_smaller_measure():
     error = errors(ask("three_four_five", along="3'", across="3' 11", step="1 ft"))["step"]
     assert error["kind"] == "impossible"
-    assert "smaller" in error["remedy"]
+    assert "finer" in error["remedy"]
 
 
 def test_bad_fields_are_each_told_of():

@@ -57,10 +57,10 @@ def taken(document, text):
         if entry is None or state is None:
             raise Refusal(
                 "unknown",
-                f"Row {number}: there is no line {quoted(row['Name'])}."
+                f"Row {number}: there’s no line named {quoted(row['Name'])}."
                 if entry is None
                 else f"Row {number}: {quoted(row['State'])} is neither cut nor spoiled.",
-                "Mend that row.",
+                "Fix that row.",
                 field="text",
             )
         states = _STATES if "State" in row else ("cut",)
@@ -90,7 +90,7 @@ def _piece(there, piece, number):
         except Refusal:
             raise Refusal(
                 "unreadable",
-                f"Row {number}: {quoted(text)} can't be read.",
+                f"Row {number}: {quoted(text)} can’t be read.",
                 "Write lengths as 289/8 in, dates as 2026-11-25T17:20.",
                 field="text",
             ) from None

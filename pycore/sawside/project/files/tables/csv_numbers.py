@@ -38,7 +38,7 @@ def refuse_grouped(row, text):
     if found:
         raise Refusal(
             "unreadable",
-            f"Row {row.number}: {quoted(found[0])} can mean two things in this table.",
+            f"Row {row.number}: {quoted(found[0])} could mean two things in this table.",
             "Write it as a fraction, or as a whole number in plain digits.",
             field="text",
         )

@@ -49,7 +49,7 @@ def read_table(text, header, needed, numbers=()):
     with a point, whatever they were written with. Refusals "message" name the row.
     """
     if len(text) > MOST_TEXT:
-        raise _refusal("This is no table, or a very long one.", "Choose another file.")
+        raise _refusal("This isn’t a table, or it’s a very long one.", "Choose another file.")
     text, above, separator = _parted(text.removeprefix("\ufeff"), needed)
     rows = _rows(text, above, separator)
     number, names = next(rows, (above + 1, []))
@@ -59,7 +59,7 @@ def read_table(text, header, needed, numbers=()):
         if not any(cell.strip() for cell in row):
             continue
         if len(row) > len(names):
-            raise _refusal(f"Row {number} has more cells than the first row.", "Mend that row.")
+            raise _refusal(f"Row {number} has more cells than the first row.", "Fix that row.")
         if len(table) >= MOST_ROWS:
             raise _refusal(f"There are more than {MOST_ROWS} rows.", "Split the file.")
         cells = dict.fromkeys(columns, "")
@@ -77,7 +77,8 @@ def _parted(text, needed):
     if said is not None:
         if said[1] not in _SEPARATORS:
             raise _refusal(
-                "Row 1 names a separator that isn’t read.", "Use a comma, a semicolon or a tab."
+                "Row 1 names a separator Sawside doesn’t read.",
+                "Use a comma, a semicolon or a tab.",
             )
         return text[said.end() :], 1, said[1]
     first = re.split(r"[\r\n]", text, maxsplit=1)[0]
@@ -103,7 +104,7 @@ def _rows(text, above, separator):
             yield number, row
     except csv.Error:
         number = above + reader.line_num
-        raise _refusal(f"Row {number} is no row of a table.", "Mend it.") from None
+        raise _refusal(f"Row {number} isn’t a table row.", "Fix it.") from None
 
 
 def _columns(names, header, needed, row):
@@ -113,7 +114,7 @@ def _columns(names, header, needed, row):
     for at, cell in enumerate(names):
         name = known.get(_folded(cell))
         if name in found:
-            raise _refusal(f"The column {quoted(name)} is there twice.", "Take one away.")
+            raise _refusal(f"There are two columns named {quoted(name)}.", "Remove one.")
         if name is not None:
             found[name] = at
     for name in needed:

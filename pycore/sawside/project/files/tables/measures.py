@@ -59,9 +59,9 @@ def typed(row, name, show):
     if shop and exact and not _alike(shop, exact, rounding, show):
         raise Refusal(
             "conflict",
-            f"Row {row.number}: {name} {quoted(shop)} and {name} exact {quoted(exact)} are not the "
-            "same.",
-            "Write it alike in both, or clear one of the two cells.",
+            f"Row {row.number}: {name} {quoted(shop)} and {name} exact {quoted(exact)} don’t "
+            "match.",
+            "Make them match, or clear one of the two cells.",
             field="text",
         )
     refuse_grouped(row, exact or shop)

@@ -34,7 +34,7 @@ def csv_in(document, what, text, when=""):
         "act": "several",
         "acts": [act for _, act in numbered],
         "when": when,
-        "said": f"Took in {rows} of {what}.",
+        "said": f"Imported {rows} of {what}.",
     }
     try:
         return change(document, act=act)
@@ -45,7 +45,7 @@ def csv_in(document, what, text, when=""):
 def _table(what):
     if what not in _TABLES:
         raise Refusal(
-            "unknown", "There is no such table.", f"Use {', '.join(_TABLES)}.", field="what"
+            "unknown", "There’s no such table.", f"Use {', '.join(_TABLES)}.", field="what"
         )
     return _TABLES[what]
 

@@ -11,11 +11,11 @@ def line_field(label, **more):
 
 def start_field(label, easier):
     """The line that the piece starts at; `easier` says what a rounder line makes easier."""
-    usual = "The 1-inch line is usual; the 10-inch or 100 mm line is easier to"
+    usual = "Usually the 1-inch line. The 10-inch or 100 mm line is easier to"
     return line_field(label, help=f"{usual} {easier}.")
 
 
-STRETCHED = own_tape("tape", "Tape", help="Its stretch is corrected; its hook takes no part.")
+STRETCHED = own_tape("tape", "Tape", help="Corrected for stretch. The hook doesn’t matter here.")
 
 
 def stretch_of(given):
