@@ -104,11 +104,11 @@ def end_at_unequal(show, side, across, neighbor, corner):
     adds = unequal_allowance(across, neighbor, corner)
     degrees = unequal_setting(across, neighbor, corner) if sign(adds) > 0 else None
     if degrees is None or degrees > STEEPEST:
-        cause = "turn the cut past square" if degrees is None else f"need a cut over {STEEPEST}°"
+        cause = "the cut would go past square" if degrees is None else f"it takes over {STEEPEST}°"
         raise Refusal(
             "impossible",
-            f"At a corner of {angle_text(corner)} a piece {show.text(across)} wide and one "
-            f"{show.text(neighbor)} wide {cause}.",
-            "Give widths that are more alike, or a corner nearer to square.",
+            f"A piece {show.text(across)} wide can’t meet one {show.text(neighbor)} wide at a "
+            f"{angle_text(corner)} corner: {cause}.",
+            "Enter widths that are closer, or a corner nearer to square.",
         )
     return MiteredEnd(side, "flat", degrees, across, adds, corner, neighbor)
