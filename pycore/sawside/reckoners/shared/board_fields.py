@@ -5,5 +5,5 @@ from sawside.reckoners.declaration import length
 
 def thickness(key="thickness", label="Thickness", **more):
     """A thickness as measured; where nothing is typed, that of the usual panel."""
-    usual = {"help": "As measured.", "default": '3/4"', "metric": "18 mm"}
+    usual = {"help": "Measure it.", "default": '3/4"', "metric": "18 mm"}
     return length(key, label, **usual | {"least": "1/64 in", "most": "6 in"} | more)

@@ -123,12 +123,7 @@ _FIELDS = (
     length("depth", "Shelf depth", help="Front to back.", least="1 in"),
     thickness(label="Cleat thickness", help="", least="1/8 in", most="4 in"),
     length(
-        "height",
-        "Cleat height",
-        default='1 1/2"',
-        metric="40 mm",
-        least="1/4 in",
-        most="12 in",
+        "height", "Cleat height", default='1 1/2"', metric="40 mm", least="1/4 in", most="12 in"
     ),
     length(
         "setback",

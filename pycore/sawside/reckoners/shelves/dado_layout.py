@@ -187,9 +187,7 @@ RECKONER = Reckoner(
             },
         ),
         thickness(
-            "panel",
-            "Rabbeted panel thickness",
-            shown_when=("rabbets", ("upper", "lower", "both")),
+            "panel", "Rabbeted panel thickness", shown_when=("rabbets", ("upper", "lower", "both"))
         ),
     ),
     answers=(

@@ -156,11 +156,7 @@ RECKONER = Reckoner(
         THICKNESS,
         choice("by", "Progression", {"step": "Constant step", "ratio": "Constant percent"}),
         length(
-            "lowest",
-            "Bottom opening",
-            help="The biggest one.",
-            least="1/4 in",
-            blank_means=_OTHERS,
+            "lowest", "Bottom opening", help="The biggest one.", least="1/4 in", blank_means=_OTHERS
         ),
         length(
             "highest",

@@ -30,8 +30,7 @@ def _never(too_much, show):
         return Refusal("impossible", message, "Use a lighter load or a bigger limit.", field="load")
     return Refusal(
         "impossible",
-        f"Even a span of {show.text(_MOST)} stays within the limit, and Sawside figures no longer "
-        "shelf.",
+        f"Even a span of {show.text(_MOST)}, the longest Sawside figures, stays within the limit.",
         "Enter a smaller limit or a thinner board.",
         field="limit",
     )

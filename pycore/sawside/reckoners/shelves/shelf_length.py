@@ -141,9 +141,7 @@ RECKONER = Reckoner(
     order=312,
     makes_parts=True,
     fields=(
-        length(
-            "width", "Case width", least="1 in", blank_means="Figured from the shelf."
-        ),
+        length("width", "Case width", least="1 in", blank_means="Figured from the shelf."),
         length("shelf", "Shelf length", least="1/2 in", blank_means="Figured from the width."),
         choice(
             "width_is",
@@ -152,10 +150,7 @@ RECKONER = Reckoner(
             default=None,
         ),
         thickness(
-            "side_thickness",
-            "Side thickness",
-            least="0 in",
-            shown_when=("width_is", ("outside",)),
+            "side_thickness", "Side thickness", least="0 in", shown_when=("width_is", ("outside",))
         ),
         choice(
             "joint",

@@ -32,7 +32,7 @@ def compute(given, show):
     high = low + fixed
     lines = [*inside_working(given, show, inside)]
     if given.edge != "bottom" or origin_of(given) != "inside_bottom":
-        lines.append(f"The fixed shelf's bottom edge is {show.number(low)} above the inside bottom")
+        lines.append(f"The fixed shelf’s bottom edge is {show.number(low)} above the inside bottom")
     counts, openings = [], []
     for name, room in (("below", low), ("above", inside - high)):
         shelves, opening, more = _part(given, show, name, room)

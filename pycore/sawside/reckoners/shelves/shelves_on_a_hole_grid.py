@@ -166,9 +166,7 @@ RECKONER = Reckoner(
         height_field(),
         THICKNESS,
         choice(
-            "wanted",
-            "Spacing",
-            {"equal": "As equal as the holes allow", "own": "My own heights"},
+            "wanted", "Spacing", {"equal": "As equal as the holes allow", "own": "My own heights"}
         ),
         count(
             "shelf_count",

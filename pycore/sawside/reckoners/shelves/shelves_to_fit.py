@@ -170,13 +170,7 @@ RECKONER = Reckoner(
             (
                 length("height", "Item height", help="The tallest one.", least="1/4 in"),
                 clearance("clearance", "Clearance above", "clearance_above", most="48 in"),
-                count(
-                    "openings",
-                    "How many rows",
-                    default="1",
-                    least="1",
-                    most=str(MOST_SHELVES),
-                ),
+                count("openings", "How many rows", default="1", least="1", most=str(MOST_SHELVES)),
             ),
             row_label="Item",
             most_rows=20,

@@ -18,8 +18,7 @@ _HEIGHT = "Inside height, unless you pick Whole case below."
 _WHOLE = ("case_parts", ("whole",))
 
 THICKNESS = thickness(
-    label="Shelf thickness",
-    help="Measure it. Sheet goods run thinner than their nominal size.",
+    label="Shelf thickness", help="Measure it. Sheet goods run thinner than their nominal size."
 )
 MARKING = (
     choice("edge", "Line to mark", EDGES),

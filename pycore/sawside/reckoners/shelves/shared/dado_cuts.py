@@ -26,7 +26,10 @@ def cuts_of(given, show, width):
     cuts.sort(key=lambda cut: cut[1])
     if not cuts:
         raise Refusal(
-            "missing", "There’s nothing to cut.", "Enter a shelf height or a rabbet.", field="places"
+            "missing",
+            "There’s nothing to cut.",
+            "Enter a shelf height or a rabbet.",
+            field="places",
         )
     _refuse_meeting(given, show, cuts)
     return cuts

@@ -9,9 +9,11 @@ from sawside.reckoners.shelves.shared.shelf_working import (
     plate_figures,
     shelf_working,
 )
+from sawside.wood.materials import started
 from sawside.wood.numbers import metric, number_text, size_text, stress_text
 from sawside.wood.strength.loads import density_text
 from sawside.wood.strength.sag_limits import LIMITS, seen
+from sawside.wood.tables import noted
 
 _MILLION = 10**6
 CAUTIONS = (
@@ -90,30 +92,33 @@ def _stiff(psi, show):
 def figures_text(case, show):
     """Where the figures come from, and what a range would change."""
     told = []
-    for name, made_of in (("Stiffness", case.board), ("Edging stiffness", case.strip_material)):
-        if made_of is None:
-            continue
+    for name, made_of in case.materials:
         stiffness = made_of.stiffness
         least, most = stiffness.least, stiffness.most
         ranged = f", the low end of a range up to {_stiff(most, show)}" if most > least else ""
         told.append(
-            f"{name}, {made_of.spoken}: {_stiff(least, show)}{ranged} ({stiffness.cited})."
+            f"{name} stiffness, {made_of.spoken}: {_stiff(least, show)}{ranged} "
+            f"({stiffness.cited})."
         )
     told += plate_figures(case)
-    for name, figure, text in (
-        ("Strength", "strength", stress_text),
-        ("Weight", "weight", density_text),
-    ):
-        told += [
-            f"{name}, {made_of.spoken}: {text(_counted(known, figure), show)} ({known.cited})."
-            for made_of, known in _known(case, figure)
-        ]
+    told += [
+        f"Strength of {made_of.spoken}: {stress_text(made_of.strength.least, show)} "
+        f"({made_of.strength.cited})."
+        for _, made_of in case.materials
+        if made_of.strength
+    ]
+    told += [
+        f"Weight of {made_of.spoken}: {density_text(made_of.weight.most, show)} "
+        f"({made_of.weight.cited})."
+        for _, made_of in case.materials
+        if made_of.weight
+    ]
     if case.load_cited:
         told.append(f"Load: {case.load_cited}.")
     told.append(f"Creep: {number_text(case.creep, 2)} times ({case.creep_cited}).")
     if case.given.limit != "own":
         told.append(f"Limit: {LIMITS[case.given.limit].cited}.")
-    return " ".join(told)
+    return " ".join(dict.fromkeys(told))
 
 
 def _unweighed(case):

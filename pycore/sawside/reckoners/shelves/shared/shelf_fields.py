@@ -42,10 +42,7 @@ def _material_fields():
 def _support_fields(overhang):
     holds = {key: text for key, text in _HOLDS.items() if overhang or key != "overhanging"}
     held = choice(
-        "supports",
-        "Ends",
-        holds,
-        help="Pins, cleats, rabbets and dadoes all count as resting.",
+        "supports", "Ends", holds, help="Pins, cleats, rabbets and dadoes all count as resting."
     )
     over = length(
         "overhang",
@@ -54,9 +51,7 @@ def _support_fields(overhang):
         most="10 ft",
         shown_when=("supports", ("overhanging",)),
     )
-    cleat = choice(
-        "cleat", "Back cleat", {"none": "None", "back": "Fastened to the wall"}
-    )
+    cleat = choice("cleat", "Back cleat", {"none": "None", "back": "Fastened to the wall"})
     return (held, over, cleat) if overhang else (held, cleat)
 
 
@@ -154,11 +149,7 @@ def _judging_fields():
 
 THICKNESS = thickness(least="1/16 in")
 DEPTH = length(
-    "depth",
-    "Depth",
-    help="Front to back, not counting the edging.",
-    least="1/2 in",
-    most="8 ft",
+    "depth", "Depth", help="Front to back, not counting the edging.", least="1/2 in", most="8 ft"
 )
 SPAN = length("span", "Span", help="Between the supports.", least="1 in", most="20 ft")
 
