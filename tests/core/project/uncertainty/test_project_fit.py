@@ -108,7 +108,7 @@ FRAME = {"width": "[Read]"}
         (
             "dado_layout",
             {"shelf": "[Read] - 36 13/16", "play": "1/16"},
-            "Width of a dado: it may have to be up to 1/32″ more; the clearance of 1/16″ in all "
+            "Dado width: it may have to be up to 1/32″ more; the clearance of 1/16″ in all "
             "covers it.",
         ),
     ],

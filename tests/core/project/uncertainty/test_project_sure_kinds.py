@@ -172,7 +172,7 @@ def test_one_of_a_list_is_told_with_its_own_name():
     values = {"height": "[High]", "shelf_count": "2", "thickness": "3/4", "case_parts": "inside"}
     document, identity = with_line("equal_shelf_spacing", values, High="44 1/2")
     said = sure(document, identity, answer="marks.2")
-    assert said["label"] == "Marks of the shelves (Shelf 2)"
+    assert said["label"] == "Shelf marks (Shelf 2)"
     assert exact(said["worst"]["by"]) == Fraction(2, 3) * Fraction(1, 32)
 
 

@@ -145,5 +145,5 @@ def test_the_fewest_holes_reach_from_the_lowest_shelf_to_the_highest():
     said = reckon("pin_holes", **side, wanted=["30", "16", "20"])["by_key"]
     assert said["enough"]["text"] == "Holes 7 to 18: 12 per row instead of 25."
     one = reckon("pin_holes", **side, wanted=["16"])["by_key"]
-    assert one["enough"]["text"] == "Hole 7 alone."
+    assert one["enough"]["text"] == "Just hole 7."
     assert "enough" not in reckon("pin_holes", **side)["by_key"]
