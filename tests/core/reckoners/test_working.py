@@ -37,6 +37,7 @@ NOT_ARITHMETIC = re.compile(
             r"^Bottom [\d≈]",
             r"^(Bottom edge|Top edge|Center line) of each shelf",
             r"^Load: ",
+            r"^Source, ",
             r"^The cleat holds the back edge",
             r"^The edging twists",
             r"^Shape of least energy",

@@ -155,8 +155,8 @@ def board_of(given):
         Year(low, high, year.cited),
         cited,
         (
-            f"{name}: {cited}",
-            f"Through the year: {year.cited}",
+            f"Source, wood: {cited}",
+            f"Source, moisture range: {year.cited}",
             *(each.working for each in rates if each.working),
             *between,
         ),
