@@ -131,7 +131,8 @@ def _graded(given, openings):
     if given.by == "step":
         return {"step": openings[0] - openings[1]}
     percent = decimal_text(openings[1] / openings[0] * 100, 2)
-    return {"ratio": f"{percent}% of the one below"}
+    about = "about " if percent.endswith("…") else ""
+    return {"ratio": f"{about}{percent.removesuffix('…')}% of the one below"}
 
 
 RECKONER = Reckoner(

@@ -68,7 +68,7 @@ def _shrinkage(row):
         for name, column in (
             ("across the rings", "radial"),
             ("along the rings", "tangential"),
-            ("of the volume", "volumetric"),
+            ("by volume", "volumetric"),
         )
         if row[column]
     )

@@ -58,7 +58,7 @@ def _verdict(given, show, told):
     if given.wood == "plywood":
         size = PLYWOOD[given.category]
         is_ = "outside" if outside(size, given.measured) else "within"
-        return f"{text} is {is_} its limits, {limits_text(size, show)}."
+        return f"{text} is {is_} the PS 1 limits, {limits_text(size, show)}."
     off = given.measured - next(iter(told.values()))
     usual = "the usual size" if given.wood == "sheet" else "the standard"
     if off == 0:

@@ -31,7 +31,7 @@ def test_plywood_has_the_limits_of_ps_1(row):
         (limits[1] + Fraction(1, 500), "outside"),
     ):
         said = reckon("sold_sizes", wood="plywood", category=key, measured=f"{measured} in")
-        assert f"is {word} its limits" in said["by_key"]["verdict"]["text"]
+        assert f"is {word} the PS 1 limits" in said["by_key"]["verdict"]["text"]
 
 
 @pytest.mark.parametrize("row", rows("softwood_sizes.csv"), ids=lambda row: str(row))

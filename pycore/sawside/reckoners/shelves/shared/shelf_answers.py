@@ -155,7 +155,7 @@ ANSWERS = (
     Answer("part", "Sag as a fraction of the span", "text"),
     Answer("eye", "Will you see it?", "text"),
     Answer("place", "Lowest point", "text"),
-    Answer("load", "Total load", "text"),
+    Answer("load", "Load", "text"),
     Answer("stress", "Bending stress", "text"),
     Answer("figures", "Where the numbers are from", "text"),
 )
