@@ -182,8 +182,8 @@ def test_a_reading_that_leaves_no_answer_is_named_and_hides_no_other_number():
     document = changed(document, "describe", id="1", fineness="1/8")
     said = sure(document, identity)
     assert said["said"] == (
-        "1/16″, but it is at its limit. With Wide 1/16″ less there is no answer: There’s no room left "
-        "between the sides."
+        "1/16″, but it is at its limit. With Wide 1/16″ less there is no answer: There’s no room "
+        "left between the sides."
     )
     assert (said["worst"], said["likely"], said["readings"][0]["moves"]) == (None, None, None)
     assert said["measure_again"]["said"] == "Measure Wide again, or leave more room."
