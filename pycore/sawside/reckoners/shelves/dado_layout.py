@@ -80,13 +80,13 @@ def _warnings(given, show, depth, left, cuts):
             "thickness. It could break out (shop practice)."
         )
     if given.play > given.shelf / 16:
-        yield f"{fine_text(given.play, show)} of clearance is loose for a glue joint."
+        yield f"{fine_text(given.play, show)} of extra width is loose for a glue joint."
 
 
 def _working(given, show, width, depth, cuts):
     shelf, side = show.number(given.shelf), show.number(given.side_thickness)
     play = show.number(given.play)
-    yield f"Width, shelf plus clearance: {shelf} + {play} = {show.number(width)}"
+    yield f"Width, shelf plus extra: {shelf} + {play} = {show.number(width)}"
     if given.dado_depth is None:
         third = given.side_thickness / 3
         yield f"Depth: {side} ÷ 3 = {show.number(third)}; set {show.number(depth)}"
@@ -136,8 +136,8 @@ RECKONER = Reckoner(
         SOLD_AS,
         length(
             "play",
-            "Clearance",
-            help="Extra dado width, for glue and finish.",
+            "Extra width",
+            help="Added to the dado, for glue and finish.",
             default='0"',
             most="1/4 in",
         ),

@@ -214,7 +214,7 @@ RECKONER = Reckoner(
         ),
         length(
             "clear",
-            "Clearance around them",
+            "Gap around them",
             help="Holes stay at least this far away.",
             default='1/2"',
             metric="12 mm",

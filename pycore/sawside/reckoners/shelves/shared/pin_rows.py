@@ -49,7 +49,7 @@ def drilled(given, row, zones):
         raise Refusal(
             "impossible",
             "Every hole would run into a fixed shelf or dado.",
-            "Remove one, or use less clearance around them.",
+            "Remove one, or use a smaller gap around them.",
             field="keep",
         )
     return numbers, left_out
