@@ -11,17 +11,17 @@ from sawside.lengths.real import Exact
 
 FEET = {
     "floor": "On the floor",
-    "under_bottom": "On the kick, level with the underside of the bottom",
-    "over_bottom": "On top of the bottom panel",
+    "under_bottom": "On the toe kick, flush with the underside of the bottom",
+    "over_bottom": "On top of the bottom",
 }
 """Where the lower end of a side is."""
-HEADS = {"over_top": "Level with the upper face of the top", "under_top": "Under the top"}
+HEADS = {"over_top": "Flush with the top face of the top", "under_top": "Under the top"}
 """Where the upper end of a side is."""
 ORIGINS = {
     "inside_bottom": "Inside bottom",
     "floor": "Floor",
-    "lower_end": "Lower end of the side",
-    "upper_end": "Upper end of the side",
+    "lower_end": "Bottom end of the side",
+    "upper_end": "Top end of the side",
 }
 """What a mark is measured from; from the upper end it is measured down."""
 EDGES = {"bottom": "Bottom edge", "top": "Top edge", "center": "Center line"}

@@ -87,6 +87,11 @@ class Material:
     movement: Movement | None = None
     weight: Figure | None = None
 
+    @property
+    def spoken(self):
+        """Its name within a sentence: "red maple" for "Maple, red"; that of their own as typed."""
+        return self.name if self.kind == "own" else in_a_sentence(self.name)
+
     def label(self, having):
         """Its name in a list of those that have a figure, marked where that is from memory.
 
@@ -94,6 +99,25 @@ class Material:
         """
         sold = _SOLD.get(self.key) if having == "movement" else None
         return marked(f"{self.name}: {sold}" if sold else self.name, getattr(self, having).status)
+
+
+def in_a_sentence(name):
+    """A name of a sorted list as one says it: "coast Douglas-fir", "Oregon white oak", "OSB"."""
+    genus, _, which = name.partition(", ")
+    if not genus.startswith(_PLACES) and genus[1:2].islower():
+        genus = genus[0].lower() + genus[1:]
+    if not which or ":" in genus or which.endswith("group"):
+        return f"{genus}, {which}" if which else genus
+    first, _, rest = genus.partition(" ")
+    return f"{which} {rest if rest and which.endswith(first) else genus}"
+
+
+_PLACES = ("Douglas", "Spanish")
+
+
+def started(text):
+    """The same where a sentence starts with it."""
+    return text[:1].upper() + text[1:]
 
 
 def _figures(table, units=PSI_IN):

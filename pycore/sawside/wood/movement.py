@@ -59,14 +59,14 @@ def rate(moves, way, now, inside):
     each = 1 / (3000 / shrinkage - SATURATED + now)
     told = number_text(shrinkage, 3)
     working = (
-        f"The part of the width for each 1 %: 1 ÷ (30 × 100 ÷ {told} − 30 + "
+        f"Change in width per 1%: 1 ÷ (30 × 100 ÷ {told} − 30 + "
         f"{number_text(now, 3)}) = {number_text(each, 5)}"
     )
     if whole is None:
         return Rate(
-            each, working, f"{_BEYOND} {told} % worked back from its coefficient: {moves.cited}"
+            each, working, f"{_BEYOND} {told}% worked back from its coefficient: {moves.cited}"
         )
-    return Rate(each, working, f"{_BEYOND} {told} % from {whole.cited}")
+    return Rate(each, working, f"{_BEYOND} {told}% from {whole.cited}")
 
 
-_BEYOND = "equation 13-3, since a moisture is outside 6 to 14 %, with the whole shrinkage of"
+_BEYOND = "equation 13-3, since a moisture is outside 6 to 14%, with the total shrinkage of"

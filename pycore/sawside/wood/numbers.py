@@ -25,8 +25,8 @@ def small_text(value, digits=5):
 
 
 def percent_text(value, places=1):
-    """A percentage: "9.2 %"."""
-    return f"{number_text(value, places)} %"
+    """A percentage: "9.2%"."""
+    return f"{number_text(value, places)}%"
 
 
 def metric(show):

@@ -17,7 +17,7 @@ def own_material(value, materials, figure):
     found = next((each for each in materials if each.name == name), None)
     if found is None:
         raise Refusal(
-            "unknown", f"There is no material {quoted(name)}.", "Choose one, or add it in Settings."
+            "unknown", f"There’s no material {quoted(name)}.", "Choose one, or add it in Settings."
         )
     made = made_of(found)
     if figure is not None and getattr(made, figure) is None:

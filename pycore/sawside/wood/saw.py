@@ -4,17 +4,16 @@ SHORTEST_TO_HOLD = 8
 """Inches. Common practice, no source: a hand stays 6 inches from the blade, and needs 2 to hold."""
 
 SAW_CAUTIONS = (
-    "Unplug the saw before changing a setting or clearing a jam, and follow its maker's "
-    "instructions first.",
-    "Prove a new setting on scrap of the same width before cutting the piece. Let the blade stop "
-    "before it is raised: a small offcut can be caught between fence and blade.",
+    "Unplug the saw before you change a setting or clear a jam. The saw maker’s instructions come "
+    "first.",
+    "Test a new setting on scrap of the same width. Let the blade stop before you raise it: a "
+    "small offcut can get caught between the fence and the blade.",
 )
 TURNS_TO, TILTS_TO = 50, 45
 """Degrees: about what most miter saws turn to, and most blades tilt to. From memory, no source."""
 SHORT_PIECE = (
-    f"This piece is short: under {SHORTEST_TO_HOLD}″ it can't be held with the hand 6″ from the "
-    "blade (common practice, no source). Cut it from a longer length, or clamp it as the saw's "
-    "maker says."
+    f"This piece is short: under {SHORTEST_TO_HOLD}″ you can’t hold it with your hand 6″ from the "
+    "blade (shop practice). Cut it from a longer piece, or clamp it the way the saw maker says."
 )
 
 

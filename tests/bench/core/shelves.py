@@ -39,7 +39,7 @@ def fill(page):
     """Open the question and fill it in."""
     page.evaluate(f"() => {{ location.hash = 'work-out/{QUESTION}'; }}")
     page.locator("input[name=height]").wait_for()
-    pitch = page.locator("fieldset", has=page.get_by_text("Hole to hole", exact=True))
+    pitch = page.locator("fieldset", has=page.get_by_text("Hole spacing", exact=True))
     pitch.locator("label[for$='-own']").click()
     for key, text in TYPED.items():
         page.locator(f"input[name={key}]").fill(text)

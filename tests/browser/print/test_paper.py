@@ -97,7 +97,7 @@ def check_template(sheet):
 def test_what_is_printed_is_true_to_a_tenth_of_a_millimeter_in_a_hundred(phone, server):
     page = phone().pages[0]
     show_answer(page, server, "equal_shelf_spacing", height="20 in", thickness="3/4 in")
-    page.get_by_role("group", name="The case").get_by_text("The inside only").tap()
+    page.get_by_role("group", name="Case", exact=True).get_by_text("Inside only").tap()
     for paper in SIZES:
         open_paper(page, paper)
         page.get_by_text("Shelf 2 bottom", exact=True).wait_for()

@@ -11,9 +11,9 @@ from tests.browser.test_accessible import axe
 def test_a_blank_clearance_follows_the_settings_and_can_be_taken_back(phone, server):
     page = phone(service_workers="block").pages[0]
     page.goto(f"{server.address}#work-out/shelf_length")
-    page.get_by_label("Width of the case", exact=True).fill("36 5/8")
-    choose(page, "The width is", "Inside, between the sides")
-    choose(page, "The shelf is", "In dadoes or rabbets")
+    page.get_by_label("Case width", exact=True).fill("36 5/8")
+    choose(page, "Width measured", "Inside, between the sides")
+    choose(page, "Shelf fit", "In dadoes or rabbets")
     clearance = page.get_by_label("Clearance at each end", exact=True)
     assert clearance.get_attribute("placeholder") == "blank: 1/32 in"
     page.get_by_text("= 1/32″ from Settings").wait_for()

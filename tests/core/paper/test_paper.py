@@ -159,7 +159,7 @@ def test_rows_of_unequal_setback_have_a_template_each():
         for sheet in said["sheets"]
         for text in shapes(sheet, "label", "name")
     }
-    assert titles == {"Pin holes of one row, front row", "Pin holes of one row, back row"}
+    assert titles == {"Pin holes, one row, front row", "Pin holes, one row, back row"}
 
 
 def test_a_setback_wider_than_the_paper_is_joined_across():

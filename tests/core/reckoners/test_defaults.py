@@ -33,7 +33,7 @@ def test_a_shelf_starts_with_ordinary_books_and_the_limit_that_is_not_seen():
         assert load.default == load.choices[0].value == "books"
     said = reckon("shelf_sag", span="36", depth="12", material="plywood")["by_key"]
     assert "25 lb/ft" in said["load"]["text"]
-    assert "1/16″ is the most" in said["verdict"]["text"]
+    assert "the limit is ≈ 1/16″" in said["verdict"]["text"]
 
 
 @pytest.mark.parametrize(
@@ -193,7 +193,7 @@ def test_a_shelf_kept_with_blanks_keeps_its_records_and_its_limit():
     told = answered("entry", document, id="1")["reckoning"]["answers"]
     texts = {each["key"]: each["text"] for each in told}
     assert "54 kg/m" in texts["load"]
-    assert "3/16″ is the most" in texts["verdict"]
+    assert "the limit is 3/16″" in texts["verdict"]
     kept = changed(document, "rename_project", name="Case")["entries"][0]["values"]
     assert kept == values | {"load": "records_12", "limit": "cabinet_test"}
 

@@ -61,8 +61,8 @@ def test_equal_parts_that_were_rounded_do_not_seem_to_add_up():
     [
         ("inside_bottom", "inside bottom", 0),
         ("floor", "floor", 3.75),
-        ("lower_end", "lower end of the side", 0.75),
-        ("upper_end", "upper end of the side", -36.25),
+        ("lower_end", "bottom end of the side", 0.75),
+        ("upper_end", "top end of the side", -36.25),
     ],
 )
 def test_the_marks_of_a_case_show_their_zero_and_say_where_it_is(origin, words, place):
@@ -93,7 +93,7 @@ def test_the_marks_of_a_side_show_their_zero_at_its_lower_end(key):
     drawing = reckon(key, **RECKONERS[key].example)["drawing"]
     (zero,) = [shape for shape in drawing["shapes"] if shape.get("text") == "0"]
     assert zero["at"][1] == 0
-    assert "marks from the lower end" in texts(drawing)
+    assert "marks from the bottom end" in texts(drawing)
 
 
 @pytest.mark.parametrize(("key", "part"), [("edge_strip", 0), ("scarf", 1)])

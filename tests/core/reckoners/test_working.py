@@ -17,7 +17,7 @@ FORMS = 80
 """Random forms of each question; about half of them are answered."""
 
 FORMULAS = re.compile(
-    r"kb·W·L³|^Sag at once, by the formulas|Σ E·|^1800 ÷ W ×|r = |^(Board|Strip): E = |→ hole \d"
+    r"kb·W·L³|^Sag now, by the formulas|Σ E·|^1800 ÷ W ×|r = |^(Board|Edging): E = |→ hole \d"
 )
 """Formulas in letters and choices of a hole: the tests of those questions check their numbers."""
 NOT_ARITHMETIC = re.compile(
@@ -34,27 +34,28 @@ NOT_ARITHMETIC = re.compile(
             r": flush with the panel",
             r": laps the next strip, adds its",
             r"^As you gave it:",
-            r"^Lowest ",
+            r"^Bottom [\d≈]",
             r"^(Bottom edge|Top edge|Center line) of each shelf",
             r"^Load: ",
+            r"^Source, ",
             r"^The cleat holds the back edge",
-            r"^A strip twists",
+            r"^The edging twists",
             r"^Shape of least energy",
-            r"^Sag at once, the largest",
+            r"^Sag now, the most anywhere",
             r"^The cleat carries",
             r"^The board alone",
             r": one opening of",
             r": at least .* shel(f|ves)$",
             r"^At least .* at the top →",
             r"^T = .*, h = ",
-            r"^The fixed shelf's bottom",
-            r"^Left out beside",
-            r"^A shelf rests ",
-            r"^Nothing is worked out",
+            r"^The fixed shelf’s bottom",
+            r"^Skipped next to",
+            r"^A shelf sits ",
+            r"^Nothing is figured",
             r"^(Thickness|Width)(, [a-z ]+)?:",
             r"^One more degree",
-            r"^The limit is met ",
-            r"^The sag .* reaches the limit",
+            r"^Within the limit from ",
+            r"^The (long-term sag|sag now) reaches the limit",
             r"^Read in the bend:",
             r"^Up to the next whole foot",
             r"^The last kerf takes",

@@ -13,7 +13,7 @@ _TOKEN = re.compile(
     r"(?P<mixed>\d[\d,]* \d+/\d+)|(?P<fraction>\d+/\d+)(?![\d.])"
     r"|(?P<decimal>(?:\d[\d,]*)?\.\d+|\d[\d,]*(?!\d))(?P<cut>…?)"
     r"|(?P<function>arctan|arcsin|sin|cos|tan|cot|√|half of)(?![a-z])"
-    r"|(?P<unit>″|kg/m³|mm\b|in\b(?! all)|lb for each cubic foot)"
+    r"|(?P<unit>″|kg/m³|mm\b|in\b(?! all)|lb per cubic foot)"
     r"|(?P<nothing>%|°|psi\b|kg\b|lb\b|MPa\b|lb·in²|hole[s]?\b|shelf\b|shelves\b|halves\b|quarters\b"
     r"|eighths\b|sixteenths\b|thirty-seconds\b|sixty-fourths\b)"
     r"|(?P<sign>[()+−×÷²]|at(?= \d))"
@@ -34,7 +34,7 @@ _IN = {
     "″": (1, 1),
     "in": (1, 1),
     "mm": (1 / 25.4, 1),
-    "lb for each cubic foot": (1 / 1728, -3),
+    "lb per cubic foot": (1 / 1728, -3),
     "kg/m³": (0.0254**3, -3),
 }
 """Units in inches, and how many inches are multiplied."""
@@ -264,9 +264,7 @@ def _printed(found, rounded, unit):
     if found["cut"]:
         return Known(number, number + digit)
     # Told to a tenth of a pound, or a thousandth of a millimeter, without a 0 behind the point.
-    open_by = {"lb": 0.05, "lb for each cubic foot": 0.05, "mm": 0.0005, "″": 0.00005}.get(
-        unit, 0.0
-    )
+    open_by = {"lb": 0.05, "lb per cubic foot": 0.05, "mm": 0.0005, "″": 0.00005}.get(unit, 0.0)
     if open_by and rounded and "." not in text:
         return Known(number - open_by, number + open_by)
     if "." not in text or not rounded:

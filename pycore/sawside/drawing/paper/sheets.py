@@ -51,8 +51,8 @@ def find_paper(key):
     if paper is None:
         raise Refusal(
             "unknown",
-            f"There is no paper {quoted(str(key))}.",
-            f"Choose one of {', '.join(known.label for known in PAPERS.values())}.",
+            f"There’s no paper size {quoted(str(key))}.",
+            f"Choose {' or '.join(known.label for known in PAPERS.values())}.",
             field="paper",
         )
     return paper

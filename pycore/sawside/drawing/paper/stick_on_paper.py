@@ -4,7 +4,7 @@ from itertools import groupby
 
 from sawside.drawing.paper.true_size import Strip, true_size_sheets
 
-_CHECK = "Print at 100 % (actual size). Measure the bars before you trust a mark."
+_CHECK = "Print at 100% (actual size). Check the scale bars before you use a mark."
 _EDGE_ROOM = 14.0
 _RULER_ROOM = 14.0
 _LABEL_ROOM = 40.0
@@ -28,7 +28,7 @@ def stick_on_paper(stick, paper, unit):
 def _shared(stick):
     return {
         "start": stick["start"],
-        "end": f"Upper end: {stick['text']}",
+        "end": f"Top end: {stick['text']}",
         "length": stick["length_mm"],
         "marks": tuple((mark["name"], mark["text"], mark["at_mm"]) for mark in stick["marks"]),
     }
@@ -54,7 +54,7 @@ def _template(stick, rows):
     """A row of holes with an edge line on either side, so that mirrored rows use the same sheet."""
     radius, setback = stick["hole_mm"] / 2, rows[0]["mm"]
     names = " and ".join(row["name"].lower() for row in rows)
-    fold = f"Fold at one edge line and hook it over the edge: the row is {rows[0]['text']} from it."
+    fold = f"Fold on one edge line and hook it over the edge: the row is {rows[0]['text']} from it."
     return Strip(
         title=f"{stick['name']}, {names}",
         notes=(f"{fold} {stick['note']}".strip(), _CHECK),

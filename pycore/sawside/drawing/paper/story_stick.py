@@ -61,12 +61,12 @@ def side_stick(show, shelving):
     ]
     places += [("Inside bottom", 0), ("Inside top", case.inside)]
     if case.whole and case.lower_end < -case.bottom:
-        places.append(("Bottom panel, underside", -case.bottom))
+        places.append(("Bottom, underside", -case.bottom))
     marks = [(name, case.measured(place, origin)) for name, place in places]
     return story_stick(
         show,
         case.side if case.whole else case.inside,
         marks,
-        name="Story stick of a side",
-        start="Lower end of the side" if case.whole else "Inside bottom",
+        name="Story stick, one side",
+        start="Bottom end of the side" if case.whole else "Inside bottom",
     )

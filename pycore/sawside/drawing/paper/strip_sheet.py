@@ -36,7 +36,7 @@ class StripSheet:
             *self._joints(),
             *self._marks(marks),
         ]
-        names = ", ".join(f"{name} at {text}" for name, text, _ in marks) or "no mark"
+        names = ", ".join(f"{name} at {text}" for name, text, _ in marks) or "no mark on this sheet"
         return {
             "number": number,
             "of": many,

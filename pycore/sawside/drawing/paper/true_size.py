@@ -50,8 +50,8 @@ def true_size_sheets(strip, paper, unit):
     if many > MOST_SHEETS:
         raise Refusal(
             "impossible",
-            f"This would take {many} sheets of paper, more than {MOST_SHEETS}.",
-            "Transfer the marks from the list instead.",
+            f"This would take {many} sheets of paper. The most is {MOST_SHEETS}.",
+            "Mark from the list instead.",
             field="paper",
         )
     places = [(column, row) for column in across for row in upward]

@@ -112,5 +112,5 @@ def case_words(shelving, text, openings):
     return (
         f"A case {text} high {'overall' if shelving.case.whole else 'inside'} with {count} "
         f"{'shelf' if count == 1 else 'shelves'}. Openings from the bottom up: {told}. "
-        f"The figures at the right are measured from the {place}."
+        f"The numbers at the right are measured from the {place}."
     )

@@ -50,7 +50,8 @@ def sagging_shelf(show, shelf, captions):
 def _words(show, shelf, times, captions):
     return (
         f"The shelf from the front, {show.brief(shelf.span)} between its supports, first to scale, "
-        f"then with its sag drawn {times} times as large: {'; '.join(captions)}."
+        f"then with its sag {f'exaggerated {times}×' if times > 1 else 'to scale too'}: "
+        f"{'; '.join(captions)}."
     )
 
 
@@ -61,7 +62,7 @@ def _enlarged(drops, room):
 
 
 def _larger(times):
-    return f"Sag drawn {times} times as large" if times > 1 else "Sag as it is"
+    return f"Sag exaggerated {times}×" if times > 1 else "Sag to scale"
 
 
 def _height(shelf):

@@ -65,7 +65,7 @@ class Sides:
             self.shapes.append(label((middle, self.high * 7 / 100), name, "name"))
         for place, name, align in ((0, "front", "start"), (x, "front", "end")):
             self.shapes.append(label((place, -self.high * 53 / 50), name, "note", align))
-        origin = (x / 2, self.high * 15 / 100), "marks from the lower end"
+        origin = (x / 2, self.high * 15 / 100), "marks from the bottom end"
         self.shapes.append(label(*origin, "note"))
         self.shapes.append(dimension((0, 0), (0, -self.high), self.high / 5, length_text))
         margin = self.high * 12 / 100

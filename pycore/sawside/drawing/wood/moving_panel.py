@@ -20,7 +20,7 @@ def moving_panel(show, width, changes, told):
     far = max(abs(change) for change in shown)
     times = max(size for size in _LARGER if size == 1 or far * size <= 40 * pixel)
     shapes = []
-    rows = (("Driest", shown[0], told[0]), ("Now", 0.0, None), ("Dampest", shown[1], told[1]))
+    rows = (("Driest", shown[0], told[0]), ("Now", 0.0, None), ("Wettest", shown[1], told[1]))
     bottom = 0.0
     for number, (name, change, text) in enumerate(rows):
         top = (30 + 76 * number) * pixel
@@ -30,11 +30,12 @@ def moving_panel(show, width, changes, told):
         caption = f"{name}: {text}" if text else f"{name}: {show.brief(width)}"
         shapes.append(label((wide / 2, top - 16 * pixel), caption, "name"))
     shapes += [line((x, 30 * pixel), (x, bottom), "hidden") for x in (0, wide)]
+    larger = f"exaggerated {times}×" if times > 1 else "drawn to scale"
     words = (
-        f"A board {show.brief(width)} wide now. At its driest {told[0]}, at its dampest {told[1]}. "
-        f"The change is drawn {times} times as large."
+        f"A board {show.brief(width)} wide now. At its driest {told[0]}, at its wettest {told[1]}. "
+        f"The movement is {larger}."
     )
-    shapes.append(label((wide / 2, bottom + 18 * pixel), f"change drawn {times} times", "note"))
+    shapes.append(label((wide / 2, bottom + 18 * pixel), f"movement {larger}", "note"))
     return drawing(words, (-wide / 8, 0, wide * 9 / 8, bottom + 34 * pixel), shapes)
 
 
@@ -53,18 +54,18 @@ def panel_in_groove(gap, depth, held, texts):
     # The rail from its upper edge around: its lips, and the groove between them.
     rail = [(-back, top), (deep, top), (deep, upper), (0, upper)]
     rail += [(0, lower), (deep, lower), (deep, low), (-back, low)]
-    dry, held_text = deep - keep, f"held when driest {texts[2]}"
+    dry, held_text = deep - keep, f"left in the groove at driest {texts[2]}"
     shapes = [
         polygon(rail, "hatch"),
         rectangle(away, upper, right, lower),
         line((dry, upper), (dry, lower), "hidden"),
         dimension((0, top), (deep, top), 24 * pixel, f"deep {texts[1]}", "given"),
         dimension((away, low), (0, low), 22 * pixel, "", "answer"),
-        label((away / 2, low + 42 * pixel), f"gap now {texts[0]}", "name", "start"),
+        label((away / 2, low + 42 * pixel), f"gap {texts[0]}", "name", "start"),
         label((4 * pixel - back, low + 64 * pixel), held_text, "note", "start"),
     ]
     words = (
         f"One edge of the panel in its groove {texts[1]} deep. The gap behind it now is "
-        f"{texts[0]}; at its driest {texts[2]} of it is still held."
+        f"{texts[0]}; at its driest, {texts[2]} of it is left in the groove."
     )
     return drawing(words, (-back, 0, right, low + 80 * pixel), shapes)

@@ -7,10 +7,10 @@ from sawside.wood.sold_sizes import PLYWOOD
 
 SOLD_AS = choice(
     "sold_as",
-    "The shelf is sold as",
-    {"": "Something else, or not known"}
+    "Shelf sold as",
+    {"": "Something else, or not sure"}
     | {key: f"{size.name} structural plywood" for key, size in PLYWOOD.items()},
-    help="Only to hold what you measured against the limits of PS 1.",
+    help="Just to check your measurement against PS 1.",
     default="",
 )
 
@@ -37,11 +37,10 @@ def thickness_warnings(given, measured, show):
     text, limits = fine_text(measured, show), limits_text(size, show)
     if outside(size, measured):
         yield (
-            f"{text} is no thickness of {size.name} structural plywood, which is {limits} "
-            f"({size.cited}). Measure again, in several places, or see what it is sold as."
+            f"{text} is outside the PS 1 limits for {size.name} structural plywood, {limits}. "
+            "Measure again in several spots, or check what it’s sold as."
         )
     else:
         yield (
-            f"Sold as {size.name}, it may be {limits} ({size.cited}): measure every sheet, and "
-            "cut to that."
+            f"Sold as {size.name}, it can be {limits} (PS 1). Measure every sheet and cut to that."
         )

@@ -28,9 +28,10 @@ from sawside.wood.screws import STUD_HOLD, shortest_sold
 _SQUARE = End("square", "0°")
 _BACK = ("back", ("yes",))
 _CAUTIONS = (
-    "Drill lead holes as the screw's maker says, and drive no screw where wires or pipes may be.",
-    "What a cleat carries depends on what its screws are in: fasten a back cleat to studs, and "
-    "leave anything that could fall on someone to licensed practice.",
+    "Drill pilot holes the size the screw maker calls for. Don’t drive screws where there could be "
+    "wires or pipes.",
+    "A cleat is only as strong as what its screws bite into. Screw a back cleat to studs. If it "
+    "could fall on someone, hire a licensed pro.",
 )
 
 
@@ -68,8 +69,8 @@ def _side_length(given, show):
     if long <= 0:
         raise Refusal(
             "impossible",
-            f"Nothing is left of a side cleat on a shelf {show.text(given.depth)} deep.",
-            "Give a smaller setback, or a thinner cleat.",
+            f"There’s no room for a side cleat under a shelf {show.text(given.depth)} deep.",
+            "Enter a smaller setback or a thinner cleat.",
             field="setback",
         )
     return long
@@ -119,35 +120,30 @@ def _working(given, show, long, screw, places):
 
 _FIELDS = (
     length("inside", "Inside width", help="Between the sides, at the shelf.", least="1 in"),
-    length("depth", "Shelf depth", help="From front to back.", least="1 in"),
-    thickness(label="Thickness of a cleat", help="", least="1/8 in", most="4 in"),
+    length("depth", "Shelf depth", help="Front to back.", least="1 in"),
+    thickness(label="Cleat thickness", help="", least="1/8 in", most="4 in"),
     length(
-        "height",
-        "Height of a cleat",
-        default='1 1/2"',
-        metric="40 mm",
-        least="1/4 in",
-        most="12 in",
+        "height", "Cleat height", default='1 1/2"', metric="40 mm", least="1/4 in", most="12 in"
     ),
     length(
         "setback",
-        "Side cleats end before the front",
-        help="So that they are less seen.",
+        "Side cleat setback",
+        help="From the front, so they show less.",
         default='1"',
         metric="25 mm",
     ),
-    choice("back", "Cleat at the back", {"yes": "Yes, from side to side", "no": "No"}),
+    choice("back", "Back cleat", {"yes": "Yes, side to side", "no": "No"}),
     length(
         "first_stud",
         "First stud",
-        help="From the left end of the back cleat to the center of a stud.",
-        blank_means="The back cleat's screws are spread evenly.",
+        help="Left end of the back cleat to the center of a stud.",
+        blank_means="The back cleat’s screws are spaced evenly.",
         shown_when=_BACK,
     ),
     length(
         "studs",
         "Stud spacing",
-        help="Center to center.",
+        help="On center.",
         default="16 in",
         metric="400 mm",
         least="4 in",
@@ -165,8 +161,8 @@ _FIELDS = (
     ),
     thickness(
         "side",
-        "Thickness of the side",
-        help="What the screw goes into, as measured.",
+        "Side thickness",
+        help="What the screw bites into. Measure it.",
         least="1/8 in",
         most="12 in",
     ),
@@ -175,20 +171,20 @@ _FIELDS = (
         "Screw length",
         least="1/4 in",
         most="12 in",
-        blank_means="The longest one that keeps clear of the other face.",
+        blank_means="The longest one that stays clear of the far face.",
     ),
     length(
         "sink",
-        "Head sunk below the face",
-        help="0 when it is level with the cleat's face.",
+        "Countersink depth",
+        help="0 if the head is flush with the cleat’s face.",
         default='0"',
         most="2 in",
     ),
-    length("spare", "Wood left before the point", default='1/8"', metric="3 mm", most="6 in"),
-    length("end", "Screws from the ends", default='1 1/2"', metric="40 mm", most="24 in"),
+    length("spare", "Wood left past the tip", default='1/8"', metric="3 mm", most="6 in"),
+    length("end", "Screw end distance", default='1 1/2"', metric="40 mm", most="24 in"),
     length(
         "spacing",
-        "Screws at most apart",
+        "Maximum screw spacing",
         default='6"',
         metric="150 mm",
         least="1/2 in",
@@ -200,7 +196,7 @@ _FIELDS = (
 RECKONER = Reckoner(
     key="cleats",
     title="Shelf cleats",
-    asks="How long are the cleats under a shelf, and how far do their screws reach?",
+    asks="How long are the shelf cleats, and what screws do they take?",
     words=(
         "cleat, cleats, batten, ledger, shelf support, screw, screws, length, closet shelf, alcove"
     ),
@@ -208,20 +204,20 @@ RECKONER = Reckoner(
     makes_parts=True,
     fields=_FIELDS,
     answers=(
-        Answer("side_cleat", "Side cleats, two for each shelf", must="go in"),
+        Answer("side_cleat", "Side cleats, two per shelf", must="go in"),
         Answer("back_cleat", "Back cleat", must="go in"),
         Answer("longest", "Longest screw", must="stay under"),
-        Answer("sold", "Longest screw that is sold", must="stay under"),
-        Answer("sold_reach", "The sold screw's reach into the side", must="be there"),
-        Answer("reach", "The screw's reach into the side", must="be there"),
-        Answer("left", "Wood left before the point", must="be there"),
-        Answer("screws", "Screws from the end of a side cleat", "lengths", must="agree"),
-        Answer("back_screws", "Screws from the end of the back cleat", "lengths", must="agree"),
+        Answer("sold", "Longest stock screw", must="stay under"),
+        Answer("sold_reach", "Stock screw’s reach into the side", must="be there"),
+        Answer("reach", "Screw’s reach into the side", must="be there"),
+        Answer("left", "Wood left past the tip", must="be there"),
+        Answer("screws", "Side cleat screws, from the end", "lengths", must="agree"),
+        Answer("back_screws", "Back cleat screws, from the end", "lengths", must="agree"),
         Answer("back_screw", "Screw to buy for the back cleat", must="reach"),
     ),
     source=(
-        "Arithmetic; spacing, end distance and 1″ or more in a stud are common practice, no "
-        "source. Screws as they are sold: from memory."
+        "Arithmetic; screw spacing, end distance and 1″ or more into a stud are shop practice. "
+        "Stock screw lengths: unchecked."
     ),
     compute=compute,
     example={

@@ -13,11 +13,10 @@ from sawside.reckoners.shelves.shared.dado_cuts import a_third, cuts_of
 from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
 _CAUTIONS = (
-    "A dado set belongs only on a saw whose maker allows it, with the guard and insert that the "
-    "maker says. Unplug before changing it, and use push blocks.",
-    "Prove the width on scrap with an offcut of the very panel before cutting a side.",
-    "Lay the two sides with their front edges outwards and mark both at once, so that they are "
-    "mirror images.",
+    "Use a dado set only on a saw built for it, with the guard and insert the maker calls for. "
+    "Unplug before you change it, and use push blocks.",
+    "Test the dado width in scrap with an offcut of the same sheet.",
+    "Lay the two sides with their front edges out and mark both at once, so they’re mirror images.",
 )
 
 
@@ -28,9 +27,9 @@ def compute(given, show):
     if depth >= given.side_thickness:
         raise Refusal(
             "impossible",
-            f"A dado {fine_text(depth, show)} deep goes through a side of "
+            f"A dado {fine_text(depth, show)} deep would go right through the side, which is "
             f"{fine_text(given.side_thickness, show)}.",
-            "Give a smaller depth; a third of the side is usual.",
+            "Enter a smaller depth; a third of the side is usual.",
             field="dado_depth",
         )
     cuts = cuts_of(given, show, width)
@@ -38,7 +37,7 @@ def compute(given, show):
     marks = [
         (f"{name}, {edge}", place)
         for name, low, high in cuts
-        for edge, place in (("lower edge", low), ("upper edge", high))
+        for edge, place in (("bottom edge", low), ("top edge", high))
     ]
     names = [name for name, _, _ in cuts]
     return Reckoning(
@@ -58,7 +57,7 @@ def compute(given, show):
             *_CAUTIONS,
         ),
         stick=story_stick(
-            show, given.side, marks, name="Dadoes of a side", start="Lower end of the side"
+            show, given.side, marks, name="Dadoes, one side", start="Bottom end of the side"
         ),
     )
 
@@ -66,8 +65,8 @@ def compute(given, show):
 def _warnings(given, show, depth, left, cuts):
     if 2 * depth > given.side_thickness:
         yield (
-            f"The dado takes more than half of the side: only {fine_text(left, show)} is left. A "
-            "third is usual (common practice, no source)."
+            f"The dado takes more than half the side: only {fine_text(left, show)} is left. A "
+            "third is usual (shop practice)."
         )
     edges = [0, *(edge for _, low, high in cuts for edge in (low, high)), given.side]
     slivers = [
@@ -77,17 +76,17 @@ def _warnings(given, show, depth, left, cuts):
     ]
     if slivers:
         yield (
-            f"Only {show.text(min(slivers))} of wood is left beside a dado, less than the side is "
-            "thick: it may break out (common practice, no source)."
+            f"There’s only {show.text(min(slivers))} of wood beside a dado, less than the side’s "
+            "thickness. It could break out (shop practice)."
         )
     if given.play > given.shelf / 16:
-        yield f"{fine_text(given.play, show)} of play is loose for glue."
+        yield f"{fine_text(given.play, show)} of extra width is loose for a glue joint."
 
 
 def _working(given, show, width, depth, cuts):
     shelf, side = show.number(given.shelf), show.number(given.side_thickness)
     play = show.number(given.play)
-    yield f"Width, as measured and with play: {shelf} + {play} = {show.number(width)}"
+    yield f"Width, shelf plus extra: {shelf} + {play} = {show.number(width)}"
     if given.dado_depth is None:
         third = given.side_thickness / 3
         yield f"Depth: {side} ÷ 3 = {show.number(third)}; set {show.number(depth)}"
@@ -109,9 +108,9 @@ def _drawing(given, show, cuts):
     for _, low, _ in cuts:
         sides.figure(low, show.brief(low))
     words = (
-        f"Both sides from inside as mirror images, front edges outside, with "
-        f"{counted(len(cuts), 'cut')} across each. The figures are the heights of the "
-        "lower edges above the lower end."
+        f"Both sides from inside as mirror images, front edges out, with "
+        f"{counted(len(cuts), 'cut')} across each. The numbers are the heights of the "
+        "bottom edges above the bottom end."
     )
     return sides.drawn(words, show.brief(given.side))
 
@@ -128,46 +127,50 @@ RECKONER = Reckoner(
     fields=(
         SIDE,
         SIDE_DEPTH,
-        thickness("side_thickness", "Thickness of the side", least="1/8 in"),
-        thickness("shelf", "Shelf thickness", help="As measured with a caliper, not as sold."),
+        thickness("side_thickness", "Side thickness", least="1/8 in"),
+        thickness(
+            "shelf",
+            "Shelf thickness",
+            help="Measure it with a caliper. Don’t go by the nominal size.",
+        ),
         SOLD_AS,
         length(
             "play",
-            "Play",
-            help="How much wider than the shelf a dado is, for glue and finish.",
+            "Extra width",
+            help="Added to the dado, for glue and finish.",
             default='0"',
             most="1/4 in",
         ),
         length(
             "dado_depth",
-            "Depth of the dado",
+            "Dado depth",
             least="1/64 in",
             most="6 in",
-            blank_means="A third of the side's thickness, to a sixteenth or a whole millimeter "
-            "(common practice, no source).",
+            blank_means="A third of the side’s thickness, to a sixteenth or a whole millimeter "
+            "(shop practice).",
         ),
         lengths(
             "places",
-            "Shelves",
-            help="The height of each shelf, of the edge and from the end that you choose below.",
+            "Shelf heights",
+            help="To the line and from the end you pick below.",
             row_label="Shelf",
             most_rows=60,
-            blank_means="Only the rabbets are cut.",
+            blank_means="Rabbets only.",
         ),
-        choice("edge", "Heights are of the shelf's", EDGES),
+        choice("edge", "Shelf line", EDGES),
         choice(
             "measured",
-            "Heights are from",
-            {"lower": "The lower end of the side", "upper": "The upper end of the side"},
+            "Measured from",
+            {"lower": "Bottom end of the side", "upper": "Top end of the side"},
         ),
         choice(
             "run",
-            "The dadoes",
-            {"through": "Run through to the front", "stopped": "Stop before the front edge"},
+            "Dado type",
+            {"through": "Through to the front", "stopped": "Stopped short of the front edge"},
         ),
         length(
             "stop",
-            "Stopped before the front edge",
+            "Stop from the front",
             default='1/2"',
             metric="12 mm",
             most="24 in",
@@ -175,31 +178,30 @@ RECKONER = Reckoner(
         ),
         choice(
             "rabbets",
-            "Rabbets for top and bottom",
+            "End rabbets",
             {
                 "none": "None",
-                "upper": "At the upper end",
-                "lower": "At the lower end",
+                "upper": "At the top end",
+                "lower": "At the bottom end",
                 "both": "At both ends",
             },
         ),
         thickness(
-            "panel",
-            "Thickness of the panel in the rabbet",
-            shown_when=("rabbets", ("upper", "lower", "both")),
+            "panel", "Rabbeted panel thickness", shown_when=("rabbets", ("upper", "lower", "both"))
         ),
     ),
     answers=(
-        Answer("lower", "Lower edges, from the lower end", "lengths", must="agree"),
-        Answer("upper", "Upper edges, from the lower end", "lengths", must="agree"),
-        Answer("width", "Width of a dado", must="reach"),
-        Answer("depth", "Depth", must="reach"),
+        Answer("lower", "Bottom edges, from the bottom end", "lengths", must="agree"),
+        Answer("upper", "Top edges, from the bottom end", "lengths", must="agree"),
+        Answer("width", "Dado width", must="reach"),
+        Answer("depth", "Dado depth", must="reach"),
         Answer("left", "Wood left behind it", must="be there"),
-        Answer("longer", "A shelf in two dadoes is longer by", must="go in"),
+        Answer("longer", "Add to the shelf length", must="go in"),
     ),
     source=(
-        "Arithmetic. A depth of a third of the side is common practice, no source; width by the "
-        "measured panel."
+        "Arithmetic. A depth of a third of the side is shop practice; the width is the measured "
+        "panel’s. Plywood limits: NIST Voluntary Product Standard PS 1, thickness by performance "
+        "category."
     ),
     compute=compute,
     example={

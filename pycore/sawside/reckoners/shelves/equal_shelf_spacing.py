@@ -72,9 +72,9 @@ def _solved(given, show):
         if opening > inside:
             raise Refusal(
                 "impossible",
-                f"An opening of {show.text(opening)} is higher than the inside height of "
+                f"An opening of {show.text(opening)} is taller than the inside height of "
                 f"{show.text(inside)}.",
-                "Give a smaller opening, or leave the height blank.",
+                "Enter a smaller opening, or leave the height blank.",
                 field="opening",
             )
         fit = (inside - opening) / (opening + thickness)
@@ -94,31 +94,31 @@ def _solved(given, show):
 RECKONER = Reckoner(
     key="equal_shelf_spacing",
     title="Equal shelf spacing",
-    asks="Where do shelves go so that all openings are the same?",
+    asks="Where do the shelves go for equal openings?",
     words="shelf, shelves, opening, bookcase, cabinet, spacing, divide, layout, even",
     order=300,
     fields=(
-        height_field(blank_means="Worked out from the shelf count and the opening."),
+        height_field(blank_means="Figured from the shelf count and opening."),
         count(
             "shelf_count",
             "Shelves",
-            help="Shelves between the bottom and the top, without those two.",
+            help="Don’t count the top and bottom.",
             most=str(MOST_SHELVES),
-            blank_means="As many as leave at least the opening that you give.",
+            blank_means="As many as fit with at least the opening you enter.",
         ),
         THICKNESS,
         length(
             "opening",
             "Opening",
-            help="The clear height between two shelves; the least one when shelves are blank.",
+            help="Clear height between shelves. With no shelf count, the minimum.",
             least="1/4 in",
-            blank_means="Worked out from the height and the shelf count.",
+            blank_means="Figured from the height and shelf count.",
         ),
         *MARKING,
     ),
     answers=(
         Answer("opening", "Opening", must="agree"),
-        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("marks", "Shelf marks", "lengths", must="agree"),
         Answer("shelf_count", "Shelves", "count"),
         Answer("height", "Inside height", must="agree"),
         *MARKED,
@@ -126,7 +126,7 @@ RECKONER = Reckoner(
     ),
     source=(
         "Arithmetic: height = shelves × thickness + (shelves + 1) × opening. Marking every shelf "
-        "from the same end is common practice, no source."
+        "from the same end is shop practice."
     ),
     compute=compute,
     example={

@@ -25,13 +25,13 @@ from sawside.reckoners.shelves.shared.case_fields import (
 from sawside.reckoners.shelves.shared.graduated_openings import most_shelves, openings_of
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
-_OTHERS = "Worked out from the others."
+_OTHERS = "Figured from the others."
 _WAYS = {"step": Step, "ratio": Ratio}
 _NAMES = {
     "height": "Height",
     "shelf_count": "Shelves",
-    "lowest": "Lowest opening",
-    "highest": "Highest opening",
+    "lowest": "Bottom opening",
+    "highest": "Top opening",
     "step": "Step",
     "percent": "Percent",
 }
@@ -81,14 +81,14 @@ def _two_blank(given, grade_key):
     if len(blank) < 2:
         raise Refusal(
             "conflict",
-            f"Too much is given: of {named} two are worked out from the others.",
+            f"Too many are filled in: Sawside figures two of {named} from the others.",
             f"Leave {'one more' if blank else 'two'} of them blank.",
             field="highest" if given.highest is not None else "lowest",
         )
     if len(blank) > 2:
         raise Refusal(
             "conflict",
-            f"Only two of {named} can be left blank.",
+            f"You can leave only two of {named} blank.",
             f"Fill in {_NAMES[blank[-1]]}.",
             field=blank[-1],
         )
@@ -96,7 +96,7 @@ def _two_blank(given, grade_key):
         other = next(key for key in blank if key != "shelf_count")
         raise Refusal(
             "conflict",
-            f"With Shelves blank, {_NAMES[other]} is needed to count them.",
+            f"With Shelves blank, Sawside needs {_NAMES[other]} to count them.",
             f"Fill in {_NAMES[other]}, or Shelves.",
             field=other,
         )
@@ -114,14 +114,14 @@ def _working(given, show, inside, shelves, openings):
     if given.by == "step":
         step = show.number(openings[0] - openings[1])
         steps = shelves * (shelves + 1) // 2
-        yield f"Lowest {shown[0]}, each next one {step} less: highest {shown[-1]}"
-        yield f"Together {shelves + 1} × {shown[0]} − {steps} × {step} = {together}"
+        yield f"Bottom {shown[0]}, each next one {step} less: top {shown[-1]}"
+        yield f"Total {shelves + 1} × {shown[0]} − {steps} × {step} = {together}"
     else:
         ratio = show.pure(openings[1] / openings[0])
         powers = " + ".join(["1", "r", "r²", "r³"][: min(shelves + 1, 4)])
         more = " + …" if shelves > 3 else ""
-        yield f"Lowest {shown[0]}, each next one × {ratio}: highest {shown[-1]}"
-        yield f"Together {shown[0]} × ({powers}{more}) = {together}, r = {ratio}"
+        yield f"Bottom {shown[0]}, each next one × {ratio}: top {shown[-1]}"
+        yield f"Total {shown[0]} × ({powers}{more}) = {together}, r = {ratio}"
     if given.height is None:
         yield f"{together} + {shelves} × {t}{show.equals(inside)} inside"
 
@@ -131,48 +131,45 @@ def _graded(given, openings):
     if given.by == "step":
         return {"step": openings[0] - openings[1]}
     percent = decimal_text(openings[1] / openings[0] * 100, 2)
-    return {"ratio": f"{percent} % of the one below"}
+    about = "about " if percent.endswith("…") else ""
+    return {"ratio": f"{about}{percent.removesuffix('…')}% of the one below"}
 
 
 RECKONER = Reckoner(
     key="graduated_shelf_spacing",
     title="Graduated shelf spacing",
-    asks="Where do shelves go so that the openings get smaller from the bottom up?",
+    asks="Where do the shelves go if the openings get smaller toward the top?",
     words=(
         "graduated, shelf, shelves, progression, tapering, largest at the bottom, bookcase, ratio,"
         " step, spacing, drawers"
     ),
     order=301,
     fields=(
-        height_field(blank_means="Worked out from the openings."),
+        height_field(blank_means="Figured from the openings."),
         count(
             "shelf_count",
             "Shelves",
-            help="Shelves between the bottom and the top, without those two.",
+            help="Don’t count the top and bottom.",
             least="1",
             most=str(MOST_SHELVES),
-            blank_means="As many as leave at least the highest opening that you give.",
+            blank_means="As many as fit with at least the top opening you enter.",
         ),
         THICKNESS,
-        choice("by", "Smaller by", {"step": "A constant step", "ratio": "A constant ratio"}),
+        choice("by", "Progression", {"step": "Constant step", "ratio": "Constant percent"}),
         length(
-            "lowest",
-            "Lowest opening",
-            help="The one at the bottom, the largest.",
-            least="1/4 in",
-            blank_means=_OTHERS,
+            "lowest", "Bottom opening", help="The biggest one.", least="1/4 in", blank_means=_OTHERS
         ),
         length(
             "highest",
-            "Highest opening",
-            help="The one at the top, the smallest; the least one when shelves are blank.",
+            "Top opening",
+            help="The smallest one. With no shelf count, the minimum.",
             least="1/4 in",
             blank_means=_OTHERS,
         ),
         length(
             "step",
             "Step",
-            help="How much smaller each opening is than the one below.",
+            help="How much each opening loses to the one below.",
             least="1/64 in",
             blank_means=_OTHERS,
             shown_when=("by", ("step",)),
@@ -181,7 +178,7 @@ RECKONER = Reckoner(
             "percent",
             "Percent of the one below",
             "%",
-            help="How large each opening is beside the one below: 80 is four fifths.",
+            help="Each opening as a percent of the one below: 80 means four-fifths.",
             least="30",
             most="99.9",
             blank_means=_OTHERS,
@@ -190,18 +187,18 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
-        Answer("lowest", "Lowest opening", must="agree"),
-        Answer("highest", "Highest opening", must="agree"),
-        Answer("step", "Each opening is smaller by", must="agree"),
-        Answer("ratio", "Each opening is", "text"),
+        Answer("marks", "Shelf marks", "lengths", must="agree"),
+        Answer("lowest", "Bottom opening", must="agree"),
+        Answer("highest", "Top opening", must="agree"),
+        Answer("step", "Step between openings", must="agree"),
+        Answer("ratio", "Each opening", "text"),
         Answer("shelf_count", "Shelves", "count"),
         Answer("height", "Inside height", must="agree"),
         *MARKED,
     ),
     source=(
-        "Arithmetic and geometric series. That the largest opening stands at the bottom is "
-        "common practice, no source."
+        "Arithmetic and geometric series. Putting the biggest opening at the bottom is shop "
+        "practice."
     ),
     compute=compute,
     example={

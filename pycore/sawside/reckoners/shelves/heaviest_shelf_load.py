@@ -23,8 +23,8 @@ def compute(given, show):
     if case.excess(case.shelf) > 0:
         raise Refusal(
             "impossible",
-            "It sags more than the limit under its own weight.",
-            "Give a shorter span, or another thickness or material.",
+            "The shelf sags past the limit under its own weight.",
+            "Use a shorter span, or another thickness or material.",
             field="span",
         )
     loaded = case.shelf.changed(load=Load("whole", Fraction(1)))
@@ -36,8 +36,8 @@ def compute(given, show):
     if not pounds:
         raise Refusal(
             "impossible",
-            f"It sags more than the limit under {_weight(step, show)} already.",
-            "Give a shorter span or a thicker board.",
+            f"The shelf sags past the limit with only {_weight(step, show)} on it.",
+            "Use a shorter span or a thicker board.",
             field="span",
         )
     shelf = case.shelf.changed(load=Load("whole", pounds))
@@ -53,12 +53,12 @@ def _line(most, own, each, pounds, show):
         each /= KILOGRAMS_PER_POUND
     one, unit = ("One kilogram", " mm") if mm else ("One pound", "″")
     most, each, own_text = (small_text(size) for size in (most, each, abs(own)))
-    sags = f"{one} sags it {each}{unit}, and {most}{unit} is the most"
+    sags = f"{one} sags it {each}{unit}; the limit is {most}{unit}"
     left = most
     if own:
         sags += f"; its own weight {'takes' if own > 0 else 'gives'} {own_text}{unit} of it"
         left = f"({most} {'−' if own > 0 else '+'} {own_text})"
-    return f"{sags}: {left} ÷ {each} → {_weight(pounds, show)} in all"
+    return f"{sags}: {left} ÷ {each} → {_weight(pounds, show)} total"
 
 
 def _weight(pounds, show):
@@ -77,7 +77,7 @@ def _by_place(case, loaded):
 RECKONER = Reckoner(
     key="heaviest_shelf_load",
     title="Heaviest shelf load",
-    asks="How much weight may stand on a shelf before it sags too much?",
+    asks="How much weight can the shelf carry before it sags too much?",
     words="load, weight, heaviest, shelf, sag, how much, hold, carry, books",
     order=323,
     fields=shelf_fields(without="load"),

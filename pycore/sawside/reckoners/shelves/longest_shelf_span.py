@@ -19,19 +19,19 @@ def compute(given, show):
         raise _never(case.excess(case.shelf) > 0, show)
     span = show.rounded(exact, "stay under")
     shelf = case.shelf.changed(span=span.mark or span.exact)
-    sag = "sag after years" if given.judged == "years" else "sag at once"
+    sag = "long-term sag" if given.judged == "years" else "sag now"
     line = f"The {sag} reaches the limit at a span of {show.number(exact)} → {show.text(span)}"
     return told(case, shelf, show, answers={"span": span}, working=(line,))
 
 
 def _never(too_much, show):
     if too_much:
-        message = f"Even across {show.text(_LEAST)} it sags more than the limit."
-        return Refusal("impossible", message, "Give a smaller load or limit.", field="load")
+        message = f"Even a span of {show.text(_LEAST)} sags past the limit."
+        return Refusal("impossible", message, "Use a lighter load or a bigger limit.", field="load")
     return Refusal(
         "impossible",
-        f"Even across {show.text(_MOST)} it stays within the limit.",
-        "No longer shelf is reckoned: give a smaller limit, or a thinner board.",
+        f"Even a span of {show.text(_MOST)}, the longest Sawside figures, stays within the limit.",
+        "Enter a smaller limit or a thinner board.",
         field="limit",
     )
 
@@ -39,7 +39,7 @@ def _never(too_much, show):
 RECKONER = Reckoner(
     key="longest_shelf_span",
     title="Longest shelf span",
-    asks="How far apart may the supports of a shelf be?",
+    asks="How far can a shelf span?",
     words="span, longest, shelf, sag, how wide, bookcase, bay, support, load",
     order=321,
     fields=shelf_fields(without="span", overhang=False),

@@ -27,11 +27,11 @@ from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
 _MOST_DRAWN = 40
 _CAUTIONS = (
-    "Drill the two sides from the same end and the same template, mirrored: lay them with their "
-    "front edges outwards before marking.",
-    "Set a depth stop and prove it on scrap. Follow the drill's and the pins' makers' "
-    "instructions, and wear eye protection.",
-    "What a pin carries is its maker's to say.",
+    "Drill both sides from the same end with the same template, mirrored. Lay them with the front "
+    "edges out before you mark.",
+    "Set a depth stop and test it in scrap. Follow the drill and pin makers’ instructions, and "
+    "wear eye protection.",
+    "Check the pin maker’s load rating.",
 )
 
 
@@ -82,8 +82,8 @@ def _enough(numbers, used):
     low, high = min(used), max(used)
     many = sum(low <= number <= high for number in numbers)
     if many == 1:
-        return f"Hole {low} alone."
-    return f"Holes {low} to {high}: {many} in a row instead of {len(numbers)}."
+        return f"Just hole {low}."
+    return f"Holes {low} to {high}: {many} per row instead of {len(numbers)}."
 
 
 def _left_out_text(numbers):
@@ -102,12 +102,12 @@ def _working(given, show, row, last, left_out):
         top = show.equals(row.center(row.count))
         yield f"Hole {row.count}: {first} + {row.count - 1} × {pitch}{top}"
     if left_out:
-        yield f"Left out beside what is fixed: {len(left_out)} of {row.count}"
+        yield f"Skipped next to fixed parts: {len(left_out)} of {row.count}"
     yield (
         f"Rows apart: {show.number(given.depth)} − {show.number(given.front)} − "
         f"{show.number(given.back)}{show.equals(given.depth - given.front - given.back)}"
     )
-    yield f"A shelf rests {show.number(given.rest)} above the center of its hole"
+    yield f"A shelf sits {show.number(given.rest)} above the center of its hole"
 
 
 def _drawing(given, show, row, numbers, zones):
@@ -123,12 +123,12 @@ def _drawing(given, show, row, numbers, zones):
         sides.holes(from_front, centers, given.diameter)
     for number in (numbers[0], numbers[-1], *numbers[1:-1]):
         sides.figure(row.center(number), f"{number}: {show.brief(row.center(number))}")
-    some = "" if shown is numbers else " Only the first and the last holes are drawn."
+    some = "" if shown is numbers else " Only the first and last holes are drawn."
     words = (
-        f"Both sides from inside as mirror images, front edges outside, each with two rows of "
+        f"Both sides from inside as mirror images, front edges out, each with two rows of "
         f"{len(numbers)} holes, {show.brief(given.front)} from the front and "
-        f"{show.brief(given.back)} from the back.{some} The figures are the hole's number and its "
-        "height above the lower end."
+        f"{show.brief(given.back)} from the back.{some} The numbers are the hole and its "
+        "height above the bottom end."
     )
     return sides.drawn(words, show.brief(given.side))
 
@@ -139,8 +139,8 @@ def _stick(given, show, holes):
         show,
         given.side,
         holes,
-        name="Pin holes of one row",
-        start="Lower end of the side",
+        name="Pin holes, one row",
+        start="Bottom end of the side",
         diameter=given.diameter,
         setbacks=(("Front row", given.front), ("Back row", given.back)),
         note=f"Holes {size} wide, {deep} deep.",
@@ -150,7 +150,7 @@ def _stick(given, show, holes):
 RECKONER = Reckoner(
     key="pin_holes",
     title="Shelf pin holes",
-    asks="Where are the holes for shelf pins, and which one gives which shelf height?",
+    asks="Where do I drill shelf pin holes, and which hole sets each shelf?",
     words=(
         "pin, pins, hole, holes, shelf pin, peg, adjustable shelf, drill, template, jig, 32 mm, "
         "setback, pitch"
@@ -159,35 +159,35 @@ RECKONER = Reckoner(
     fields=(
         SIDE,
         SIDE_DEPTH,
-        length("first", "First hole", help="Its center, from the lower end of the side."),
+        length("first", "First hole", help="Its center, from the bottom end of the side."),
         length(
             "last",
-            "No hole above",
-            blank_means="As far from the upper end as the first is from the lower end.",
+            "No holes above",
+            blank_means="As far from the top end as the first hole is from the bottom end.",
         ),
-        choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
+        choice("pitch", "Hole spacing", PITCHES, metric="32 mm"),
         length(
             "own_pitch",
-            "My own pitch",
+            "My own spacing",
             default='1"',
             metric="25 mm",
             least="1/16 in",
             most="24 in",
             shown_when=("pitch", ("own",)),
         ),
-        length("front", "Front row from the front edge", default='2"', metric="37 mm"),
-        length("back", "Back row from the back edge", default='2"', metric="37 mm"),
+        length("front", "Front row setback", default='2"', metric="37 mm"),
+        length("back", "Back row setback", default='2"', metric="37 mm"),
         length(
             "diameter", "Hole diameter", default='1/4"', metric="5 mm", least="1/16 in", most="1 in"
         ),
         length(
             "hole_depth", "Hole depth", default='3/8"', metric="10 mm", least="1/16 in", most="4 in"
         ),
-        thickness(label="Thickness of the side", least="1/8 in"),
+        thickness(label="Side thickness", least="1/8 in"),
         count("sides", "Sides", help="Sides and partitions with holes.", default="2", least="1"),
         length(
             "rest",
-            "Shelf above the hole's center",
+            "Shelf above hole center",
             help="For a plain pin, half its diameter.",
             default='1/8"',
             metric="2.5 mm",
@@ -195,45 +195,45 @@ RECKONER = Reckoner(
         ),
         lengths(
             "wanted",
-            "Shelf heights wanted",
-            help="Bottom edge, from the lower end of the side.",
+            "Shelf heights",
+            help="Bottom edge, from the bottom end of the side.",
             row_label="Shelf",
             most_rows=60,
-            blank_means="No shelf is looked up.",
+            blank_means="No shelves to look up.",
         ),
         rows(
             "keep",
             "Fixed shelves and dadoes",
             (
-                length("low", "Lower edge", help="From the lower end of the side."),
+                length("low", "Bottom edge", help="From the bottom end of the side."),
                 thickness("thick", help="", most="12 in"),
             ),
             row_label="Fixed",
             most_rows=20,
-            blank_means="Nothing is in the way of the holes.",
+            blank_means="Nothing in the way of the holes.",
         ),
         length(
             "clear",
-            "Kept clear around them",
-            help="No hole reaches closer than this.",
+            "Gap around them",
+            help="Holes stay at least this far away.",
             default='1/2"',
             metric="12 mm",
             most="12 in",
         ),
     ),
     answers=(
-        Answer("holes", "Center of each hole, from the lower end", "lengths", must="agree"),
-        Answer("shelves", "Bottom edge of each shelf, from the lower end", "lengths", must="agree"),
+        Answer("holes", "Hole centers, from the bottom end", "lengths", must="agree"),
+        Answer("shelves", "Shelf bottom edges, from the bottom end", "lengths", must="agree"),
         Answer("enough", "Fewest holes for these shelves", "text"),
-        Answer("count", "Holes in a row", "count"),
-        Answer("total", "Holes in all", "count"),
-        Answer("left_out", "Left out", "text"),
+        Answer("count", "Holes per row", "count"),
+        Answer("total", "Total holes", "count"),
+        Answer("left_out", "Skipped holes", "text"),
         Answer("apart", "Front row to back row", must="agree"),
         Answer("behind", "Wood left behind a hole", must="be there"),
     ),
     source=(
-        "Arithmetic. Pitches, setbacks and diameters are common practice, no source: measure the "
-        "pins and follow their maker."
+        "Arithmetic. Hole spacings, setbacks and diameters are shop practice: measure your pins "
+        "and follow their maker."
     ),
     compute=compute,
     example={

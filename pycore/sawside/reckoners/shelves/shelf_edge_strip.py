@@ -10,10 +10,9 @@ from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
 
 _MOST = Fraction(12)
 _REMEDIES = {
-    "front": "It holds up the front: put strips along the front and the back, or a cleat along the "
-    "back.",
-    "back": "It holds up the back: put strips along the front and the back.",
-    "both": "Give a thicker strip or board, a shorter span or a smaller load.",
+    "front": "It holds up the front only. Put edging on front and back, or a cleat along the back.",
+    "back": "It holds up the back only. Put edging on front and back.",
+    "both": "Use thicker edging, a thicker board, a shorter span or a lighter load.",
 }
 
 
@@ -23,15 +22,15 @@ def compute(given, show):
     if given.cleat == "back" and given.strip == "back":
         raise Refusal(
             "conflict",
-            "A strip along the back does nothing where a cleat holds the back.",
-            "Put the strip along the front.",
+            "Edging along the back does nothing where a cleat holds the back.",
+            "Put the edging along the front.",
             field="strip",
         )
     exact = case.shelf.solved("strip_height", case.excess, Fraction(0), _MOST)
     if exact is None and case.excess(case.shelf) > 0:
         raise Refusal(
             "impossible",
-            f"Even with a strip {show.text(_MOST)} high it sags more than the limit.",
+            f"Even with edging {show.text(_MOST)} high, the shelf sags past the limit.",
             _REMEDIES["both" if given.strip == "both" or given.cleat == "back" else given.strip],
             field="strip" if given.strip != "both" and given.cleat != "back" else "strip_thickness",
         )
@@ -39,21 +38,21 @@ def compute(given, show):
     height = show.rounded(exact, "reach")
     shelf = case.shelf.changed(strip_height=height.mark)
     line = (
-        f"The limit is met from a strip {show.number(exact)} high → {show.text(height)}"
+        f"Within the limit from edging {show.number(exact)} high → {show.text(height)}"
         if height.mark
-        else "The board alone keeps within the limit: no strip is needed"
+        else "The board alone stays within the limit: no edging needed"
     )
     return told(case, shelf, show, answers={"strip_height": height}, working=(line,))
 
 
 RECKONER = Reckoner(
     key="shelf_edge_strip",
-    title="Edge strip for a shelf",
-    asks="How high an edge strip keeps a shelf from sagging too much?",
+    title="Shelf edging",
+    asks="How deep does the edging need to be to stop the sag?",
     words="edge, strip, lip, edging, nosing, stiffen, shelf, sag, support",
     order=324,
     fields=shelf_fields(without="strip_height"),
-    answers=(Answer("strip_height", "Strip's height", must="reach"), *ANSWERS),
+    answers=(Answer("strip_height", "Edging height", must="reach"), *ANSWERS),
     source=SOURCE,
     compute=compute,
     example={

@@ -18,7 +18,7 @@ from sawside.reckoners.declaration import (
 from sawside.reckoners.shared.board_fields import thickness
 
 _CAUTIONS = (
-    "Measure the width at the height of each shelf, front and back: a case is seldom the same "
+    "Measure the width at each shelf’s height, front and back. A case is rarely the same "
     "everywhere.",
 )
 _SQUARE = End("square", "0°")
@@ -67,8 +67,8 @@ def _solved(given, change, sides):
     if inside <= 0 or shelf <= 0:
         raise Refusal(
             "impossible",
-            "Nothing is left between the sides.",
-            "Give a larger width, or less clearance.",
+            "There’s no room left between the sides.",
+            "Enter a bigger width or less clearance.",
             field="width" if given.shelf is None else "shelf",
         )
     return inside, shelf
@@ -80,8 +80,8 @@ def _refuse_deep_clearance(given, show):
         if getattr(given, f"{side}_depth") < given.play:
             raise Refusal(
                 "impossible",
-                f"The clearance of {show.text(given.play)} is more than the {side} dado is deep.",
-                "Give less clearance or a deeper dado.",
+                f"The clearance of {show.text(given.play)} is more than the {side} dado’s depth.",
+                "Use less clearance or a deeper dado.",
                 field="play",
             )
 
@@ -141,36 +141,31 @@ RECKONER = Reckoner(
     order=312,
     makes_parts=True,
     fields=(
-        length(
-            "width", "Width of the case", least="1 in", blank_means="Worked out from the shelf."
-        ),
-        length("shelf", "Shelf length", least="1/2 in", blank_means="Worked out from the width."),
+        length("width", "Case width", least="1 in", blank_means="Figured from the shelf."),
+        length("shelf", "Shelf length", least="1/2 in", blank_means="Figured from the width."),
         choice(
             "width_is",
-            "The width is",
-            {"inside": "Inside, between the sides", "outside": "Outside, over both sides"},
+            "Width measured",
+            {"inside": "Inside, between the sides", "outside": "Outside, across both sides"},
             default=None,
         ),
         thickness(
-            "side_thickness",
-            "Thickness of a side",
-            least="0 in",
-            shown_when=("width_is", ("outside",)),
+            "side_thickness", "Side thickness", least="0 in", shown_when=("width_is", ("outside",))
         ),
         choice(
             "joint",
-            "The shelf is",
+            "Shelf fit",
             {
                 "dado": "In dadoes or rabbets",
                 "pins": "Loose, on pins or cleats",
-                "fixed": "Fixed tight between the sides",
+                "fixed": "Tight between the sides",
             },
             default=None,
         ),
         *(
             length(
                 f"{side}_depth",
-                f"Depth of the {side} dado",
+                f"{side.capitalize()} dado depth",
                 default='1/4"',
                 metric="6 mm",
                 most="6 in",
@@ -182,7 +177,7 @@ RECKONER = Reckoner(
             "play",
             "Clearance at each end",
             "clearance_in_dado",
-            help="Room at the bottom of each dado for glue.",
+            help="Leaves room for glue at the bottom of each dado.",
             most="1 in",
             shown_when=_IN_DADOES,
         ),
@@ -190,14 +185,14 @@ RECKONER = Reckoner(
             "gap",
             "Gap at each end",
             "clearance_on_pins",
-            help="So that the shelf can be tilted out.",
+            help="So you can tilt the shelf out.",
             most="2 in",
             shown_when=("joint", ("pins",)),
         ),
         length(
             "depth",
             "Shelf depth",
-            help="From front to back.",
+            help="Front to back.",
             default='12"',
             metric="300 mm",
             least="1/2 in",
@@ -208,10 +203,10 @@ RECKONER = Reckoner(
     answers=(
         Answer("shelf", "Shelf length", must="go in"),
         Answer("inside", "Inside width", must="case"),
-        Answer("width", "Width of the case", must="case"),
-        Answer("change", "Shelf length less the inside width", must="go in"),
+        Answer("width", "Case width", must="case"),
+        Answer("change", "Shelf minus inside width", must="go in"),
     ),
-    source="Arithmetic; the clearances offered are common practice, no source.",
+    source="Arithmetic; the default clearances are shop practice.",
     compute=compute,
     example={
         "width": "36 5/8",

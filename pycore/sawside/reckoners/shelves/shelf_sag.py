@@ -15,7 +15,7 @@ def compute(given, show):
 RECKONER = Reckoner(
     key="shelf_sag",
     title="Shelf sag",
-    asks="How far will a shelf sag under its load, and is that too much?",
+    asks="How much will the shelf sag, and is it too much?",
     words=(
         "sag, bend, droop, shelf, load, weight, deflection, bookcase, records, books, strong "
         "enough, stiffness, creep"

@@ -32,7 +32,7 @@ def compute(given, show):
     high = low + fixed
     lines = [*inside_working(given, show, inside)]
     if given.edge != "bottom" or origin_of(given) != "inside_bottom":
-        lines.append(f"The fixed shelf's bottom edge is {show.number(low)} above the inside bottom")
+        lines.append(f"The fixed shelf’s bottom edge is {show.number(low)} above the inside bottom")
     counts, openings = [], []
     for name, room in (("below", low), ("above", inside - high)):
         shelves, opening, more = _part(given, show, name, room)
@@ -67,9 +67,9 @@ def _bottom_of_the_fixed(given, show, case, fixed):
     if low <= 0 or low + fixed >= case.inside:
         raise Refusal(
             "impossible",
-            f"A fixed shelf with its {EDGES[given.edge].lower()} at {show.text(given.fixed_at)} "
-            f"is not inside the {show.text(case.inside)} between bottom and top.",
-            "Check the height, what is marked, and where it is marked from.",
+            f"With its {EDGES[given.edge].lower()} at {show.text(given.fixed_at)}, the fixed shelf "
+            f"isn’t within the inside height of {show.text(case.inside)}.",
+            "Check its height, the line to mark, and where you mark from.",
             field="fixed_at",
         )
     return low
@@ -83,8 +83,8 @@ def _part(given, show, name, room):
         if given.least is None:
             raise Refusal(
                 "conflict",
-                f"How many shelves go {name} can't be told without a least opening.",
-                "Fill in the shelves, or the least opening.",
+                f"Sawside can’t count the shelves {name} without a minimum opening.",
+                f"Fill in Shelves {name} or Minimum opening.",
                 field="least",
             )
         shelves = max(((room - given.least) / (given.least + t)).__floor__(), 0)
@@ -92,9 +92,9 @@ def _part(given, show, name, room):
         if room < given.least:
             raise Refusal(
                 "impossible",
-                f"The room {name} the fixed shelf is {show.text(room)}, less than the least "
+                f"There’s only {show.text(room)} {name} the fixed shelf, less than the minimum "
                 f"opening of {show.text(given.least)}.",
-                "Give a smaller least opening, or move the fixed shelf.",
+                "Enter a smaller minimum opening, or move the fixed shelf.",
                 field="least",
             )
         lines.append(f"{label}: at least {show.text(given.least)}: {shelves_text(shelves)}")
@@ -102,9 +102,9 @@ def _part(given, show, name, room):
     if taken >= room:
         raise Refusal(
             "impossible",
-            f"{shelves_text(shelves)} {name} take {show.text(taken)}, and the room there is "
-            f"{show.text(room)}.",
-            "Take fewer shelves, or move the fixed one.",
+            f"{shelves_text(shelves)} {name} {'takes' if shelves == 1 else 'take'} up "
+            f"{show.text(taken)}, but there’s only {show.text(room)} there.",
+            "Use fewer shelves, or move the fixed one.",
             field=name,
         )
     opening = (room - taken) / (shelves + 1)
@@ -120,14 +120,14 @@ def _count(key, label):
         key,
         label,
         most=str(MOST_SHELVES),
-        blank_means="As many as leave at least the least opening.",
+        blank_means="As many as fit with at least the minimum opening.",
     )
 
 
 RECKONER = Reckoner(
     key="shelves_around_a_fixed_one",
     title="Shelves around a fixed one",
-    asks="Where do shelves go when one of them has to land on a rail or a given height?",
+    asks="Where do the others go when one shelf is fixed?",
     words=(
         "fixed shelf, rail, given height, door rail, shelf, shelves, spacing, middle shelf, line "
         "up, divide"
@@ -138,29 +138,29 @@ RECKONER = Reckoner(
         length(
             "fixed_at",
             "Height of the fixed shelf",
-            help="Of the edge that is marked, measured from where marks are taken.",
+            help="To the line you mark, from where you mark.",
         ),
         THICKNESS,
         length(
             "fixed_thickness",
             "Thickness of the fixed shelf",
-            help="As measured; with a rail under it, of both together.",
+            help="Measure it. Include the rail if there’s one under it.",
             least="1/64 in",
             most="12 in",
-            blank_means="As thick as the others.",
+            blank_means="Same as the others.",
         ),
         _count("below", "Shelves below"),
         _count("above", "Shelves above"),
         length(
             "least",
-            "Least opening",
+            "Minimum opening",
             least="1/4 in",
-            blank_means="Not needed when both counts are given.",
+            blank_means="Not needed if you enter both counts.",
         ),
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("marks", "Shelf marks", "lengths", must="agree"),
         Answer("opening_below", "Opening below", must="agree"),
         Answer("opening_above", "Opening above", must="agree"),
         Answer("below", "Shelves below", "count"),
@@ -168,8 +168,8 @@ RECKONER = Reckoner(
         *MARKED,
     ),
     source=(
-        "Arithmetic, for each part: room = shelves × thickness + (shelves + 1) × opening. Marking "
-        "every shelf from the same end is common practice, no source."
+        "Arithmetic, above and below: room = shelves × thickness + (shelves + 1) × opening. "
+        "Marking every shelf from the same end is shop practice."
     ),
     compute=compute,
     example={

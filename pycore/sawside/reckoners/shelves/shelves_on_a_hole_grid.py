@@ -24,7 +24,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
 )
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
-_FEWER = "Take fewer shelves, or holes closer together."
+_FEWER = "Use fewer shelves, or holes closer together."
 
 
 def compute(given, show):
@@ -72,8 +72,8 @@ def _ideal(given, show, inside):
         if any(high - low < given.thickness for low, high in pairwise(given.heights)):
             raise Refusal(
                 "impossible",
-                "The wanted heights do not rise by at least a shelf's thickness.",
-                "Give them from the bottom up, each above the shelf below.",
+                "Each shelf height has to clear the shelf below it.",
+                "Enter them bottom to top, at least a shelf’s thickness apart.",
                 field="heights",
             )
         return given.heights
@@ -94,9 +94,9 @@ def _row(given, show, inside):
     except ValueError:
         raise Refusal(
             "impossible",
-            f"A shelf on the first hole would not fit under the top: the inside height is "
+            f"A shelf on the first hole won’t fit under the top: the inside height is "
             f"{show.text(inside)}.",
-            "Give a lower first hole.",
+            "Enter a lower first hole.",
             field="first",
         ) from None
 
@@ -109,7 +109,7 @@ def _numbers(given, show, row, inside, ideal):
     if numbers is None:
         raise Refusal(
             "impossible",
-            f"With holes {show.text(row.pitch)} apart there is no room for so many shelves.",
+            f"With holes {show.text(row.pitch)} apart, that many shelves won’t fit.",
             _FEWER,
             field="pitch",
         )
@@ -121,8 +121,8 @@ def _refuse_meeting(show, numbers, bottoms, thickness, pitch):
         if high - low <= thickness:
             raise Refusal(
                 "impossible",
-                f"Two shelves would meet, on holes {one} and {other}: with holes "
-                f"{show.text(pitch)} apart there is no room for so many.",
+                f"The shelves on holes {one} and {other} would hit each other: with holes "
+                f"{show.text(pitch)} apart, that many won’t fit.",
                 _FEWER,
                 field="pitch",
             )
@@ -136,9 +136,9 @@ def _equal_told(show, inside, thickness, openings):
     yield f"Equal openings would be {taken} ÷ {shelves + 1}{show.equals(each)}"
     high, low = max(openings), min(openings)
     yield (
-        f"Largest opening less smallest: {show.number(high)} − {show.number(low)} = "
-        f"{show.number(high - low)}; no other holes give less, and of those that give as little "
-        "these have the least sum of squares"
+        f"Biggest opening minus smallest: {show.number(high)} − {show.number(low)} = "
+        f"{show.number(high - low)}; no other holes come closer, and of any that tie, these have "
+        "the smallest sum of squares"
     )
 
 
@@ -156,7 +156,7 @@ def _nearest_told(given, show, ideal, numbers, row):
 RECKONER = Reckoner(
     key="shelves_on_a_hole_grid",
     title="Shelves on a hole grid",
-    asks="Which holes come nearest to the shelf spacing that I want?",
+    asks="Which holes come closest to the shelf spacing I want?",
     words=(
         "pin holes, shelf pins, system holes, 32 mm, adjustable shelves, snap, grid, which hole, "
         "shelf, spacing"
@@ -166,9 +166,7 @@ RECKONER = Reckoner(
         height_field(),
         THICKNESS,
         choice(
-            "wanted",
-            "Wanted",
-            {"equal": "Openings as equal as the holes allow", "own": "My own heights"},
+            "wanted", "Spacing", {"equal": "As equal as the holes allow", "own": "My own heights"}
         ),
         count(
             "shelf_count",
@@ -180,18 +178,18 @@ RECKONER = Reckoner(
         ),
         lengths(
             "heights",
-            "Heights wanted",
-            help="Bottom edge of each shelf from the inside bottom, from the bottom up.",
+            "Shelf heights",
+            help="Bottom edges above the inside bottom, bottom to top.",
             row_label="Shelf",
             most_rows=MOST_SHELVES,
             shown_when=("wanted", ("own",)),
         ),
         length("first", "First hole", help="Its center, above the inside bottom.", most="20 ft"),
-        choice("pitch", "Hole to hole", PITCHES, metric="32 mm"),
+        choice("pitch", "Hole spacing", PITCHES, metric="32 mm"),
         length(
             "own_pitch",
-            "My own pitch",
-            help="Center to center.",
+            "My own spacing",
+            help="On center.",
             default='1"',
             metric="25 mm",
             least="1/4 in",
@@ -200,8 +198,9 @@ RECKONER = Reckoner(
         ),
         length(
             "rest",
-            "Shelf above the hole's center",
-            help="How far above it the shelf rests on its pin: for a plain pin, half its diameter.",
+            "Shelf above hole center",
+            help="How far above the hole’s center the shelf sits. For a plain pin, half its "
+            "diameter.",
             default='1/8"',
             metric="2.5 mm",
             most="2 in",
@@ -209,13 +208,13 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("holes", "Hole of each shelf, from the inside bottom", "lengths", must="agree"),
-        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
-        Answer("moved", "Farthest that a shelf moved to its hole", must="agree"),
-        Answer("holes_needed", "Holes that a row has room for", "count"),
+        Answer("holes", "Shelf holes, from the inside bottom", "lengths", must="agree"),
+        Answer("marks", "Shelf marks", "lengths", must="agree"),
+        Answer("moved", "Biggest move to reach a hole", must="agree"),
+        Answer("holes_needed", "Holes per row", "count"),
         *MARKED,
     ),
-    source="Arithmetic; the pitches are common practice, no source.",
+    source="Arithmetic; the hole spacings are shop practice.",
     compute=compute,
     example={
         "height": "40 1/16",

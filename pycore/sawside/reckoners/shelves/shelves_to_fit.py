@@ -66,8 +66,8 @@ def _needed(given):
     if len(needed) - 1 > MOST_SHELVES:
         raise Refusal(
             "impossible",
-            f"The things take {len(needed) - 1} shelves, more than {MOST_SHELVES}.",
-            "Take some away.",
+            f"The items need {len(needed) - 1} shelves. The most is {MOST_SHELVES}.",
+            "Remove some.",
             field="things",
         )
     return needed
@@ -78,10 +78,10 @@ def _refuse_too_low(show, shelves, needs, inside):
     if needs > inside:
         raise Refusal(
             "impossible",
-            f"The things and {shelves_text(shelves)} need "
+            f"The items and {shelves_text(shelves)} need "
             f"{show.text(show.rounded(needs, 'reach').mark)}, "
             f"{show.text(needs - inside)} more than the inside height of {show.text(inside)}.",
-            "Take a thing away, give less clearance, or leave the height blank.",
+            "Remove an item, use less clearance, or leave the height blank.",
             field="things",
         )
 
@@ -110,8 +110,8 @@ def _too_small(given, show, openings):
         if sign(opening - thing) < 0:
             found = show.brief(on_fine_marks(opening, show, "be there"))
             yield (
-                f"On these marks a thing of {show.brief(thing)} doesn't go into opening {number}, "
-                f"which is {found}. Give it more clearance, or choose finer marks in Settings."
+                f"With these marks an item {show.brief(thing)} high won’t fit opening {number}, "
+                f"which is {found}. Give it more clearance, or pick a finer mark in Settings."
             )
 
 
@@ -123,7 +123,7 @@ def _with_rest(given, needed, left_over):
     if number > len(needed):
         raise Refusal(
             "impossible",
-            f"There is no opening {number}: the things take {len(needed)}.",
+            f"There’s no opening {number}: the items use {len(needed)}.",
             "Count openings from the bottom.",
             field="opening_number",
         )
@@ -138,7 +138,7 @@ def _needs(given, show, shelves, needs):
     for number, thing in enumerate(given.things, 1):
         each = thing.height + thing.clearance
         sum_ = f"{show.number(thing.height)} + {show.number(thing.clearance)} = {show.number(each)}"
-        yield f"Thing {number}: {sum_} for each opening"
+        yield f"Item {number}: {sum_} per opening"
         shown.append(f"{thing.openings} × {show.number(each)}")
     shown.append(f"{shelves} × {show.number(given.thickness)}")
     yield f"{' + '.join(shown)}{show.equals(show.rounded(needs, 'reach'))}"
@@ -151,13 +151,13 @@ def _left_over(given, show, inside, needs, openings):
         return line
     share = Fraction(inside - needs) / len(openings)
     left = show.number(inside - needs)
-    return f"{line}; for each opening {left} ÷ {len(openings)}{show.equals(share)}"
+    return f"{line}; per opening {left} ÷ {len(openings)}{show.equals(share)}"
 
 
 RECKONER = Reckoner(
     key="shelves_to_fit",
-    title="Shelves to fit things",
-    asks="Where do shelves go so that given things fit between them?",
+    title="Shelves to fit your items",
+    asks="Where do shelves go to fit what I’m storing?",
     words=(
         "fit, things, records, books, binders, jars, height of things, clearance, shelf, shelves, "
         "cabinet, adapt"
@@ -166,29 +166,23 @@ RECKONER = Reckoner(
     fields=(
         rows(
             "things",
-            "Things, from the bottom up",
+            "Items, bottom to top",
             (
-                length("height", "Height of the thing", help="The tallest one.", least="1/4 in"),
+                length("height", "Item height", help="The tallest one.", least="1/4 in"),
                 clearance("clearance", "Clearance above", "clearance_above", most="48 in"),
-                count(
-                    "openings",
-                    "Openings of this kind",
-                    default="1",
-                    least="1",
-                    most=str(MOST_SHELVES),
-                ),
+                count("openings", "How many rows", default="1", least="1", most=str(MOST_SHELVES)),
             ),
-            row_label="Thing",
+            row_label="Item",
             most_rows=20,
-            help="One row for each kind of thing; each opening holds one row of it.",
+            help="One line per kind of item. Each opening holds one row.",
         ),
         THICKNESS,
-        height_field(blank_means="Just as high as the things need."),
+        height_field(blank_means="Just tall enough for the items."),
         choice(
             "rest",
-            "What is left over goes",
+            "Extra height",
             {
-                "shared": "To all openings alike",
+                "shared": "Shared by all openings",
                 "bottom": "To the bottom opening",
                 "top": "To the top opening",
                 "numbered": "To one opening",
@@ -197,7 +191,7 @@ RECKONER = Reckoner(
         count(
             "opening_number",
             "Which opening",
-            help="Counted from the bottom.",
+            help="Count from the bottom.",
             default="1",
             least="1",
             most=str(MOST_SHELVES + 1),
@@ -206,16 +200,16 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("marks", "Marks of the shelves", "lengths", must="agree"),
+        Answer("marks", "Shelf marks", "lengths", must="agree"),
         Answer("left_over", "Left over", must="be there"),
-        Answer("needed", "Inside height that the things need", must="reach"),
+        Answer("needed", "Inside height the items need", must="reach"),
         Answer("shelf_count", "Shelves", "count"),
         Answer("height", "Inside height", must="case"),
         *MARKED,
     ),
     source=(
-        "Arithmetic: height = things with their clearance + shelves between them. Measure the "
-        "tallest thing (common practice, no source)."
+        "Arithmetic: height = items with their clearance + the shelves between them. Measure the "
+        "tallest item (shop practice)."
     ),
     compute=compute,
     example={

@@ -18,21 +18,21 @@ def compute(given, show):
     if exact is None and case.excess(case.shelf) > 0:
         raise Refusal(
             "impossible",
-            f"Even {show.text(_MOST)} thick it sags more than the limit.",
-            "Give a shorter span, a smaller load or another support.",
+            f"Even {show.text(_MOST)} thick, the shelf sags past the limit.",
+            "Use a shorter span, a lighter load or another support.",
             field="span",
         )
     exact = _LEAST if exact is None else exact
     thickness = show.rounded(exact, "reach")
     shelf = case.shelf.changed(thickness=thickness.mark)
-    line = f"The limit is met from {show.number(exact)} thick → {show.text(thickness)}"
+    line = f"Within the limit from {show.number(exact)} thick → {show.text(thickness)}"
     return told(case, shelf, show, answers={"thickness": thickness}, working=(line,))
 
 
 RECKONER = Reckoner(
     key="thinnest_shelf",
     title="Thinnest shelf",
-    asks="How thick must a shelf be so that it doesn't sag too much?",
+    asks="How thick does the shelf need to be?",
     words="thickness, thick, thin, shelf, sag, load, board, how thick",
     order=322,
     fields=shelf_fields(without="thickness"),

@@ -22,14 +22,14 @@ from sawside.reckoners.wood.shared.slot_fields import (
 )
 
 _FIXED = (
-    "Glue and pin the middle of the end only. The other pins sit in plain holes in the end and go "
-    "through slots in the tongue: drill the tongue's hole where the pin is now, then lengthen it "
-    "each way by what is shown (common practice, no source). The end hardly moves along its own "
-    "grain: that isn't figured in."
+    "Glue and pin the center of the end only. The other pins sit in plain holes in the end and go "
+    "through slots in the tongue: drill the tongue’s hole where the pin is now, then lengthen it "
+    "each way by the amounts shown (shop practice). The end barely moves along its own grain, so "
+    "that isn’t figured in."
 )
 _SLOTTED = (
-    "From the hole where the pin is now the slot runs toward the center by {}, toward the edge by "
-    "{}; the center of the top lies at the left."
+    "From the hole where the pin is now, the slot runs toward the center by {} and toward the "
+    "edge by {}. The center of the top is at the left."
 )
 
 
@@ -40,9 +40,9 @@ def compute(given, show):
         if place >= half:
             raise Refusal(
                 "impossible",
-                f"Pin {row + 1}: {show.text(place)} from the middle is beyond the edge, "
+                f"Pin {row + 1}, {show.text(place)} from the center, is past the edge, which is "
                 f"{show.text(half)} from it.",
-                "Give a place between the middle and the edge.",
+                "Enter a distance between the center and the edge.",
                 field="pins",
                 row=row,
             )
@@ -57,7 +57,7 @@ def compute(given, show):
             "wood": board_text(board),
         },
         working=(
-            f"Each side moves as half of the width does: {show.number(given.width)} ÷ 2 = "
+            f"Each side moves as half the width does: {show.number(given.width)} ÷ 2 = "
             f"{show.number(half)}",
             *board.rates,
             *pin_lines(slots, given.pins, board, show),
@@ -76,7 +76,7 @@ def _in_the_middle(pins):
     for number, place in enumerate(pins, 1):
         if not place:
             yield (
-                f"Pin {number} is in the middle, where you glue the end: drill a plain hole for "
+                f"Pin {number} is at the center, where you glue the end. Drill a plain hole for "
                 "it, not a slot."
             )
 
@@ -85,34 +85,32 @@ def _running_out(pins, slots, half):
     for number, (place, slot_) in enumerate(zip(pins, slots, strict=True), 1):
         if sign(half - place - slot_.shank / 2 - slot_.away) <= 0:
             yield (
-                f"Pin {number}: its slot runs out at the edge of the tongue. Set the pin farther "
-                "in, so that wood is left beyond the slot."
+                f"Pin {number}: its slot runs out the edge of the tongue. Set the pin farther in, "
+                "so there’s wood left past the slot."
             )
 
 
 RECKONER = Reckoner(
     key="breadboard_ends",
     title="Breadboard ends",
-    asks="How far does a top move behind its breadboard ends?",
+    asks="How much will the top move past its breadboard ends?",
     words="breadboard, end, clamped end, tabletop, pin, tongue, slot, movement",
     order=403,
     fields=(
-        length("width", "Width of the top", help="Across its grain, as it is now.", least="1 in"),
+        length("width", "Top width", help="Across the grain, today.", least="1 in"),
         lengths(
             "pins",
-            "Pins from the middle",
-            help="On one side; the other side is the same.",
+            "Pins from the center",
+            help="One side only; the other is the same.",
             row_label="Pin",
             most_rows=8,
         ),
-        length(
-            "pin", "Pin's diameter", default='1/4"', metric="6 mm", least="1/16 in", most="1 in"
-        ),
+        length("pin", "Pin diameter", default='1/4"', metric="6 mm", least="1/16 in", most="1 in"),
         *WOOD,
         *MOISTURE,
     ),
     answers=(
-        Answer("proud", "Top beyond the end at its dampest, each side", must="agree"),
+        Answer("proud", "Top past the end at its wettest, each side", must="agree"),
         Answer("short", "Top short of the end at its driest, each side", must="agree"),
         *slots_told("Slot runs toward the edge by", "Slot runs toward the center by"),
         Answer("wood", "The wood and its moisture", "text"),

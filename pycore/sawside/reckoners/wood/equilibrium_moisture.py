@@ -13,9 +13,9 @@ def compute(given, show):
     degrees = given.temperature_f if given.scale == "air_f" else fahrenheit(given.temperature_c)
     moisture = equilibrium(degrees, given.humidity)
     means = (
-        "Within 6 to 14 %: movement is figured from the wood's coefficient."
+        "Yes, it’s within 6 to 14%: figure movement from the wood’s coefficient."
         if within(moisture)
-        else "Outside 6 to 14 %: movement is figured from the wood's whole shrinkage."
+        else "It’s outside 6 to 14%: figure movement from the wood’s total shrinkage."
     )
     in_fahrenheit = f"{number_text(degrees, 1)} °F" if degrees >= 0 else f"{mixed_text(degrees)} °F"
     return Reckoning(
@@ -23,11 +23,11 @@ def compute(given, show):
         working=(
             f"T = {in_fahrenheit}, h = {number_text(given.humidity / 100, 3)}",
             "1800 ÷ W × (K·h ÷ (1 − K·h) + (K1·K·h + 2·K1·K2·K²·h²) ÷ (1 + K1·K·h + K1·K2·K²·h²)) "
-            f"= {number_text(moisture, 2)} %, with W, K, K1 and K2 from the temperature",
+            f"= {number_text(moisture, 2)}%, with W, K, K1 and K2 from the temperature",
         ),
         cautions=(
-            "A thick board takes weeks to come to balance, and the air of a shop goes up and down: "
-            "a meter at the wood itself says more.",
+            "A thick board takes weeks to settle, and shop air swings. A moisture meter on the "
+            "board tells you more.",
         ),
     )
 
@@ -35,20 +35,20 @@ def compute(given, show):
 RECKONER = Reckoner(
     key="equilibrium_moisture",
     title="Moisture from the air",
-    asks="What moisture will wood come to in this air?",
+    asks="What moisture content will wood settle at in this air?",
     words="moisture, humidity, equilibrium, EMC, temperature, dry, damp, air",
     order=405,
     fields=(
-        choice("scale", "Temperature in", {"air_f": "°F", "air_c": "°C"}),
+        choice("scale", "Temperature scale", {"air_f": "°F", "air_c": "°C"}),
         *air_fields("scale"),
     ),
     answers=(
-        Answer("moisture", "Moisture", "text"),
-        Answer("means", "For reckoning with it", "text"),
+        Answer("moisture", "Moisture content", "text"),
+        Answer("means", "Can you use it for movement?", "text"),
     ),
     source=(
         "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-282 (2021), equation 4-5; it "
-        "meets every cell of Table 4-2 (2010) within 0.07."
+        "matches every cell of Table 4-2 (2010) within 0.07."
     ),
     compute=compute,
     example={"scale": "air_f", "temperature_f": "68", "humidity": "45"},

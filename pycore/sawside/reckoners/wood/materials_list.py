@@ -8,9 +8,9 @@ from sawside.wood.tables import cited
 
 _MISSING = "Not on file."
 _CAUTIONS = (
-    "These are means of small clear pieces, dry, in short tests. A board with knots or slanting "
-    "grain is weaker, and clear boards of one wood differ: by 22 % in stiffness and 16 % in "
-    "strength (coefficients of variation; Wood Handbook, Table 5-6, from memory).",
+    "These are averages from small, clear, dry samples in short tests. Knots or sloping grain make "
+    "a board weaker, and even clear boards of one species vary: 22% in stiffness, 16% in strength "
+    "(coefficients of variation; Wood Handbook, Table 5-6, unchecked).",
 )
 
 
@@ -35,7 +35,7 @@ def compute(given, show):
             f"{number_text(each.least / PSI_IN['MPa'])}"
             for name, each in figures
         )
-        or ("Nothing is worked out here: the values stand as they are on file",),
+        or ("Nothing is figured here: these are the numbers on file",),
         cautions=_CAUTIONS,
     )
 
@@ -55,8 +55,8 @@ def _movement(moves):
         return _MISSING
     flat, quarter = (number_text(each, 5) for each in (moves.tangential, moves.radial))
     return (
-        f"Flat sawn {flat}, quarter sawn {quarter} of the width for each 1 % of moisture, from 6 "
-        f"to 14 %. {_source(moves.cited)}"
+        f"Flat sawn {flat}, quarter sawn {quarter} of the width per 1% moisture change, from 6 to "
+        f"14%. {_source(moves.cited)}"
     )
 
 
@@ -64,11 +64,11 @@ def _shrinkage(row):
     if row is None:
         return _MISSING
     parts = (
-        f"{name} {row[column]} %"
+        f"{name} {row[column]}%"
         for name, column in (
             ("across the rings", "radial"),
             ("along the rings", "tangential"),
-            ("of the volume", "volumetric"),
+            ("by volume", "volumetric"),
         )
         if row[column]
     )
@@ -77,7 +77,7 @@ def _shrinkage(row):
 
 def _creep(made):
     entry = usual_creep([made])
-    return f"{number_text(entry.number, 2)} times the sag at once. {_source(entry.cited)}"
+    return f"{number_text(entry.number, 2)} times the sag now. {_source(entry.cited)}"
 
 
 def _source(cited_as):
@@ -89,14 +89,14 @@ def _label(made):
     guessed = [status for status in known if "from memory" in status]
     if not guessed:
         return made.name
-    return f"{made.name} ({'some of it ' if len(guessed) < len(known) else ''}from memory)"
+    return f"{made.name} ({'some of it ' if len(guessed) < len(known) else ''}unchecked)"
 
 
 _LISTED = sorted(MATERIALS.values(), key=lambda each: (each.kind != "panel", each.name.lower()))
 RECKONER = Reckoner(
     key="materials_list",
-    title="Materials list",
-    asks="What is on file about a wood or panel, and where does it come from?",
+    title="Wood and panel data",
+    asks="What numbers does Sawside use for this wood, and where are they from?",
     words=(
         "species, wood, panel, plywood, stiffness, strength, modulus, shrinkage, data, source, "
         "table, properties"
@@ -110,17 +110,18 @@ RECKONER = Reckoner(
             choices=tuple(Choice(each.key, _label(each)) for each in _LISTED),
             choices_from="materials",
             default="maple_red",
-            help="Your own are added in Settings.",
+            help="Unchecked: not yet compared with the printed table. Add your own in Settings.",
         ),
     ),
     answers=(
         Answer("stiffness", "Stiffness (modulus of elasticity)", "text"),
-        Answer("strength", "Breaking strength in bending", "text"),
+        Answer("strength", "Bending strength", "text"),
         Answer("movement", "Movement across the grain", "text"),
         Answer("shrinkage", "Shrinkage", "text"),
-        Answer("creep", "Sag after years", "text"),
+        Answer("creep", "Long-term sag", "text"),
     ),
-    source="Each value names its own table, edition and page, and how it was read.",
+    source="Each number names its own table, edition and page. “From a copy” is from a reprint of "
+    "that table; “unchecked” hasn’t been compared with it yet.",
     compute=compute,
     example={"material": "maple_red"},
 )

@@ -19,12 +19,12 @@ from sawside.reckoners.wood.shared.moisture_fields import (
 
 _ENOUGH = Fraction(1, 8)
 _LOOSE = (
-    "At its driest less than 1/8″ of each edge is held (common practice, no source): make the "
+    "At its driest, less than 1/8″ of each edge stays in the groove (shop practice). Cut the "
     "groove deeper."
 )
 _CENTERED = (
-    "Fix the panel in the middle only, with a pin or a dab of glue at top and bottom, so that both "
-    "edges share the movement. The frame's own small movement is not reckoned."
+    "Pin or spot-glue the panel at the center only, top and bottom, so both edges share the "
+    "movement. The frame’s own small movement isn’t figured in."
 )
 
 
@@ -51,11 +51,11 @@ def compute(given, show):
         },
         working=(
             *board.rates,
-            f"Room at its dampest: {show.number(given.opening)} + 2 × "
+            f"Room at its wettest: {show.number(given.opening)} + 2 × "
             f"({show.number(given.groove)} − {show.number(given.clearance)}) = "
             f"{show.number(room)}",
             f"To cut: {show.number(room)} ÷ {show.pure(grown)}{show.equals(width)}",
-            change_line(show, board, cut, board.year.high, "To its dampest"),
+            change_line(show, board, cut, board.year.high, "To its wettest"),
             change_line(show, board, cut, board.year.low, "To its driest"),
         ),
         drawing=panel_in_groove(gap, given.groove, held, texts),
@@ -69,8 +69,8 @@ def _room_at_dampest(given):
     if room <= given.opening:
         raise Refusal(
             "impossible",
-            "The clearance takes all of the groove.",
-            "Give a deeper groove or a smaller clearance.",
+            "The clearance takes up the whole groove.",
+            "Use a deeper groove or less clearance.",
             field="clearance",
         )
     return room
@@ -82,8 +82,8 @@ def _held(given, board, cut):
     if sign(held) <= 0:
         raise Refusal(
             "impossible",
-            "At its driest the panel comes out of the groove.",
-            "Make the groove deeper, or the panel narrower by a middle stile.",
+            "At its driest, the panel comes out of the groove.",
+            "Cut the groove deeper, or split the panel with a center stile.",
             field="groove",
         )
     return held
@@ -97,23 +97,23 @@ def _room(given):
 
 RECKONER = Reckoner(
     key="panel_in_its_groove",
-    title="Panel in its groove",
-    asks="How wide is a solid panel to be cut so that it can move in its frame?",
+    title="Floating panel",
+    asks="How wide do I cut a solid panel so it can move?",
     words="panel, groove, rabbet, frame, door, float, gap, swell, shrink, room",
     order=401,
     fields=(
         length(
             "opening",
             "Between the stiles",
-            help="Across the panel's grain, from edge to edge of the frame.",
+            help="Across the panel’s grain, edge to edge of the frame.",
             least="1/2 in",
         ),
-        length("groove", "Depth of the groove or rabbet", least="1/16 in", most="4 in"),
+        length("groove", "Groove or rabbet depth", least="1/16 in", most="4 in"),
         clearance(
             "clearance",
-            "Still free at its dampest",
+            "Gap left at its wettest",
             "clearance_in_groove",
-            help="At each edge, so that it never pushes.",
+            help="At each edge, so it never pushes.",
             most="1 in",
         ),
         *WOOD,
@@ -122,9 +122,9 @@ RECKONER = Reckoner(
     answers=(
         Answer("width", "Cut the panel", must="go in"),
         Answer("gap", "Gap at each edge now", must="agree"),
-        Answer("held", "Held at each edge when driest", must="be there"),
-        Answer("growth", "It grows", must="agree"),
-        Answer("shrinkage", "It shrinks", must="agree"),
+        Answer("held", "In the groove at each edge, at driest", must="be there"),
+        Answer("growth", "Grows by", must="agree"),
+        Answer("shrinkage", "Shrinks by", must="agree"),
         Answer("wood", "The wood and its moisture", "text"),
     ),
     source=SOURCE,

@@ -31,7 +31,7 @@ def compute(given, show):
         working=(
             *board.rates,
             change_line(show, board, width, board.year.low, "To its driest"),
-            change_line(show, board, width, board.year.high, "To its dampest"),
+            change_line(show, board, width, board.year.high, "To its wettest"),
         ),
         drawing=moving_panel(show, width, (low, high), (_told(low, show), _told(high, show))),
         cautions=cautions(board),
@@ -41,7 +41,7 @@ def compute(given, show):
 def _told(change, show):
     way = sign(change)
     if way == 0:
-        return "as it is now"
+        return "same as now"
     return f"{fine_text(abs(change), show)} {'wider' if way > 0 else 'narrower'}"
 
 
@@ -55,16 +55,16 @@ RECKONER = Reckoner(
     ),
     order=400,
     fields=(
-        length("width", "Width", help="Across the grain, as it is now.", least="1/4 in"),
+        length("width", "Width", help="Across the grain, today.", least="1/4 in"),
         *WOOD,
         *MOISTURE,
     ),
     answers=(
         Answer("whole", "Movement through the year", must="agree"),
-        Answer("driest", "From now to its driest", "text"),
-        Answer("dampest", "From now to its dampest", "text"),
+        Answer("driest", "From now to driest", "text"),
+        Answer("dampest", "From now to wettest", "text"),
         Answer("narrowest", "Width at its driest", must="agree"),
-        Answer("widest", "Width at its dampest", must="agree"),
+        Answer("widest", "Width at its wettest", must="agree"),
         Answer("wood", "The wood and its moisture", "text"),
     ),
     source=SOURCE,

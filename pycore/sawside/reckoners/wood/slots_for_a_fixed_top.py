@@ -19,15 +19,13 @@ from sawside.reckoners.wood.shared.slot_fields import (
     slots_told,
 )
 
-_FIXED = {"middle": "Along its middle", "front": "At its front edge", "back": "At its back edge"}
+_FIXED = {"middle": "Along the center", "front": "At the front edge", "back": "At the back edge"}
 _SNUG = (
-    "Fix the top with plain holes on one line only, the others in slots across its grain, with a "
-    "washer, not too tight to slide. The slots are in the cleat or apron, which stays: the screws "
-    "bite in the top and move with it (common practice, no source)."
+    "Use plain holes along one line only. Slot the rest across the grain, with washers, snug "
+    "enough to hold but loose enough to slide. Cut the slots in the cleat or apron, which stays "
+    "put: the screws bite into the top and move with it (shop practice)."
 )
-_MOVES = (
-    "From its place now the screw moves in by {} and out by {}; the fixed line lies at the left."
-)
+_MOVES = "From where it is now, the screw moves in {} and out {}. The fixed line is at the left."
 
 
 def compute(given, show):
@@ -38,9 +36,9 @@ def compute(given, show):
         if place > given.width:
             raise Refusal(
                 "impossible",
-                f"Screw {row + 1}: {show.text(place)} from the front edge is beyond the top, which "
+                f"Screw {row + 1}, {show.text(place)} from the front edge, is off the top, which "
                 f"is {show.text(given.width)} wide.",
-                "Give a place on the top.",
+                "Enter a distance that’s on the top.",
                 field="screws",
                 row=row,
             )
@@ -58,13 +56,13 @@ def compute(given, show):
 
 RECKONER = Reckoner(
     key="slots_for_a_fixed_top",
-    title="Slots for a top",
+    title="Slotted screws for a solid top",
     asks="How long are the slots for the screws that hold a solid top?",
     words="slot, top, tabletop, screw, button, clip, fasten, movement, elongated",
     order=402,
     fields=(
-        length("width", "Width of the top", help="Across its grain.", least="1 in"),
-        choice("fixed", "It is fixed", _FIXED),
+        length("width", "Top width", help="Across the grain.", least="1 in"),
+        choice("fixed", "Fixed line", _FIXED),
         lengths(
             "screws",
             "Screws from the front edge",
@@ -73,13 +71,13 @@ RECKONER = Reckoner(
             most_rows=8,
         ),
         length(
-            "shank", "Screw's shank", default='3/16"', metric="5 mm", least="1/32 in", most="1 in"
+            "shank", "Screw shank", default='3/16"', metric="5 mm", least="1/32 in", most="1 in"
         ),
         *WOOD,
         *MOISTURE,
     ),
     answers=(
-        *slots_told("It moves out from where it is now", "It moves in from where it is now"),
+        *slots_told("Moves out from today", "Moves in from today"),
         Answer("wood", "The wood and its moisture", "text"),
     ),
     source=SOURCE,

@@ -16,9 +16,9 @@ def compute(given, show):
     if not sizes:
         raise Refusal(
             "unknown",
-            f"No thickness {_SURFACED[given.surfaced]} is on file for "
-            f"{HARDWOOD[given.quarters].name}.",
-            "Choose the other way of surfacing.",
+            f"There’s no thickness on file for {HARDWOOD[given.quarters].name} "
+            f"{_SURFACED[given.surfaced]}.",
+            "Pick the other surfacing.",
             field="surfaced",
         )
     told = {name: value for name, value, _ in sizes}
@@ -58,13 +58,13 @@ def _verdict(given, show, told):
     if given.wood == "plywood":
         size = PLYWOOD[given.category]
         is_ = "outside" if outside(size, given.measured) else "within"
-        return f"{text} is {is_} its limits, {limits_text(size, show)}."
+        return f"{text} is {is_} the PS 1 limits, {limits_text(size, show)}."
     off = given.measured - next(iter(told.values()))
-    usual = "usual" if given.wood == "sheet" else "printed"
+    usual = "the usual size" if given.wood == "sheet" else "the standard"
     if off == 0:
-        return f"{text} is what is {usual}."
+        return f"{text} matches {usual}."
     way = "thicker" if off > 0 else "thinner"
-    return f"{text} is {fine_text(abs(off), show)} {way} than is {usual}. Cut to what you measured."
+    return f"{text} is {fine_text(abs(off), show)} {way} than {usual}. Cut to what you measured."
 
 
 def _of(wood, key, label, sizes, usual):
@@ -76,7 +76,7 @@ def _of(wood, key, label, sizes, usual):
 RECKONER = Reckoner(
     key="sold_sizes",
     title="Sizes as sold",
-    asks="What does wood measure that is sold by a nominal size?",
+    asks="What does nominal lumber or plywood really measure?",
     words=(
         "nominal, actual, dressed, surfaced, plywood thickness, board, lumber, 4/4, quarter, 1x6, "
         "2x4, stock, sold as"
@@ -85,7 +85,7 @@ RECKONER = Reckoner(
     fields=(
         choice(
             "wood",
-            "What is sold",
+            "Sold as",
             {
                 "softwood": "Softwood boards",
                 "hardwood": "Hardwood boards",
@@ -98,34 +98,35 @@ RECKONER = Reckoner(
         choice(
             "state",
             "Dressed",
-            {"dry": "Dry, 19 % or less", "green": "Green"},
+            {"dry": "Dry, 19% or less", "green": "Green"},
             shown_when=("wood", ("softwood",)),
         ),
         _of("hardwood", "quarters", "Rough thickness", HARDWOOD, "thickness_4_4"),
         choice(
             "surfaced",
             "Surfaced",
-            {"two_sides": "On two sides", "one_side": "On one side"},
+            {"two_sides": "Two sides", "one_side": "One side"},
             shown_when=("wood", ("hardwood",)),
         ),
-        _of("plywood", "category", "Sold as", PLYWOOD, "ps1_23_32"),
-        _of("sheet", "sheet", "Sold as", SHEETS, "plywood_3_4"),
+        _of("plywood", "category", "Panel size", PLYWOOD, "ps1_23_32"),
+        _of("sheet", "sheet", "Panel size", SHEETS, "plywood_3_4"),
         length(
             "measured",
-            "Thickness that you measured",
+            "What you measured",
+            help="The thickness.",
             most="12 in",
-            blank_means="Only what is printed is told.",
+            blank_means="Just the listed size.",
         ),
     ),
     answers=(
-        Answer("sizes", "As it measures", "lengths", must="agree"),
+        Answer("sizes", "Actual size", "lengths", must="agree"),
         Answer("verdict", "What you measured", "text"),
-        Answer("where", "Where that stands", "text"),
+        Answer("where", "Source", "text"),
     ),
     source=(
         "Softwood: NIST PS 20, least dressed sizes. Structural plywood: NIST PS 1, limits by "
-        "performance category. Hardwood: NHLA, usual thickness. Each row says how it was read. "
-        "Hardwood plywood: common practice, no source. MDF is not on file."
+        "performance category. Hardwood: NHLA, usual thickness. "
+        "Hardwood plywood: shop practice. MDF isn’t on file."
     ),
     compute=compute,
     example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},

@@ -43,8 +43,8 @@ def load_text(pounds_per_inch, show):
 
 
 def density_text(pounds, show):
-    """A weight for each cubic foot as one for each cubic meter in millimeters: "545 kg/m³"."""
+    """A weight per cubic foot, in millimeters as one per cubic meter: "545 kg/m³"."""
     if not metric(show):
-        return f"{number_text(pounds, 1)} lb for each cubic foot"
+        return f"{number_text(pounds, 1)} lb per cubic foot"
     meter = (INCHES_PER["m"] / _FOOT) ** 3
     return f"{small_text(pounds * KILOGRAMS_PER_POUND * meter, 7)} kg/m³"

@@ -172,7 +172,7 @@ def test_one_of_a_list_is_told_with_its_own_name():
     values = {"height": "[High]", "shelf_count": "2", "thickness": "3/4", "case_parts": "inside"}
     document, identity = with_line("equal_shelf_spacing", values, High="44 1/2")
     said = sure(document, identity, answer="marks.2")
-    assert said["label"] == "Marks of the shelves (Shelf 2)"
+    assert said["label"] == "Shelf marks (Shelf 2)"
     assert exact(said["worst"]["by"]) == Fraction(2, 3) * Fraction(1, 32)
 
 
@@ -182,8 +182,8 @@ def test_a_reading_that_leaves_no_answer_is_named_and_hides_no_other_number():
     document = changed(document, "describe", id="1", fineness="1/8")
     said = sure(document, identity)
     assert said["said"] == (
-        "1/16″, but it’s at its limit. With Wide 1/16″ less there’s no answer: Nothing is left "
-        "between the sides."
+        "1/16″, but it’s at its limit. With Wide 1/16″ less there’s no answer: There’s no room "
+        "left between the sides."
     )
     assert (said["worst"], said["likely"], said["readings"][0]["moves"]) == (None, None, None)
     assert said["measure_again"]["said"] == "Measure Wide again, or leave more room."

@@ -81,7 +81,7 @@ def test_two_blanks_come_back_by_ratio(blanks, top, percent, shelves):
     said = reckon(KEY, **without(filled(openings, form), blanks))["by_key"]
     assert exact(said["lowest"]) == openings[0]
     assert exact(said["highest"]) == openings[-1]
-    assert said["ratio"]["text"] == f"{percent} % of the one below"
+    assert said["ratio"]["text"] == f"{percent}% of the one below"
     assert said["shelf_count"]["text"] == str(shelves)
     place, marks = Fraction(0), []
     for opening in openings[:-1]:

@@ -42,12 +42,15 @@ def test_a_shelf_worked_by_hand():
     said = reckon("shelf_sag", **PLAIN)
     assert float(exact(said["by_key"]["sag"])) == pytest.approx(0.094634 + 0.000631, abs=1e-6)
     load = said["by_key"]["load"]["text"]
-    assert load == "60 lb (27.2 kg) in all, 20 lb/ft (29.8 kg/m); its own weight is 6.4 lb (2.9 kg)"
+    assert (
+        load
+        == "60 lb (27.2 kg) total, 20 lb/ft (29.8 kg/m); the shelf itself weighs 6.4 lb (2.9 kg)"
+    )
     assert texts(said)[1] == (
-        "Board's own weight: 36″ × 12″ × 0.75″ at 34 lb for each cubic foot = 6.4 lb (2.9 kg)"
+        "Board’s own weight: 36″ × 12″ × 0.75″ at 34 lb per cubic foot = 6.4 lb (2.9 kg)"
     )
     assert any("W = 60 + 6.4 lb" in line for line in texts(said))
-    assert "Weight of Plywood: 34 lb for each cubic foot" in said["by_key"]["figures"]["text"]
+    assert "Weight of plywood: 34 lb per cubic foot" in said["by_key"]["figures"]["text"]
     assert not any("own weight" in caution for caution in said["cautions"])
 
 
@@ -71,9 +74,9 @@ def test_a_weight_that_is_not_known_is_left_out_and_said(key):
     asked = {field: text for field, text in asked.items() if field not in blank}
     unknown, known = with_own(key, "", **asked), with_own(key, "40", **asked)
     (said,) = [each for each in unknown["cautions"] if "own weight" in each]
-    assert said.startswith("No weight of Salvaged shelving is known")
+    assert said.startswith("There’s no weight on file for Salvaged shelving")
     assert not any("own weight" in line for line in texts(unknown))
-    assert not any("No weight" in each for each in known["cautions"])
+    assert not any("no weight" in each for each in known["cautions"])
     assert sum("own weight: " in line for line in texts(known)) == (
         1 if known["by_key"].get("strip_height", {}).get("text") == "0″" else 2
     )
@@ -133,7 +136,7 @@ def test_the_heaviest_load_of_a_shelf_that_stands_over_keeps_the_limit(span, ove
 
 def test_a_board_that_sags_too_far_by_itself_carries_nothing():
     said = ask("heaviest_shelf_load", span="20 ft", depth="12", thickness="1/4", material="mdf")
-    assert errors(said)["span"]["message"] == "It sags more than the limit under its own weight."
+    assert errors(said)["span"]["message"] == "The shelf sags past the limit under its own weight."
 
 
 def loaded(supports, spread):

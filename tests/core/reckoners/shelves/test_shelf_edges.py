@@ -60,9 +60,9 @@ def test_a_strip_along_the_front_leaves_the_back_to_sag():
     assert "sag_front" not in bare
     said = reckon("shelf_sag", **CASE)
     assert said["by_key"]["verdict"]["text"].startswith("Too much")
-    assert said["by_key"]["place"]["text"] == "At the back edge, in the middle of the span."
-    assert said["cautions"][0].startswith("A strip along the front holds up the front")
-    assert said["cautions"][0].endswith("Put a strip or a cleat along the back too.")
+    assert said["by_key"]["place"]["text"] == "At the back edge, at the center of the span."
+    assert said["cautions"][0].startswith("Edging along the front holds up only the front")
+    assert said["cautions"][0].endswith("Put edging or a cleat along the back too.")
 
 
 @pytest.mark.parametrize(("span", "verdict"), [("24", "Within the limit"), ("34 7/8", "Too much")])
@@ -71,9 +71,9 @@ def test_where_the_worst_is_between_the_edges_it_is_told_and_judged_there(span, 
     told = said["by_key"]
     assert exact(told["sag_between"]) == exact(told["sag"])
     assert exact(told["sag"]) > max(exact(told["sag_front"]), exact(told["sag_back"]))
-    assert told["place"]["text"].startswith("Between the front and the back")
+    assert told["place"]["text"].startswith("Between front and back")
     assert told["verdict"]["text"].startswith(verdict)
-    assert "after years between the edges, and" in told["verdict"]["text"]
+    assert "long-term between the edges; the limit is" in told["verdict"]["text"]
     assert "between the edges ≈" in said["drawing"]["words"]
 
 
@@ -191,14 +191,14 @@ def test_the_working_tells_the_plate_with_its_numbers_and_the_source():
     assert "Timoshenko" in said["source"]
     figures = said["by_key"]["figures"]["text"]
     assert "Board, across its length and in shear, taken as plywood: 0.3 and 0.0625" in figures
-    assert "Strip, across its length and in shear, taken as solid wood: 0.06 and 0.0625" in figures
+    assert "Edging, across its length and in shear, taken as solid wood: 0.06 and 0.0625" in figures
 
 
 def test_an_edge_that_no_strip_reaches_is_told_with_what_reaches_it():
     case = {key: text for key, text in CASE.items() if key != "strip_height"} | {"limit": "eye"}
     said = ask("shelf_edge_strip", **case)
     assert errors(said)["strip"]["remedy"] == (
-        "It holds up the front: put strips along the front and the back, or a cleat along the back."
+        "It holds up the front only. Put edging on front and back, or a cleat along the back."
     )
     both = reckon("shelf_edge_strip", **case | {"strip": "both"})
     assert both["by_key"]["verdict"]["text"].startswith("Within")

@@ -209,7 +209,7 @@ def test_a_shelf_that_needs_no_strip_is_told_so():
     }
     said = reckon("shelf_edge_strip", **case)
     assert said["by_key"]["strip_height"]["text"] == "0″"
-    assert "no strip is needed" in said["working"][0]["text"]
+    assert "no edging needed" in said["working"][0]["text"]
 
 
 HEAVY = {"load": "own_lb", "own_lb": "9000", "material": "mdf", "depth": "12"}

@@ -103,4 +103,4 @@ def test_an_opening_that_the_marks_leave_nothing_of_is_refused():
     case = {"height": "40 1/16", "fixed_at": "13 3/8", "thickness": "23/32", "below": "17"}
     said = ask("shelves_around_a_fixed_one", {"mark": "1/2"}, **case, least="8")
     assert errors(said)["thickness"]["kind"] == "impossible"
-    assert "finer marks" in said["error"]["remedy"]
+    assert "finer mark" in said["error"]["remedy"]

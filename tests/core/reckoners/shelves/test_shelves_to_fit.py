@@ -112,6 +112,6 @@ def test_an_opening_that_its_mark_makes_too_small_for_its_thing_is_told_of(clear
     things = [{"height": "12 3/8", "clearance": clearance, "openings": "3"}]
     said = reckon(KEY, height="40", thickness="0.7", rest="top", things=things)
     assert said["by_key"]["marks"]["items"][1]["text"] == mark
-    small = [each for each in said["cautions"] if "doesn't go into opening 2" in each]
+    small = [each for each in said["cautions"] if "won’t fit opening 2" in each]
     assert len(small) == told
     assert all("12 3/8″" in each and "12 23/64″" in each for each in small)

@@ -55,13 +55,13 @@ def test_celsius_and_fahrenheit_are_the_same_air():
         reckon("equilibrium_moisture", scale="air_c", temperature_c="20", humidity="45"),
     ]
     assert told[0]["answers"] == told[1]["answers"]
-    assert told[0]["answers"][0]["text"] == "8.5 %"
+    assert told[0]["answers"][0]["text"] == "8.5%"
 
 
 def test_it_says_by_what_movement_is_figured():
     dry = reckon("equilibrium_moisture", temperature_f="70", humidity="20")["by_key"]
-    assert dry["moisture"]["text"] == "4.5 %"
-    assert dry["means"]["text"].startswith("Outside 6 to 14 %")
+    assert dry["moisture"]["text"] == "4.5%"
+    assert dry["means"]["text"].startswith("It’s outside 6 to 14%")
 
 
 @pytest.mark.parametrize(

@@ -96,5 +96,5 @@ def test_a_clearance_that_takes_the_groove_is_refused():
 def test_the_drawing_tells_gap_depth_and_what_is_held():
     said = reckon("panel_in_its_groove", **EXAMPLE)
     texts = " ".join(str(each.get("text")) for each in said["drawing"]["shapes"])
-    for part in ("gap now", "deep 7/16″", "held when driest"):
+    for part in ("gap ", "deep 7/16″", "left in the groove at driest"):
         assert part in texts

@@ -128,8 +128,8 @@ def test_a_pin_in_the_middle_where_the_end_is_glued_has_a_hole_and_no_slot():
     assert min(exact(away[1]), exact(towards[1])) > 0
     lines = (*(line["text"] for line in said["working"]), *said["cautions"])
     assert [line for line in lines if line.startswith(("Fastener 1", "Pin 1"))] == [
-        "Fastener 1 is in the middle, where the end is glued: a plain hole of 1/4″",
-        "Pin 1 is in the middle, where you glue the end: drill a plain hole for it, not a slot.",
+        "Fastener 1 is at the center, where the end is glued: a plain 1/4″ hole",
+        "Pin 1 is at the center, where you glue the end. Drill a plain hole for it, not a slot.",
     ]
 
 
@@ -232,6 +232,6 @@ def test_a_slot_that_would_run_out_at_the_edge_of_the_tongue_is_told_of(pin, out
         pins=["2", pin],
         **season("cherry_black", 12, 6, 12),
     )
-    told = [each for each in said["cautions"] if "runs out at the edge" in each]
+    told = [each for each in said["cautions"] if "runs out the edge" in each]
     assert len(told) == out
     assert all(each.startswith("Pin 2") for each in told)

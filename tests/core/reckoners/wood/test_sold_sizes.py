@@ -31,7 +31,7 @@ def test_plywood_has_the_limits_of_ps_1(row):
         (limits[1] + Fraction(1, 500), "outside"),
     ):
         said = reckon("sold_sizes", wood="plywood", category=key, measured=f"{measured} in")
-        assert f"is {word} its limits" in said["by_key"]["verdict"]["text"]
+        assert f"is {word} the PS 1 limits" in said["by_key"]["verdict"]["text"]
 
 
 @pytest.mark.parametrize("row", rows("softwood_sizes.csv"), ids=lambda row: str(row))
@@ -64,15 +64,15 @@ def test_hardwood_of_four_quarters_is_thirteen_sixteenths():
     said = reckon("sold_sizes", wood="hardwood", quarters="thickness_4_4", measured="25/32")
     assert said["answers"][0]["items"][0]["text"] == "13/16″"
     assert "1/32″ thinner" in said["by_key"]["verdict"]["text"]
-    assert "secondary copy" in said["by_key"]["where"]["text"]
+    assert "from a copy" in said["by_key"]["where"]["text"]
 
 
 def test_hardwood_plywood_is_told_as_common_practice_and_thinner_than_its_name():
     for key, each in SHEETS.items():
         said = reckon("sold_sizes", wood="sheet", sheet=key, measured=each.name)
         assert told(said)[0] < Fraction(each.name)
-        assert "thicker than is usual" in said["by_key"]["verdict"]["text"]
-        assert said["by_key"]["where"]["text"] == "common practice, no source."
+        assert "thicker than the usual size" in said["by_key"]["verdict"]["text"]
+        assert said["by_key"]["where"]["text"] == "shop practice."
 
 
 def test_a_size_that_no_table_has_is_refused_by_name():
@@ -81,6 +81,6 @@ def test_a_size_that_no_table_has_is_refused_by_name():
 
 
 def test_what_is_from_memory_says_so_in_its_name():
-    assert [each.name for each in HARDWOOD.values() if "from memory" in each.name] == [
-        "10/4 (2 1/2) (from memory)"
+    assert [each.name for each in HARDWOOD.values() if "unchecked" in each.name] == [
+        "10/4 (2 1/2) (unchecked)"
     ]

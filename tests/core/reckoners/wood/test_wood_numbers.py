@@ -24,7 +24,7 @@ def test_a_number_is_rounded_with_its_thousands_apart(value, places, told):
 
 
 def test_a_percentage_has_its_sign_behind_it():
-    assert percent_text(Fraction("9.24")) == "9.2 %"
+    assert percent_text(Fraction("9.24")) == "9.2%"
 
 
 @pytest.mark.parametrize(

@@ -1,11 +1,13 @@
 """The materials: every figure is that of its table, and says where it was read."""
 
+import re
 from fractions import Fraction
 
 import pytest
 
 import sawside
-from sawside.wood.materials import MATERIALS, from_shrinkage, having
+from sawside.wood.materials import MATERIALS, from_shrinkage, having, in_a_sentence
+from sawside.wood.tables import known, noted
 from sawside.wood.tables import rows as own_rows
 from tables import rows
 
@@ -102,7 +104,7 @@ def test_a_strength_of_a_list_without_a_source_is_never_told_as_a_printed_one():
         assert printed == (row["source"] == "Wood Handbook"), row
         assert "secondary" not in row["status"], row
     unchecked = next(each for each in having("strength") if each.key == "ash_white")
-    assert "not checked against the source" in unchecked.strength.cited
+    assert "unchecked" in unchecked.strength.cited
 
 
 def test_strengths_are_in_proportion_to_what_they_are_of():
@@ -127,7 +129,7 @@ def test_what_is_from_memory_is_marked_in_the_lists():
             if choice["value"] == "own":
                 continue
             status = getattr(MATERIALS[choice["value"]], figure).status
-            assert choice["label"].endswith("(from memory)") == ("from memory" in status)
+            assert choice["label"].endswith("(unchecked)") == ("from memory" in status)
 
 
 def test_numbers_are_fields_with_a_unit_behind_them():
@@ -142,3 +144,42 @@ def test_five_plies_of_equal_thickness_are_as_stiff_across_as_plywood_is_taken()
     along, 26 across; a ply is .06 as stiff across its grain (Table 5-1, from memory)."""
     found = next(row for row in own_rows("plate_ratios.csv") if row["key"] == "plywood")
     assert float(found["across"]) == pytest.approx((26 + 0.06 * 99) / (99 + 0.06 * 26), abs=0.02)
+
+
+@pytest.mark.parametrize(
+    ("listed", "said"),
+    [
+        ("Maple, red", "red maple"),
+        ("Douglas-fir, coast", "coast Douglas-fir"),
+        ("White oak, Oregon white", "Oregon white oak"),
+        ("Red oak, California", "California red oak"),
+        ("Red oak: water, laurel, willow", "red oak: water, laurel, willow"),
+        ("Shorea, bullau group", "shorea, bullau group"),
+        ("Spanish-cedar", "Spanish-cedar"),
+        ("Plywood", "plywood"),
+        ("MDF", "MDF"),
+    ],
+)
+def test_a_name_of_a_sorted_list_is_said_as_one_says_it_in_a_sentence(listed, said):
+    assert in_a_sentence(listed) == said
+
+
+def test_no_note_of_how_a_row_was_found_is_shown():
+    for table in TABLES:
+        for row in own_rows(f"{table}.csv"):
+            shown = known(row["status"])
+            assert not re.search(r"\bread\b|from memory|no source", shown), shown
+            unread = "from memory" in row["status"] or "not checked" in row["status"]
+            assert ("unchecked" in shown) == unread
+
+
+@pytest.mark.parametrize(
+    ("cited_as", "note"),
+    [
+        ("Wood Handbook, Table 13-5", ""),
+        ("Wood Handbook, Table 13-5; unchecked", " (unchecked)"),
+        ("shop practice", " (shop practice)"),
+    ],
+)
+def test_a_number_without_its_citation_still_says_that_it_is_unchecked(cited_as, note):
+    assert noted(cited_as) == note

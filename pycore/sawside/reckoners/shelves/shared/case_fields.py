@@ -11,44 +11,41 @@ from sawside.reckoners.shared.numbered import numbered
 
 MOST_SHELVES = 60
 CAUTIONS = (
-    "A tall case can tip: fasten it to a stud or the wall as the fastener's maker and local rules "
-    "say, and load heavy things low.",
+    "A tall case can tip. Anchor it to a stud, follow the anchor’s instructions and local code, "
+    "and keep heavy things low.",
 )
-_HEIGHT = (
-    "Inside, from the bottom panel to the top panel; with all parts of the case you choose which "
-    "height it is."
-)
+_HEIGHT = "Inside height, unless you pick Whole case below."
 _WHOLE = ("case_parts", ("whole",))
 
 THICKNESS = thickness(
-    label="Shelf thickness", help="As measured: panels are often thinner than they are sold."
+    label="Shelf thickness", help="Measure it. Sheet goods run thinner than their nominal size."
 )
 MARKING = (
-    choice("edge", "What is marked", EDGES, help="The line of each shelf that you mark."),
+    choice("edge", "Line to mark", EDGES),
     choice(
         "case_parts",
-        "The case",
-        {"inside": "The inside only", "whole": "With top, bottom and kick"},
-        help="With all parts, marks can be taken from the floor or from an end of the side.",
+        "Case",
+        {"inside": "Inside only", "whole": "Whole case (top, bottom, toe kick)"},
+        help="With the whole case you can mark from the floor or from an end of the side.",
     ),
     choice(
         "height_is",
-        "The height is",
-        {"overall": "Overall, floor to top of the case", "inside": "Inside, bottom to top"},
+        "Which height",
+        {"overall": "Overall, floor to top of case", "inside": "Inside, bottom to top"},
         shown_when=_WHOLE,
     ),
-    thickness("bottom", "Bottom panel", least="0 in", shown_when=_WHOLE),
-    thickness("top", "Top panel", least="0 in", shown_when=_WHOLE),
+    thickness("bottom", "Bottom thickness", least="0 in", shown_when=_WHOLE),
+    thickness("top", "Top thickness", least="0 in", shown_when=_WHOLE),
     length(
         "kick",
-        "Kick",
-        help="From the floor to the underside of the bottom panel.",
+        "Toe kick",
+        help="Floor to the underside of the bottom.",
         default='0"',
         most="24 in",
         shown_when=_WHOLE,
     ),
-    choice("foot", "The side stands", FEET, shown_when=_WHOLE),
-    choice("head", "The side ends", HEADS, shown_when=_WHOLE),
+    choice("foot", "Bottom end of side", FEET, shown_when=_WHOLE),
+    choice("head", "Top end of side", HEADS, shown_when=_WHOLE),
     choice("origin", "Marked from", ORIGINS, shown_when=_WHOLE),
 )
 """How a side is marked, and the parts of the case that this may need."""
@@ -60,10 +57,10 @@ def height_field(**more):
 
 
 MARKED = (
-    Answer("openings", "Openings as the marks give them", "lengths", must="agree"),
-    Answer("difference", "Largest difference between openings", must="agree"),
-    Answer("side", "Length of a side", must="case"),
-    Answer("overall", "Overall height of the case", must="case"),
+    Answer("openings", "Openings, using these marks", "lengths", must="agree"),
+    Answer("difference", "Biggest difference between openings", must="agree"),
+    Answer("side", "Side length", must="case"),
+    Answer("overall", "Overall case height", must="case"),
 )
 """What comes of the marks; side and overall only where all parts of the case are known."""
 
@@ -76,9 +73,9 @@ def inside_height(given, show):
     if inside <= 0:
         raise Refusal(
             "impossible",
-            f"Kick, bottom and top take {show.text(given.height - inside)} of the overall height "
-            f"of {show.text(given.height)}.",
-            "Give a larger height, or thinner parts.",
+            f"The toe kick, bottom and top add up to {show.text(given.height - inside)}, but the "
+            f"overall height is {show.text(given.height)}.",
+            "Enter a bigger height or thinner parts.",
             field="height",
         )
     return inside
@@ -121,8 +118,8 @@ def marked_answers(shelving, show):
         if sign(opening) <= 0:
             raise Refusal(
                 "impossible",
-                f"On these marks nothing is left of opening {number}: the shelves are too close.",
-                "Give fewer shelves or larger openings, or choose finer marks in Settings.",
+                f"With these marks, opening {number} closes up: the shelves are too close.",
+                "Use fewer shelves or bigger openings, or pick a finer mark in Settings.",
                 field="thickness",
             )
     fine = [on_fine_marks(each, show) for each in found]
@@ -149,8 +146,8 @@ def refuse_too_many(count, field):
     if count > MOST_SHELVES:
         raise Refusal(
             "impossible",
-            f"That would be {count} shelves, more than {MOST_SHELVES}.",
-            "Give a larger opening.",
+            f"That makes {count} shelves. The most is {MOST_SHELVES}.",
+            "Enter a bigger opening.",
             field=field,
         )
 
@@ -160,8 +157,8 @@ def refuse_no_room(show, shelves, taken, inside):
     if taken >= inside:
         raise Refusal(
             "impossible",
-            f"{shelves_text(shelves)} take {show.text(taken)}, and the inside height is "
-            f"{show.text(inside)}.",
-            "Take fewer or thinner shelves.",
+            f"{shelves_text(shelves)} {'takes' if shelves == 1 else 'take'} up "
+            f"{show.text(taken)}, but the inside height is {show.text(inside)}.",
+            "Use fewer or thinner shelves.",
             field="shelf_count",
         )

@@ -40,16 +40,16 @@ def screw_of(given, show):
     if through <= 0:
         raise Refusal(
             "impossible",
-            f"A head sunk {show.text(given.sink)} goes through a cleat of "
-            f"{show.text(given.thickness)}.",
-            "Sink it less.",
+            f"A head sunk {show.text(given.sink)} goes right through a cleat "
+            f"{show.text(given.thickness)} thick.",
+            "Use a smaller countersink depth.",
             field="sink",
         )
     if given.spare >= given.side:
         raise Refusal(
             "impossible",
-            f"With {show.text(given.spare)} left before the point no screw reaches into a side of "
-            f"{show.text(given.side)}.",
+            f"With {show.text(given.spare)} left past the tip, no screw reaches into a side "
+            f"{show.text(given.side)} thick.",
             f"Leave less than {show.text(given.side)}.",
             field="spare",
         )
@@ -58,8 +58,8 @@ def screw_of(given, show):
     if length <= through:
         raise Refusal(
             "impossible",
-            f"A screw of {show.text(length)} does not get through the cleat.",
-            "Take a longer screw, sink it deeper, or take a thinner cleat.",
+            f"A {show.text(length)} screw won’t get through the cleat.",
+            "Use a longer screw, sink it deeper, or use a thinner cleat.",
             field="screw",
         )
     sold = longest_sold(longest, show.settings.display == "mm")
@@ -87,9 +87,9 @@ def places_along(given, show, long):
     if span < 0:
         raise Refusal(
             "impossible",
-            f"A cleat of {show.text(long)} has no room for screws {show.text(given.end)} from "
-            "both ends.",
-            "Give a smaller end distance.",
+            f"A {show.text(long)} cleat has no room for screws {show.text(given.end)} from both "
+            "ends.",
+            "Enter a smaller end distance.",
             field="end",
         )
     if span == 0:
@@ -112,9 +112,9 @@ def places_at_the_back(given, show):
     if not places:
         raise Refusal(
             "impossible",
-            f"No stud is behind a back cleat of {show.text(given.inside)}, "
+            f"There’s no stud behind a back cleat {show.text(given.inside)} long, "
             f"{show.text(given.end)} or more from its ends.",
-            "Check where the first stud is, or set screws closer to the ends.",
+            "Check where the first stud is, or put screws closer to the ends.",
             field="first_stud",
         )
     return places
@@ -126,16 +126,16 @@ def warnings(given, show, screw):
     if left <= 0:
         yield (
             f"The screw comes through the side: it reaches {fine_text(screw.reach, show)} into "
-            f"{fine_text(given.side, show)}. Take a shorter one."
+            f"{fine_text(given.side, show)}. Use a shorter one."
         )
     elif left < given.spare:
         told = show.brief(on_fine_marks(left, show, "be there"))
-        yield f"Only {told} of the side is left before the screw's point."
+        yield f"Only {told} of the side is left past the screw’s tip."
     held = (given.screw is None and screw.sold_reach) or screw.reach
     if 2 * held < given.side:
         yield (
-            "The screw holds in less than half of the side; a longer one holds better (common "
-            "practice, no source)."
+            "The screw bites into less than half the side. A longer one holds better (shop "
+            "practice)."
         )
 
 
@@ -145,18 +145,18 @@ def stud_warnings(given, show, places):
         return
     if given.first_stud is None:
         yield (
-            "The back cleat's screws are spread evenly here. Find the studs, and give the first "
-            "one and their spacing to have the screws in them."
+            "The back cleat’s screws are spaced evenly here. Find the studs, then enter the first "
+            "one and their spacing to put the screws in them."
         )
         return
     if len(places) == 1:
         yield (
-            "Only one stud is behind the back cleat: fasten its ends as well, to a stud, a side or "
-            "blocking."
+            "There’s only one stud behind the back cleat. Fasten its ends too, to a stud, a side "
+            "or blocking."
         )
     sooner = given.first_stud - given.studs
     if sooner >= given.end:
         yield (
-            f"Another stud may be {show.brief(sooner)} from the left end: look for it there, and "
-            "give the one nearest to the end as the first."
+            f"There could be another stud {show.brief(sooner)} from the left end. Look for it, and "
+            "enter the one nearest the end as the first."
         )

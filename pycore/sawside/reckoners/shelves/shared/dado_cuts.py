@@ -20,13 +20,16 @@ def cuts_of(given, show, width):
         cuts.append((f"Dado {number}", low, low + width))
     rabbet = given.panel + given.play if given.rabbets != "none" else 0
     if given.rabbets in ("lower", "both"):
-        cuts.append(("Lower rabbet", 0, rabbet))
+        cuts.append(("Bottom rabbet", 0, rabbet))
     if given.rabbets in ("upper", "both"):
-        cuts.append(("Upper rabbet", given.side - rabbet, given.side))
+        cuts.append(("Top rabbet", given.side - rabbet, given.side))
     cuts.sort(key=lambda cut: cut[1])
     if not cuts:
         raise Refusal(
-            "missing", "There is nothing to cut.", "Give a shelf, or a rabbet.", field="places"
+            "missing",
+            "There’s nothing to cut.",
+            "Enter a shelf height or a rabbet.",
+            field="places",
         )
     _refuse_meeting(given, show, cuts)
     return cuts
@@ -34,14 +37,14 @@ def cuts_of(given, show, width):
 
 def _refuse_meeting(given, show, cuts):
     """ "impossible" where a cut runs into the one below it, or past an end of the side."""
-    below, before = 0, "the lower end of the side"
+    below, before = 0, "the bottom end of the side"
     for name, low, high in cuts:
         if low < below or high > given.side:
-            met = before if low < below else "the upper end of the side"
+            met = before if low < below else "the top end of the side"
             raise Refusal(
                 "impossible",
                 f"{name}, from {show.text(low)} to {show.text(high)}, runs into {met}.",
-                "Check the heights, what is marked, and where they are measured from.",
+                "Check the heights, the shelf line, and where you measured from.",
                 field="places",
             )
         below, before = high, name

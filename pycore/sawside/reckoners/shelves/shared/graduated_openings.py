@@ -30,8 +30,8 @@ def most_shelves(given, show, way, inside, grade, blank):
     if shelves == 1:
         raise Refusal(
             "impossible",
-            f"Not even one shelf leaves {show.text(given.highest)} at the top.",
-            "Give a smaller highest opening.",
+            f"Even one shelf won’t leave {show.text(given.highest)} at the top.",
+            "Enter a smaller top opening.",
             field="highest",
         )
     return shelves - 1
@@ -47,16 +47,16 @@ def openings_of(given, show, way, inside, shelves, lowest, highest, grade):
     if any(sign(each) <= 0 for each in (openings[0], openings[-1])):
         raise Refusal(
             "impossible",
-            "With these numbers the smallest opening comes out as nothing.",
-            "Take fewer shelves, a smaller step, or another opening.",
+            "With these numbers the smallest opening closes up.",
+            "Use fewer shelves, a smaller step or another opening.",
             field=blamed,
         )
     if openings[-1] > openings[0]:
         raise Refusal(
             "impossible",
-            f"The openings would grow towards the top, from {show.text(openings[0])} to "
+            f"The openings would get bigger toward the top, from {show.text(openings[0])} to "
             f"{show.text(openings[-1])}.",
-            "Give a lowest opening that is larger, or a highest one that is smaller.",
+            "Enter a bigger bottom opening or a smaller top one.",
             field=blamed,
         )
     return openings

@@ -18,14 +18,14 @@ def row_of(given, show, pitch):
             "impossible",
             f"The first hole at {show.text(given.first)} is above the last possible one at "
             f"{show.text(last)}.",
-            "Give a lower first hole, or a higher last one.",
+            "Enter a lower first hole or a higher last one.",
             field="first",
         ) from None
     if row.count > _MOST_HOLES:
         raise Refusal(
             "impossible",
-            f"That would be {row.count} holes in a row, more than {_MOST_HOLES}.",
-            "Give a larger pitch, or a smaller range.",
+            f"That makes {row.count} holes per row. The most is {_MOST_HOLES}.",
+            "Enter a wider hole spacing or a shorter row.",
             field="pitch",
         )
     return row, last
@@ -48,8 +48,8 @@ def drilled(given, row, zones):
     if not numbers:
         raise Refusal(
             "impossible",
-            "Every hole would fall where none may be.",
-            "Take a keep-out away, or make the clearance around it smaller.",
+            "Every hole would run into a fixed shelf or dado.",
+            "Remove one, or use a smaller gap around them.",
             field="keep",
         )
     return numbers, left_out
@@ -62,32 +62,32 @@ def refuse_rows(given, show, pitch):
             pitch <= given.diameter,
             f"Holes {fine_text(pitch, show)} apart and {fine_text(given.diameter, show)} wide run "
             "into each other.",
-            "Give a larger pitch or a smaller hole.",
+            "Enter a wider spacing or a smaller hole.",
             "own_pitch" if given.pitch == "own" else "diameter",
         ),
         (
             given.front <= given.diameter / 2,
             "The front row would break out of the front edge.",
-            "Give a front setback of more than half the hole.",
+            "Enter a front setback of more than half the hole.",
             "front",
         ),
         (
             given.back <= given.diameter / 2,
             "The back row would break out of the back edge.",
-            "Give a back setback of more than half the hole.",
+            "Enter a back setback of more than half the hole.",
             "back",
         ),
         (
             given.first <= given.diameter / 2,
-            "The first hole would break out of the lower end.",
-            "Give a first hole that is higher.",
+            "The first hole would break out of the bottom end.",
+            "Enter a higher first hole.",
             "first",
         ),
         (
             given.depth - given.front - given.back <= given.diameter,
-            f"The two rows meet: setbacks of {show.text(given.front)} and {show.text(given.back)} "
-            f"in a side {show.text(given.depth)} deep.",
-            "Give smaller setbacks.",
+            f"The two rows run together: setbacks of {show.text(given.front)} and "
+            f"{show.text(given.back)} in a side {show.text(given.depth)} deep.",
+            "Enter smaller setbacks.",
             "back",
         ),
     ):
@@ -100,16 +100,16 @@ def row_warnings(given, show, pitch):
     behind = given.thickness - given.hole_depth
     if behind <= 0:
         yield (
-            f"The holes come through: they are {fine_text(given.hole_depth, show)} deep and the "
-            f"side is {fine_text(given.thickness, show)}. Make them shallower."
+            f"The holes come through: they’re {fine_text(given.hole_depth, show)} deep and the "
+            f"side is {fine_text(given.thickness, show)}. Drill them shallower."
         )
     elif behind < given.thickness / 8:
         yield (
-            f"Only {fine_text(behind, show)} is left behind the holes: the drill's point may come "
-            "through."
+            f"Only {fine_text(behind, show)} is left behind the holes. The drill’s point could "
+            "come through."
         )
     if pitch < 2 * given.diameter:
         yield (
-            f"Only {fine_text(pitch - given.diameter, show)} of wood is left between two holes; "
-            "they may split out."
+            f"Only {fine_text(pitch - given.diameter, show)} of wood is left between holes. It "
+            "could split out."
         )

@@ -9,41 +9,41 @@ from sawside.reckoners.shelves.shared.shelf_working import (
     plate_figures,
     shelf_working,
 )
+from sawside.wood.materials import started
 from sawside.wood.numbers import metric, number_text, size_text, stress_text
 from sawside.wood.strength.loads import density_text
 from sawside.wood.strength.sag_limits import LIMITS, seen
+from sawside.wood.tables import noted
 
 _MILLION = 10**6
 CAUTIONS = (
-    "This is not a structural design. It reckons small clear wood or panel; knots, cracks, joints, "
-    "fasteners and the wall are not in it. Where a fall could hurt somebody, ask a licensed "
-    "engineer and follow local codes and the makers' instructions.",
-    "Damp, or humidity that goes up and down, makes every shelf sag more, particleboard and MDF "
-    "most of all.",
+    "This isn’t structural design. It assumes clear wood or sound panel and ignores knots, cracks, "
+    "joints, fasteners and the wall. If a fall could hurt someone, ask a licensed engineer, and "
+    "follow local code and the makers’ instructions.",
+    "Damp or changing humidity makes any shelf sag more, especially particleboard and MDF.",
 )
 SOURCE = (
     "Sag: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), Table 9-1, shear "
-    "included with G = E/16 (from memory, ASTM D245). Overhangs and the shelf's own weight: beam "
-    f"theory. {PLATE_SOURCE} Each figure of the material, the load and the limit names its own "
-    "source."
+    "included with G = E/16 (ASTM D245, unchecked). Overhangs and the shelf’s own weight: beam "
+    f"theory. {PLATE_SOURCE} Material, load and limit each name their own source."
 )
 
 
 def part_text(sag, span):
-    """A sag as a part of the span: "1 in 387"."""
-    return f"1 in {number_text(span / sag)}"
+    """A sag as a part of the span: "span/387"."""
+    return f"span/{number_text(span / sag)}"
 
 
 def verdict_text(case, shelf, show):
     """Whether it stays within the limit, with both figures."""
     most, years = case.limit(shelf), case.given.judged == "years"
     sag = shelf.sag * case.factor
-    when = "after years" if years else "at once"
+    when = "long-term" if years else "now"
     when += " between the edges" if _between(shelf) else ""
     figures = [fine_text(each, show) for each in (sag, most)]
     if figures[0].removeprefix("≈ ") == figures[1].removeprefix("≈ ") and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
-    told = f"{figures[0]} {when}, and {figures[1]} is the most"
+    told = f"{figures[0]} {when}; the limit is {figures[1]}"
     if case.excess(shelf) > 0:
         return f"Too much: {told}."
     return f"Within the limit: {told}."
@@ -51,15 +51,15 @@ def verdict_text(case, shelf, show):
 
 def eye_text(case, shelf, show):
     """What the eye makes of the sag after years."""
-    good, loose, each = ("0.02″", "1/32″", "in each foot")
+    good, loose, each = ("0.02″", "1/32″", "per foot")
     if metric(show):
-        good, loose, each = ("1.7 mm", "2.6 mm", "in each meter")
+        good, loose, each = ("1.7 mm", "2.6 mm", "per meter")
     said = {
-        "not": f"Not likely to be seen: at most {good} {each}",
-        "perhaps": f"A good eye sees it: between {good} and {loose} {each}",
-        "yes": f"To be seen: more than {loose} {each}",
+        "not": f"Probably not: {good} {each} or less",
+        "perhaps": f"A sharp eye will: between {good} and {loose} {each}",
+        "yes": f"Yes: more than {loose} {each}",
     }[seen(shelf.sag * case.creep, shelf.span)]
-    return f"{said}, after years (common practice, no source)."
+    return f"{said}, long-term (shop practice)."
 
 
 def stresses_text(case, shelf, show):
@@ -73,12 +73,12 @@ def stresses_text(case, shelf, show):
 def _one_stress(name, made_of, stress, show):
     told = f"{name}: {stress_text(stress, show)}."
     if made_of.strength is None:
-        return f"{told} No strength of {made_of.name} is on file."
+        return f"{told} There’s no strength on file for {made_of.spoken}."
     strength = made_of.strength
     return (
-        f"{told} {made_of.name} broke at {stress_text(strength.least, show)}, "
-        f"{number_text(strength.least / stress, 1)} times as much, in short tests of small clear "
-        f"pieces ({strength.cited})."
+        f"{told} {started(made_of.spoken)} fails at about {stress_text(strength.least, show)}, "
+        f"{number_text(strength.least / stress, 1)} times this, in short tests of small clear "
+        f"samples{noted(strength.cited)}."
     )
 
 
@@ -92,16 +92,23 @@ def _stiff(psi, show):
 def figures_text(case, show):
     """Where the figures come from, and what a range would change."""
     told = []
-    for name, made_of in (("Stiffness", case.board), ("Strip's stiffness", case.strip_material)):
-        if made_of is None:
-            continue
+    for name, made_of in case.materials:
         stiffness = made_of.stiffness
         least, most = stiffness.least, stiffness.most
-        ranged = f", the least of a range up to {_stiff(most, show)}" if most > least else ""
-        told.append(f"{name} of {made_of.name}: {_stiff(least, show)}{ranged} ({stiffness.cited}).")
+        ranged = f", the low end of a range up to {_stiff(most, show)}" if most > least else ""
+        told.append(
+            f"{name} stiffness, {made_of.spoken}: {_stiff(least, show)}{ranged} "
+            f"({stiffness.cited})."
+        )
     told += plate_figures(case)
     told += [
-        f"Weight of {made_of.name}: {density_text(made_of.weight.most, show)} "
+        f"Strength of {made_of.spoken}: {stress_text(made_of.strength.least, show)} "
+        f"({made_of.strength.cited})."
+        for _, made_of in case.materials
+        if made_of.strength
+    ]
+    told += [
+        f"Weight of {made_of.spoken}: {density_text(made_of.weight.most, show)} "
         f"({made_of.weight.cited})."
         for _, made_of in case.materials
         if made_of.weight
@@ -111,16 +118,16 @@ def figures_text(case, show):
     told.append(f"Creep: {number_text(case.creep, 2)} times ({case.creep_cited}).")
     if case.given.limit != "own":
         told.append(f"Limit: {LIMITS[case.given.limit].cited}.")
-    return " ".join(told)
+    return " ".join(dict.fromkeys(told))
 
 
 def _unweighed(case):
     """The caution where a weight is not known."""
-    unknown = dict.fromkeys(made_of.name for _, made_of in case.materials if not made_of.weight)
+    unknown = dict.fromkeys(made_of.spoken for _, made_of in case.materials if not made_of.weight)
     if unknown:
         yield (
-            f"No weight of {' or '.join(unknown)} is known: the shelf's own weight is not wholly "
-            "in the load. Add it where it matters."
+            f"There’s no weight on file for {' or '.join(unknown)}, so part of the shelf’s own "
+            "weight isn’t figured in. Add it to the load if it matters."
         )
 
 
@@ -131,26 +138,26 @@ def _one_edge(case, shelf, show):
     edges = shelf.plate.edges
     held, other = ("front", "back") if shelf.strip.edges == "front" else ("back", "front")
     if getattr(edges, other) > getattr(edges, held):
-        also = "a strip or a cleat" if other == "back" else "a strip"
+        also = "edging or a cleat" if other == "back" else "edging"
         yield (
-            f"A strip along the {held} holds up the {held}: the {other} edge sags "
-            f"{fine_text(getattr(edges, other), show)} at once. Put {also} along the {other} too."
+            f"Edging along the {held} holds up only the {held}: the {other} edge sags "
+            f"{fine_text(getattr(edges, other), show)} now. Put {also} along the {other} too."
         )
 
 
 ANSWERS = (
-    Answer("sag", "Sag at once", must="agree"),
-    Answer("sag_after_years", "Sag after years", must="agree"),
-    Answer("sag_front", "Front edge, at once", must="agree"),
-    Answer("sag_back", "Back edge, at once", must="agree"),
-    Answer("sag_between", "Between the edges, at once", must="agree"),
-    Answer("verdict", "Against the limit", "text"),
-    Answer("part", "As a part of the span", "text"),
-    Answer("eye", "What the eye sees", "text"),
-    Answer("place", "Where it hangs lowest", "text"),
+    Answer("sag", "Sag now", must="agree"),
+    Answer("sag_after_years", "Long-term sag", must="agree"),
+    Answer("sag_front", "Front edge, now", must="agree"),
+    Answer("sag_back", "Back edge, now", must="agree"),
+    Answer("sag_between", "Between the edges, now", must="agree"),
+    Answer("verdict", "Compared to the limit", "text"),
+    Answer("part", "Sag as a fraction of the span", "text"),
+    Answer("eye", "Will you see it?", "text"),
+    Answer("place", "Lowest point", "text"),
     Answer("load", "Load", "text"),
     Answer("stress", "Bending stress", "text"),
-    Answer("figures", "Where the figures come from", "text"),
+    Answer("figures", "Where the numbers are from", "text"),
 )
 """What is told of every shelf, also of one that was worked out."""
 
@@ -164,8 +171,7 @@ def told(case, shelf, show, *, answers=None, working=()):
         | _edges(shelf, show)
         | {
             "verdict": verdict_text(case, shelf, show),
-            "part": f"{part_text(sag, shelf.span)} at once, {part_text(years, shelf.span)} after "
-            "years",
+            "part": f"{part_text(sag, shelf.span)} now, {part_text(years, shelf.span)} long-term",
             "eye": eye_text(case, shelf, show),
             "place": _place(shelf),
             "load": load_and_own_weight(shelf, show),
@@ -190,7 +196,7 @@ def _edges(shelf, show):
 
 def _captions(case, shelf, show):
     """What is under the drawing: the sag, of each edge where they differ, and after years."""
-    years = f"{fine_text(shelf.sag * case.creep, show)} after years"
+    years = f"{fine_text(shelf.sag * case.creep, show)} long-term"
     sag = fine_text(shelf.sag, show)
     if not shelf.plate:
         return (f"sag {sag}, {years}",)
@@ -216,8 +222,8 @@ def _between(shelf):
 
 def _place(shelf):
     ends, edge = _lowest(shelf)
-    along = "at the ends, beyond the supports" if ends else "in the middle of the span"
+    along = "at the ends, past the supports" if ends else "at the center of the span"
     if not shelf.plate:
         return f"{along.capitalize()}."
-    where = f"At the {edge} edge" if edge else "Between the front and the back"
+    where = f"At the {edge} edge" if edge else "Between front and back"
     return f"{where}, {along}."

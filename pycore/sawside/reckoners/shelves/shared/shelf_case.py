@@ -29,7 +29,7 @@ class ShelfCase:
     @property
     def materials(self):
         """What the shelf is made of: ("Board", its material), and the strip where there is one."""
-        made = (("Board", self.board), ("Strip", self.strip_material))
+        made = (("Board", self.board), ("Edging", self.strip_material))
         return tuple((name, material) for name, material in made if material is not None)
 
     @property

@@ -7,11 +7,11 @@ from sawside.reckoners.shared.board_fields import thickness
 from sawside.wood.strength.loads import LOADS
 from sawside.wood.strength.sag_limits import CREEP, LIMITS
 
-_OWN = "From the maker's data sheet, or a test of your own: 1 GPa is 0.145 million psi."
+_OWN = "From the maker’s data sheet or your own test. 1 GPa is 0.145 million psi."
 _HOLDS = {
-    "resting": "Resting, free to bend at both ends",
-    "fixed": "Held fast at both ends",
-    "overhanging": "Standing over its supports",
+    "resting": "Resting on supports",
+    "fixed": "Fixed at both ends",
+    "overhanging": "Overhangs its supports",
 }
 
 
@@ -25,16 +25,16 @@ def _own_stiffness(key, label, by):
 
 def _material_fields():
     return (
-        material("material", "Material", own=True, help="Its source is shown with the answer."),
-        _own_stiffness("own_stiffness", "Its stiffness (modulus of elasticity)", "material"),
+        material("material", "Material", own=True),
+        _own_stiffness("own_stiffness", "Stiffness (modulus of elasticity)", "material"),
         _own(
             "own_strength",
-            "Its breaking strength in bending",
+            "Bending strength",
             "psi",
             "material",
             least="100",
             most="100000",
-            blank_means="No strength is compared.",
+            blank_means="Strength isn’t compared.",
         ),
     )
 
@@ -42,34 +42,33 @@ def _material_fields():
 def _support_fields(overhang):
     holds = {key: text for key, text in _HOLDS.items() if overhang or key != "overhanging"}
     held = choice(
-        "supports",
-        "Ends",
-        holds,
-        help="Pins, cleats, rabbets and dadoes count as resting: a dado gives way a little.",
+        "supports", "Ends", holds, help="Pins, cleats, rabbets and dadoes all count as resting."
     )
     over = length(
         "overhang",
-        "Beyond each support",
+        "Overhang at each end",
         least="1/16 in",
         most="10 ft",
         shown_when=("supports", ("overhanging",)),
     )
-    cleat = choice(
-        "cleat", "Cleat along the back", {"none": "None", "back": "A cleat, fastened to the wall"}
-    )
+    cleat = choice("cleat", "Back cleat", {"none": "None", "back": "Fastened to the wall"})
     return (held, over, cleat) if overhang else (held, cleat)
 
 
 OWN_LOADS = {
-    "own_lb_ft": ("My own, pounds for each foot", "lb/ft"),
-    "own_kg_m": ("My own, kilograms for each meter", "kg/m"),
-    "own_lb": ("My own, weighed: pounds in all", "lb"),
-    "own_kg": ("My own, weighed: kilograms in all", "kg"),
+    "own_lb_ft": ("My own: pounds per foot", "lb/ft"),
+    "own_kg_m": ("My own: kilograms per meter", "kg/m"),
+    "own_lb": ("My own: total pounds", "lb"),
+    "own_kg": ("My own: total kilograms", "kg"),
 }
 SPREAD = choice(
     "spread",
-    "The load stands",
-    {"even": "Evenly all along", "middle": "All in the middle", "quarters": "Half at each quarter"},
+    "Load",
+    {
+        "even": "Spread evenly",
+        "middle": "All at the center",
+        "quarters": "Half at each quarter point",
+    },
 )
 
 
@@ -77,14 +76,14 @@ def _load_fields():
     choices = {key: entry.name for key, entry in LOADS.items()}
     choices |= {key: text for key, (text, _) in OWN_LOADS.items()}
     own = tuple(
-        number(key, "Load", unit, least="0.01", most="10000", shown_when=("load", (key,)))
+        number(key, "Weight", unit, least="0.01", most="10000", shown_when=("load", (key,)))
         for key, (_, unit) in OWN_LOADS.items()
     )
-    return choice("load", "What stands on it", choices), *own, SPREAD
+    return choice("load", "What’s on it", choices), *own, SPREAD
 
 
 _EDGES = {"front": "Along the front", "back": "Along the back", "both": "Front and back"}
-_STRIP_PLACES = {"edge": "On the edge, level with the top", "under": "Under the board"}
+_STRIP_PLACES = {"edge": "On the edge, flush with the top", "under": "Under the board"}
 
 
 def _strip_fields(solved):
@@ -93,26 +92,29 @@ def _strip_fields(solved):
     shown = {} if solved else {"shown_when": ("strip", tuple(_EDGES))}
     fields = (
         choice(
-            "strip", "Edge strip", edges, help="Glued on all along: it holds up its own edge most."
+            "strip",
+            "Edging",
+            edges,
+            help="Glued along its full length. It holds up its own edge most.",
         ),
-        choice("strip_place", "The strip is", _STRIP_PLACES, **shown),
+        choice("strip_place", "Edging position", _STRIP_PLACES, **shown),
         _strip_material(shown),
-        _own_stiffness("strip_own_stiffness", "Stiffness of the strip", "strip_material"),
-        thickness("strip_thickness", "Strip, front to back", help="", **shown),
+        _own_stiffness("strip_own_stiffness", "Edging stiffness", "strip_material"),
+        thickness("strip_thickness", "Edging thickness", help="Front to back.", **shown),
     )
     return fields if solved else (*fields, _strip_height(shown))
 
 
 def _strip_material(shown):
     """The material of a strip, by default that of the board."""
-    made = material("strip_material", "Strip's material", own=True, default="same", **shown)
-    return replace(made, choices=(Choice("same", "The same as the board"), *made.choices))
+    made = material("strip_material", "Edging material", own=True, default="same", **shown)
+    return replace(made, choices=(Choice("same", "Same as the board"), *made.choices))
 
 
 def _strip_height(shown):
     return length(
         "strip_height",
-        "Strip's height",
+        "Edging height",
         default='1 1/2"',
         metric="40 mm",
         least="1/64 in",
@@ -122,36 +124,32 @@ def _strip_height(shown):
 
 
 def _judging_fields():
-    creep = {"usual": "The usual one for the material"}
+    creep = {"usual": "Usual for the material"}
     creep |= {key: CREEP[key].name for key in ("seasoned", "unseasoned", "most")}
     limits = {key: entry.name for key, entry in LIMITS.items()} | {"own": "My own limit"}
     return (
-        choice("limit", "It may sag", limits),
+        choice("limit", "Sag limit", limits),
         length(
             "own_limit",
-            "The most sag",
+            "Most sag allowed",
             least="1/64 in",
             most="12 in",
             shown_when=("limit", ("own",)),
         ),
-        choice("judged", "Held against the limit", {"years": "After years", "once": "At once"}),
+        choice("judged", "Compare to the limit", {"years": "Long-term sag", "once": "Sag now"}),
         choice(
             "creep",
-            "Sag after years",
+            "Long-term sag",
             creep | {"own": "My own factor"},
-            help="Wood and panels go on sagging under a load that stays.",
+            help="Wood keeps sagging under a steady load.",
         ),
-        _own("own_creep", "Times the sag at once", "times", "creep", least="1", most="10"),
+        _own("own_creep", "Times the sag now", "times", "creep", least="1", most="10"),
     )
 
 
 THICKNESS = thickness(least="1/16 in")
 DEPTH = length(
-    "depth",
-    "Depth",
-    help="Front to back, the board without a strip on its edge.",
-    least="1/2 in",
-    most="8 ft",
+    "depth", "Depth", help="Front to back, not counting the edging.", least="1/2 in", most="8 ft"
 )
 SPAN = length("span", "Span", help="Between the supports.", least="1 in", most="20 ft")
 

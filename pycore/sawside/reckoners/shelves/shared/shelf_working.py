@@ -18,15 +18,15 @@ from sawside.wood.strength.loads import KILOGRAMS_PER_POUND, density_text, load_
 from sawside.wood.strength.plate_ratios import ratios_of
 
 PLATE_SOURCE = (
-    "A shelf with strips or a cleat: the board as an orthotropic plate, the strips as beams along "
+    "A shelf with edging or a cleat: the board as an orthotropic plate, the edging as beams along "
     "its edges, the shape of least energy (S. Timoshenko and S. Woinowsky-Krieger, Theory of "
-    "Plates and Shells, 1959, chapter 11, from memory); Poisson's ratio is left out."
+    "Plates and Shells, 1959, chapter 11, unchecked); Poisson’s ratio is left out."
 )
 
 
 def load_told(shelf, show):
     """The load in all, and along the shelf where it stands evenly."""
-    told = f"{weight_text(shelf.pounds, show)} in all"
+    told = f"{weight_text(shelf.pounds, show)} total"
     along = shelf.spread == "even"
     return f"{told}, {load_text(shelf.pounds / shelf.long, show)}" if along else told
 
@@ -36,7 +36,7 @@ def load_and_own_weight(shelf, show):
     told, own = load_told(shelf, show), sum(shelf.own_weights)
     if not own:
         return told
-    return f"{told}; its own weight is {weight_text(own, show)}"
+    return f"{told}; the shelf itself weighs {weight_text(own, show)}"
 
 
 def _weighs(shelf, own, show):
@@ -58,7 +58,7 @@ def _own_weight(case, shelf, show):
                 size_text(each, show) for each in (shelf.long, part.breadth, part.height)
             )
             yield (
-                f"{name}'s own weight: {long} × {breadth} × {height} at "
+                f"{name}’s own weight: {long} × {breadth} × {height} at "
                 f"{density_text(made_of.weight.most, show)} = {_own_text(own, show)}"
             )
 
@@ -73,20 +73,20 @@ def shelf_working(case, shelf, show):
     section, own = shelf.section, sum(shelf.own_weights)
     lines = [f"Load: {load_told(shelf, show)}"]
     if shelf.cleat:
-        lines.append("The cleat holds the back edge level, all along")
+        lines.append("The cleat holds the back edge level along its full length")
     lines += _own_weight(case, shelf, show)
-    for name, part in zip(("Board", "Strip"), section.parts, strict=False):
+    for name, part in zip(("Board", "Edging"), section.parts, strict=False):
         breadth, height, middle = (
             size_text(each, show) for each in (part.breadth, part.height, part.middle)
         )
         lines.append(
-            f"{name}: E = {stress_text(part.stiffness, show)}, {breadth} × {height}, its middle "
+            f"{name}: E = {stress_text(part.stiffness, show)}, {breadth} × {height}, its center "
             f"{middle} below the top"
         )
     weighs = _weighs(shelf, own, show)
     lines += _plate_sag(shelf, show, weighs) if shelf.plate else _beam_sag(shelf, show, weighs)
     lines.append(
-        f"After years: {size_text(shelf.sag, show)} × {number_text(case.creep, 2)} = "
+        f"Long-term: {size_text(shelf.sag, show)} × {number_text(case.creep, 2)} = "
         f"{size_text(shelf.sag * case.creep, show)}"
     )
     return tuple(lines)
@@ -104,12 +104,12 @@ def _beam_sag(shelf, show, weighs):
     )
     if shelf.supports == "overhanging":
         yield (
-            f"Sag at once, by the formulas for a beam that stands over, W = {weighs}: "
+            f"Sag now, by the formulas for an overhanging beam, W = {weighs}: "
             f"{size_text(shelf.sag, show)}"
         )
         return
     yield (
-        f"Sag at once: kb·W·L³ ÷ (E·I) + ks·W·L ÷ (G·A′) with W = {weighs}, "
+        f"Sag now: kb·W·L³ ÷ (E·I) + ks·W·L ÷ (G·A′) with W = {weighs}, "
         f"L = {size_text(shelf.span, show)} = {size_text(shelf.sag, show)}"
     )
 
@@ -129,7 +129,7 @@ def _plate_sag(shelf, show, weighs):
         yield (f"The same, {name}: {whole} × {part} = {stiff_number(along * part, show, 1)} {unit}")
     for strip in shelf.plate.bent.plate.strips[:1]:
         twist = stiff_number(Fraction(strip.twisting), show, 2)
-        yield f"A strip twists with G·J = {twist} {stiff_unit(show, '·²')}"
+        yield f"The edging twists with G·J = {twist} {stiff_unit(show, '·²')}"
     edges = shelf.plate.edges
     told = ", ".join(
         f"{name} {size_text(each, show)}"
@@ -140,7 +140,7 @@ def _plate_sag(shelf, show, weighs):
         f"Shape of least energy under W = {weighs}, L = {size_text(shelf.span, show)}, with "
         f"{sheared} for shear: {told}"
     )
-    yield f"Sag at once, the largest of the board: {size_text(shelf.sag, show)}"
+    yield f"Sag now, the most anywhere on the board: {size_text(shelf.sag, show)}"
 
 
 def plate_figures(case):

@@ -2,5 +2,5 @@
 
 from sawside.reckoners.declaration import length
 
-SIDE = length("side", "Length of the side", help="From its lower to its upper end.", least="1 in")
-SIDE_DEPTH = length("depth", "Depth of the side", help="From front to back edge.", least="1 in")
+SIDE = length("side", "Side length", help="Bottom end to top end.", least="1 in")
+SIDE_DEPTH = length("depth", "Side depth", help="Front edge to back edge.", least="1 in")

@@ -8,36 +8,37 @@ from sawside.geometry.angles import cosine
 from sawside.lengths.real import Exact
 from sawside.lengths.show import degrees_text
 from sawside.reckoners.declaration import angle, choice, material, number
-from sawside.wood.materials import Movement
+from sawside.wood.materials import Movement, started
 from sawside.wood.moisture import REGIONS, Year, equilibrium, fahrenheit, year_of
 from sawside.wood.movement import SATURATED, rate, within
 from sawside.wood.numbers import number_text, percent_text, size_text
+from sawside.wood.tables import noted
 
 SOURCE = (
     "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), equation 13-2: change = "
-    "width × coefficient × change of moisture, from 6 to 14 %. Where a moisture is outside that, "
+    "width × coefficient × change of moisture, from 6 to 14%. Where a moisture is outside that, "
     "equation 13-3: change = width × change of moisture ÷ (30 × 100 ÷ shrinkage − 30 + moisture "
-    "now), up to 30 %, with the shrinkage in % from green to oven dry. Moisture from the air: "
-    "equation 4-5 "
-    "(2021). Between flat and quarter sawn: plane geometry. The wood's row names its own source."
+    "now), up to 30%, with the percent shrinkage from green to oven dry. Moisture from the air: "
+    "equation 4-5 (2021). Between flat and quarter sawn: plane geometry. The working names the "
+    "source for this wood."
 )
 CAUTIONS = (
-    "Boards differ: one may move half as much again as its species. Leave a little more than this "
-    "where there is room, and follow the maker's instructions for glue, finish and fasteners.",
+    "Boards vary: one can move half again as much as its species average. Leave a little extra "
+    "where you can, and follow the instructions for your glue, finish and fasteners.",
 )
 _SOAKED = (
-    "From about 30 % up (fiber saturation) wood keeps its size, so a moisture above that counts as "
-    "30 %. Green wood may check and warp as it dries, which isn't figured in."
+    "Above about 30% (fiber saturation) wood doesn’t change size, so a higher moisture counts as "
+    "30%. Green wood can check and warp as it dries, which isn’t figured in."
 )
 _SAWN = {
-    "flat": "Flat sawn: the rings lie along the face",
-    "quarter": "Quarter sawn: the rings stand upright",
-    "between": "In between, by the angle of the rings",
+    "flat": "Flat sawn (rings run along the face)",
+    "quarter": "Quarter sawn (rings stand up)",
+    "between": "In between (enter ring angle)",
 }
 _NOW = {
-    "meter": "By a moisture meter",
-    "air_f": "From the air it lies in, °F",
-    "air_c": "From the air it lies in, °C",
+    "meter": "From a moisture meter",
+    "air_f": "From the shop air, °F",
+    "air_c": "From the shop air, °C",
 }
 _AIR = ("air_f", "air_c")
 _MOST = "250"
@@ -63,44 +64,44 @@ def air_fields(by):
 
 
 WOOD = (
-    material("species", "Wood", figure="movement", own=True, help="Its source is shown below."),
+    material("species", "Wood", figure="movement", own=True),
     number(
         "own_tangential",
         "Coefficient, flat sawn",
-        "for each 1 %",
+        "per 1%",
         least="0.0001",
         most="0.02",
         shown_when=("species", ("own",)),
-        help="The part of the width for each 1 % of moisture.",
+        help="Change in width per 1% change in moisture.",
     ),
     number(
         "own_radial",
         "Coefficient, quarter sawn",
-        "for each 1 %",
+        "per 1%",
         least="0.0001",
         most="0.02",
         shown_when=("species", ("own",)),
     ),
-    choice("sawn", "Sawn", _SAWN),
+    choice("sawn", "Cut", _SAWN),
     angle(
         "rings",
-        "Angle of the rings",
-        help="At the end, from the face: 0 is flat, 90 quarter.",
+        "Ring angle",
+        help="At the end grain, from the face: 0 is flat sawn, 90 is quarter sawn.",
         shown_when=("sawn", ("between",)),
     ),
 )
 MOISTURE = (
-    choice("now_by", "Its moisture now", _NOW),
-    number("now", "Moisture now", "%", most=_MOST, shown_when=("now_by", ("meter",))),
+    choice("now_by", "Moisture content now", _NOW),
+    number("now", "Meter reading", "%", most=_MOST, shown_when=("now_by", ("meter",))),
     *air_fields("now_by"),
     choice(
         "year",
         "Through the year",
         {key: entry.name for key, entry in REGIONS.items()} | {"own": "My own range"},
-        help="Between which moistures the wood will go where it is to stand.",
+        help="The moisture range it will see where it ends up.",
     ),
     number("low", "At its driest", "%", most=_MOST, shown_when=("year", ("own",))),
-    number("high", "At its dampest", "%", most=_MOST, shown_when=("year", ("own",))),
+    number("high", "At its wettest", "%", most=_MOST, shown_when=("year", ("own",))),
 )
 
 
@@ -109,7 +110,7 @@ class Board:
     """Wood now and through the year: moistures in percent, the part of its width for each 1 %.
 
     Moistures are those that count: at most `SATURATED`. `soaked` says that some were more;
-    `rates` are the lines of working of the coefficient.
+    `rates` are the lines of working of the coefficient, its source and that of the year first.
     """
 
     name: str
@@ -125,7 +126,7 @@ class Board:
         return self.coefficient * (width * (moisture - self.now))
 
     def growth(self, width):
-        """Growth from now to the dampest, never less than none."""
+        """Growth from now to the wettest, never less than none."""
         return self.change(width, max(self.year.high, self.now))
 
     def shrinkage(self, width):
@@ -136,23 +137,29 @@ class Board:
 def board_of(given):
     """The board of a form; refuses a year that is upside down ("impossible")."""
     if given.species is None:
-        name = "Own wood"
+        name = "Your own wood"
         moves = Movement(given.own_radial, given.own_tangential, "your own figures", "")
     else:
-        name, moves = given.species.name, given.species.movement
+        name, moves = started(given.species.spoken), given.species.movement
     year = _year(given)
     typed = moisture_now(given), year.low, year.high
     now, low, high = (min(each, SATURATED) for each in typed)
     inside = within(*typed)
     rates = [rate(moves, way, now, inside) for way in _WAYS[given.sawn]]
     coefficient, between = _coefficient(given, rates)
+    cited = "; ".join(dict.fromkeys(each.cited for each in rates))
     return Board(
         name,
         coefficient,
         now,
         Year(low, high, year.cited),
-        "; ".join(dict.fromkeys(each.cited for each in rates)),
-        (*(each.working for each in rates if each.working), *between),
+        cited,
+        (
+            f"Source, wood: {cited}",
+            f"Source, moisture range: {year.cited}",
+            *(each.working for each in rates if each.working),
+            *between,
+        ),
         max(typed) > SATURATED,
     )
 
@@ -174,9 +181,9 @@ def _year(given):
     if given.high < given.low:
         raise Refusal(
             "impossible",
-            f"The dampest, {percent_text(given.high)}, is below the driest, "
+            f"The wettest, {percent_text(given.high)}, is below the driest, "
             f"{percent_text(given.low)}.",
-            "Change the two about.",
+            "Swap them.",
             field="high",
         )
     return Year(given.low, given.high, "your own range")
@@ -203,11 +210,11 @@ def cautions(board):
 
 
 def board_text(board):
-    """The wood, its coefficient and the moistures, each with where it comes from."""
+    """The wood, its coefficient and the moistures; the working says where each comes from."""
     return (
-        f"{board.name}: {number_text(board.coefficient, 5)} of the width for each 1 % of moisture "
-        f"({board.cited}). Now {percent_text(board.now)}; through the year "
-        f"{percent_text(board.year.low)} to {percent_text(board.year.high)} ({board.year.cited})."
+        f"{board.name}: {number_text(board.coefficient, 5)} of the width per 1% moisture change"
+        f"{noted(board.cited)}. Now {percent_text(board.now)}; {percent_text(board.year.low)} to "
+        f"{percent_text(board.year.high)} through the year{noted(board.year.cited)}."
     )
 
 

@@ -113,7 +113,7 @@ def pin_lines(slots, distances, board, show):
     for at, (slot, distance) in enumerate(zip(slots, distances, strict=True), 1):
         if not distance:
             pin = fine_text(slot.shank, show)
-            yield f"Fastener {at} is in the middle, where the end is glued: a plain hole of {pin}"
+            yield f"Fastener {at} is at the center, where the end is glued: a plain {pin} hole"
             continue
         inner, outer = distance - slot.shank / 2, distance + slot.shank / 2
         divisor = wide if inner > 0 else narrow
