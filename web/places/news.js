@@ -22,7 +22,7 @@ const alreadySaid = new Set();
 export function storeRefused(error) {
   if (alreadySaid.has(error.name)) return;
   alreadySaid.add(error.name);
-  const sentence = `${inWords(refusedByStore(error).error)} You can keep working, but nothing will be saved when you close the page.`;
+  const sentence = `${inWords(refusedByStore(error).error)} You can keep working, but anything new is lost when you close the page.`;
   notice(sentence, leadTo("Back up", "backup"));
 }
 

@@ -61,6 +61,6 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_text("Line 1").tap()
     page.get_by_role("button", name=EDIT).tap()
-    page.get_by_text("Correcting line 1").wait_for()
+    page.get_by_text("Editing line 1").wait_for()
     page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
     stays()

@@ -3,13 +3,13 @@
 from tests.browser.hand import keep_as, open_place, tap_keys
 from tests.browser.pad.in_pad import key
 from tests.browser.project.in_project import accept, correct, keep_reading, open_entry
-from tests.browser.words import HISTORY, MORE_KEYS, NOTHING_SAVED, START, history_of
+from tests.browser.words import FROM_PROJECT, HISTORY, MORE_KEYS, NOTHING_SAVED, START, history_of
 
 
 def pick_on_the_pad(page, name):
     """Take a number from the project into the pad."""
     key(page, MORE_KEYS)
-    key(page, "a number from the project")
+    key(page, FROM_PROJECT)
     page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
 
 
@@ -22,7 +22,7 @@ def open_tally(page, lines):
 def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_follow(page):
     keep_reading(page, "Alcove width", "37 9/16")
     page.get_by_role("button", name="Clear", exact=True).tap()
-    for name in (MORE_KEYS, "a number from the project"):
+    for name in (MORE_KEYS, FROM_PROJECT):
         key(page, name)
     page.get_by_role("dialog").get_by_role("button", name="Alcove width").tap()
     tap_keys(page, "−1/4")

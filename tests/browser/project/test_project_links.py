@@ -16,7 +16,15 @@ from tests.browser.project.in_project import (
 )
 from tests.browser.start.start_support import eventually
 from tests.browser.test_accessible import axe
-from tests.browser.words import EDIT, LIGHT_OR_HEAVY, PIECE_THIS_LONG, READING, SAVE, SAVE_CHANGE
+from tests.browser.words import (
+    EDIT,
+    LIGHT_OR_HEAVY,
+    PIECE_THIS_LONG,
+    READING,
+    REDID,
+    SAVE,
+    SAVE_CHANGE,
+)
 
 
 def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
@@ -71,7 +79,7 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     page.locator("#place").get_by_role("button", name="Redo").tap()
     review.get_by_role("button", name="Cancel").tap()
     page.locator("#place").get_by_role("button", name="Redo").tap()
-    review.get_by_text("Done again: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
+    review.get_by_text(f"{REDID}: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
     review.get_by_role("button", name="Accept").tap()
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
     open_place(page, "At the saw")

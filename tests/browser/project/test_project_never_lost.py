@@ -54,8 +54,8 @@ STORED = """
 })
 """
 NO_ROOM = (
-    "This could not be kept: the browser has no more room for Sawside. "
-    "Free some space on the device, then try again. What you typed is still here."
+    "Couldn’t save: the browser is out of space. "
+    "Free up some space on your device, then try again. What you typed is still here."
 )
 
 
@@ -162,8 +162,8 @@ def test_a_store_closed_by_a_newer_version_in_another_tab_is_said_and_what_was_t
     page.get_by_role("button", name="Done").tap()
     page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     page.get_by_text(
-        "This could not be kept: the browser closed the store, as it does when a newer Sawside "
-        "opens in another tab. What you typed is still here. Note it, then reload this page.",
+        "Couldn’t save: the browser closed Sawside’s storage. That happens when a newer version "
+        "opens in another tab. What you typed is still here. Write it down, then reload this page.",
         exact=True,
     ).wait_for()
     assert page.get_by_label(READING).input_value() == "37 7/16"

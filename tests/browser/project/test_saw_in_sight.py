@@ -120,7 +120,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".notice").wait_for()
     # That no saw turns so far takes a line more; beside a message the drawing then gives way.
     check_in_sight(page, [each for each in WRONG if each != ".drawing-bold"])
-    tap(page, "Done: cut down, ends cut anew")
+    tap(page, "Done: cut down, ends recut")
     page.locator(".piece-wrong").wait_for(state="detached")
 
 

@@ -78,7 +78,7 @@ function thisApp(app) {
  * @param {boolean | null | undefined} stays
  */
 function staying(stays) {
-  if (stays === true) return "The browser will hold your data until you delete it.";
+  if (stays === true) return "The browser will keep your data until you delete it.";
   if (stays === false) return "The browser can erase this if space runs low. Back up now and then.";
   return "";
 }
