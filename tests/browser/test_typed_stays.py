@@ -17,8 +17,6 @@ from tests.browser.words import (
     UNSAVED_EDIT,
 )
 
-UNKEPT = NOT_SAVED_YET
-
 
 def box(page, name):
     """A field for text by its label."""
@@ -82,16 +80,16 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     box(page, "Where").fill("at the floor")
     page.reload()
     has(page, "Where", "at the floor")
-    assert UNKEPT in error_of(page, "Where").text_content()
+    assert NOT_SAVED_YET in error_of(page, "Where").text_content()
     open_place(page, "Project")
     page.get_by_text(UNSAVED_EDIT).wait_for()
     open_entry(page, "Alcove width", EDIT)
     box(page, "Where").focus()
     box(page, "Where").blur()
-    error_of(page, "Where").get_by_text(UNKEPT).wait_for(state="detached")
+    error_of(page, "Where").get_by_text(NOT_SAVED_YET).wait_for(state="detached")
     page.reload()
     has(page, "Where", "at the floor")
-    assert UNKEPT not in page.locator("#place").text_content()
+    assert NOT_SAVED_YET not in page.locator("#place").text_content()
 
     # Refused when the field is left: what is wrong stays as it was typed.
     page.get_by_role("link", name="Settings").tap()
@@ -108,7 +106,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     page.reload()
     for name, text in typed.items():
         has(page, name, text)
-        assert UNKEPT in error_of(page, name).text_content()
+        assert NOT_SAVED_YET in error_of(page, name).text_content()
     for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
         group = page.get_by_role("group", name=row, exact=True)
         assert group.get_by_label(field, exact=True).input_value() == f"of the {name}"
@@ -120,11 +118,11 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     for row in ("Tape 1", "Material 1"):
         group = page.get_by_role("group", name=row, exact=True)
         group.get_by_role("button", name=REMOVE).tap()
-    eventually(lambda: page.get_by_text(UNKEPT).count() == 0)
+    eventually(lambda: page.get_by_text(NOT_SAVED_YET).count() == 0)
     page.reload()
     has(page, "Kerf", "3/32")
     has(page, TOLERANCE, "1/32")
-    assert UNKEPT not in page.locator("#place").text_content()
+    assert NOT_SAVED_YET not in page.locator("#place").text_content()
     assert not [key for key in drafts(page) if key.endswith(("settings", "tolerance"))]
 
 

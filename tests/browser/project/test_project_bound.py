@@ -17,8 +17,6 @@ from tests.browser.words import (
     history_of,
 )
 
-UNKEPT = UNSAVED_EDIT
-
 
 def begin_project(page, name):
     """A second project, which is then the open one."""
@@ -68,13 +66,13 @@ def test_an_act_begun_on_one_project_or_document_is_never_done_to_another(phone,
     give(two, BACKUP_FILE, backup)
     two.get_by_role("button", name="Replace Second").tap()
     entry(two, "Alcove width").wait_for()
-    assert two.get_by_text(UNKEPT).count() == 0
+    assert two.get_by_text(UNSAVED_EDIT).count() == 0
     one.get_by_text("That item isn’t in the project you have open").wait_for()
     entry(one, "Alcove width").wait_for()
     assert one.get_by_label(READING).count() == 0
-    assert one.get_by_text(UNKEPT).count() == 0
+    assert one.get_by_text(UNSAVED_EDIT).count() == 0
     two.locator("#place").get_by_role("button", name="Undo").tap()
-    entry(one, "Door height").get_by_text(UNKEPT).wait_for()
+    entry(one, "Door height").get_by_text(UNSAVED_EDIT).wait_for()
 
     entry(one, "Door height").get_by_text("Door height", exact=True).first.tap()
     one.get_by_role("button", name="Rename", exact=True).last.tap()
