@@ -76,7 +76,7 @@ def test_at_twice_the_text_size_nothing_covers_what_the_hand_needs(page):
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
     assert is_on_top(page.locator(".piece .fraction-seen"))
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
 
 
@@ -170,7 +170,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
         "(all) => all.filter((each) => each.getBoundingClientRect().height < 72).length"
     )
     assert small == 0
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.locator(".piece-done", has_text="All cut").wait_for()
     page.get_by_role("button", name="Next uncut").tap()
     page.get_by_role("heading", name="Side rail").wait_for()

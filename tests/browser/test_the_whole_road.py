@@ -124,7 +124,7 @@ def test_the_pieces_of_the_project_are_cut_one_at_a_time_at_the_saw(phone, serve
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
     page.get_by_text("1 left of 1").wait_for()
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
     page.get_by_role("button", name="Uncut one").tap()
     page.get_by_text("1 left of 1").wait_for()

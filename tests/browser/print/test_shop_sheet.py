@@ -96,7 +96,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     assert page.get_by_role("img", name="0 of 2 cut").count() == 2
 
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.locator(".piece-done", has_text="All cut").wait_for()
     page.goto(f"{server.address}#shop-sheet")
     page.get_by_role("img", name="1 of 1 cut").wait_for()

@@ -174,7 +174,7 @@ def cut_one(page, ledger):
     open_place(page, "At the saw")
     before = left(page)
     ledger.ticked += 1
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text(f"{before - 1} left of {PIECES}").wait_for()
     ledger.cut += 1
 

@@ -76,7 +76,7 @@ def test_an_evening_at_the_saw(page):
     page.evaluate("window.asked.locks[0].released = true")
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
     eventually(lambda: held(page) == [False, True])
-    cut = page.get_by_role("button", name="Cut one").bounding_box()
+    cut = page.get_by_role("button", name="Cut one", exact=True).bounding_box()
     tabs = page.get_by_role("navigation", name="Places").bounding_box()
     assert cut["y"] + cut["height"] <= tabs["y"]
     assert page.locator("#place").evaluate("(place) => place.scrollTop") == 0

@@ -72,7 +72,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     fill_linked_rail(page)
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
     open_place(page, "Project")
     page.get_by_text("Not backed up").wait_for()

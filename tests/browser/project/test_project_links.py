@@ -35,7 +35,7 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     page.locator("output[name=result]").get_by_text("forty-one and thirteen sixteenths").wait_for()
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
 
     open_place(page, "Project")

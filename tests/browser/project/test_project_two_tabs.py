@@ -145,7 +145,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     fill_linked_rail(one)
     one.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(one, "Top rail")
-    two.get_by_role("button", name="Cut one").tap()
+    two.get_by_role("button", name="Cut one", exact=True).tap()
     two.get_by_text("all cut").wait_for()
     said.get_by_role("button", name="Undo").tap()
     said.get_by_text(f"Can’t undo this by itself: {SAVED} Top rail.").wait_for()
