@@ -22,8 +22,7 @@ const core = startCore({ onState: (now) => early.core(now) });
 /** @type {Error | null} */
 let refused = null;
 
-const onBlocked = () =>
-  waiting("Sawside is open in another tab, with an older store. Close that tab: then it opens here.");
+const onBlocked = () => waiting("Sawside is open in another tab. Close that tab and it will open here.");
 const database = await openDatabase({ onBlocked, onErased: () => early.erased() }).catch((error) => {
   refused = error;
   return memoryDatabase();

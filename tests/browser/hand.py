@@ -1,8 +1,10 @@
 """What a thumb does on the screen, in words."""
 
+from tests.browser.words import SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
+
 KEY_NAMES = {
     " ": "space",
-    "/": "over, for a fraction",
+    "/": "slash, for a fraction",
     "+": "plus",
     "−": "minus",
     "×": "times",
@@ -38,14 +40,14 @@ def choose(page, group, option):
 
 def open_question(page, words, title):
     """Find a question by words of one's own, and open it."""
-    open_place(page, "Work out")
+    open_place(page, SOLVE)
     page.get_by_role("searchbox", name="Find a question").fill(words)
     page.get_by_role("link", name=title).tap()
 
 
 def keep_as(page, name):
     """Keep what is shown under a name."""
-    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.get_by_role("textbox", name="Name").fill(name)
-    page.get_by_role("button", name="Keep", exact=True).tap()
-    page.get_by_text(f"Saved {name}").wait_for()
+    page.get_by_role("button", name=SAVE, exact=True).tap()
+    page.get_by_text(f"{SAVED} {name}").wait_for()

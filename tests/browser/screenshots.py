@@ -8,6 +8,7 @@ from playwright.sync_api import sync_playwright
 
 from tests.browser.conftest import CHROMIUM, FLAGS, LARGE, ROOT
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys
+from tests.browser.words import EXAMPLE
 from web.build import serving
 
 ICONS = ROOT / "web/icons"
@@ -27,7 +28,7 @@ def take(page):
     page.locator("output[name=pad-answer] .tape").wait_for()
     shot("pad")
     open_question(page, "rail", "Mitered length")
-    page.get_by_role("button", name="Show the example").tap()
+    page.get_by_role("button", name=EXAMPLE).tap()
     page.locator("output[name=result] svg.drawing").wait_for()
     page.locator("output[name=result]").evaluate("(result) => result.scrollIntoView()")
     shot("mitered-length")

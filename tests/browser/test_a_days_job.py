@@ -7,6 +7,7 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
 from tests.browser.print.on_paper import texts
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
+from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAPPED
 
 
 def keep_shelves(page):
@@ -51,7 +52,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
     review.get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
     accept(page)
-    page.get_by_text("Print, rename, other projects").tap()
+    page.get_by_text(MORE_OF_PROJECT).tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
 
@@ -64,11 +65,11 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     stop(page, "37 3/16″: 2 cuts")
     tap(page, "Cut one")
     stop(page, "37 3/16″: 1 cut")
-    tap(page, "Spoiled")
+    tap(page, SCRAPPED)
     stop(page, "37 3/16″: 2 cuts")
 
     open_place(page, "Project")
-    page.get_by_text("Print, rename, other projects").tap()
+    page.get_by_text(MORE_OF_PROJECT).tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("37 3/16″").first.wait_for()
     printed = " ".join(texts(page))
@@ -82,7 +83,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
 
     page = phone(profile="new", service_workers="block").pages[0]
     page.goto(f"{server.address}#backup")
-    page.get_by_label("A backup", exact=True).set_input_files(file)
+    page.get_by_label(BACKUP_FILE, exact=True).set_input_files(file)
     page.get_by_text("3 entries, 2 pieces cut, saved").wait_for()
     tap(page, "As a new project")
     page.get_by_role("listitem").filter(has_text="Shelf").wait_for()

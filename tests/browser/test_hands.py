@@ -4,6 +4,7 @@ Each test walks a whole job, in the record cabinet's numbers.
 """
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.words import SAVE, SAVED, STILL_NEED, UNSAVED_EDIT, YOU_HAVE_UNSAVED_EDIT
 
 
 def key(page, name):
@@ -75,7 +76,7 @@ def test_at_twice_the_text_size_nothing_covers_what_the_hand_needs(page):
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
     assert is_on_top(page.locator(".piece .fraction-seen"))
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
 
 
@@ -103,7 +104,7 @@ def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page
     page.locator("output[name=pad-answer] .tape").wait_for()
 
     open_question(page, "equal shelf", "Equal shelf spacing")
-    page.get_by_text("Still needed").or_(page.locator("output[name=result] .help")).first.wait_for()
+    page.get_by_text(STILL_NEED).or_(page.locator("output[name=result] .help")).first.wait_for()
     assert page.locator(".error:not(:empty)").count() == 0
 
     open_question(page, "miter", "Mitered length")
@@ -136,16 +137,16 @@ def test_a_correction_typed_but_not_kept_is_marked_until_it_is_kept_beside_done(
     page.locator("output[name=result]:focus").wait_for()
 
     open_place(page, "At the saw")
-    page.get_by_text("A correction is typed, but not kept").wait_for()
+    page.get_by_text(YOU_HAVE_UNSAVED_EDIT).wait_for()
     open_place(page, "Project")
-    line.get_by_text("Correction typed, not kept").wait_for()
+    line.get_by_text(UNSAVED_EDIT).wait_for()
     line.get_by_text("Top rail", exact=True).tap()
     line.get_by_role("button", name="Open").tap()
     assert page.get_by_label("Measured length", exact=True).input_value() == "31 1/2"
     page.get_by_label("Measured length", exact=True).tap()
     page.locator("#sheet").get_by_role("button", name="Save").tap()
     line.get_by_text("thirty-six inches").wait_for()
-    assert line.get_by_text("Correction typed, not kept").count() == 0
+    assert line.get_by_text(UNSAVED_EDIT).count() == 0
     assert line.locator("summary").evaluate("(each) => each === document.activeElement")
 
 
@@ -153,10 +154,10 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
     fill_rail(page)
     keep_as(page, "Top rail")
     type_into(page, "Measured length", "29")
-    page.locator("#sheet").get_by_role("button", name="Keep").tap()
+    page.locator("#sheet").get_by_role("button", name=SAVE).tap()
     page.get_by_role("textbox", name="Name").fill("Side rail")
-    page.get_by_role("dialog").get_by_role("button", name="Keep").tap()
-    page.get_by_text("Saved Side rail").wait_for()
+    page.get_by_role("dialog").get_by_role("button", name=SAVE).tap()
+    page.get_by_text(f"{SAVED} Side rail").wait_for()
     page.get_by_role("button", name="Close the message").tap()
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
@@ -169,7 +170,7 @@ def test_at_the_saw_the_setting_stands_under_the_length_and_cut_pieces_lead_to_t
         "(all) => all.filter((each) => each.getBoundingClientRect().height < 72).length"
     )
     assert small == 0
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.locator(".piece-done", has_text="All cut").wait_for()
     page.get_by_role("button", name="Next uncut").tap()
     page.get_by_role("heading", name="Side rail").wait_for()
@@ -182,13 +183,13 @@ def test_what_is_typed_and_not_kept_goes_on_meaning_what_it_meant_when_the_unit_
     open_place(page, "Project")
     page.locator("button:enabled", has_text="Undo").wait_for()
     open_question(page, "miter", "Mitered length")
-    page.get_by_text("A bare number here still means inches").wait_for()
+    page.get_by_text("Plain numbers here are still inches").wait_for()
     # 36 1/8 in is 917.575 mm.
     page.locator("output[name=result]").get_by_text("nine hundred eighteen millimeters").wait_for()
     page.get_by_role("button", name="Clear", exact=True).tap()
     type_into(page, "Measured length", "800")
-    page.get_by_text("Still needed: Stock width").first.wait_for()
-    assert page.get_by_text("A bare number here still means").is_hidden()
+    page.get_by_text(f"{STILL_NEED}: Stock width").first.wait_for()
+    assert page.get_by_text("Plain numbers here are still").is_hidden()
 
 
 def test_after_a_rename_or_a_deletion_the_focus_is_on_the_line_that_changed(page):

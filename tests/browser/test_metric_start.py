@@ -2,6 +2,7 @@
 
 from tests.browser.hand import choose
 from tests.browser.start.start_support import eventually
+from tests.browser.words import EXAMPLE
 
 
 def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_example(
@@ -19,7 +20,7 @@ def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_e
     thickness = page.get_by_label("Thickness", exact=True)
     thickness.wait_for()
     assert thickness.input_value() == "18 mm"
-    page.get_by_role("button", name="Show the example").tap()
+    page.get_by_role("button", name=EXAMPLE).tap()
     eventually(lambda: page.get_by_label("Span", exact=True).input_value() == "803 mm")
     page.get_by_role("button", name="Clear", exact=True).tap()
     eventually(lambda: thickness.input_value() == "18 mm")
@@ -27,4 +28,4 @@ def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_e
     page.goto(f"{server.address}#work-out/how_many_fit")
     blank = page.get_by_label("Kerf", exact=True)
     blank.wait_for()
-    assert blank.get_attribute("placeholder") == "blank: 3 mm"
+    assert blank.get_attribute("placeholder") == "3 mm (Settings)"

@@ -7,6 +7,7 @@ mitered end (common practice, no source): 31 5/8 + 2 × 2 1/4 = 36 1/8.
 import re
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.words import NOTHING_SAVED, READY_OFFLINE, SAVE_CHANGE
 
 
 def open_page(context, address):
@@ -40,12 +41,12 @@ def test_a_mitered_length_is_typed_answered_kept_and_there_again_without_network
     picture = page.locator("output[name=result] svg.drawing")
     assert "long point" in picture.text_content().lower()
     assert "short point" in picture.text_content().lower()
-    page.get_by_text("Why this number").tap()
+    page.get_by_text("Show the math").tap()
     page.get_by_text(re.compile(r"31\s5/8 \+ 2\s1/4 \+ 2\s1/4 = 36\s1/8")).wait_for()
 
     keep_as(page, "Top rail")
     page.get_by_role("link", name="Settings").tap()
-    page.locator("#place").get_by_text("Ready without network").wait_for()
+    page.locator("#place").get_by_text(READY_OFFLINE).wait_for()
     context.close()
     server.stop()
 
@@ -105,12 +106,12 @@ def test_a_kept_line_is_renamed_corrected_deleted_and_brought_back(phone, server
     page.get_by_label("Measured length").fill("31 1/2")
     main_answer(page).get_by_text("thirty-six inches").wait_for()
     page.get_by_role("button", name="Done").tap()
-    page.get_by_role("button", name="Save the correction").tap()
+    page.get_by_role("button", name=SAVE_CHANGE).tap()
     page.get_by_role("listitem").get_by_text("thirty-six inches").wait_for()
 
     page.get_by_role("listitem").get_by_text("Bottom rail").tap()
     page.get_by_role("button", name="Delete").tap()
-    page.get_by_text("Nothing kept yet").wait_for()
+    page.get_by_text(NOTHING_SAVED).wait_for()
     page.locator("#notices").get_by_role("button", name="Undo").tap()
     page.get_by_role("listitem").get_by_text("Bottom rail").wait_for()
 
@@ -123,7 +124,7 @@ def test_the_pieces_of_the_project_are_cut_one_at_a_time_at_the_saw(phone, serve
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
     page.get_by_text("1 left of 1").wait_for()
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
-    page.get_by_role("button", name="Not cut").tap()
+    page.get_by_role("button", name="Uncut one").tap()
     page.get_by_text("1 left of 1").wait_for()

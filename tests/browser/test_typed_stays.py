@@ -3,8 +3,19 @@
 from tests.browser.hand import keep_as, open_place, open_question, type_into
 from tests.browser.project.in_project import drafts, keep_reading, open_entry
 from tests.browser.start.start_support import eventually
-
-UNKEPT = "This was typed and is not kept yet."
+from tests.browser.words import (
+    EDIT,
+    NOT_SAVED_YET,
+    NOTE,
+    READING,
+    REMOVE,
+    ROUGH_LENGTH,
+    SAVE,
+    SAVE_TO_PIECE,
+    TEST_CUT,
+    TOLERANCE,
+    UNSAVED_EDIT,
+)
 
 
 def box(page, name):
@@ -38,51 +49,51 @@ def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
 
     tap(page, "About this piece")
     box(page, "Material").fill("White oak")
-    box(page, "Cut longer by, at first").fill("1/")
+    box(page, ROUGH_LENGTH).fill("1/")
     page.reload()
     has(page, "Material", "White oak")
     page.get_by_role("link", name="‹ At the saw").tap()
     tap(page, "About this piece")
-    has(page, "Cut longer by, at first", "1/")
-    box(page, "Cut longer by, at first").fill("1/2")
+    has(page, ROUGH_LENGTH, "1/")
+    box(page, ROUGH_LENGTH).fill("1/2")
     page.get_by_role("button", name="Done").tap()
-    tap(page, "Keep")
+    tap(page, SAVE)
     page.locator(".saw-tools").get_by_text("White oak").wait_for()
 
     # One aims at the mark: 30 5/16 is on it, and not 1/48 under 30 1/3.
-    tap(page, "Try a set-up")
+    tap(page, TEST_CUT)
     box(page, "Measured").fill("30 5/16")
     page.reload()
     has(page, "Measured", "30 5/16")
     result = page.locator("output[name=result]")
     result.get_by_text("Leave the stop alone").first.wait_for()
-    tap(page, "Keep with the piece")
-    page.get_by_text("Last try: 0″, On the mark. Leave the stop alone").wait_for()
-    tap(page, "Try a set-up")
+    tap(page, SAVE_TO_PIECE)
+    page.get_by_text("Last test cut: 0″, On the mark. Leave the stop alone").wait_for()
+    tap(page, TEST_CUT)
     has(page, "Measured", "")
     assert not [key for key in drafts(page) if "/1/" in key]
 
 
 def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_marked(page):
     keep_reading(page, "Alcove width", "37 9/16")
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     box(page, "Where").fill("at the floor")
     page.reload()
     has(page, "Where", "at the floor")
-    assert UNKEPT in error_of(page, "Where").text_content()
+    assert NOT_SAVED_YET in error_of(page, "Where").text_content()
     open_place(page, "Project")
-    page.get_by_text("Correction typed, not kept").wait_for()
-    open_entry(page, "Alcove width", "Correct")
+    page.get_by_text(UNSAVED_EDIT).wait_for()
+    open_entry(page, "Alcove width", EDIT)
     box(page, "Where").focus()
     box(page, "Where").blur()
-    error_of(page, "Where").get_by_text(UNKEPT).wait_for(state="detached")
+    error_of(page, "Where").get_by_text(NOT_SAVED_YET).wait_for(state="detached")
     page.reload()
     has(page, "Where", "at the floor")
-    assert UNKEPT not in page.locator("#place").text_content()
+    assert NOT_SAVED_YET not in page.locator("#place").text_content()
 
     # Refused when the field is left: what is wrong stays as it was typed.
     page.get_by_role("link", name="Settings").tap()
-    typed = {"A cut piece may be off by": "1/", "Kerf": "3//"}
+    typed = {TOLERANCE: "1/", "Kerf": "3//"}
     for name, text in typed.items():
         box(page, name).fill(text)
         box(page, name).blur()
@@ -95,32 +106,32 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     page.reload()
     for name, text in typed.items():
         has(page, name, text)
-        assert UNKEPT in error_of(page, name).text_content()
+        assert NOT_SAVED_YET in error_of(page, name).text_content()
     for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
         group = page.get_by_role("group", name=row, exact=True)
         assert group.get_by_label(field, exact=True).input_value() == f"of the {name}"
     has(page, "Shelf on pins", "1/3")
 
-    for name, text in (("A cut piece may be off by", "1/32"), ("Kerf", "3/32")):
+    for name, text in ((TOLERANCE, "1/32"), ("Kerf", "3/32")):
         box(page, name).fill(text)
         box(page, name).blur()
     for row in ("Tape 1", "Material 1"):
         group = page.get_by_role("group", name=row, exact=True)
-        group.get_by_role("button", name="Take away").tap()
-    eventually(lambda: page.get_by_text(UNKEPT).count() == 0)
+        group.get_by_role("button", name=REMOVE).tap()
+    eventually(lambda: page.get_by_text(NOT_SAVED_YET).count() == 0)
     page.reload()
     has(page, "Kerf", "3/32")
-    has(page, "A cut piece may be off by", "1/32")
-    assert UNKEPT not in page.locator("#place").text_content()
+    has(page, TOLERANCE, "1/32")
+    assert NOT_SAVED_YET not in page.locator("#place").text_content()
     assert not [key for key in drafts(page) if key.endswith(("settings", "tolerance"))]
 
 
 HALF_TYPED = {
     "pad": ("Length or sum", "31 5/"),
     "work-out/mitered_length": ("Measured length", "40 3/"),
-    "new-reading": ("The tape says", "80 1/"),
-    "note": ("The note", "Scribe to the wall"),
-    "reading/1": ("The tape says", "37 7/"),
+    "new-reading": (READING, "80 1/"),
+    "note": (NOTE, "Scribe to the wall"),
+    "reading/1": (READING, "37 7/"),
     "labels": ("Top margin", "1 5/"),
 }
 """By the address of a place: a field, and a text that can't be kept as it is."""

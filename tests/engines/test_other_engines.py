@@ -6,6 +6,7 @@ mitered end (common practice, no source): 31 5/8 + 2 × 2 1/4 = 36 1/8, and 20 1
 
 from tests.browser.start.start_support import wait_for_snapshot, way_of_start
 from tests.browser.test_accessible import axe
+from tests.browser.words import EXAMPLE, READY_OFFLINE, SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
 
 ANSWER = "output[name=result] .main-answer"
 REACHED = "() => fetch('no-such-file').then(() => true, () => false)"
@@ -13,7 +14,7 @@ REACHED = "() => fetch('no-such-file').then(() => true, () => false)"
 
 def open_mitered_length(phone):
     """Find the question by words of one's own, and begin it afresh."""
-    phone.tap("Work out", group="Places")
+    phone.tap(SOLVE, group="Places")
     phone.type("Find a question", "picture frame")
     phone.tap("Mitered length")
     phone.tap("Clear")
@@ -35,12 +36,12 @@ def test_a_kept_line_is_there_again_without_network_and_a_new_answer_comes(open_
         phone.tap_keys("Stock width", "2 1/4")
         miter_both_ends(phone)
         phone.wait_for(ANSWER, "thirty-six and one eighth inches")
-        phone.tap("Keep in project")
+        phone.tap(SAVE_TO_PROJECT)
         phone.type("Name", "Top rail")
-        phone.tap("Keep")
-        phone.wait_for("#notices", "Saved Top rail")
+        phone.tap(SAVE)
+        phone.wait_for("#notices", f"{SAVED} Top rail")
         phone.tap("Settings")
-        phone.wait_for("#place", "Ready without network")
+        phone.wait_for("#place", READY_OFFLINE)
         wait_for_snapshot(phone)
     server.stop()
 
@@ -67,7 +68,7 @@ def test_axe_finds_nothing_on_the_pad_and_in_a_question(open_phone, server):
         phone.wait_for("output[name=pad-answer] .fraction", "thirty-three and seven eighths inches")
         seen["Pad"] = axe(phone)
         open_mitered_length(phone)
-        phone.tap("Show the example")
+        phone.tap(EXAMPLE)
         phone.wait_for(ANSWER, "inches")
         seen["Mitered length"] = axe(phone)
     assert all(each["passed"] > 10 for each in seen.values())

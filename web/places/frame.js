@@ -1,5 +1,5 @@
 import { identity } from "../store/project/identity.js";
-import { byId } from "../widgets/element.js";
+import { byId, firstIn } from "../widgets/element.js";
 import { notice } from "./notices.js";
 import { placeOf } from "./places.js";
 import { projectActs } from "./project-acts.js";
@@ -34,6 +34,7 @@ export function frame(app, host) {
     host.dataset.shows = location.hash.slice(1);
     host.scrollTop = 0;
     head(place);
+    nameWindow(host);
   }
 
   /** The address is another one. */
@@ -54,21 +55,30 @@ export function frame(app, host) {
   function otherOpened() {
     if (here.isOfEntry) {
       history.replaceState(null, "", "#project");
-      notice("What was shown here is not in the project that is open now.");
+      notice("That item isn’t in the project you have open.");
     }
     draw();
   }
 
+  new MutationObserver(() => nameWindow(host)).observe(host, { childList: true, subtree: true });
   return { draw, arrive, refresh };
 }
 
 /**
- * What the title, the window and the tabs say of the place that is shown.
+ * The window is called by what is shown in it, where that has a heading of its own: a question, a project, a piece.
+ * @param {HTMLElement} host
+ */
+function nameWindow(host) {
+  const heading = firstIn(host, "h2:not(.subject)") ?? byId("place-title");
+  document.title = `${heading.textContent} · Sawside`;
+}
+
+/**
+ * What the title and the tabs say of the place that is shown.
  * @param {{title: string, tab: string | null}} place
  */
 function head({ title, tab }) {
   byId("place-title").textContent = title;
-  document.title = `${title} · Sawside`;
   document.body.dataset.tab = tab ?? "";
   for (const link of byId("places").children) {
     if (link.getAttribute("data-place") === tab) link.setAttribute("aria-current", "page");

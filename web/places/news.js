@@ -22,13 +22,12 @@ const alreadySaid = new Set();
 export function storeRefused(error) {
   if (alreadySaid.has(error.name)) return;
   alreadySaid.add(error.name);
-  const sentence = `${inWords(refusedByStore(error).error)} Until then all works, but is gone when the page closes.`;
+  const sentence = `${inWords(refusedByStore(error).error)} You can keep working, but anything new is lost when you close the page.`;
   notice(sentence, leadTo("Back up", "backup"));
 }
 
 /** The project that was open last is not in the store any more. */
-export const projectGone = () =>
-  notice("The browser has cleared what Sawside kept here.", leadTo("Restore a backup", "backup"));
+export const projectGone = () => notice("The browser erased your Sawside data.", leadTo("Restore a backup", "backup"));
 
 /**
  * The store was erased under the open page, which still has the open project and the tally: they are kept again.
@@ -40,9 +39,9 @@ export async function erased({ state, tally, projects }) {
   const answer = await projects.keepAgain();
   if (!answer) return;
   const now = answer.ok
-    ? "The open project and the tally are saved again, but photos and other projects are gone. Back up now."
+    ? "The open project and the history are saved again, but photos and other projects are gone. Back up now."
     : `${inWords(answer.error)} Back up before you reload.`;
-  notice(`Another tab or the browser erased what Sawside saved. ${now}`, leadTo("Back up", "backup"));
+  notice(`Another tab or the browser erased your Sawside data. ${now}`, leadTo("Back up", "backup"));
 }
 
 /**
@@ -54,7 +53,7 @@ export function dropped(state, record) {
   const typed = unkeptOf(state.get(), record).join(", ");
   const sentence = `${record.document.name} was deleted in another tab.`;
   if (!typed) return notice(sentence);
-  notice(`${sentence} Typed there and not kept: ${typed}`, { label: "Copy", run: () => copy(typed), stays: true });
+  notice(`${sentence} Typed there but not saved: ${typed}`, { label: "Copy", run: () => copy(typed), stays: true });
 }
 
 /**
@@ -68,7 +67,7 @@ export function offlineNews(acceptUpdate) {
     if (!offline) return;
     if (offline.phase === "ready" && phase === "installing") notice(offlineSentence(offline), { news: true });
     if (offline.update)
-      notice("A new version is here.", { label: "Use it now", run: acceptUpdate, stays: true, news: true });
+      notice("There’s a new version.", { label: "Update", run: acceptUpdate, stays: true, news: true });
     phase = offline.phase;
   };
 }

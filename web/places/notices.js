@@ -50,6 +50,6 @@ export async function copy(text) {
     notice(`Copied ${text}`);
   } catch {
     // Refused, or, as on a page without HTTPS, not there at all.
-    notice("This browser doesn't let the page copy. Select the number and copy it by hand.");
+    notice("This browser won’t let Sawside copy. Select the number and copy it yourself.");
   }
 }

@@ -30,7 +30,7 @@ const PLACES = {
   pad: { tab: "pad", title: "Pad", draw: pad },
   "work-out": {
     tab: "work-out",
-    title: "Work out",
+    title: "Solve",
     entry: [1, 2],
     draw: (app, key, entry, of) => (key ? question(app, key, entry, of) : workOut(app)),
   },

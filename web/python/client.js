@@ -11,9 +11,8 @@ import { LOST as NETWORK_LOST } from "./start/progress.js";
 /** @import { Core, CoreState } from "./core.d.ts" */
 /** @import { Send } from "./questions.js" */
 
-const OUTDATED = "This browser is too old for the arithmetic. Update it, then open Sawside again.";
-const BROKEN =
-  "The arithmetic did not start. If trying again does not help, close Sawside and open it again, or update the browser.";
+const OUTDATED = "This browser is too old for Sawside. Update it and try again.";
+const BROKEN = "Sawside didn’t start. Try again. If that doesn’t work, close and reopen it, or update your browser.";
 const STARTS = 3;
 
 /**
@@ -26,7 +25,7 @@ const STARTS = 3;
  */
 export function startCore({ onState }) {
   /** @type {CoreState} */
-  let state = { phase: "starting", way: null, step: "Waking the arithmetic", loaded: 0, total: 0 };
+  let state = { phase: "starting", way: null, step: "Starting up", loaded: 0, total: 0 };
   const questions = openQuestions();
   let starts = 0;
   /** @type {{question: Send} | null} the one that takes questions */

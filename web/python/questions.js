@@ -6,7 +6,7 @@ const LOST = {
     kind: "internal",
     field: null,
     at: null,
-    message: "This could not be worked out. Nothing you typed is lost.",
+    message: "Couldn’t work that out. Nothing you typed is lost.",
     remedy: "Change a value and try again.",
   },
 };

@@ -132,7 +132,6 @@ export type Wanted = Doing | ((document: Document) => Doing | Unchanged | NotDon
 /** How a change is asked about, told and remembered (see project/history.js). */
 export interface History {
   asks(changed: Done): boolean;
-  leave: string;
   said(old: ProjectRecord, changed: Done): string;
   kept(old: ProjectRecord, changed: Done & { undo: Doing }): Pick<ProjectRecord, "undo" | "redo">;
 }

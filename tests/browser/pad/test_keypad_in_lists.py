@@ -7,6 +7,7 @@ import pytest
 
 from tests.browser.hand import open_question, tap_keys
 from tests.browser.project.in_project import keep_reading, take
+from tests.browser.words import REMOVE
 
 SEVERAL = "Smallest of several measurements"
 
@@ -48,7 +49,7 @@ def test_a_row_that_is_taken_away_takes_its_keypad_along(several):
     several.get_by_role("button", name="Add").tap()
     tap_keys(several, "47")
     before = fields(several)
-    several.locator(".field-many .row").last.get_by_role("button", name="Take away").tap()
+    several.locator(".field-many .row").last.get_by_role("button", name=REMOVE).tap()
     several.locator("#sheet").wait_for(state="hidden")
     assert fields(several) == before[:-1]
     names = several.locator(".field-many .row").evaluate_all(

@@ -4,6 +4,7 @@ from tests.browser.hand import tap_keys
 from tests.browser.pad.in_pad import key
 from tests.browser.project.in_project import keep_reading
 from tests.browser.project.test_project_never_lost import FULL
+from tests.browser.words import EDIT, OUT_OF_SPACE, history_of
 
 PLACES = """
 () => {
@@ -49,7 +50,7 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     # Beside the message of the last act, what the app has to tell of its own accord.
     page.evaluate("window.full = true")
     tap_keys(page, "31 5")
-    page.locator("#notices").get_by_text("no more room for Sawside").wait_for()
+    page.locator("#notices").get_by_text(OUT_OF_SPACE).wait_for()
     stays()
     page.locator("#pad-error strong").wait_for()
     stays()
@@ -57,9 +58,9 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
     page.locator("#pad-error").wait_for(state="hidden")
     stays()
-    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_text("Line 1").tap()
-    page.get_by_role("button", name="Correct").tap()
-    page.get_by_text("Correcting line 1").wait_for()
+    page.get_by_role("button", name=EDIT).tap()
+    page.get_by_text("Editing line 1").wait_for()
     page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
     stays()

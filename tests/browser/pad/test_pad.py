@@ -5,6 +5,7 @@ Sums are worked by hand, in the record cabinet's numbers.
 
 from tests.browser.hand import keep_as, open_place, tap_keys
 from tests.browser.pad.in_pad import answer, entry, key
+from tests.browser.words import MORE_KEYS
 
 FORMS = {
     "7-13/16": "seven and thirteen sixteenths inches",
@@ -88,7 +89,7 @@ def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(pad):
     touch(11 / 16)
     assert entry(pad).input_value() == "7 11/16"
     assert strip.get_attribute("aria-valuetext") == "eleven sixteenths"
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "one mark more")
     assert entry(pad).input_value() == "7 3/4"
     strip.focus()
@@ -135,7 +136,7 @@ def test_a_sign_alone_goes_on_from_the_last_line_and_one_delete_takes_that_away(
     assert entry(pad).input_value() == "[1] − 2 × 1/8"
     key(pad, "Enter")
     pad.locator(".tally-line").nth(1).wait_for()
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "divided by")
     assert entry(pad).input_value() == "[2] ÷ "
     key(pad, "delete")

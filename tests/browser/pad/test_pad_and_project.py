@@ -3,25 +3,26 @@
 from tests.browser.hand import keep_as, open_place, tap_keys
 from tests.browser.pad.in_pad import key
 from tests.browser.project.in_project import accept, correct, keep_reading, open_entry
+from tests.browser.words import FROM_PROJECT, HISTORY, MORE_KEYS, NOTHING_SAVED, START, history_of
 
 
 def pick_on_the_pad(page, name):
     """Take a number from the project into the pad."""
-    key(page, "more signs")
-    key(page, "a number from the project")
+    key(page, MORE_KEYS)
+    key(page, FROM_PROJECT)
     page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
 
 
 def open_tally(page, lines):
     """All lines of the pad."""
     open_place(page, "Pad")
-    page.get_by_role("link", name=f"Tally, {lines}").tap()
+    page.get_by_role("link", name=f"{HISTORY}, {lines}").tap()
 
 
 def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_follow(page):
     keep_reading(page, "Alcove width", "37 9/16")
     page.get_by_role("button", name="Clear", exact=True).tap()
-    for name in ("more signs", "a number from the project"):
+    for name in (MORE_KEYS, FROM_PROJECT):
         key(page, name)
     page.get_by_role("dialog").get_by_role("button", name="Alcove width").tap()
     tap_keys(page, "−1/4")
@@ -29,13 +30,13 @@ def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_
     page.locator("output[name=pad-answer]").get_by_text("thirty-seven and five").wait_for()
     keep_as(page, "Shelf")
     page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     correct(page, "Alcove width", "37 7/16")
     accept(page)
     shelf = page.get_by_role("listitem").filter(has_text="Shelf")
     shelf.get_by_text("thirty-seven and three sixteenths inches").wait_for()
     open_place(page, "Pad")
-    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_role("listitem").get_by_text("thirty-seven and three sixteenths inches").wait_for()
 
 
@@ -44,7 +45,7 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     page.get_by_role("button", name="Clear", exact=True).tap()
     page.get_by_role("textbox", name="Length or sum").fill("[A] + 1")
     page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     open_entry(page, "A", "Rename")
     page.get_by_role("textbox", name="Name").fill("Width")
     page.get_by_role("dialog").get_by_role("button", name="Rename").tap()
@@ -52,7 +53,7 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
 
     def line(says):
         open_place(page, "Pad")
-        page.get_by_role("link", name="Tally, 1 line").tap()
+        page.get_by_role("link", name=history_of(1)).tap()
         page.get_by_role("listitem").get_by_text(says).wait_for()
 
     line("[Width] + 1")
@@ -60,10 +61,10 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     page.evaluate("location.hash = 'projects'")
     page.get_by_role("button", name="New project").tap()
     page.get_by_role("textbox", name="Name").fill("Bench")
-    page.get_by_role("dialog").get_by_role("button", name="Begin").tap()
-    page.get_by_text("Nothing kept yet").wait_for()
+    page.get_by_role("dialog").get_by_role("button", name=START).tap()
+    page.get_by_text(NOTHING_SAVED).wait_for()
     open_place(page, "Pad")
-    page.locator("output[name=pad-answer]").get_by_text("Type a length or a sum").wait_for()
+    page.locator("output[name=pad-answer]").get_by_text("Type a length or some math").wait_for()
     keep_reading(page, "Width", "50")
     line("This line uses a name from My project, which isn’t open.")
     assert page.get_by_text("fifty-one").count() == 0
@@ -82,8 +83,8 @@ def test_a_chain_of_the_pad_is_kept_whole_follows_a_correction_and_is_listed_wit
     pick_on_the_pad(page, "Rail")
     tap_keys(page, "−3×1/8")
     key(page, "Enter")
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
-    key(page, "more signs")
+    page.get_by_role("link", name=history_of(1)).wait_for()
+    key(page, MORE_KEYS)
     key(page, "half")
     page.locator("output[name=pad-answer]").get_by_text("fifteen and three quarters").wait_for()
     keep_as(page, "Half rail")
@@ -108,7 +109,7 @@ def test_no_line_comes_to_another_number_by_a_name_given_in_the_tally_or_in_the_
     page.get_by_role("button", name="Clear", exact=True).tap()
     tap_keys(page, "12")
     key(page, "Enter")
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     pick_on_the_pad(page, "Side")
     tap_keys(page, "+1")
     key(page, "Enter")
@@ -133,7 +134,7 @@ def test_no_line_comes_to_another_number_by_a_name_given_in_the_tally_or_in_the_
 
     open_place(page, "Pad")
     pick_on_the_pad(page, "Shelf")
-    page.get_by_text("Line 1 of the tally is called Shelf too").wait_for()
+    page.get_by_text("Line 1 in the history is named Shelf too").wait_for()
     field = page.get_by_role("textbox", name="Length or sum")
     assert field.input_value() == ""
     field.fill("2 × shelf")

@@ -3,6 +3,7 @@
 from tests.browser.hand import tap_keys
 from tests.browser.pad.in_pad import entry, key
 from tests.browser.start.start_support import eventually
+from tests.browser.words import MORE_KEYS
 
 ON_THEIR_WAY = """
 () => new Promise((resolve) => {
@@ -71,7 +72,7 @@ def test_a_sign_and_a_step_go_on_from_a_line_that_is_still_on_its_way(waking):
     key(waking, "Enter")
     tap_keys(waking, "−1/8")
     key(waking, "Enter")
-    key(waking, "more signs")
+    key(waking, MORE_KEYS)
     key(waking, "half")
     tap_keys(waking, "×2")
     wake(waking)
@@ -85,7 +86,7 @@ def test_an_unreadable_line_comes_back_and_what_was_typed_since_stays(waking):
         key(waking, "Enter")
     tap_keys(waking, "5 1/2")
     wake(waking)
-    waking.get_by_text("“12 1/” wasn't entered.").wait_for()
+    waking.get_by_text("“12 1/” wasn’t entered.").wait_for()
     assert entry(waking).input_value() == "5 1/2"
     assert texts(waking) == ["31"]
     waking.get_by_role("button", name="Fix it").tap()
@@ -110,7 +111,7 @@ def test_an_unreadable_line_that_is_left_out_takes_nothing_with_it_and_nothing_g
     waking.get_by_role("button", name="Fix it").tap()
     waking.get_by_role("button", name="Clear", exact=True).tap()
     # Eight of an inch less than what? It may not be taken from 31.
-    waking.get_by_text("It goes on from a line that was not entered.").wait_for()
+    waking.get_by_text("This builds on a line that wasn’t entered.").wait_for()
     assert texts(waking) == ["31"]
     waking.get_by_role("button", name="Fix it").tap()
     entry(waking).fill("12 1/4 - 1/8")
@@ -123,7 +124,7 @@ def test_an_unreadable_line_with_nothing_typed_since_stands_in_the_entry_again(w
     key(waking, "Enter")
     assert entry(waking).input_value() == ""
     wake(waking)
-    waking.get_by_text("This line wasn't entered").wait_for()
+    waking.get_by_text("This line wasn’t entered").wait_for()
     assert entry(waking).input_value() == "12 1/"
     waking.reload()
     wake(waking)

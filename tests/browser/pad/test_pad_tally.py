@@ -5,19 +5,20 @@ Sums are worked by hand, in the record cabinet's numbers.
 
 from tests.browser.hand import choose, keep_as, open_place, tap_keys
 from tests.browser.pad.in_pad import answer, enter, entry, key, lines
+from tests.browser.words import EDIT, MORE_KEYS, NOTHING_ENTERED, history_of
 
 
 def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(pad):
     enter(pad, "31 5/8+2 1/4")
     key(pad, "again, repeat the last step")
     pad.locator(".tally-line").nth(1).wait_for()
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "half")
     pad.locator(".tally-line").nth(2).wait_for()
     # The keypad is back at its digits.
     key(pad, "7")
     key(pad, "delete")
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "double")
     pad.locator(".tally-line").nth(3).wait_for()
     assert lines(pad) == [
@@ -30,7 +31,7 @@ def test_the_same_step_is_repeated_with_one_key_and_halved_and_doubled(pad):
 
 def test_the_kerf_of_the_settings_is_taken_away_with_one_touch(pad):
     enter(pad, "12")
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "subtract a kerf")
     pad.locator(".tally-line").nth(1).wait_for()
     assert lines(pad)[1] == "eleven and seven eighths inches"  # 1/8 in, until it is measured
@@ -41,7 +42,7 @@ def test_the_kerf_of_the_settings_is_taken_away_with_one_touch(pad):
     open_place(pad, "Project")
     pad.locator("button:enabled", has_text="Undo").wait_for()
     open_place(pad, "Pad")
-    key(pad, "more signs")
+    key(pad, MORE_KEYS)
     key(pad, "subtract a kerf")
     pad.locator(".tally-line").nth(2).wait_for()
     # An exact thirty-second is told as such, on sixteenths too.
@@ -49,7 +50,7 @@ def test_the_kerf_of_the_settings_is_taken_away_with_one_touch(pad):
     pad.locator("output[name=pad-answer]").get_by_text(
         "halfway between 11 3/4 and 11 13/16"
     ).wait_for()
-    pad.get_by_role("link", name="Tally, 3 lines").tap()
+    pad.get_by_role("link", name=history_of(3)).tap()
     pad.get_by_text("[2] − 3/32").wait_for()
 
 
@@ -73,7 +74,7 @@ def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
     open_place(pad, "Project")
     pad.locator("button:enabled", has_text="Undo").wait_for()
     open_place(pad, "Pad")
-    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_role("link", name=history_of(1)).tap()
     pad.get_by_text("Line 1", exact=True).tap()
     keep_as(pad, "Old width")
     open_place(pad, "Project")
@@ -98,20 +99,22 @@ def test_what_is_typed_tells_when_it_is_read_in_another_unit_than_it_was_typed_i
     echo = pad.locator(".pad .echo")
     echo.get_by_text("it’s now read in millimeters. Add units or clear it").wait_for()
     assert "You typed this in inches" in echo.text_content()
-    assert "read as 23/32 mm − 1 mm" in echo.text_content()
+    assert "Read as 23/32 mm − 1 mm" in echo.text_content()
     pad.get_by_role("button", name="Clear").tap()
     tap_keys(pad, "31.5")
-    echo.get_by_text("read as 31.5 mm", exact=True).wait_for()
+    echo.get_by_text("Read as 31.5 mm", exact=True).wait_for()
 
 
 def test_a_line_is_corrected_in_the_unit_that_it_was_entered_in(pad):
     enter(pad, "25")
     set_unit(pad, "Millimeters")
-    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_role("link", name=history_of(1)).tap()
     pad.get_by_text("Line 1", exact=True).tap()
-    pad.get_by_role("button", name="Correct").tap()
+    pad.get_by_role("button", name=EDIT).tap()
     echo = pad.locator(".pad .echo")
-    echo.get_by_text("Plain numbers here are inches, as when this line was entered").wait_for()
+    echo.get_by_text(
+        "Plain numbers here are inches, as they were when you entered this line"
+    ).wait_for()
     entry(pad).fill("26")
     answer(pad, "six hundred sixty point four millimeters")
     key(pad, "Enter")
@@ -126,14 +129,14 @@ def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_br
     tap_keys(pad, "−1/4")
     key(pad, "Enter")
     pad.locator(".tally-line").nth(1).wait_for()
-    pad.get_by_role("link", name="Tally, 2 lines").tap()
+    pad.get_by_role("link", name=history_of(2)).tap()
     pad.get_by_text("Line 1").tap()
-    pad.get_by_role("button", name="Correct").first.tap()
+    pad.get_by_role("button", name=EDIT).first.tap()
     assert entry(pad).input_value() == "37 9/16"
     entry(pad).fill("37 7/16")
     key(pad, "Enter")
     pad.get_by_role("button", name="thirty-seven and three sixteenths inches").wait_for()
-    pad.get_by_role("link", name="Tally, 2 lines").tap()
+    pad.get_by_role("link", name=history_of(2)).tap()
     pad.get_by_role("button", name="Undo").tap()
     pad.get_by_text("thirty-seven and five sixteenths inches").wait_for()
 
@@ -141,7 +144,7 @@ def test_an_earlier_line_is_corrected_in_place_and_later_ones_follow_and_undo_br
 def test_a_line_is_named_copied_used_by_name_kept_in_the_project_and_deleted(pad):
     pad.context.grant_permissions(["clipboard-read", "clipboard-write"])
     enter(pad, "3/4")
-    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_role("link", name=history_of(1)).tap()
     pad.get_by_text("Line 1").tap()
     pad.get_by_role("button", name="Name").tap()
     pad.get_by_role("textbox", name="Name").fill("side")
@@ -162,10 +165,10 @@ def test_a_line_is_named_copied_used_by_name_kept_in_the_project_and_deleted(pad
     open_place(pad, "Project")
     pad.get_by_role("listitem").filter(has_text="Side thickness").wait_for()
     open_place(pad, "Pad")
-    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_role("link", name=history_of(1)).tap()
     pad.get_by_text("side", exact=True).tap()
     pad.get_by_role("button", name="Delete").tap()
-    pad.get_by_text("Nothing entered yet").wait_for()
+    pad.get_by_text(NOTHING_ENTERED).wait_for()
     pad.locator("#place").get_by_role("button", name="Undo").tap()
     pad.get_by_text("side", exact=True).wait_for()
 
@@ -187,9 +190,9 @@ def test_the_tally_and_what_is_being_typed_are_there_after_the_phone_was_killed(
 def test_what_is_typed_when_a_line_is_corrected_comes_back_afterwards(pad):
     enter(pad, "12")
     tap_keys(pad, "7 1/2")
-    pad.get_by_role("link", name="Tally, 1 line").tap()
+    pad.get_by_role("link", name=history_of(1)).tap()
     pad.get_by_text("Line 1").tap()
-    pad.get_by_role("button", name="Correct").tap()
+    pad.get_by_role("button", name=EDIT).tap()
     assert entry(pad).input_value() == "12"
     entry(pad).fill("13")
     key(pad, "Enter")

@@ -9,6 +9,7 @@ import pytest
 
 from tests.browser.print.on_paper import lines, pages, upright
 from tests.browser.test_accessible import axe
+from tests.browser.words import EXAMPLE
 
 SIZES = {"Letter": (215.9, 279.4), "A4": (210, 297)}
 TRUE = 0.1  # of 100 mm
@@ -17,7 +18,7 @@ TRUE = 0.1  # of 100 mm
 def show_answer(page, server, key, **values):
     """Open a question by its address and fill in what is given, over its example."""
     page.goto(f"{server.address}#work-out/{key}")
-    page.get_by_role("button", name="Show the example").tap()
+    page.get_by_role("button", name=EXAMPLE).tap()
     for name, text in values.items():
         page.locator(f"input[name={name}]").fill(text)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()

@@ -7,12 +7,13 @@ import pytest
 from tests.browser.hand import keep_as, open_place
 from tests.browser.print.on_paper import pages, texts
 from tests.browser.test_accessible import axe, fill_project
+from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PROJECT
 
 
 def keep_frame(page, server):
     """A second line, which makes two parts of two pieces each."""
     page.goto(f"{server.address}#work-out/frame_around")
-    page.get_by_role("button", name="Show the example").tap()
+    page.get_by_role("button", name=EXAMPLE).tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(page, "Door frame")
 
@@ -69,7 +70,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     fill_project(page, server)
     keep_frame(page, server)
     open_place(page, "Project")
-    page.get_by_text("Print, rename, other projects").tap()
+    page.get_by_text(MORE_OF_PROJECT).tap()
     page.get_by_role("button", name="Shop sheet").tap()
     choose_paper(page, "A4")
     assert axe(page)["wrong"] == []
@@ -95,7 +96,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     assert page.get_by_role("img", name="0 of 2 cut").count() == 2
 
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.locator(".piece-done", has_text="All cut").wait_for()
     page.goto(f"{server.address}#shop-sheet")
     page.get_by_role("img", name="1 of 1 cut").wait_for()
@@ -125,7 +126,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     grid = json.loads(waiting.value.path().read_text(encoding="utf-8"))["document"]["labels"]
     assert (grid["unit"], grid["values"]["rows"], grid["values"]["first"]) == ("in", "29", "4")
     open_place(page, "Project")
-    page.get_by_text("What was done", exact=True).tap()
+    page.get_by_text(CHANGE_LOG, exact=True).tap()
     page.get_by_text("Changed the labels.").first.wait_for()
     page.goto(f"{server.address}#labels")
     page.get_by_text("29 labels down come out").wait_for()
@@ -145,4 +146,4 @@ def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(pho
     page.get_by_text("each 65.3 × 129.7 mm").wait_for()
     open_place(page, "Project")
     page.wait_for_function(LABELS_OF_STORE, arg="2 4")
-    assert not page.get_by_text("meanwhile").count()
+    assert not page.get_by_text(LABELS_CHANGED).count()

@@ -4,6 +4,7 @@ import struct
 import zlib
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.words import ALL_PROJECTS, EDIT, MORE_OF_PROJECT, READING, SAVE_CHANGE
 
 DRAFTS = """
 () => new Promise((resolve) => {
@@ -36,8 +37,8 @@ def keep_reading(page, name, text):
 def open_projects(page):
     """The list of all projects."""
     open_place(page, "Project")
-    page.get_by_text("Print, rename, other projects").tap()
-    page.get_by_role("button", name="Other projects").tap()
+    page.get_by_text(MORE_OF_PROJECT).tap()
+    page.get_by_role("button", name=ALL_PROJECTS).tap()
 
 
 def take(page, name):
@@ -68,9 +69,9 @@ def open_entry(page, name, act):
 
 def correct(page, name, text):
     """Type another text for a reading and save it."""
-    open_entry(page, name, "Correct")
-    page.get_by_label("The tape says").fill(text)
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    open_entry(page, name, EDIT)
+    page.get_by_label(READING).fill(text)
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
 
 
 def accept(page):

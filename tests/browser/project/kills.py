@@ -17,6 +17,7 @@ from playwright.sync_api import Error
 from tests.browser.conftest import CHROMIUM, FLAGS, SECONDS, SMALL
 from tests.browser.hand import open_place
 from tests.browser.start.start_support import eventually, wait_until_kept
+from tests.browser.words import SAVE, SAVE_TO_PROJECT, SAVED
 
 # So many acts are done before the moment of the kill is drawn, at most so many seconds ahead.
 ACTS = (0, 1)
@@ -112,10 +113,10 @@ def begin(page):
 
 def keep(page, name):
     """Keep what is shown; returns when the page says that it is kept."""
-    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.get_by_role("textbox", name="Name").fill(name)
-    page.get_by_role("button", name="Keep", exact=True).tap()
-    page.locator("#notices").get_by_text(f"Saved {name}.").wait_for()
+    page.get_by_role("button", name=SAVE, exact=True).tap()
+    page.locator("#notices").get_by_text(f"{SAVED} {name}.").wait_for()
 
 
 def look(page, ledger):
@@ -173,7 +174,7 @@ def cut_one(page, ledger):
     open_place(page, "At the saw")
     before = left(page)
     ledger.ticked += 1
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text(f"{before - 1} left of {PIECES}").wait_for()
     ledger.cut += 1
 

@@ -15,7 +15,7 @@ def test_a_blank_clearance_follows_the_settings_and_can_be_taken_back(phone, ser
     choose(page, "Width measured", "Inside, between the sides")
     choose(page, "Shelf fit", "In dadoes or rabbets")
     clearance = page.get_by_label("Clearance at each end", exact=True)
-    assert clearance.get_attribute("placeholder") == "blank: 1/32 in"
+    assert clearance.get_attribute("placeholder") == "1/32 in (Settings)"
     page.get_by_text("= 1/32″ from Settings").wait_for()
     keep_as(page, "Shelf")
 

@@ -8,6 +8,7 @@ import pytest
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
 from tests.browser.start.start_support import eventually
+from tests.browser.words import ROUGH_LENGTH, SAVE, SAVE_TO_PIECE, SCRAPPED, TEST_CUT, UNDID
 
 BOUNDARY = """
 window.asked = { locks: [], spoken: [] };
@@ -75,7 +76,7 @@ def test_an_evening_at_the_saw(page):
     page.evaluate("window.asked.locks[0].released = true")
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
     eventually(lambda: held(page) == [False, True])
-    cut = page.get_by_role("button", name="Cut one").bounding_box()
+    cut = page.get_by_role("button", name="Cut one", exact=True).bounding_box()
     tabs = page.get_by_role("navigation", name="Places").bounding_box()
     assert cut["y"] + cut["height"] <= tabs["y"]
     assert page.locator("#place").evaluate("(place) => place.scrollTop") == 0
@@ -90,12 +91,12 @@ def test_an_evening_at_the_saw(page):
     page.get_by_role("heading", name="Top rail").wait_for()
     tap(page, "Cut one")
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
-    tap(page, "Spoiled")
+    tap(page, SCRAPPED)
     said = page.locator("#notices .notice")
     said.get_by_text("Scrapped one Top rail. Cut one more.").wait_for()
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
     tap(page, "Undo")
-    said.get_by_text("Undid: Scrapped one Top rail.").wait_for()
+    said.get_by_text(f"{UNDID}: Scrapped one Top rail.").wait_for()
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
     tap(page, "Undo")
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
@@ -107,18 +108,18 @@ def test_an_evening_at_the_saw(page):
     open_place(page, "At the saw")
     page.get_by_role("heading", name="Top rail").wait_for()
 
-    tap(page, "Try a set-up")
+    tap(page, TEST_CUT)
     type_into(page, "Measured", "36 5/32")
     page.get_by_role("button", name="Done").tap()
     page.locator("output[name=result]").get_by_text("0.03125").first.wait_for()
-    tap(page, "Keep with the piece")
-    page.get_by_text("Last try: 1/32″").wait_for()
+    tap(page, SAVE_TO_PIECE)
+    page.get_by_text("Last test cut: 1/32″").wait_for()
 
     tap(page, "About this piece")
     page.get_by_label("Material", exact=True).fill("White oak")
-    type_into(page, "Cut longer by, at first", "1/2")
+    type_into(page, ROUGH_LENGTH, "1/2")
     page.get_by_role("button", name="Done").tap()
-    tap(page, "Keep")
+    tap(page, SAVE)
     page.locator(".saw-tools").get_by_text("White oak").wait_for()
     tap(page, "About this piece")
     page.get_by_label("Material", exact=True).fill("Oak")
@@ -139,7 +140,7 @@ def test_an_evening_at_the_saw(page):
     assert page.get_by_role("button", name="Read aloud").count() == 0
     page.evaluate("window.voicesCome()")
     tap(page, "Read aloud")
-    page.get_by_role("button", name="Reads each cut aloud").wait_for()
+    page.get_by_role("button", name="Reading cuts aloud").wait_for()
     tap(page, "Cut one")
     page.get_by_text("Top rail: all cut").wait_for()
     tap(page, "Next uncut")
@@ -172,7 +173,7 @@ def test_undo_at_the_saw_takes_back_what_was_done_at_the_saw_only(page):
     keep_reading(page, "Alcove width", "37 9/16")
     open_place(page, "At the saw")
     undo.tap()
-    page.locator("#notices").get_by_text("Took back: Cut one Top rail.").wait_for()
+    page.locator("#notices").get_by_text(f"{UNDID}: Cut one Top rail.").wait_for()
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()
     assert undo.is_disabled()
     open_place(page, "Project")
@@ -203,13 +204,13 @@ def test_an_allowance_not_kept_yet_tells_when_it_is_read_in_another_unit(page):
     keep_rail(page, "Top rail", "31 5/8")
     open_place(page, "At the saw")
     tap(page, "About this piece")
-    type_into(page, "Cut longer by, at first", "1")
+    type_into(page, ROUGH_LENGTH, "1")
     page.get_by_role("link", name="Settings").tap()
     choose(page, "Plain numbers are in", "Millimeters")
     page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     open_place(page, "At the saw")
     tap(page, "About this piece")
     page.get_by_text("You typed this in inches, and it’s now read in millimeters.").wait_for()
-    page.get_by_label("Cut longer by, at first", exact=True).fill("25 mm")
-    tap(page, "Keep")
+    page.get_by_label(ROUGH_LENGTH, exact=True).fill("25 mm")
+    tap(page, SAVE)
     page.get_by_role("heading", name="Top rail").wait_for()

@@ -16,6 +16,7 @@ from tests.browser.project.in_project import (
     picture,
 )
 from tests.browser.start.start_support import eventually
+from tests.browser.words import BACKUP_FILE, CHANGE_LOG, EDIT, HOW_ACCURATE, NOTE, READING, SAVE
 
 SHARE = """
 window.shared = [];
@@ -64,17 +65,17 @@ def open_backup(page):
 def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page = open_phone(phone, server, "old")
     keep_reading(page, "Alcove width", "37 9/16")
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(64, 48)}
     page.get_by_label("Photo", exact=True).set_input_files(photo)
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
     fill_linked_rail(page)
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
     open_place(page, "Project")
-    page.get_by_text("Not backed up yet").wait_for()
+    page.get_by_text("Not backed up").wait_for()
     open_backup(page)
     name, text = downloaded(page, "Download")
     assert name.endswith(".sawside.json")
@@ -85,7 +86,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page.get_by_role("button", name="Share").tap()
     eventually(lambda: page.evaluate("window.shared.length === 1"))
     assert json.loads(page.evaluate("window.shared[0][1]"))["document"] == kept["document"]
-    readings = downloaded(page, "Readings out")[1]
+    readings = downloaded(page, "Export readings")[1]
     assert "Alcove width" in readings
     open_place(page, "Project")
     assert page.get_by_text("since the last backup").count() == 0
@@ -93,9 +94,9 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page = open_phone(phone, server, "new")
     open_place(page, "Project")
     page.get_by_role("button", name="Restore a backup").tap()
-    give(page, "A backup", text[: len(text) // 2])
+    give(page, BACKUP_FILE, text[: len(text) // 2])
     page.get_by_text("This isn’t a backup").wait_for()
-    give(page, "A backup", text)
+    give(page, BACKUP_FILE, text)
     page.get_by_text("2 entries, 1 piece cut, saved").wait_for()
     page.get_by_role("button", name="As a new project").tap()
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
@@ -104,26 +105,26 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     assert (again["document"], again["photos"]) == (kept["document"], kept["photos"])
     page.get_by_role("button", name="Close the message").tap()
 
-    give(page, "Readings in", readings.replace("37 9/16", "37 7/16"), "readings.csv")
+    give(page, "Import readings", readings.replace("37 9/16", "37 7/16"), "readings.csv")
     page.get_by_role("dialog").get_by_text("can be cut down by 1/8″").wait_for()
     page.get_by_role("button", name="Accept").tap()
-    give(page, "Readings in", readings.replace("37 9/16", "37 //16"), "readings.csv")
+    give(page, "Import readings", readings.replace("37 9/16", "37 //16"), "readings.csv")
     page.get_by_text("Row 2").wait_for()
-    give(page, "A backup", text)
+    give(page, BACKUP_FILE, text)
     page.get_by_role("button", name="Merge into My project").tap()
     page.get_by_text("added under a numbered name").wait_for()
     page.get_by_role("button", name="Merge", exact=True).tap()
     page.get_by_role("listitem").filter(has_text="Alcove width 2").first.wait_for()
     open_backup(page)
-    give(page, "A backup", text)
-    page.get_by_role("button", name="In the place of My project").tap()
+    give(page, BACKUP_FILE, text)
+    page.get_by_role("button", name="Replace My project").tap()
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
     page.get_by_role("listitem").filter(has_text="Alcove width 2").wait_for(state="detached")
     page.locator("#place").get_by_role("button", name="Undo").tap()
     page.get_by_role("listitem").filter(has_text="Alcove width 2").first.wait_for()
 
     open_backup(page)
-    give(page, "A backup", text)
+    give(page, BACKUP_FILE, text)
     page.get_by_role("button", name="As a new project").tap()
     page.get_by_role("listitem").filter(has_text="Top rail").wait_for()
     open_projects(page)
@@ -131,7 +132,7 @@ def test_a_project_is_backed_up_wiped_restored_and_is_the_same(phone, server):
     page.get_by_role("dialog").get_by_role("button", name="Delete My project").tap()
     page.get_by_role("button", name="Delete My project", exact=True).wait_for(state="detached")
     page.get_by_role("button", name="My project", exact=True).tap()
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
 
 
@@ -140,26 +141,26 @@ def test_what_a_reading_leaves_unsure_is_told_and_which_to_measure_again(phone, 
     keep_reading(page, "Alcove width", "37 9/16")
     fill_linked_rail(page)
     keep_as(page, "Top rail")
-    open_entry(page, "Top rail", "How sure")
+    open_entry(page, "Top rail", HOW_ACCURATE)
     page.get_by_text("41 13/16″, probably within 1/32″, 1/32″ at the outside.").wait_for()
     page.get_by_role("button", name="Measure Alcove width again").tap()
-    type_into(page, "The tape says", "37 5/8")
+    type_into(page, READING, "37 5/8")
     page.get_by_role("button", name="Done").tap()
     open_place(page, "Project")
-    open_entry(page, "Alcove width", "How sure")
+    open_entry(page, "Alcove width", HOW_ACCURATE)
     page.get_by_text("37 9/16″, probably within").wait_for()
     page.get_by_role("link", name="‹ Project").tap()
 
     page.get_by_role("button", name="Add a note").tap()
-    page.get_by_label("The note").fill("Wall is out of plumb.\nScribe the left side.")
+    page.get_by_label(NOTE).fill("Wall is out of plumb.\nScribe the left side.")
     page.reload()
-    assert page.get_by_label("The note").input_value().endswith("Scribe the left side.")
-    page.get_by_role("button", name="Keep the note").tap()
+    assert page.get_by_label(NOTE).input_value().endswith("Scribe the left side.")
+    page.get_by_role("button", name=SAVE).tap()
     note = page.get_by_role("listitem").filter(has_text="Wall is out of plumb.")
     note.wait_for()
     correct(page, "Alcove width", "37 5/8")
     page.get_by_role("button", name="Accept").tap()
-    page.get_by_text("What was done").tap()
+    page.get_by_text(CHANGE_LOG).tap()
     page.get_by_text("Corrected Alcove width: 37 9/16 → 37 5/8.").last.wait_for()
 
 
@@ -169,14 +170,14 @@ def test_a_compressed_backup_is_the_same_and_one_that_swells_or_breaks_off_is_re
     page = open_phone(phone, server, "phone")
     keep_reading(page, "Alcove width", "37 9/16")
     open_backup(page)
-    name, content = downloaded_bytes(page, "Download, compressed")
+    name, content = downloaded_bytes(page, "Download compressed")
     assert name.endswith(".sawside.json.gz")
     plain = json.loads(downloaded(page, "Download")[1])
     assert json.loads(gzip.decompress(content))["document"] == plain["document"]
     for wrong in (gzip.compress(b" " * 70_000_000), content[:-20], b"\x1f\x8b nothing"):
-        give(page, "A backup", wrong)
-        page.get_by_text("too large for a backup, or can't be read").wait_for()
-        give(page, "A backup", content)
+        give(page, BACKUP_FILE, wrong)
+        page.get_by_text("can’t read this file, or it’s too big for a backup").wait_for()
+        give(page, BACKUP_FILE, content)
         page.get_by_text("1 entry, 0 pieces cut, saved").wait_for()
     for name in ("Alcove depth", "Alcove height"):
         keep_reading(page, name, "15 3/4")
@@ -205,12 +206,12 @@ def test_by_a_clock_in_the_year_10000_all_is_kept_backed_up_and_merged(phone, se
     open_backup(page)
     name, text = downloaded(page, "Download")
     assert name == "my-project-backup.sawside.json"
-    page.get_by_text("Last backed up, at a time that isn’t known.").wait_for()
+    page.get_by_text("Last backed up, time unknown.").wait_for()
     kept = json.loads(text)
     assert (kept["when"], kept["document"]["entries"][0]["text"]) == ("", "37 5/8")
-    give(page, "Readings in", "Name,Text\r\nDepth,12\r\n", "readings.csv")
+    give(page, "Import readings", "Name,Text\r\nDepth,12\r\n", "readings.csv")
     page.get_by_text("Imported 1 row of readings.").wait_for()
-    give(page, "A backup", text)
+    give(page, BACKUP_FILE, text)
     page.get_by_text("My project: 1 entry, 0 pieces cut.").wait_for()
     page.get_by_role("button", name="Merge into My project").tap()
     page.get_by_text("Added 0 of 1 entries").wait_for()
@@ -228,13 +229,15 @@ def test_a_table_is_read_as_a_spreadsheet_of_another_country_writes_its_file(pho
         ("33 ½", "utf-16-be"),
     ):
         mark = "\ufeff" if encoding == "utf-16-be" else ""
-        give(page, "Readings in", (mark + table.format(inches)).encode(encoding), "readings.txt")
+        give(
+            page, "Import readings", (mark + table.format(inches)).encode(encoding), "readings.txt"
+        )
         page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
         page.get_by_text("Imported 1 row of readings.").wait_for()
         page.get_by_role("button", name="Close the message").tap()
-        _, readings = downloaded(page, "Readings out")
+        _, readings = downloaded(page, "Export readings")
         assert f"Höhe,{inches.replace(',', '.')},in" in readings
     for bytes_ in (table.format(34).encode("cp1252"), table.format(34).encode("utf-16-le") + b"x"):
-        give(page, "Readings in", bytes_, "readings.csv")
+        give(page, "Import readings", bytes_, "readings.csv")
         page.get_by_text("Save the table as CSV UTF-8").wait_for()
-    assert downloaded(page, "Readings out")[1] == readings
+    assert downloaded(page, "Export readings")[1] == readings

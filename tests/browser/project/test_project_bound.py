@@ -6,8 +6,16 @@ What was typed goes with its document, and comes back with it.
 from tests.browser.hand import open_place
 from tests.browser.project.in_project import keep_reading, open_entry, open_projects, type_reading
 from tests.browser.project.test_project_backup import downloaded, give, open_backup
-
-UNKEPT = "Correction typed, not kept"
+from tests.browser.words import (
+    BACKUP_FILE,
+    EDIT,
+    READING,
+    SAVE_TO_PROJECT,
+    SAVED,
+    START,
+    UNSAVED_EDIT,
+    history_of,
+)
 
 
 def begin_project(page, name):
@@ -15,19 +23,19 @@ def begin_project(page, name):
     open_projects(page)
     page.get_by_role("button", name="New project").tap()
     page.get_by_role("textbox", name="Name").fill(name)
-    page.get_by_role("button", name="Begin", exact=True).tap()
+    page.get_by_role("button", name=START, exact=True).tap()
     page.get_by_role("heading", name=name).wait_for()
 
 
 def keep_door_height_with_two_quick_submits(page):
     """Both come before the first is answered; a dialog takes one."""
     type_reading(page, "80")
-    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.get_by_role("textbox", name="Name").fill("Door height")
     page.get_by_role("dialog").locator("form").evaluate(
         "(form) => { form.requestSubmit(); form.requestSubmit(); }"
     )
-    page.get_by_text("Saved Door height").wait_for()
+    page.get_by_text(f"{SAVED} Door height").wait_for()
     open_place(page, "Project")
     entry(page, "Door height").first.wait_for()
 
@@ -46,8 +54,8 @@ def test_an_act_begun_on_one_project_or_document_is_never_done_to_another(phone,
     backup = downloaded(one, "Download")[1]
     begin_project(one, "Second")
     keep_door_height_with_two_quick_submits(one)
-    open_entry(one, "Door height", "Correct")
-    one.get_by_label("The tape says").fill("79 3/4")
+    open_entry(one, "Door height", EDIT)
+    one.get_by_label(READING).fill("79 3/4")
 
     two = context.new_page()
     two.goto(server.address)
@@ -55,28 +63,28 @@ def test_an_act_begun_on_one_project_or_document_is_never_done_to_another(phone,
     entry(two, "Door height").first.wait_for()
     assert entry(two, "Door height").count() == 1
     open_backup(two)
-    give(two, "A backup", backup)
-    two.get_by_role("button", name="In the place of Second").tap()
+    give(two, BACKUP_FILE, backup)
+    two.get_by_role("button", name="Replace Second").tap()
     entry(two, "Alcove width").wait_for()
-    assert two.get_by_text(UNKEPT).count() == 0
-    one.get_by_text("What was shown here is not in the project that is open now").wait_for()
+    assert two.get_by_text(UNSAVED_EDIT).count() == 0
+    one.get_by_text("That item isn’t in the project you have open").wait_for()
     entry(one, "Alcove width").wait_for()
-    assert one.get_by_label("The tape says").count() == 0
-    assert one.get_by_text(UNKEPT).count() == 0
+    assert one.get_by_label(READING).count() == 0
+    assert one.get_by_text(UNSAVED_EDIT).count() == 0
     two.locator("#place").get_by_role("button", name="Undo").tap()
-    entry(one, "Door height").get_by_text(UNKEPT).wait_for()
+    entry(one, "Door height").get_by_text(UNSAVED_EDIT).wait_for()
 
     entry(one, "Door height").get_by_text("Door height", exact=True).first.tap()
     one.get_by_role("button", name="Rename", exact=True).last.tap()
     one.get_by_role("textbox", name="Name").fill("Door")
     open_projects(two)
-    two.get_by_role("button", name="Delete Second, the open one").tap()
-    two.get_by_role("dialog").get_by_role("button", name="Delete Second, the open one").tap()
+    two.get_by_role("button", name="Delete Second, open now").tap()
+    two.get_by_role("dialog").get_by_role("button", name="Delete Second, open now").tap()
     one.get_by_text("Second was deleted in another tab.").wait_for()
-    one.get_by_text("Typed there and not kept: 79 3/4").wait_for()
+    one.get_by_text("Typed there but not saved: 79 3/4").wait_for()
     dialog = one.get_by_role("dialog")
     dialog.get_by_role("button", name="Rename", exact=True).tap()
-    dialog.get_by_text("Another project is open now: nothing was changed.").wait_for()
+    dialog.get_by_text("Another project is open now. Nothing changed.").wait_for()
     assert dialog.get_by_role("textbox", name="Name").input_value() == "Door"
     dialog.get_by_role("button", name="Cancel").tap()
     entry(one, "Alcove width").wait_for()
@@ -93,16 +101,16 @@ def test_a_line_of_the_pad_means_the_document_it_was_entered_on_also_after_a_res
     page.get_by_role("button", name="Clear", exact=True).tap()
     page.get_by_role("textbox", name="Length or sum").fill("[Width] + 1")
     page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     open_backup(page)
-    give(page, "A backup", backup)
-    page.get_by_role("button", name="In the place of Second").tap()
-    page.get_by_text("1 line of the tally uses names from it, so it has no number").wait_for()
+    give(page, BACKUP_FILE, backup)
+    page.get_by_role("button", name="Replace Second").tap()
+    page.get_by_text("1 line of the history uses names from it, so it has no number").wait_for()
     entry(page, "Depth").wait_for()
 
     def line(says):
         open_place(page, "Pad")
-        page.get_by_role("link", name="Tally, 1 line").tap()
+        page.get_by_role("link", name=history_of(1)).tap()
         page.get_by_role("listitem").get_by_text(says).wait_for()
 
     line("This line uses a name from Second, which isn’t open.")

@@ -6,6 +6,7 @@ import sawside
 from tests.browser.hand import open_place
 from tests.browser.project.test_project_backup import give
 from tests.browser.start.start_support import eventually
+from tests.browser.words import BACKUP_FILE, NOTHING_SAVED
 from tests.core.hostile import SCRIPT, WHEN
 
 PLACES = (
@@ -53,7 +54,7 @@ def test_markup_in_a_backup_is_shown_as_text_and_never_run(phone, server):
     page.goto(server.address)
     open_backup_of_nothing(page)
     text = hostile_backup()
-    give(page, "A backup", text)
+    give(page, BACKUP_FILE, text)
     page.get_by_role("button", name="As a new project").tap()
     page.get_by_role("listitem").filter(has_text=SCRIPT).first.wait_for()
     for place in PLACES:
@@ -76,12 +77,12 @@ def test_a_backup_that_reaches_for_what_all_objects_share_is_refused(phone, serv
     }
     for place, into in places.items():
         into["__proto__"] = {"polluted": "yes"}
-        give(page, "A backup", json.dumps(whole))
+        give(page, BACKUP_FILE, json.dumps(whole))
         page.locator(".error").get_by_text(f"{place} holds “__proto__”").wait_for()
         del into["__proto__"]
     assert page.evaluate("({}).polluted === undefined")
     open_place(page, "Project")
-    page.get_by_text("Nothing kept yet").wait_for()
+    page.get_by_text(NOTHING_SAVED).wait_for()
 
 
 def open_backup_of_nothing(page):

@@ -16,6 +16,15 @@ from tests.browser.project.in_project import (
 )
 from tests.browser.start.start_support import eventually
 from tests.browser.test_accessible import axe
+from tests.browser.words import (
+    EDIT,
+    LIGHT_OR_HEAVY,
+    PIECE_THIS_LONG,
+    READING,
+    REDID,
+    SAVE,
+    SAVE_CHANGE,
+)
 
 
 def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
@@ -26,18 +35,18 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     page.locator("output[name=result]").get_by_text("forty-one and thirteen sixteenths").wait_for()
     keep_as(page, "Top rail")
     open_place(page, "At the saw")
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     page.get_by_text("All pieces cut").wait_for()
 
     open_place(page, "Project")
     page.get_by_role("button", name="Add a reading").tap()
-    page.get_by_label("The tape says").tap()
+    page.get_by_label(READING).tap()
     take(page, "Alcove width")
     tap_keys(page, "+1/4")
     page.get_by_text("Alcove width is 37 9/16″").wait_for()
-    page.locator("#sheet").get_by_role("button", name="Keep").tap()
+    page.locator("#sheet").get_by_role("button", name=SAVE).tap()
     page.get_by_role("textbox", name="Name").fill("Door")
-    page.get_by_role("dialog").get_by_role("button", name="Keep").tap()
+    page.get_by_role("dialog").get_by_role("button", name=SAVE).tap()
     door = page.get_by_role("listitem").filter(has_text="Door")
     door.get_by_text("thirty-seven and thirteen sixteenths inches").wait_for()
 
@@ -49,9 +58,9 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
     assert "forty-one and thirteen sixteenths inches" in number.text_content()
     assert "forty-one and eleven sixteenths inches" in number.text_content()
     assert "−1/8″" in number.text_content()
-    review.get_by_role("button", name="Take it back").tap()
-    assert page.get_by_label("The tape says").input_value() == "37 7/16"
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    review.get_by_role("button", name="Cancel").tap()
+    assert page.get_by_label(READING).input_value() == "37 7/16"
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     review.get_by_role("button", name="Accept").tap()
     rail = page.get_by_role("listitem").filter(has_text="Top rail")
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
@@ -68,9 +77,9 @@ def test_a_field_takes_a_reading_and_follows_it_when_it_is_corrected(page):
         review.get_by_role("button", name="Accept").tap()
         rail.get_by_text(f"forty-one and {words} inches").wait_for()
     page.locator("#place").get_by_role("button", name="Redo").tap()
-    review.get_by_role("button", name="Leave it").tap()
+    review.get_by_role("button", name="Cancel").tap()
     page.locator("#place").get_by_role("button", name="Redo").tap()
-    review.get_by_text("Done again: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
+    review.get_by_text(f"{REDID}: Corrected Alcove width: 37 9/16 → 37 7/16.").wait_for()
     review.get_by_role("button", name="Accept").tap()
     rail.get_by_text("forty-one and eleven sixteenths inches").wait_for()
     open_place(page, "At the saw")
@@ -90,27 +99,27 @@ def test_a_correction_tells_what_its_tape_will_have_kept(page):
         tape.get_by_label(label, exact=True).fill(text)
     page.get_by_role("button", name="Done").tap()
     eventually(lambda: not drafts(page))
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     choose(page, "Tape", "Old tape")
     page.get_by_text("Reads 37 9/16″ with Old tape; corrected, 37 5/16″.").wait_for()
-    page.get_by_label("The tape says").fill("31")
+    page.get_by_label(READING).fill("31")
     page.get_by_text("Reads 31″ with Old tape; corrected, 30 3/4″.").wait_for()
     answer = page.locator("output.result")
     answer.get_by_text("thirty and three quarters inches").wait_for()
-    answer.get_by_role("button", name="Save the correction").tap()
+    answer.get_by_role("button", name=SAVE_CHANGE).tap()
     reading = page.get_by_role("listitem").filter(has_text="Alcove width")
     reading.get_by_text("thirty and three quarters inches").wait_for()
 
 
 def test_a_reading_becomes_a_piece_that_follows_it_and_a_piece_begun_stays_as_typed(page):
     keep_reading(page, "Alcove width", "37 9/16")
-    open_entry(page, "Alcove width", "Cut a piece of it")
+    open_entry(page, "Alcove width", PIECE_THIS_LONG)
     assert page.get_by_label("Length", exact=True).input_value() == "[Alcove width]"
     page.locator("output[name=result]").get_by_text("thirty-seven and nine").wait_for()
     page.get_by_label("Length", exact=True).fill("30")
     page.get_by_role("button", name="Done").tap()
-    open_entry(page, "Alcove width", "Cut a piece of it")
-    page.get_by_text("A piece is begun already: its length stays as it was typed.").wait_for()
+    open_entry(page, "Alcove width", PIECE_THIS_LONG)
+    page.get_by_text("You already started a piece. Its length hasn’t changed.").wait_for()
     assert page.get_by_label("Length", exact=True).input_value() == "30"
 
 
@@ -159,12 +168,12 @@ def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_on
     keep_reading(page, "Alcove width", "37 9/16")
     fill_linked_rail(page)
     keep_as(page, "Top rail")
-    open_entry(page, "Alcove width", "Correct")
-    page.get_by_label("The tape says").tap()
+    open_entry(page, "Alcove width", EDIT)
+    page.get_by_label(READING).tap()
     take(page, "Top rail")
-    field = page.locator(".field", has=page.get_by_label("The tape says"))
+    field = page.locator(".field", has=page.get_by_label(READING))
     field.get_by_text("Alcove width → Top rail → Alcove width refers back to itself").wait_for()
-    assert page.get_by_label("The tape says").input_value() == "[Top rail]"
+    assert page.get_by_label(READING).input_value() == "[Top rail]"
     page.get_by_role("button", name="Done").tap()
 
     open_entry(page, "Alcove width", "Delete")
@@ -181,9 +190,9 @@ def test_a_line_that_would_follow_itself_is_refused_with_the_chain_and_a_lost_on
 
 def test_a_reading_holds_where_how_finely_and_a_photo_made_small(page):
     keep_reading(page, "Alcove width", "37 9/16")
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     page.get_by_label("Where", exact=True).fill("at the floor")
-    choose(page, "The tape read", "Light")
+    choose(page, LIGHT_OR_HEAVY, "Light")
     photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(2400, 1200)}
     page.get_by_label("Photo", exact=True).set_input_files(photo)
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
@@ -193,12 +202,12 @@ def test_a_reading_holds_where_how_finely_and_a_photo_made_small(page):
     page.reload()
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
     assert page.get_by_label("Where", exact=True).input_value() == "at the floor"
-    assert page.get_by_role("group", name="The tape read").get_by_label("Light").is_checked()
+    assert page.get_by_role("group", name=LIGHT_OR_HEAVY).get_by_label("Light").is_checked()
     page.get_by_text("Measured 20").wait_for()
     refused = {"name": "alcove.png", "mimeType": "image/png", "buffer": b"no picture"}
-    page.get_by_label("Another photo").set_input_files(refused)
-    page.get_by_text("no picture that the browser can read").wait_for()
-    page.get_by_role("button", name="Take the photo out").tap()
+    page.get_by_label("Replace photo").set_input_files(refused)
+    page.get_by_text("can’t open that picture").wait_for()
+    page.get_by_role("button", name="Remove photo").tap()
     page.locator("img.photo").wait_for(state="detached")
 
 
@@ -206,19 +215,19 @@ def test_a_piece_is_begun_for_each_entry_by_itself_and_is_done_with_once_kept(pa
     keep_reading(page, "Alcove width", "37 9/16")
     keep_reading(page, "Alcove height", "80 1/4")
     length = page.get_by_label("Length", exact=True)
-    open_entry(page, "Alcove width", "Cut a piece of it")
+    open_entry(page, "Alcove width", PIECE_THIS_LONG)
     assert length.input_value() == "[Alcove width]"
-    open_entry(page, "Alcove height", "Cut a piece of it")
+    open_entry(page, "Alcove height", PIECE_THIS_LONG)
     assert length.input_value() == "[Alcove height]"
     page.get_by_label("How many", exact=True).fill("2")
     page.get_by_role("button", name="Done").tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(page, "Side")
     page.reload()
-    open_entry(page, "Alcove width", "Cut a piece of it")
+    open_entry(page, "Alcove width", PIECE_THIS_LONG)
     assert length.input_value() == "[Alcove width]"
     page.get_by_role("link", name="Project", exact=True).first.tap()
-    open_entry(page, "Alcove height", "Cut a piece of it")
+    open_entry(page, "Alcove height", PIECE_THIS_LONG)
     assert page.get_by_label("How many", exact=True).input_value() != "2"
     # What is typed under the same question by itself is another matter.
     page.evaluate("location.hash = 'work-out/piece_by_hand'")

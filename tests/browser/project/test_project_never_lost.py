@@ -14,6 +14,19 @@ from tests.browser.project.in_project import (
     type_reading,
 )
 from tests.browser.start.start_support import eventually
+from tests.browser.words import (
+    BACKUP_FILE,
+    EDIT,
+    NOT_LET_SAVE,
+    NOT_SAVED_ON_CLOSE,
+    NOTHING_SAVED,
+    OUT_OF_SPACE,
+    READING,
+    SAVE,
+    SAVE_CHANGE,
+    SAVE_TO_PROJECT,
+    history_of,
+)
 
 FULL = """
 const put = IDBObjectStore.prototype.put;
@@ -41,8 +54,8 @@ STORED = """
 })
 """
 NO_ROOM = (
-    "This could not be kept: the browser has no more room for Sawside. "
-    "Free some space on the device, then try again. What you typed is still here."
+    "Couldn’t save: the browser is out of space. "
+    "Free up some space on your device, then try again. What you typed is still here."
 )
 
 
@@ -67,19 +80,19 @@ def test_with_no_room_left_it_is_said_and_what_was_typed_stays(context, server):
     assert page.evaluate("window.persistAsked") == 0
     keep_reading(page, "Alcove width", "37 9/16")
     eventually(lambda: page.evaluate("window.persistAsked === 1"))
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     page.evaluate("window.full = true")
-    page.get_by_label("The tape says").fill("37 7/16")
+    page.get_by_label(READING).fill("37 7/16")
     page.get_by_role("button", name="Done").tap()
-    page.get_by_text("the browser has no more room for Sawside").wait_for()
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.get_by_text(OUT_OF_SPACE).wait_for()
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     page.get_by_text(NO_ROOM, exact=True).wait_for()
-    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+    assert page.get_by_label(READING).input_value() == "37 7/16"
     page.evaluate("window.full = false")
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     page.get_by_role("listitem").get_by_text("thirty-seven and seven sixteenths").wait_for()
     page.get_by_role("link", name="Settings").tap()
-    page.get_by_text("The browser may clear what is here").wait_for()
+    page.get_by_text("The browser can erase this if space runs low").wait_for()
 
 
 def test_two_tabs_show_one_project_and_neither_overwrites_the_other(context, server):
@@ -95,17 +108,17 @@ def test_two_tabs_show_one_project_and_neither_overwrites_the_other(context, ser
         tab.get_by_role("textbox", name="Length or sum").fill("7 1/2")
         tab.get_by_role("button", name="Enter", exact=True).tap()
     for tab in (one, two):
-        tab.get_by_role("link", name="Tally, 2 lines").wait_for()
+        tab.get_by_role("link", name=history_of(2)).wait_for()
 
-    open_entry(one, "Alcove width", "Correct")
-    one.get_by_label("The tape says").fill("37 1/2")
+    open_entry(one, "Alcove width", EDIT)
+    one.get_by_label(READING).fill("37 1/2")
     correct(two, "Alcove width", "37 7/16")
     width = two.get_by_role("listitem").filter(has_text="Alcove width")
     width.get_by_text("thirty-seven and seven sixteenths").wait_for()
-    save = one.locator("output.result").get_by_role("button", name="Save the correction")
+    save = one.locator("output.result").get_by_role("button", name=SAVE_CHANGE)
     save.tap()
-    one.get_by_text("was corrected in another tab meanwhile: it is 37 7/16 there").wait_for()
-    assert one.get_by_label("The tape says").input_value() == "37 1/2"
+    one.get_by_text("was changed in another tab: it’s 37 7/16 there").wait_for()
+    assert one.get_by_label(READING).input_value() == "37 1/2"
     save.tap()
     width.get_by_text("thirty-seven and one half inches").wait_for()
 
@@ -124,7 +137,7 @@ def test_a_store_that_another_tab_holds_is_said_and_opened_when_it_lets_go(conte
         })"""
     )
     page = open_tab(context, server)
-    page.get_by_text("Sawside is open in another tab, with an older store").wait_for()
+    page.get_by_text("Sawside is open in another tab. Close that tab").wait_for()
     holder.evaluate("window.held.close()")
     page.get_by_role("textbox", name="Length or sum").fill("37 9/16")
     page.locator("output[name=pad-answer] .tape").wait_for()
@@ -136,7 +149,7 @@ def test_a_store_closed_by_a_newer_version_in_another_tab_is_said_and_what_was_t
 ):
     page = open_tab(context, server, context.pages[0])
     keep_reading(page, "Alcove width", "37 9/16")
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     newer = context.new_page()
     newer.goto(f"{server.address}manifest.webmanifest")
     newer.evaluate(
@@ -145,15 +158,15 @@ def test_a_store_closed_by_a_newer_version_in_another_tab_is_said_and_what_was_t
         })"""
     )
     page.bring_to_front()
-    page.get_by_label("The tape says").fill("37 7/16")
+    page.get_by_label(READING).fill("37 7/16")
     page.get_by_role("button", name="Done").tap()
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     page.get_by_text(
-        "This could not be kept: the browser closed the store, as it does when a newer Sawside "
-        "opens in another tab. What you typed is still here. Note it, then reload this page.",
+        "Couldn’t save: the browser closed Sawside’s storage. That happens when a newer version "
+        "opens in another tab. What you typed is still here. Write it down, then reload this page.",
         exact=True,
     ).wait_for()
-    assert page.get_by_label("The tape says").input_value() == "37 7/16"
+    assert page.get_by_label(READING).input_value() == "37 7/16"
 
 
 def test_where_nothing_may_be_stored_it_is_said_and_all_works_until_the_page_closes(phone, server):
@@ -162,8 +175,8 @@ def test_where_nothing_may_be_stored_it_is_said_and_all_works_until_the_page_clo
         "indexedDB.open = () => { throw new DOMException('Denied.', 'SecurityError'); };"
     )
     page = open_tab(context, server, context.pages[0])
-    page.get_by_text("does not let Sawside keep anything").wait_for()
-    page.get_by_text("all works, but is gone when the page closes").wait_for()
+    page.get_by_text(NOT_LET_SAVE).wait_for()
+    page.get_by_text(NOT_SAVED_ON_CLOSE).wait_for()
     keep_reading(page, "Alcove width", "37 9/16")
     open_place(page, "Project")
     page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
@@ -199,22 +212,22 @@ def test_a_store_erased_by_another_tab_is_filled_again_from_the_open_page(contex
     keep_reading(page, "Alcove width", "37 9/16")
     page.get_by_role("textbox", name="Length or sum").fill("7 1/2")
     page.get_by_role("button", name="Enter", exact=True).tap()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     page.get_by_role("textbox", name="Length or sum").fill("5")
     other = context.new_page()
     other.goto(f"{server.address}manifest.webmanifest")
     other.evaluate(ERASE)
     page.bring_to_front()
-    page.get_by_text("Another tab or the browser erased what Sawside saved.").wait_for()
-    page.get_by_text("The open project and the tally are saved again").wait_for()
+    page.get_by_text("Another tab or the browser erased your Sawside data.").wait_for()
+    page.get_by_text("The open project and the history are saved again").wait_for()
     page.get_by_role("button", name="Back up").wait_for()
     page.reload()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
     assert page.get_by_role("textbox", name="Length or sum").input_value() == "5"
     open_place(page, "Project")
     page.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
     page.get_by_role("button", name="Undo").first.tap()
-    page.get_by_text("Nothing kept yet").wait_for()
+    page.get_by_text(NOTHING_SAVED).wait_for()
 
 
 def test_an_erased_store_that_finds_no_room_advises_a_backup_before_a_reload(context, server):
@@ -245,9 +258,9 @@ def test_a_store_cleared_while_the_page_was_closed_is_said(context, server):
         })"""
     )
     page.reload()
-    page.get_by_text("The browser has cleared what Sawside kept here").wait_for()
+    page.get_by_text("The browser erased your Sawside data").wait_for()
     page.get_by_role("button", name="Restore a backup").tap()
-    page.get_by_label("A backup", exact=True).wait_for()
+    page.get_by_label(BACKUP_FILE, exact=True).wait_for()
 
 
 def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server):
@@ -258,7 +271,7 @@ def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server)
     open_place(page, "Project")
     page.get_by_text("saved by a newer version of the program").wait_for()
     type_reading(page, "80 1/4")
-    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.locator("#notices").get_by_text("saved by a newer version of the program").wait_for()
     kept = page.evaluate(STORED, False)
     assert (kept["schema"], kept["beams"], len(kept["entries"])) == (99, [], 1)
@@ -267,9 +280,9 @@ def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server)
 def keep_another(page):
     """Try to keep one more reading; the dialog stays open when it is refused."""
     type_reading(page, "80 1/4")
-    page.get_by_role("button", name="Keep in project").tap()
+    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.get_by_role("textbox", name="Name").fill("Alcove height")
-    page.get_by_role("button", name="Keep", exact=True).tap()
+    page.get_by_role("button", name=SAVE, exact=True).tap()
 
 
 def test_the_open_project_can_be_deleted_and_the_other_tab_is_told(context, server):
@@ -279,11 +292,11 @@ def test_the_open_project_can_be_deleted_and_the_other_tab_is_told(context, serv
     open_place(two, "Project")
     two.get_by_role("listitem").filter(has_text="Alcove width").wait_for()
     open_projects(one)
-    one.get_by_role("button", name="Delete My project, the open one").tap()
-    one.get_by_role("dialog").get_by_role("button", name="Delete My project, the open one").tap()
-    one.get_by_text("Deleted My project, the open one.").wait_for()
+    one.get_by_role("button", name="Delete My project, open now").tap()
+    one.get_by_role("dialog").get_by_role("button", name="Delete My project, open now").tap()
+    one.get_by_text("Deleted My project, open now.").wait_for()
     two.get_by_text("My project was deleted in another tab.").wait_for()
-    two.get_by_text("Nothing kept yet").wait_for()
+    two.get_by_text(NOTHING_SAVED).wait_for()
     keep_reading(two, "Alcove height", "80 1/4")
     open_place(two, "Project")
     two.get_by_role("listitem").filter(has_text="Alcove height").wait_for()

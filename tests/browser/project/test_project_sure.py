@@ -2,6 +2,7 @@
 
 from tests.browser.hand import choose, keep_as, open_question, tap_keys, type_into
 from tests.browser.project.in_project import keep_reading, open_entry, take
+from tests.browser.words import HOW_ACCURATE
 
 
 def take_into(page, label, then=""):
@@ -14,7 +15,7 @@ def take_into(page, label, then=""):
 
 def say_off(page, by):
     """Say what the reading may be off by, where it is corrected."""
-    type_into(page, "Good to within", by)
+    type_into(page, "Good to within ±", by)
     page.get_by_role("button", name="Done").tap()
     page.get_by_text("Updated Alcove width.").first.wait_for()
 
@@ -29,8 +30,8 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     choose(page, "Shelf fit", "Loose, on pins or cleats")
     keep_as(page, "Shelf")
     open_entry(page, "Shelf", "Open")
-    page.get_by_role("button", name="How sure").tap()
-    page.get_by_role("heading", name="How sure: Shelf").wait_for()
+    page.get_by_role("button", name=HOW_ACCURATE).tap()
+    page.get_by_role("heading", name="How accurate: Shelf").wait_for()
     page.get_by_text("7 7/16″, probably within 1/32″, 1/32″ at the outside.").wait_for()
     page.get_by_text("the total clearance of 1/8″ covers it.").wait_for()
 
@@ -46,13 +47,13 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
 
     page.get_by_role("button", name="Measure Alcove width again").tap()
     say_off(page, "1/4")
-    open_entry(page, "Shelf", "How sure")
+    open_entry(page, "Shelf", HOW_ACCURATE)
     page.get_by_text("7 7/16″, probably within 1/4″, 1/4″ at the outside.").wait_for()
     page.get_by_text("the total clearance of 1/8″ isn’t enough for that.").wait_for()
 
     page.get_by_role("button", name="Measure Alcove width again").tap()
     say_off(page, "8")
-    open_entry(page, "Shelf", "How sure")
+    open_entry(page, "Shelf", HOW_ACCURATE)
     page.get_by_text("With Alcove width 8″ less there’s no answer").wait_for()
     page.get_by_text("leaves no answer").wait_for()
     choose(page, "Which number", "Shelf minus inside width")
@@ -63,6 +64,6 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     type_into(page, "Piece", "11 29/32")
     page.get_by_role("button", name="Done").tap()
     keep_as(page, "Slats")
-    open_entry(page, "Slats", "How sure")
+    open_entry(page, "Slats", HOW_ACCURATE)
     page.get_by_text("4, between 3 and 4 at the outside.").wait_for()
     page.get_by_text("At worst", exact=True).wait_for()

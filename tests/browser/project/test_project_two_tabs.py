@@ -11,8 +11,19 @@ from tests.browser.project.in_project import (
     type_reading,
 )
 from tests.browser.start.start_support import eventually
+from tests.browser.words import (
+    EDIT,
+    LABELS_CHANGED,
+    LIGHT_OR_HEAVY,
+    READING,
+    ROUGH_LENGTH,
+    SAVE,
+    SAVE_CHANGE,
+    SAVED,
+    UNDID,
+)
 
-MEANWHILE = "Kerf was changed in another tab meanwhile: it is 5/32 there."
+MEANWHILE = "Kerf was changed in another tab: it’s 5/32 there."
 
 
 def put(page, label, text):
@@ -65,18 +76,18 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     shows(two, "Kerf", "1/16")
 
     for tab in (one, two):
-        open_entry(tab, "Alcove width", "Correct")
+        open_entry(tab, "Alcove width", EDIT)
     put(two, "Where", "At the floor")
     two.get_by_text("Updated Alcove width.").wait_for()
     shows(one, "Where", "At the floor")
-    choose(one, "The tape read", "Light")
+    choose(one, LIGHT_OR_HEAVY, "Light")
     one.get_by_text("Updated Alcove width.").wait_for()
     two.get_by_label("Light").and_(two.locator(":checked")).wait_for()
     shows(two, "Where", "At the floor")
 
-    put(two, "The tape says", "37 5/8")
-    two.locator("output.result").get_by_role("button", name="Save the correction").tap()
-    shows(one, "The tape says", "37 5/8")
+    put(two, READING, "37 5/8")
+    two.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    shows(one, READING, "37 5/8")
 
     one.bring_to_front()
     fill_linked_rail(one)
@@ -85,15 +96,15 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
         open_place(tab, "At the saw")
         tab.get_by_role("button", name="About this piece").tap()
     two.get_by_label("Material", exact=True).fill("Oak")
-    type_into(one, "Cut longer by, at first", "1/2")
-    two.get_by_role("button", name="Keep", exact=True).tap()
+    type_into(one, ROUGH_LENGTH, "1/2")
+    two.get_by_role("button", name=SAVE, exact=True).tap()
     shows(one, "Material", "Oak")
     one.get_by_role("button", name="Done").tap()
-    one.get_by_role("button", name="Keep", exact=True).tap()
+    one.get_by_role("button", name=SAVE, exact=True).tap()
     one.locator("#place[data-shows=saw]").wait_for()
     one.get_by_role("button", name="About this piece").tap()
     shows(one, "Material", "Oak")
-    shows(one, "Cut longer by, at first", "1/2")
+    shows(one, ROUGH_LENGTH, "1/2")
 
     for tab in (one, two):
         tab.goto(f"{server.address}#labels")
@@ -103,7 +114,7 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     put(two, "Labels down", "8")
     eventually(lambda: kept_labels(two).get("rows") == "8")
     put(one, "Labels down", "6")
-    one.get_by_text("The labels were changed meanwhile").wait_for()
+    one.get_by_text(LABELS_CHANGED).wait_for()
     shows(one, "Labels down", "6")
     assert kept_labels(two).get("rows") == "8"
     put(one, "Labels down", "4")
@@ -123,7 +134,7 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     keep_as(two, "Alcove depth")
     said = one.locator("#notices .notice")
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Took back: Saved Alcove height.").wait_for()
+    said.get_by_text(f"{UNDID}: {SAVED} Alcove height.").wait_for()
     for tab in (one, two):
         open_place(tab, "Project")
         tab.get_by_text("Alcove depth", exact=True).wait_for()
@@ -134,10 +145,10 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     fill_linked_rail(one)
     one.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(one, "Top rail")
-    two.get_by_role("button", name="Cut one").tap()
+    two.get_by_role("button", name="Cut one", exact=True).tap()
     two.get_by_text("all cut").wait_for()
     said.get_by_role("button", name="Undo").tap()
-    said.get_by_text("Can’t undo this by itself: Saved Top rail.").wait_for()
+    said.get_by_text(f"Can’t undo this by itself: {SAVED} Top rail.").wait_for()
     two.get_by_text("all cut").wait_for()
     open_place(one, "At the saw")
     one.get_by_text("all cut").wait_for()

@@ -21,6 +21,7 @@ from tests.browser.project.kills import kill, opened
 from tests.browser.project.test_project_backup import downloaded, give, open_backup
 from tests.browser.project.test_project_bound import begin_project
 from tests.browser.start.start_support import eventually
+from tests.browser.words import BACKUP_FILE, EDIT, OUT_OF_SPACE, history_of
 
 # What is held is not sent to the core, as when the page is ended before it could be.
 HOLD = """
@@ -115,7 +116,7 @@ def enter_line(page, text):
     page.get_by_role("button", name="Clear", exact=True).tap()
     page.get_by_role("textbox", name="Length or sum").fill(text)
     page.get_by_role("group", name="Keypad").get_by_role("button", name="Enter").tap()
-    page.get_by_role("link", name="Tally, 1 line").wait_for()
+    page.get_by_role("link", name=history_of(1)).wait_for()
 
 
 def rename(page, name, new):
@@ -136,7 +137,7 @@ def test_a_kill_just_after_a_rename_is_stored_leaves_the_tally_linked(held_phone
 
     page = held_phone.open()
     assert stored(page)["tally"] == ["[Niche] - 1"]
-    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_text("[Niche] - 1").wait_for()
     page.get_by_role("listitem").get_by_text("thirty-six and one half inches").wait_for()
 
@@ -147,7 +148,7 @@ def test_a_rename_whose_tally_finds_no_room_is_not_kept_either(held_phone):
     enter_line(page, "[Alcove] - 1")
     page.evaluate("window.refused = 'tally'")
     rename(page, "Alcove", "Niche")
-    page.get_by_role("dialog").get_by_text("no more room for Sawside").wait_for()
+    page.get_by_role("dialog").get_by_text(OUT_OF_SPACE).wait_for()
     assert stored(page)["entries"][0]["name"] == "Alcove"
     page.evaluate("window.refused = null")
     page.get_by_role("dialog").get_by_role("button", name="Rename").tap()
@@ -202,7 +203,7 @@ def test_a_size_from_before_the_last_change_says_so_until_the_core_has_answered(
 def with_many_photos(page):
     """A backup whose readings each have a photo of their own."""
     keep_reading(page, "Alcove", "37 1/2")
-    open_entry(page, "Alcove", "Correct")
+    open_entry(page, "Alcove", EDIT)
     photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(64, 48)}
     page.get_by_label("Photo", exact=True).set_input_files(photo)
     page.get_by_role("img", name="Where Alcove was measured").wait_for()
@@ -230,7 +231,7 @@ def test_a_project_deleted_in_another_tab_takes_no_photo_of_a_restore_under_way(
     two.goto(server.address)
     open_projects(two)
     open_backup(one)
-    give(one, "A backup", backup)
+    give(one, BACKUP_FILE, backup)
     one.get_by_role("button", name="As a new project").tap()
     for name in ("My project", "Second", "Third"):
         two.get_by_role("button", name=f"Delete {name}", exact=True).tap()

@@ -16,6 +16,7 @@ from tests.browser.project.in_project import (
     open_entry,
 )
 from tests.browser.test_accessible import SCRIPTS
+from tests.browser.words import EXAMPLE, ROUGH_LENGTH, SAVE, SAVE_CHANGE, SAVE_TO_PIECE, TEST_CUT
 
 WRONG = [".piece-name", ".piece-wrong", ".piece-length", ".drawing-bold", ".ends", ".saw-key"]
 NEEDED = [".piece-left" if each == ".piece-wrong" else each for each in WRONG]
@@ -60,7 +61,7 @@ def page(phone, server):
     """A rail that hangs on a reading, and moldings with long names and ends of many words."""
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/wrap")
-    opened.get_by_role("button", name="Show the example").tap()
+    opened.get_by_role("button", name=EXAMPLE).tap()
     opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(opened, "Molding around a case")
     keep_reading(opened, "Alcove width", "37 9/16")
@@ -110,7 +111,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     choose(page, "Left end", "Other angle")
     type_into(page, "Left end angle", "55")
     page.get_by_role("button", name="Done").tap()
-    page.locator("output.result").get_by_role("button", name="Save the correction").tap()
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     accept(page)
     correct(page, "Alcove width", "36 15/16")
     accept(page)
@@ -119,7 +120,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".notice").wait_for()
     # That no saw turns so far takes a line more; beside a message the drawing then gives way.
     check_in_sight(page, [each for each in WRONG if each != ".drawing-bold"])
-    tap(page, "Done: cut down, ends cut anew")
+    tap(page, "Done: cut down, ends recut")
     page.locator(".piece-wrong").wait_for(state="detached")
 
 
@@ -147,7 +148,7 @@ def test_a_long_number_is_whole(phone, server, settings, length, shown):
     open_place(opened, "At the saw")
     opened.get_by_role("button", name="Close the message").tap()
     assert opened.locator(".piece .fraction-seen").inner_text().split()[0] == shown
-    for light in ("As the device", "Sun"):
+    for light in ("Match device", "Sun"):
         choose(opened, "Light", light)
         opened.locator(".saw-body").evaluate("(body) => body.scrollTo(0, 0)")
         check_in_sight(opened, [".fraction-giant", ".piece-length"])
@@ -156,7 +157,7 @@ def test_a_long_number_is_whole(phone, server, settings, length, shown):
 def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, server):
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/crown")
-    opened.get_by_role("button", name="Show the example").tap()
+    opened.get_by_role("button", name=EXAMPLE).tap()
     opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(opened, "Crown of the cabinet")
     open_place(opened, "At the saw")
@@ -181,21 +182,21 @@ def test_whatever_is_pressed_beside_the_saw_is_large_enough_for_a_thick_glove(pa
         assert in_page(page, "sawsideSmallTargets", 72) == []
 
     check()
-    tap(page, "Try a set-up")
+    tap(page, TEST_CUT)
     page.get_by_label("Measured", exact=True).tap()
     check()
     tap_keys(page, "51 1/8")
     page.get_by_role("button", name="Done").tap()
-    page.get_by_role("button", name="Keep with the piece").wait_for()
+    page.get_by_role("button", name=SAVE_TO_PIECE).wait_for()
     check()
-    tap(page, "Keep with the piece")
+    tap(page, SAVE_TO_PIECE)
     page.locator(".notice").wait_for()
     check()
     tap(page, "About this piece")
-    type_into(page, "Cut longer by, at first", "1/2")
+    type_into(page, ROUGH_LENGTH, "1/2")
     check()
     page.get_by_role("button", name="Done").tap()
-    tap(page, "Keep")
+    tap(page, SAVE)
     page.locator(".piece").wait_for()
     choose(page, "Order", "By board")
     page.get_by_text("2 1/4″ wide: 1 cut, 51 9/16″").wait_for()

@@ -10,6 +10,14 @@ import pytest
 
 from tests.browser.hand import open_place, tap_keys
 from tests.browser.project.in_project import correct, keep_reading, open_entry, picture
+from tests.browser.words import (
+    EDIT,
+    NOT_LET_SAVE,
+    NOT_OFFLINE,
+    NOT_SAVED_ON_CLOSE,
+    NOTHING_ENTERED,
+    history_of,
+)
 
 BLOCK_ALL = 2
 BLOCKED = {"profile": {"default_content_setting_values": {"cookies": BLOCK_ALL}}}
@@ -35,16 +43,16 @@ def works(page):
     """Everything that keeps: the tally, the project, a photo, the saw's light and screen."""
     tap_keys(page, "31 5/8")
     page.get_by_role("button", name="Enter", exact=True).tap()
-    page.get_by_role("link", name="Tally, 1 line").tap()
+    page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_role("listitem").get_by_text("thirty-one and five eighths").wait_for()
     page.get_by_role("button", name="Clear").tap()
-    page.get_by_text("Nothing entered yet").wait_for()
+    page.get_by_text(NOTHING_ENTERED).wait_for()
     page.get_by_role("button", name="Undo").tap()
     page.get_by_role("listitem").get_by_text("thirty-one and five eighths").wait_for()
     keep_reading(page, "Alcove width", "37 9/16")
     correct(page, "Alcove width", "37 7/16")
     page.get_by_role("listitem").get_by_text("thirty-seven and seven sixteenths").wait_for()
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     photo = {"name": "alcove.png", "mimeType": "image/png", "buffer": picture(64, 48)}
     page.get_by_label("Photo", exact=True).set_input_files(photo)
     page.get_by_role("img", name="Where Alcove width was measured").wait_for()
@@ -60,11 +68,11 @@ def test_where_the_browser_blocks_site_data_it_is_said_and_all_works(phone, serv
     failed = []
     page.on("pageerror", lambda error: failed.append(str(error)))
     page.goto(server.address)
-    page.get_by_text("This browser does not let Sawside keep anything").wait_for()
-    page.get_by_text("all works, but is gone when the page closes").wait_for()
+    page.get_by_text(NOT_LET_SAVE).wait_for()
+    page.get_by_text(NOT_SAVED_ON_CLOSE).wait_for()
     works(page)
     page.get_by_role("link", name="Settings").tap()
-    page.get_by_text("This browser can't keep the app for use without network").wait_for()
+    page.get_by_text(NOT_OFFLINE).wait_for()
     assert failed == []
 
 
@@ -79,7 +87,7 @@ def test_what_a_browser_refuses_besides_is_done_without(phone, server, refused):
     page.on("pageerror", lambda error: failed.append(str(error)))
     page.goto(server.address)
     works(page)
-    open_entry(page, "Alcove width", "Correct")
+    open_entry(page, "Alcove width", EDIT)
     page.get_by_role("button", name="Copy").tap()
     page.locator("#notices").get_by_text("cop").wait_for()
     assert failed == []

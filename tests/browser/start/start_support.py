@@ -7,6 +7,7 @@ from contextlib import suppress
 from playwright.sync_api import Error
 
 from tests.browser.hand import tap_keys
+from tests.browser.words import READY_OFFLINE
 from web.build import serving
 
 FIRST_ANSWER = "sawside:first-answer"
@@ -49,7 +50,7 @@ def wait_for_snapshot(page):
 
 def wait_until_kept(page):
     """Until every file is on the device, and a snapshot with them."""
-    eventually(lambda: "Ready without network" in page.locator("#notices").text_content())
+    eventually(lambda: READY_OFFLINE in page.locator("#notices").text_content())
     wait_for_snapshot(page)
 
 

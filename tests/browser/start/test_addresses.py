@@ -7,8 +7,9 @@ import pytest
 from tests.browser.hand import tap_keys
 from tests.browser.project.in_project import keep_reading
 from tests.browser.start.start_support import eventually
+from tests.browser.words import ALL_PROJECTS, HISTORY, READY_OFFLINE, SOLVE
 
-ALL_QUESTIONS = "Mitered length"
+MITERED_LENGTH = "Mitered length"
 
 
 def go(page, to):
@@ -31,11 +32,11 @@ def test_an_address_that_is_none_stops_no_start(phone, server, address):
 def test_a_question_or_line_that_there_is_not_is_said_not_waited_for(page):
     for address in ("work-out/nonesuch", "work-out/constructor", "work-out/%"):
         go(page, address)
-        page.get_by_text("Sawside has no question under this address.").wait_for()
+        page.get_by_text("There’s no question at this address.").wait_for()
     page.reload()
-    page.get_by_text("Sawside has no question under this address.").wait_for()
+    page.get_by_text("There’s no question at this address.").wait_for()
     page.get_by_role("link", name="All questions").tap()
-    page.get_by_role("link", name=ALL_QUESTIONS).wait_for()
+    page.get_by_role("link", name=MITERED_LENGTH).wait_for()
     for address in ("work-out/mitered_length/99", "reading/99", "note/99", "about/99", "try/99"):
         go(page, address)
         page.get_by_text("in the project").first.wait_for()
@@ -44,7 +45,20 @@ def test_a_question_or_line_that_there_is_not_is_said_not_waited_for(page):
         go(page, address)
         page.locator("#place .error:not(:empty)").first.wait_for()
     go(page, "work-out/mitered_length/1")
-    page.get_by_text("This line isn't in the project.").wait_for()
+    page.get_by_text("This line isn’t in the project.").wait_for()
+
+
+def test_the_window_is_called_by_what_is_shown_in_it(page):
+    titles = {
+        "work-out": SOLVE,
+        "work-out/mitered_length": MITERED_LENGTH,
+        "tally": HISTORY,
+        "projects": ALL_PROJECTS,
+        "pad": "Pad",
+    }
+    for address, title in titles.items():
+        go(page, address)
+        page.wait_for_function("title => document.title === title", arg=f"{title} · Sawside")
 
 
 def test_the_service_worker_answers_files_with_themselves_and_unknown_addresses_not_at_all(
@@ -53,7 +67,7 @@ def test_the_service_worker_answers_files_with_themselves_and_unknown_addresses_
     context = phone()
     page = context.pages[0]
     page.goto(server.address)
-    eventually(lambda: "Ready without network" in page.locator("#notices").text_content())
+    eventually(lambda: READY_OFFLINE in page.locator("#notices").text_content())
     for address in ("", "?from=home", "index.html", "#saw"):
         page.goto(server.address + address)
         page.get_by_role("navigation", name="Places").wait_for()

@@ -14,9 +14,10 @@ from tests.browser.start.start_support import (
     wait_until_kept,
     way_of_start,
 )
+from tests.browser.words import NOT_OFFLINE, NOT_STARTED
 
 REST = "python/wheels-rest.zip"
-LOST = "The network is gone. Loading goes on when it is back"
+LOST = "You’re offline. Loading picks up again when you’re back on"
 
 
 @pytest.fixture
@@ -79,7 +80,7 @@ def test_wherever_the_network_is_lost_no_other_browser_is_advised_and_it_goes_on
     page = open_at(phone(), recording.address)
     page.get_by_role("textbox", name="Length or sum").fill("7-13/16")
     page.get_by_text(LOST).wait_for()
-    assert page.get_by_text("update the browser").count() == 0
+    assert page.get_by_text("update your browser").count() == 0
     recording.lost_at, recording.is_lost = None, False
     answer = page.locator("output[name=pad-answer]")
     answer.get_by_text("seven and thirteen sixteenths inches").wait_for()
@@ -91,7 +92,7 @@ def test_a_page_whose_script_is_lost_on_its_way_advises_to_look_at_the_network_f
 ):
     recording.lost_at = "main.js"
     page = open_at(phone(), recording.address)
-    page.get_by_text("Check the network, then reload.").wait_for()
+    page.get_by_text("Check your connection and reload.").wait_for()
 
 
 def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(phone, recording):
@@ -102,7 +103,7 @@ def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(p
     typed.fill("7-13/16")
     assert way_of_start(page) == "slow"
     page.get_by_text(LOST).wait_for()
-    page.get_by_text("Answered as soon as the arithmetic is here.").wait_for()
+    page.get_by_text("Your answer shows up as soon as loading finishes.").wait_for()
     assert typed.input_value() == "7-13/16"
     assert REST not in recording.whole_files()
     assert "service-worker.js" not in recording.whole_files()
@@ -120,7 +121,7 @@ def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(p
 def test_a_rest_that_cant_be_had_is_said_and_comes_when_tried_again(phone, recording):
     recording.withheld = REST
     page = open_at(phone(), recording.address)
-    page.get_by_text("The arithmetic did not start.").wait_for()
+    page.get_by_text(NOT_STARTED).wait_for()
     recording.withheld = None
     page.get_by_role("button", name="Try again").tap()
     answers_rightly(page)
@@ -132,7 +133,7 @@ def test_a_rest_of_another_version_is_not_put_in_place(phone, recording, site, t
     with zipfile.ZipFile(recording.folder / REST, "a") as rest:
         rest.writestr("sawside/of_the_next_version.py", "")
     page = open_at(phone(), recording.address)
-    page.get_by_text("The arithmetic did not start.").wait_for()
+    page.get_by_text(NOT_STARTED).wait_for()
     recording.folder = site
     page.get_by_role("button", name="Try again").tap()
     answers_rightly(page)
@@ -151,13 +152,13 @@ def test_where_nothing_may_be_stored_the_site_still_answers_and_says_so(phone, r
     page = open_at(context, recording.address)
     answers_rightly(page)
     page.get_by_role("link", name="Settings").tap()
-    page.get_by_text("This browser can't keep the app for use without network").wait_for()
+    page.get_by_text(NOT_OFFLINE).wait_for()
 
 
 def test_a_start_that_fails_says_so_and_succeeds_when_tried_again(phone, recording):
     recording.withheld = "pack.json"
     page = open_at(phone(), recording.address)
-    page.get_by_text("The arithmetic did not start.").wait_for()
+    page.get_by_text(NOT_STARTED).wait_for()
     recording.withheld = None
     page.get_by_role("button", name="Try again").tap()
     answers_rightly(page)
@@ -174,4 +175,4 @@ def test_a_browser_too_old_for_the_core_is_told_so_in_a_sentence(phone, recordin
     context = phone()
     context.add_init_script("delete WebAssembly.instantiateStreaming")
     page = open_at(context, recording.address)
-    page.get_by_text("This browser is too old for the arithmetic").wait_for()
+    page.get_by_text("This browser is too old for Sawside").wait_for()

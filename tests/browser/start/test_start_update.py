@@ -47,7 +47,7 @@ def is_new(page):
 
 def offer(page):
     """The line that offers the new version."""
-    return page.get_by_text("A new version is here.")
+    return page.get_by_text("There’s a new version.")
 
 
 def test_a_new_version_is_offered_and_used_only_when_the_person_takes_it(phone, server, next_site):
@@ -70,7 +70,7 @@ def test_a_new_version_is_offered_and_used_only_when_the_person_takes_it(phone, 
     assert not is_new(page)
     answers_rightly(page)
 
-    page.get_by_role("button", name="Use it now").tap()
+    page.get_by_role("button", name="Update").tap()
     eventually(lambda: is_new(page))
     answers_rightly(page)
     assert not offer(page).is_visible()

@@ -37,7 +37,7 @@ function out(app, opened) {
   const last = element("p", { class: "help" });
   const draw = () => {
     const kept = app.state.get().backups[opened.id];
-    const when = kept?.when ? ` ${kept.when.replace("T", " ")}` : ", at a time that isn’t known";
+    const when = kept?.when ? ` ${kept.when.replace("T", " ")}` : ", time unknown";
     last.textContent = kept ? `Last backed up${when}.` : "Not backed up yet.";
   };
 
@@ -65,13 +65,13 @@ function out(app, opened) {
     element(
       "p",
       {},
-      "One file with the whole project, its photos and its log. Keep it somewhere else than on this phone.",
+      "One file with the whole project, photos and change log. Keep a copy somewhere other than this phone.",
     ),
     element(
       "div",
       { class: "button-row" },
       button("Download", () => give(download), { class: "button primary" }),
-      button("Download, compressed", () => give(download, compressed)),
+      button("Download compressed", () => give(download, compressed)),
       canShareFiles() ? button("Share", () => give(share)) : null,
     ),
     last,

@@ -27,7 +27,8 @@ export function restoring(app) {
   /** @param {File} file */
   async function take(file) {
     const text = await readFile(file);
-    if (text === null) return say(sentence("This file is too large for a backup, or can't be read.", "error"));
+    if (text === null)
+      return say(sentence("Sawside can’t read this file, or it’s too big for a backup. Pick another one.", "error"));
     const restored = await app.ask({ do: "restore", text });
     if (!restored.ok) return say(sentence(inWords(restored.error), "error"));
     const { asNew, replace, merge } = ways(app, text, restored);
@@ -39,7 +40,7 @@ export function restoring(app) {
         "div",
         { class: "button-row" },
         button("As a new project", asNew, { class: "button primary" }),
-        record ? button(`In the place of ${name}`, replace) : null,
+        record ? button(`Replace ${name}`, replace) : null,
         record ? button(`Merge into ${name}`, () => merge(say)) : null,
       ),
     );
@@ -48,7 +49,7 @@ export function restoring(app) {
   return element(
     "section",
     { class: "project", "aria-label": "Restore from a file" },
-    fileField({ label: "A backup", accept: ACCEPT, onFile: take }),
+    fileField({ label: "Backup file", accept: ACCEPT, onFile: take }),
     found,
   );
 }
@@ -75,7 +76,7 @@ function ways(app, text, restored) {
   const asNew = () => withPhotos((pictures) => app.projects.add(restored.document, pictures));
 
   function replace() {
-    const act = { document: restored.document, said: `Restored. Undo brings back what was here.${unlinked(app)}` };
+    const act = { document: restored.document, said: `Restored. Undo puts back what was here.${unlinked(app)}` };
     return withPhotos((pictures) => app.project.tryChange(act, { pictures }));
   }
 
@@ -104,6 +105,6 @@ function ways(app, text, restored) {
 function unlinked(app) {
   const count = app.tally.linesOf(app.state.get().record);
   if (count === 0) return "";
-  const [use, have] = count === 1 ? ["line of the tally uses", "it has"] : ["lines of the tally use", "they have"];
+  const [use, have] = count === 1 ? ["line of the history uses", "it has"] : ["lines of the history use", "they have"];
   return ` ${count} ${use} names from it, so ${have} no number until then.`;
 }

@@ -17,7 +17,7 @@ const TABLES = [
 ];
 const UNREADABLE = {
   message: "This file can’t be read.",
-  remedy: "Save the table as CSV UTF-8, then choose it again.",
+  remedy: "Save the table as CSV UTF-8, then pick it again.",
 };
 const ACCEPT = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
 
@@ -69,8 +69,8 @@ function table(app, what, label) {
     "div",
     { class: "table-row" },
     element("h3", {}, label),
-    button(`${label} out`, give),
-    fileField({ label: `${label} in`, accept: ACCEPT, onFile: take }),
+    button(`Export ${label.toLowerCase()}`, give),
+    fileField({ label: `Import ${label.toLowerCase()}`, accept: ACCEPT, onFile: take }),
     wrong.node,
   );
 }

@@ -51,7 +51,7 @@ export function stillNeeded(wanted, fields) {
   const label = (/** @type {string | null} */ key) => fields.find((field) => field.key === key)?.label ?? key;
   const missing = [...new Set(wanted.filter(({ kind }) => kind === "missing").map(({ field }) => label(field)))];
   return present([
-    missing.length ? element("p", { class: "help" }, `Still needed: ${missing.join(", ")}.`) : null,
+    missing.length ? element("p", { class: "help" }, `Still need: ${missing.join(", ")}`) : null,
     ...wanted.filter(({ kind }) => kind !== "missing").map((error) => element("p", { class: "help" }, inWords(error))),
   ]);
 }

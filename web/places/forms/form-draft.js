@@ -17,8 +17,8 @@ export const projectKey = (app, ...parts) => correctionKey(app.state.get().recor
  */
 const notKept = (field) => ({
   field,
-  message: "This was typed and is not kept yet.",
-  remedy: "It is kept when you leave its field, unless something here is wrong.",
+  message: "This isn’t saved yet.",
+  remedy: "It saves when you leave the field, unless something needs fixing.",
 });
 
 /**

@@ -77,9 +77,9 @@ function row(app, entry, take) {
     others.hidden = false;
     firstIn(others, "button")?.focus();
   }
-  const more = button("Its other numbers", open, {
+  const more = button("Other numbers", open, {
     class: "button quiet",
-    "aria-label": `Other numbers of ${entry.name}`,
+    "aria-label": `Other numbers from ${entry.name}`,
   });
   return element(
     "li",

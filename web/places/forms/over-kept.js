@@ -10,7 +10,7 @@ import { inUnit } from "./units.js";
 /** @typedef {Record<string, Typed>} Values by the keys of the fields */
 
 /** @type {Unchanged} */
-const AS_IT_IS = { ok: true, said: "It is so already." };
+const AS_IT_IS = { ok: true, said: "Nothing changed." };
 
 /**
  * Fields that are kept as they are left. Only what was typed here since it was shown is sent, laid over what is kept
@@ -104,8 +104,8 @@ function clashesOver(shown) {
    */
   function refuse(field, typed, now) {
     refused.set(field.key, { typed, now });
-    const message = `${field.label} was changed in another tab meanwhile${there(field, now)}.`;
-    const remedy = "What you typed is still here. Type it once more to keep it all the same, or leave it.";
+    const message = `${field.label} was changed in another tab${there(field, now)}.`;
+    const remedy = "What you typed is still here. Type it again to save it anyway, or leave it.";
     return { refusal: { ok: false, error: { kind: "meanwhile", message, remedy, field: field.key } } };
   }
 
@@ -150,5 +150,5 @@ function clashesOver(shown) {
  */
 function there({ choices }, now) {
   if (typeof now !== "string") return "";
-  return `: it is ${choices?.find(({ value }) => value === now)?.label ?? (now || "blank")} there`;
+  return `: it’s ${choices?.find(({ value }) => value === now)?.label ?? (now || "blank")} there`;
 }

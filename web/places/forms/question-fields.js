@@ -16,7 +16,7 @@ import { inUnit } from "./units.js";
 export function offering(declared, here) {
   const field = { ...declared, default: inUnit(declared, "default", here.unit) };
   if (field.fields) return { ...field, fields: field.fields.map((each) => offering(each, here)) };
-  if (field.setting) return { ...field, blank_shows: `blank: ${asSet(field.setting, here)}` };
+  if (field.setting) return { ...field, blank_shows: `${asSet(field.setting, here)} (Settings)` };
   if (!field.choices_from) return field;
   const { settings } = here;
   const { choices = [] } = field;

@@ -30,7 +30,7 @@ export function unitNamed(app, unit) {
  */
 export function unitNote(node, unit, app) {
   node.hidden = unit === app.project.unit();
-  node.textContent = `A bare number here still means ${unitNamed(app, unit)}, as when this was begun.`;
+  node.textContent = `Plain numbers here are still ${unitNamed(app, unit)}, as they were when you started.`;
 }
 
 /**

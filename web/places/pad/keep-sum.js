@@ -15,8 +15,8 @@ export async function keepSum(app, what, { name, onKept } = {}) {
   if (!sum.ok || document.querySelector("dialog[open]")) return;
   const { text, unit, said, value } = sum;
   nameDialog({
-    title: `Keep ${"brief" in value ? value.brief : value.text}`,
-    act: "Keep",
+    title: `Save ${"brief" in value ? value.brief : value.text}`,
+    act: "Save",
     name,
     told: said,
     async give(given) {

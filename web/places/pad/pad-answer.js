@@ -3,7 +3,7 @@ import { latest } from "../../store/page/latest.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
 import { padCard } from "./pad-card.js";
-import { padUnit, unitSaid } from "./pad-unit.js";
+import { examples, padUnit, unitSaid } from "./pad-unit.js";
 
 /** @import { Answered, Message, Read, TallyLineTold, Value } from "../../python/contract.d.ts" */
 /** @import { Pad, State } from "../../store/shapes.d.ts" */
@@ -18,7 +18,10 @@ import { padUnit, unitSaid } from "./pad-unit.js";
  */
 export function padAnswer(app, onKept) {
   const read = latest(app.ask);
-  const card = padCard(() => keepShown(app, onKept));
+  const card = padCard(
+    () => keepShown(app, onKept),
+    () => examples(app).sum,
+  );
   /** @type {string | null} */
   let current = null;
   /** @type {string | null} */
@@ -100,7 +103,7 @@ function reading(app, text) {
  */
 function echoOf(app, { echo, note }) {
   const told = [note, unitSaid(app)].filter(Boolean);
-  return [`read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
+  return [`Read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
 }
 
 /**

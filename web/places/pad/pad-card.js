@@ -8,12 +8,13 @@ import { unbroken } from "../../widgets/numbers/unbroken.js";
 /**
  * How a text of the pad was read, what is wrong with it, and the large number with its key.
  * @param {() => unknown} onKeep
+ * @param {() => string} example a sum that may be typed here
  */
-export function padCard(onKeep) {
+export function padCard(onKeep, example) {
   const wrong = fieldError("pad-error");
   const echo = element("p", { class: "echo" });
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
-  const keep = button("Keep", onKeep, { class: "button primary", "aria-label": "Keep in project" });
+  const keep = button("Save", onKeep, { class: "button primary", "aria-label": "Save to project" });
   const say = (/** @type {string} */ sentence) =>
     output.replaceChildren(element("p", { class: "help" }, unbroken(sentence)));
 
@@ -23,7 +24,7 @@ export function padCard(onKeep) {
     wait(/** @type {boolean} */ isStarting) {
       output.classList.add("waiting");
       const isBlank = !output.querySelector(".main-answer");
-      if (isStarting && isBlank) say("Answered as soon as the arithmetic is here.");
+      if (isStarting && isBlank) say("Your answer shows up as soon as loading finishes.");
     },
     /**
      * @param {string} asked
@@ -44,7 +45,7 @@ export function padCard(onKeep) {
       wrong.show(null);
       echo.textContent = "";
       keep.disabled = true;
-      say("Type a length or a sum: 31 5/8, 7-13/16 + 3, 2 × 18 mm.");
+      say(`Type a length or some math, like ${example()}.`);
     },
   };
 }

@@ -1,5 +1,6 @@
 import { identity } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
+import { examples } from "./pad-unit.js";
 
 /** @import { App } from "../place.d.ts" */
 
@@ -19,6 +20,7 @@ const isDone = ({ kept, text }) => Boolean(kept && kept.text === text);
  */
 export function padEntry(app, { onTyped, onCleared }) {
   const input = inputOf(app.state.get().pad.text, {
+    placeholder: examples(app).length,
     oninput: onTyped,
     onbeforeinput: selectDone,
     onclick: touched,
@@ -63,9 +65,9 @@ export function padEntry(app, { onTyped, onCleared }) {
 
 /**
  * @param {string} value
- * @param {Record<string, (event: any) => void>} heard each hears of its own kind of event
+ * @param {Record<string, any> & {placeholder: string}} more what hears of events, each of its own kind
  */
-const inputOf = (value, heard) =>
+const inputOf = (value, more) =>
   element("input", {
     id: "pad-input",
     name: "pad",
@@ -77,7 +79,6 @@ const inputOf = (value, heard) =>
     spellcheck: "false",
     "aria-label": "Length or sum",
     "aria-describedby": "pad-error",
-    placeholder: "A length",
     value,
-    ...heard,
+    ...more,
   });

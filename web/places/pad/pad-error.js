@@ -34,7 +34,7 @@ export function padError(app) {
  * @param {Entering[]} entering
  */
 function sentence({ fixing, correcting }, [first]) {
-  if (fixing) return "This line wasn't entered: Enter puts it in its place, ✕ leaves it out.";
-  if (correcting) return `Correcting line ${correcting}: Enter puts it in its place, ✕ leaves it as it was.`;
-  return first?.error ? `“${first.text}” wasn't entered. ${first.error.message}` : "";
+  if (fixing) return "This line wasn’t entered. Enter adds it; ✕ drops it.";
+  if (correcting) return `Editing line ${correcting}. Enter saves the change; ✕ cancels.`;
+  return first?.error ? `“${first.text}” wasn’t entered. ${first.error.message}` : "";
 }

@@ -70,7 +70,7 @@ function actsOf(app, { input, isDone, selectDone }) {
   function takeNamed() {
     const open = fromProject(app, { kind: "length" }, undefined, (name) => taken(app, name));
     if (open) open(selectDone());
-    else notice("Nothing is kept in the project yet that has a number.");
+    else notice("Nothing with a number is saved in this project yet.");
   }
 
   /** @type {Record<string, () => void>} */
@@ -100,5 +100,5 @@ function taken(app, name) {
   const line = app.tally.lineCalled(name);
   if (!line) return "";
   const remedy = "Rename one of them to use the project’s number.";
-  return `Line ${line.id} of the tally is called ${name} too, so the pad would take that one. ${remedy}`;
+  return `Line ${line.id} in the history is named ${name} too, so the pad would use that one. ${remedy}`;
 }

@@ -13,7 +13,7 @@ const SHOWN_LINES = 12;
  */
 export function padLines(app, onUse) {
   const lines = element("div", { class: "pad-lines" });
-  const toAll = element("a", { class: "tally-all", href: "#tally" }, "Tally ›");
+  const toAll = element("a", { class: "tally-all", href: "#tally" }, "History ›");
   const node = element("div", { class: "pad-tally" }, lines, toAll);
 
   function draw() {
@@ -21,7 +21,7 @@ export function padLines(app, onUse) {
     const all = tally?.lines ?? [];
     lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse), ...waitingLines(entering));
     node.hidden = all.length + entering.length === 0;
-    toAll.setAttribute("aria-label", `Tally, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
+    toAll.setAttribute("aria-label", `History, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
     // The last line stands above the entry; before the pad itself stands there is nothing to scroll.
     requestAnimationFrame(() => {
       lines.scrollTop = lines.scrollHeight;

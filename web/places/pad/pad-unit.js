@@ -14,6 +14,13 @@ export function padUnit(app) {
 }
 
 /**
+ * A length and a sum as one might type them here, to show what the pad takes.
+ * @param {App} app
+ */
+export const examples = (app) =>
+  padUnit(app) === "mm" ? { length: "803", sum: "803 + 57" } : { length: "31 5/8", sum: "31 5/8 + 2 1/4" };
+
+/**
  * The unit in which what is being typed was begun; what was kept is done with, and what was lent has its own.
  * @param {App} app
  * @param {Pad} pad the pad as it was before it was typed in
@@ -30,6 +37,6 @@ export function begunIn(app, pad) {
 export function unitSaid(app) {
   const { pad } = app.state.get();
   const [read, set] = [padUnit(app), app.project.unit()];
-  if (read !== set) return `Plain numbers here are ${unitNamed(app, read)}, as when this line was entered.`;
+  if (read !== set) return `Plain numbers here are ${unitNamed(app, read)}, as they were when you entered this line.`;
   return pad.correcting ? "" : readAnew(app, pad.unit);
 }

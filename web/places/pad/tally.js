@@ -21,7 +21,7 @@ export function tally(app) {
     const { lines = [], undo = [], redo = [] } = app.state.get().tally ?? {};
     node.replaceChildren(
       element("a", { class: "back", href: "#pad" }, "‹ Pad"),
-      element("h2", { tabindex: "-1" }, "Tally"),
+      element("h2", { tabindex: "-1" }, "History"),
       element(
         "div",
         { class: "button-row" },
@@ -35,7 +35,7 @@ export function tally(app) {
             { class: "entries" },
             lines.map((line) => row(line, lineActs(app, node, line))),
           )
-        : element("p", { class: "help" }, "Nothing entered yet. Type a length on the Pad, then Enter."),
+        : element("p", { class: "help" }, "Nothing here yet. Type a length on the Pad and press Enter."),
     );
   }
 
@@ -102,9 +102,9 @@ function lineActs(app, list, line) {
 
   return [
     button("Use again", use),
-    button("Correct", correct),
+    button("Edit", correct),
     button("Name", rename),
-    value ? button("Keep in project", () => keepSum(app, { id }, { name })) : null,
+    value ? button("Save to project", () => keepSum(app, { id }, { name })) : null,
     value && "plain" in value ? button("Copy", () => copy(value.plain)) : null,
     button("Delete", remove),
   ];

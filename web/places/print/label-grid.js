@@ -16,8 +16,8 @@ const MEANWHILE = {
   ok: false,
   error: {
     kind: "meanwhile",
-    message: "The labels were changed meanwhile, here or in another tab.",
-    remedy: "What you typed is still here. Type it once more to keep it all the same.",
+    message: "The label sheet was changed, here or in another tab.",
+    remedy: "What you typed is still here. Type it again to save it anyway.",
   },
 };
 

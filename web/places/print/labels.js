@@ -12,7 +12,7 @@ import { paperChoice, paperOf, printButton } from "./printing.js";
 /** @import { App, Place } from "../place.d.ts" */
 
 /** @type {{ok: false, error: Wrong, more?: undefined}} */
-const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", remedy: "Keep a piece first." } };
+const NO_PROJECT = { ok: false, error: { message: "There’s no project yet.", remedy: "Save a piece first." } };
 
 /**
  * Labels for the project's pieces, on the person's own sheet of stickers.
@@ -21,8 +21,7 @@ const NO_PROJECT = { ok: false, error: { message: "There is no project yet.", re
  */
 export function labels(app) {
   const declared = app.state.get().described?.labels ?? [];
-  if (declared.length === 0)
-    return arriving("The labels appear as soon as the arithmetic has loaded.", () => labels(app));
+  if (declared.length === 0) return arriving("Loading the labels…", () => labels(app));
   const ask = latest(app.ask);
   const status = element("p", { class: "help", role: "status" });
   const sheets = element("div", { class: "printable" });
@@ -72,8 +71,8 @@ export function labels(app) {
 
 const heading = () => [
   element("a", { class: "back", href: "#project" }, "‹ Project"),
-  element("h2", {}, "Labels for the pieces"),
-  element("p", { class: "help" }, "Measure your sheet of stickers, and print once on plain paper to see that it fits."),
+  element("h2", {}, "Piece labels"),
+  element("p", { class: "help" }, "Measure your label sheet, then test-print on plain paper."),
 ];
 
 /**

@@ -20,8 +20,7 @@ import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js
  */
 export function paper(app, key, entryId) {
   const { described, record } = app.state.get();
-  if (!described?.papers)
-    return arriving("The sheets appear as soon as the arithmetic has loaded.", () => paper(app, key, entryId));
+  if (!described?.papers) return arriving("Loading the sheets…", () => paper(app, key, entryId));
   const entry = entryOf(record, "line", entryId);
   const draft = draftIn(app.state, entry ? correctionKey(record, entry.id) : draftKey(key)).get();
   const values = draft.values ?? entry?.values ?? {};
@@ -67,8 +66,8 @@ const printable = (said) => [
   element(
     "div",
     { class: "on-screen" },
-    element("h3", {}, "To transfer without paper"),
-    element("p", { class: "help" }, `All from: ${said.start.toLowerCase()}.`),
+    element("h3", {}, "Or mark it straight from the tape"),
+    element("p", { class: "help" }, `Measure every mark from: ${said.start.toLowerCase()}.`),
     element(
       "dl",
       { class: "answers" },

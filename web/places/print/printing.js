@@ -50,6 +50,6 @@ export const trueSizeAdvice = () =>
   element(
     "aside",
     { class: "cautions", "aria-label": "Before you print" },
-    element("p", {}, "In the print window choose 100 % (“actual size”), not “fit to page”, and the same paper."),
-    element("p", {}, "Then measure the bars on every sheet with a rule that you trust, before you trust a mark."),
+    element("p", {}, "Print at 100% (actual size), not “fit to page,” on the same paper size."),
+    element("p", {}, "Before you use a mark, check the scale bar on every sheet with a good rule."),
   );

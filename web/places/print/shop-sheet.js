@@ -15,7 +15,7 @@ export function shopSheet(app) {
   function draw() {
     const { view } = app.state.get();
     if (!view?.set_ups || view.entries.length === 0) {
-      node.replaceChildren(back(), nothingYet(app, "Nothing is kept yet that could be printed."));
+      node.replaceChildren(back(), nothingYet(app, "Nothing to print yet. Save something to the project first."));
       return;
     }
     const paper = paperOf(app);

@@ -14,11 +14,11 @@ import { notice } from "../notices.js";
 export function entryActs(app, entry) {
   const { id, kind, ok } = entry;
   const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
-  const sure = ok && kind !== "note" ? button("How sure", () => go(`sure/${id}`)) : null;
+  const sure = ok && kind !== "note" ? button("How accurate?", () => go(`sure/${id}`)) : null;
   const reckoner = kept?.kind === "line" ? kept.reckoner : "";
   if (kind === "line") return [button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
   if (kind === "note") return [button("Open", () => go(`note/${id}`))];
-  return [button("Correct", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
+  return [button("Edit", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
 }
 
 /** @param {Entry} entry */
@@ -32,11 +32,11 @@ const PIECE = "piece_by_hand";
  * @param {Entry} entry
  */
 function toPieces(app, { id, insert }) {
-  return button("Cut a piece of it", () => {
+  return button("Make a piece this long", () => {
     const draft = draftIn(app.state, pieceKey(app.state.get().record, id));
     const { values } = draft.get();
     if (!values) draft.keep({ values: { length: insert }, changed: true, unit: app.project.unit() });
-    else if (values.length !== insert) notice("A piece is begun already: its length stays as it was typed.");
+    else if (values.length !== insert) notice("You already started a piece. Its length hasn’t changed.");
     go(`work-out/${PIECE}//${id}`);
   });
 }

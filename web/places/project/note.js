@@ -16,7 +16,7 @@ import { onward } from "../go.js";
 export function note(app, id) {
   const { record } = app.state.get();
   const entry = entryOf(record, "note", id);
-  if (id && !entry) return notThere("This note is no longer in the project.");
+  if (id && !entry) return notThere("This note isn’t in the project anymore.");
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
   let was = entry;
@@ -44,7 +44,7 @@ export function note(app, id) {
     text.value = now.text;
   }
 
-  const keepIt = button("Keep the note", keep, { class: "button primary" });
+  const keepIt = button("Save", keep, { class: "button primary" });
   return {
     node: drawn(entry?.name ?? "New note", [text, wrong.node, keepIt]),
     refresh: (/** @type {string[]} */ changed) => changed.includes("record") && follow(),
@@ -72,6 +72,6 @@ const drawn = (title, nodes) =>
     { class: "question" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
     element("h2", {}, title),
-    element("label", { for: "note-text" }, "The note"),
+    element("label", { for: "note-text" }, "Note"),
     nodes,
   );

@@ -35,14 +35,14 @@ export function projectFoot(app) {
 const reminder = (since, backup) =>
   backup
     ? `${since} ${since === 1 ? "change" : "changes"} since the last backup.`
-    : "Not backed up yet: what is here is on this device only.";
+    : "Not backed up. This project is only on this device.";
 
 /** @param {Logged[]} lines */
 const log = (lines) =>
   element(
     "details",
     { class: "working log" },
-    element("summary", {}, "What was done"),
+    element("summary", {}, "Change log"),
     element(
       "ol",
       {},
@@ -69,7 +69,7 @@ function materialTally(tally) {
 function row({ material, width, thickness, count, length, rough, spoiled, spoiled_length: wasted }) {
   const size = present([width, thickness]).map(({ brief }) => brief);
   const more = rough.exact === length.exact ? "" : `, ${rough.brief} with allowances`;
-  const lost = spoiled ? `, ${wasted.brief} spoiled in ${spoiled} more` : "";
+  const lost = spoiled ? `, ${wasted.brief} scrapped in ${spoiled} more` : "";
   return element(
     "li",
     { class: "answer" },

@@ -10,7 +10,7 @@ import { go } from "../go.js";
  */
 export function projectHead(app, { rename }) {
   const { record } = app.state.get();
-  const others = button("Other projects", () => go("projects"));
+  const others = button("All projects", () => go("projects"));
   return [
     element(
       "div",
@@ -23,7 +23,7 @@ export function projectHead(app, { rename }) {
       ? element(
           "details",
           { class: "working" },
-          element("summary", {}, "Print, rename, other projects"),
+          element("summary", {}, "Print, rename, all projects"),
           element(
             "div",
             { class: "button-row" },

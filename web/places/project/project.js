@@ -11,7 +11,7 @@ import { projectHead } from "./project-head.js";
 /** @import { Entry } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-const NONE = "Nothing kept yet. Keep a reading from the Pad, or an answer from Work out.";
+const NONE = "Nothing saved yet. Save a reading from the Pad or an answer from Solve.";
 
 /**
  * What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo.
@@ -58,7 +58,7 @@ const lineOf = (app, entry) => ({
   value: entry.headline,
   summary: `${entry.title}: ${[entry.summary || typedIn(app, entry.id), entry.where].filter(Boolean).join(", ")}`,
   fault: entry.error ? inWords(entry.error) : "",
-  mark: isUnkept(app.state.get(), entry.id) ? "Correction typed, not kept" : "",
+  mark: isUnkept(app.state.get(), entry.id) ? "Unsaved edit" : "",
 });
 
 /**

@@ -23,13 +23,13 @@ export function projects(app) {
     return answer;
   }
 
-  const ask = () => nameDialog({ title: "New project", act: "Begin", give: begin });
+  const ask = () => nameDialog({ title: "New project", act: "Start", give: begin });
   draw();
   const node = element(
     "div",
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, "Projects"),
+    element("h2", {}, "All projects"),
     list,
     button("New project", ask, { class: "button primary" }),
   );
@@ -44,7 +44,7 @@ export function projects(app) {
  */
 function row(app, { id, document: { name } }, draw) {
   const isOpen = id === app.state.get().record?.id;
-  const called = isOpen ? `${name}, the open one` : name;
+  const called = isOpen ? `${name}, open now` : name;
 
   async function open() {
     const goOn = onward();
@@ -53,7 +53,7 @@ function row(app, { id, document: { name } }, draw) {
   }
 
   async function drop() {
-    const sentence = "It is gone for good: only a backup brings it back.";
+    const sentence = "This can’t be undone. Only a backup can bring it back.";
     const sure = await confirm({ title: `Delete ${called}?`, sentence, act: `Delete ${called}` });
     if (!sure) return;
     const answer = await quietly(app.projects.drop(id));

@@ -120,6 +120,6 @@ const filling = (fill, example, entry) =>
     "div",
     { class: "button-row" },
     button("Clear", () => fill({})),
-    button("Show the example", () => fill(example())),
-    entry ? button("As it was kept", () => fill(entry.values)) : null,
+    button("Try an example", () => fill(example())),
+    entry ? button("Undo my edits", () => fill(entry.values)) : null,
   );

@@ -36,8 +36,8 @@ export function keeping(app, { declared, entry, draft, values, after }) {
     if (entry) return correct();
     const line = { act: "keep_line", reckoner: declared.key, values: values(), unit: draft.unit() };
     nameDialog({
-      title: `Keep ${declared.title.toLowerCase()}`,
-      act: "Keep",
+      title: `Save ${declared.title.toLowerCase()}`,
+      act: "Save",
       name: declared.title,
       give: (name) => app.project.change({ ...line, name }),
       after,
@@ -45,6 +45,6 @@ export function keeping(app, { declared, entry, draft, values, after }) {
   }
 
   return entry
-    ? { keep, correction, label: "Save the correction", short: "Save" }
-    : { keep, correction, label: "Keep in project", short: "Keep" };
+    ? { keep, correction, label: "Save change", short: "Save" }
+    : { keep, correction, label: "Save to project", short: "Save" };
 }

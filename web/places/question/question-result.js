@@ -33,7 +33,7 @@ export function questionResult(app, { declared, entry, keeper, values }) {
     return [
       button(keeper.label, keeper.keep, { class: "button primary" }),
       stick ? button("Print at true size", print) : null,
-      isKept ? button("How sure", () => go(`sure/${entry.id}`)) : null,
+      isKept ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
       "plain" in main ? button("Copy", () => copy(main.plain), { class: "button quiet" }) : null,
     ];
   }

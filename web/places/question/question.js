@@ -6,7 +6,7 @@ import { questionAsked } from "./question-asked.js";
 /** @import { App, Place } from "../place.d.ts" */
 
 const ALL = "‹ All questions";
-const ARRIVING = "The question appears as soon as the arithmetic has loaded.";
+const ARRIVING = "Loading the question…";
 
 /**
  * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
@@ -23,7 +23,7 @@ export function question(app, key, entryId, of) {
   if (!declared) return describedNow ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
   const line = entryOf(record, "line", entryId);
   const entry = line?.reckoner === key ? line : undefined;
-  if (entryId && !entry) return notThere("This line isn't in the project.");
+  if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
   const back = entry || of ? { href: "#project", label: "‹ Project" } : { href: "#work-out", label: ALL };
   const node = element(
@@ -42,6 +42,6 @@ const noQuestion = () => ({
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#work-out" }, ALL),
-    element("p", { class: "help" }, "Sawside has no question under this address. Pick one from the list."),
+    element("p", { class: "help" }, "There’s no question at this address. Pick one from the list."),
   ),
 });

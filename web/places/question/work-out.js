@@ -82,7 +82,7 @@ export function workOut(app) {
     type: "search",
     class: "search",
     "aria-label": "Find a question",
-    placeholder: "What do you want to know?",
+    placeholder: "What do you need to figure?",
     autocomplete: "off",
     oninput: draw,
   });
@@ -91,10 +91,10 @@ export function workOut(app) {
     const all = app.state.get().described?.reckoners ?? [];
     const matching = search(all, box.value);
     const say = (/** @type {string} */ sentence) => [element("p", { class: "help" }, sentence)];
-    if (all.length === 0) found.replaceChildren(...say("The questions appear as soon as the arithmetic has loaded."));
+    if (all.length === 0) found.replaceChildren(...say("Loading the list…"));
     else if (box.value.trim() === "") found.replaceChildren(...bySubject(all).flat());
     else if (matching.length) found.replaceChildren(listed(matching));
-    else found.replaceChildren(...say("No question answers to those words. Try fewer or other words."));
+    else found.replaceChildren(...say("Nothing matches. Try fewer or different words."));
   }
 
   draw();

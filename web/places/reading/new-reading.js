@@ -20,12 +20,12 @@ export function newReading(app) {
   const read = latest(app.ask);
   const result = element("output", { class: "result", name: "result", tabindex: "-1" });
   const field = readingField(app, {
-    label: "The tape says",
-    help: "Or a sum of readings and answers.",
+    label: "Tape reading",
+    help: "Or add up saved readings and answers.",
     value: draft.get().text ?? "",
     unit,
     result,
-    keep: { label: "Keep", run: keep },
+    keep: { label: "Save", run: keep },
     onTyped(text) {
       draft.keep({ text, unit: unit() });
       ask();
@@ -43,7 +43,7 @@ export function newReading(app) {
   /** @param {Answered<Read> | null} answer */
   function show(answer) {
     kept = answer?.ok ? answer.kept : "";
-    const acts = [button("Keep in project", keep, { class: "button primary" })];
+    const acts = [button("Save to project", keep, { class: "button primary" })];
     result.replaceChildren(...(answer?.ok ? [numberOf(answer, acts)] : []));
     field.show(answer);
   }
@@ -52,7 +52,7 @@ export function newReading(app) {
     app.sheet.close();
     const text = field.value();
     const give = (/** @type {string} */ name) => app.project.change({ act: "keep_reading", name, text, unit: unit() });
-    nameDialog({ title: `Keep ${kept}`, act: "Keep", give, after: leave });
+    nameDialog({ title: `Save ${kept}`, act: "Save", give, after: leave });
   }
 
   function leave() {

@@ -23,7 +23,7 @@ const tapeField = (tapes) => ({
   label: "Tape",
   kind: "choice",
   choices: [{ value: "", label: "Any" }, ...tapes.map(({ name }) => ({ value: name, label: name }))],
-  help: "Your tapes are in Settings; what one reads wrong is put right.",
+  help: "Add tapes in Settings. Readings are corrected for the tape’s error.",
 });
 
 /**
@@ -34,22 +34,22 @@ const fieldsOf = (app) => {
   const marks = app.state.get().described?.settings.find(({ key }) => key === "mark")?.choices ?? [];
   const tapes = (app.project.settings().tapes ?? []).filter(({ name }) => name);
   return [
-    { key: "where", label: "Where", kind: "text", help: "At the floor, at the back, on the left." },
+    { key: "where", label: "Where", kind: "text", help: "Such as at the floor or back left." },
     ...(tapes.length ? [tapeField(tapes)] : []),
-    { key: "side", label: "The tape read", kind: "choice", choices: SIDES },
+    { key: "side", label: "Light or heavy", kind: "choice", choices: SIDES },
     {
       key: "fineness",
       label: "Read to",
       kind: "choice",
-      choices: [{ value: "", label: "As usual" }, ...marks.filter(({ value }) => value)],
-      help: "How finely it was read: “How sure” counts with it.",
+      choices: [{ value: "", label: "Default" }, ...marks.filter(({ value }) => value)],
+      help: "The smallest mark you read to. Used for accuracy.",
     },
     {
       key: "off",
-      label: "May be off by",
+      label: "Good to within ±",
       kind: "length",
       may_be_blank: true,
-      help: "What you say yourself. Blank is half of what it was read to.",
+      help: "Your own estimate. Leave it blank for half the smallest mark.",
     },
   ];
 };
@@ -83,7 +83,7 @@ export function readingDetails(app, id) {
     const line = (each) => element("li", {}, [each.text, moment(each.when)].filter(Boolean).join(", "));
     earlier.replaceChildren(
       ...present([
-        off ? element("p", { class: "help" }, `“How sure” counts up to ${off}.`) : null,
+        off ? element("p", { class: "help" }, `“How accurate?” allows for up to ${off}.`) : null,
         when ? element("p", { class: "help" }, `Measured ${moment(when)}.`) : null,
         before.length ? element("h3", {}, "Earlier") : null,
         before.length ? element("ol", {}, [...before].reverse().map(line)) : null,

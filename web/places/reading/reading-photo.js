@@ -27,7 +27,7 @@ export function readingPhoto(app, id) {
   /** @param {File} file */
   async function take(file) {
     const address = await shrinkPicture(file).catch(() => null);
-    if (!address) return notice("This file is no picture that the browser can read. Take another.");
+    if (!address) return notice("The browser can’t open that picture. Try another.");
     const key = freshId();
     await describe(key, { [key]: address });
   }
@@ -38,14 +38,14 @@ export function readingPhoto(app, id) {
     node.replaceChildren(
       ...present([
         address ? element("img", { class: "photo", src: address, alt: `Where ${name} was measured` }) : null,
-        photo && !address ? element("p", { class: "help" }, "Its photo is not on this device.") : null,
+        photo && !address ? element("p", { class: "help" }, "Its photo isn’t on this device.") : null,
         fileField({
-          label: photo ? "Another photo" : "Photo",
+          label: photo ? "Replace photo" : "Photo",
           accept: "image/*",
           capture: "environment",
           onFile: take,
         }),
-        photo ? button("Take the photo out", () => describe("")) : null,
+        photo ? button("Remove photo", () => describe("")) : null,
       ]),
     );
   }

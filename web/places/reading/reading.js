@@ -22,14 +22,14 @@ import { numberOf, readingField } from "./reading-field.js";
 export function reading(app, id) {
   const entryNow = () => entryOf(app.state.get().record, "reading", id);
   const entry = entryNow();
-  if (!entry) return notThere("This reading is no longer in the project.");
+  if (!entry) return notThere("This reading isn’t in the project anymore.");
   const correcting = correction(app, entry, () => field.value());
   const result = element("output", { class: "result", tabindex: "-1" });
   const corrected = element("p", { class: "help" });
   const details = readingDetails(app, id);
   const read = latest(askInProject(app, correcting.act));
   const field = readingField(app, {
-    label: isSum(app, id) ? "The sum" : "The tape says",
+    label: isSum(app, id) ? "Sum" : "Tape reading",
     value: correcting.typed() ?? entry.text,
     unit: () => entry.unit,
     own: id,
@@ -82,7 +82,7 @@ const isSum = (app, id) => app.state.get().view?.entries.some((each) => each.id 
  * @param {() => void} keep
  */
 const actsOn = ({ value }, keep) => [
-  button("Save the correction", keep, { class: "button primary" }),
+  button("Save change", keep, { class: "button primary" }),
   "plain" in value ? button("Copy", () => copy(value.plain), { class: "button quiet" }) : null,
 ];
 

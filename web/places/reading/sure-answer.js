@@ -23,7 +23,7 @@ export const sureAnswer = ({ value, label, worst, likely, readings, measure_agai
       ? button(`Measure ${again.name} again`, () => go(`reading/${again.id}`), { class: "button primary wide" })
       : null,
     worst ? element("dl", { class: "answers" }, present([likely, worst]).map(between)) : null,
-    readings.length ? element("h3", {}, "Where it comes from") : null,
+    readings.length ? element("h3", {}, "Where the uncertainty comes from") : null,
     readings.length ? element("ul", { class: "sure-readings" }, readings.map(source)) : null,
   ]);
 
@@ -45,6 +45,6 @@ const source = ({ name, text, off, moves, share }) =>
     element(
       "span",
       { class: "aside" },
-      moves ? [`moves it by ${moves.text}`, share].filter(Boolean).join(", ") : "leaves no answer",
+      moves ? [`changes the answer by ${moves.text}`, share].filter(Boolean).join(", ") : "leaves no answer",
     ),
   );

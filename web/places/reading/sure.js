@@ -58,7 +58,7 @@ export function sure(app, id, answer = "") {
 
   ask();
   const back = element("a", { class: "back", href: `#project/${id}` }, "‹ Project");
-  const title = element("h2", {}, `How sure: ${entry?.name ?? ""}`);
+  const title = element("h2", {}, `How accurate: ${entry?.name ?? ""}`);
   return {
     node: element("div", { class: "question" }, back, title, fields.which, result, fields.rule),
     refresh: (/** @type {string[]} */ changed) => changed.includes("record") && ask(),

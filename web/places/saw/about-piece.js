@@ -27,12 +27,12 @@ const words = (key, label, help) => ({ key, label, kind: "text", help });
 const allowance = (key, label) => ({ key, label, kind: "length", help: null, may_be_blank: true });
 const MOST = 6;
 const FIELDS = [
-  words("material", "Material", "The tally adds up what is of one material and size."),
-  words("grain", "Grain", "Along the length, or as it is to lie."),
+  words("material", "Material", "Pieces of the same material and size are totaled together."),
+  words("grain", "Grain", "With the length, or however you want it to run."),
   words("place", "Where it goes", null),
-  allowance("rough_length", "Cut longer by, at first"),
-  allowance("rough_width", "Wider by"),
-  allowance("rough_thickness", "Thicker by"),
+  allowance("rough_length", "Rough-cut longer by"),
+  allowance("rough_width", "Rough-cut wider by"),
+  allowance("rough_thickness", "Rough-cut thicker by"),
 ];
 
 const ALLOWANCES = FIELDS.filter(({ kind }) => kind === "length").map(({ key }) => key);
@@ -47,7 +47,7 @@ export function aboutPiece(app, entry, part) {
   const { record, view } = app.state.get();
   const line = entryOf(record, "line", entry);
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
-  if (!line || !piece) return notThere("This piece is no longer in the project.");
+  if (!line || !piece) return notThere("This piece isn’t in the project anymore.");
   const about = aboutForm(app, { line, part });
   const standing = besideTheSaw(app, () => {});
   const node = element(
@@ -58,7 +58,7 @@ export function aboutPiece(app, entry, part) {
     materialsKnown(app, (material) => about.put({ material })),
     about.nodes,
     element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
-    button("Keep", about.keep, { class: "button primary" }),
+    button("Save", about.keep, { class: "button primary" }),
   );
   return {
     node,
@@ -81,7 +81,7 @@ function materialsKnown(app, onPick) {
   const known = [...new Set([...used, ...own])].slice(0, MOST);
   if (known.length === 0) return null;
   const keys = known.map((material) => button(material, () => onPick(material)));
-  return element("div", { class: "button-row", role: "group", "aria-label": "Materials known" }, keys);
+  return element("div", { class: "button-row", role: "group", "aria-label": "Known materials" }, keys);
 }
 
 /**

@@ -12,7 +12,7 @@ import { sawTools } from "./saw-tools.js";
 /** @import { Act, Piece } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-const NONE = "No pieces yet. Work out a piece and keep it in the project: it then waits here for the saw.";
+const NONE = "No pieces yet. Solve for a piece and save it to the project; it’ll be waiting here.";
 
 /**
  * The project's pieces one at a time, as large as the screen allows.

@@ -29,10 +29,10 @@ export const isToMend = (each) => NEEDS_A_HAND.includes(wrongs(each)[0]?.verdict
  */
 export function mendingKey({ verdict, which, by, measures }, act, attributes) {
   const isRecut = verdict === "cut down" || verdict === "recut ends";
-  const spoiled = verdict === "gone" ? "One of these spoiled" : "One spoiled: cut it anew";
+  const spoiled = verdict === "gone" ? "Scrap one of these" : "Scrap it and cut another";
   if (!isRecut) return button(spoiled, () => act({ act: "spoil", which: which[0] }), attributes);
   const much = by && measures.length === 1 ? ` by ${by}` : "";
   const down = measures.some((measure) => measure !== "ends") ? [`cut down${much}`] : [];
-  const ends = measures.includes("ends") ? ["ends cut anew"] : [];
+  const ends = measures.includes("ends") ? ["ends recut"] : [];
   return button(`Done: ${[...down, ...ends].join(", ")}`, () => act({ act: "recut", which }), attributes);
 }

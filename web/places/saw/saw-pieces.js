@@ -73,5 +73,5 @@ export function piecesInTurn(app) {
  */
 export function markOf({ entry }, state) {
   if (isOldPicture(state)) return "This size is from before your last change.";
-  return isUnkept(state, entry) ? "A correction is typed, but not kept: this is the kept piece." : "";
+  return isUnkept(state, entry) ? "You have an unsaved edit. This shows the saved piece." : "";
 }

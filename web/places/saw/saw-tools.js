@@ -25,7 +25,7 @@ const LIGHT = {
   key: "light",
   label: "Light",
   choices: [
-    { value: "", label: "As the device" },
+    { value: "", label: "Match device" },
     { value: "sun", label: "Sun" },
     { value: "dark", label: "Dark" },
   ],
@@ -68,14 +68,14 @@ export function sawTools(app, each, act) {
       ? element(
           "p",
           { class: "trial" },
-          `Last try: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
+          `Last test cut: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
         )
       : null,
-    tool("Try a set-up", () => go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
+    tool("Test cut", () => go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("About this piece", () => go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
-    tool("Not cut", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),
+    tool("Uncut one", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),
     canRead()
-      ? tool(saw.aloud ? "Reads each cut aloud" : "Read aloud", () => set({ aloud: !saw.aloud }), {
+      ? tool(saw.aloud ? "Reading cuts aloud" : "Read aloud", () => set({ aloud: !saw.aloud }), {
           "aria-pressed": String(Boolean(saw.aloud)),
         })
       : null,

@@ -28,7 +28,7 @@ export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
   const declared = described?.reckoners.find(({ key }) => key === QUESTION);
-  if (!piece || !declared) return notThere("This piece is no longer in the project.");
+  if (!piece || !declared) return notThere("This piece isn’t in the project anymore.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
   const trial = trialOf(app, piece, asked);
   const standing = besideTheSaw(app, () => {});
@@ -36,8 +36,8 @@ export function trySetUp(app, entry, part) {
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `Try the set-up for ${piece.name}`),
-    element("p", { class: "aimed" }, "Aimed at ", briefly(piece.length, "fraction-large")),
+    element("h2", {}, `Test cut: ${piece.name}`),
+    element("p", { class: "aimed" }, "Target ", briefly(piece.length, "fraction-large")),
     trial.nodes,
   );
   return { node, leave: standing.leave };
@@ -81,7 +81,7 @@ function trialOf(app, { entry, part, length }, asked) {
     answer = now;
     fields.show({ echoes: now.ok ? now.echoes : {}, errors: errors().beside });
     anew.draw();
-    const keepIt = button("Keep with the piece", keep, { class: "button primary" });
+    const keepIt = button("Save to the piece", keep, { class: "button primary" });
     result.replaceChildren(...(now.ok ? whichWay(now, keepIt) : unanswered(errors(), asked)));
     app.sheet.refresh();
   }

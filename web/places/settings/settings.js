@@ -36,7 +36,7 @@ export function settings(app) {
   }
 
   drawFields(described?.settings ?? []);
-  const title = element("h2", {}, "Settings of this project");
+  const title = element("h2", {}, "Project settings");
   return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
 }
 
@@ -61,7 +61,7 @@ const settingsForm = (app, fields) =>
  */
 function thisApp(app) {
   const ready = element("p", { class: "help" });
-  const update = button("Use the new version", app.acceptUpdate, { class: "button primary" });
+  const update = button("Update", app.acceptUpdate, { class: "button primary" });
 
   function draw() {
     const { offline, described, stays } = app.state.get();
@@ -78,7 +78,7 @@ function thisApp(app) {
  * @param {boolean | null | undefined} stays
  */
 function staying(stays) {
-  if (stays === true) return "The browser keeps what is here until you delete it.";
-  if (stays === false) return "The browser may clear what is here when space runs out: back up now and then.";
+  if (stays === true) return "The browser will keep your data until you delete it.";
+  if (stays === false) return "The browser can erase this if space runs low. Back up now and then.";
   return "";
 }

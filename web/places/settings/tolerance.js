@@ -16,10 +16,10 @@ export function tolerance(app) {
   /** @type {DrawnField} */
   const field = {
     key: KEY,
-    label: "A cut piece may be off by",
+    label: "Cutting tolerance",
     kind: "length",
     may_be_blank: true,
-    help: `Blank is half a mark. Now ${view?.tolerance_told ?? "as usual"}.`,
+    help: `Leave it blank for half a mark. Now ${view?.tolerance_told ?? "the default"}.`,
   };
   return keptForm(app, {
     fields: [field],

@@ -2,7 +2,7 @@
 
 /** @import { Progress } from "../core.d.ts" */
 
-export const LOST = "The network is gone. Loading goes on when it is back";
+export const LOST = "You’re offline. Loading picks up again when you’re back on";
 
 /**
  * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`

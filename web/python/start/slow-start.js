@@ -17,7 +17,7 @@ const SCRIPT = "pyodide.asm.mjs";
  * @returns {Promise<Running>}
  */
 export async function slowStart(onProgress) {
-  const { tell, listener } = progress(onProgress, "Loading the arithmetic");
+  const { tell, listener } = progress(onProgress, "Getting ready");
   const list = listener("pack.json");
   /** @type {Pack} */
   const pack = await download(packURL("pack.json"), { ...list, onBytes: () => list.onBytes(0) }).json();
@@ -31,7 +31,7 @@ export async function slowStart(onProgress) {
   try {
     const pyodide = await startPython({ lockFileContents: pack.lock, stdLibURL: packURL(pack.library) });
     listener(SCRIPT).onBytes(pack.files[SCRIPT].size);
-    tell({ step: "Setting up the arithmetic" });
+    tell({ step: "Almost ready" });
     await pyodide.loadPackage("micropip", { messageCallback() {} });
     const micropip = pyodide.pyimport("micropip");
     await micropip.install.callKwargs(pack.wheels.map(packURL), { deps: false });
@@ -48,7 +48,7 @@ export async function slowStart(onProgress) {
  * @param {(now: Progress) => void} onProgress hears of every change
  */
 export async function addRest({ pyodide, pack }, onProgress) {
-  const { tell, listener } = progress(onProgress, "Loading the rest of the arithmetic");
+  const { tell, listener } = progress(onProgress, "Loading the rest");
   const { size, sha256 } = pack.files[pack.wheelsRest];
   tell({ total: size });
   const archive = await download(packURL(pack.wheelsRest), listener(pack.wheelsRest)).arrayBuffer();

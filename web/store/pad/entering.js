@@ -18,7 +18,7 @@ export const beginsWithSign = (text) => SIGNS.includes(text.trim()[0]);
 /** @type {Pad} */
 const BLANK = { text: "", correcting: null, goesOn: false, kept: null };
 const CUT_OFF = {
-  message: "It goes on from a line that was not entered.",
+  message: "This builds on a line that wasn’t entered.",
   remedy: "Type the whole sum, or clear it.",
 };
 

@@ -3,21 +3,21 @@
 /** By the name of the browser's error: what happened, and what can be done. */
 const SAID = {
   QuotaExceededError: {
-    message: "This could not be kept: the browser has no more room for Sawside.",
-    remedy: "Free some space on the device, then try again. What you typed is still here.",
+    message: "Couldn’t save: the browser is out of space.",
+    remedy: "Free up some space on your device, then try again. What you typed is still here.",
   },
   SecurityError: {
-    message: "This browser does not let Sawside keep anything.",
-    remedy: "Allow this site to store data, or leave the private window, then reload.",
+    message: "This browser won’t let Sawside save anything.",
+    remedy: "Allow site data, or leave private browsing, then reload.",
   },
   VersionError: {
-    message: "A newer Sawside has used this browser's store already.",
-    remedy: "Close all of its tabs, then open it again while you're online.",
+    message: "A newer version of Sawside has already used this browser’s data.",
+    remedy: "Close all its tabs, then open it again while you’re online.",
   },
   InvalidStateError: {
     message:
-      "This could not be kept: the browser closed the store, as it does when a newer Sawside opens in another tab.",
-    remedy: "What you typed is still here. Note it, then reload this page.",
+      "Couldn’t save: the browser closed Sawside’s storage. That happens when a newer version opens in another tab.",
+    remedy: "What you typed is still here. Write it down, then reload this page.",
   },
 };
 
@@ -33,8 +33,8 @@ export const refusedByStore = (error) => ({
   ok: false,
   error: {
     kind: "store",
-    message: `This could not be kept: ${error.message}`,
-    remedy: "Free some space on the device, then try again. What you typed is still here.",
+    message: `Couldn’t save: ${error.message}`,
+    remedy: "Free up some space on your device, then try again. What you typed is still here.",
     ...SAID[nameOf(error)],
   },
 });

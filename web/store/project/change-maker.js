@@ -14,7 +14,7 @@ import { ELSEWHERE, TAKEN_BACK } from "./refusals.js";
  * @param {Database} page.database
  * @param {StateKeeper} page.state
  * @param {Ask} page.ask
- * @param {(changed: Done, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
+ * @param {(changed: Done) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
  * @param {(before: ProjectRecord, after: ProjectRecord, store: (along: Along) => Promise<ProjectRecord | null>) =>
  *   Promise<ProjectRecord | null>} page.along stores with a change the lines of the tally that follow it (tally.js)
  * @param {(record: ProjectRecord) => Promise<void>} page.view shows a record
@@ -48,7 +48,7 @@ export function changeMaker({ database, state, ask, accept, along, view, tellOth
       const worked = await work(latest);
       if (!worked.ok || !worked.undo) return worked;
       const changed = { ...worked, undo: worked.undo, said: history.said(latest, worked) };
-      if (history.asks(changed) && !(await accept(changed, history.leave))) return TAKEN_BACK;
+      if (history.asks(changed) && !(await accept(changed))) return TAKEN_BACK;
       const { document, documentId = latest.documentId } = changed;
       const record = { ...latest, document, documentId, ...history.kept(latest, changed) };
       const kept = await along(latest, record, (more) => database.keepProject(record, { ...more, pictures }));

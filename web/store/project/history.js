@@ -31,7 +31,6 @@ const moves = ({ follows }) => follows.length > 0;
 /** @type {History} */
 export const done = {
   asks: (changed) => moves(changed) || changed.judged.length > 0,
-  leave: "Take it back",
   said: (_old, { said }) => said,
   kept: (old, { undo, said, did }) => ({
     undo: [...old.undo, { back: undo, of: said, did, id: old.revision + 1 }],
@@ -48,8 +47,7 @@ export const back = (id = null) => {
   const found = ({ undo }) => (id === null ? undo.at(-1) : undo.find((each) => each.id === id));
   return {
     asks: moves,
-    leave: "Leave it",
-    said: (old, { said }) => told("Took back", found(old).of, said),
+    said: (old, { said }) => told("Undid", found(old).of, said),
     kept: (old, { undo: redo }) => ({
       undo: old.undo.filter((each) => each !== found(old)),
       redo: [...old.redo, remembered(redo, found(old))],
@@ -60,8 +58,7 @@ export const back = (id = null) => {
 /** @type {History} */
 export const again = {
   asks: moves,
-  leave: "Leave it",
-  said: (old, { said }) => told("Done again", ofLast(old.redo), said),
+  said: (old, { said }) => told("Redid", ofLast(old.redo), said),
   kept(old, { undo }) {
     const [last] = old.redo.slice(-1);
     return {

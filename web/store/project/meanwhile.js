@@ -15,12 +15,10 @@ export function changedMeanwhile(document, was) {
   if (!was) return null;
   const now = document.entries.find((each) => each.id === was.id);
   if (now && typed(now) === typed(was)) return null;
-  const there = now && "text" in now && now.text ? `: it is ${now.text} there` : "";
-  const message = now
-    ? `${now.name} was corrected in another tab meanwhile${there}.`
-    : `${was.name} was deleted in another tab meanwhile.`;
+  const there = now && "text" in now && now.text ? `: it’s ${now.text} there` : "";
+  const message = now ? `${now.name} was changed in another tab${there}.` : `${was.name} was deleted in another tab.`;
   const remedy = now
-    ? "What you typed is still here. Save once more to keep it all the same, or leave it."
+    ? "What you typed is still here. Save again to save it anyway, or leave it."
     : "Undo in that tab brings it back. What you typed is still here.";
   return { ok: false, now, error: { kind: "meanwhile", message, remedy } };
 }

@@ -9,7 +9,7 @@ const AT_THE_SAW = ["cut", "spoil", "recut", "trial", "about"];
 const changedSince = ({ of }) =>
   notDone(
     "elsewhere",
-    `Can’t undo this by itself: ${of} Something it touches was changed again since.`,
+    `Can’t undo this by itself: ${of} Something it touches has changed since.`,
     "Undo the later change first, on the Project tab.",
   );
 

@@ -15,7 +15,7 @@ import { workedOut } from "./worked-out.js";
  * @param {Database} page.database
  * @param {StateKeeper} page.state
  * @param {Ask} page.ask
- * @param {(changed: Done, leave: string) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
+ * @param {(changed: Done) => Promise<boolean>} page.accept shows what a change brings; whether it is kept
  * @param {(record: ProjectRecord) => void} page.dropped told when the open one was deleted in another tab
  * @param {(before: ProjectRecord, after: ProjectRecord, store: (along: Along) => Promise<ProjectRecord | null>) =>
  *   Promise<ProjectRecord | null>} page.along stores with a change the lines of the tally that follow it (tally.js)

@@ -9,16 +9,16 @@
  */
 export const notDone = (kind, message, remedy) => ({ ok: false, error: { kind, message, remedy } });
 
-export const TAKEN_BACK = notDone("taken back", "Taken back: nothing was changed.", "What you typed is still here.");
+export const TAKEN_BACK = notDone("taken back", "Canceled. Nothing changed.", "What you typed is still here.");
 export const GONE = notDone(
   "store",
-  "This project is no longer in the browser's store.",
+  "This project isn’t in this browser anymore.",
   "Open another, or restore it from a backup.",
 );
 export const ELSEWHERE = notDone(
   "elsewhere",
-  "Another project is open now: nothing was changed.",
-  "Open the one that this belongs to, then do it again.",
+  "Another project is open now. Nothing changed.",
+  "Open the project this belongs to and try again.",
 );
-export const NOTHING_LEFT = notDone("nothing", "There is nothing left to take back.", "");
-export const UNDONE = notDone("nothing", "That was undone already.", "Nothing was changed.");
+export const NOTHING_LEFT = notDone("nothing", "There’s nothing left to undo.", "");
+export const UNDONE = notDone("nothing", "That’s already undone.", "Nothing changed.");

@@ -1,4 +1,4 @@
-const SLEEPS = "This browser lets the screen go dark. Give it more time in the device's own settings.";
+const SLEEPS = "This browser can’t keep the screen on. Set a longer screen timeout on your phone.";
 
 /**
  * Keep the screen on until `leave()`; taken anew whenever the page comes back into sight.

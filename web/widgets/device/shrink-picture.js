@@ -13,7 +13,7 @@ export async function shrinkPicture(file) {
   canvas.width = Math.max(1, Math.round(picture.width * scale));
   canvas.height = Math.max(1, Math.round(picture.height * scale));
   const context = canvas.getContext("2d");
-  if (!context) throw new Error("This browser can't draw a picture.");
+  if (!context) throw new Error("This browser can’t draw a picture.");
   context.drawImage(picture, 0, 0, canvas.width, canvas.height);
   picture.close();
   return canvas.toDataURL("image/jpeg", QUALITY);

@@ -95,14 +95,14 @@ function rowsOf(field) {
  */
 function rowList({ label, draw, onCount, onTakenAway }) {
   const node = element("div", { class: "rows" });
-  /** @type {(Form & {box: HTMLElement})[]} */
+  /** @type {(Form & {box: HTMLElement, away: HTMLElement})[]} */
   let rows = [];
 
   /** @param {Record<string, Typed>} start */
   function append(start) {
     const form = draw(start);
-    const takeAway = button("Take away", () => remove(row), { class: "button quiet" });
-    const row = { ...form, box: element("div", { class: "row", role: "group" }, form.node, takeAway) };
+    const away = button("Remove", () => remove(row), { class: "button quiet" });
+    const row = { ...form, away, box: element("div", { class: "row", role: "group" }, form.node, away) };
     rows.push(row);
     node.append(row.box);
     counted();
@@ -110,8 +110,9 @@ function rowList({ label, draw, onCount, onTakenAway }) {
   }
 
   function counted() {
-    rows.forEach(({ box }, at) => {
+    rows.forEach(({ box, away }, at) => {
       box.setAttribute("aria-label", `${label} ${at + 1}`);
+      away.setAttribute("aria-label", `Remove ${label.toLowerCase()} ${at + 1}`);
     });
     onCount(rows.length);
   }

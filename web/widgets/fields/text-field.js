@@ -82,7 +82,7 @@ function inputOf(field, { id, value, onInput, onFocus, onLook }) {
     spellcheck: "false",
     "data-keypad": isWords(field) ? null : field.kind,
     "aria-describedby": `${id}-echo ${id}-error`,
-    placeholder: field.may_be_blank ? (field.blank_shows ?? "blank") : "",
+    placeholder: field.may_be_blank ? (field.blank_shows ?? "optional") : "",
     value,
     oninput: () => onInput(input.value),
     onfocus: () => {

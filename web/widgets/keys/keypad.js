@@ -9,7 +9,7 @@ const NAMES = {
   "−": "minus",
   "×": "times",
   "÷": "divided by",
-  "/": "over, for a fraction",
+  "/": "slash, for a fraction",
   "′": "feet",
   "″": "inches",
   ".": "point",
@@ -21,11 +21,11 @@ const NAMES = {
   "⌫": "delete",
   "‹": "one mark less",
   "›": "one mark more",
-  more: "more signs",
+  more: "more keys",
   123: "digits",
   again: "again, repeat the last step",
   kerf: "subtract a kerf",
-  project: "a number from the project",
+  project: "pick a number from the project",
 };
 
 /** Signs so small that they are drawn larger than others. */

@@ -7,10 +7,9 @@ import { followed } from "../project/followed.js";
 /**
  * Show what a change brings before it is kept: each number that moves, each piece already cut.
  * @param {Pick<Change, "said" | "follows" | "judged">} changed
- * @param {string} leaveIt what the key says that does not accept it
  * @returns {Promise<boolean>} whether it is accepted; leaving the dialog takes it back
  */
-export function review({ said, follows, judged }, leaveIt) {
+export function review({ said, follows, judged }) {
   return new Promise((resolve) => {
     const before = document.activeElement;
     const leave = (accepted) => () => {
@@ -34,7 +33,7 @@ export function review({ said, follows, judged }, leaveIt) {
       element(
         "div",
         { class: "button-row" },
-        button(leaveIt, leave(false)),
+        button("Cancel", leave(false)),
         button("Accept", leave(true), { class: "button primary" }),
       ),
     );

@@ -12,7 +12,7 @@ const megabytes = (bytes) => (bytes / MEGABYTE).toFixed(1);
  * @param {{core: CoreState | null, offline: OfflineState | null, old: boolean}} now `old` where an old view is shown
  */
 export function statusLine(node, { core, offline, old }) {
-  const updating = old && core?.phase !== "failed" ? "Updating what you see from before your last change." : "";
+  const updating = old && core?.phase !== "failed" ? "Updating. What you see is from before your last change." : "";
   const said = [updating, sentence(core, offline)].filter(Boolean).join(" ");
   node.hidden = said === "";
   node.textContent = said;
@@ -29,9 +29,9 @@ function sentence(core, offline) {
   if (core.phase === "starting") {
     if (core.way === "snapshot" || !core.step) return "";
     const bytes = core.total ? `, ${megabytes(core.loaded)} of ${megabytes(core.total)} MB` : "";
-    return `${core.step}${bytes}. You can type already.`;
+    return `${core.step}${bytes}. Go ahead and type.`;
   }
-  if (offline?.phase === "installing") return "Answering. Still keeping a copy for when there is no network…";
+  if (offline?.phase === "installing") return "Ready. Still saving a copy for offline use…";
   return offline?.phase === "failed" ? offlineSentence(offline) : "";
 }
 
@@ -40,10 +40,9 @@ function sentence(core, offline) {
  * @param {OfflineState | null} offline
  */
 export function offlineSentence(offline) {
-  if (offline?.phase === "ready") return "Ready without network.";
-  if (offline?.phase === "installing") return "Keeping a copy for when there is no network…";
-  if (offline?.phase === "unsupported") return "This browser can't keep the app for use without network.";
-  if (offline?.phase === "failed")
-    return "The copy for use without network is not whole yet; it will be tried again when the network is back.";
+  if (offline?.phase === "ready") return "Ready to use offline.";
+  if (offline?.phase === "installing") return "Saving a copy for offline use…";
+  if (offline?.phase === "unsupported") return "This browser can’t run Sawside offline.";
+  if (offline?.phase === "failed") return "The offline copy isn’t finished. Sawside will try again when you’re online.";
   return "";
 }

@@ -110,7 +110,7 @@ export function working(lines, source) {
   return element(
     "details",
     { class: "working" },
-    element("summary", {}, "Why this number"),
+    element("summary", {}, "Show the math"),
     lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
     element("p", { class: "source" }, source),
   );

@@ -54,7 +54,7 @@ const head = ({ name, place, left, count, spoiled }) =>
     element("h2", { class: `piece-name ${name.length > LONG ? "piece-name-long" : ""}` }, name),
     element("p", { class: "piece-place" }, unbroken(place)),
     left > 0
-      ? element("p", { class: "piece-left" }, `${left} left of ${count}${spoiled > 0 ? `, ${spoiled} spoiled` : ""}`)
+      ? element("p", { class: "piece-left" }, `${left} left of ${count}${spoiled > 0 ? `, ${spoiled} scrapped` : ""}`)
       : null,
   );
 

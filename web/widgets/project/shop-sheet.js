@@ -23,7 +23,7 @@ export function shopSheet(view) {
       view.set_ups.map((group) => cutsAt(group, group.pieces.flatMap(pieceOf))),
     ),
     section("Parts", view.pieces.map(part)),
-    section("Worked out", lines.map(told)),
+    section("Answers", lines.map(told)),
     section("Readings", readings.map(told)),
     section("Notes", notes.map(note)),
   );
@@ -78,7 +78,7 @@ const part = (piece) =>
     element(
       "div",
       {},
-      element("p", { class: "shop-title" }, `${piece.name}, ${piece.count} ×`),
+      element("p", { class: "shop-title" }, `${piece.name}, ${piece.count}×`),
       element("p", {}, size(piece)),
       element("p", {}, [piece.material, piece.place].filter(Boolean).join(", ") || piece.from),
     ),
