@@ -167,7 +167,8 @@ RECKONER = Reckoner(
     title="Coped corner",
     asks="Which piece of molding runs square into a corner, which is coped, and how long are they?",
     words=(
-        "cope, coped, coping, inside corner, baseboard, molding, room, alcove, wall, scribe, square"
+        "cope, coped, coping, coped joint, inside corner, baseboard, molding, room, alcove, "
+        "wall, scribe, square cut"
     ),
     order=216,
     fields=(

@@ -141,8 +141,9 @@ RECKONER = Reckoner(
     title="Saw setting for a corner",
     asks="How is the saw set for a corner that is not square?",
     words=(
-        "corner, angle, protractor, bevel gauge, sliding bevel, bisect, half, wall, out of square,"
-        " miter, setting, inside corner, outside corner, diagonal"
+        "corner not square, wall not 90, out of square corner, odd angle, angle finder, miter "
+        "angle, miter saw setting, bisect, protractor, bevel gauge, half the angle, wall, "
+        "corner, outside corner, inside corner, setting, degrees, by the diagonal"
     ),
     order=210,
     fields=(

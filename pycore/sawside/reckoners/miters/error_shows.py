@@ -135,8 +135,8 @@ RECKONER = Reckoner(
     title="How far does an error show",
     asks="How wide do joints gape when a setting or a length is a little off?",
     words=(
-        "gap, error, open joint, miter gap, off, feeler, tolerance, closing, heel, toe, accuracy, "
-        "how close"
+        "miter gap, open miter, open joint, gap, how close, error, tolerance, accuracy, heel, "
+        "toe, feeler, closing, off"
     ),
     order=230,
     fields=(

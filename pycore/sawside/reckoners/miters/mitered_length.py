@@ -127,8 +127,9 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a piece with mitered ends, when one side of it is known?",
     words=(
-        "miter, frame, rail, trim, molding, long side, outside, inside, 45, bevel, edge miter, "
-        "rabbet, unequal, cut length"
+        "miter, miter length, long point, short point, outside, inside, trim, molding, rail, "
+        "frame, picture frame, mitered at both ends, two miters, 45, bevel rip, bevel, edge "
+        "miter, rabbet, unequal angles, cut length"
     ),
     order=200,
     fields=(

@@ -125,7 +125,7 @@ RECKONER = Reckoner(
     key="piece_by_hand",
     title="Piece of a known size",
     asks="How do I put a piece into the list whose size I know already?",
-    words="piece, part, by hand, cut list, stock, board, known size, add a piece",
+    words=("cut list, add a piece, add a part, piece, part, by hand, known size, stock, board"),
     order=290,
     fields=(
         length("length", "Length", help="Its long side, where an end is mitered.", least="1/64 in"),

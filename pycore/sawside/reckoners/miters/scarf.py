@@ -129,7 +129,10 @@ RECKONER = Reckoner(
     key="scarf",
     title="Scarf joint over a long run",
     asks="Where do the joints go, and how long are the pieces, when a run is longer than a stick?",
-    words="scarf, splice, long, join, length, baseboard, trim, stud, block, bevel, overlap, run",
+    words=(
+        "scarf joint, scarf, splice, long run, join, butt two lengths together, baseboard, "
+        "molding, trim, stud, bevel, overlap, length"
+    ),
     order=260,
     fields=(
         length(

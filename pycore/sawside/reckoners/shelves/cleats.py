@@ -202,7 +202,8 @@ RECKONER = Reckoner(
     title="Shelf cleats",
     asks="How long are the cleats under a shelf, and how far do their screws reach?",
     words=(
-        "cleat, cleats, batten, ledger, shelf support, screw, screws, length, closet shelf, alcove"
+        "cleat, cleats, shelf cleat, batten, ledger, shelf support, screw, screw length, closet "
+        "shelf, closet, alcove"
     ),
     order=313,
     makes_parts=True,

@@ -50,7 +50,10 @@ RECKONER = Reckoner(
     key="shelf_edge_strip",
     title="Edge strip for a shelf",
     asks="How high an edge strip keeps a shelf from sagging too much?",
-    words="edge, strip, lip, edging, nosing, stiffen, shelf, sag, support",
+    words=(
+        "stiffen, stiffen a shelf, edging, solid edging, stiffener, lip, strip, plywood, shelf, "
+        "sag, support"
+    ),
     order=324,
     fields=shelf_fields(without="strip_height"),
     answers=(Answer("strip_height", "Strip's height", must="reach"), *ANSWERS),

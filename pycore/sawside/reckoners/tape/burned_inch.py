@@ -42,8 +42,8 @@ RECKONER = Reckoner(
     title="Burned inch: measure",
     asks="How long is a piece that I measured from the 1-inch line?",
     words=(
-        "burn an inch, burned inch, cut an inch, tape, hook, worn hook, bent hook, 1-inch line, "
-        "start line, measure, offset"
+        "burn an inch, burned inch, cut an inch, tape hook, worn hook, bent hook, 1-inch line, "
+        "start line, measure, tape, offset"
     ),
     order=102,
     fields=(

@@ -120,8 +120,8 @@ RECKONER = Reckoner(
     title="How many fit",
     asks="How many pieces does a stick give, and what is left of it?",
     words=(
-        "pieces, stick, board, stock, yield, cut up, offcut, waste, leftover, kerf, enough, count,"
-        " rip, crosscut"
+        "how many fit, how many pieces from a board, how many pieces, stick, board, stock, "
+        "yield, offcut, cut up, enough, kerf, count, rip, crosscut"
     ),
     order=140,
     fields=(

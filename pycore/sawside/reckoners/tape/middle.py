@@ -91,8 +91,8 @@ RECKONER = Reckoner(
     title="Middle",
     asks="Where is the middle of a span, and where does a thing go that is centered in it?",
     words=(
-        "center, centre, half, halve, halfway, midpoint, between, span, edges, handle, hinge, "
-        "divide"
+        "center, center line, CL, find the center, half, halve, halfway, midpoint, between, "
+        "edges, center a knob, center a pull, handle"
     ),
     order=120,
     fields=(

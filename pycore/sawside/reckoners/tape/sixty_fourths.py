@@ -38,8 +38,8 @@ RECKONER = Reckoner(
     title="Table of sixty-fourths",
     asks="What are the decimals and millimeters of every fraction of an inch?",
     words=(
-        "table, chart, decimal equivalents, fractions, sixty-fourths, 64ths, convert, millimeters,"
-        " drill sizes"
+        "decimal chart, metric, millimeters, decimal equivalents, table, chart, fractions, "
+        "sixty-fourths, 64ths, convert, conversion, drill sizes"
     ),
     order=108,
     fields=(

@@ -61,8 +61,8 @@ RECKONER = Reckoner(
     title="How far may the tape be off",
     asks="How far may a tape be off at this length and still be a good one?",
     words=(
-        "tape, tolerance, accuracy, accurate, class, class II, error, off, trust, two tapes "
-        "disagree, Handbook 44"
+        "tape accuracy, tape is off, bad tape, tolerance, accurate, class, class II, error, "
+        "trust, two tapes disagree, Handbook 44"
     ),
     order=106,
     fields=(

@@ -100,7 +100,8 @@ RECKONER = Reckoner(
     title="Three-four-five",
     asks="Which three-four-five triangle shows whether this corner is square?",
     words=(
-        "3-4-5, 345, square, right angle, room, wall, corner, alcove, floor, layout, triangle, 90"
+        "3-4-5, square up, check for square, right triangle, pythagorean theorem, right angle, "
+        "square, room, wall, corner, alcove, lay out, layout, 90"
     ),
     order=170,
     fields=(

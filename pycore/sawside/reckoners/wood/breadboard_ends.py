@@ -94,7 +94,7 @@ RECKONER = Reckoner(
     key="breadboard_ends",
     title="Breadboard ends",
     asks="How far does a top move behind its breadboard ends?",
-    words="breadboard, end, clamped end, tabletop, pin, tongue, slot, movement",
+    words="breadboard, breadboard end, tabletop, tongue, slot, pin, movement, top",
     order=403,
     fields=(
         length("width", "Width of the top", help="Across its grain, as it is now.", least="1 in"),

@@ -98,8 +98,10 @@ RECKONER = Reckoner(
     title="Materials list",
     asks="What is on file about a wood or panel, and where does it come from?",
     words=(
-        "species, wood, panel, plywood, stiffness, strength, modulus, shrinkage, data, source, "
-        "table, properties"
+        "species, material properties, properties, wood data, stiffness, modulus of elasticity, "
+        "modulus, MOE, strength, shrinkage, panel, MDF, particleboard, plywood, oak, red oak, "
+        "white oak, maple, cherry, walnut, birch, ash, poplar, pine, fir, cedar, data, source, "
+        "table"
     ),
     order=410,
     fields=(

@@ -60,7 +60,10 @@ RECKONER = Reckoner(
     key="slots_for_a_fixed_top",
     title="Slots for a top",
     asks="How long are the slots for the screws that hold a solid top?",
-    words="slot, top, tabletop, screw, button, clip, fasten, movement, elongated",
+    words=(
+        "slot, tabletop, attach a top, top, elongated hole, screw slot, figure 8 fastener, "
+        "fasten, z clip, button, movement, expansion"
+    ),
     order=402,
     fields=(
         length("width", "Width of the top", help="Across its grain.", least="1 in"),
