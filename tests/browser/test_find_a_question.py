@@ -2,11 +2,9 @@
 
 from playwright.sync_api import expect
 
-from tests.browser.hand import open_place
 
-
-def test_words_that_find_nothing_say_so_and_lead_back_to_the_whole_list(page):
-    open_place(page, "Work out")
+def test_words_that_find_nothing_say_so_and_lead_back_to_the_whole_list(page, server):
+    page.goto(f"{server.address}#work-out")
     page.locator(".question-link").first.wait_for()
     whole = page.locator(".question-link").count()
     box = page.get_by_role("searchbox", name="Find a question")
