@@ -22,6 +22,7 @@ from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
 from sawside.reckoning.describe import field_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import reckon
+from sawside.reckoning.search_words import search_told
 from sawside.settings.settings import read_settings, settings_sent
 from sawside.tally.messages import MESSAGES as OF_THE_TALLY
 from sawside.version import CONTRACT, VERSION
@@ -35,6 +36,7 @@ def _describe():
         "papers": papers_told(),
         "labels": [field_told(field) for field in LABEL_FIELDS],
         "reckoners": reckoners_told(),
+        "search": search_told(),
     }
 
 

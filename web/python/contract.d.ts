@@ -120,6 +120,7 @@ export interface Described {
   papers: Paper[];
   labels: Field[];
   reckoners: Reckoner[];
+  search: SearchWords;
 }
 
 /** A dimension line `offset` to the left of where it measures. */
@@ -691,6 +692,16 @@ export interface Said {
   label: string;
   kind: "text";
   text: string;
+}
+
+/**
+ * What questions are found by beside their own words: each of `same` is phrases of one
+ * meaning, `small` words need not be there, those of `elsewhere` are no slips of others.
+ */
+export interface SearchWords {
+  same: string[][];
+  small: string[];
+  elsewhere: string[];
 }
 
 /** A row of holes, by its distance from its edge. */

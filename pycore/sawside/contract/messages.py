@@ -117,6 +117,15 @@ class ToMerge(OfDocument):
     when: NotRequired[str | None]
 
 
+class SearchWords(TypedDict):
+    """What questions are found by beside their own words: each of `same` is phrases of one
+    meaning, `small` words need not be there, those of `elsewhere` are no slips of others."""
+
+    same: list[list[str]]
+    small: list[str]
+    elsewhere: list[str]
+
+
 class Described(TypedDict):
     """All questions and settings, declared."""
 
@@ -126,6 +135,7 @@ class Described(TypedDict):
     papers: list[Paper]
     labels: list[Field]
     reckoners: list[Reckoner]
+    search: SearchWords
 
 
 class Read(TypedDict):

@@ -1,48 +1,8 @@
-import { element } from "../../widgets/element.js";
+import { button, element } from "../../widgets/element.js";
+import { searchOf } from "./search.js";
 
 /** @import { Reckoner } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
-
-/**
- * Letters only, so that "fence's" finds "fence".
- * @param {string} text
- */
-const plain = (text) => text.toLowerCase().replace(/[^a-z0-9 ]/g, "");
-
-/**
- * How many of the words typed begin a word of these texts.
- * @param {string[]} texts
- * @param {string[]} typed
- */
-function found(texts, typed) {
-  const own = plain(texts.join(" ")).split(/\s+/);
-  return typed.filter((word) => own.some((each) => each.startsWith(word))).length;
-}
-
-/**
- * Most of the words first; of two alike, the one whose title has more of them, and little else.
- * @param {Reckoner} question
- * @param {string[]} typed
- */
-const score = ({ title, asks, words }, typed) => [
-  found([title, asks, ...words], typed),
-  found([title], typed) / title.split(" ").length,
-];
-
-/**
- * The questions that answer to any of the words typed, the likeliest first.
- * @param {Reckoner[]} questions
- * @param {string} typed
- */
-function search(questions, typed) {
-  const words = plain(typed).split(/\s+/).filter(Boolean);
-  if (words.length === 0) return questions;
-  const scored = questions.map((question) => ({ question, by: score(question, words) }));
-  return scored
-    .filter(({ by: [all] }) => all > 0)
-    .sort((one, other) => other.by[0] - one.by[0] || other.by[1] - one.by[1])
-    .map(({ question }) => question);
-}
 
 /** @param {Reckoner} question */
 const link = (question) =>
@@ -87,19 +47,31 @@ export function workOut(app) {
     oninput: draw,
   });
 
+  const all = button("All questions", () => {
+    box.value = "";
+    draw();
+    box.focus();
+  });
+  /** @type {ReturnType<typeof searchOf> | null} */
+  let search = null;
+
   function draw() {
-    const all = app.state.get().described?.reckoners ?? [];
-    const matching = search(all, box.value);
-    const say = (/** @type {string} */ sentence) => [element("p", { class: "help" }, sentence)];
-    if (all.length === 0) found.replaceChildren(...say("Loading the list…"));
-    else if (box.value.trim() === "") found.replaceChildren(...bySubject(all).flat());
-    else if (matching.length) found.replaceChildren(listed(matching));
-    else found.replaceChildren(...say("Nothing matches. Try fewer or different words."));
+    const { described } = app.state.get();
+    const say = (/** @type {string} */ sentence) => element("p", { class: "help" }, sentence);
+    if (!described?.reckoners.length) return found.replaceChildren(say("Loading the list…"));
+    if (box.value.trim() === "") return found.replaceChildren(...bySubject(described.reckoners).flat());
+    search ??= searchOf(described);
+    const matching = search(box.value);
+    if (matching.length) return found.replaceChildren(listed(matching));
+    return found.replaceChildren(say("Nothing matches. Try fewer or different words."), all);
+  }
+
+  function refresh(/** @type {string[]} */ changed) {
+    if (!changed.includes("described")) return;
+    search = null;
+    draw();
   }
 
   draw();
-  return {
-    node: element("div", { class: "work-out" }, box, found),
-    refresh: (/** @type {string[]} */ changed) => changed.includes("described") && draw(),
-  };
+  return { node: element("div", { class: "work-out" }, box, found), refresh };
 }

@@ -101,7 +101,10 @@ RECKONER = Reckoner(
     key="chamfer",
     title="Chamfer",
     asks="How wide is a chamfer, and how far does it reach along the face and down the edge?",
-    words="chamfer, bevel, edge, arris, ease, depth, width, corner, slope",
+    words=(
+        "chamfer, bevel, ease the edge, break the edge, knock off the corner, arris, edge, "
+        "depth, width, corner, slope"
+    ),
     order=270,
     fields=(
         choice("known", "Known", _KNOWN),

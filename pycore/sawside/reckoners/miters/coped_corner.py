@@ -170,7 +170,8 @@ RECKONER = Reckoner(
     title="Coped corner",
     asks="Which pieces butt, which get coped, and how long are they?",
     words=(
-        "cope, coped, coping, inside corner, baseboard, molding, room, alcove, wall, scribe, square"
+        "cope, coped, coping, coped joint, inside corner, baseboard, molding, room, alcove, "
+        "wall, scribe, square cut"
     ),
     order=216,
     fields=(

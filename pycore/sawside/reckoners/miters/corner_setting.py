@@ -139,8 +139,9 @@ RECKONER = Reckoner(
     title="Miter angle for a corner",
     asks="What miter angle do I need for a corner that isn’t 90?",
     words=(
-        "corner, angle, protractor, bevel gauge, sliding bevel, bisect, half, wall, out of square,"
-        " miter, setting, inside corner, outside corner, diagonal"
+        "corner not square, wall not 90, out of square corner, odd angle, angle finder, miter "
+        "angle, miter saw setting, bisect, protractor, bevel gauge, half the angle, wall, "
+        "corner, outside corner, inside corner, setting, degrees, by the diagonal"
     ),
     order=210,
     fields=(

@@ -90,9 +90,9 @@ RECKONER = Reckoner(
     title="Crown molding",
     asks="How do I cut crown, flat or nested, and how long?",
     words=(
-        "crown, cornice, cove, sprung molding, spring angle, compound miter, bevel, tilt, ceiling,"
-        " top of the cabinet, bed molding, inside corner, outside corner, upside down, flat on the"
-        " table, 52/38, sloped ceiling"
+        "crown, spring angle, cove molding, bed molding, sprung molding, compound miter, 52/38, "
+        "nested, upside down, flat on the table, ceiling, sloped ceiling, top of the cabinet, "
+        "inside corner, outside corner, bevel, tilt, miter angle"
     ),
     order=262,
     fields=(

@@ -75,8 +75,8 @@ RECKONER = Reckoner(
     title="Solid edging around a panel",
     asks="How long is the edging on a panel when its ends meet other strips?",
     words=(
-        "edge, edging, strip, lipping, band, panel, plywood, miter, chamfer, shelf, front edge, "
-        "set-back, notch, inside corner"
+        "edging, solid edging, plywood edge, strip, front edge, panel, plywood, shelf, miter, "
+        "chamfer, setback, notch, inside corner"
     ),
     order=280,
     fields=(

@@ -132,8 +132,8 @@ RECKONER = Reckoner(
     title="What an error does to a joint",
     asks="How big a gap do I get if the saw or a length is a little off?",
     words=(
-        "gap, error, open joint, miter gap, off, feeler, tolerance, closing, heel, toe, accuracy, "
-        "how close"
+        "miter gap, open miter, open joint, gap, how close, error, tolerance, accuracy, heel, "
+        "toe, feeler, closing, off"
     ),
     order=230,
     fields=(

@@ -100,7 +100,10 @@ RECKONER = Reckoner(
     key="fault_of_a_gap",
     title="What caused this gap?",
     asks="My miter has a gap. Is it the angle or the length?",
-    words="gap, miter, open joint, heel, toe, error, fault, angle off, too short, feeler, correct",
+    words=(
+        "miter gap, open miter, open joint, miter won't close, gap, heel, toe, error, fault, "
+        "angle off, too short, feeler"
+    ),
     order=231,
     fields=(
         CORNERS,

@@ -106,8 +106,8 @@ RECKONER = Reckoner(
     title="Mitered frame",
     asks="What pieces do I cut to frame a mirror, panel, picture or opening?",
     words=(
-        "frame, mirror, picture, panel, opening, casing, trim, rabbet, reveal, clearance, miter, "
-        "stock, sticks, door frame, window"
+        "picture frame, mirror frame, mirror, window casing, door casing, door frame, window "
+        "trim, casing, trim, opening, panel, glass, rabbet, reveal, miter, clearance"
     ),
     order=220,
     fields=(

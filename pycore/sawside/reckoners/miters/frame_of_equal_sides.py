@@ -86,8 +86,9 @@ RECKONER = Reckoner(
     title="Polygon frame",
     asks="What pieces do I cut for a frame with three, five, six or more equal sides?",
     words=(
-        "frame, polygon, hexagon, octagon, triangle, pentagon, ring, round mirror, segments, "
-        "clock, miter, sides"
+        "polygon, hexagon, octagon, pentagon, triangle, hexagonal, octagonal, 6-sided, 8-sided, "
+        "six-sided, eight-sided, five-sided, segments, segmented ring, ring, round mirror, "
+        "clock, frame, miter angle"
     ),
     order=221,
     fields=(

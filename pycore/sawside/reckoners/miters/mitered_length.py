@@ -128,8 +128,10 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a mitered piece, long point and short point?",
     words=(
-        "miter, frame, rail, trim, molding, long side, long point, short point, outside, inside, "
-        "45, bevel, edge miter, rabbet, unequal, cut length"
+        "miter, miter length, long point, short point, outside, inside, trim, molding, rail, long point, short point, "
+        "frame, picture frame, mitered at both ends, two miters, "
+        "45, bevel rip, bevel, edge "
+        "miter, rabbet, unequal angles, cut length"
     ),
     order=200,
     fields=(

@@ -125,7 +125,7 @@ RECKONER = Reckoner(
     key="piece_by_hand",
     title="Piece of a known size",
     asks="How do I add a piece when I already know its size?",
-    words="piece, part, by hand, cut list, stock, board, known size, add a piece",
+    words=("cut list, add a piece, add a part, piece, part, by hand, known size, stock, board"),
     order=290,
     fields=(
         length("length", "Length", help="Long point, if an end is mitered.", least="1/64 in"),

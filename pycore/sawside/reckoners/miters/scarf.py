@@ -129,7 +129,10 @@ RECKONER = Reckoner(
     key="scarf",
     title="Scarf joint over a long run",
     asks="The run is longer than the stick. Where do I scarf it?",
-    words="scarf, splice, long, join, length, baseboard, trim, stud, block, bevel, overlap, run",
+    words=(
+        "scarf joint, scarf, splice, long run, join, butt two lengths together, baseboard, "
+        "molding, trim, stud, bevel, overlap, length"
+    ),
     order=260,
     fields=(
         length(

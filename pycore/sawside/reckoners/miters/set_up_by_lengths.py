@@ -90,8 +90,9 @@ RECKONER = Reckoner(
     title="Set an angle by lengths",
     asks="How do I set an angle closer than the saw’s scale?",
     words=(
-        "framing square, rise, run, slope, angle, spacer, sine bar, bevel gauge, protractor, "
-        "setting, tenth of a degree, layout, calibrate"
+        "framing square, rise and run, rise over run, rise, run, slope, blade angle, saw angle, "
+        "set an angle, spacer, sine bar, bevel gauge, protractor, setting, tenth of a degree, "
+        "calibrate"
     ),
     order=240,
     fields=(

@@ -83,8 +83,9 @@ RECKONER = Reckoner(
     title="Box with sloping sides",
     asks="What miter, bevel and sizes do I need for a box with sloping sides?",
     words=(
-        "sloped box, splayed, tapered, planter, tray, hopper, flared, pyramid, compound miter, "
-        "blade tilt, gauge angle, bevel, sides, butt joint, slope"
+        "planter box, planter, tapered box, splayed, splayed box, hopper, hopper cut, sloped, "
+        "slanted, tray, flared, pyramid, compound miter, blade tilt, miter angle, gauge angle, "
+        "bevel, sides, butted"
     ),
     order=264,
     fields=(

@@ -156,8 +156,8 @@ RECKONER = Reckoner(
     title="Two strips from one board",
     asks="I shaped both edges of a board. Where do I rip it into two moldings?",
     words=(
-        "rip, strip, molding, moulding, rip setting, fence, kerf, both edges, set back, stack, "
-        "build up, projection, narrow, start width"
+        "rip two strips, rip, strip, rip molding, molding, fence, rip fence, kerf, both edges, "
+        "set back, stack, build up, projection, narrow, starting width"
     ),
     order=250,
     fields=(

@@ -166,8 +166,9 @@ RECKONER = Reckoner(
     title="Molding around a case",
     asks="How long is each piece of molding around a case, in one or more layers?",
     words=(
-        "wrap, molding, moulding, around, case, cabinet, return, layers, trim, baseboard, plinth, "
-        "column, chimney, alcove, self-return, mitered, corner, build up"
+        "wrap, molding, return, mitered return, self-return, around a case, layers, trim, "
+        "baseboard, plinth, column, column wrap, chimney breast, alcove, corner, build up, "
+        "mitered"
     ),
     order=215,
     fields=(

@@ -198,7 +198,8 @@ RECKONER = Reckoner(
     title="Shelf cleats",
     asks="How long are the shelf cleats, and what screws do they take?",
     words=(
-        "cleat, cleats, batten, ledger, shelf support, screw, screws, length, closet shelf, alcove"
+        "cleat, cleats, shelf cleat, batten, ledger, shelf support, screw, screw length, closet "
+        "shelf, closet, alcove"
     ),
     order=313,
     makes_parts=True,

@@ -120,8 +120,8 @@ RECKONER = Reckoner(
     title="Dadoes and rabbets",
     asks="Where do the dadoes go, and how wide and deep are they?",
     words=(
-        "dado, dadoes, rabbet, groove, housing, slot for a shelf, shelf joint, stopped dado, "
-        "plywood thickness, bookcase"
+        "dado, stopped dado, rabbet, groove, slot for a shelf, shelf joint, dado width, dado "
+        "depth, plywood thickness, bookcase, story stick"
     ),
     order=311,
     fields=(

@@ -95,7 +95,10 @@ RECKONER = Reckoner(
     key="equal_shelf_spacing",
     title="Equal shelf spacing",
     asks="Where do the shelves go for equal openings?",
-    words="shelf, shelves, opening, bookcase, cabinet, spacing, divide, layout, even",
+    words=(
+        "shelf spacing, shelves, bookcase, equal spacing, space shelves evenly, equal openings, "
+        "toe kick, story stick, opening, cabinet, divide, shelf layout, layout"
+    ),
     order=300,
     fields=(
         height_field(blank_means="Figured from the shelf count and opening."),

@@ -140,8 +140,8 @@ RECKONER = Reckoner(
     title="Graduated shelf spacing",
     asks="Where do the shelves go if the openings get smaller toward the top?",
     words=(
-        "graduated, shelf, shelves, progression, tapering, largest at the bottom, bookcase, ratio,"
-        " step, spacing, drawers"
+        "graduated, graduated drawers, progression, progressive, ratio, largest at the bottom, "
+        "getting smaller, shelf, shelves, bookcase, spacing, drawers, toe kick, story stick"
     ),
     order=301,
     fields=(

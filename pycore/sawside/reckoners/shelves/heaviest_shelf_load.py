@@ -78,7 +78,10 @@ RECKONER = Reckoner(
     key="heaviest_shelf_load",
     title="Heaviest shelf load",
     asks="How much weight can the shelf carry before it sags too much?",
-    words="load, weight, heaviest, shelf, sag, how much, hold, carry, books",
+    words=(
+        "how much weight, weight limit, weight capacity, maximum load, max load, load limit, "
+        "how strong, strength, weight, load, heaviest, carry, hold, sag, shelf, books"
+    ),
     order=323,
     fields=shelf_fields(without="load"),
     answers=(Answer("heaviest", "Heaviest load", "text"), *ANSWERS),

@@ -40,7 +40,10 @@ RECKONER = Reckoner(
     key="longest_shelf_span",
     title="Longest shelf span",
     asks="How far can a shelf span?",
-    words="span, longest, shelf, sag, how wide, bookcase, bay, support, load",
+    words=(
+        "maximum span, max span, span, how wide, how far apart, longest, support, bay, shelf, "
+        "sag, load, bookcase"
+    ),
     order=321,
     fields=shelf_fields(without="span", overhang=False),
     answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),

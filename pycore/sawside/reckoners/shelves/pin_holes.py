@@ -152,8 +152,8 @@ RECKONER = Reckoner(
     title="Shelf pin holes",
     asks="Where do I drill shelf pin holes, and which hole sets each shelf?",
     words=(
-        "pin, pins, hole, holes, shelf pin, peg, adjustable shelf, drill, template, jig, 32 mm, "
-        "setback, pitch"
+        "shelf pins, pin holes, pin, hole, peg, adjustable shelf, 32 mm system, 5 mm, drill, "
+        "template, jig, setback, spacing, pitch, story stick"
     ),
     order=310,
     fields=(

@@ -49,7 +49,10 @@ RECKONER = Reckoner(
     key="shelf_edge_strip",
     title="Shelf edging",
     asks="How deep does the edging need to be to stop the sag?",
-    words="edge, strip, lip, edging, nosing, stiffen, shelf, sag, support",
+    words=(
+        "stiffen, stiffen a shelf, edging, solid edging, stiffener, lip, strip, plywood, shelf, "
+        "sag, support"
+    ),
     order=324,
     fields=shelf_fields(without="strip_height"),
     answers=(Answer("strip_height", "Edging height", must="reach"), *ANSWERS),

@@ -135,8 +135,8 @@ RECKONER = Reckoner(
     title="Shelf length",
     asks="How long is a shelf between its sides?",
     words=(
-        "shelf, length, dado, clearance, inside width, outside width, cut list, pins, fit, how "
-        "long, fixed shelf, cabinet, carcass, case"
+        "how long, length, shelf length, dado, clearance, inside width, outside width, fit, "
+        "fixed shelf, adjustable shelf, shelf pins, cabinet, case, bookcase"
     ),
     order=312,
     makes_parts=True,

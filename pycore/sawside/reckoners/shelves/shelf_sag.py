@@ -17,8 +17,9 @@ RECKONER = Reckoner(
     title="Shelf sag",
     asks="How much will the shelf sag, and is it too much?",
     words=(
-        "sag, bend, droop, shelf, load, weight, deflection, bookcase, records, books, strong "
-        "enough, stiffness, creep"
+        "sag, sagging, deflection, bend, droop, strong enough, how strong, shelf strength, "
+        "stiffness, load, weight, books, records, record albums, creep, bookcase, shelf, "
+        "plywood, MDF, particleboard, pine, oak"
     ),
     order=320,
     fields=shelf_fields(),

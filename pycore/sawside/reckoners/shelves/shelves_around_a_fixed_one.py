@@ -129,8 +129,8 @@ RECKONER = Reckoner(
     title="Shelves around a fixed one",
     asks="Where do the others go when one shelf is fixed?",
     words=(
-        "fixed shelf, rail, given height, door rail, shelf, shelves, spacing, middle shelf, line "
-        "up, divide"
+        "fixed shelf, rail, given height, center shelf, line up, shelf, shelves, spacing, story "
+        "stick"
     ),
     order=303,
     fields=(

@@ -158,8 +158,8 @@ RECKONER = Reckoner(
     title="Shelves on a hole grid",
     asks="Which holes come closest to the shelf spacing I want?",
     words=(
-        "pin holes, shelf pins, system holes, 32 mm, adjustable shelves, snap, grid, which hole, "
-        "shelf, spacing"
+        "shelf pins, pin holes, which hole, adjustable shelves, 32 mm system, 5 mm, system "
+        "holes, hole grid, snap, grid, shelf, spacing, story stick"
     ),
     order=304,
     fields=(

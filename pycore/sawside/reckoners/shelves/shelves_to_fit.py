@@ -159,8 +159,8 @@ RECKONER = Reckoner(
     title="Shelves to fit your items",
     asks="Where do shelves go to fit what I’m storing?",
     words=(
-        "fit, things, records, books, binders, jars, height of things, clearance, shelf, shelves, "
-        "cabinet, adapt"
+        "fit, records, record albums, books, binders, jars, height of things, clearance, shelf, "
+        "shelves, cabinet, story stick"
     ),
     order=302,
     fields=(

@@ -33,7 +33,7 @@ RECKONER = Reckoner(
     key="thinnest_shelf",
     title="Thinnest shelf",
     asks="How thick does the shelf need to be?",
-    words="thickness, thick, thin, shelf, sag, load, board, how thick",
+    words="how thick, thickness, thick, thinnest, thin, shelf, sag, load, board",
     order=322,
     fields=shelf_fields(without="thickness"),
     answers=(Answer("thickness", "Thinnest board", must="reach"), *ANSWERS),

@@ -42,8 +42,8 @@ RECKONER = Reckoner(
     title="Burned inch: measure",
     asks="I measured from the 1-inch line. How long is it?",
     words=(
-        "burn an inch, burned inch, cut an inch, tape, hook, worn hook, bent hook, 1-inch line, "
-        "start line, measure, offset"
+        "burn an inch, burned inch, cut an inch, tape hook, worn hook, bent hook, 1-inch line, "
+        "start line, measure, tape, offset"
     ),
     order=102,
     fields=(

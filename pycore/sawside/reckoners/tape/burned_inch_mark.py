@@ -34,8 +34,8 @@ RECKONER = Reckoner(
     title="Burned inch: mark",
     asks="I’m starting at the 1-inch line. Where do I mark?",
     words=(
-        "burn an inch, burned inch, tape, hook, worn hook, 1-inch line, start line, lay out, mark,"
-        " an inch short, offset"
+        "burn an inch, burned inch, cut an inch, mark, lay out, tape hook, worn hook, 1-inch "
+        "line, start line, an inch short, tape, offset"
     ),
     order=103,
     fields=(

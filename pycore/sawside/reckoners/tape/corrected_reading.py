@@ -145,8 +145,8 @@ RECKONER = Reckoner(
     title="Correct a reading",
     asks="My tape is off. What’s the true length?",
     words=(
-        "tape, hook, bent hook, worn, stretched, error, off, wrong, calibrate, correct, my tapes, "
-        "two tapes disagree"
+        "tape is off, bad tape, correct, tape hook, bent hook, worn hook, worn tape, stretched "
+        "tape, error, wrong, calibrate, my tapes, two tapes disagree"
     ),
     order=105,
     fields=(

@@ -52,8 +52,9 @@ RECKONER = Reckoner(
     title="Diagonal",
     asks="What should the diagonals measure?",
     words=(
-        "square, corner to corner, carcase, case, frame, panel, rectangle, hypotenuse, brace, "
-        "right angle"
+        "diagonals, square up, check for square, right triangle, pythagorean theorem, "
+        "hypotenuse, corner to corner, case, frame, panel, rectangle, brace, right angle, "
+        "square"
     ),
     order=150,
     fields=(

@@ -127,8 +127,10 @@ RECKONER = Reckoner(
     title="Equal parts",
     asks="Where do I mark to divide a length into equal parts?",
     words=(
-        "divide, division, split, thirds, quarters, fifths, slats, spacing, even, kerf, gap, step "
-        "off, lay out, pieces"
+        "space evenly, divide, evenly spaced, equal spacing, even spacing, on center, slats, "
+        "slat spacing, screw spacing, hole spacing, divide a board, divide evenly, division, "
+        "dividers, split, halves, thirds, quarters, fifths, kerf, gap, step off, lay out, "
+        "parts, pieces"
     ),
     order=130,
     fields=(

@@ -65,8 +65,9 @@ RECKONER = Reckoner(
     title="Fraction ladder",
     asks="What are the nearest fractions, and how far off is each?",
     words=(
-        "decimal to fraction, fraction to decimal, millimeters to inches, convert, conversion, "
-        "inches to millimeters, nearest, caliper, sixty-fourths, round"
+        "decimal to fraction, metric, millimeters to inches, inches to millimeters, fraction to "
+        "decimal, convert, conversion, nearest, nearest fraction, nearest 16th, 32nds, 64ths, "
+        "sixty-fourths, caliper, round"
     ),
     order=107,
     fields=(

@@ -117,8 +117,8 @@ RECKONER = Reckoner(
     title="How many fit",
     asks="How many pieces can I get from one stick, and what’s left?",
     words=(
-        "pieces, stick, board, stock, yield, cut up, offcut, waste, leftover, kerf, enough, count,"
-        " rip, crosscut"
+        "how many fit, how many pieces from a board, how many pieces, stick, board, stock, "
+        "yield, offcut, cut up, enough, kerf, count, rip, crosscut"
     ),
     order=140,
     fields=(

@@ -105,8 +105,9 @@ RECKONER = Reckoner(
     title="Inside measure",
     asks="How wide is an opening the tape can’t reach across flat?",
     words=(
-        "inside, opening, alcove, between, corner, tape case, bend, bent tape, pinch rods, two "
-        "sticks, slip sticks, measure, wall to wall"
+        "inside measure, inside measurement, opening, alcove, width, between walls, wall to "
+        "wall, corner, tape case, bend, bent tape, pinch rods, pinch sticks, two sticks, slip "
+        "sticks"
     ),
     order=104,
     fields=(

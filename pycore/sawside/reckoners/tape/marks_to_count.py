@@ -45,7 +45,8 @@ RECKONER = Reckoner(
     title="Find a length on the tape",
     asks="Where is this length on my tape?",
     words=(
-        "tape, rule, marks, count, lines, where, find, call out, sixteenths, ruler, past, short of"
+        "find on a tape measure, count marks, marks, lines, call out, sixteenths, eighths, "
+        "ruler, rule, short of"
     ),
     order=101,
     fields=(

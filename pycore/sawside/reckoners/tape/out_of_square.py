@@ -124,8 +124,8 @@ RECKONER = Reckoner(
     title="Out of square",
     asks="How far out of square is it, and which corner do I push?",
     words=(
-        "square, diagonals, racked, rack, carcase, case, frame, glue up, corner, parallelogram, "
-        "clamp, lean, true"
+        "out of square, racked, rack, diagonals, square up, check for square, parallelogram, "
+        "rhombus, lean, case, frame, true, corner"
     ),
     order=160,
     fields=(

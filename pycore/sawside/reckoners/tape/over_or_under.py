@@ -124,8 +124,8 @@ RECKONER = Reckoner(
     title="Over or under",
     asks="How far off is the cut, and which way do I move the stop?",
     words=(
-        "heavy, light, strong, too long, too short, off, error, difference, stop, stop block, "
-        "adjust, thousandths, miss"
+        "too long, too short, cut too long, cut too short, heavy, light, strong, proud, shy, "
+        "off, error, difference, stop block, stopblock, adjust, thousandths, miss"
     ),
     order=110,
     fields=(

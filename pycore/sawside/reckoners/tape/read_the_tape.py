@@ -57,8 +57,8 @@ RECKONER = Reckoner(
     title="Count the marks",
     asks="What’s the reading if I count little lines from a mark?",
     words=(
-        "tape, rule, marks, count, lines, sixteenths, fraction, measure, read, ruler, inch, past, "
-        "short of"
+        "read a tape, tape measure, count marks, marks, sixteenths, eighths, lines, fraction, "
+        "measure, ruler, rule, short of"
     ),
     order=100,
     fields=(

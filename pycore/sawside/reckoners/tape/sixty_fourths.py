@@ -38,8 +38,8 @@ RECKONER = Reckoner(
     title="Decimal equivalents",
     asks="What’s each fraction in decimals and millimeters?",
     words=(
-        "table, chart, decimal equivalents, fractions, sixty-fourths, 64ths, convert, millimeters,"
-        " drill sizes"
+        "decimal chart, metric, millimeters, decimal equivalents, table, chart, fractions, "
+        "sixty-fourths, 64ths, convert, conversion, drill sizes"
     ),
     order=108,
     fields=(

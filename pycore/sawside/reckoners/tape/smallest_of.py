@@ -90,8 +90,8 @@ RECKONER = Reckoner(
     title="Smallest of several measurements",
     asks="What fits an opening I measured in several spots?",
     words=(
-        "narrowest, smallest, shortest, lowest, alcove, niche, opening, several, readings, width, "
-        "height, floor, middle, top, crooked, out of true, minimum, average, mean"
+        "narrowest, smallest, shortest, lowest, several measurements, alcove, niche, opening, "
+        "width, height, crooked, crooked wall, out of true, minimum, average"
     ),
     order=115,
     fields=(

@@ -61,8 +61,8 @@ RECKONER = Reckoner(
     title="Tape tolerance",
     asks="How far off can a good tape be at this length?",
     words=(
-        "tape, tolerance, accuracy, accurate, class, class II, error, off, trust, two tapes "
-        "disagree, Handbook 44"
+        "tape accuracy, tape is off, bad tape, tolerance, accurate, class, class II, error, "
+        "trust, two tapes disagree, Handbook 44"
     ),
     order=106,
     fields=(

@@ -100,7 +100,8 @@ RECKONER = Reckoner(
     title="Three-four-five",
     asks="What’s the biggest 3-4-5 I can use to check this corner?",
     words=(
-        "3-4-5, 345, square, right angle, room, wall, corner, alcove, floor, layout, triangle, 90"
+        "3-4-5, square up, check for square, right triangle, pythagorean theorem, right angle, "
+        "square, room, wall, corner, alcove, lay out, layout, 90"
     ),
     order=170,
     fields=(

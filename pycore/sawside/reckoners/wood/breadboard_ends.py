@@ -94,7 +94,7 @@ RECKONER = Reckoner(
     key="breadboard_ends",
     title="Breadboard ends",
     asks="How much will the top move past its breadboard ends?",
-    words="breadboard, end, clamped end, tabletop, pin, tongue, slot, movement",
+    words="breadboard, breadboard end, tabletop, tongue, slot, pin, movement, top",
     order=403,
     fields=(
         length("width", "Top width", help="Across the grain, today.", least="1 in"),

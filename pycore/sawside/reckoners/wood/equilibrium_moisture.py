@@ -36,7 +36,10 @@ RECKONER = Reckoner(
     key="equilibrium_moisture",
     title="Moisture from the air",
     asks="What moisture content will wood settle at in this air?",
-    words="moisture, humidity, equilibrium, EMC, temperature, dry, damp, air",
+    words=(
+        "moisture content, MC, EMC, humidity, equilibrium, relative humidity, moisture, "
+        "temperature, dry, damp, air"
+    ),
     order=405,
     fields=(
         choice("scale", "Temperature scale", {"air_f": "°F", "air_c": "°C"}),

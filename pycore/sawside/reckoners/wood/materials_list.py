@@ -98,8 +98,10 @@ RECKONER = Reckoner(
     title="Wood and panel data",
     asks="What numbers does Sawside use for this wood, and where are they from?",
     words=(
-        "species, wood, panel, plywood, stiffness, strength, modulus, shrinkage, data, source, "
-        "table, properties"
+        "species, material properties, properties, wood data, stiffness, modulus of elasticity, "
+        "modulus, MOE, strength, shrinkage, panel, MDF, particleboard, plywood, oak, red oak, "
+        "white oak, maple, cherry, walnut, birch, ash, poplar, pine, fir, cedar, data, source, "
+        "table"
     ),
     order=410,
     fields=(

@@ -99,7 +99,10 @@ RECKONER = Reckoner(
     key="panel_in_its_groove",
     title="Floating panel",
     asks="How wide do I cut a solid panel so it can move?",
-    words="panel, groove, rabbet, frame, door, float, gap, swell, shrink, room",
+    words=(
+        "frame and panel, raised panel, floating panel, solid panel, door panel, panel, groove, "
+        "stile, rail and stile, shaker door, cabinet door, rabbet, float, gap, swell, shrink"
+    ),
     order=401,
     fields=(
         length(

@@ -50,8 +50,9 @@ RECKONER = Reckoner(
     title="Wood movement",
     asks="How much will a board grow and shrink across its width?",
     words=(
-        "movement, swell, shrink, expand, moisture, humidity, season, width, split, gap, tabletop,"
-        " panel"
+        "wood movement, movement, expansion, expand, swell, shrink, shrinkage, contraction, "
+        "seasonal, humidity, moisture, moisture content, split, gap, tabletop, panel, oak, "
+        "maple, cherry, walnut, pine"
     ),
     order=400,
     fields=(

@@ -58,7 +58,10 @@ RECKONER = Reckoner(
     key="slots_for_a_fixed_top",
     title="Slotted screws for a solid top",
     asks="How long are the slots for the screws that hold a solid top?",
-    words="slot, top, tabletop, screw, button, clip, fasten, movement, elongated",
+    words=(
+        "slot, tabletop, attach a top, top, elongated hole, screw slot, figure 8 fastener, "
+        "fasten, z clip, button, movement, expansion"
+    ),
     order=402,
     fields=(
         length("width", "Top width", help="Across the grain.", least="1 in"),

@@ -78,8 +78,10 @@ RECKONER = Reckoner(
     title="Sizes as sold",
     asks="What does nominal lumber or plywood really measure?",
     words=(
-        "nominal, actual, dressed, surfaced, plywood thickness, board, lumber, 4/4, quarter, 1x6, "
-        "2x4, stock, sold as"
+        "plywood, plywood thickness, 1/4 plywood, 1/2 plywood, 3/4 plywood, nominal size, "
+        "nominal, actual size, dressed, surfaced, lumber, board, 1x2, 1x3, 1x4, 1x6, 1x8, 1x10, "
+        "1x12, 2x2, 2x4, 2x6, 2x8, 2x10, 2x12, 4x4, 4/4, 5/4, 6/4, 8/4, one by four, two by "
+        "four, stock, sold as"
     ),
     order=412,
     fields=(
