@@ -128,7 +128,7 @@ RECKONER = Reckoner(
     title="Mitered length",
     asks="How long is a mitered piece, long point and short point?",
     words=(
-        "miter, miter length, long point, short point, outside, inside, trim, molding, rail, long point, short point, "
+        "miter, miter length, long point, short point, outside, inside, trim, molding, rail, "
         "frame, picture frame, mitered at both ends, two miters, "
         "45, bevel rip, bevel, edge "
         "miter, rabbet, unequal angles, cut length"

@@ -105,8 +105,7 @@ FRAME = {"width": "[Read]"}
         (
             "dado_layout",
             {"shelf": "[Read] - 36 13/16", "play": "1/16"},
-            "Dado width may need to be up to 1/32″ more; the total clearance of 1/16″ "
-            "covers it.",
+            "Dado width may need to be up to 1/32″ more; the total clearance of 1/16″ covers it.",
         ),
     ],
 )
