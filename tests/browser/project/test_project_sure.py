@@ -14,7 +14,7 @@ def take_into(page, label, then=""):
 
 def say_off(page, by):
     """Say what the reading may be off by, where it is corrected."""
-    type_into(page, "Good to within", by)
+    type_into(page, "May be off by", by)
     page.get_by_role("button", name="Done").tap()
     page.get_by_text("Updated Alcove width.").first.wait_for()
 
