@@ -92,8 +92,8 @@ RECKONER = Reckoner(
     title="Find the center",
     asks="Where’s the center, and where do I set something centered in it?",
     words=(
-        "center, center line, CL, find the center, middle, half, halve, halfway, midpoint, "
-        "between, edges, center a knob, center a pull, handle"
+        "center, center line, CL, find the center, half, halve, halfway, midpoint, between, "
+        "edges, center a knob, center a pull, handle, middle"
     ),
     order=120,
     fields=(
