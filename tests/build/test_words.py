@@ -20,6 +20,13 @@ CITED = {
     "figures": "the same of each figure of a material",
 }
 """Keys of what may have such a word, with the reason; the first ones are never shown."""
+UNSEEN = {
+    "reckoning/old_labels.py": "labels of before, by which texts find their answers",
+    "wood/tables/__init__.py": "what a table's column says, put into the shop's words here",
+    "wood/materials.py": "a unit as a table's column has it",
+    "reckoners/wood/materials_list.py": "what a table's column says, looked for",
+}
+"""Files of the core that name such a text and never show it, with the reason."""
 UNITS = {"in": "example", "mm": "example_metric"}
 
 
@@ -37,7 +44,11 @@ def no_offences(texts):
 
 
 def test_no_text_written_in_the_core_has_a_word_that_nobody_says():
-    no_offences(core_texts())
+    no_offences(
+        (where, line, text)
+        for where, line, text in core_texts()
+        if where.removeprefix("pycore/sawside/") not in UNSEEN
+    )
 
 
 def test_no_text_written_in_the_page_has_a_word_that_nobody_says():

@@ -32,7 +32,7 @@ def _is_less(one, other):
 
 
 def _out_of_range(field, words, bound):
-    unit = f" {field.unit}" if field.unit else ""
+    unit = _unit(field) if field.unit else ""
     message = f"{field.label} must be {words} {bound}{unit}."
     return Refusal("range", message, "Check the number.", at=0)
 
@@ -63,7 +63,12 @@ def _count(field, value, _settings, names):
 def _number(field, value, _settings, names):
     reading = read_number(_text(field, value), names)
     _in_range(field, reading.value, read_number)
-    return reading.value, f"{reading.echo} {field.unit}"
+    return reading.value, f"{reading.echo}{_unit(field)}"
+
+
+def _unit(field):
+    """A unit as it stands behind its number: 6%, 12 psi."""
+    return "%" if field.unit == "%" else f" {field.unit}"
 
 
 def _choice(field, value, _settings, _names):
