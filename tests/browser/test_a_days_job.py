@@ -5,7 +5,7 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 """
 
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
-from tests.browser.print.on_paper import texts
+from tests.browser.print.on_paper import says, texts
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
 from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAPPED
 
@@ -74,7 +74,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     page.locator("#place").get_by_text("37 3/16″").first.wait_for()
     printed = " ".join(texts(page))
     for told in ("Cuts by stop", "41 11/16″ Top rail", "37 3/16″ Shelf", "Alcove width"):
-        assert told in printed
+        assert says(printed, told)
     open_place(page, "Project")
     tap(page, "Back up")
     with page.expect_download() as download:

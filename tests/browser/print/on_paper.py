@@ -25,6 +25,11 @@ def texts(page):
     return [" ".join(sheet.get_textpage().get_text_range().split()) for sheet in printed]
 
 
+def says(text, words):
+    """Whether a page's text has the words: how wide a gap is a space is the reader's own guess."""
+    return "".join(words.split()) in "".join(text.split())
+
+
 def lines(ink, across, up, least, most=1.01):
     """Where lines that run across stand, in millimeters from the upper edge of a part of a page.
 

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from tests.browser.hand import keep_as, open_place
-from tests.browser.print.on_paper import pages, texts
+from tests.browser.print.on_paper import pages, says, texts
 from tests.browser.test_accessible import axe, fill_project
 from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PROJECT
 
@@ -90,9 +90,9 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
         "33 7/8″",
         "1 / ",
     ):
-        assert told in text
+        assert says(text, told)
     for unprinted in ("At the saw", "Settings", "Undo"):
-        assert unprinted not in text
+        assert not says(text, unprinted)
     assert page.get_by_role("img", name="0 of 2 cut").count() == 2
 
     open_place(page, "At the saw")
@@ -111,9 +111,9 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.locator("ol.on-letter li").nth(1).wait_for()
     check_paper(page, (215.9, 279.4))
     first, second = texts(page)
-    assert "Top rail 36 1/8″" in first
-    assert "1 of 2, My project" in first
-    assert "Door frame" in second
+    assert says(first, "Top rail 36 1/8″")
+    assert says(first, "1 of 2, My project")
+    assert says(second, "Door frame")
     page.get_by_role("textbox", name="Labels down").fill("29")
     page.get_by_text("29 labels down come out").wait_for()
     assert page.get_by_role("button", name="Print", exact=True).is_disabled()

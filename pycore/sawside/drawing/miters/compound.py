@@ -41,8 +41,8 @@ def face_shapes(name, edges, ends, width, top=0.0):
         label((start + max(-left, 0) / 2 + 8, high + _HIGH / 2), "left", "note", "start"),
         label((end - max(-right, 0) / 2 - 8, high + _HIGH / 2), "right", "note", "end"),
         *([label((_WIDE / 2, low - 14), width, "note")] if width else ()),
-        label((0, top + 16), f"left end {ends[0][1]}", "note", "start"),
-        label((_WIDE, low + 52), f"right end {ends[1][1]}", "note", "end"),
+        label((0, top + 16), f"left: {ends[0][1]}", "note", "start"),
+        label((_WIDE, low + 52), f"right: {ends[1][1]}", "note", "end"),
     ]
 
 
