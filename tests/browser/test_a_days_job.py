@@ -7,7 +7,7 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
 from tests.browser.print.on_paper import says, texts
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
-from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAPPED
+from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAP
 
 
 def keep_shelves(page):
@@ -65,7 +65,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     stop(page, "37 3/16″: 2 cuts")
     tap(page, "Cut one")
     stop(page, "37 3/16″: 1 cut")
-    tap(page, SCRAPPED)
+    tap(page, SCRAP)
     stop(page, "37 3/16″: 2 cuts")
 
     open_place(page, "Project")

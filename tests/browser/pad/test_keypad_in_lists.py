@@ -9,7 +9,7 @@ from tests.browser.hand import open_question, tap_keys
 from tests.browser.project.in_project import keep_reading, take
 from tests.browser.words import REMOVE
 
-SEVERAL = "Smallest of several measurements"
+SEVERAL = "Smallest of several readings"
 
 
 @pytest.fixture

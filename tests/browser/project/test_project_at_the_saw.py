@@ -8,7 +8,7 @@ import pytest
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
 from tests.browser.start.start_support import eventually
-from tests.browser.words import ROUGH_LENGTH, SAVE, SAVE_TO_PIECE, SCRAPPED, TEST_CUT, UNDID
+from tests.browser.words import ROUGH_LENGTH, SAVE, SAVE_TO_PIECE, SCRAP, TEST_CUT, UNDID
 
 BOUNDARY = """
 window.asked = { locks: [], spoken: [] };
@@ -91,7 +91,7 @@ def test_an_evening_at_the_saw(page):
     page.get_by_role("heading", name="Top rail").wait_for()
     tap(page, "Cut one")
     page.get_by_text("Stop at 36 1/8″: all cut").wait_for()
-    tap(page, SCRAPPED)
+    tap(page, SCRAP)
     said = page.locator("#notices .notice")
     said.get_by_text("Scrapped one Top rail. Cut one more.").wait_for()
     page.get_by_text("Stop at 36 1/8″: 1 cut", exact=True).wait_for()

@@ -116,7 +116,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     correct(page, "Alcove width", "36 15/16")
     accept(page)
     open_place(page, "At the saw")
-    page.get_by_text("1/4″ in width and 1/8″ in length, and has other ends").wait_for()
+    page.get_by_text("1/4″ in width and 1/8″ in length, and has different end cuts").wait_for()
     page.locator(".notice").wait_for()
     # That no saw turns so far takes a line more; beside a message the drawing then gives way.
     check_in_sight(page, [each for each in WRONG if each != ".drawing-bold"])

@@ -25,7 +25,7 @@ export function sawKeys(each, act, { back, next, following, undo }) {
     key("‹ Back", back),
     key("Undo", undo),
     key("Next ›", next),
-    key("Scrapped", () => act({ act: "spoil" })),
+    key("Scrap", () => act({ act: "spoil" })),
     main(),
   ];
 

@@ -87,7 +87,7 @@ def _drawing(show, readings, told_fits):
 
 RECKONER = Reckoner(
     key="smallest_of",
-    title="Smallest of several measurements",
+    title="Smallest of several readings",
     asks="What fits an opening I measured in several spots?",
     words=(
         "narrowest, smallest, shortest, lowest, several measurements, alcove, niche, opening, "
