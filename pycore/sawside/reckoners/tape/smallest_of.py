@@ -97,8 +97,8 @@ RECKONER = Reckoner(
     fields=(
         lengths(
             "readings",
-            "Measurements",
-            row_label="Measurement",
+            "Readings",
+            row_label="Reading",
             most_rows=20,
             least="1/64 in",
             help="One width or height in several spots, such as floor, middle and top.",
@@ -107,7 +107,7 @@ RECKONER = Reckoner(
             "room",
             "Total clearance",
             help="Both sides together, so it slides in.",
-            blank_means="The same as the smallest measurement.",
+            blank_means="The same as the smallest reading.",
         ),
     ),
     answers=(
@@ -117,7 +117,7 @@ RECKONER = Reckoner(
         Answer("apart", "Difference", must="agree"),
         Answer("mean", "Average", must="agree"),
     ),
-    source="Arithmetic. Going by the smallest measurement is shop practice.",
+    source="Arithmetic. Going by the smallest reading is shop practice.",
     compute=compute,
     example={"readings": ["37 9/16", "37 1/2", "37 5/8"], "room": "1/4"},
 )

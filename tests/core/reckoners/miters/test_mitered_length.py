@@ -114,7 +114,7 @@ def test_a_short_piece_brings_the_caution_for_short_pieces():
     short = reckon("mitered_length", known="7 15/16", width="1")["cautions"]
     longer = reckon("mitered_length", known="8", width="1")["cautions"]
     assert len(short) == len(longer) + 1
-    assert any("maker's instructions" in caution for caution in longer)
+    assert any("maker’s instructions" in caution for caution in longer)
 
 
 def test_the_part_carries_both_ends_and_both_sides():
