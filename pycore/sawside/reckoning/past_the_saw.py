@@ -16,7 +16,7 @@ from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_text
 from sawside.wood.saw import TILTS_TO, TURNS_TO
 
-_NEVER = "Never hold it there by hand (shop practice). The saw maker’s instructions come first."
+_NEVER = "Never hold it there by hand. The saw maker’s instructions come first."
 
 
 class SetUp(NamedTuple):
@@ -103,18 +103,18 @@ def _caution(set_up):
             return f"{text} and the saw at a {_degrees(leaning)} miter."
         return (
             f"{text}. That’s a miter of {_degrees(leaning)}: clamp the jig square to the fence "
-            f"and swing the saw the rest of the way to 90, {_degrees(90 - leaning)}."
+            f"and set the saw to what’s left of 90, a miter of {_degrees(90 - leaning)}."
         )
     if set_up.tilted > TILTS_TO:
         return (
             f"Few saws bevel to {tilted} (most stop at about {TILTS_TO}°). Stand the work on edge "
-            "against a tall jig, or lay it flat if it was on edge, and tilt the blade the rest of "
-            f"the way to 90, {_degrees(90 - set_up.tilted)}."
+            "against a tall jig, or lay it flat if it was on edge, and set the bevel to what’s "
+            f"left of 90, {_degrees(90 - set_up.tilted)}."
         )
     same = f", with the blade still tilted to {tilted}" if sign(set_up.tilted) else ""
     return (
         f"Few saws miter to {turned} (most stop at about {TURNS_TO}°). Clamp the work to a jig "
-        f"that holds it square to the fence, and swing the saw the rest of the way to 90, "
+        "that holds it square to the fence, and set the saw to what’s left of 90, a miter of "
         f"{_degrees(90 - set_up.turned)}{same}."
     )
 

@@ -22,7 +22,6 @@ from tests.browser.words import (
     NOTHING_SAVED,
     OUT_OF_SPACE,
     READING,
-    SAVE,
     SAVE_CHANGE,
     SAVE_TO_PROJECT,
     history_of,
@@ -275,14 +274,6 @@ def test_a_project_of_a_newer_version_is_said_and_left_as_it_is(context, server)
     page.locator("#notices").get_by_text("saved by a newer version of Sawside").wait_for()
     kept = page.evaluate(STORED, False)
     assert (kept["schema"], kept["beams"], len(kept["entries"])) == (99, [], 1)
-
-
-def keep_another(page):
-    """Try to keep one more reading; the dialog stays open when it is refused."""
-    type_reading(page, "80 1/4")
-    page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
-    page.get_by_role("textbox", name="Name").fill("Alcove height")
-    page.get_by_role("button", name=SAVE, exact=True).tap()
 
 
 def test_the_open_project_can_be_deleted_and_the_other_tab_is_told(context, server):

@@ -15,10 +15,6 @@ from tallies import after, enter, name, project, texts, told, values
 import sawside
 
 
-def kept_lines(said):
-    return [line for line in said["lines"] if line["ok"]]
-
-
 def test_what_was_restored_in_the_place_of_a_project_lends_its_lines_no_number():
     """Its entry 1 is another one: 36 of a width is no 12 of a depth."""
     was, restored = project(width="36"), project(depth="12")

@@ -13,7 +13,7 @@ const SIGNS = ["+", "−", "×", "÷"];
  * Whether a text begins with a sign, and so goes on from the line before it.
  * @param {string} text
  */
-export const beginsWithSign = (text) => SIGNS.includes(text.trim()[0]);
+const beginsWithSign = (text) => SIGNS.includes(text.trim()[0]);
 
 /** @type {Pad} */
 const BLANK = { text: "", correcting: null, goesOn: false, kept: null };

@@ -6,7 +6,7 @@ import { element, svgElement } from "../element.js";
  * A sheet of the core at true size: its millimeters are the units of the drawing, nothing is scaled.
  * @param {Sheet} sheet
  */
-export function sheetOfPaper(sheet) {
+function sheetOfPaper(sheet) {
   const { width, height, words, shapes } = sheet;
   return element(
     "li",

@@ -26,7 +26,6 @@ from sawside.wood.strength.bending_shapes import GAUSS, products, shapes_at, und
 from sawside.wood.strength.equations import solved
 
 _ACROSS = 5
-_SIDEWAYS = 2 * _ACROSS
 _UNKNOWNS = 2 * _ACROSS + 1
 _THIRD = sqrt(1 / 3)
 _FIRM = 10_000

@@ -6,53 +6,8 @@ import re
 from hostile import backup_text
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from projects import acts, answered, ask, begun, change, changed, headlines, lasting, linked, view
-
-from tests.core.oracles.spreadsheet import NAMES, random_cell
-
-OLD = {"name": "Old", "distance": "8 ft", "distance_reads": "8 ft"}
-STRETCHED = OLD | {"distance_reads": "8 ft 1/4 in"}
-
-
-def merged(mine, theirs):
-    """The answer to a merge, which must succeed and be undone by one act."""
-    said = answered("merge", mine, text=backup_text(theirs))
-    if said["undo"] is not None:
-        undone = answered("change", said["document"], act=said["undo"])
-        assert lasting(undone["document"]) == lasting(mine)
-    return said
-
-
-def sums(*readings):
-    """A project of sums, each (name, text)."""
-    return acts(begun(), *(("keep_reading", {"name": n, "text": t}) for n, t in readings))
-
-
-def by_tape(tape, text="30", **set_to):
-    """A project with a reading by a tape of its settings."""
-    return acts(
-        begun(),
-        ("set", {"settings": set_to | {"tapes": [tape]}}),
-        ("keep_reading", {"name": "Width", "text": text, "tape": tape["name"]}),
-        ("keep_reading", {"name": "Half", "text": "[Width] / 2"}),
-    )
-
-
-def shelf(figure):
-    """A project with a board of an own material."""
-    material = {"name": "Plank", "tangential": figure, "radial": "0.001"}
-    return acts(
-        begun(),
-        ("set", {"settings": {"materials": [material]}}),
-        (
-            "keep_line",
-            {
-                "name": "Top",
-                "reckoner": "seasonal_movement",
-                "values": {"width": "20", "species": "own: Plank", "now": "8", "year": "most"},
-            },
-        ),
-    )
+from merging import OLD, STRETCHED, by_tape, copy_with, exact, merged, shelf, sums
+from projects import acts, ask, begun, changed, headlines, linked, view
 
 
 def test_what_uses_a_numbered_entry_is_added_with_it_so_that_its_number_stays():
@@ -181,45 +136,6 @@ def test_no_more_than_twenty_are_told_by_name():
     assert said.endswith(", and 3 more.")
 
 
-def copy_with(chance, document):
-    """A project after some random changes: kept, corrected, renamed, deleted, another tape."""
-    for _ in range(chance.randint(0, 6)):
-        entries = document["entries"]
-        names = [each["name"] for each in entries]
-        act = chance.choice(["keep", "keep", "correct", "correct", "delete", "rename", "tapes"])
-        more = {}
-        if act == "tapes":
-            tape = chance.choice([OLD, STRETCHED])
-            act, more = "set", {"settings": {"tapes": [tape]} if chance.random() < 0.8 else {}}
-        elif act == "rename" and entries:
-            more = {"id": chance.choice(entries)["id"], "name": chance.choice(NAMES)}
-        elif act == "delete" and entries:
-            more = {"id": chance.choice(entries)["id"]}
-        else:
-            known = chance.choice(entries) if entries and act == "correct" else None
-            cell = random_cell(chance, names or ["Side"])
-            text = cell.text(chance.random() < 0.5)
-            more = {"text": text, "values": {"known": text, "width": "2 1/4"}}
-            if known is not None:
-                more |= {"id": known["id"]}
-            else:
-                act = chance.choice(["keep_reading", "keep_line"])
-                more |= {"name": chance.choice(NAMES), "reckoner": "mitered_length"}
-                if not cell.terms and chance.random() < 0.5:
-                    more |= {"tape": "Old"}
-        said = change(document, act, **more)
-        document = said["document"] if said["ok"] else document
-    return document
-
-
-def exact(document):
-    """The exact number of every entry by its id; None for one that has none."""
-    return {
-        each["id"]: each["headline"] and each["headline"]["exact"]
-        for each in view(document, drawings=False)["entries"]
-    }
-
-
 @settings(max_examples=150)
 @given(st.integers(0, 10**9))
 def test_after_a_merge_both_projects_are_there_with_their_own_numbers(seed):
@@ -239,93 +155,3 @@ def test_after_a_merge_both_projects_are_there_with_their_own_numbers(seed):
         number, name = there[entry["id"]], entry["name"]
         called = [by_name[n] for n in by_name if re.fullmatch(rf"{re.escape(name)}( \d+)?", n)]
         assert number is None or number in [now[each] for each in called], (name, said["said"])
-
-
-def test_a_merge_of_what_is_here_already_changes_nothing():
-    said = merged(linked(), linked())
-    assert (said["undo"], said["document"]) == (None, linked())
-
-
-def again(mine, theirs):
-    """A project after a merge, which changes nothing when it is done again."""
-    once = merged(mine, theirs)["document"]
-    twice = merged(once, theirs)
-    assert (twice["undo"], twice["document"]) == (None, once), twice["said"]
-    assert twice["said"].startswith(f"Added 0 of {len(theirs['entries'])} entries")
-    return once
-
-
-def test_a_backup_that_is_merged_again_and_again_gives_its_pieces_once():
-    theirs = acts(linked(), ("correct", {"id": "1", "text": "38"}), ("keep_note", {"text": "Oak"}))
-    mine = acts(linked(), ("keep_note", {"text": "Birch"}))
-    once = again(mine, theirs)
-    assert [each["name"] for each in once["entries"]] == [
-        "Alcove width",
-        "Case width",
-        "Top rail",
-        "Panel",
-        "Note",
-        "Alcove width 2",
-        "Case width 2",
-        "Top rail 2",
-        "Panel 2",
-        "Note 2",
-    ]
-    assert sum(each["count"] for each in view(once)["pieces"]) == 4
-
-
-def test_what_is_new_and_calls_what_was_numbered_is_not_added_again():
-    mine = sums(("A", "10"))
-    theirs = sums(("A", "12"), ("M", "[A] + 1"), ("B", "3"), ("B 2", "4"), ("N", "[B 2] + [M]"))
-    once = again(acts(mine, ("keep_reading", {"name": "B", "text": "5"})), theirs)
-    assert headlines(once) == {
-        "A": "10″",
-        "B": "5″",
-        "A 2": "12″",
-        "M": "13″",
-        "B 3": "3″",
-        "B 2": "4″",
-        "N": "17″",
-    }
-
-
-def test_names_that_are_too_long_for_a_number_and_alike_are_each_added_once():
-    long = "A name that goes on and on until it has no room for a number at its end"
-    mine = sums((f"{long} A", "1"), (f"{long} B", "2"), (f"{long[:70]} 7", "3"))
-    theirs = sums((f"{long} A", "3"), (f"{long} B", "3"), ("Sum", f"[{long} A] + [{long} B]"))
-    once = again(mine, theirs)
-    assert len(once["entries"]) == 5
-    assert headlines(once)["Sum"] == "6″"
-
-
-def test_a_tape_and_a_material_are_brought_once():
-    for mine, theirs in ((by_tape(OLD), by_tape(STRETCHED)), (shelf("0.003"), shelf("0.006"))):
-        again(mine, theirs)
-    both = acts(
-        by_tape(STRETCHED),
-        ("set", {"settings": {"tapes": [STRETCHED, STRETCHED | {"name": "Old 2"}]}}),
-        ("keep_reading", {"name": "Height", "text": "40", "tape": "Old 2"}),
-    )
-    once = again(by_tape(OLD), both)
-    assert [each["name"] for each in once["settings"]["tapes"]] == ["Old", "Old 3", "Old 2"]
-
-
-def test_names_that_differ_in_capitals_alone_are_one_name():
-    theirs = by_tape(STRETCHED | {"name": "OLD"})
-    theirs["entries"][0]["name"] = "WIDTH"
-    said = merged(by_tape(STRETCHED), theirs)
-    assert (said["undo"], said["said"]) == (None, "Added 0 of 2 entries from Record cabinet.")
-
-
-@settings(max_examples=150)
-@given(st.integers(0, 10**9))
-def test_a_merge_that_is_done_again_changes_nothing(seed):
-    chance = random.Random(seed)
-    start = copy_with(chance, copy_with(chance, changed(begun(), "set", settings={"tapes": [OLD]})))
-    mine, theirs = copy_with(chance, start), copy_with(chance, start)
-    if chance.random() < 0.5:  # a project that was merged before, of names with numbers
-        before = ask("merge", mine, text=backup_text(copy_with(chance, start)))
-        mine = before["document"] if before["ok"] else mine
-    said = ask("merge", mine, text=backup_text(theirs))
-    if said["ok"]:
-        again(mine, theirs)
