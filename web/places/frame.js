@@ -70,7 +70,9 @@ export function frame(app, host) {
  */
 function nameWindow(host) {
   const heading = firstIn(host, "h2:not(.subject)") ?? byId("place-title");
-  document.title = `${heading.textContent} · Sawside`;
+  const name = `${heading.textContent} · Sawside`;
+  // Asked after every change of the place, as with each key press.
+  if (document.title !== name) document.title = name;
 }
 
 /**
