@@ -123,7 +123,10 @@ export interface Described {
   search: SearchWords;
 }
 
-/** A dimension line `offset` to the left of where it measures. */
+/**
+ * A dimension line `offset` to the left of where it measures; `field` is the
+ * key of the field that asks for it.
+ */
 export interface Dimension {
   kind: "dimension";
   from: number[];
@@ -131,6 +134,7 @@ export interface Dimension {
   offset: number;
   text: string;
   role: string;
+  field?: string;
 }
 
 export type Direction = "exact" | "light" | "heavy";
@@ -242,7 +246,8 @@ export interface Field {
   default_metric?: string;
   may_be_blank: boolean;
   blank_means: string | null;
-  shown_when: ShownWhen | null;
+  shown_when: ShownWhen[];
+  basic: boolean;
   setting?: string;
   choices?: Choice[];
   choices_from?: string;
@@ -546,7 +551,8 @@ export interface PlainField {
   default_metric?: string;
   may_be_blank: boolean;
   blank_means: string | null;
-  shown_when: ShownWhen | null;
+  shown_when: ShownWhen[];
+  basic: boolean;
   setting?: string;
   choices?: Choice[];
   choices_from?: string;
@@ -635,12 +641,15 @@ export interface Reckoner {
 }
 
 /**
- * The whole answer of a question. `echoes` say how the texts of the fields were read, `names`
- * by the field which names of the document they use.
+ * The whole answer of a question, the answer that was asked for first.
+ *
+ * `verdict` says in a few words what to make of it, "" where the number says all. `echoes` say how
+ * the texts of the fields were read, `names` by the field which names of the document they use.
  */
 export interface Reckoning {
   reckoner: string;
   answers: Value[];
+  verdict: string;
   working: Step[];
   source: string;
   drawing: Drawing | null;
@@ -727,7 +736,7 @@ export interface Sheet {
   to?: number;
 }
 
-/** The field is asked only while another has one of these values. */
+/** The field is asked only while another has one of these values, and all such hold. */
 export interface ShownWhen {
   field: string;
   is: string[];

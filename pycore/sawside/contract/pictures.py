@@ -32,9 +32,11 @@ Dimension = TypedDict(
         "offset": float,
         "text": str,
         "role": str,
+        "field": NotRequired[str],
     },
 )
-Dimension.__doc__ = "A dimension line `offset` to the left of where it measures."
+Dimension.__doc__ = """A dimension line `offset` to the left of where it measures; `field` is the
+key of the field that asks for it."""
 
 
 class Label(TypedDict):

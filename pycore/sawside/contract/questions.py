@@ -18,7 +18,9 @@ class Choice(TypedDict):
 
 
 ShownWhen = TypedDict("ShownWhen", {"field": str, "is": list[str]})
-ShownWhen.__doc__ = "The field is asked only while another has one of these values."
+ShownWhen.__doc__ = (
+    "The field is asked only while another has one of these values, and all such hold."
+)
 
 
 class Group(TypedDict):
@@ -44,7 +46,8 @@ class PlainField(TypedDict):
     default_metric: NotRequired[str]
     may_be_blank: bool
     blank_means: str | None
-    shown_when: ShownWhen | None
+    shown_when: list[ShownWhen]
+    basic: bool
     setting: NotRequired[str]
     choices: NotRequired[list[Choice]]
     choices_from: NotRequired[str]
@@ -159,11 +162,15 @@ class NameUsed(TypedDict):
 
 
 class Reckoning(TypedDict):
-    """The whole answer of a question. `echoes` say how the texts of the fields were read, `names`
-    by the field which names of the document they use."""
+    """The whole answer of a question, the answer that was asked for first.
+
+    `verdict` says in a few words what to make of it, "" where the number says all. `echoes` say how
+    the texts of the fields were read, `names` by the field which names of the document they use.
+    """
 
     reckoner: str
     answers: list[Value]
+    verdict: str
     working: list[Step]
     source: str
     drawing: Drawing | None

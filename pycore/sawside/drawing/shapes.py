@@ -33,12 +33,13 @@ def line(start, end, role="edge"):
     return {"kind": "line", "from": _point(start), "to": _point(end), "role": role}
 
 
-def dimension(start, end, offset, text, role="given"):
+def dimension(start, end, offset, text, role="given", field=None):
     """A dimension line `offset` to the left of start to end, as seen going that way with y down.
 
-    The page moves it further out where its text has no room, and the text beside it.
+    The page moves it further out where its text has no room, and the text beside it. `field` is the
+    key of the field that was asked for this length: touched, it is opened.
     """
-    return {
+    told = {
         "kind": "dimension",
         "from": _point(start),
         "to": _point(end),
@@ -46,6 +47,7 @@ def dimension(start, end, offset, text, role="given"):
         "text": text,
         "role": role,
     }
+    return told | {"field": field} if field else told
 
 
 def label(at, text, role="name", align="middle"):

@@ -28,7 +28,7 @@ def entry_in_full(document, id):
 
 
 def _links(name, worked):
-    """Every answer that a name can stand for; the first is called by the line's name alone."""
+    """Every answer that a name can stand for; the main one is called by the line's name alone."""
     for answer, item, value in linkable_answers(worked.reckoner, worked.found):
         label = label_of(answer, item)
         try:
@@ -36,8 +36,8 @@ def _links(name, worked):
             text = said.get("brief", said["text"])
         except (Refusal, Refusals):
             continue
-        first = answer.key == worked.reckoner.answers[0].key and item is None
-        yield _link(label, name if first else f"{name}: {label}", text)
+        main = answer.key == worked.main.key and item is None
+        yield _link(label, name if main else f"{name}: {label}", text)
 
 
 def _link(label, name, text):

@@ -34,9 +34,10 @@ class Choice:
 class Field:
     """One thing to fill in. `least` and `most` are inclusive, in text as a person would type it.
 
-    `shown_when` is (another field's key, the values of it that show this one). A blank length
-    with a `setting` is that of the settings under this key; `choices_from` names a list of the
-    settings, whose names are offered after `choices`. `figure` is what is needed of a material.
+    `shown_when` is (another field's key, the values of it that show this one), or several such
+    pairs that all have to hold. A blank length with a `setting` is that of the settings under this
+    key; `choices_from` names a list of the settings, whose names are offered after `choices`.
+    `figure` is what is needed of a material.
     `metric` is the default where a bare number is in millimeters, centimeters or meters.
     """
 
@@ -51,7 +52,7 @@ class Field:
     may_be_blank: bool = False
     blank_means: str | None = None
     choices: tuple[Choice, ...] = ()
-    shown_when: tuple[str, tuple[str, ...]] | None = None
+    shown_when: tuple[Any, ...] | None = None
     fields: tuple["Field", ...] = ()
     row_label: str | None = None
     most_rows: int | None = None
@@ -59,6 +60,12 @@ class Field:
     setting: str | None = None
     choices_from: str | None = None
     figure: str | None = None
+
+    @property
+    def conditions(self):
+        """`shown_when` as pairs (key, values) that all have to hold; none where it always shows."""
+        shown_when = self.shown_when or ()
+        return (shown_when,) if shown_when and isinstance(shown_when[0], str) else shown_when
 
     def start(self, unit):
         """What holds where nothing is typed and a bare number is in `unit`; None for a blank."""
@@ -199,7 +206,9 @@ class Part:
 class Reckoning:
     """What `compute` returns: answers by key, and what goes with them.
 
-    An answer that this case does not have is left out; the first one is always there. `stick` is
+    An answer that this case does not have is left out. `main` is the key of the answer that was
+    asked for, where that is not the first one declared; it is always there. `verdict` says in a few
+    words what to make of it, where the question's own (`Reckoner.verdict`) will not do. `stick` is
     a story stick to be printed (`drawing.story_stick`). `tape` are the marks (`marks.Grid`) that
     the first answer is counted on, where those are not the person's own. `ends` are the (left,
     right) ends of a piece that is no part, as its length is not known.
@@ -213,6 +222,8 @@ class Reckoning:
     stick: dict | None = None
     tape: Any = None
     ends: tuple[End, ...] = ()
+    main: str = ""
+    verdict: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -235,8 +246,10 @@ class Reckoner:
     with a comma between each.
 
     `source` says where its rule is published, or "Common practice, no source". `example` is a
-    filled-in form that works. Exactly one field of `solve_one_of`, where there are any, is left
-    blank and solved for.
+    filled-in form that works. `basic` are the keys of the fields that the plain case needs, all
+    where it is empty; the page folds the others. `verdict` is the answer in a few words, with the
+    key of an answer in braces where its number stands: "Miter {miter}, bevel {bevel}". Exactly one
+    field of `solve_one_of`, where there are any, is left blank and solved for.
     """
 
     key: str
@@ -251,4 +264,6 @@ class Reckoner:
     order: int = 100
     makes_parts: bool = False
     solve_one_of: tuple[str, ...] = ()
+    basic: tuple[str, ...] = ()
+    verdict: str = ""
     fits: tuple[Fit, ...] = ()

@@ -151,7 +151,10 @@ def _reckoner_told(reckoner):
         "subject": RECKONERS.subject(reckoner.key).HEADING,
         "asks": reckoner.asks,
         "words": reckoner.words.split(", "),
-        "fields": [field_told(field) for field in reckoner.fields],
+        "fields": [
+            field_told(field) | {"basic": field.key in (reckoner.basic or {field.key})}
+            for field in reckoner.fields
+        ],
         "solve_one_of": list(reckoner.solve_one_of),
         "answers": [
             {"key": answer.key, "label": answer.label, "kind": answer.kind}
@@ -177,8 +180,8 @@ def field_told(field):
         "most": field.most,
         "may_be_blank": field.may_be_blank,
         "blank_means": field.blank_means,
-        "shown_when": field.shown_when
-        and {"field": field.shown_when[0], "is": list(field.shown_when[1])},
+        "shown_when": [{"field": key, "is": list(shown_by)} for key, shown_by in field.conditions],
+        "basic": True,
     }
     if field.metric:
         data["default_metric"] = field.metric

@@ -8,6 +8,7 @@ from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
+from sawside.reckoning.main_answer import main_answer
 from sawside.reckoning.old_labels import OLD_LABELS
 
 BITS = 160
@@ -42,12 +43,13 @@ def linkable_answers(reckoner, found):
 
 
 def named(reckoner, found, label):
-    """The `Named` of an answer by its label, of now or of before, any case; "" is the first one.
+    """The `Named` of an answer by its label, of now or of before, any case; "" is the main one.
 
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
-        return _number(reckoner.answers[0], found.answers[reckoner.answers[0].key])
+        main = main_answer(reckoner, found)
+        return _number(main, found.answers[main.key])
     by_key = {answer.key: answer for answer in reckoner.answers}
     now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
     for called, key in (*now, *OLD_LABELS.get(reckoner.key, ())):

@@ -6,6 +6,7 @@ from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.answers import part_told, told
+from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.past_the_saw import past_the_saw
 from sawside.reckoning.values import read_values
 
@@ -41,21 +42,28 @@ def _tape(first, found, show):
     return stretch(rounded, found.tape or show.settings.grid)
 
 
+def _verdict(declared, answers):
+    """The question's own verdict with its numbers; "" where this case lacks one of them."""
+    texts = {answer["key"]: answer.get("brief", answer["text"]) for answer in answers}
+    try:
+        return declared.format_map(texts)
+    except KeyError:
+        return ""
+
+
 def reckoning_told(reckoner, form, found, show):
     """Everything that was found, as the contract of `reckon`."""
-    first = reckoner.answers[0]
+    answers = answers_of(reckoner, found)
+    all_told = [told(answer, found.answers[answer.key], show) for answer in answers]
     return {
         "reckoner": reckoner.key,
-        "answers": [
-            told(answer, found.answers[answer.key], show)
-            for answer in reckoner.answers
-            if answer.key in found.answers
-        ],
+        "answers": all_told,
+        "verdict": found.verdict or _verdict(reckoner.verdict, all_told),
         "working": [{"text": line} for line in force(found.working)],
         "source": reckoner.source,
         "drawing": force(found.drawing),
         "stick": found.stick,
-        "tape": _tape(first, found, show),
+        "tape": _tape(answers[0], found, show),
         "cautions": [*past_the_saw(reckoner, form.given, found), *found.cautions],
         "parts": [part_told(part, show) for part in found.parts],
         "echoes": form.echoes,

@@ -164,11 +164,8 @@ def _typed(field, values, unit="in"):
 
 
 def _shown(field, fields, values):
-    if field.shown_when is None:
-        return True
-    key, shown_by = field.shown_when
-    other = next(each for each in fields if each.key == key)
-    return _typed(other, values) in shown_by
+    by_key = {each.key: each for each in fields} if field.conditions else {}
+    return all(_typed(by_key[key], values) in shown_by for key, shown_by in field.conditions)
 
 
 def _list(field, value):

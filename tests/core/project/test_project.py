@@ -8,7 +8,7 @@ from sawside.reckoners import RECKONERS
 
 def test_a_project_is_what_was_typed_and_nothing_derived():
     assert cabinet() == {
-        "schema": 5,
+        "schema": 6,
         "name": "Record cabinet",
         "settings": {},
         "next": 4,

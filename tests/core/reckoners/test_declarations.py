@@ -1,5 +1,7 @@
 """Every question declares itself so completely that the page needs nothing else."""
 
+from string import Formatter
+
 import pytest
 
 import sawside
@@ -59,11 +61,9 @@ def test_its_fields_are_complete(question):
             values = [choice["value"] for choice in field["choices"]]
             assert len(set(values)) == len(values) > 1
             assert field["default"] is None or field["default"] in values
-        if field["shown_when"]:
-            other = next(
-                each for each in question["fields"] if each["key"] == field["shown_when"]["field"]
-            )
-            assert set(field["shown_when"]["is"]) <= {c["value"] for c in other["choices"]}
+        for shown in field["shown_when"]:
+            other = next(each for each in question["fields"] if each["key"] == shown["field"])
+            assert set(shown["is"]) <= {c["value"] for c in other["choices"]}
         if field["may_be_blank"]:
             assert field["blank_means"].endswith(".")
             assert field["default"] is None
@@ -110,3 +110,11 @@ def test_settings_are_declared_as_choices_whose_first_is_the_default():
     for field in DESCRIBED["settings"][:4]:
         assert field["kind"] == "choice"
         assert field["default"] == field["choices"][0]["value"]
+
+
+@each_question
+def test_what_is_basic_is_asked_and_the_verdict_names_answers(question):
+    reckoner = RECKONERS[question["key"]]
+    keys = {answer.key for answer in reckoner.answers}
+    assert set(reckoner.basic) <= {field.key for field in reckoner.fields}
+    assert {name for _, name, _, _ in Formatter().parse(reckoner.verdict) if name} <= keys

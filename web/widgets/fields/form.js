@@ -63,8 +63,8 @@ export function form({ fields, values, onInput, onFocus }) {
   }
 
   function reveal() {
-    for (const { key, shown_when: when } of fields) {
-      if (when) widgetOf(key).node.hidden = !when.is.includes(String(current[when.field]));
+    for (const { key, shown_when: conditions = [] } of fields) {
+      widgetOf(key).node.hidden = !conditions.every(({ field, is }) => is.includes(String(current[field])));
     }
   }
 

@@ -22,7 +22,8 @@ _HUNDREDTHS = 2
 def first_apart(old, new):
     """The first answers of an entry as VALUEs that differ; the same two where nobody sees it."""
     before, after = old.headline, new.headline
-    if not are_alike(before, after) or before["kind"] != after["kind"]:
+    same = before["key"] == after["key"] and before["kind"] == after["kind"]
+    if not same or not are_alike(before, after):
         return before, after
     if after["kind"] == "angle":
         return tuple(each | {"text": each["hundredth"]} for each in (before, after))
@@ -39,8 +40,7 @@ def _first_values(old, new):
     """(the first answer before, after, and the `Show` of it now)."""
     if new.reckoner is None:
         return old.named("").value, new.named("").value, Show(new.settings)
-    key = new.reckoner.answers[0].key
-    return old.found.answers[key], new.found.answers[key], new.show
+    return old.found.answers[new.main.key], new.found.answers[new.main.key], new.show
 
 
 def first_difference(old, new):
@@ -58,8 +58,8 @@ def _sum_difference(old, new):
 
 
 def _line_difference(old, new):
-    answer = new.reckoner.answers[0]
-    if answer.kind not in ("length", "angle", "count"):
+    answer = new.main
+    if answer is not old.main or answer.kind not in ("length", "angle", "count"):
         return None
     by = difference(old.found.answers[answer.key], new.found.answers[answer.key])
     if answer.kind == "length":

@@ -53,16 +53,16 @@ def _effect(old, new):
 
 
 def _changed(old, new):
-    """(answer or None for the first, its old and its new value) of each that changed."""
+    """(answer or None for the main one, its old and its new value) of each that changed."""
     if new.reckoner is None:
         if old.named("") != new.named("") or old.headline != new.headline:
             yield None, None, None
         return
-    for at, answer in enumerate(new.reckoner.answers):
+    for answer in new.reckoner.answers:
         was = old.found.answers.get(answer.key)
         now = new.found.answers.get(answer.key)
         if not _same(was, now) or _told_otherwise(answer, now, old, new):
-            yield (answer if at else None), was, now
+            yield (None if answer is new.main else answer), was, now
 
 
 def _same(was, now):

@@ -5,6 +5,7 @@ from functools import cached_property
 from sawside.lengths.show import Show, angle_text
 from sawside.reckoning.answers import refuse_beyond_a_mile, sizes_told, told
 from sawside.reckoning.links import named
+from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.reckon import find, reckoning_told
 from sawside.reckoning.values import read_values, reread
 
@@ -27,10 +28,10 @@ class LineWorked:
         self.show = Show(settings, self.form.lengths(self.reckoner))
         self.found = self.reckoner.compute(self.form.given, self.show)
         self._named, self._briefs = {}, {}
-        first = self.reckoner.answers[0]
-        value = self.found.answers[first.key]
-        if first.kind == "length":
-            refuse_beyond_a_mile(first.label, value)
+        self.main, *self.others = answers_of(self.reckoner, self.found)
+        value = self.found.answers[self.main.key]
+        if self.main.kind == "length":
+            refuse_beyond_a_mile(self.main.label, value)
         for part in self.found.parts:
             if part.length is not value:
                 refuse_beyond_a_mile(part.name, part.length)
@@ -61,9 +62,8 @@ class LineWorked:
 
     @cached_property
     def headline(self):
-        """Its first answer as a VALUE."""
-        answer = self.reckoner.answers[0]
-        return told(answer, self.found.answers[answer.key], self.show)
+        """Its main answer as a VALUE."""
+        return told(self.main, self.found.answers[self.main.key], self.show)
 
     @property
     def summary(self):
@@ -72,11 +72,10 @@ class LineWorked:
 
     @cached_property
     def answers(self):
-        """Every answer as a VALUE, the first one first."""
+        """Every answer as a VALUE, the main one first."""
         return [
             told(answer, self.found.answers[answer.key], self.show)
-            for answer in self.reckoner.answers
-            if answer.key in self.found.answers
+            for answer in (self.main, *self.others)
         ]
 
     @cached_property

@@ -7,6 +7,7 @@ is wrong is left for the check that follows.
 from sawside.geometry.end import ends_coded
 from sawside.lengths.units import METRIC
 from sawside.project.kinds.entry_parts import MOST_PIECES
+from sawside.project.schema.merged import line_of_today
 from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES, METRIC_ROWS, METRIC_SETTINGS
 
 OLDEST = 1
@@ -21,7 +22,7 @@ def migrated(data, schema):
 
 def migrated_entry(data):
     """An entry as it was kept by any schema, but for its old defaults."""
-    return _with_coded_ends(_with_unknown_pieces(data))
+    return line_of_today(_with_coded_ends(_with_unknown_pieces(data)))
 
 
 def _from_1(data):
@@ -120,4 +121,9 @@ def _piece_coded(piece):
     return piece | {"ends": ends_coded(ends)} if isinstance(ends, str) else piece
 
 
-_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4}
+def _from_5(data):
+    """Some questions became part of others."""
+    return _each_entry(data, line_of_today)
+
+
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5}

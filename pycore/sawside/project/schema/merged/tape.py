@@ -1,0 +1,5 @@
+"""Questions of the subject tape that became part of another one."""
+
+from sawside.project.schema.merged.became import Became
+
+MERGED: dict[str, Became] = {}
