@@ -7,7 +7,8 @@ PUBLISHED = Path(__file__).resolve().parents[1] / "published"
 
 
 def rows(name):
-    """The rows of a table in tests/published as dicts of text."""
-    lines = (PUBLISHED / name).read_text(encoding="utf-8").splitlines()
+    """The rows of a table in tests/published, in whichever folder, as dicts of text."""
+    [table] = PUBLISHED.rglob(name)
+    lines = table.read_text(encoding="utf-8").splitlines()
     assert lines[0].startswith("# Source: ")
     return list(csv.DictReader(lines[1:]))
