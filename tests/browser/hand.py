@@ -45,6 +45,12 @@ def open_question(page, words, title):
     page.get_by_role("link", name=title).tap()
 
 
+def open_piece(page):
+    """Open the form of a piece whose size is known, which no list of questions offers."""
+    page.evaluate("location.hash = 'work-out/piece_by_hand'")
+    page.get_by_role("heading", name="Piece of a known size", exact=True).wait_for()
+
+
 def keep_as(page, name):
     """Keep what is shown under a name."""
     page.get_by_role("button", name=SAVE_TO_PROJECT).tap()

@@ -4,7 +4,7 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 = 37 5/16), and a rail grows by the stock's width per mitered end (common practice, no source).
 """
 
-from tests.browser.hand import keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.hand import keep_as, open_place, tap_keys, type_into
 from tests.browser.print.on_paper import says, texts
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
 from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAP
@@ -12,7 +12,8 @@ from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAP
 
 def keep_shelves(page):
     """Three shelves that follow the alcove's width."""
-    open_question(page, "piece", "Piece of a known size")
+    open_place(page, "Project")
+    page.get_by_role("button", name="Add a piece").tap()
     page.get_by_label("Length", exact=True).tap()
     take(page, "Alcove width")
     tap_keys(page, "−1/4")

@@ -1,6 +1,6 @@
 """What is typed and not yet kept is there again when the page is loaded anew or was left."""
 
-from tests.browser.hand import keep_as, open_place, open_question, type_into
+from tests.browser.hand import keep_as, open_piece, open_place, type_into
 from tests.browser.project.in_project import drafts, keep_reading, open_entry
 from tests.browser.start.start_support import eventually
 from tests.browser.words import (
@@ -40,7 +40,7 @@ def error_of(page, name):
 
 
 def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
-    open_question(page, "known size", "Piece of a known size")
+    open_piece(page)
     type_into(page, "Length", "30 1/3")
     page.get_by_role("button", name="Done").tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()

@@ -60,7 +60,14 @@ def test_a_phrase_finds_what_helps_and_nothing_else(row, found):
     assert set(keys).isdisjoint(absent)
 
 
-QUESTIONS = DESCRIBED["reckoners"]
+QUESTIONS = [each for each in DESCRIBED["reckoners"] if each["offered"]]
+
+
+def test_what_is_not_offered_is_found_by_none_of_its_own_words():
+    hidden = [each for each in DESCRIBED["reckoners"] if not each["offered"]]
+    assert [each["key"] for each in hidden] == ["piece_by_hand"]
+    found = searched([word for each in hidden for word in (each["title"], *each["words"])])
+    assert not [keys for keys in found.values() if {each["key"] for each in hidden} & set(keys)]
 
 
 def test_a_question_is_the_first_that_its_own_title_finds():

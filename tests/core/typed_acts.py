@@ -32,7 +32,7 @@ TYPED = {
             "reckoner": "piece_by_hand",
             "values": {"length": "30 1/2", "left_end": "told", "left_told": "a round end"},
         },
-        {"reckoner": "smallest_of", "values": {"readings": ["37 15/32", "37 5/8"]}},
+        {"reckoner": "opening", "values": {"readings": ["37 15/32", "37 5/8"]}},
     ],
     "keep_note": [{"text": "Glue up on Friday.\nThen sand.", "name": "For Friday"}],
     "rename": [{"id": "1", "name": "Alcove at the floor"}, {"id": "5", "name": "Not yet"}],

@@ -624,7 +624,7 @@ export interface Reading {
   earlier?: Earlier[];
 }
 
-/** A question as the page draws it. */
+/** A question as the page draws it; one that is not `offered` is in no list. */
 export interface Reckoner {
   key: string;
   title: string;
@@ -636,6 +636,7 @@ export interface Reckoner {
   answers: AnswerDeclared[];
   source: string;
   makes_parts: boolean;
+  offered: boolean;
   example: Record<string, any>;
   example_metric: Record<string, any>;
 }

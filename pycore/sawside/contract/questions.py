@@ -72,7 +72,7 @@ class AnswerDeclared(TypedDict):
 
 
 class Reckoner(TypedDict):
-    """A question as the page draws it."""
+    """A question as the page draws it; one that is not `offered` is in no list."""
 
     key: str
     title: str
@@ -84,6 +84,7 @@ class Reckoner(TypedDict):
     answers: list[AnswerDeclared]
     source: str
     makes_parts: bool
+    offered: bool
     example: Typed
     example_metric: Typed
 

@@ -79,6 +79,11 @@ class Show:
         """The same where no small print stands beside it: ≈ says that it was rounded."""
         return brief_text(self.rounded(length, must), self.settings.display)
 
+    def bare(self, length, must=None):
+        """The same in a verdict, which says by itself what must go in: no "(down)" behind it."""
+        rounded = self.rounded(length, must)
+        return brief_text(rounded, self.settings.display).removesuffix(rounded.way)
+
     def number(self, length):
         """The exact length without its unit, as arithmetic shows it: 36 1/8, or 1.2990…
 

@@ -249,7 +249,8 @@ class Reckoner:
     filled-in form that works. `basic` are the keys of the fields that the plain case needs, all
     where it is empty; the page folds the others. `verdict` is the answer in a few words, with the
     key of an answer in braces where its number stands: "Miter {miter}, bevel {bevel}". Exactly one
-    field of `solve_one_of`, where there are any, is left blank and solved for.
+    field of `solve_one_of`, where there are any, is left blank and solved for. One that is not
+    `offered` is in no list of questions: an act elsewhere opens it.
     """
 
     key: str
@@ -266,4 +267,5 @@ class Reckoner:
     solve_one_of: tuple[str, ...] = ()
     basic: tuple[str, ...] = ()
     verdict: str = ""
+    offered: bool = True
     fits: tuple[Fit, ...] = ()

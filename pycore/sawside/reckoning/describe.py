@@ -162,6 +162,7 @@ def _reckoner_told(reckoner):
         ],
         "source": reckoner.source,
         "makes_parts": reckoner.makes_parts,
+        "offered": reckoner.offered,
         "example": reckoner.example,
         "example_metric": in_millimeters(reckoner.fields, reckoner.example),
     }

@@ -6,13 +6,13 @@ is changed from here on gets another line.
 """
 
 _OLD = """\
-breadboard_ends.proud Top beyond the end at its dampest, each side
-breadboard_ends.short Top short of the end at its driest, each side
-breadboard_ends.slots Slot lengths
-breadboard_ends.away Slot runs toward the edge by
-breadboard_ends.towards Slot runs toward the center by
+slots_for_a_top.proud Top beyond the end at its dampest, each side
+slots_for_a_top.short Top short of the end at its driest, each side
+slots_for_a_top.slots Slot lengths
+slots_for_a_top.pin_away Slot runs toward the edge by
+slots_for_a_top.pin_towards Slot runs toward the center by
 burned_inch.length Length
-burned_inch_mark.mark Mark at
+burned_inch.mark Mark at
 chamfer.width Width of the chamfer
 chamfer.face Set-back on the face
 chamfer.edge Depth down the edge
@@ -38,9 +38,9 @@ corner_setting.corner Corner on the side of the room
 corner_setting.between Angle between the pieces
 corner_setting.least Setting at least, by the reading
 corner_setting.most Setting at most, by the reading
-corrected_reading.true True length
-corrected_reading.off The tape is off here by
-corrected_reading.aim To mark off a true length of what it reads, mark at
+tape_error.true True length
+tape_error.off The tape is off here by
+tape_error.aim To mark off a true length of what it reads, mark at
 crown.miter Saw turned, molding flat
 crown.tilt Blade tilted, molding flat
 crown.right_miter Saw turned for the right end
@@ -60,7 +60,7 @@ dado_layout.width Width of a dado
 dado_layout.depth Depth
 dado_layout.left Wood left behind it
 dado_layout.longer A shelf in two dadoes is longer by
-diagonal.diagonal Both diagonals
+square.diagonal Both diagonals
 edge_strip.long_side Cut length
 edge_strip.panel_side Length at the panel
 edge_strip.face_side Length at the face
@@ -85,8 +85,8 @@ error_shows.last_toe Last joint, all others tight: toe
 fault_of_a_gap.setting_off Each cut is off by
 fault_of_a_gap.all_off Or, other joints pulled tight, by
 fault_of_a_gap.length_off A piece is short by
-fraction_ladder.mark On your marks
-fraction_ladder.neighbors Neighbors on every division
+fractions.mark On your marks
+fractions.neighbors Neighbors on every division
 frame_around.long_sides Long sides
 frame_around.short_sides Short sides
 frame_around.setting Saw setting, from square
@@ -122,16 +122,16 @@ how_many_fit.pieces Pieces
 how_many_fit.left Left over
 how_many_fit.cuts Cuts
 how_many_fit.missing Missing for one piece more
-inside_measure.inside Inside
-inside_measure.least At least
-inside_measure.most At most
+opening.inside Inside
+opening.least At least
+opening.most At most
 longest_shelf_span.span Longest span
 longest_shelf_span.sag Sag at once
 longest_shelf_span.sag_after_years Sag after years
 longest_shelf_span.sag_front Front edge, at once
 longest_shelf_span.sag_back Back edge, at once
 longest_shelf_span.sag_between Between the edges, at once
-marks_to_count.mark On the tape
+tape_marks.mark On the tape
 middle.middle Middle, on the tape
 middle.marks Marks, on the same tape
 middle.side At each side
@@ -145,10 +145,10 @@ mitered_length.left_setting Left saw setting
 mitered_length.right_setting Right saw setting
 mitered_length.left_corner Left angle between edge and cut
 mitered_length.right_corner Right angle between edge and cut
-out_of_square.offset Top off to one side by
-out_of_square.angle Out of square by
-out_of_square.goal Both diagonals, once pushed
-out_of_square.square Both diagonals, by width and height
+square.offset Top off to one side by
+square.angle Out of square by
+square.goal Both diagonals, once pushed
+square.square Both diagonals, by width and height
 over_or_under.difference Off by
 panel_in_its_groove.width Cut the panel
 panel_in_its_groove.gap Gap at each edge now
@@ -164,7 +164,7 @@ pin_holes.count Holes in a row
 pin_holes.total Holes in all
 pin_holes.apart Front row to back row
 pin_holes.behind Wood left behind a hole
-read_the_tape.length Length
+tape_marks.length Length
 scarf.first First joint, from the left end to its middle
 scarf.joints Middle of each joint, from the left end
 scarf.pieces Pieces, tip to tip
@@ -225,7 +225,7 @@ shelves_to_fit.openings Openings as the marks give them
 shelves_to_fit.difference Largest difference between openings
 shelves_to_fit.side Length of a side
 shelves_to_fit.overall Overall height of the case
-sixty_fourths.table Decimals and millimeters
+fractions.table Decimals and millimeters
 sloped_box.miter Saw or gauge turned, from square
 sloped_box.tilt Blade tilted
 sloped_box.top Top edge, outside
@@ -235,28 +235,27 @@ sloped_box.blank_width Width of a blank
 sloped_box.blanks Length of a blank
 sloped_box.edge Edges tilted to lie level
 sloped_box.slope Slope, from upright
-slots_for_a_fixed_top.slots Slot lengths
-slots_for_a_fixed_top.away It moves out from where it is now
-slots_for_a_fixed_top.towards It moves in from where it is now
-smallest_of.fits What goes in
-smallest_of.smallest Smallest reading
-smallest_of.largest Largest reading
-smallest_of.apart They lie apart by
-smallest_of.mean Mean of the readings
+slots_for_a_top.away It moves out from where it is now
+slots_for_a_top.towards It moves in from where it is now
+opening.fits What goes in
+opening.smallest Smallest reading
+opening.largest Largest reading
+opening.apart They lie apart by
+opening.mean Mean of the readings
 sold_sizes.sizes As it measures
-tape_tolerance.least The true length is at least
-tape_tolerance.most The true length is at most
-tape_tolerance.rules By each rule
+tape_error.least The true length is at least
+tape_error.most The true length is at most
+tape_error.rules By each rule
 thinnest_shelf.thickness Thinnest board
 thinnest_shelf.sag Sag at once
 thinnest_shelf.sag_after_years Sag after years
 thinnest_shelf.sag_front Front edge, at once
 thinnest_shelf.sag_back Back edge, at once
 thinnest_shelf.sag_between Between the edges, at once
-three_four_five.diagonal Between the two marks
-three_four_five.along Mark along the first wall
-three_four_five.across Mark along the second wall
-three_four_five.others Between the marks, this one and smaller
+square.between Between the two marks
+square.along Mark along the first wall
+square.across Mark along the second wall
+square.others Between the marks, this one and smaller
 two_strips.rip_setting Fence to blade
 two_strips.wide Wider strip
 two_strips.narrow Narrower strip

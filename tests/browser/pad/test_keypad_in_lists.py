@@ -9,14 +9,14 @@ from tests.browser.hand import open_question, tap_keys
 from tests.browser.project.in_project import keep_reading, take
 from tests.browser.words import REMOVE
 
-SEVERAL = "Smallest of several readings"
+OPENING = "Opening"
 
 
 @pytest.fixture
 def several(page):
     """The question with a list of readings, and a reading that can be picked."""
     keep_reading(page, "Alcove width", "37 9/16")
-    open_question(page, "smallest", SEVERAL)
+    open_question(page, "smallest", OPENING)
     return page
 
 

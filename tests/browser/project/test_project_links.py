@@ -4,7 +4,15 @@ The lengths are worked by hand from the rule that at a 45 a piece grows by the s
 mitered end (common practice, no source): 37 9/16 − 1/4 + 2 × 2 1/4 = 41 13/16.
 """
 
-from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.hand import (
+    choose,
+    keep_as,
+    open_piece,
+    open_place,
+    open_question,
+    tap_keys,
+    type_into,
+)
 from tests.browser.project.in_project import (
     correct,
     drafts,
@@ -230,6 +238,5 @@ def test_a_piece_is_begun_for_each_entry_by_itself_and_is_done_with_once_kept(pa
     open_entry(page, "Alcove height", PIECE_THIS_LONG)
     assert page.get_by_label("How many", exact=True).input_value() != "2"
     # What is typed under the same question by itself is another matter.
-    page.evaluate("location.hash = 'work-out/piece_by_hand'")
-    page.get_by_role("link", name="All questions").wait_for()
+    open_piece(page)
     assert length.input_value() == ""

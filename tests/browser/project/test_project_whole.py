@@ -8,7 +8,7 @@ import json
 
 import pytest
 
-from tests.browser.hand import keep_as, open_place, open_question, type_into
+from tests.browser.hand import keep_as, open_piece, open_place, type_into
 from tests.browser.project.in_project import (
     correct,
     keep_reading,
@@ -172,7 +172,7 @@ def test_a_correction_undone_reaches_the_tally_in_the_same_step(held_phone):
 def test_a_size_from_before_the_last_change_says_so_until_the_core_has_answered(held_phone):
     page = held_phone.page
     keep_reading(page, "Alcove", "37 1/2")
-    open_question(page, "known size", "Piece of a known size")
+    open_piece(page)
     page.get_by_label("Length", exact=True).tap()
     take(page, "Alcove")
     type_into(page, "How many", "2")

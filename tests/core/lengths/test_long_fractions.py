@@ -66,8 +66,8 @@ def test_so_does_one_of_the_tally_and_the_line_is_not_taken(step):
 
 def test_irrational_numbers_of_one_line_are_added_however_often():
     """Each is a fraction of 49 digits: what they have in common is taken out first."""
-    frame = {"width": "36 1/8", "height": "41 1/4"}
-    document = changed(begun(), "keep_line", name="A", reckoner="diagonal", values=frame)
+    frame = {"solve": "diagonal", "width": "36 1/8", "height": "41 1/4"}
+    document = changed(begun(), "keep_line", name="A", reckoner="square", values=frame)
     texts = ["[A]", "+".join(["[A]"] * 50)]
     one, fifty = (Fraction(ask("read", document, text=text)["value"]["exact"]) for text in texts)
     assert one.denominator.bit_length() > BITS - 3

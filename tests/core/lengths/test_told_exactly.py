@@ -187,7 +187,7 @@ def test_a_number_that_is_given_is_told_on_itself_or_rounded_and_said_so(value, 
 
 
 def test_what_a_question_is_given_is_not_rounded_in_its_drawing():
-    said = reckon("diagonal", width="900 mm", height="35.46")
+    said = reckon("square", solve="diagonal", width="900 mm", height="35.46")
     told = " ".join(texts_in(said["drawing"]))
     assert "900 mm" in told
     assert "35.46″" in told

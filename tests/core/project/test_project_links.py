@@ -42,10 +42,10 @@ def test_exact_numbers_are_linked_and_never_their_marks():
 
 
 def test_a_number_that_no_fraction_tells_goes_on_as_closely_as_no_mark_can_show():
-    diagonal = {"width": "1", "height": "1"}
+    diagonal = {"solve": "diagonal", "width": "1", "height": "1"}
     document = acts(
         begun(),
-        ("keep_line", {"name": "Across", "reckoner": "diagonal", "values": diagonal}),
+        ("keep_line", {"name": "Across", "reckoner": "square", "values": diagonal}),
         ("keep_reading", {"name": "Square", "text": "Across × Across"}),
     )
     square = entry(document, "Square")["headline"]["decimals"]

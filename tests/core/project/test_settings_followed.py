@@ -57,8 +57,8 @@ def test_what_did_not_change_is_compared_only_as_finely_as_it_is_told(question, 
 
 def test_a_line_with_an_irrational_answer_is_told_before_and_after_and_did_not_change(finest):
     """36 1/8 by 41 1/4: the root of 1305.015625 + 1701.5625 is 54.832 in, or 1392.74 mm."""
-    values = {"width": "36 1/8", "height": "41 1/4"}
-    question = {"key": "diagonal", "example": values}
+    values = {"solve": "diagonal", "width": "36 1/8", "height": "41 1/4"}
+    question = {"key": "square", "example": values}
     [told] = change(line(question), "set", settings={"display": "mm"})["follows"]
     assert [told[key]["text"] for key in ("before", "after")] == ["54 13/16″", "1393 mm"]
     assert told["difference"] is None

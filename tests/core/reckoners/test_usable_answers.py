@@ -23,6 +23,8 @@ MAY_BE_NOTHING = {
     "shrinkage",
     "away",
     "towards",
+    "pin_away",
+    "pin_towards",
     "proud",
     "short",
     "whole",
@@ -44,8 +46,8 @@ cleat."""
 COUNTED = {"shelf_count", "below", "above", "pieces", "cuts", "sticks"}
 """Counts that may be 0: no shelf between bottom and top, no piece that fits."""
 AT_AN_END = {
-    ("marks_to_count", "mark"),
-    ("fraction_ladder", "mark"),
+    ("tape_marks", "mark"),
+    ("fractions", "mark"),
     ("dado_layout", "lower"),
     ("shelf_edge_strip", "strip_height"),
     ("shelves_around_a_fixed_one", "marks"),

@@ -79,6 +79,6 @@ def test_no_choice_of_a_field_breaks_it_in_any_setting(number):
 def test_a_mark_in_millimeters_is_told_in_them_whatever_the_settings_show():
     values = {"length": "3 5/16 in", "division": "mm"}
     for display in CHOICES["display"]:
-        said = reckon({"key": "marks_to_count"}, values, {"mark": "1/16", "display": display})
+        said = reckon({"key": "tape_marks"}, values, {"mark": "1/16", "display": display})
         assert said["answers"][0]["text"] == said["answers"][0]["plain"] == "84 mm"
         assert said["answers"][0]["dropped_text"] == "0.138 mm heavy"

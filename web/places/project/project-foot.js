@@ -19,6 +19,7 @@ export function projectFoot(app) {
       "div",
       { class: "button-row" },
       button("Add a reading", () => go("new-reading")),
+      button("Add a piece", () => go("work-out/piece_by_hand")),
       button("Add a note", () => go("note")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,

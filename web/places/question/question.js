@@ -25,7 +25,10 @@ export function question(app, key, entryId, of) {
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
-  const back = entry || of ? { href: "#project", label: "‹ Project" } : { href: "#work-out", label: ALL };
+  const back =
+    entry || of || declared.offered === false
+      ? { href: "#project", label: "‹ Project" }
+      : { href: "#work-out", label: ALL };
   const node = element(
     "div",
     { class: "question" },

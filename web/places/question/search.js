@@ -1,5 +1,6 @@
 /** Finds questions by a person's own words. A question must answer to every word that means something. */
 
+import { isOffered } from "./offered.js";
 import { asTyped, indexed, joined, read } from "./search-index.js";
 import { isSlip, stem } from "./search-words.js";
 
@@ -87,7 +88,7 @@ function score(indexed, { needed, small, phrase }) {
  * @returns {(typed: string) => Reckoner[]} the questions that answer to what is typed, the likeliest first
  */
 export function searchOf({ reckoners, search: { same, small, elsewhere } = NOTHING_SAID }) {
-  const described = indexed(reckoners, same);
+  const described = indexed(reckoners.filter(isOffered), same);
   const notSlips = elsewhere.map(stem);
   const isSmall = (/** @type {Word} */ word) => small.includes(word.raw);
 

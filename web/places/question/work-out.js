@@ -1,4 +1,5 @@
 import { button, element } from "../../widgets/element.js";
+import { isOffered } from "./offered.js";
 import { searchOf } from "./search.js";
 
 /** @import { Reckoner } from "../../python/contract.d.ts" */
@@ -59,7 +60,8 @@ export function workOut(app) {
     const { described } = app.state.get();
     const say = (/** @type {string} */ sentence) => element("p", { class: "help" }, sentence);
     if (!described?.reckoners.length) return found.replaceChildren(say("Loading the list…"));
-    if (box.value.trim() === "") return found.replaceChildren(...bySubject(described.reckoners).flat());
+    if (box.value.trim() === "")
+      return found.replaceChildren(...bySubject(described.reckoners.filter(isOffered)).flat());
     search ??= searchOf(described);
     const matching = search(box.value);
     if (matching.length) return found.replaceChildren(listed(matching));

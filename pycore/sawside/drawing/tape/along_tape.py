@@ -45,7 +45,8 @@ def along_tape(words, low, high, text, show, *, given=False):
             shapes.append(line((x, top), (x, bottom), "center"))
         shapes.append(label((x, 74), show.brief(place), "name" if answer else "note", align))
     top = [(x, -_HIGH) for x in ends]
-    shapes.append(dimension(*top, 22, text, "given" if given else "answer"))
+    known = ("given", "length") if given else ("answer",)
+    shapes.append(dimension(*top, 22, text, *known))
     return drawing(words, (0, -_HIGH - 40, WIDTH, 90), shapes)
 
 

@@ -1,17 +1,22 @@
-"""A length measured from a line of the tape instead of its hook, usually the 1-inch line."""
+"""A length measured, or laid out, from a line of the tape instead of its hook: the 1-inch line."""
 
 from sawside.drawing.tape.along_tape import along_tape
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
 from sawside.reckoners.tape.shared.burned_line import (
     STRETCHED,
-    start_field,
+    line_field,
     stretch_lines,
     stretch_of,
 )
 
 
 def compute(given, show):
+    """By what is asked: the length of a piece, or the mark of a length."""
+    return _length(given, show) if given.solve == "length" else _mark(given, show)
+
+
+def _length(given, show):
     """The reading less the line that the piece starts at; a tape's stretch, never its hook."""
     between = given.reading - given.start
     if between <= 0:
@@ -34,25 +39,59 @@ def compute(given, show):
             *stretch_lines(given, show, between, "×", show.equals(true)),
         ),
         drawing=along_tape(words, given.start, given.reading, show.brief(true), show),
+        main="length",
+        verdict=f"{show.brief(true)} long, from the {show.brief(given.start)} line",
+    )
+
+
+def _mark(given, show):
+    """The line plus the length, the length in inches of the tape where that one is stretched."""
+    reads = given.length / stretch_of(given)
+    mark = given.start + reads
+    told = show.brief(given.length)
+    words = (
+        f"A length of {told} laid out along a tape: from the line at {show.brief(given.start)} "
+        f"to the mark at {show.brief(mark)}."
+    )
+    return Reckoning(
+        answers={"mark": mark},
+        working=(
+            *stretch_lines(given, show, given.length, "÷", f" = {show.number(reads)}"),
+            f"{show.number(given.start)} + {show.number(reads)}{show.equals(mark)}",
+        ),
+        drawing=along_tape(words, given.start, mark, told, show, given=True),
+        main="mark",
+        verdict=f"Mark at {show.brief(mark)}, from the {show.brief(given.start)} line",
     )
 
 
 RECKONER = Reckoner(
     key="burned_inch",
-    title="Burned inch: measure",
-    asks="I measured from the 1-inch line. How long is it?",
+    title="Burned inch",
+    asks="I’m starting at the 1-inch line. Where do I mark, or how long is it?",
     words=(
         "burn an inch, burned inch, cut an inch, tape hook, worn hook, bent hook, 1-inch line, "
-        "start line, measure, tape, offset"
+        "start line, an inch short, measure, mark, lay out, tape, offset"
     ),
     order=102,
     fields=(
-        length("reading", "Mark at the far end", least="1/64 in"),
-        start_field("Starting line", "subtract"),
+        choice("solve", "Find", {"length": "Length", "mark": "Where to mark"}),
+        length(
+            "reading", "Mark at the far end", least="1/64 in", shown_when=("solve", ("length",))
+        ),
+        length("length", "Length to lay out", least="1/64 in", shown_when=("solve", ("mark",))),
+        line_field(
+            "Starting line",
+            help="Usually the 1-inch line. The 10-inch or 100 mm line is easier to keep in mind.",
+        ),
         STRETCHED,
     ),
-    answers=(Answer("length", "Length", must="agree"),),
-    source="Arithmetic: far mark − start line. Starting at a line is shop practice.",
+    answers=(Answer("length", "Length", must="agree"), Answer("mark", "Mark at", must="agree")),
+    source=(
+        "Arithmetic: start line + length, or far mark − start line. Starting at a line is shop "
+        "practice."
+    ),
     compute=compute,
-    example={"reading": "32 5/8", "start": "1"},
+    example={"solve": "length", "reading": "32 5/8", "length": "31 5/8", "start": "1"},
+    basic=("solve", "reading", "length", "start"),
 )

@@ -91,8 +91,8 @@ def test_a_small_angle_that_readings_hardly_move_is_not_told_as_none():
 
 def test_a_difference_without_its_sign_is_unsure_by_both_diagonals_together():
     """(p² − q²) ÷ 4w of p = q = 50, w = 40: a move of h is 2 p h ÷ 4w, of both twice that."""
-    values = {"width": "40", "height": "30", "rising": "[P]", "falling": "[Q]"}
-    said = sure(*with_line("out_of_square", values, P="50", Q="50"))
+    values = {"solve": "out", "bottom": "40", "side": "30", "rising": "[P]", "falling": "[Q]"}
+    said = sure(*with_line("square", values, P="50", Q="50"))
     one = 2 * 50 * HALF / (4 * 40)
     assert float(exact(said["worst"]["high"])) == pytest.approx(2 * one, rel=1e-3)
     assert exact(said["worst"]["low"]) == 0

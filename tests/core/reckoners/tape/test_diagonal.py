@@ -17,21 +17,23 @@ sides = st.fractions(min_value="1/64", max_value=1200, max_denominator=64)
 )
 def test_pythagorean_triples_come_out_exact(width, height, diagonal):
     """Source: the triples follow from Euclid, Elements, book X, lemma 1 to proposition 28."""
-    said = reckon("diagonal", width=f"{width} 0/8 in", height=f"{height} in")
+    said = reckon("square", solve="diagonal", width=f"{width} 0/8 in", height=f"{height} in")
     assert exact(said["answers"][0]) == diagonal
     assert said["answers"][0]["rational"]
 
 
 def test_a_square_of_one_foot_has_the_root_of_two_for_its_diagonal():
     """Source: the square root of 2 is 1.41421356…; twelve times that is 16.970562…"""
-    answer = reckon("diagonal", width="12", height="12")["answers"][0]
+    answer = reckon("square", solve="diagonal", width="12", height="12")["answers"][0]
     assert answer["decimals"] == "16.970562…"
     assert (answer["text"], answer["direction"], answer["rational"]) == ("17″", "light", False)
 
 
 @given(sides, sides, st.sampled_from(["1/16", "1/64", ".001 in", "0.1 mm"]))
 def test_the_mark_is_the_nearest_to_the_root_at_a_hundred_digits(width, height, mark):
-    said = reckon("diagonal", {"mark": mark}, width=f"{width} in", height=f"{height} in")
+    said = reckon(
+        "square", {"mark": mark}, solve="diagonal", width=f"{width} in", height=f"{height} in"
+    )
     answer = said["answers"][0]
     step = Fraction(mark.split()[0]) * (Fraction(5, 127) if mark.endswith("mm") else 1)
     with mpmath.workdps(100):
@@ -50,7 +52,7 @@ def told_finer(answer, step):
 
 
 def test_bad_fields_are_each_told_of():
-    said = errors(ask("diagonal", width="0", height="1,200"))
+    said = errors(ask("square", solve="diagonal", width="0", height="1,200"))
     assert {field: error["kind"] for field, error in said.items()} == {
         "width": "range",
         "height": "unreadable",
@@ -59,7 +61,7 @@ def test_bad_fields_are_each_told_of():
 
 @pytest.mark.parametrize(("width", "height"), [("36 1/8", "41 1/4"), ("90", "2"), ("2", "90")])
 def test_the_drawing_tells_both_sides_and_the_diagonal(width, height):
-    said = reckon("diagonal", width=width, height=height)
+    said = reckon("square", solve="diagonal", width=width, height=height)
     drawn = said["drawing"]
     left, top, right, bottom = drawn["box"]
     assert 0.9 <= (right - left) / (bottom - top) <= 3.5

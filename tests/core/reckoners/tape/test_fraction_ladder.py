@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 
+import pytest
 from asking import ask, errors, exact, reckon
 from hypothesis import given
 from hypothesis import strategies as st
@@ -12,7 +13,7 @@ DIVISIONS = {f"1/{parts}": parts for parts in (2, 4, 8, 16, 32, 64)}
 
 
 def neighbors(length):
-    return reckon("fraction_ladder", length=length)["by_key"]["neighbors"]["items"]
+    return reckon("fractions", solve="nearest", length=length)["by_key"]["neighbors"]["items"]
 
 
 @given(st.integers(0, 4_000_000).map(lambda number: Fraction(number, 10_000)))
@@ -42,7 +43,7 @@ def test_the_neighbors_enclose_the_number_one_step_apart(length):
 def test_on_your_marks_is_the_nearest_mark_of_the_tape_also_of_what_was_typed():
     """By hand: 23/32 lies 1/32 short of 3/4, and .71 lies .0225 over 11/16 (a tie, told even)."""
     for length, told in (("23/32", ("3/4″", "1/32″ light")), ("0.71", ("11/16″", "0.022″ heavy"))):
-        mark = reckon("fraction_ladder", length=length)["by_key"]["mark"]
+        mark = reckon("fractions", solve="nearest", length=length)["by_key"]["mark"]
         assert (mark["text"], mark["dropped_text"]) == told
 
 
@@ -55,7 +56,7 @@ def test_seventy_one_hundredths_between_its_fractions():
 
 def test_the_decimals_of_every_sixty_fourth_are_exact():
     for row in rows("fractions_64ths.csv"):
-        said = reckon("fraction_ladder", length=f"{row['n_of_64']}/64 in")["by_key"]
+        said = reckon("fractions", solve="nearest", length=f"{row['n_of_64']}/64 in")["by_key"]
         assert Fraction(said["inches"]["text"].rstrip("″")) == Fraction(row["inch_exact_decimal"])
         told = said["millimeters"]["text"].removesuffix(" mm")
         assert Fraction(told) == Fraction(row["mm_exact"])
@@ -63,22 +64,24 @@ def test_the_decimals_of_every_sixty_fourth_are_exact():
 
 
 def test_millimeters_have_their_neighbors_too():
-    said = reckon("fraction_ladder", length="0.71")["by_key"]
+    said = reckon("fractions", solve="nearest", length="0.71")["by_key"]
     assert said["metric"]["text"] == (
         "18 mm (low by 0.034) and 19 mm (high by 0.966); "
         "18 mm (low by 0.034) and 18.5 mm (high by 0.466)"
     )
-    exactly = reckon("fraction_ladder", length="18 mm")["by_key"]
+    exactly = reckon("fractions", solve="nearest", length="18 mm")["by_key"]
     assert exactly["metric"]["text"] == "18 mm exactly; 18 mm exactly"
 
 
 def test_a_bad_number_is_told_of():
-    assert errors(ask("fraction_ladder", length="1,024"))["length"]["kind"] == "unreadable"
+    assert (
+        errors(ask("fractions", solve="nearest", length="1,024"))["length"]["kind"] == "unreadable"
+    )
 
 
 @given(st.fractions(min_value=0, max_value=300, max_denominator=64))
 def test_the_drawing_shows_the_inch_that_holds_the_number(length):
-    drawn = reckon("fraction_ladder", length=f"{length} in")["drawing"]
+    drawn = reckon("fractions", solve="nearest", length=f"{length} in")["drawing"]
     cut = next(shape for shape in drawn["shapes"] if shape.get("role") == "cut")
     edges = [s for s in drawn["shapes"] if s.get("role") == "edge" and s["from"][1] == s["to"][1]]
     assert len(edges) == len(DIVISIONS)
@@ -86,3 +89,28 @@ def test_the_drawing_shows_the_inch_that_holds_the_number(length):
     assert low <= cut["from"][0] <= high
     part = (cut["from"][0] - low) / (high - low)
     assert abs(part - float(length % 1)) < 0.001
+
+
+@pytest.mark.parametrize(
+    ("length", "settings", "verdict"),
+    [
+        ("0.71", {}, "45/64″, 0.007″ heavy"),
+        ("0.7", {"mark": "1/8"}, "45/64″, 0.003″ light"),
+        ("18 mm", {"display": "mm"}, "45/64″, 0.141 mm heavy"),
+        ("3 1/2", {}, "3 1/2″ exactly"),
+    ],
+)
+def test_the_verdict_is_the_nearest_64th_whatever_the_marks(length, settings, verdict):
+    """Arithmetic: 45/64 is 0.703125, 0.71 is 0.006875 more, 0.7 is 0.003125 less; 18 mm is
+    0.141 mm more than 45/64 × 25.4 = 17.859.
+    """
+    assert reckon("fractions", settings, solve="nearest", length=length)["verdict"] == verdict
+
+
+def test_in_millimeters_each_neighbor_is_called_by_its_fraction():
+    """Arithmetic: 11/16 × 25.4 = 17.4625, and 18 − 17.4625 = 0.5375; 23/32 × 25.4 = 18.25625."""
+    settings = {"unit": "mm", "display": "mm"}
+    said = reckon("fractions", settings, solve="nearest", length="18")["by_key"]
+    labels = [item["label"] for item in said["neighbors"]["items"]]
+    assert "11/16″, low by 0.537… mm" in labels
+    assert "23/32″, high by 0.256… mm" in labels

@@ -27,7 +27,7 @@ def counted(words, division):
     st.sampled_from([2, 4, 8, 16, 32, 64]),
 )
 def test_who_counts_from_the_inch_comes_to_the_nearest_mark(length, division):
-    said = reckon("marks_to_count", length=f"{length} in", division=str(division))
+    said = reckon("tape_marks", solve="mark", length=f"{length} in", division=str(division))
     mark = Fraction(said["by_key"]["mark"]["mark"])
     assert counted(said["by_key"]["from_inch"]["text"], division) == mark
     assert abs(mark - length) <= Fraction(1, 2 * division)
@@ -36,7 +36,9 @@ def test_who_counts_from_the_inch_comes_to_the_nearest_mark(length, division):
 
 @given(st.fractions(min_value=0, max_value=400, max_denominator=64))
 def test_the_larger_mark_is_never_more_than_two_small_marks_away(length):
-    how = reckon("marks_to_count", length=f"{length} in", division="64")["by_key"]["how"]["text"]
+    how = reckon("tape_marks", solve="mark", length=f"{length} in", division="64")["by_key"]["way"][
+        "text"
+    ]
     assert how.startswith(("on ", "1 sixty-fourth ", "2 sixty-fourths "))
 
 
@@ -57,14 +59,14 @@ def test_the_larger_mark_is_never_more_than_two_small_marks_away(length):
 def test_the_words_are_those_of_the_trade(length, division, how, from_inch):
     """Counted by hand on a rule."""
     settings = {"unit": "mm"} if division == "mm" else {}
-    said = reckon("marks_to_count", settings, length=length, division=division)["by_key"]
-    assert said["how"]["text"] == how
+    said = reckon("tape_marks", settings, solve="mark", length=length, division=division)["by_key"]
+    assert said["way"]["text"] == how
     assert said.get("from_inch", {}).get("text") == from_inch
 
 
 def test_marks_are_those_of_the_settings_where_a_tape_has_such_marks():
     def mark(settings):
-        return reckon("marks_to_count", settings, length="10.3 in")["answers"][0]["text"]
+        return reckon("tape_marks", settings, solve="mark", length="10.3 in")["answers"][0]["text"]
 
     assert mark({"mark": "1/8"}) == "10 1/4″"
     assert mark({"mark": ".001 in"}) == "10 5/16″"
@@ -73,5 +75,5 @@ def test_marks_are_those_of_the_settings_where_a_tape_has_such_marks():
 
 
 def test_a_bad_length_is_told_of():
-    assert errors(ask("marks_to_count", length="3//4"))["length"]["kind"] == "unreadable"
-    assert errors(ask("marks_to_count", length="101 ft"))["length"]["kind"] == "range"
+    assert errors(ask("tape_marks", solve="mark", length="3//4"))["length"]["kind"] == "unreadable"
+    assert errors(ask("tape_marks", solve="mark", length="101 ft"))["length"]["kind"] == "range"

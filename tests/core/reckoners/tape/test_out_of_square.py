@@ -14,10 +14,11 @@ leans = st.fractions(min_value="1/64", max_value=3, max_denominator=64)
 
 def frame(width, height, rising, falling, **settings):
     return reckon(
-        "out_of_square",
+        "square",
         settings,
-        width=f"{width} in",
-        height=f"{height} in",
+        solve="out",
+        bottom=f"{width} in",
+        side=f"{height} in",
         rising=f"{rising} in",
         falling=f"{falling} in",
     )
@@ -94,8 +95,8 @@ def test_the_mirrored_frame_is_off_by_the_same_to_the_other_side(width, height, 
 
 
 def ask_frame(width, height, rising, falling):
-    values = {"width": width, "height": height, "rising": rising, "falling": falling}
-    return ask("out_of_square", **{key: f"{each} in" for key, each in values.items()})
+    values = {"bottom": width, "side": height, "rising": rising, "falling": falling}
+    return ask("square", solve="out", **{key: f"{each} in" for key, each in values.items()})
 
 
 def test_measures_that_can_not_belong_to_one_frame_are_to_be_measured_again():
@@ -109,14 +110,14 @@ def test_measures_that_can_not_belong_to_one_frame_are_to_be_measured_again():
 )
 def test_diagonals_that_close_no_frame_are_impossible(rising, falling, bad):
     """Worked by hand: of 36 by 27 a diagonal lies between 36 - 27 = 9 and 36 + 27 = 63."""
-    said = ask("out_of_square", width="36", height="27", rising=rising, falling=falling)
+    said = ask("square", solve="out", bottom="36", side="27", rising=rising, falling=falling)
     error = errors(said)[bad]
     assert error["kind"] == "impossible"
     assert error["remedy"].endswith(".")
 
 
 def test_any_two_diagonals_that_close_are_answered():
-    said = ask("out_of_square", width="36", height="27", rising="62 63/64", falling="9 1/64")
+    said = ask("square", solve="out", bottom="36", side="27", rising="62 63/64", falling="9 1/64")
     assert said["ok"]
 
 
@@ -125,7 +126,9 @@ def test_any_two_diagonals_that_close_are_answered():
     [("54 15/16", "54 23/32", "right"), ("54 23/32", "54 15/16", "left"), ("54", "54", None)],
 )
 def test_the_drawing_leans_as_the_frame_does(rising, falling, corner):
-    said = reckon("out_of_square", width="36 1/8", height="41 1/4", rising=rising, falling=falling)
+    said = reckon(
+        "square", solve="out", bottom="36 1/8", side="41 1/4", rising=rising, falling=falling
+    )
     drawn = said["drawing"]
     left, top, right, bottom = drawn["box"]
     assert 0.9 <= (right - left) / (bottom - top) <= 3
@@ -144,3 +147,51 @@ def test_long_and_tall_frames_are_drawn_in_a_box_that_fits_a_screen(width, heigh
         "drawing"
     ]["box"]
     assert 0.9 <= (right - left) / (bottom - top) <= 3.5
+
+
+def test_two_diagonals_alone_say_the_corner_and_what_both_should_measure():
+    """By hand: 45 1/4 and 44 3/4 are 1/2 apart; √((45 1/4² + 44 3/4²) ÷ 2) = √2025.0625 = 45.0007,
+    on the mark 45, which is what both measure in a frame of 36 by 27.
+    """
+    said = reckon("square", solve="out", rising="45 1/4", falling="44 3/4")
+    first, by_key = said["answers"][0], said["by_key"]
+    assert (first["key"], first["text"]) == ("apart", "1/2″")
+    assert by_key["goal"]["text"] == "45″"
+    assert "upper right corner to the left" in by_key["push"]["text"]
+    assert {"offset", "angle", "square"}.isdisjoint(by_key)
+    assert said["verdict"] == "Not square: push the upper right corner left"
+
+
+@given(sides, sides, leans, st.booleans())
+def test_the_bottom_alone_tells_as_much_of_the_lean_as_both_sides(width, height, lean, to_right):
+    short = (width**2 + height**2) / (width + height)
+    assume(abs(width - height) < short and short + lean < width + height)
+    pair = {"rising": short, "falling": short + lean}
+    pair = pair if to_right else dict(zip(pair, reversed(pair.values()), strict=True))
+    told = {key: f"{each} in" for key, each in (pair | {"bottom": width}).items()}
+    both = ask("square", solve="out", **told, side=f"{height} in")
+    one = ask("square", solve="out", **told)
+    assume(both["ok"] and one["ok"])
+    assert one["answers"][0] == both["answers"][0]
+    assert one["verdict"] == both["verdict"]
+    assert "angle" not in {each["key"] for each in one["answers"]}
+
+
+@pytest.mark.parametrize(("key", "size"), [("bottom", "50"), ("side", "4"), ("side", "10")])
+def test_a_side_that_no_frame_has_with_these_diagonals_is_impossible(key, size):
+    """Plane geometry: the halves of both diagonals, 30 and 20, and a side are a triangle."""
+    said = ask("square", solve="out", rising="60", falling="40", **{key: size})
+    assert errors(said)[key]["kind"] == "impossible"
+
+
+def test_a_square_frame_says_so_and_draws_no_push():
+    said = reckon("square", solve="out", rising="45", falling="45")
+    assert said["verdict"] == "Square"
+    assert said["answers"][0]["text"] == "0″"
+    assert not [each for each in said["drawing"]["shapes"] if each["kind"] == "dimension"]
+
+
+def test_touching_a_drawn_side_opens_its_field():
+    shapes = frame(36, 27, 46, 45)["drawing"]["shapes"]
+    fields = [each.get("field") for each in shapes if each["kind"] == "dimension"]
+    assert fields == [None, "bottom", "side"]

@@ -9,7 +9,7 @@ from tables import rows
 
 
 def table(settings=None, **values):
-    return reckon("sixty_fourths", settings, **values)["answers"][0]["items"]
+    return reckon("fractions", settings, solve="table", **values)["answers"][0]["items"]
 
 
 @pytest.mark.parametrize("settings", [{}, {"display": "mm"}, {"unit": "mm"}, {"mark": "1/8"}])
@@ -38,7 +38,7 @@ def test_a_coarser_table_has_every_mark_of_its_division_in_any_inch(division):
 
 
 def test_bad_fields_are_each_told_of():
-    said = errors(ask("sixty_fourths", division="7", inches="1/2"))
+    said = errors(ask("fractions", solve="table", division="7", inches="1/2"))
     assert {field: error["kind"] for field, error in said.items()} == {
         "division": "unknown",
         "inches": "unreadable",

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from projects import acts, begun, change, entry
 
-KEY = "smallest_of"
+KEY = "opening"
 readings = st.lists(
     st.fractions(min_value=1, max_value=300, max_denominator=64), min_size=1, max_size=20
 )
@@ -16,7 +16,7 @@ readings = st.lists(
 
 def test_an_alcove_measured_at_three_heights():
     """By hand: 37 1/2 is the smallest, less 1/4 is 37 1/4; 112 11/16 ÷ 3 is 37 9/16."""
-    said = reckon(KEY, readings=["37 9/16", "37 1/2", "37 5/8"], room="1/4")["by_key"]
+    said = reckon(KEY, way="spots", readings=["37 9/16", "37 1/2", "37 5/8"], room="1/4")["by_key"]
     texts = {key: value["text"] for key, value in said.items()}
     assert texts == {
         "fits": "37 1/4″",
@@ -29,7 +29,9 @@ def test_an_alcove_measured_at_three_heights():
 
 @given(readings, st.fractions(min_value=0, max_value="1/2", max_denominator=32))
 def test_what_goes_in_goes_in_everywhere_and_nothing_larger_does(each, room):
-    said = reckon(KEY, readings=[f"{one} in" for one in each], room=f"{room} in")["by_key"]
+    said = reckon(KEY, way="spots", readings=[f"{one} in" for one in each], room=f"{room} in")[
+        "by_key"
+    ]
     fits = exact(said["fits"])
     left = [one - fits - room for one in each]
     assert all(free >= 0 for free in left)
@@ -39,7 +41,7 @@ def test_what_goes_in_goes_in_everywhere_and_nothing_larger_does(each, room):
 
 
 def test_readings_in_other_units_are_compared_as_lengths():
-    said = reckon(KEY, readings=["1 m", "39 3/8", "3 ft 3 1/4"])["by_key"]
+    said = reckon(KEY, way="spots", readings=["1 m", "39 3/8", "3 ft 3 1/4"])["by_key"]
     assert exact(said["smallest"]) == Fraction(157, 4)
     assert exact(said["largest"]) == Fraction(39375, 1000)
 
@@ -54,7 +56,7 @@ def test_readings_in_other_units_are_compared_as_lengths():
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    assert errors(ask(KEY, **values))[field]["kind"] == kind
+    assert errors(ask(KEY, way="spots", **values))[field]["kind"] == kind
 
 
 def test_the_case_follows_whichever_reading_becomes_the_smallest():
@@ -67,7 +69,7 @@ def test_the_case_follows_whichever_reading_becomes_the_smallest():
             {
                 "name": "Case",
                 "reckoner": KEY,
-                "values": {"readings": ["[Floor]", "[Top]"], "room": "1/4"},
+                "values": {"way": "spots", "readings": ["[Floor]", "[Top]"], "room": "1/4"},
             },
         ),
     )
@@ -81,6 +83,29 @@ def test_the_case_follows_whichever_reading_becomes_the_smallest():
 
 
 def test_the_smallest_reading_and_what_goes_in_are_drawn_as_answers():
-    shapes = reckon(KEY, readings=["37 9/16", "37 1/2"], room="1/4")["drawing"]["shapes"]
+    shapes = reckon(KEY, way="spots", readings=["37 9/16", "37 1/2"], room="1/4")["drawing"][
+        "shapes"
+    ]
     texts = [(shape["role"], shape["text"]) for shape in shapes if shape["kind"] == "dimension"]
     assert texts == [("given", "37 9/16″"), ("answer", "37 1/2″"), ("answer", "37 1/4″")]
+
+
+def test_readings_of_a_tape_with_an_error_of_its_own_are_corrected():
+    """By hand: a hook that adds 1/32 to 37 1/2 is 37 17/32, less 1/4 is 37 9/32."""
+    tapes = [{"name": "Bent", "block": "4", "block_reads": "3 31/32"}]
+    values = {"readings": ["37 9/16", "37 1/2"], "room": "1/4", "tape": "Bent"}
+    said = reckon(KEY, {"tapes": tapes}, way="spots", **values)
+    assert exact(said["by_key"]["smallest"]) == Fraction("37.53125")
+    assert said["answers"][0]["text"] == "37 9/32″"
+    assert len([line for line in said["working"] if line["text"].startswith("Bent reads")]) == 2
+
+
+def test_one_reading_in_the_list_is_an_opening_that_does_not_vary():
+    said = reckon(KEY, way="spots", readings=["37 1/2"], room="1/8")
+    assert said["verdict"] == "Cut 37 3/8″"
+    assert said["by_key"]["apart"]["text"] == "0″"
+
+
+def test_the_verdict_says_how_much_an_opening_varies():
+    said = reckon(KEY, way="spots", readings=["37 1/2", "37 5/8"], room="1/4")
+    assert said["verdict"] == "Cut 37 1/4″; the opening varies 1/8″"

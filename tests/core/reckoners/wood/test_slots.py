@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from sawside.reckoners import RECKONERS
 from sawside.wood.materials import MATERIALS, having
 
-TOP = RECKONERS["slots_for_a_fixed_top"].example
-ENDS = RECKONERS["breadboard_ends"].example
+TOP = RECKONERS["slots_for_a_top"].example
+ENDS = TOP | {"held": "pins"}
 woods = st.sampled_from([each.key for each in having("movement")])
 moistures = st.integers(min_value=6, max_value=14)
 places = st.lists(st.fractions(0, 20, max_denominator=16), min_size=1, max_size=4)
@@ -33,7 +33,8 @@ def walked(wood, now, low, high, distance):
 def test_each_screw_finds_room_in_its_slot_all_year(wood, now, one, other, screws, fixed):
     low, high = sorted((one, other))
     said = reckon(
-        "slots_for_a_fixed_top",
+        "slots_for_a_top",
+        held="screws",
         width="20 in",
         fixed=fixed,
         shank="3/16 in",
@@ -64,7 +65,8 @@ def test_a_screw_in_the_moving_top_stays_inside_its_slot_in_the_apron(
     """The apron stays. A screw walks with the top, from the line where the top is fixed."""
     low, high = sorted((one, other))
     said = reckon(
-        "slots_for_a_fixed_top",
+        "slots_for_a_top",
+        held="screws",
         width="20 in",
         fixed=fixed,
         shank="3/16 in",
@@ -102,13 +104,14 @@ def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
     """
     low, high = sorted((one, other))
     said = reckon(
-        "breadboard_ends",
+        "slots_for_a_top",
+        held="pins",
         width="20 in",
         pins=[f"{pin} in"],
         pin="1/4 in",
         **season(wood, now, low, high),
     )["by_key"]
-    away, towards = (exact(said[key]["items"][0]) for key in ("away", "towards"))
+    away, towards = (exact(said[key]["items"][0]) for key in ("pin_away", "pin_towards"))
     half = Fraction(1, 8)
     assert exact(said["slots"]["items"][0]) == 2 * half + away + towards
     ends = sorted((side * (pin - half - towards), side * (pin + half + away)))
@@ -121,8 +124,10 @@ def test_a_pin_that_stays_in_the_end_is_inside_its_slot_in_the_moving_tongue(
 
 def test_a_pin_in_the_middle_where_the_end_is_glued_has_a_hole_and_no_slot():
     year = season("cherry_black", 9, 6, 12)
-    said = reckon("breadboard_ends", **ENDS | {"pins": ["0", "6"]} | year)
-    slots, away, towards = (said["by_key"][key]["items"] for key in ("slots", "away", "towards"))
+    said = reckon("slots_for_a_top", **ENDS | {"pins": ["0", "6"]} | year)
+    slots, away, towards = (
+        said["by_key"][key]["items"] for key in ("slots", "pin_away", "pin_towards")
+    )
     assert exact(slots[0]) == Fraction(1, 4)
     assert exact(away[0]) == exact(towards[0]) == 0
     assert min(exact(away[1]), exact(towards[1])) > 0
@@ -134,12 +139,12 @@ def test_a_pin_in_the_middle_where_the_end_is_glued_has_a_hole_and_no_slot():
 
 
 def test_behind_a_breadboard_end_the_slot_runs_toward_the_center_for_what_the_top_grows():
-    grows = reckon("breadboard_ends", **ENDS | season("cherry_black", 6, 6, 12))["by_key"]
-    assert exact(grows["away"]["items"][0]) == 0 < exact(grows["towards"]["items"][0])
-    assert "toward the center" in grows["towards"]["label"]
-    shrinks = reckon("breadboard_ends", **ENDS | season("cherry_black", 12, 6, 12))["by_key"]
-    assert exact(shrinks["towards"]["items"][0]) == 0 < exact(shrinks["away"]["items"][0])
-    assert "toward the edge" in shrinks["away"]["label"]
+    grows = reckon("slots_for_a_top", **ENDS | season("cherry_black", 6, 6, 12))["by_key"]
+    assert exact(grows["pin_away"]["items"][0]) == 0 < exact(grows["pin_towards"]["items"][0])
+    assert "toward the center" in grows["pin_towards"]["label"]
+    shrinks = reckon("slots_for_a_top", **ENDS | season("cherry_black", 12, 6, 12))["by_key"]
+    assert exact(shrinks["pin_towards"]["items"][0]) == 0 < exact(shrinks["pin_away"]["items"][0])
+    assert "toward the edge" in shrinks["pin_away"]["label"]
 
 
 @settings(max_examples=20)
@@ -147,7 +152,8 @@ def test_behind_a_breadboard_end_the_slot_runs_toward_the_center_for_what_the_to
 def test_a_breadboard_end_sees_half_of_the_movement_at_each_side(wood, now, one, other):
     low, high = sorted((one, other))
     said = reckon(
-        "breadboard_ends",
+        "slots_for_a_top",
+        held="pins",
         width="20 in",
         pins=["3 in"],
         pin="1/4 in",
@@ -161,32 +167,27 @@ def test_a_breadboard_end_sees_half_of_the_movement_at_each_side(wood, now, one,
 def test_a_case_worked_by_hand():
     """Black cherry, 18 in, 6 to 10 %, fixed at the front: 18 x .00248 x 4 = 0.17856."""
     case = season("cherry_black", 6, 6, 10) | {"width": "18", "fixed": "front", "screws": ["18"]}
-    said = reckon("slots_for_a_fixed_top", **case)["by_key"]
+    said = reckon("slots_for_a_top", **case)["by_key"]
     assert exact(said["away"]["items"][0]) == Fraction("0.17856")
     assert exact(said["towards"]["items"][0]) == 0
 
 
 def test_a_place_beyond_the_top_names_its_row():
-    said = ask("slots_for_a_fixed_top", **TOP | {"screws": ["3", "15"]})
+    said = ask("slots_for_a_top", **TOP | {"screws": ["3", "15"]})
     assert (said["error"]["field"], said["error"]["row"]) == ("screws", 1)
-    said = ask("breadboard_ends", **ENDS | {"pins": ["7 1/4"]})
+    said = ask("slots_for_a_top", **ENDS | {"pins": ["7 1/4"]})
     assert (said["error"]["field"], said["error"]["row"]) == ("pins", 0)
 
 
-@pytest.mark.parametrize(
-    ("question", "case"), [("slots_for_a_fixed_top", TOP), ("breadboard_ends", ENDS)]
-)
-def test_moisture_of_no_wood_and_blank_places_are_refused(question, case):
-    places = "screws" if question == "slots_for_a_fixed_top" else "pins"
-    assert errors(ask(question, **case | {"now": "300"}))["now"]["kind"] == "range"
-    assert errors(ask(question, **case | {places: []}))[places]["kind"] == "missing"
+@pytest.mark.parametrize(("places", "case"), [("screws", TOP), ("pins", ENDS)])
+def test_moisture_of_no_wood_and_blank_places_are_refused(places, case):
+    assert errors(ask("slots_for_a_top", **case | {"now": "300"}))["now"]["kind"] == "range"
+    assert errors(ask("slots_for_a_top", **case | {places: []}))[places]["kind"] == "missing"
 
 
-@pytest.mark.parametrize(
-    ("question", "case"), [("slots_for_a_fixed_top", TOP), ("breadboard_ends", ENDS)]
-)
-def test_the_drawing_shows_the_longest_slot(question, case):
-    said = reckon(question, **case)
+@pytest.mark.parametrize("case", [TOP, ENDS])
+def test_the_drawing_shows_the_longest_slot(case):
+    said = reckon("slots_for_a_top", **case)
     drawn = said["drawing"]
     answers = [each["text"] for each in drawn["shapes"] if each.get("role") == "answer"]
     assert len(answers) == 1
@@ -204,7 +205,7 @@ def test_the_drawing_shows_the_longest_slot(question, case):
 @pytest.mark.parametrize("now", ["6", "12"])
 def test_the_drawing_has_the_pin_at_the_end_of_the_slot_where_it_is_now(now):
     """The center of the top is at the left: at its driest a slot goes on to the left only."""
-    said = reckon("breadboard_ends", **ENDS | season("cherry_black", now, 6, 12))
+    said = reckon("slots_for_a_top", **ENDS | season("cherry_black", now, 6, 12))
     slot, pin = (
         [x for x, _ in each["points"]]
         for each in said["drawing"]["shapes"]
@@ -226,7 +227,8 @@ def test_a_slot_that_would_run_out_at_the_edge_of_the_tongue_is_told_of(pin, out
     1/4 at 9 3/4 needs 9.875 ÷ 0.98512 = 10.024 of a half that is 10; at 9 5/8 it is 9.897.
     """
     said = reckon(
-        "breadboard_ends",
+        "slots_for_a_top",
+        held="pins",
         width="20",
         pin="1/4",
         pins=["2", pin],

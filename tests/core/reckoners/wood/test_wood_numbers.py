@@ -28,10 +28,16 @@ def test_a_percentage_has_its_sign_behind_it():
 
 
 @pytest.mark.parametrize(
-    "question", ["shelf_sag", "seasonal_movement", "slots_for_a_fixed_top", "breadboard_ends"]
+    ("question", "case"),
+    [
+        ("shelf_sag", {}),
+        ("seasonal_movement", {}),
+        ("slots_for_a_top", {"held": "screws"}),
+        ("slots_for_a_top", {"held": "pins"}),
+    ],
 )
-def test_the_working_keeps_to_one_system(question):
+def test_the_working_keeps_to_one_system(question, case):
     """In millimeters no inch mark stands in the working, and the other way about."""
     for settings, other in (({"display": "mm"}, "″"), ({"display": "in"}, " mm")):
-        said = reckon(question, settings, **RECKONERS[question].example)
+        said = reckon(question, settings, **RECKONERS[question].example | case)
         assert not [line for line in said["working"] if other in line["text"]]

@@ -2,4 +2,7 @@
 
 from sawside.project.schema.merged.became import Became
 
-MERGED: dict[str, Became] = {}
+MERGED: dict[str, Became] = {
+    "slots_for_a_fixed_top": Became("slots_for_a_top", {"held": "screws"}),
+    "breadboard_ends": Became("slots_for_a_top", {"held": "pins"}),
+}

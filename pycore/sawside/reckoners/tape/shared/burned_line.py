@@ -9,12 +9,6 @@ def line_field(label, **more):
     return length("start", label, default="1 in", metric="100 mm", most="10 ft", **more)
 
 
-def start_field(label, easier):
-    """The line that the piece starts at; `easier` says what a rounder line makes easier."""
-    usual = "Usually the 1-inch line. The 10-inch or 100 mm line is easier to"
-    return line_field(label, help=f"{usual} {easier}.")
-
-
 STRETCHED = own_tape("tape", "Tape", help="Corrected for stretch. The hook doesn’t matter here.")
 
 

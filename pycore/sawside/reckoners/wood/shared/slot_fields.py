@@ -10,7 +10,6 @@ from fractions import Fraction
 
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import Exact
-from sawside.reckoners.declaration import Answer
 from sawside.reckoners.shared.numbered import numbered
 from sawside.wood.numbers import number_text, percent_text, size_text
 
@@ -63,26 +62,17 @@ def slot_texts(slot, show):
     return [show.brief(each) for each in (slot_length(slot, show), *ways)]
 
 
-def slot_answers(slots, show):
-    """The answers about slots: each whole, and its two ways from the fastener's place now."""
+def slot_answers(slots, show, away, towards):
+    """The answers about slots: each whole, and its two ways from the fastener's place now.
+
+    `away` and `towards` are the keys of those: out from the line that is fixed, and towards it.
+    """
     told = {
         "slots": [slot_length(slot, show) for slot in slots],
-        "away": [on_fine_marks(slot.away, show, "reach") for slot in slots],
-        "towards": [on_fine_marks(slot.towards, show, "reach") for slot in slots],
+        away: [on_fine_marks(slot.away, show, "reach") for slot in slots],
+        towards: [on_fine_marks(slot.towards, show, "reach") for slot in slots],
     }
     return {key: numbered("Fastener", values) for key, values in told.items()}
-
-
-def slots_told(out, towards):
-    """The declaration of those answers; `out` and `towards` name the two ways from the fastener.
-
-    In and out are towards the line that is fixed, and away from it.
-    """
-    return (
-        Answer("slots", "Slot lengths", "lengths", must="reach"),
-        Answer("away", out, "lengths", must="reach"),
-        Answer("towards", towards, "lengths", must="reach"),
-    )
 
 
 def _ends_of_year(board):

@@ -9,39 +9,23 @@ from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length, own_tape
-from sawside.reckoners.tape.shared.burned_line import line_field
+from sawside.reckoners.declaration import Reckoning
 from sawside.settings.own_tape import OwnTape
-from sawside.settings.tape_rows import PARTS, fault
+from sawside.settings.tape_rows import fault
 
 _PAIRS = (("block", "block_reads"), ("distance", "distance_reads"))
 _FAR = 8 * INCHES_PER["ft"]
 """The stretch of a tape is told over 8 ft, about as long as casework gets."""
 
 
-def compute(given, show):
+def true_reading(given, show):
     """True length, what the tape is off there and why, and where to aim for that length."""
-    tape = given.tape if given.which == "mine" else _told(given)
-    if tape is None:
-        raise Refusal("missing", "Tape is blank.", "Choose one, or enter its errors.", field="tape")
+    tape = _tape(given)
     start = given.start if given.since == "line" else None
     hook = tape.hook if start is None else 0
     marks = given.reading - (start or 0)
-    if marks <= 0:
-        raise Refusal(
-            "impossible",
-            f"The reading isn’t past the line at {show.text(start)}.",
-            "Enter the mark at the far end of the piece.",
-            field="reading",
-        )
     true = tape.scale * marks + hook
-    if true <= 0:
-        raise Refusal(
-            "impossible",
-            f"The hook is off by more than the reading of {show.text(given.reading)}.",
-            "Measure from a line on the tape, or check the hook’s error.",
-            field="reading",
-        )
+    _check_true(given, start, marks, true, show)
     off = true - marks
     aim = (start or 0) + (given.reading - hook) / tape.scale
     return Reckoning(
@@ -49,13 +33,48 @@ def compute(given, show):
             "true": on_fine_marks(true, show),
             "off": on_fine_marks(abs(off), show),
             "way": _way(off),
+            **({"aim": on_fine_marks(aim, show)} if aim > 0 else {}),
             "hook": _error(tape.hook, "Every reading from the hook", show),
             "scale": _error((tape.scale - 1) * _FAR, f"Over {show.text(_FAR)} of tape", show),
-            **({"aim": on_fine_marks(aim, show)} if aim > 0 else {}),
         },
         working=(*_found(tape, show), *_worked(tape, given, start, marks, true, show)),
         drawing=two_rulers(marks, true, show),
+        main="true",
+        verdict=_verdict(true, off, show),
     )
+
+
+def _tape(given):
+    tape = given.tape if given.which == "mine" else _told(given)
+    if tape is None:
+        raise Refusal("missing", "Tape is blank.", "Choose one, or compare it here.", field="tape")
+    return tape
+
+
+def _check_true(given, start, marks, true, show):
+    """The reading is past its line, and something is left of it."""
+    if marks <= 0:
+        raise Refusal(
+            "impossible",
+            f"The reading isn’t past the line at {show.text(start)}.",
+            "Enter the mark at the far end of the piece.",
+            field="reading",
+        )
+    if true <= 0:
+        raise Refusal(
+            "impossible",
+            f"The hook is off by more than the reading of {show.text(given.reading)}.",
+            "Measure from a line on the tape, or check the hook’s error.",
+            field="reading",
+        )
+
+
+def _verdict(true, off, show):
+    length = fine_text(true, show)
+    if not off:
+        return f"Reads true: {length}"
+    way = "short" if off > 0 else "long"
+    return f"Really {length}: the tape reads {fine_text(abs(off), show)} {way}"
 
 
 def _told(given):
@@ -124,63 +143,4 @@ def _worked(tape, given, start, marks, true, show):
     hook = ""
     if start is None and tape.hook:
         hook = f" {'+' if tape.hook > 0 else '−'} {show.number(abs(tape.hook))}"
-    yield f"True: {scaled}{hook}{show.equals(true)}"
-
-
-def _typed(key, help_):
-    label, least, most = PARTS[key]
-    return length(
-        key,
-        label,
-        help=help_,
-        least=least,
-        most=most,
-        blank_means="Not compared.",
-        shown_when=("which", ("typed",)),
-    )
-
-
-RECKONER = Reckoner(
-    key="corrected_reading",
-    title="Correct a reading",
-    asks="My tape is off. What’s the true length?",
-    words=(
-        "tape is off, bad tape, correct, tape hook, bent hook, worn hook, worn tape, stretched "
-        "tape, error, wrong, calibrate, my tapes, two tapes disagree"
-    ),
-    order=105,
-    fields=(
-        length("reading", "Tape reading", least="1/64 in"),
-        choice("since", "Measured from", {"hook": "The hook", "line": "A line on the tape"}),
-        line_field("Which line", shown_when=("since", ("line",))),
-        choice("which", "Tape", {"mine": "One of my tapes", "typed": "Enter it here"}),
-        own_tape("tape", "My tape", shown_when=("which", ("mine",))),
-        _typed("block", "A short length you’re sure of, such as a square’s blade."),
-        _typed("block_reads", "From the hook, read as close as you can."),
-        _typed("distance", "As long a distance as you can be sure of."),
-        _typed("distance_reads", "Also from the hook."),
-    ),
-    answers=(
-        Answer("true", "True length", must="agree"),
-        Answer("off", "Off by, at this length", must="agree"),
-        Answer("way", "Which way", "text"),
-        Answer("aim", "To lay out that length with this tape, mark at", must="agree"),
-        Answer("hook", "Hook", "text"),
-        Answer("scale", "Scale", "text"),
-    ),
-    source=(
-        "A straight line through two compared lengths: true = scale × reading + hook, textbook "
-        "calibration. Your tape’s errors are yours to measure; tension and temperature change "
-        "them."
-    ),
-    compute=compute,
-    example={
-        "reading": "71 7/8",
-        "since": "hook",
-        "which": "typed",
-        "block": "6",
-        "block_reads": "5 31/32",
-        "distance": "96",
-        "distance_reads": "95 15/16",
-    },
-)
+    yield f"True: {scaled}{hook}{show.equals(on_fine_marks(true, show))}"

@@ -1,26 +1,28 @@
 """Any length with its neighbors on every division, and how far off each of them is."""
 
 from sawside.drawing.tape.ladder import ladder
-from sawside.lengths.display import decimal_text
+from sawside.lengths.display import decimal_text, dropped_text, mixed_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.units import INCHES_PER
 from sawside.lengths.words import parts_in_words
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import Reckoning
 
 DIVISIONS = (2, 4, 8, 16, 32, 64)
 _MM = INCHES_PER["mm"]
+_FINEST = GRIDS["1/64"]
 
 
-def compute(given, show):
+def nearest_fractions(given, show):
     """The mark of the settings, then the mark below and above on each division and in mm."""
     value = given.length
-    neighbors = [rung for each in DIVISIONS for rung in _neighbors(each, value)]
+    metric = show.settings.display == "mm"
+    neighbors = [rung for each in DIVISIONS for rung in _neighbors(each, value, metric=metric)]
     return Reckoning(
         answers={
             "mark": to_mark(value, show.settings.grid, show.settings.rounding),
-            "neighbors": neighbors,
             "inches": f"{decimal_text(value)}″",
             "millimeters": f"{decimal_text(value / _MM)} mm",
+            "neighbors": neighbors,
             "metric": "; ".join(_metric(GRIDS[name], value) for name in ("1 mm", "0.5 mm")),
         },
         working=tuple(
@@ -28,7 +30,16 @@ def compute(given, show):
             for each in DIVISIONS
         ),
         drawing=ladder(value, DIVISIONS),
+        main="mark",
+        verdict=_verdict(value, show),
     )
+
+
+def _verdict(value, show):
+    """The nearest 64th, whatever the marks of the settings: "45/64″, 0.007″ heavy"."""
+    near = to_mark(value, _FINEST)
+    off = dropped_text(near, show.settings.display)
+    return f"{mixed_text(near.mark)}″, {off}" if off else f"{mixed_text(near.mark)}″ exactly"
 
 
 def _parts(number):
@@ -36,17 +47,28 @@ def _parts(number):
     return str(number) if number.denominator == 1 else decimal_text(number, 3)
 
 
-def _neighbors(parts, value):
-    """The marks below and above, as lengths of their own: their labels say how far off they are."""
-    name = f"1/{parts}"
-    grid = GRIDS[name]
+def _neighbors(parts, value, *, metric):
+    """The marks below and above, as lengths of their own: their labels say how far off they are.
+
+    Where lengths are told in millimeters the label has the fraction.
+    """
+    grid = GRIDS[f"1/{parts}"]
     low, high = (to_mark(value, grid, way).mark for way in ("down", "up"))
     if low == high:
-        return [(f"{name}, exact", to_mark(value, grid))]
-    return [
-        (f"{name}, low by {decimal_text(value - low, 4)}″", to_mark(low, grid)),
-        (f"{name}, high by {decimal_text(high - value, 4)}″", to_mark(high, grid)),
-    ]
+        return [(f"{_name(parts, low, metric)}, exact", to_mark(value, grid))]
+    found = []
+    for mark, way in ((low, "low"), (high, "high")):
+        off = _off(abs(value - mark), metric)
+        found.append((f"{_name(parts, mark, metric)}, {way} by {off}", to_mark(mark, grid)))
+    return found
+
+
+def _name(parts, mark, metric):
+    return f"{mixed_text(mark)}″" if metric else f"1/{parts}"
+
+
+def _off(size, metric):
+    return f"{decimal_text(size / _MM, 3)} mm" if metric else f"{decimal_text(size, 4)}″"
 
 
 def _metric(grid, value):
@@ -58,29 +80,3 @@ def _metric(grid, value):
         f"{decimal_text(low / _MM)} mm (low by {below}) and "
         f"{decimal_text(high / _MM)} mm (high by {above})"
     )
-
-
-RECKONER = Reckoner(
-    key="fraction_ladder",
-    title="Fraction ladder",
-    asks="What are the nearest fractions, and how far off is each?",
-    words=(
-        "decimal to fraction, metric, millimeters to inches, inches to millimeters, fraction to "
-        "decimal, convert, conversion, nearest, nearest fraction, nearest 16th, 32nds, 64ths, "
-        "sixty-fourths, caliper, round"
-    ),
-    order=107,
-    fields=(
-        length("length", "Length", help="A decimal, a fraction, or millimeters such as 18 mm."),
-    ),
-    answers=(
-        Answer("mark", "On your marks", must="agree"),
-        Answer("inches", "Decimal", "text"),
-        Answer("millimeters", "Metric", "text"),
-        Answer("neighbors", "Nearest fractions", "lengths", must="agree"),
-        Answer("metric", "Nearest millimeters", "text"),
-    ),
-    source="1 in = 25.4 mm exactly (NIST SP 811, appendix B); the rest is arithmetic.",
-    compute=compute,
-    example={"length": "0.71"},
-)

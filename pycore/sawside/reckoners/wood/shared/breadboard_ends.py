@@ -4,21 +4,13 @@ from sawside.drawing.wood.slot import slot
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
-from sawside.reckoners.wood.shared.moisture_fields import (
-    MOISTURE,
-    SOURCE,
-    WOOD,
-    board_of,
-    board_text,
-    cautions,
-)
+from sawside.reckoners.declaration import Reckoning
+from sawside.reckoners.wood.shared.moisture_fields import board_of, board_text, cautions
 from sawside.reckoners.wood.shared.slot_fields import (
     pin_lines,
     slot_answers,
     slot_of_pin,
     slot_texts,
-    slots_told,
 )
 
 _FIXED = (
@@ -33,7 +25,7 @@ _SLOTTED = (
 )
 
 
-def compute(given, show):
+def behind_a_breadboard(given, show):
     """The steps at each side in inches, for an end that is cut to the width of the top now."""
     board, half = board_of(given), given.width / 2
     for row, place in enumerate(given.pins):
@@ -49,11 +41,14 @@ def compute(given, show):
     slots = [slot_of_pin(board, place, given.pin) for place in given.pins]
     outer = max(slots, key=lambda each: each.length)
     told = slot_texts(outer, show)
+    proud, short = (
+        on_fine_marks(each, show) for each in (board.growth(half), board.shrinkage(half))
+    )
     return Reckoning(
         answers={
-            "proud": on_fine_marks(board.growth(half), show),
-            "short": on_fine_marks(board.shrinkage(half), show),
-            **slot_answers(slots, show),
+            "proud": proud,
+            "short": short,
+            **slot_answers(slots, show, "pin_away", "pin_towards"),
             "wood": board_text(board),
         },
         working=(
@@ -68,6 +63,11 @@ def compute(given, show):
             *_running_out(given.pins, slots, half),
             _FIXED,
             *cautions(board),
+        ),
+        main="proud",
+        verdict=(
+            f"Top {show.brief(proud)} past the end at its wettest, "
+            f"{show.brief(short)} short at its driest"
         ),
     )
 
@@ -88,41 +88,3 @@ def _running_out(pins, slots, half):
                 f"Pin {number}: its slot runs out the edge of the tongue. Set the pin farther in, "
                 "so there’s wood left past the slot."
             )
-
-
-RECKONER = Reckoner(
-    key="breadboard_ends",
-    title="Breadboard ends",
-    asks="How much will the top move past its breadboard ends?",
-    words="breadboard, breadboard end, tabletop, tongue, slot, pin, movement, top",
-    order=403,
-    fields=(
-        length("width", "Top width", help="Across the grain, today.", least="1 in"),
-        lengths(
-            "pins",
-            "Pins from the center",
-            help="One side only; the other is the same.",
-            row_label="Pin",
-            most_rows=8,
-        ),
-        length("pin", "Pin diameter", default='1/4"', metric="6 mm", least="1/16 in", most="1 in"),
-        *WOOD,
-        *MOISTURE,
-    ),
-    answers=(
-        Answer("proud", "Top past the end at its wettest, each side", must="agree"),
-        Answer("short", "Top short of the end at its driest, each side", must="agree"),
-        *slots_told("Slot runs toward the edge by", "Slot runs toward the center by"),
-        Answer("wood", "The wood and its moisture", "text"),
-    ),
-    source=SOURCE,
-    compute=compute,
-    example={
-        "width": "14 1/2",
-        "pins": ['3"', '6"'],
-        "pin": "1/4",
-        "species": "cherry_black",
-        "now": "7",
-        "year": "most",
-    },
-)

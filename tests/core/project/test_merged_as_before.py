@@ -1,0 +1,90 @@
+"""A line kept before its question became part of another one comes to the numbers of before.
+
+Source: `merged/` holds what the questions of before answered, recorded from them as they were: each
+answer under its label, and what the line's name and each of its labels stood for.
+"""
+
+import json
+from functools import cache
+from pathlib import Path
+
+import pytest
+from projects import answered, ask
+
+from sawside.project.schema.merged import MERGED
+from sawside.reckoners import RECKONERS
+
+RECORDED = Path(__file__).parent / "merged"
+SUBJECTS = ("tape", "wood")
+
+
+@cache
+def recorded(subject):
+    return json.loads((RECORDED / f"{subject}.json").read_text(encoding="utf-8"))
+
+
+LINES = [
+    pytest.param(subject, line, id=f"{line['question']}-{at}")
+    for subject in SUBJECTS
+    for at, line in enumerate(recorded(subject)["lines"])
+]
+
+
+def document(subject, line):
+    """A project of schema 5 with the line in it."""
+    kept = {"id": "1", "kind": "line", "name": "Line", "reckoner": line["question"]}
+    return {
+        "schema": 5,
+        "name": "Record cabinet",
+        "settings": {"unit": line["unit"], "tapes": recorded(subject)["tapes"]},
+        "next": 2,
+        "entries": [kept | {"unit": line["unit"], "values": line["values"]}],
+    }
+
+
+def text_and_exact(value):
+    return [value.get("text", ""), value.get("exact")]
+
+
+def under_labels(answers):
+    """By its label what is told of each answer, and of the items of a list."""
+    return {
+        answer["label"]: [
+            *text_and_exact(answer),
+            *(text_and_exact(item) for item in answer.get("items", ())),
+        ]
+        for answer in answers
+    }
+
+
+@pytest.mark.parametrize(("subject", "line"), LINES)
+def test_the_same_numbers_are_under_the_same_labels(subject, line):
+    said = answered("entry", document(subject, line), id="1")
+    told = under_labels(said["reckoning"]["answers"])
+    assert said["entry"]["headline"]["text"] == line["headline"]
+    assert {label: told.get(label) for label, *_ in line["answers"]} == {
+        label: values for label, *values in line["answers"]
+    }
+
+
+@pytest.mark.parametrize(("subject", "line"), LINES)
+def test_the_same_names_stand_for_the_same_numbers(subject, line):
+    kept = document(subject, line)
+    said = {text: ask("read", kept, text=text) for text in line["names"]}
+    assert {text: worth(each) for text, each in said.items()} == line["names"]
+
+
+def worth(said):
+    """What a name stands for, or the kind of its refusal."""
+    if not said["ok"]:
+        return said["error"]["kind"]
+    return said["value"].get("exact") or said["value"]["text"]
+
+
+@pytest.mark.parametrize("subject", SUBJECTS)
+def test_each_question_of_before_was_recorded_a_dozen_times(subject):
+    asked = [line["question"] for line in recorded(subject)["lines"]]
+    places = {key: RECKONERS.subject(each.question).__name__ for key, each in MERGED.items()}
+    merged = {key for key, place in places.items() if place.endswith(f".{subject}")}
+    assert merged <= set(asked)
+    assert all(asked.count(key) >= 12 for key in set(asked))
