@@ -22,6 +22,7 @@ _WORDS = (
     ("@edge {a}", "bevel", "{a}"),
     ("@edge {a} {side}", "bevel", "{a}, saw swung {side}"),
     ("@compound {a} {b}", "compound", "miter {a}, bevel {b}"),
+    ("@scarf {a} {side}", "scarf", "{a}, saw swung {side}"),
     ("@coped {a} {side}", "coped", "bevel first, {a}, saw swung {side}"),
 )
 """Every code, how such an end is cut, and its setting."""

@@ -52,7 +52,8 @@ def named(reckoner, found, label):
         return _number(main, found.answers[main.key])
     by_key = {answer.key: answer for answer in reckoner.answers}
     now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
-    for called, key in (*now, *OLD_LABELS.get(reckoner.key, ())):
+    called_so = (*now, *OLD_LABELS.get(reckoner.key, ()))
+    for called, key in sorted(called_so, key=lambda each: each[1] not in found.answers):
         answer, value = by_key[key], found.answers.get(key)
         if called == label:
             return _number(answer, value)

@@ -28,10 +28,6 @@ cleats.left Wood left before the point
 cleats.screws Screws from the end of a side cleat
 cleats.back_screws Screws from the end of the back cleat
 cleats.back_screw Screw to buy for the back cleat
-coped_corner.first First piece, along its wall
-coped_corner.pieces Lengths along the wall, in the order of fitting
-coped_corner.faces Lengths in sight, without what springs in
-coped_corner.stock Stock, without kerfs
 corner_setting.setting Saw setting, from square
 corner_setting.between_faces Angle between edge and cut
 corner_setting.corner Corner on the side of the room
@@ -149,6 +145,25 @@ square.offset Top off to one side by
 square.angle Out of square by
 square.goal Both diagonals, once pushed
 square.square Both diagonals, by width and height
+molding_run.first First piece to cut, long side
+molding_run.first First piece to cut, long point
+molding_run.first First piece, along its wall
+molding_run.pieces Long sides, in the order of cutting
+molding_run.pieces Long points, in cutting order
+molding_run.pieces Lengths along the wall, in the order of fitting
+molding_run.pieces Lengths along the wall, in fitting order
+molding_run.short_sides Short sides
+molding_run.faces Lengths in sight, without what springs in
+molding_run.faces Visible lengths, without the spring
+molding_run.first_setting Saw at the left corner, from square
+molding_run.first_setting Miter angle, left corner
+molding_run.setting Saw at the left corner, from square
+molding_run.setting Miter angle, left corner
+molding_run.last_setting Saw at the right corner, from square
+molding_run.last_setting Miter angle, right corner
+molding_run.setting Saw at the right corner, from square
+molding_run.setting Miter angle, right corner
+molding_run.stock Stock to buy, with the kerfs
 over_or_under.difference Off by
 panel_in_its_groove.width Cut the panel
 panel_in_its_groove.gap Gap at each edge now
@@ -263,12 +278,6 @@ two_strips.board Board width
 two_strips.height Height, put together
 two_strips.projection Projection, put together
 two_strips.least_board Smallest board that will do
-wrap.first First piece to cut, long side
-wrap.pieces Long sides, in the order of cutting
-wrap.short_sides Short sides
-wrap.left_setting Saw at the left corner, from square
-wrap.right_setting Saw at the right corner, from square
-wrap.stock Stock to buy, with the kerfs
 """
 
 

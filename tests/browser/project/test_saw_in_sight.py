@@ -60,7 +60,7 @@ def each_piece(page):
 def page(phone, server):
     """A rail that hangs on a reading, and moldings with long names and ends of many words."""
     opened = phone(service_workers="block").pages[0]
-    opened.goto(f"{server.address}#work-out/wrap")
+    opened.goto(f"{server.address}#work-out/molding_run")
     opened.get_by_role("button", name=EXAMPLE).tap()
     opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(opened, "Molding around a case")

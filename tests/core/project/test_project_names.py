@@ -128,22 +128,20 @@ def test_a_name_that_no_text_could_hold_is_refused():
 def test_names_inside_rows_are_followed_and_told_of_their_field():
     """Two layers around a case; the second takes its thickness from the case as well."""
     values = {
-        "around": "case",
-        "width": "[Case width]",
-        "left_depth": "12",
-        "right_depth": "12",
+        "walls": [{"length": "12"}, {"length": "[Case width]"}, {"length": "12"}],
         "layers": [{"projection": "3/4"}, {"projection": "[Case width] ÷ 50"}],
     }
-    document = changed(linked(), "keep_line", name="Crown", reckoner="wrap", values=values)
+    document = changed(linked(), "keep_line", name="Crown", reckoner="molding_run", values=values)
     before = headlines(document)["Crown"]
     document = changed(document, "rename", id="2", name="Case")
     kept = document["entries"][-1]["values"]
-    assert (kept["width"], kept["layers"][1]) == ("[Case]", {"projection": "[Case] ÷ 50"})
+    assert kept["walls"][1] == {"length": "[Case]"}
+    assert kept["layers"][1] == {"projection": "[Case] ÷ 50"}
     assert headlines(document)["Crown"] == before
     longer = changed(document, "correct", id="1", text="40")
     assert headlines(longer)["Crown"] != before
     gone = changed(document, "delete", id="2")
-    assert entry(gone, "Crown")["error"]["field"] == "width"
+    assert entry(gone, "Crown")["error"]["field"] == "walls"
 
 
 def test_a_longer_name_is_never_taken_for_a_shorter_one():

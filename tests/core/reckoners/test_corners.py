@@ -10,8 +10,6 @@ from sawside.reckoners import RECKONERS
 FIELDS = [
     ("crown", {"left_end": "outside"}, "left_corner"),
     ("crown", {"right_end": "outside"}, "right_corner"),
-    ("wrap", {}, "left_corner"),
-    ("wrap", {}, "right_corner"),
     ("edge_strip", {"left_end": "miter"}, "left_corner"),
     ("mitered_length", {"left_end": "corner"}, "left_corner"),
     ("mitered_length", {"right_end": "unequal", "right_neighbor": "2"}, "right_corner"),
@@ -34,11 +32,11 @@ def test_every_corner_is_asked_for_by_one_convention():
         for key, reckoner in RECKONERS.items()
         for field in corner_fields(reckoner.fields)
     ]
-    assert {key for key, _ in found} == {key for key, *_ in FIELDS} | {"coped_corner"}
+    assert {key for key, _ in found} == {key for key, *_ in FIELDS} | {"molding_run"}
     for key, field in found:
         assert int(field.least) + int(field.most) == 360, key
         assert "as an angle finder reads it: square is 90" in field.help
-        assert ("Past 180" in field.help) != ("Inside corners only" in field.help)
+        assert "Past 180" in field.help
 
 
 @pytest.mark.parametrize(("question", "more", "key"), FIELDS)
@@ -58,15 +56,14 @@ def test_an_outside_corner_is_the_same_read_on_either_side(question, more, key, 
 
 
 CHOOSE = "or choose an outside corner of 90°"
+INSIDE_WALLS = [
+    {"length": "30", "turn": "inside"},
+    {"length": "30", "turn": "inside", "corner": "270"},
+    {"length": "20"},
+]
 INSIDE = [
     ("crown", {"left_end": "inside", "left_corner": "270"}, ("left_corner", None, None), CHOOSE),
-    ("wrap", {"around": "alcove", "left_corner": "270"}, ("left_corner", None, None), CHOOSE),
-    (
-        "coped_corner",
-        {"walls": [{"length": "30"}, {"length": "30", "corner": "270"}, {"length": "20"}]},
-        ("walls", 1, "corner"),
-        f"use {RECKONERS['wrap'].title}",
-    ),
+    ("molding_run", {"walls": INSIDE_WALLS}, ("walls", 1, "corner"), "or choose Outside"),
     (
         "edge_strip",
         {"left_end": "inside", "left_corner": "270"},
@@ -86,7 +83,7 @@ def test_an_inside_corner_past_180_is_refused_at_its_field(question, more, place
     assert ("outside corner of 90°" in error["remedy"]) == (way_out == CHOOSE)
 
 
-@pytest.mark.parametrize(("question", "more", "key"), FIELDS[:8])
+@pytest.mark.parametrize(("question", "more", "key"), FIELDS[:6])
 def test_a_corner_that_is_as_good_as_straight_is_refused(question, more, key):
     for degrees in ("179.5", "180", "180.5"):
         said = errors(ask(question, **RECKONERS[question].example | more | {key: degrees}))

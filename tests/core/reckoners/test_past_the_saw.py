@@ -56,6 +56,7 @@ def mitered(**end):
     } | end
 
 
+COPED = {"length": "30", "turn": "inside", "corner": "60"}
 CASES = [
     ("mitered_length", mitered(left_end="other", left_angle="62"), "62°", "28°"),
     ("mitered_length", mitered(left_end="edge", left_tilt="60"), "60°", "30°"),
@@ -69,8 +70,8 @@ CASES = [
         "60°",
         "30°",
     ),
-    ("wrap", {"left_corner": "70"}, "55°", "35°"),
-    ("coped_corner", {"walls": [{"length": "30", "corner": "60"}, {"length": "30"}]}, "60°", "30°"),
+    ("molding_run", {"walls": [{"length": "30", "corner": "70"}, {"length": "30"}]}, "55°", "35°"),
+    ("molding_run", {"walls": [COPED, {"length": "30"}]}, "60°", "30°"),
     ("scarf", {"cut": "slope", "slope": "8"}, "≈ 82.87°", "≈ 7.13°"),
     ("edge_strip", {"left_corner": "60"}, "60°", "30°"),
     ("piece_by_hand", {"left_end": "other", "left_angle": "70"}, "70°", "20°"),

@@ -51,7 +51,7 @@ AT_AN_END = {
     ("dado_layout", "lower"),
     ("shelf_edge_strip", "strip_height"),
     ("shelves_around_a_fixed_one", "marks"),
-    ("wrap", "short_sides"),
+    ("molding_run", "short_sides"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
 }

@@ -194,11 +194,9 @@ MOLDING = (
     "keep_line",
     {
         "name": "Molding",
-        "reckoner": "wrap",
+        "reckoner": "molding_run",
         "values": {
-            "width": "36 7/8",
-            "left_depth": "15 1/4",
-            "right_depth": "15 1/4",
+            "walls": [{"length": "15 1/4"}, {"length": "36 7/8"}, {"length": "15 1/4"}],
             "layers": [{"projection": "3/4"}, {"projection": "1/2"}],
         },
     },
@@ -209,7 +207,7 @@ MOLDING = (
 def test_no_order_brings_the_second_layer_of_a_molding_before_the_first(order):
     """The question itself says: one layer after the other, fit it before the next is cut."""
     document = acts(begun(), MOLDING, by_hand("Stile", "45"), by_hand("Rail", "12"))
-    advice = [each["text"] for each in reckon("wrap", **MOLDING[1]["values"])["answers"]]
+    advice = [each["text"] for each in reckon("molding_run", **MOLDING[1]["values"])["answers"]]
     assert any("fit it before you cut the next" in each for each in advice)
     groups = view(document, order=order)["cuts"]["groups"]
     keys = [each["part"] for group in groups for each in group["pieces"]]

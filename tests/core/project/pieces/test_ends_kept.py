@@ -135,13 +135,21 @@ def test_a_table_of_before_is_taken_in_as_codes():
     assert kept(taken) == "@edge 45°; @flat 30°"
 
 
+COPED_RUN = {
+    "walls": [{"length": "60", "turn": "inside", "joint": "cope"}, {"length": "40"}],
+    "layers": [{"projection": "3/4"}],
+    "right_end": "scarf",
+}
+
+
 def test_every_end_of_every_question_has_a_code_and_no_word_of_it_is_kept():
     """But for own words, which no example has."""
     seen = set()
-    for key, reckoner in RECKONERS.items():
-        if not reckon(key, **reckoner.example)["parts"]:
+    forms = [(key, dict(reckoner.example)) for key, reckoner in RECKONERS.items()]
+    for key, values in [*forms, ("molding_run", COPED_RUN)]:
+        if not reckon(key, **values)["parts"]:
             continue
-        line = {"name": "Line", "reckoner": key, "values": dict(reckoner.example)}
+        line = {"name": "Line", "reckoner": key, "values": values}
         document = changed(begun(), "keep_line", **line)
         for piece in view(document)["pieces"]:
             after = changed(document, "cut", id="1", part=piece["part"], by=1)
@@ -152,4 +160,4 @@ def test_every_end_of_every_question_has_a_code_and_no_word_of_it_is_kept():
             )
             assert told(after) == both
             seen |= {end.split()[0] for end in ends}
-    assert seen == {"@square", "@flat", "@edge", "@compound", "@coped"}
+    assert seen == {"@square", "@flat", "@edge", "@compound", "@coped", "@scarf"}

@@ -1,4 +1,4 @@
-"""Pieces of a wrap, cut as told, close around the case as solids, layer upon layer."""
+"""Pieces of a molding or a strip, cut as told, close as solids at every corner, layer on layer."""
 
 import random
 from dataclasses import replace
@@ -6,15 +6,15 @@ from fractions import Fraction
 
 import pytest
 
-from tests.core.oracles import wraps_together
-from tests.core.oracles.wraps_together import CHECKS
+from tests.core.oracles import molding_runs, strips_together
 
-CASES = 150
+CASES = 120
+CHECKS = molding_runs.CHECKS + strips_together.CHECKS
 THIN = Fraction(1, 1000)
 
 
 @pytest.mark.parametrize("check", CHECKS, ids=lambda check: check.__name__)
-def test_what_was_told_closes_around_the_case(check):
+def test_what_was_told_closes_at_every_corner(check):
     for seed in range(CASES):
         assert check(random.Random(f"{check.__name__} {seed}")) == []
 
@@ -27,8 +27,9 @@ def test_pieces_that_are_a_hair_off_are_seen(check, off, monkeypatch):
     def spoiled(*question, **values):
         return [_spoiled(part, off) for part in told(*question, **values)]
 
-    told = wraps_together.pieces
-    monkeypatch.setattr(wraps_together, "pieces", spoiled)
+    told = strips_together.pieces
+    for module in (molding_runs, strips_together):
+        monkeypatch.setattr(module, "pieces", spoiled)
     for seed in range(10):
         assert check(random.Random(seed)) != []
 
@@ -46,7 +47,7 @@ def _spoiled(part, off):
 
 
 def _turned(end):
-    if end.cut != "bevel":
+    if end.cut not in ("bevel", "coped", "scarf"):
         return end
     degrees, rest = end.setting.split("°", 1)
     return replace(end, setting=f"{float(degrees) + 0.01:.2f}°{rest}")

@@ -7,9 +7,10 @@ tangent of half the turn (textbook trigonometry): a corner of c degrees turns th
 
 from math import radians, tan
 
-from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.hand import keep_as, open_place, open_question, tap_keys
 
 WIDTH, DEPTH = 36 + 7 / 8, 15 + 1 / 4
+WALLS, CORNERS = ("15 1/4", "36 7/8", "15 1/4"), ("90.5", "89")
 LAYERS = [("3/4", "3 1/2"), ("1/2", "1 1/4")]
 LEFT, RIGHT = (tan(radians((180 - corner) / 2)) for corner in (90.5, 89))
 
@@ -40,10 +41,22 @@ def shown_length(piece):
     return f"{whole} {'/'.join(parts)}″" if parts else f"{whole}″"
 
 
-def fill_wrap(page):
+def fill_run(page):
     """The whole form, key by key."""
-    type_into(page, "Width", "36 7/8")
+    page.get_by_role("button", name="Add wall").tap()
     page.get_by_role("button", name="Done").tap()
+    page.get_by_role("button", name="Add wall").tap()
+    page.get_by_role("button", name="Done").tap()
+    for number, (long, corner) in enumerate(zip(WALLS, (*CORNERS, None), strict=True), 1):
+        wall = page.get_by_role("group", name=f"Wall {number}", exact=True)
+        wall.get_by_label("Length", exact=True).tap()
+        tap_keys(page, long)
+        page.get_by_role("button", name="Done").tap()
+        if corner:
+            wall.get_by_label("Corner angle", exact=True).fill("")
+            wall.get_by_label("Corner angle", exact=True).tap()
+            tap_keys(page, corner)
+            page.get_by_role("button", name="Done").tap()
     page.get_by_role("button", name="Add layer").tap()
     for number, sizes in enumerate(LAYERS, 1):
         layer = page.get_by_role("group", name=f"Layer {number}", exact=True)
@@ -51,12 +64,6 @@ def fill_wrap(page):
             layer.get_by_label(label, exact=True).tap()
             tap_keys(page, size)
     page.get_by_role("button", name="Done").tap()
-    for side, corner in (("Left", "90.5"), ("Right", "89")):
-        choose(page, f"{side} side", "Returns to the wall, square end")
-        page.get_by_label(f"{side} corner", exact=True).fill("")
-        type_into(page, f"{side} corner", corner)
-        type_into(page, f"{side} depth", "15 1/4")
-        page.get_by_role("button", name="Done").tap()
 
 
 def test_a_wrap_of_two_layers_brings_its_six_pieces_to_the_saw_with_names_and_drawings(
@@ -64,8 +71,8 @@ def test_a_wrap_of_two_layers_brings_its_six_pieces_to_the_saw_with_names_and_dr
 ):
     page = phone().pages[0]
     page.goto(server.address)
-    open_question(page, "molding around", "Molding around a case")
-    fill_wrap(page)
+    open_question(page, "molding around", "Molding run")
+    fill_run(page)
     page.locator("output[name=result] .main-answer").wait_for()
     keep_as(page, "Crown band")
     open_place(page, "At the saw")
