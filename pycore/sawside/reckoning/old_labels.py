@@ -74,31 +74,23 @@ equal_shelf_spacing.openings Openings as the marks give them
 equal_shelf_spacing.difference Largest difference between openings
 equal_shelf_spacing.side Length of a side
 equal_shelf_spacing.overall Overall height of the case
-error_shows.gap Gap at each joint
-error_shows.closing The whole ring closes wrong by
-error_shows.last_heel Last joint, all others tight: heel
-error_shows.last_toe Last joint, all others tight: toe
-fault_of_a_gap.setting_off Each cut is off by
-fault_of_a_gap.all_off Or, other joints pulled tight, by
-fault_of_a_gap.length_off A piece is short by
 fractions.mark On your marks
 fractions.neighbors Neighbors on every division
-frame_around.long_sides Long sides
-frame_around.short_sides Short sides
-frame_around.setting Saw setting, from square
-frame_around.between_faces Angle between edge and cut
-frame_around.inside Inside
-frame_around.outside Outside
-frame_around.rabbet_size Between the backs of the rabbets
-frame_around.total Stock used, with the cuts
-frame_of_equal_sides.long_sides Long sides
-frame_of_equal_sides.short_sides Short sides
-frame_of_equal_sides.setting Saw setting, from square
-frame_of_equal_sides.between_faces Angle between edge and cut
-frame_of_equal_sides.inside Inside
-frame_of_equal_sides.outside Outside
-frame_of_equal_sides.rabbet_size Between the backs of the rabbets
-frame_of_equal_sides.total Stock used, with the cuts
+miter_gap.gap Gap at each joint
+miter_gap.closing The whole ring closes wrong by
+miter_gap.last_heel Last joint, all others tight: heel
+miter_gap.last_toe Last joint, all others tight: toe
+miter_gap.setting_off Each cut is off by
+miter_gap.all_off Or, other joints pulled tight, by
+miter_gap.length_off A piece is short by
+mitered_frame.long_sides Long sides
+mitered_frame.short_sides Short sides
+mitered_frame.setting Saw setting, from square
+mitered_frame.between_faces Angle between edge and cut
+mitered_frame.inside Inside
+mitered_frame.outside Outside
+mitered_frame.rabbet_size Between the backs of the rabbets
+mitered_frame.total Stock used, with the cuts
 graduated_shelf_spacing.marks Marks of the shelves
 graduated_shelf_spacing.lowest Lowest opening
 graduated_shelf_spacing.highest Highest opening

@@ -12,7 +12,7 @@ from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PRO
 
 def keep_frame(page, server):
     """A second line, which makes two parts of two pieces each."""
-    page.goto(f"{server.address}#work-out/frame_around")
+    page.goto(f"{server.address}#work-out/mitered_frame")
     page.get_by_role("button", name=EXAMPLE).tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(page, "Door frame")

@@ -70,9 +70,9 @@ def frame_around(rng):
         "reveal": inches(number(rng, 0, 1)),
         "stick": "20 ft",
     }
-    told = exactly("frame_around", **values)
+    told = exactly("mitered_frame", **values)
     cut = {}
-    for part in pieces("frame_around", **values):
+    for part in pieces("mitered_frame", **values):
         settings = _settings_of(part, side, top, bottom)
         made = cut_piece(float(part.long_side), float(part.width), 0.75, *settings)
         for name in {"rail": ("top", "bottom"), "upright": ("left", "right")}.get(
@@ -141,6 +141,7 @@ def frame_of_equal_sides(rng):
     """A regular frame closes, and what it goes around touches all sides alike."""
     sides, stock = rng.randint(3, 24), number(rng, 1, 5)
     values = {
+        "shape": "polygon",
         "sides": str(sides),
         "around": rng.choice(["panel", "opening", "inside", "outside"]),
         "size_is": rng.choice(["across", "side"]),
@@ -152,7 +153,7 @@ def frame_of_equal_sides(rng):
     }
     least, most = (20, 60) if values["size_is"] == "across" else (36, 50)
     values["size"] = inches(number(rng, least, most))
-    told = exactly("frame_of_equal_sides", **values)
+    told = exactly("mitered_frame", **values)
     long = told["long_sides"][0][1]
     piece = cut_piece(long, float(stock), 0.75, *[(told["setting"], "flat")] * 2)
     ring = around([piece] * sides)
@@ -185,7 +186,7 @@ def _touches(ring, values):
     return faults + differ("the size of the thing", thing, _given(values, "size"))
 
 
-def error_shows(rng):
+def gap_of_an_angle(rng):
     """The gaps of pieces that are cut off their setting, measured between the solids' corners."""
     corners = rng.choice([4, 4, rng.randint(3, 24)])
     true, small = 180 / corners, rng.random() < 1 / 2
@@ -193,14 +194,14 @@ def error_shows(rng):
     side = number(rng, 20, 40)
     other = number(rng, 20, 40) if corners == 4 else side
     values = {
-        "error": "setting",
+        "asked": "angle",
         "corners": str(corners),
         "width": inches(width),
         "angle_off": str(off),
         "angle_way": "small" if small else "large",
         "side": inches(side),
     } | ({"other_side": inches(other)} if corners == 4 else {})
-    told = exactly("error_shows", **values)
+    told = exactly("miter_gap", **values)
     cut = true - float(off) if small else true + float(off)
     adds = 2 * float(width) * np.tan(np.radians(cut))
     pair = [
@@ -233,4 +234,4 @@ def _held_true(piece, true, told, *, small):
     return faults + (["held true they overlap"] if overlap(one, mate) > 1e-6 else [])
 
 
-CHECKS = (frame_around, frame_of_equal_sides, error_shows)
+CHECKS = (frame_around, frame_of_equal_sides, gap_of_an_angle)

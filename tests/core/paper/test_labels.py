@@ -118,9 +118,9 @@ def test_a_length_that_would_not_stand_whole_on_its_sticker_is_refused():
 def test_every_piece_of_a_part_has_its_own_label():
     document = change(None, act="begin", name="Record cabinet")
     reckoners = sawside.handle({"do": "describe"})["reckoners"]
-    values = next(each["example"] for each in reckoners if each["key"] == "frame_around")
+    values = next(each["example"] for each in reckoners if each["key"] == "mitered_frame")
     document = change(
-        document, act="keep_line", name="Frame", reckoner="frame_around", values=values
+        document, act="keep_line", name="Frame", reckoner="mitered_frame", values=values
     )
     pieces = sawside.handle({"do": "view", "document": document})["pieces"]
     said = ask(document)

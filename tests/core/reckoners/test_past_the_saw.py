@@ -61,8 +61,8 @@ CASES = [
     ("mitered_length", mitered(left_end="other", left_angle="62"), "62°", "28°"),
     ("mitered_length", mitered(left_end="edge", left_tilt="60"), "60°", "30°"),
     ("mitered_length", mitered(left_end="corner", left_corner="50"), "65°", "25°"),
-    ("frame_of_equal_sides", {"sides": "3"}, "60°", "30°"),
-    ("frame_around", None, None, None),
+    ("mitered_frame", {"shape": "polygon", "sides": "3", "size": "12"}, "60°", "30°"),
+    ("mitered_frame", None, None, None),
     ("corner_setting", {"found": "angle", "angle": "60"}, "60°", "30°"),
     (
         "corner_setting",

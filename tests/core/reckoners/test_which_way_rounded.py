@@ -42,8 +42,7 @@ OTHER_CASES = {
     "two_strips": {"board": "", "wide": "3 1/8"},
     "shelves_to_fit": {"height": ""},
     "mitered_length": {"known_face": "rabbet", "rabbet": "3/8", "left_corner": "97.5"},
-    "frame_around": {"around": "outside", "width": "24", "height": "31", "rabbet": ""},
-    "frame_of_equal_sides": {"around": "outside", "size": "30", "rabbet": ""},
+    "mitered_frame": {"shape": "polygon", "around": "outside", "size": "30", "rabbet": ""},
 }
 """What is filled in otherwise than in the example, every second time: other answers must go in."""
 

@@ -35,6 +35,7 @@ AROUND = {
     "stick": "96",
 }
 RING = {
+    "shape": "polygon",
     "sides": "8",
     "around": "panel",
     "size_is": "across",
@@ -55,8 +56,8 @@ TAKEN = [
     ("clearance_in_dado", "shelf_length", DADO, lambda text: {"play": text}),
     ("clearance_on_pins", "shelf_length", PINS, lambda text: {"gap": text}),
     ("clearance_in_groove", "panel_in_its_groove", PANEL, lambda text: {"clearance": text}),
-    ("clearance_in_frame", "frame_around", AROUND, lambda text: {"clearance": text}),
-    ("clearance_in_frame", "frame_of_equal_sides", RING, lambda text: {"clearance": text}),
+    ("clearance_in_frame", "mitered_frame", AROUND, lambda text: {"clearance": text}),
+    ("clearance_in_frame", "mitered_frame", RING, lambda text: {"clearance": text}),
     ("clearance_above", "shelves_to_fit", STACK, stack),
 ]
 """Every place where one is taken: setting, question, values without it, how it is typed there."""
@@ -104,8 +105,8 @@ KEPT_BEFORE = [
     ("shelf_length", DADO, "play", '1/32"', "37 3/16″"),
     ("shelf_length", PINS, "gap", '1/16"', "36 1/2″"),
     ("panel_in_its_groove", PANEL, "clearance", '1/32"', "13 7/32″"),
-    ("frame_around", AROUND, "clearance", "1/16 in", "18 3/8″, 24 5/8″"),
-    ("frame_of_equal_sides", RING, "clearance", "1/16 in", "6″"),
+    ("mitered_frame", AROUND, "clearance", "1/16 in", "18 3/8″, 24 5/8″"),
+    ("mitered_frame", RING, "clearance", "1/16 in", "6″"),
     ("shelves_to_fit", STACK, "things", stack('1/2"')["things"], "13 1/8″, 23 19/32″"),
 ]
 """What the version without these settings answered (its own output): question, values without a

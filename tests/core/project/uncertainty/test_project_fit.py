@@ -77,27 +77,27 @@ FRAME = {"width": "[Read]"}
         ),
         # Inside = thing + 2 × clearance − 2 × rabbet: a larger thing needs a larger frame.
         (
-            "frame_around",
+            "mitered_frame",
             FRAME | {"clearance": "1/16"},
             "Inside (Width) may need to be up to 1/32″ more; the total clearance of 1/8″ "
             "covers it.",
         ),
         (
-            "frame_around",
+            "mitered_frame",
             FRAME | {"clearance": "1/128"},
             "Inside (Width) may need to be up to 1/32″ more; the total clearance of 1/64″ "
             "isn’t enough for that.",
         ),
         # A rabbet that is 1/32 less needs 2 × 1/32 more inside.
         (
-            "frame_around",
+            "mitered_frame",
             {"rabbet": "[Read] - 37 3/16", "clearance": "1/16"},
             "Inside (Width) may need to be up to 1/16″ more; the total clearance of 1/8″ "
             "covers it.",
         ),
         (
-            "frame_of_equal_sides",
-            {"size": "[Read]", "clearance": "1/64"},
+            "mitered_frame",
+            {"shape": "polygon", "size": "[Read]", "clearance": "1/64"},
             "Inside (Across the flats) may need to be up to 1/32″ more; the total clearance of "
             "1/32″ just covers it, with nothing to spare.",
         ),
@@ -128,7 +128,7 @@ def test_a_panel_has_both_edges_free_at_its_dampest():
 def test_a_fit_goes_by_the_tightest_of_several():
     """The height is read on quarters, the width is typed: only the height is unsure."""
     values = {"height": "[Read]", "clearance": "1/32"}
-    said = fit("frame_around", values, text="20 3/4", fineness="1/4")
+    said = fit("mitered_frame", values, text="20 3/4", fineness="1/4")
     assert said["answer"] == "inside.2"
     assert said["said"].startswith("Inside (Height) may need to be up to 1/8″ more;")
 
@@ -143,7 +143,7 @@ def test_what_only_makes_it_looser_needs_no_clearance():
 
 def test_a_case_without_a_clearance_has_no_fit():
     assert fit("shelf_length", SHELF | {"joint": "fixed"}) is None
-    assert fit("frame_around", FRAME | {"around": "outside"}) is None
+    assert fit("mitered_frame", FRAME | {"around": "outside"}) is None
     assert fit("mitered_length", {"known": "[Read]"}) is None
 
 

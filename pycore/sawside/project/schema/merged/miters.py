@@ -80,6 +80,12 @@ class _FromWrap(Became):
         return Became(self.question, parts=parts, more=_of_a_wrap).brought_up(entry)
 
 
+def _error(values):
+    """What was off was a choice of its own."""
+    kept = {key: value for key, value in values.items() if key != "error"}
+    return kept | {"asked": "length" if values.get("error") == "length" else "angle"}
+
+
 MERGED: dict[str, Became] = {
     "wrap": _FromWrap(_RUN),
     "coped_corner": Became(
@@ -87,4 +93,8 @@ MERGED: dict[str, Became] = {
         parts={f"wall_{wall}": f"layer_1_wall_{wall}" for wall in range(1, 13)},
         more=_of_coped_walls,
     ),
+    "frame_around": Became("mitered_frame", {"shape": "rectangle"}),
+    "frame_of_equal_sides": Became("mitered_frame", {"shape": "polygon"}),
+    "error_shows": Became("miter_gap", more=_error),
+    "fault_of_a_gap": Became("miter_gap", {"asked": "cause"}),
 }

@@ -101,8 +101,16 @@ def framed(given, show, sides, measures, settings, working, picture):
         working=(*working, *stock_worked),
         drawing=picture,
         cautions=cautions_at_the_saw(*(side.inside for side in sides)),
+        verdict=_verdict(sides, bought["sticks"]),
         parts=tuple(_part(fitted, side) for side in sides),
     )
+
+
+def _verdict(sides, sticks):
+    """The miter where all pieces have one, and what to buy."""
+    degrees = {angle_text(each) for side in sides for each in (side.left, side.right)}
+    miter = f"Miter {degrees.pop()}" if len(degrees) == 1 else "Unequal miters"
+    return f"{miter}; buy {sticks}"
 
 
 def _counted(side):

@@ -10,20 +10,14 @@ from sawside.geometry.ring import face_length, last_joint, parallel_gap, true_se
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
-from sawside.reckoners.miters.shared.field_bounds import blank
-from sawside.reckoners.miters.shared.ring_fields import (
-    CORNERS,
-    feeler_text,
-    setting_worked,
-    width_field,
-)
+from sawside.reckoners.declaration import Reckoning
+from sawside.reckoners.miters.shared.gaps.ring_fields import feeler_text, setting_worked
 
 _PAPER = "To picture it: a sheet of paper is about 0.004″ (0.1 mm): shop practice."
 
 
-def compute(given, show):
-    """Gaps in inches on fine marks, mostly irrational, and the closing angle in degrees."""
+def gap_of_an_angle(given, show):
+    """The gaps in inches on fine marks, mostly irrational, and the closing angle in degrees."""
     if given.corners != 4 and given.other_side is not None:
         raise Refusal(
             "conflict",
@@ -32,17 +26,16 @@ def compute(given, show):
             "Leave Other side, inside blank.",
             field="other_side",
         )
-    return (_setting_off if given.error == "setting" else _length_off)(given, show)
-
-
-def _setting_off(given, show):
     cut, small = _cut(given), given.angle_way == "small"
     gap = wedge(given.width, cut, given.angle_off)
     closing = 2 * given.corners * given.angle_off
     sides = [given.side, given.other_side or given.side] * given.corners
     heel, toe = last_joint(sides[: given.corners], given.width, cut)
+    where = "toe" if small else "heel"
     opens = f"At the {'toe (outside)' if small else 'heel (inside)'}, with each corner held true."
     return Reckoning(
+        main="gap",
+        verdict=f"Each joint opens {fine_text(gap, show)} at the {where}",
         answers={
             **_gap_answers(gap, show, opens),
             "closing": closing,
@@ -101,7 +94,8 @@ def _wedge_drawing(given, text):
     return open_joint(words, float(true_setting(given.corners)), *gaps, texts)
 
 
-def _length_off(given, show):
+def gap_of_a_length(given, show):
+    """The gap in inches on fine marks: even from heel to toe."""
     true, along = true_setting(given.corners), given.length_off
     gap = parallel_gap(along, true)
     text, turned = fine_text(gap, show), degrees_text(true)
@@ -113,6 +107,8 @@ def _length_off(given, show):
     opens = f"Evenly from heel to toe, at one end of {where}, with all angles true."
     words = f"Two pieces at their true corner, open evenly: {text} from heel to toe, exaggerated."
     return Reckoning(
+        main="gap",
+        verdict=f"One joint opens {text}, evenly",
         answers=_gap_answers(gap, show, opens),
         working=(
             setting_worked(given.corners),
@@ -121,82 +117,3 @@ def _length_off(given, show):
         ),
         drawing=open_joint(words, float(nearby(true)), 0.3, 0.3, (text, text)),
     )
-
-
-_SETTING = ("error", ("setting",))
-_LENGTH = ("error", ("length",))
-_WAYS = {"small": "Too low (closer to square)", "large": "Too high"}
-
-RECKONER = Reckoner(
-    key="error_shows",
-    title="What an error does to a joint",
-    asks="How big a gap do I get if the saw or a length is a little off?",
-    words=(
-        "miter gap, open miter, open joint, gap, how close, error, tolerance, accuracy, heel, "
-        "toe, feeler, closing, off"
-    ),
-    order=230,
-    fields=(
-        choice("error", "What’s off", {"setting": "Miter angle", "length": "Length of one piece"}),
-        CORNERS,
-        width_field(shown_when=_SETTING),
-        angle(
-            "angle_off",
-            "Angle off by",
-            help="Degrees, at each cut.",
-            default="0.5",
-            least="0.01",
-            most="5",
-            shown_when=_SETTING,
-        ),
-        choice("angle_way", "Saw set", _WAYS, shown_when=_SETTING),
-        length(
-            "side",
-            "Side, inside",
-            help="Inside edge of a piece cut right.",
-            least="1/8 in",
-            shown_when=_SETTING,
-        ),
-        length(
-            "other_side",
-            "Other side, inside",
-            help="Inside edge of the next piece, for a rectangle.",
-            least="1/8 in",
-            **blank("All sides match."),
-            shown_when=_SETTING,
-        ),
-        length(
-            "length_off",
-            "Length off by",
-            help="On one piece only.",
-            default="1/32 in",
-            metric="0.5 mm",
-            least="0.001 in",
-            most="6 in",
-            shown_when=_LENGTH,
-        ),
-        choice(
-            "length_way", "Piece", {"short": "Too short", "long": "Too long"}, shown_when=_LENGTH
-        ),
-    ),
-    answers=(
-        Answer("gap", "Gap at each joint", must="agree"),
-        Answer("feeler", "Feeler gauge that fits", "text"),
-        Answer("opens", "Where it opens", "text"),
-        Answer("closing", "Total error around the frame", "angle"),
-        Answer("last_heel", "Last joint, others tight: heel", must="agree"),
-        Answer("last_toe", "Last joint, others tight: toe", must="agree"),
-    ),
-    source="Plane trigonometry. Heel for the inside end of a miter and toe for the outside one: "
-    "shop practice.",
-    compute=compute,
-    example={
-        "error": "setting",
-        "corners": "4",
-        "width": "2 1/4",
-        "angle_off": "0.5",
-        "angle_way": "small",
-        "side": "13 7/8",
-        "other_side": "20 1/8",
-    },
-)

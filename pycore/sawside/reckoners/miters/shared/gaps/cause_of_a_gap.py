@@ -10,27 +10,33 @@ from sawside.geometry.ring import face_length, true_setting, wedge_off
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
-from sawside.reckoners.miters.shared.ring_fields import CORNERS, setting_worked, width_field
+from sawside.reckoners.declaration import Reckoning
+from sawside.reckoners.miters.shared.gaps.ring_fields import setting_worked
 
 
-def compute(given, show):
+def cause_of_a_gap(given, show):
     """How far off a setting (degrees) or a length (inches) is, from the gap at heel and toe."""
     true = true_setting(given.corners)
     face = face_length(given.width, true)
     _check_gap(given, show, face)
     faults = [fault for find in (_of_angle, _of_length) if (fault := find(given, show, face))]
-    names, causes, answers, lines = zip(*faults, strict=True)
-    cause = " and ".join(causes)
+    names, causes, remedies, answers, lines = zip(*faults, strict=True)
     return Reckoning(
+        main="fault",
+        verdict=_sentence(remedies),
         answers={
             "fault": " and ".join(names).capitalize(),
-            "told": f"{cause[0].upper()}{cause[1:]}.",
+            "told": f"{_sentence(causes)}.",
             **{key: answer for each in answers for key, answer in each.items()},
         },
         working=(setting_worked(given.corners), *lines),
         drawing=_drawing(given, show, true),
     )
+
+
+def _sentence(parts):
+    text = " and ".join(parts)
+    return f"{text[0].upper()}{text[1:]}"
 
 
 def _check_gap(given, show, face):
@@ -53,7 +59,7 @@ def _check_gap(given, show, face):
 
 
 def _of_angle(given, show, _face):
-    """(name, cause, answers, line of working) of a wrong setting; None for a gap that is even."""
+    """(name, cause, remedy, answers, line of working) of a wrong setting; None for an even gap."""
     more, at_toe = abs(given.toe - given.heel), given.toe > given.heel
     if not more:
         return None
@@ -64,6 +70,7 @@ def _of_angle(given, show, _face):
     return (
         "Angle",
         f"the saw was set {way} by {angle_text(off, 2)} on both cuts",
+        f"set the saw {angle_text(off, 2)} {'higher' if at_toe else 'lower'}",
         {"setting_off": off, "all_off": off / given.corners},
         f"Wider at the {'toe' if at_toe else 'heel'} by {wider}: arctan ({wider} × cos {turned}° ÷ "
         f"(2 × {show.number(given.width)} {'−' if at_toe else '+'} {wider} × sin {turned}°))"
@@ -80,6 +87,7 @@ def _of_length(given, show, face):
     return (
         "Length",
         f"a piece is {fine_text(along, show)} short",
+        f"cut the short piece again, {fine_text(along, show)} longer",
         {"length_off": on_fine_marks(along, show)},
         f"Open evenly: {show.number(even)} ÷ cos {degrees_text(true_setting(given.corners))}° = "
         f"{show.number(along)} along the piece",
@@ -94,43 +102,3 @@ def _drawing(given, show, true):
     return open_joint(
         words, float(true), *(0.04 + 0.46 * float(gap) / largest for gap in gaps), texts
     )
-
-
-RECKONER = Reckoner(
-    key="fault_of_a_gap",
-    title="What caused this gap?",
-    asks="My miter has a gap. Is it the angle or the length?",
-    words=(
-        "miter gap, open miter, open joint, miter won't close, gap, heel, toe, error, fault, "
-        "angle off, too short, feeler"
-    ),
-    order=231,
-    fields=(
-        CORNERS,
-        width_field(),
-        length(
-            "heel",
-            "Gap at the heel",
-            help="Inside of the joint, square to the cut.",
-            default="0 in",
-            most="6 in",
-        ),
-        length(
-            "toe",
-            "Gap at the toe",
-            help="Outside of the joint, square to the cut.",
-            default="0 in",
-            most="6 in",
-        ),
-    ),
-    answers=(
-        Answer("fault", "What’s wrong", "text"),
-        Answer("told", "How it happened", "text"),
-        Answer("setting_off", "Each cut is off by", "angle"),
-        Answer("all_off", "Or, with the other joints tight, by", "angle"),
-        Answer("length_off", "Piece is short by", must="agree"),
-    ),
-    source="Plane trigonometry; the corner itself is taken as true.",
-    compute=compute,
-    example={"corners": "4", "width": "2 1/4", "heel": "0", "toe": "1/32"},
-)

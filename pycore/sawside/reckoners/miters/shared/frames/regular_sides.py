@@ -1,4 +1,4 @@
-"""The pieces of a regular mitered frame of 3 to 24 sides, and the stock that they take.
+"""A regular mitered frame of 3 to 24 sides: its pieces, and the stock that they take.
 
 From the middle, square to a side, the outer edge lies one stock width beyond the inner one; at a
 reach r a side is 2 x r x tan(180 / sides) long.
@@ -10,17 +10,7 @@ from sawside.drawing.miters.frame import regular_drawing
 from sawside.geometry.angles import tangent
 from sawside.geometry.frame import regular
 from sawside.lengths.show import angle_text, degrees_text
-from sawside.reckoners.declaration import Reckoner, choice, count, length
-from sawside.reckoners.miters.shared.frame_fields import (
-    FIRST_ANSWERS,
-    FITS,
-    LAST_ANSWERS,
-    MEASURED,
-    OFFSETS,
-    STOCK,
-    WIDTH,
-)
-from sawside.reckoners.miters.shared.frame_pieces import (
+from sawside.reckoners.miters.shared.frames.frame_pieces import (
     check_inside,
     check_rabbet,
     fitting,
@@ -31,7 +21,7 @@ from sawside.reckoners.miters.shared.frame_pieces import (
 )
 
 
-def compute(given, show):
+def regular_frame(given, show):
     """The side with its long and short edge in inches, its setting, and the sticks to buy."""
     check_rabbet(given, show, given.stock)
     reach = _reach(given)
@@ -79,47 +69,3 @@ def _drawing(given, show, inside, side):
     )
     texts = (f"long {long}", f"short {short}", f"{given.sides} miters of {cut}")
     return regular_drawing(words, given.sides, inside, given.stock, texts)
-
-
-RECKONER = Reckoner(
-    key="frame_of_equal_sides",
-    title="Polygon frame",
-    asks="What pieces do I cut for a frame with three, five, six or more equal sides?",
-    words=(
-        "polygon, hexagon, octagon, pentagon, triangle, hexagonal, octagonal, 6-sided, 8-sided, "
-        "six-sided, eight-sided, five-sided, segments, segmented ring, ring, round mirror, "
-        "clock, frame, miter angle"
-    ),
-    order=221,
-    fields=(
-        count("sides", "Sides", help="All the same length.", default="8", least="3", most="24"),
-        MEASURED,
-        choice(
-            "size_is",
-            "Size of",
-            {"across": "Across the flats", "side": "One side"},
-            help="Across is twice the center to a side. For a round mirror, its diameter.",
-        ),
-        length("size", "Size", help="Of what you measured.", least="1/8 in"),
-        length("stock", "Stock width", help="Across the face.", **WIDTH),
-        *OFFSETS,
-        *STOCK,
-    ),
-    answers=(*FIRST_ANSWERS, *LAST_ANSWERS),
-    source=(
-        "Each miter is 180 ÷ sides, and a side is 2 × center to side × tan of it: plane "
-        "geometry. A clearance of 1/16″ is shop practice."
-    ),
-    compute=compute,
-    example={
-        "sides": "8",
-        "around": "panel",
-        "size_is": "across",
-        "size": "12",
-        "stock": "1 1/2",
-        "rabbet": "3/8",
-        "stick": "72",
-    },
-    makes_parts=True,
-    fits=FITS,
-)

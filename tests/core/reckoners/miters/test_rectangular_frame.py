@@ -27,7 +27,7 @@ def lengths(said, key):
 
 def test_a_mirror_of_the_record_cabinet_lies_in_its_rabbet():
     """Worked by hand: 14 1/2 + 1/8 − 3/4 = 13 7/8 inside, + 4 1/2 = 18 3/8 outside."""
-    said = reckon("frame_around", **MIRROR)
+    said = reckon("mitered_frame", **MIRROR)
     assert lengths(said, "inside") == ["13 7/8″", "20 1/8″"]
     assert lengths(said, "long_sides") == ["18 3/8″", "24 5/8″"]
     assert lengths(said, "rabbet_size") == ["14 5/8″", "20 7/8″"]
@@ -47,7 +47,7 @@ def test_outside_is_inside_and_the_stock_whichever_is_measured(width, height, st
     wood = {"stock": f"{side} in", "top_stock": f"{top} in", "bottom_stock": f"{bottom} in"}
     for around, grown in (("inside", 0), ("opening", reveal)):
         said = reckon(
-            "frame_around",
+            "mitered_frame",
             around=around,
             width=f"{width} in",
             height=f"{height} in",
@@ -59,7 +59,7 @@ def test_outside_is_inside_and_the_stock_whichever_is_measured(width, height, st
         assert inside == [width + 2 * grown, height + 2 * grown]
         assert outside == [inside[0] + 2 * side, inside[1] + top + bottom]
         back = reckon(
-            "frame_around",
+            "mitered_frame",
             around="outside",
             width=f"{outside[0]} in",
             height=f"{outside[1]} in",
@@ -71,7 +71,7 @@ def test_outside_is_inside_and_the_stock_whichever_is_measured(width, height, st
 def test_unequal_widths_meet_on_the_line_from_inner_to_outer_corner():
     """Textbook trigonometry: arctan 3.5/2.25 = 57.2648, and its rest of 90, 32.7352."""
     said = reckon(
-        "frame_around",
+        "mitered_frame",
         around="inside",
         width="20",
         height="30",
@@ -94,7 +94,7 @@ def test_unequal_widths_meet_on_the_line_from_inner_to_outer_corner():
 def test_no_way_to_share_the_sticks_needs_fewer_of_them(width, height, stick):
     """The oracle tries every way to put four pieces on sticks; a 45 takes 1.4142… of the kerf."""
     said = ask(
-        "frame_around",
+        "mitered_frame",
         around="inside",
         width=f"{width} in",
         height=f"{height} in",
@@ -124,7 +124,7 @@ def fewest(takes, stick):
 
 
 def test_a_cut_at_45_takes_the_kerf_times_the_root_of_2_from_the_stick():
-    said = reckon("frame_around", **MIRROR)
+    said = reckon("mitered_frame", **MIRROR)
     (total,) = said["by_key"]["total"]["items"]
     expected = 2 * (18.375 + 24.625) + 4 * 2**0.5 / 8
     assert float(total["decimals"].rstrip("…")) == pytest.approx(expected, abs=1e-5)
@@ -144,19 +144,19 @@ def test_a_cut_at_45_takes_the_kerf_times_the_root_of_2_from_the_stick():
     ],
 )
 def test_a_frame_that_can_not_be_is_refused_by_its_field(values, field, kind):
-    error = errors(ask("frame_around", **(MIRROR | values)))[field]
+    error = errors(ask("mitered_frame", **(MIRROR | values)))[field]
     assert error["kind"] == kind
     assert error["remedy"]
 
 
 def test_short_pieces_bring_the_caution_for_short_pieces():
-    small = reckon("frame_around", **(MIRROR | {"width": "6"}))["cautions"]
-    assert len(small) == len(reckon("frame_around", **MIRROR)["cautions"]) + 1
+    small = reckon("mitered_frame", **(MIRROR | {"width": "6"}))["cautions"]
+    assert len(small) == len(reckon("mitered_frame", **MIRROR)["cautions"]) + 1
 
 
 @pytest.mark.parametrize("size", [("6", "90"), ("90", "6"), ("30", "30"), ("1", "1")])
 def test_the_drawing_tells_all_four_measures_and_stays_in_its_box(size):
-    said = reckon("frame_around", around="inside", width=size[0], height=size[1], stock="2")
+    said = reckon("mitered_frame", around="inside", width=size[0], height=size[1], stock="2")
     drawing = said["drawing"]
     texts = [shape["text"] for shape in drawing["shapes"] if shape["kind"] == "dimension"]
     assert texts == [*lengths(said, "outside"), *lengths(said, "inside")]
@@ -170,5 +170,5 @@ def test_the_drawing_tells_all_four_measures_and_stays_in_its_box(size):
 
 
 def test_fractions_of_the_whole_are_kept():
-    said = reckon("frame_around", around="inside", width="1/3 of 40", height="20", stock="2")
+    said = reckon("mitered_frame", around="inside", width="1/3 of 40", height="20", stock="2")
     assert exact(said["by_key"]["inside"]["items"][0]) == Fraction(40, 3)

@@ -8,7 +8,14 @@ from asking import ask, errors, reckon
 
 from tables import rows
 
-RING = {"sides": "8", "around": "inside", "size_is": "across", "size": "12", "stock": "1 1/2"}
+RING = {
+    "shape": "polygon",
+    "sides": "8",
+    "around": "inside",
+    "size_is": "across",
+    "size": "12",
+    "stock": "1 1/2",
+}
 
 
 def number(item):
@@ -18,7 +25,7 @@ def number(item):
 @pytest.mark.parametrize("sides", range(3, 25))
 def test_each_cut_is_180_over_the_sides(sides):
     """Plane geometry: the polygon miter 180/n."""
-    said = reckon("frame_of_equal_sides", **(RING | {"sides": str(sides)}))["by_key"]
+    said = reckon("mitered_frame", **(RING | {"sides": str(sides)}))["by_key"]
     assert float(said["setting"]["hundredth"].strip("≈ °")) == pytest.approx(180 / sides, abs=5e-3)
     assert number(said["long_sides"]["items"][0]) == pytest.approx(
         float(15 * mpmath.tan(mpmath.pi / sides)), abs=2e-6
@@ -28,35 +35,35 @@ def test_each_cut_is_180_over_the_sides(sides):
 @pytest.mark.parametrize("row", rows("miter_settings.csv"), ids=lambda row: row["degrees_in"])
 def test_printed_polygon_settings_are_met(row):
     if row["what"] == "sides":
-        said = reckon("frame_of_equal_sides", **(RING | {"sides": row["degrees_in"]}))
+        said = reckon("mitered_frame", **(RING | {"sides": row["degrees_in"]}))
         assert Fraction(said["by_key"]["setting"]["exact"]) == Fraction(row["miter"])
 
 
 def test_a_round_thing_touches_every_side():
     """Worked by hand for a square: 12 across, 12 a side inside, 15 outside."""
-    said = reckon("frame_of_equal_sides", **(RING | {"sides": "4"}))["by_key"]
+    said = reckon("mitered_frame", **(RING | {"sides": "4"}))["by_key"]
     assert said["short_sides"]["items"][0]["exact"] == "12"
     assert said["long_sides"]["items"][0]["exact"] == "15"
 
 
 def test_a_side_that_is_measured_comes_back_as_the_side_inside():
-    said = reckon("frame_of_equal_sides", **(RING | {"size_is": "side", "sides": "5"}))["by_key"]
+    said = reckon("mitered_frame", **(RING | {"size_is": "side", "sides": "5"}))["by_key"]
     assert said["short_sides"]["items"][0]["text"] == "12″"
 
 
 def test_rabbet_and_clearance_move_each_side():
     """Worked by hand: 12 / 2 + 1/16 - 3/8 = 5 11/16 from the middle, 11 3/8 across."""
     said = reckon(
-        "frame_of_equal_sides", **(RING | {"around": "panel", "rabbet": "3/8", "clearance": "1/16"})
+        "mitered_frame", **(RING | {"around": "panel", "rabbet": "3/8", "clearance": "1/16"})
     )
     assert said["by_key"]["inside"]["items"][0]["exact"] == "91/8"
     assert said["by_key"]["rabbet_size"]["items"][0]["exact"] == "97/8"
 
 
 def test_a_stick_holds_as_many_as_fit_with_their_cuts():
-    said = reckon("frame_of_equal_sides", **(RING | {"sides": "4", "stick": "30 in"}))["by_key"]
+    said = reckon("mitered_frame", **(RING | {"sides": "4", "stick": "30 in"}))["by_key"]
     assert said["sticks"]["text"] == "4 sticks of 30″, 1 1/2″ wide"
-    wider = reckon("frame_of_equal_sides", **(RING | {"sides": "4", "stick": "30 3/8"}))["by_key"]
+    wider = reckon("mitered_frame", **(RING | {"sides": "4", "stick": "30 3/8"}))["by_key"]
     assert wider["sticks"]["text"] == "2 sticks of 30 3/8″, 1 1/2″ wide"
 
 
@@ -72,14 +79,14 @@ def test_a_stick_holds_as_many_as_fit_with_their_cuts():
     ],
 )
 def test_a_frame_that_can_not_be_is_refused_by_its_field(values, field, kind):
-    error = errors(ask("frame_of_equal_sides", **(RING | values)))[field]
+    error = errors(ask("mitered_frame", **(RING | values)))[field]
     assert error["kind"] == kind
     assert error["remedy"]
 
 
 @pytest.mark.parametrize("sides", [3, 6, 7, 24])
 def test_the_drawing_has_a_piece_for_each_side_and_tells_long_short_and_cut(sides):
-    said = reckon("frame_of_equal_sides", **(RING | {"sides": str(sides)}))
+    said = reckon("mitered_frame", **(RING | {"sides": str(sides)}))
     shapes = said["drawing"]["shapes"]
     assert len([shape for shape in shapes if shape["kind"] == "polygon"]) == sides
     texts = " ".join(shape.get("text", "") for shape in shapes)

@@ -1,20 +1,9 @@
-"""The pieces of a rectangular mitered frame around something, and the stock that they take."""
+"""A rectangular mitered frame around something: its pieces, and the stock that they take."""
 
 from sawside.drawing.miters.frame import rectangle_drawing
 from sawside.geometry.frame import rectangle
 from sawside.lengths.show import angle_equals, angle_text
-from sawside.reckoners.declaration import Answer, Reckoner, length
-from sawside.reckoners.miters.shared.field_bounds import blank
-from sawside.reckoners.miters.shared.frame_fields import (
-    FIRST_ANSWERS,
-    FITS,
-    LAST_ANSWERS,
-    MEASURED,
-    OFFSETS,
-    STOCK,
-    WIDTH,
-)
-from sawside.reckoners.miters.shared.frame_pieces import (
+from sawside.reckoners.miters.shared.frames.frame_pieces import (
     check_inside,
     check_rabbet,
     fitting,
@@ -26,7 +15,7 @@ from sawside.reckoners.miters.shared.frame_pieces import (
 )
 
 
-def compute(given, show):
+def rectangular_frame(given, show):
     """Every piece with its long and short side in inches, its settings, and the sticks to buy."""
     widths = upright, top, bottom = _widths(given)
     check_rabbet(given, show, min(widths))
@@ -99,42 +88,3 @@ def _drawing(show, inside, outside, widths, sides, said):
     )
     angles = [angle_text(side.left) for side in sides[:2]]
     return rectangle_drawing(words, inside, widths, texts, angles)
-
-
-RECKONER = Reckoner(
-    key="frame_around",
-    title="Mitered frame",
-    asks="What pieces do I cut to frame a mirror, panel, picture or opening?",
-    words=(
-        "picture frame, mirror frame, mirror, window casing, door casing, door frame, window "
-        "trim, casing, trim, opening, panel, glass, rabbet, reveal, miter, clearance"
-    ),
-    order=220,
-    fields=(
-        MEASURED,
-        length("width", "Width", help="Of what you measured, left to right.", least="1/8 in"),
-        length("height", "Height", help="Of what you measured, bottom to top.", least="1/8 in"),
-        length("stock", "Stock width", help="Across the face of the sides.", **WIDTH),
-        *OFFSETS,
-        length("top_stock", "Top width", **blank("Same as Stock width."), **WIDTH),
-        length("bottom_stock", "Bottom width", **blank("Same as Top width."), **WIDTH),
-        *STOCK,
-    ),
-    answers=(*FIRST_ANSWERS, Answer("settings", "Miter angles", "text"), *LAST_ANSWERS),
-    source=(
-        "Inside = panel + 2 × clearance − 2 × rabbet, or opening + 2 × reveal; outside = inside + "
-        "the widths: arithmetic. Miters of unequal widths: plane trigonometry. A clearance of "
-        "1/16″ and a reveal of 3/16″ are shop practice."
-    ),
-    compute=compute,
-    example={
-        "around": "panel",
-        "width": "14 1/2",
-        "height": "20 3/4",
-        "stock": "2 1/4",
-        "rabbet": "3/8",
-        "stick": "96",
-    },
-    makes_parts=True,
-    fits=FITS,
-)

@@ -1,0 +1,1 @@
+"""Mitered frames: their fields, and their pieces by the shape of the frame."""
