@@ -174,6 +174,8 @@ RECKONER = Reckoner(
         "wall, scribe, square cut"
     ),
     order=216,
+    job="molding",
+    picture={"wood": "M3 4h8v32H3zM37 11H15q7 6 0 11t-4 9h26z", "chalk": "M15 11q7 6 0 11t-4 9"},
     fields=(
         choice("around", "Walls", _AROUND),
         rows(

@@ -136,6 +136,8 @@ RECKONER = Reckoner(
         "toe, feeler, closing, off"
     ),
     order=230,
+    job="miters and frames",
+    picture={"wood": "M3 6h33L22 17H3zM36 6v31H25V20z", "chalk": "M11 32l10-10m-6 0h6v6"},
     fields=(
         choice("error", "What’s off", {"setting": "Miter angle", "length": "Length of one piece"}),
         CORNERS,

@@ -110,6 +110,12 @@ RECKONER = Reckoner(
         "trim, casing, trim, opening, panel, glass, rabbet, reveal, miter, clearance"
     ),
     order=220,
+    job="miters and frames",
+    picture={
+        "wood": "M4 6h32v28H4zM12 14v12h16V14z",
+        "ink": "M12 26l5-6 4 4 3-3 4 5",
+        "chalk": "M12 14h16v12H12z",
+    },
     fields=(
         MEASURED,
         length("width", "Width", help="Of what you measured, left to right.", least="1/8 in"),

@@ -91,6 +91,11 @@ RECKONER = Reckoner(
         "clock, frame, miter angle"
     ),
     order=221,
+    job="miters and frames",
+    picture={
+        "wood": "M37 20l-8.5 14.7h-17L3 20l8.5-14.7h17zM30 20l-5-8.7H15L10 20l5 8.7h10z",
+        "chalk": "M37 20h-7M28.5 34.7l-3.5-6M11.5 34.7l3.5-6M3 20h7M11.5 5.3l3.5 6M28.5 5.3l-3.5 6",
+    },
     fields=(
         count("sides", "Sides", help="All the same length.", default="8", least="3", most="24"),
         MEASURED,

@@ -38,6 +38,12 @@ RECKONER = Reckoner(
         "line, start line, an inch short, tape, offset"
     ),
     order=103,
+    job="tape",
+    picture={
+        "wood": "M3 14h34v12H3z",
+        "ink": "M10 14v12M17 14v6M24 14v6M3 26l7-12",
+        "chalk": "M31 5v30M27 5l4 5 4-5",
+    },
     fields=(
         length("length", "Length to lay out", least="1/64 in"),
         start_field("Starting line", "add"),

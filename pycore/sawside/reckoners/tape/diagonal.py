@@ -57,6 +57,8 @@ RECKONER = Reckoner(
         "square"
     ),
     order=150,
+    job="square",
+    picture={"wood": "M4 9h32v22H4z", "chalk": "M4 9l32 22M36 9L4 31"},
     fields=(
         length(
             "width",

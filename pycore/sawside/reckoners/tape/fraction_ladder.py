@@ -70,6 +70,12 @@ RECKONER = Reckoner(
         "sixty-fourths, caliper, round"
     ),
     order=107,
+    job="tables",
+    picture={
+        "wood": "M6 3h14v34H6z",
+        "ink": "M6 9h9M6 14.5h5M6 20h7M6 25.5h5M6 31h9",
+        "chalk": "M36 22.5H23m3-3l-3 3 3 3",
+    },
     fields=(
         length("length", "Length", help="A decimal, a fraction, or millimeters such as 18 mm."),
     ),

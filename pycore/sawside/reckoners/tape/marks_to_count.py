@@ -49,6 +49,12 @@ RECKONER = Reckoner(
         "ruler, rule, short of"
     ),
     order=101,
+    job="tape",
+    picture={
+        "wood": "M3 10h34v16H3z",
+        "ink": "M7 26v-9M11.5 26v-4M16 26v-6M20.5 26v-4M25 26v-9M34 26v-6",
+        "chalk": "M29.5 37V22m-3 7l3-3 3 3",
+    },
     fields=(
         length("length", "Length", help="A fraction, a decimal or millimeters."),
         choice(

@@ -128,6 +128,8 @@ RECKONER = Reckoner(
         "rhombus, lean, case, frame, true, corner"
     ),
     order=160,
+    job="square",
+    picture={"wood": "M9 8h28l-6 24H3z", "ink": "M3 5v23", "chalk": "M37 8L3 32"},
     fields=(
         length("width", "Width", help="Along the bottom.", least="1/64 in"),
         length("height", "Height", help="Along a side.", least="1/64 in"),

@@ -61,6 +61,12 @@ RECKONER = Reckoner(
         "measure, ruler, rule, short of"
     ),
     order=100,
+    job="tape",
+    picture={
+        "wood": "M3 12h34v16H3z",
+        "ink": "M7 12v9M11.5 12v4M16 12v6M25 12v9M29.5 12v4M34 12v6",
+        "chalk": "M20.5 2v14m-3-7l3 3 3-3",
+    },
     fields=(
         count("inches", "Numbered inch", help="The inch number you count from.", most="1200"),
         choice(

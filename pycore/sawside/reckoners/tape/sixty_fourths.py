@@ -42,6 +42,12 @@ RECKONER = Reckoner(
         "sixty-fourths, 64ths, convert, conversion, drill sizes"
     ),
     order=108,
+    job="tables",
+    picture={
+        "wood": "M4 5h13v30H4z",
+        "ink": "M4 15h13M4 25h13M23 10h13M23 30h13",
+        "chalk": "M23 20h9M7.5 20h6",
+    },
     fields=(
         choice("division", "In", divisions(64, 32, 16, 8)),
         count(

@@ -94,6 +94,12 @@ RECKONER = Reckoner(
         "width, height, crooked, crooked wall, out of true, minimum, average"
     ),
     order=115,
+    job="tape",
+    picture={
+        "wood": "M3 4h5v32H3zM37 4v32h-6q-4-16 1-32z",
+        "ink": "M8 8h23M8 32h22",
+        "chalk": "M8 20h21m-3-3l3 3-3 3M11 17l-3 3 3 3",
+    },
     fields=(
         lengths(
             "readings",

@@ -65,6 +65,12 @@ RECKONER = Reckoner(
         "trust, two tapes disagree, Handbook 44"
     ),
     order=106,
+    job="tape",
+    picture={
+        "wood": "M3 21h34v10H3z",
+        "ink": "M8 21v4M14 21v6M20 21v4M26 21v6M32 21v4",
+        "chalk": "M20 4v8M16 8h8M16 15h8",
+    },
     fields=(
         length("length", "Length on the tape", help="From the tape’s zero.", least="1/64 in"),
         choice(

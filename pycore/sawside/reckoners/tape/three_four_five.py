@@ -104,6 +104,12 @@ RECKONER = Reckoner(
         "square, room, wall, corner, alcove, lay out, layout, 90"
     ),
     order=170,
+    job="square",
+    picture={
+        "wood": "M6 34V10l32 24z",
+        "ink": "M6 18h3M6 26h3M14 34v-3M22 34v-3M30 34v-3",
+        "chalk": "M6 10l32 24",
+    },
     fields=(
         length("along", "Clear along the first wall", help="From the corner.", least="3/4 in"),
         length("across", "Clear along the second wall", help="From the corner.", least="3/4 in"),

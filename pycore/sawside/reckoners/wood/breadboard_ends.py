@@ -96,6 +96,12 @@ RECKONER = Reckoner(
     asks="How much will the top move past its breadboard ends?",
     words="breadboard, breadboard end, tabletop, tongue, slot, pin, movement, top",
     order=403,
+    job="wood",
+    picture={
+        "wood": "M9 9h22v22H9zM3 6h6v28H3zM31 6h6v28h-6z",
+        "ink": "M9 16h22M9 24h22",
+        "chalk": "M20 4v-1M20 9V2m-3 3l3-3 3 3M20 31v7m-3-3l3 3 3-3",
+    },
     fields=(
         length("width", "Top width", help="Across the grain, today.", least="1 in"),
         lengths(

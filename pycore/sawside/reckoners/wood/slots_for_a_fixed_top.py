@@ -63,6 +63,12 @@ RECKONER = Reckoner(
         "fasten, z clip, button, movement, expansion"
     ),
     order=402,
+    job="wood",
+    picture={
+        "wood": "M3 9h34v22H3z",
+        "ink": "M12 15h16a5 5 0 0 1 0 10H12a5 5 0 0 1 0-10z",
+        "chalk": "M17 20a3 3 0 1 0 6 0a3 3 0 1 0-6 0z",
+    },
     fields=(
         length("width", "Top width", help="Across the grain.", least="1 in"),
         choice("fixed", "Fixed line", _FIXED),
