@@ -19,7 +19,7 @@ from sawside.project.read_in_project import (
 )
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
-from sawside.reckoning.describe import field_told, reckoners_told, settings_told
+from sawside.reckoning.describe import field_told, jobs_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import reckon
 from sawside.reckoning.search_words import search_told
@@ -35,6 +35,7 @@ def _describe():
         "settings": list(settings_told()),
         "papers": papers_told(),
         "labels": [field_told(field) for field in LABEL_FIELDS],
+        "jobs": jobs_told(),
         "reckoners": reckoners_told(),
         "search": search_told(),
     }

@@ -3,8 +3,11 @@
 Targets are at least 56 px high, and at twice the text size nothing is wider than the screen.
 """
 
+from urllib.parse import quote
+
 import pytest
 
+import sawside
 from tests.browser.conftest import LARGE, ROOT, SMALL
 from tests.browser.hand import keep_as
 from tests.browser.words import EXAMPLE
@@ -14,6 +17,9 @@ TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings", "shop-sheet"]
 PLACES += ["labels", "backup", "note", "reading/1", "sure/1", "sure/2", "try/2/piece"]
 PLACES += ["about/2/piece", "new-reading"]
+DESCRIBED = sawside.handle({"do": "describe"})
+PLACES += [f"questions/{quote(each['key'])}" for each in DESCRIBED["jobs"]]
+PLACES += [f"work-out/{each['key']}" for each in DESCRIBED["reckoners"]]
 
 
 def open_place(page, server, place):
@@ -23,13 +29,6 @@ def open_place(page, server, place):
     if place.startswith("work-out/"):
         page.get_by_role("button", name=EXAMPLE).tap()
         page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
-
-
-def places_of(page):
-    """Every place and every question."""
-    page.locator(".question-link").first.wait_for()
-    links = page.locator(".question-link").all()
-    return PLACES + [link.get_attribute("href").removeprefix("#") for link in links]
 
 
 def fill_project(page, server):
@@ -56,7 +55,7 @@ def test_axe_finds_nothing_in_any_place(phone, server, size, dark):
     page = phone(size, dark=dark).pages[0]
     fill_project(page, server)
     found = {}
-    for place in places_of(page):
+    for place in PLACES:
         open_place(page, server, place)
         seen = axe(page)
         assert seen["passed"] > 10
@@ -81,7 +80,7 @@ def test_at_twice_the_text_size_nothing_is_wider_than_the_screen_and_no_word_is_
     page.evaluate("document.documentElement.style.fontSize = '200%'")
     script = SCRIPTS[1].read_text(encoding="utf-8")
     wide, broken = [], {}
-    for place in places_of(page):
+    for place in PLACES:
         open_place(page, server, place)
         if page.evaluate("document.querySelector('#place').scrollWidth > innerWidth"):
             wide.append(place)
@@ -96,7 +95,7 @@ def test_whatever_is_pressed_is_large_enough_for_a_glove(phone, server):
     fill_project(page, server)
     script = SCRIPTS[1].read_text(encoding="utf-8")
     small = {}
-    for place in places_of(page):
+    for place in PLACES:
         open_place(page, server, place)
         if found := page.evaluate(f"() => {{ {script}\nreturn sawsideSmallTargets(); }}"):
             small[place] = found

@@ -19,7 +19,7 @@ PHRASES = rows("phrases_searched.csv")
 DESCRIBED = sawside.handle({"do": "describe"})
 SCRIPT = """
 import { readFileSync } from "node:fs";
-import { searchOf } from "./places/question/search.js";
+import { searchOf } from "./places/list/search.js";
 const { described, typed } = JSON.parse(readFileSync(0, "utf-8"));
 const search = searchOf(described);
 console.log(JSON.stringify(typed.map((each) => search(each).map(({ key }) => key))));

@@ -69,7 +69,7 @@ export function frame(app, host) {
  * @param {HTMLElement} host
  */
 function nameWindow(host) {
-  const heading = firstIn(host, "h2:not(.subject)") ?? byId("place-title");
+  const heading = firstIn(host, "h2:not(.list-heading)") ?? byId("place-title");
   const name = `${heading.textContent} · Sawside`;
   // Asked after every change of the place, as with each key press.
   if (document.title !== name) document.title = name;

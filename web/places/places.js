@@ -1,4 +1,6 @@
 import { backup } from "./files/backup.js";
+import { job } from "./list/job.js";
+import { list } from "./list/list.js";
 import { pad } from "./pad/pad.js";
 import { tally } from "./pad/tally.js";
 import { labels } from "./print/labels.js";
@@ -8,7 +10,6 @@ import { note } from "./project/note.js";
 import { project } from "./project/project.js";
 import { projects } from "./project/projects.js";
 import { question } from "./question/question.js";
-import { workOut } from "./question/work-out.js";
 import { newReading } from "./reading/new-reading.js";
 import { reading } from "./reading/reading.js";
 import { sure } from "./reading/sure.js";
@@ -32,8 +33,9 @@ const PLACES = {
     tab: "work-out",
     title: "Solve",
     entry: [1, 2],
-    draw: (app, key, entry, of) => (key ? question(app, key, entry, of) : workOut(app)),
+    draw: (app, key, entry, of) => (key ? question(app, key, entry, of) : list(app)),
   },
+  questions: { tab: "work-out", title: "Solve", draw: job },
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
   reading: { tab: "project", title: "Project", draw: reading, entry: 0 },

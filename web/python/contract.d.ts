@@ -119,6 +119,7 @@ export interface Described {
   settings: Field[];
   papers: Paper[];
   labels: Field[];
+  jobs: Job[];
   reckoners: Reckoner[];
   search: SearchWords;
 }
@@ -305,6 +306,13 @@ export interface Influence {
   off: string;
   moves: Fine | null;
   share: string | null;
+}
+
+/** What several questions are for; a question names its `key`. */
+export interface Job {
+  key: string;
+  title: string;
+  picture: Picture;
 }
 
 /** A verdict that a change gives. */
@@ -508,6 +516,16 @@ export interface Part {
   drawing: Drawing | null;
 }
 
+/**
+ * A small picture on a field of 40 by 40 with y down, in path data of SVG: wood is filled, ink
+ * drawn over it, chalk over both.
+ */
+export interface Picture {
+  wood?: string;
+  ink?: string;
+  chalk?: string;
+}
+
 /** Pieces of one part: how many there are to cut, how many are cut, of what. */
 export interface Piece {
   entry: string;
@@ -628,7 +646,8 @@ export interface Reading {
 export interface Reckoner {
   key: string;
   title: string;
-  subject: string;
+  job: string;
+  picture: Picture;
   asks: string;
   words: string[];
   fields: Field[];

@@ -183,6 +183,9 @@ export interface State {
   pad: Pad;
   described: Described | null;
   describedNow: boolean;
+  /** The keys of the questions that were answered last, the last first, and of those that are pinned. */
+  recent: string[];
+  pinned: string[];
   strip: Strip | null;
   tally: TallyKept | null;
   entering: Entering[];

@@ -9,7 +9,16 @@ from sawside.contract.documents import Document, Settings, Tally
 from sawside.contract.errors import Error
 from sawside.contract.pictures import Sheet, Strip, Tape
 from sawside.contract.projects import Act, Change, EntryInFull, Merged, Sure, View
-from sawside.contract.questions import Field, NameUsed, OnPaper, Paper, Reckoner, Reckoning, Typed
+from sawside.contract.questions import (
+    Field,
+    Job,
+    NameUsed,
+    OnPaper,
+    Paper,
+    Reckoner,
+    Reckoning,
+    Typed,
+)
 from sawside.contract.values import Value
 
 
@@ -134,6 +143,7 @@ class Described(TypedDict):
     settings: list[Field]
     papers: list[Paper]
     labels: list[Field]
+    jobs: list[Job]
     reckoners: list[Reckoner]
     search: SearchWords
 

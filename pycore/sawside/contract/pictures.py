@@ -81,6 +81,15 @@ class Drawing(TypedDict):
     shapes: list[Shape]
 
 
+class Picture(TypedDict):
+    """A small picture on a field of 40 by 40 with y down, in path data of SVG: wood is filled, ink
+    drawn over it, chalk over both."""
+
+    wood: NotRequired[str]
+    ink: NotRequired[str]
+    chalk: NotRequired[str]
+
+
 class Tick(TypedDict):
     """A graduation of the tape: how high it is from 0 to 1, and its number if it has one."""
 

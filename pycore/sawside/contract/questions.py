@@ -2,7 +2,7 @@
 
 from typing import Any, Literal, NotRequired, TypedDict
 
-from sawside.contract.pictures import Drawing, Sheet, Tape
+from sawside.contract.pictures import Drawing, Picture, Sheet, Tape
 from sawside.contract.values import Length, Value
 
 Typed = dict[str, Any]
@@ -71,12 +71,21 @@ class AnswerDeclared(TypedDict):
     kind: Literal["length", "angle", "count", "text", "lengths"]
 
 
+class Job(TypedDict):
+    """What several questions are for; a question names its `key`."""
+
+    key: str
+    title: str
+    picture: Picture
+
+
 class Reckoner(TypedDict):
     """A question as the page draws it; one that is not `offered` is in no list."""
 
     key: str
     title: str
-    subject: str
+    job: str
+    picture: Picture
     asks: str
     words: list[str]
     fields: list[Field]

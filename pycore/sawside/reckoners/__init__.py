@@ -1,14 +1,16 @@
-"""One file for each question, in the folder of its subject, which says its heading and its place.
+"""One file for each question, in the folder of its subject.
 
-A file that declares `RECKONER` is found by being in such a folder. No question imports another;
-what several share is in the `shared` of their subject, or in the one beside the subjects. Imports:
-up to drawing.
+A file that declares `RECKONER` is found by being in such a folder; it says itself which of the jobs
+(`jobs.py`) it is listed under. No question imports another; what several share is in the `shared`
+of their subject, or in the one beside the subjects. Imports: up to drawing.
 """
 
 from collections.abc import Mapping
 from functools import cached_property
 from importlib import import_module
 from pkgutil import iter_modules
+
+from sawside.reckoners.jobs import JOBS
 
 _SHARED = "shared"
 
@@ -20,7 +22,7 @@ class _Reckoners(Mapping):
     """
 
     @cached_property
-    def _subjects(self):
+    def _folders(self):
         """The folder of each question by the question's key."""
         folders = [each.name for each in iter_modules(__path__) if each.ispkg]
         return {
@@ -33,20 +35,17 @@ class _Reckoners(Mapping):
 
     @cached_property
     def _offered(self):
-        return sorted(self._subjects, key=lambda key: (self.subject(key).PLACE, self[key].order))
-
-    def subject(self, key):
-        """The package of the question's subject: its `HEADING`, and its `PLACE` among them."""
-        return import_module(f"{__name__}.{self._subjects[key]}")
+        jobs = list(JOBS)
+        return sorted(self._folders, key=lambda key: (jobs.index(self[key].job), self[key].order))
 
     def __getitem__(self, key):
-        return import_module(f"{self.subject(key).__name__}.{key}").RECKONER
+        return import_module(f"{__name__}.{self._folders[key]}.{key}").RECKONER
 
     def __iter__(self):
         return iter(self._offered)
 
     def __len__(self):
-        return len(self._subjects)
+        return len(self._folders)
 
 
 RECKONERS = _Reckoners()

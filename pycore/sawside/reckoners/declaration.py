@@ -17,6 +17,7 @@ from typing import Any
 from sawside.geometry.end import End
 from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
+from sawside.reckoners.jobs import JOBS
 from sawside.settings.clearances import CLEARANCES
 from sawside.wood.materials import having
 
@@ -245,12 +246,14 @@ class Reckoner:
     """One question. `asks` is the one sentence that it answers, `words` what a person looks for,
     with a comma between each.
 
-    `source` says where its rule is published, or "Common practice, no source". `example` is a
-    filled-in form that works. `basic` are the keys of the fields that the plain case needs, all
-    where it is empty; the page folds the others. `verdict` is the answer in a few words, with the
-    key of an answer in braces where its number stands: "Miter {miter}, bevel {bevel}". Exactly one
-    field of `solve_one_of`, where there are any, is left blank and solved for. One that is not
-    `offered` is in no list of questions: an act elsewhere opens it.
+    `source` says where its rule is published, or "Common practice, no source". `job` is the one of
+    `jobs.JOBS` under which it is listed, by `order`; `picture` is its own small one, as they have
+    them, or None for that of its job. `example` is a filled-in form that works. `basic` are the
+    keys of the fields that the plain case needs, all where it is empty; the page folds the others.
+    `verdict` is the answer in a few words, with the key of an answer in braces where its number
+    stands: "Miter {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, where there are
+    any, is left blank and solved for. One that is not `offered` is in no list of questions: an act
+    elsewhere opens it.
     """
 
     key: str
@@ -261,6 +264,8 @@ class Reckoner:
     answers: tuple[Answer, ...]
     source: str
     compute: Callable[[Any, Any], Reckoning]
+    job: str
+    picture: dict[str, str] | None = None
     example: dict[str, Any] = field(default_factory=dict)
     order: int = 100
     makes_parts: bool = False
@@ -269,3 +274,7 @@ class Reckoner:
     verdict: str = ""
     offered: bool = True
     fits: tuple[Fit, ...] = ()
+
+    def __post_init__(self):
+        if self.job not in JOBS:
+            raise ValueError(f"Question {self.key}: which job is it for? {', '.join(JOBS)}.")

@@ -2,6 +2,7 @@
 
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Choice, Field, length, number, rows
+from sawside.reckoners.jobs import JOBS
 from sawside.reckoning.metric_example import in_millimeters
 from sawside.settings.clearances import CLEARANCES
 from sawside.settings.own_material import FIGURES
@@ -139,6 +140,13 @@ def _tapes():
     )
 
 
+def jobs_told():
+    """Every job in its order: its name, which is what a question is for, its title and picture."""
+    return [
+        {"key": job, "title": job.capitalize(), "picture": picture} for job, picture in JOBS.items()
+    ]
+
+
 def reckoners_told():
     """Every reckoner's declaration, in the order in which they are offered."""
     return [_reckoner_told(reckoner) for reckoner in RECKONERS.values()]
@@ -148,7 +156,8 @@ def _reckoner_told(reckoner):
     return {
         "key": reckoner.key,
         "title": reckoner.title,
-        "subject": RECKONERS.subject(reckoner.key).HEADING,
+        "job": reckoner.job,
+        "picture": reckoner.picture or JOBS[reckoner.job],
         "asks": reckoner.asks,
         "words": reckoner.words.split(", "),
         "fields": [

@@ -36,7 +36,10 @@ def test_a_question_or_line_that_there_is_not_is_said_not_waited_for(page):
     page.reload()
     page.get_by_text("There’s no question at this address.").wait_for()
     page.get_by_role("link", name="All questions").tap()
-    page.get_by_role("link", name=MITERED_LENGTH).wait_for()
+    page.get_by_role("link", name="Miters and frames").wait_for()
+    for address in ("questions", "questions/nonesuch"):
+        go(page, address)
+        page.get_by_text("There’s nothing at this address.").wait_for()
     for address in ("work-out/mitered_length/99", "reading/99", "note/99", "about/99", "try/99"):
         go(page, address)
         page.get_by_text("in the project").first.wait_for()
@@ -51,6 +54,7 @@ def test_a_question_or_line_that_there_is_not_is_said_not_waited_for(page):
 def test_the_window_is_called_by_what_is_shown_in_it(page):
     titles = {
         "work-out": SOLVE,
+        "questions/miters and frames": "Miters and frames",
         "work-out/mitered_length": MITERED_LENGTH,
         "tally": HISTORY,
         "projects": ALL_PROJECTS,

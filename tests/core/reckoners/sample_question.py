@@ -87,6 +87,7 @@ RECKONER = Reckoner(
     ),
     source="Addition.",
     compute=compute,
+    job="layout",
     example={"layers": [{"thickness": "3/4", "repeat": "2"}], "spacers": ["1/8"]},
     makes_parts=True,
 )

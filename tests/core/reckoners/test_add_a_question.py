@@ -76,6 +76,13 @@ def test_it_is_described_with_every_kind_of_field(door):
     ).items()
 
 
+def test_without_a_picture_of_its_own_it_has_that_of_its_job(door):
+    (described,) = door({"do": "describe"})
+    found = next(each for each in described["reckoners"] if each["key"] == "sample_question")
+    job = next(each for each in described["jobs"] if each["key"] == found["job"])
+    assert found["picture"] == job["picture"]
+
+
 def test_it_is_answered(door):
     (said,) = door(question(layers=LAYERS, spacers=["1/8", ""], times="2", lean="7 1/2"))
     assert said["ok"], said

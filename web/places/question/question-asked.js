@@ -1,4 +1,5 @@
 import { naming } from "../../store/pad/naming.js";
+import { answeredNow } from "../../store/page/at-hand.js";
 import { latest } from "../../store/page/latest.js";
 import { button, element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
@@ -44,6 +45,7 @@ export function questionAsked(app, { declared, entry, of }) {
     result.wait();
     reckon(messageOf(app, { declared, entry, values, unit: draft.unit() }), (answer) => {
       draft.answered(values, answer);
+      if (answer.ok) answeredNow(app.state, declared.key);
       show(answer);
     });
   }

@@ -1,6 +1,7 @@
 import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
+import { pinButton } from "../list/pin.js";
 import { questionAsked } from "./question-asked.js";
 
 /** @import { App, Place } from "../place.d.ts" */
@@ -32,7 +33,12 @@ export function question(app, key, entryId, of) {
   const node = element(
     "div",
     { class: "question" },
-    element("a", { class: "back", href: back.href }, back.label),
+    element(
+      "div",
+      { class: "question-top" },
+      element("a", { class: "back", href: back.href }, back.label),
+      entry || of ? null : pinButton(app, declared),
+    ),
     element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
     element("p", { class: "asks" }, declared.asks),
     asked.nodes,

@@ -1,7 +1,19 @@
 /** @import { State, StateKeeper } from "../shapes.d.ts" */
 
 /** What is written to the store as it changes, so that the page opens as it was left. */
-const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "sure", "backups"];
+const KEPT = [
+  "pad",
+  "described",
+  "recent",
+  "pinned",
+  "strip",
+  "openProject",
+  "view",
+  "print",
+  "saw",
+  "sure",
+  "backups",
+];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
@@ -26,6 +38,8 @@ export function createState(start, keep, onRefused) {
     described: null,
     // Whether it is this version's own description, and not one that the store still has of an earlier one.
     describedNow: false,
+    recent: [],
+    pinned: [],
     strip: null,
     tally: null,
     entering: [],

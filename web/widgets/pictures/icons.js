@@ -9,3 +9,6 @@ const icon = (...paths) =>
 
 /** Three sliders, for the settings. */
 export const settingsIcon = () => icon("M4 7h16M4 12h16M4 17h16", "M9 4v6M15 9v6M7 14v6");
+
+/** A nail, for what is pinned up. */
+export const pinIcon = () => icon("M6 4h12v3H6z", "M10.5 7v9l1.5 5 1.5-5V7");

@@ -1,4 +1,1 @@
 """Questions about pieces with ends or edges at an angle, and what they make together."""
-
-HEADING = "Miters, molding and frames"
-PLACE = 2

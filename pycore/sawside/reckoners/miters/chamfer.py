@@ -106,6 +106,8 @@ RECKONER = Reckoner(
         "depth, width, corner, slope"
     ),
     order=270,
+    job="boxes and edges",
+    picture={"wood": "M5 35V5h17l13 13v17z", "ink": "M26 5h9v9", "chalk": "M22 5l13 13"},
     fields=(
         choice("known", "Known", _KNOWN),
         length(

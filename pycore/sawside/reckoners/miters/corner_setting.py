@@ -144,6 +144,8 @@ RECKONER = Reckoner(
         "corner, outside corner, inside corner, setting, degrees, by the diagonal"
     ),
     order=210,
+    job="miters and frames",
+    picture={"wood": "M20 6v11L9 36l-8-5zM20 6v11l11 19 8-5z", "chalk": "M20 2v21"},
     fields=(
         choice(
             "found",

@@ -95,6 +95,12 @@ RECKONER = Reckoner(
         "inside corner, outside corner, bevel, tilt, miter angle"
     ),
     order=262,
+    job="molding",
+    picture={
+        "wood": "M4 26h4q2-6 8-8t9-10V4h6v5q-3 7-10 11t-11 11H4z",
+        "ink": "M4 37V4h34",
+        "chalk": "M31 9q-3 7-10 11t-11 11",
+    },
     fields=(
         *FIELDS,
         *end_fields("left"),

@@ -79,6 +79,12 @@ RECKONER = Reckoner(
         "chamfer, setback, notch, inside corner"
     ),
     order=280,
+    job="boxes and edges",
+    picture={
+        "wood": "M3 8h25v24H3zM28 8h8v24h-8z",
+        "ink": "M3 14h25M3 20h25M3 26h25",
+        "chalk": "M28 8h8v24h-8z",
+    },
     fields=(
         length("panel", "Panel edge", help="The edge you glue the strip to.", least="1/4 in"),
         length(

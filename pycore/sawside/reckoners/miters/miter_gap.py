@@ -30,6 +30,11 @@ RECKONER = Reckoner(
         "angle off, too short, feeler, how close, tolerance, accuracy, closing, off"
     ),
     order=230,
+    job="miters and frames",
+    picture={
+        "wood": "M3 5h31l-9 12H3zM37 9v28H25V17z",
+        "chalk": "M7 26a4.5 4.5 0 1 1 6 4.5v2.5M13 36.5v.5",
+    },
     basic=("asked", "width", "heel", "toe", "angle_off", "side", "length_off"),
     fields=(
         choice("asked", "Solve for", _ASKED),

@@ -36,6 +36,12 @@ RECKONER = Reckoner(
         "miter angle"
     ),
     order=220,
+    job="miters and frames",
+    picture={
+        "wood": "M4 6h32v28H4zM12 14v12h16V14z",
+        "ink": "M12 26l5-6 4 4 3-3 4 5",
+        "chalk": "M12 14h16v12H12z",
+    },
     basic=("shape", "around", "width", "height", "sides", "size", "stock", "rabbet"),
     fields=(
         choice("shape", "Shape", _SHAPES),

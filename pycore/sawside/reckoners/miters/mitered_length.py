@@ -134,6 +134,12 @@ RECKONER = Reckoner(
         "miter, rabbet, unequal angles, cut length"
     ),
     order=200,
+    job="miters and frames",
+    picture={
+        "wood": "M3 23l9-12h16l9 12z",
+        "ink": "M12 5h16M12 3v4M28 3v4",
+        "chalk": "M3 30h34m-3-3l3 3-3 3M6 27l-3 3 3 3",
+    },
     fields=(
         length(
             "known",

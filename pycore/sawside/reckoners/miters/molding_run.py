@@ -159,6 +159,12 @@ RECKONER = Reckoner(
         "parallelogram, scribe, square cut, scarf"
     ),
     order=215,
+    job="molding",
+    picture={
+        "wood": "M4 35V6h32v29h-7V13H11v22z",
+        "ink": "M15 35V17h10v18",
+        "chalk": "M4 6l7 7M36 6l-7 7",
+    },
     fields=(
         AROUND,
         WALLS,

@@ -127,6 +127,8 @@ RECKONER = Reckoner(
     asks="How do I add a piece when I already know its size?",
     words=("cut list, add a piece, add a part, piece, part, by hand, known size, stock, board"),
     order=290,
+    job="boxes and edges",
+    picture={"wood": "M3 13h34v14H3z", "chalk": "M20 16v8M16 20h8"},
     offered=False,
     fields=(
         length("length", "Length", help="Long point, if an end is mitered.", least="1/64 in"),

@@ -95,6 +95,12 @@ RECKONER = Reckoner(
         "calibrate"
     ),
     order=240,
+    job="miters and frames",
+    picture={
+        "wood": "M4 32L31 9l4 4.5L11 34z",
+        "ink": "M3 35h34",
+        "chalk": "M30 35V18M27 21l3-3 3 3M27 32l3 3 3-3",
+    },
     fields=(
         angle(
             "angle",

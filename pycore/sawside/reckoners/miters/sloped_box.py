@@ -88,6 +88,8 @@ RECKONER = Reckoner(
         "bevel, sides, butted"
     ),
     order=264,
+    job="boxes and edges",
+    picture={"wood": "M3 9h34l-7 25H10z", "chalk": "M10 34V14M10 19h-4"},
     fields=(
         count("sides", "Sides", default="4", least="3", most="24"),
         choice("wide", "Wider at", {"top": "Top", "bottom": "Bottom"}),

@@ -160,6 +160,8 @@ RECKONER = Reckoner(
         "set back, stack, build up, projection, narrow, starting width"
     ),
     order=250,
+    job="molding",
+    picture={"wood": "M3 28v-5q5-1 6-5t6-5h10q5 1 6 5t6 5v5z", "chalk": "M18 7v27M22 7v27"},
     fields=(
         length(
             "board",

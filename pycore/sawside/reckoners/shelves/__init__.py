@@ -1,4 +1,1 @@
 """Questions about shelves: where they go, what holds them, and how far they sag."""
-
-HEADING = "Shelves"
-PLACE = 3

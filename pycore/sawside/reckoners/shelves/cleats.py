@@ -201,7 +201,9 @@ RECKONER = Reckoner(
         "cleat, cleats, shelf cleat, batten, ledger, shelf support, screw, screw length, closet "
         "shelf, closet, alcove"
     ),
-    order=313,
+    order=330,
+    job="shelf strength",
+    picture={"wood": "M7 9h30v6H7zM7 15h10v11H7z", "ink": "M7 3v34", "chalk": "M21 20.5H2M21 17v7"},
     makes_parts=True,
     fields=_FIELDS,
     answers=(

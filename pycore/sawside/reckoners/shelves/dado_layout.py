@@ -124,6 +124,8 @@ RECKONER = Reckoner(
         "depth, plywood thickness, bookcase, story stick"
     ),
     order=311,
+    job="shelf layout",
+    picture={"wood": "M7 3h14v8h-6v5h6v9h-6v5h6v7H7z", "chalk": "M37 11H15v5h22M37 25H15v5h22"},
     fields=(
         SIDE,
         SIDE_DEPTH,

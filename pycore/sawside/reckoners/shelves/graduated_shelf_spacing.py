@@ -144,6 +144,11 @@ RECKONER = Reckoner(
         "getting smaller, shelf, shelves, bookcase, spacing, drawers, toe kick, story stick"
     ),
     order=301,
+    job="shelf layout",
+    picture={
+        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 10h22v3H9zM9 19h22v3H9zM9 33h22v3H9z",
+        "chalk": "M20 7v3M20 13v6M20 22v11",
+    },
     fields=(
         height_field(blank_means="Figured from the openings."),
         count(

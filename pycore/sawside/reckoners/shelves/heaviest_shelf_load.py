@@ -83,6 +83,12 @@ RECKONER = Reckoner(
         "how strong, strength, weight, load, heaviest, carry, hold, sag, shelf, books"
     ),
     order=323,
+    job="shelf strength",
+    picture={
+        "wood": "M3 22h34v5H3zM14 8h12l4 14H10zM4 27h4v9H4zM32 27h4v9h-4z",
+        "ink": "M17 8a3 3 0 1 1 6 0",
+        "chalk": "M20 11v8m-3-3l3 3 3-3",
+    },
     fields=shelf_fields(without="load"),
     answers=(Answer("heaviest", "Heaviest load", "text"), *ANSWERS),
     source=SOURCE,

@@ -45,6 +45,11 @@ RECKONER = Reckoner(
         "sag, load, bookcase"
     ),
     order=321,
+    job="shelf strength",
+    picture={
+        "wood": "M3 10h34v5H3zM4 15h4v21H4zM32 15h4v21h-4z",
+        "chalk": "M8 25h24m-3-3l3 3-3 3M11 22l-3 3 3 3",
+    },
     fields=shelf_fields(without="span", overhang=False),
     answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),
     source=SOURCE,

@@ -156,6 +156,12 @@ RECKONER = Reckoner(
         "template, jig, setback, spacing, pitch, story stick"
     ),
     order=310,
+    job="shelf layout",
+    picture={
+        "wood": "M5 3h18v34H5z",
+        "ink": "M9.5 9h1M9.5 16h1M9.5 23h1M9.5 30h1M17.5 9h1M17.5 16h1M17.5 23h1M17.5 30h1",
+        "chalk": "M30 9v14m-3-3l3 3 3-3M27 12l3-3 3 3",
+    },
     fields=(
         SIDE,
         SIDE_DEPTH,

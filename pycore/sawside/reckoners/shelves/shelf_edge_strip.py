@@ -54,6 +54,11 @@ RECKONER = Reckoner(
         "sag, support"
     ),
     order=324,
+    job="shelf strength",
+    picture={
+        "wood": "M3 9h34v5H3zM3 14h34v8H3zM4 22h4v14H4zM32 22h4v14h-4z",
+        "chalk": "M3 14h34v8H3z",
+    },
     fields=shelf_fields(without="strip_height"),
     answers=(Answer("strip_height", "Edging height", must="reach"), *ANSWERS),
     source=SOURCE,

@@ -139,6 +139,11 @@ RECKONER = Reckoner(
         "fixed shelf, adjustable shelf, shelf pins, cabinet, case, bookcase"
     ),
     order=312,
+    job="shelf layout",
+    picture={
+        "wood": "M3 4h7v32H3zM30 4h7v32h-7zM7 14h26v6H7z",
+        "chalk": "M7 28h26m-3-3l3 3-3 3M10 25l-3 3 3 3",
+    },
     makes_parts=True,
     fields=(
         length("width", "Case width", least="1 in", blank_means="Figured from the shelf."),

@@ -22,6 +22,7 @@ RECKONER = Reckoner(
         "plywood, MDF, particleboard, pine, oak"
     ),
     order=320,
+    job="shelf strength",
     fields=shelf_fields(),
     answers=ANSWERS,
     source=SOURCE,

@@ -133,6 +133,11 @@ RECKONER = Reckoner(
         "stick"
     ),
     order=303,
+    job="shelf layout",
+    picture={
+        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 12h22v3H9zM9 21h22v3H9zM9 33h22v3H9z",
+        "chalk": "M9 21h22v3H9zM13 24l3-3M19 24l3-3M25 24l3-3",
+    },
     fields=(
         height_field(),
         length(

@@ -162,6 +162,15 @@ RECKONER = Reckoner(
         "holes, hole grid, snap, grid, shelf, spacing, story stick"
     ),
     order=304,
+    job="shelf layout",
+    picture={
+        "wood": "M6 3h28v34H6z",
+        "ink": (
+            "M10.5 8h1M10.5 14h1M10.5 20h1M10.5 26h1M10.5 32h1M28.5 8h1M28.5 14h1M28.5 20h1"
+            "M28.5 26h1M28.5 32h1"
+        ),
+        "chalk": "M6 14h28M6 26h28",
+    },
     fields=(
         height_field(),
         THICKNESS,

@@ -163,6 +163,12 @@ RECKONER = Reckoner(
         "shelves, cabinet, story stick"
     ),
     order=302,
+    job="shelf layout",
+    picture={
+        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 18h22v3H9zM9 33h22v3H9z",
+        "ink": "M12 18v-8h3v8M15 18V9h3v9M22 18v-6h5v6",
+        "chalk": "M13 33V25h6v8M24 33a3.5 3.5 0 1 1 .1 0z",
+    },
     fields=(
         rows(
             "things",

@@ -35,6 +35,11 @@ RECKONER = Reckoner(
     asks="How thick does the shelf need to be?",
     words="how thick, thickness, thick, thinnest, thin, shelf, sag, load, board",
     order=322,
+    job="shelf strength",
+    picture={
+        "wood": "M3 15h34v7H3zM4 22h4v14H4zM32 22h4v14h-4z",
+        "chalk": "M20 3v12m-3-3l3 3 3-3M20 34V22m-3 3l3-3 3 3",
+    },
     fields=shelf_fields(without="thickness"),
     answers=(Answer("thickness", "Thinnest board", must="reach"), *ANSWERS),
     source=SOURCE,

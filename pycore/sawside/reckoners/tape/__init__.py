@@ -1,4 +1,1 @@
 """Questions about lengths, the tape that measures them, and whether things are square."""
-
-HEADING = "Lengths and tape"
-PLACE = 1

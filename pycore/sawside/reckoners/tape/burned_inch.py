@@ -74,6 +74,12 @@ RECKONER = Reckoner(
         "start line, an inch short, measure, mark, lay out, tape, offset"
     ),
     order=102,
+    job="tape",
+    picture={
+        "wood": "M3 11h34v12H3z",
+        "ink": "M10 11v12M17 11v6M24 11v6M31 11v6M3 23l7-12",
+        "chalk": "M10 27v9M10 31.5h21m-3-3l3 3-3 3",
+    },
     fields=(
         choice("solve", "Find", {"length": "Length", "mark": "Where to mark"}),
         length(

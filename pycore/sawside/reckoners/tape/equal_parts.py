@@ -133,6 +133,12 @@ RECKONER = Reckoner(
         "parts, pieces"
     ),
     order=130,
+    job="layout",
+    picture={
+        "wood": "M3 20h34v11H3z",
+        "ink": "M3 18q4.25-12 8.5 0q4.25-12 8.5 0q4.25-12 8.5 0q4.25-12 8.5 0",
+        "chalk": "M11.5 20v11M20 20v11M28.5 20v11",
+    },
     fields=(
         length("whole", "Whole length", help="From end to end.", least="1/64 in"),
         count("parts", "Parts", help="How many equal ones.", least="2", most=str(_MOST_PARTS)),

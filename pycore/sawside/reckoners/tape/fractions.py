@@ -25,6 +25,12 @@ RECKONER = Reckoner(
         "drill sizes"
     ),
     order=107,
+    job="tables",
+    picture={
+        "wood": "M6 3h14v34H6z",
+        "ink": "M6 9h9M6 14.5h5M6 20h7M6 25.5h5M6 31h9",
+        "chalk": "M36 22.5H23m3-3l-3 3 3 3",
+    },
     fields=(
         choice("solve", "Find", {"nearest": "Nearest fraction", "table": "Whole table"}),
         length(

@@ -121,6 +121,12 @@ RECKONER = Reckoner(
         "yield, offcut, cut up, enough, kerf, count, rip, crosscut"
     ),
     order=140,
+    job="layout",
+    picture={
+        "wood": "M2 15h9v10H2zM14 15h9v10h-9zM26 15h9v10h-9z",
+        "ink": "M38.5 15v10",
+        "chalk": "M12.5 10v20M24.5 10v20M36.8 10v20",
+    },
     fields=(
         length("stick", "Stick", help="Its full length now.", least="1/4 in"),
         length("piece", "Piece", help="The length of each piece.", least="1/16 in"),

@@ -96,6 +96,12 @@ RECKONER = Reckoner(
         "edges, center a knob, center a pull, handle, middle"
     ),
     order=120,
+    job="layout",
+    picture={
+        "wood": "M3 12h34v12H3z",
+        "ink": "M4 32h13M23 32h13M7 29l-3 3 3 3M33 29l3 3-3 3",
+        "chalk": "M20 6v30",
+    },
     fields=(
         length(
             "first",

@@ -37,6 +37,11 @@ RECKONER = Reckoner(
         "sticks, shortest, lowest, minimum, average"
     ),
     order=104,
+    job="tape",
+    picture={
+        "wood": "M3 4h5v32H3zM32 4h5v32h-5zM20 31V21l3-3h9v13zM8 27h12v4H8z",
+        "chalk": "M8 10h24m-3-3l3 3-3 3M11 7l-3 3 3 3",
+    },
     fields=(
         choice("way", "Measured with", _WAYS),
         lengths(

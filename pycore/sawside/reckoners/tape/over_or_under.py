@@ -128,6 +128,12 @@ RECKONER = Reckoner(
         "off, error, difference, stop block, stopblock, adjust, thousandths, miss"
     ),
     order=110,
+    job="tape",
+    picture={
+        "wood": "M3 14h27v12H3z",
+        "ink": "M25 5v30",
+        "chalk": "M25 14h5v12h-5zM39 20h-6m3-3l-3 3 3 3",
+    },
     fields=(
         length("aimed", "Target", help="The length you wanted.", least="1/64 in"),
         length("measured", "Measured", help="What it actually measures.", least="1/64 in"),

@@ -39,6 +39,12 @@ RECKONER = Reckoner(
         "tolerance, accurate, class, class II, trust, Handbook 44"
     ),
     order=105,
+    job="tape",
+    picture={
+        "wood": "M3 8h34v9H3zM7 23h30v9H7z",
+        "ink": "M10 17v-4M17 17v-4M24 17v-4M31 17v-4M14 23v4M21 23v4M28 23v4",
+        "chalk": "M3 20v16M7 20v16",
+    },
     fields=(
         choice("solve", "Find", {"true": "True length", "allowed": "Allowed error"}),
         length("reading", "Tape reading", least="1/64 in"),

@@ -23,6 +23,12 @@ RECKONER = Reckoner(
         "sixteenths, eighths, fraction, measure, ruler, rule, short of"
     ),
     order=100,
+    job="tape",
+    picture={
+        "wood": "M3 12h34v16H3z",
+        "ink": "M7 12v9M11.5 12v4M16 12v6M25 12v9M29.5 12v4M34 12v6",
+        "chalk": "M20.5 2v14m-3-7l3 3 3-3",
+    },
     fields=(
         choice("solve", "Find", {"mark": "Mark", "length": "Length"}),
         length("length", "Length", help="A fraction, a decimal or millimeters.", **_MARK),

@@ -1,4 +1,1 @@
 """Questions about wood as a material: its moisture, its movement, its sizes and figures."""
-
-HEADING = "Wood and moisture"
-PLACE = 4

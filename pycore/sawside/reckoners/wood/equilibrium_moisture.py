@@ -41,6 +41,12 @@ RECKONER = Reckoner(
         "temperature, dry, damp, air"
     ),
     order=405,
+    job="wood",
+    picture={
+        "wood": "M3 28h34v8H3z",
+        "ink": "M3 32h10M19 32h18",
+        "chalk": "M20 3q8 9 8 13a8 8 0 0 1-16 0q0-4 8-13z",
+    },
     fields=(
         choice("scale", "Temperature scale", {"air_f": "°F", "air_c": "°C"}),
         *air_fields("scale"),

@@ -104,6 +104,12 @@ RECKONER = Reckoner(
         "table"
     ),
     order=410,
+    job="tables",
+    picture={
+        "wood": "M4 4h13v8H4zM4 16h13v8H4zM4 28h13v8H4z",
+        "ink": "M23 8h13M23 32h13M4 20q6-3 13 0",
+        "chalk": "M23 20h9",
+    },
     fields=(
         Field(
             "material",

@@ -104,6 +104,11 @@ RECKONER = Reckoner(
         "stile, rail and stile, shaker door, cabinet door, rabbet, float, gap, swell, shrink"
     ),
     order=401,
+    job="wood",
+    picture={
+        "wood": "M3 6h15v9H9v10h9v9H3zM14 15h23v10H14z",
+        "chalk": "M9 15h5v10H9zM36 30H24m3-3l-3 3 3 3",
+    },
     fields=(
         length(
             "opening",

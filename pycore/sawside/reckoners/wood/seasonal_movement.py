@@ -55,6 +55,7 @@ RECKONER = Reckoner(
         "maple, cherry, walnut, pine"
     ),
     order=400,
+    job="wood",
     fields=(
         length("width", "Width", help="Across the grain, today.", least="1/4 in"),
         *WOOD,

@@ -24,6 +24,12 @@ RECKONER = Reckoner(
         "fasten, z clip, button, breadboard, breadboard end, tongue, pin, movement, expansion"
     ),
     order=402,
+    job="wood",
+    picture={
+        "wood": "M3 9h34v22H3z",
+        "ink": "M12 15h16a5 5 0 0 1 0 10H12a5 5 0 0 1 0-10z",
+        "chalk": "M17 20a3 3 0 1 0 6 0a3 3 0 1 0-6 0z",
+    },
     fields=(
         choice("held", "Top held by", {"screws": "Screws to a base", "pins": "Breadboard pins"}),
         length("width", "Top width", help="Across the grain, today.", least="1 in"),

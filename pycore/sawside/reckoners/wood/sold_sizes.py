@@ -84,6 +84,12 @@ RECKONER = Reckoner(
         "four, stock, sold as"
     ),
     order=412,
+    job="tables",
+    picture={
+        "wood": "M9 13h20v22H9z",
+        "ink": "M5 9h28v26",
+        "chalk": "M9 5h20m-3-3l3 3-3 3M12 2l-3 3 3 3",
+    },
     fields=(
         choice(
             "wood",

@@ -1,0 +1,52 @@
+"""The jobs that questions are for: a tile each in the list of questions, in this order.
+
+A question declares one of them by its name here, which is also its title. Imports: nothing.
+"""
+
+JOBS = {
+    "tape": {
+        "wood": "M4 28V10l4-4h10l4 4v18zM22 21h14v7H22z",
+        "ink": "M9 16a4 4 0 1 0 8 0a4 4 0 1 0-8 0zM36 19v13",
+        "chalk": "M26 28v-4M31 28v-4",
+    },
+    "layout": {"wood": "M3 14h34v12H3z", "chalk": "M11.5 9v22M20 9v22M28.5 9v22"},
+    "square": {
+        "wood": "M7 4h7v23h21v7H7z",
+        "ink": "M7 10h3M7 16h3M7 22h3M20 34v-3M26 34v-3",
+        "chalk": "M14 19h8v8",
+    },
+    "miters and frames": {
+        "wood": "M4 6h32v28H4zM12 14v12h16V14z",
+        "chalk": "M4 6l8 8M36 6l-8 8M36 34l-8-8M4 34l8-8",
+    },
+    "molding": {
+        "wood": "M6 5h29v4h-3c0 8-6 8-10 10s-8 4-8 11h-3v4H6z",
+        "ink": "M3 37V2h35",
+        "chalk": "M35 9h-3c0 8-6 8-10 10s-8 4-8 11h-3v4",
+    },
+    "boxes and edges": {"wood": "M5 16h30l-5 19H10zM5 16l6-9h18l6 9z", "chalk": "M5 16h30"},
+    "shelf layout": {
+        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 14h22v3H9zM9 26h22v3H9z",
+        "chalk": "M20 17v9m-3-3l3 3 3-3M17 20l3-3 3 3",
+    },
+    "shelf strength": {
+        "wood": "M3 15q17 9 34 0v5q-17 9-34 0zM4 23h4v13H4zM32 23h4v13h-4z",
+        "chalk": "M20 2v12m-4-4l4 4 4-4",
+    },
+    "wood": {
+        "wood": "M4 8h32v18H4z",
+        "ink": "M12 26a10 10 0 0 1 16 0M5.2 26a16 16 0 0 1 29.6 0M4 16.9a22 22 0 0 1 32 0",
+        "chalk": "M4 33h32m-3-3l3 3-3 3M7 30l-3 3 3 3",
+    },
+    "tables": {
+        "wood": "M6 5h28v8H6z",
+        "ink": "M6 5h28v30H6zM6 20h28M6 27.5h28M17 5v30",
+        "chalk": "M21.5 23.8h8",
+    },
+}
+"""The picture of each job by its name.
+
+A picture is drawn on a field of 40 by 40, y down, in path data of SVG: "wood" is filled, "ink" is
+drawn over it, and "chalk", the accent, over both. Lines are 2 wide. It is seen as small as 40
+pixels: a handful of strokes that show the wood, and in chalk what is asked of it.
+"""

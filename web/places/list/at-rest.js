@@ -1,0 +1,67 @@
+import { element, present } from "../../widgets/element.js";
+import { smallPicture } from "../../widgets/pictures/small-picture.js";
+import { isOffered } from "./offered.js";
+import { questionLink } from "./question-rows.js";
+
+/** @import { Described, Job, Reckoner } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+const MOST_RECENT = 4;
+
+/**
+ * How many questions, in words.
+ * @param {number} count
+ */
+export const countOf = (count) => `${count} ${count === 1 ? "question" : "questions"}`;
+
+/**
+ * The way to the questions of a job, or to the only one; how many they are is only heard.
+ * @param {Job} job
+ * @param {Reckoner[]} all
+ */
+function tile({ key, title, picture }, all) {
+  const questions = all.filter(({ job }) => job === key);
+  const way = questions.length === 1 ? `work-out/${questions[0].key}` : `questions/${encodeURIComponent(key)}`;
+  return element(
+    "a",
+    { class: "tile", href: `#${way}` },
+    smallPicture(picture),
+    element("span", {}, title, element("span", { class: "heard" }, `, ${countOf(questions.length)}`)),
+  );
+}
+
+/**
+ * @param {string} heading
+ * @param {HTMLElement[]} links
+ */
+const section = (heading, links) => [
+  element("h2", { class: "list-heading" }, heading),
+  element(
+    "ul",
+    { class: "tiles" },
+    links.map((link) => element("li", {}, link)),
+  ),
+];
+
+/**
+ * The list before anything is searched for: what is pinned, what was answered last, and the jobs.
+ * @param {App} app
+ * @param {Described} described
+ */
+export function atRest(app, { jobs, reckoners: all }) {
+  const reckoners = all.filter(isOffered);
+  const { pinned, recent } = app.state.get();
+  // Of a question that is no more only its key is left.
+  const known = (/** @type {string[]} */ keys) =>
+    present(keys.map((key) => reckoners.find((each) => each.key === key)));
+  const atTop = known(pinned);
+  const last = known(recent.filter((key) => !pinned.includes(key))).slice(0, MOST_RECENT);
+  return [
+    ...(atTop.length ? section("Pinned", atTop.map(questionLink)) : []),
+    ...(last.length ? section("Recent", last.map(questionLink)) : []),
+    ...section(
+      "By job",
+      jobs.map((job) => tile(job, reckoners)),
+    ),
+  ];
+}
