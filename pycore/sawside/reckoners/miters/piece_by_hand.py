@@ -10,6 +10,7 @@ from sawside.geometry.mitered_end import MiteredEnd, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
+    Alike,
     Answer,
     Choice,
     End,
@@ -127,6 +128,8 @@ RECKONER = Reckoner(
     asks="How do I add a piece when I already know its size?",
     words=("cut list, add a piece, add a part, piece, part, by hand, known size, stock, board"),
     order=290,
+    basic=("length", "count", "width", "thickness"),
+    alike=(Alike(),),
     fields=(
         length("length", "Length", help="Long point, if an end is mitered.", least="1/64 in"),
         count("count", "How many", default="1", least="1"),

@@ -134,6 +134,7 @@ RECKONER = Reckoner(
         "molding, trim, stud, bevel, overlap, length"
     ),
     order=260,
+    basic=("run", "stick", "thickness", "cut", "angle", "slope"),
     fields=(
         length(
             "run", "Run", help="End to end, with both ends cut square.", least="1 in", most="200 ft"

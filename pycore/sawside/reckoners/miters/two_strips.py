@@ -7,6 +7,7 @@ wider strip is wider than the narrower one by the set-back.
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.drawing.choices.boards import STRIPS_LAID
 from sawside.drawing.miters.strips import two_strips_drawing
 from sawside.errors import Refusal
 from sawside.lengths.marks import Rounded
@@ -160,6 +161,7 @@ RECKONER = Reckoner(
         "set back, stack, build up, projection, narrow, starting width"
     ),
     order=250,
+    basic=("board", "wide", "set_back", "thickness"),
     fields=(
         length(
             "board",
@@ -209,7 +211,7 @@ RECKONER = Reckoner(
             least="1/8 in",
             most="2 ft",
         ),
-        choice("laid", "Assembly", _LAID),
+        choice("laid", "Assembly", _LAID, pictures=STRIPS_LAID),
     ),
     answers=(
         Answer("rip_setting", "Fence to blade", must="agree"),

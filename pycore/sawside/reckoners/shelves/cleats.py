@@ -202,6 +202,7 @@ RECKONER = Reckoner(
         "shelf, closet, alcove"
     ),
     order=313,
+    basic=("inside", "depth", "thickness", "side"),
     makes_parts=True,
     fields=_FIELDS,
     answers=(

@@ -1,5 +1,6 @@
 """Dadoes across both sides, and rabbets at their ends: where, how wide, how deep."""
 
+from sawside.drawing.choices.joints import DADO_RUNS
 from sawside.drawing.paper.story_stick import story_stick
 from sawside.drawing.shelves.sides import Sides
 from sawside.errors import Refusal
@@ -124,6 +125,7 @@ RECKONER = Reckoner(
         "depth, plywood thickness, bookcase, story stick"
     ),
     order=311,
+    basic=("side", "depth", "shelf", "places"),
     fields=(
         SIDE,
         SIDE_DEPTH,
@@ -167,6 +169,7 @@ RECKONER = Reckoner(
             "run",
             "Dado type",
             {"through": "Through to the front", "stopped": "Stopped short of the front edge"},
+            pictures=DADO_RUNS,
         ),
         length(
             "stop",

@@ -156,6 +156,7 @@ RECKONER = Reckoner(
         "template, jig, setback, spacing, pitch, story stick"
     ),
     order=310,
+    basic=("side", "depth", "first", "pitch", "own_pitch"),
     fields=(
         SIDE,
         SIDE_DEPTH,

@@ -162,6 +162,7 @@ RECKONER = Reckoner(
         "holes, hole grid, snap, grid, shelf, spacing, story stick"
     ),
     order=304,
+    basic=("height", "wanted", "shelf_count", "heights", "first", "pitch", "own_pitch"),
     fields=(
         height_field(),
         THICKNESS,

@@ -121,6 +121,7 @@ RECKONER = Reckoner(
         "yield, offcut, cut up, enough, kerf, count, rip, crosscut"
     ),
     order=140,
+    basic=("stick", "piece", "kerf"),
     fields=(
         length("stick", "Stick", help="Its full length now.", least="1/4 in"),
         length("piece", "Piece", help="The length of each piece.", least="1/16 in"),

@@ -6,6 +6,7 @@ from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length, lengths
 from sawside.reckoners.wood.shared.moisture_fields import (
+    ASKED,
     MOISTURE,
     SOURCE,
     WOOD,
@@ -96,6 +97,7 @@ RECKONER = Reckoner(
     asks="How much will the top move past its breadboard ends?",
     words="breadboard, breadboard end, tabletop, tongue, slot, pin, movement, top",
     order=403,
+    basic=("width", "pins", *ASKED),
     fields=(
         length("width", "Top width", help="Across the grain, today.", least="1 in"),
         lengths(

@@ -8,6 +8,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, clearance, length
 from sawside.reckoners.wood.shared.moisture_fields import (
+    ASKED,
     MOISTURE,
     SOURCE,
     WOOD,
@@ -104,6 +105,7 @@ RECKONER = Reckoner(
         "stile, rail and stile, shaker door, cabinet door, rabbet, float, gap, swell, shrink"
     ),
     order=401,
+    basic=("opening", "groove", *ASKED),
     fields=(
         length(
             "opening",
