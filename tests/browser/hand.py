@@ -27,15 +27,52 @@ def tap_keys(page, text):
         keypad.get_by_role("button", name=KEY_NAMES.get(letter, letter), exact=True).tap()
 
 
+def unfold(field):
+    """Open the row that a field is folded behind, if it is."""
+    field.wait_for(state="attached")
+    fold = field.locator("xpath=ancestor::details[not(@open)]/summary")
+    if fold.count():
+        fold.tap()
+    return field
+
+
+def field_called(page, label):
+    """The field with that label, in sight."""
+    return unfold(page.get_by_label(label, exact=True))
+
+
 def type_into(page, label, text):
     """Tap a field and then its keys."""
-    page.get_by_label(label, exact=True).tap()
+    field_called(page, label).tap()
     tap_keys(page, text)
 
 
-def choose(page, group, option):
-    """Tap one of the buttons of a choice."""
-    page.get_by_role("group", name=group).get_by_text(option, exact=True).tap()
+def choice_of(page, label):
+    """The row of a choice."""
+    return page.locator(".field-choice", has=page.get_by_text(label, exact=True))
+
+
+def choose(page, label, option):
+    """Tap one of a choice: in its row, or in the list that the row opens.
+
+    One end that is asked for together with the other is made different first.
+    """
+    row, apart = choice_of(page, label), page.get_by_role("button", name="Different ends")
+    row.or_(apart).first.wait_for(state="attached")
+    if label in ("Left end", "Right end") and apart.is_visible():
+        apart.tap()
+    unfold(row)
+    if row.get_by_role("radiogroup").count():
+        row.get_by_text(option, exact=True).tap()
+        return
+    row.locator(".picked").tap()
+    page.get_by_role("dialog", name=label).get_by_text(option, exact=True).tap()
+
+
+def chosen(page, label, option):
+    """What says that one of a choice is chosen."""
+    row = choice_of(page, label)
+    return row.locator(".picked-now, input:checked + label").get_by_text(option, exact=True)
 
 
 def open_question(page, words, title):

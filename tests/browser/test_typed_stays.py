@@ -100,6 +100,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
         page.locator(".field", has=box(page, name)).locator(".error:not(:empty)").wait_for()
     for name, row, field in (("tape", "Tape 1", "Case length"), ("material", "Material 1", "Note")):
         group = page.get_by_role("group", name=row, exact=True)
+        page.get_by_role("button", name=f"Add {name}").tap()
         group.get_by_label(field, exact=True).fill(f"of the {name}")
     page.locator("summary", has_text="Clearances").tap()
     box(page, "Shelf on pins").fill("1/3")

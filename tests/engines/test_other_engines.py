@@ -21,10 +21,10 @@ def open_mitered_length(phone):
 
 
 def miter_both_ends(phone):
-    """Leave the keypad, and choose 45 for either end."""
+    """Leave the keypad, and choose 45 for both ends."""
     phone.tap("Done")
-    for end in ("Left end", "Right end"):
-        phone.tap("45° miter", group=end)
+    phone.tap("Both ends")
+    phone.tap("45° miter")
 
 
 def test_a_kept_line_is_there_again_without_network_and_a_new_answer_comes(open_phone, server):

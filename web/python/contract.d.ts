@@ -60,11 +60,12 @@ export interface Change {
   trial?: Reckoning;
 }
 
-/** One of several; `value` is what is typed for it. */
+/** One of several; `value` is what is typed for it, `picture` a small drawing of it. */
 export interface Choice {
   value: string;
   label: string;
   help?: string;
+  picture?: Drawing;
 }
 
 /** A circle; on paper a hole has the `name` of its mark. */
@@ -256,6 +257,7 @@ export interface Field {
   row_label?: string;
   most_rows?: number;
   group?: Group;
+  twin?: Twin;
   fields?: PlainField[];
 }
 
@@ -578,6 +580,7 @@ export interface PlainField {
   row_label?: string;
   most_rows?: number;
   group?: Group;
+  twin?: Twin;
 }
 
 export type Point = number[];
@@ -1073,6 +1076,17 @@ export interface TrialInBrief {
   remedy: string;
   when: string;
   tried: number;
+}
+
+/**
+ * The field that is as a rule filled in like this one: both are asked for once, under `label`,
+ * until they are made different. `apart` and `together` say so.
+ */
+export interface Twin {
+  key: string;
+  label: string;
+  apart: string;
+  together: string;
 }
 
 export type Typed = Record<string, any>;

@@ -29,9 +29,12 @@ export type DrawnField = Pick<Field, "key" | "label" | "kind"> &
     blank_shows?: string;
   };
 
+/** How a text was read, with what the project's names in it stand for. */
+export type Echo = string | { text: string; names: { name: string; stands_for: string }[] };
+
 /** How a field was read, and what is wrong with it. */
 export interface Told {
-  echo?: string;
+  echo?: Echo;
   error?: Wrong | null;
   errors?: Wrong[];
 }
@@ -52,12 +55,15 @@ export interface RowsOptions<Typed> extends FieldOptions<Typed> {
   form(options: FormOptions): Form;
 }
 
-/** A field of a form. Text of the person's is only changed by `set`. */
+/** A field of a form; `line` is the row in it. Text of the person's is only changed by `set`. */
 export interface FieldWidget<Typed> {
   node: HTMLElement;
+  line: HTMLElement;
   value(): Typed;
   set(value: Typed): void;
   show(told: Told): void;
+  rename(label: string): void;
+  focus(): void;
 }
 
 /** A field that is typed into. */
@@ -82,7 +88,10 @@ export interface Form {
   set(values: Record<string, Typed>): void;
   /** What was changed elsewhere, unless the field is being typed in; whether it stands there now. */
   take(key: string, value: Typed): boolean;
-  show(told: { echoes?: Record<string, string>; errors?: Wrong[] }): void;
+  /** What is `needed` still is not wrong, but must not be hidden. */
+  show(told: { echoes?: Record<string, Echo>; errors?: Wrong[]; needed?: Wrong[] }): void;
+  /** Unfolds what hides a field, and goes to it. */
+  open(key: string): void;
 }
 
 /** Keys; `refresh` is called when the field that they write into says something else. */

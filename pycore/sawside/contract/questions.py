@@ -10,11 +10,12 @@ Typed = dict[str, Any]
 
 
 class Choice(TypedDict):
-    """One of several; `value` is what is typed for it."""
+    """One of several; `value` is what is typed for it, `picture` a small drawing of it."""
 
     value: str
     label: str
     help: NotRequired[str]
+    picture: NotRequired[Drawing]
 
 
 ShownWhen = TypedDict("ShownWhen", {"field": str, "is": list[str]})
@@ -28,6 +29,16 @@ class Group(TypedDict):
 
     label: str
     help: str
+
+
+class Twin(TypedDict):
+    """The field that is as a rule filled in like this one: both are asked for once, under `label`,
+    until they are made different. `apart` and `together` say so."""
+
+    key: str
+    label: str
+    apart: str
+    together: str
 
 
 class PlainField(TypedDict):
@@ -55,6 +66,7 @@ class PlainField(TypedDict):
     row_label: NotRequired[str]
     most_rows: NotRequired[int]
     group: NotRequired[Group]
+    twin: NotRequired[Twin]
 
 
 class Field(PlainField):

@@ -24,11 +24,13 @@ from sawside.wood.materials import having
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """One value of a choice, with the words for it."""
+    """One value of a choice, with the words for it; `picture` is a small drawing of it
+    (`drawing/choices`), where that tells more than they do."""
 
     value: str
     label: str
     help: str | None = None
+    picture: dict[str, Any] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,9 +119,11 @@ def number(key, label, unit, **more):
     return _field("number", key, label, unit=unit, **{"least": "0"} | more)
 
 
-def choice(key, label, choices, **more):
-    """One of `choices`, a dict of value to label; the first is the default."""
-    made = tuple(Choice(value, text) for value, text in choices.items())
+def choice(key, label, choices, *, pictures=None, **more):
+    """One of `choices`, a dict of value to label; the first is the default. `pictures` are drawings
+    of some of them, by value."""
+    drawn = pictures or {}
+    made = tuple(Choice(value, text, picture=drawn.get(value)) for value, text in choices.items())
     return _field("choice", key, label, choices=made, **{"default": made[0].value} | more)
 
 
@@ -242,6 +246,17 @@ class Fit:
 
 
 @dataclass(frozen=True, slots=True)
+class Alike:
+    """Fields that are filled in alike as a rule: each whose key begins with `one`, and that which
+    begins with `other` and goes on the same, as the ends of a piece. The page asks for them once
+    until they are made different; the values of both are always sent. `noun` is what they are."""
+
+    one: str = "left_"
+    other: str = "right_"
+    noun: str = "ends"
+
+
+@dataclass(frozen=True, slots=True)
 class Reckoner:
     """One question. `asks` is the one sentence that it answers, `words` what a person looks for,
     with a comma between each.
@@ -249,11 +264,11 @@ class Reckoner:
     `source` says where its rule is published, or "Common practice, no source". `job` is the one of
     `jobs.JOBS` under which it is listed, by `order`; `picture` is its own small one, as they have
     them, or None for that of its job. `example` is a filled-in form that works. `basic` are the
-    keys of the fields that the plain case needs, all where it is empty; the page folds the others.
-    `verdict` is the answer in a few words, with the key of an answer in braces where its number
-    stands: "Miter {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, where there are
-    any, is left blank and solved for. One that is not `offered` is in no list of questions: an act
-    elsewhere opens it.
+    keys of the fields that the plain case needs, all where it is empty; the page folds the others,
+    but for those that have to be filled in. `alike` are those that it asks for once. `verdict` is
+    the answer in a few words, with the key of an answer in braces where its number stands: "Miter
+    {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, where there are any, is left blank
+    and solved for. One that is not `offered` is in no list of questions: an act elsewhere opens it.
     """
 
     key: str
@@ -271,6 +286,7 @@ class Reckoner:
     makes_parts: bool = False
     solve_one_of: tuple[str, ...] = ()
     basic: tuple[str, ...] = ()
+    alike: tuple[Alike, ...] = ()
     verdict: str = ""
     offered: bool = True
     fits: tuple[Fit, ...] = ()

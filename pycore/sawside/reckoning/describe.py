@@ -3,6 +3,7 @@
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.declaration import Choice, Field, length, number, rows
 from sawside.reckoners.jobs import JOBS
+from sawside.reckoning.asked_once import twins_of
 from sawside.reckoning.metric_example import in_millimeters
 from sawside.settings.clearances import CLEARANCES
 from sawside.settings.own_material import FIGURES
@@ -161,7 +162,7 @@ def _reckoner_told(reckoner):
         "asks": reckoner.asks,
         "words": reckoner.words.split(", "),
         "fields": [
-            field_told(field) | {"basic": field.key in (reckoner.basic or {field.key})}
+            field_told(field) | {"basic": _is_basic(reckoner, field)} | twins_of(reckoner, field)
             for field in reckoner.fields
         ],
         "solve_one_of": list(reckoner.solve_one_of),
@@ -175,6 +176,16 @@ def _reckoner_told(reckoner):
         "example": reckoner.example,
         "example_metric": in_millimeters(reckoner.fields, reckoner.example),
     }
+
+
+def _is_basic(reckoner, field):
+    """Whether the plain case needs it: as declared, or where it has to be filled in and hangs on
+    nothing that folds."""
+    if not reckoner.basic or field.key in reckoner.basic:
+        return True
+    by_key = {each.key: each for each in reckoner.fields}
+    is_needed = field.default is None and not field.may_be_blank
+    return is_needed and all(_is_basic(reckoner, by_key[key]) for key, _ in field.conditions)
 
 
 def field_told(field):
@@ -214,4 +225,8 @@ def field_told(field):
 
 def _choice_told(choice):
     data = {"value": choice.value, "label": choice.label}
-    return data | {"help": choice.help} if choice.help else data
+    if choice.help:
+        data["help"] = choice.help
+    if choice.picture:
+        data["picture"] = choice.picture
+    return data

@@ -39,8 +39,9 @@ def fill(page):
     """Open the question and fill it in."""
     page.evaluate(f"() => {{ location.hash = 'work-out/{QUESTION}'; }}")
     page.locator("input[name=height]").wait_for()
-    pitch = page.locator("fieldset", has=page.get_by_text("Hole spacing", exact=True))
-    pitch.locator("label[for$='-own']").click()
+    page.get_by_role("button", name="Hole spacing").click()
+    page.get_by_role("radio", name="My own").click()
+    page.locator("summary.fold-row").click()
     for key, text in TYPED.items():
         page.locator(f"input[name={key}]").fill(text)
     page.locator("output[name=result] svg").first.wait_for()

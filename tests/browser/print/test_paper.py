@@ -7,6 +7,7 @@ from itertools import pairwise
 
 import pytest
 
+from tests.browser.hand import choose, unfold
 from tests.browser.print.on_paper import lines, pages, upright
 from tests.browser.test_accessible import axe
 from tests.browser.words import EXAMPLE
@@ -20,7 +21,7 @@ def show_answer(page, server, key, **values):
     page.goto(f"{server.address}#work-out/{key}")
     page.get_by_role("button", name=EXAMPLE).tap()
     for name, text in values.items():
-        page.locator(f"input[name={name}]").fill(text)
+        unfold(page.locator(f"input[name={name}]")).fill(text)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
 
 
@@ -28,7 +29,7 @@ def open_paper(page, paper):
     """From the answer to its sheets, for one kind of paper."""
     if page.get_by_role("button", name="Print at true size").count():
         page.get_by_role("button", name="Print at true size").tap()
-    page.get_by_role("group", name="Paper").get_by_text(paper, exact=True).tap()
+    choose(page, "Paper", paper)
     page.locator(f"ol.on-{paper.lower()}").wait_for()
 
 
@@ -98,7 +99,7 @@ def check_template(sheet):
 def test_what_is_printed_is_true_to_a_tenth_of_a_millimeter_in_a_hundred(phone, server):
     page = phone().pages[0]
     show_answer(page, server, "equal_shelf_spacing", height="20 in", thickness="3/4 in")
-    page.get_by_role("group", name="Case", exact=True).get_by_text("Inside only").tap()
+    choose(page, "Case", "Inside only")
     for paper in SIZES:
         open_paper(page, paper)
         page.get_by_text("Shelf 2 bottom", exact=True).wait_for()

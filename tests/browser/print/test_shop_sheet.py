@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from tests.browser.hand import keep_as, open_place
+from tests.browser.hand import choose, keep_as, open_place
 from tests.browser.print.on_paper import pages, says, texts
 from tests.browser.test_accessible import axe, fill_project
 from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PROJECT
@@ -19,7 +19,7 @@ def keep_frame(page, server):
 
 
 def choose_paper(page, paper):
-    page.get_by_role("group", name="Paper").get_by_text(paper, exact=True).tap()
+    choose(page, "Paper", paper)
 
 
 # Backed up in the very moment in which leaving the labels begins to keep what was typed there.

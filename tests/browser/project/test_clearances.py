@@ -3,7 +3,7 @@
 By hand: 36 5/8 + 2 × 1/4 − 2 × 1/32 = 37 1/16; with 3/32 it is 36 15/16.
 """
 
-from tests.browser.hand import choose, keep_as, open_place
+from tests.browser.hand import choose, field_called, keep_as, open_place
 from tests.browser.start.start_support import eventually
 from tests.browser.test_accessible import axe
 
@@ -14,7 +14,7 @@ def test_a_blank_clearance_follows_the_settings_and_can_be_taken_back(phone, ser
     page.get_by_label("Case width", exact=True).fill("36 5/8")
     choose(page, "Width measured", "Inside, between the sides")
     choose(page, "Shelf fit", "In dadoes or rabbets")
-    clearance = page.get_by_label("Clearance at each end", exact=True)
+    clearance = field_called(page, "Clearance at each end")
     assert clearance.get_attribute("placeholder") == "1/32 in (Settings)"
     page.get_by_text("= 1/32″ from Settings").wait_for()
     keep_as(page, "Shelf")

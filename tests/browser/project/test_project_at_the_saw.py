@@ -190,7 +190,7 @@ def test_the_key_that_says_it_is_done_names_the_number_that_was_told(page):
     tap(page, "Cut one")
     page.get_by_text("All pieces cut", exact=True).wait_for()
     page.get_by_role("link", name="Settings").tap()
-    page.get_by_label("Round to", exact=True).select_option("Millimeters")
+    choose(page, "Round to", "Millimeters")
     page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     correct(page, "Alcove width", "37 7/16")
     accept(page)

@@ -1,13 +1,21 @@
 """How sure a number is, on a phone: another number, a rule for tapes, a fit, what a person says."""
 
-from tests.browser.hand import choose, keep_as, open_question, tap_keys, type_into
+from tests.browser.hand import (
+    choose,
+    chosen,
+    field_called,
+    keep_as,
+    open_question,
+    tap_keys,
+    type_into,
+)
 from tests.browser.project.in_project import keep_reading, open_entry, take
 from tests.browser.words import HOW_ACCURATE
 
 
 def take_into(page, label, then=""):
     """Take the only reading of the project into a field, and go on typing."""
-    page.get_by_label(label, exact=True).tap()
+    field_called(page, label).tap()
     take(page, "Alcove width")
     tap_keys(page, then)
     page.get_by_role("button", name="Done").tap()
@@ -40,10 +48,10 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     choose(page, "Tapes you haven’t checked", "NIST Handbook 44")
     page.get_by_text("7 9/16″, probably within 1/16″, 1/16″ at the outside.").wait_for()
     page.get_by_text("Alcove width: 37 9/16, ± 1/16″").wait_for()
-    assert page.get_by_role("radio", name="Inside width", exact=True).is_checked()
+    assert chosen(page, "Which number", "Inside width").is_visible()
     page.reload()
     page.get_by_text("7 9/16″, probably within 1/16″, 1/16″ at the outside.").wait_for()
-    assert page.get_by_role("radio", name="NIST Handbook 44").is_checked()
+    assert chosen(page, "Tapes you haven’t checked", "NIST Handbook 44").is_visible()
 
     page.get_by_role("button", name="Measure Alcove width again").tap()
     say_off(page, "1/4")

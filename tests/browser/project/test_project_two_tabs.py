@@ -3,7 +3,7 @@
 from playwright.sync_api import expect
 
 from tests.browser.conftest import PATIENCE
-from tests.browser.hand import choose, keep_as, open_place, type_into
+from tests.browser.hand import choose, chosen, keep_as, open_place, type_into
 from tests.browser.project.in_project import (
     fill_linked_rail,
     keep_reading,
@@ -70,7 +70,7 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     one.get_by_text(MEANWHILE).wait_for()
     shows(one, "Kerf", "1/16")
     choose(one, "Rounding", "Down to the last mark")
-    two.get_by_label("Down to the last mark").and_(two.locator(":checked")).wait_for()
+    chosen(two, "Rounding", "Down to the last mark").wait_for()
     shows(two, "Kerf", "5/32")
     put(one, "Kerf", "1/16")
     shows(two, "Kerf", "1/16")
@@ -82,7 +82,7 @@ def test_each_tab_keeps_only_what_was_typed_in_it(phone, server):
     shows(one, "Where", "At the floor")
     choose(one, LIGHT_OR_HEAVY, "Light")
     one.get_by_text("Updated Alcove width.").wait_for()
-    two.get_by_label("Light").and_(two.locator(":checked")).wait_for()
+    chosen(two, LIGHT_OR_HEAVY, "Light").wait_for()
     shows(two, "Where", "At the floor")
 
     put(two, READING, "37 5/8")

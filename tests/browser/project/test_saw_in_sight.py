@@ -124,15 +124,10 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator(".piece-wrong").wait_for(state="detached")
 
 
-def pick(page, label, option):
-    """Choose from a list."""
-    page.get_by_label(label).select_option(label=option)
-
-
 LONG = {
     "inches": ([], "129 29/32", "129"),
     "feet": ([(choose, "Show lengths in", "Feet and inches")], "129 29/32", "10′"),
-    "millimeters": ([(pick, "Round to", "Tenths of a millimeter")], "1078.5 mm", "1078.5"),
+    "millimeters": ([(choose, "Round to", "Tenths of a millimeter")], "1078.5 mm", "1078.5"),
 }
 
 

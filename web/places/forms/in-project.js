@@ -16,12 +16,11 @@ export const askInProject = (app, act) => async (message) => {
 };
 
 /**
- * How a text was read, and behind it what the project's names in it stand for now.
- * @param {string} echo
+ * How a text was read, and what the project's names in it stand for now.
+ * @param {string} text
  * @param {{name: string, stands_for: string}[]} [names] as the core found them in the text
  */
-export const echoed = (echo, names = []) =>
-  [echo, ...names.map(({ name, stands_for: number }) => `${name} is ${number}`)].join("; ");
+export const echoed = (text, names = []) => ({ text, names });
 
 /**
  * The same for each field of a question.

@@ -53,7 +53,8 @@ export function questionAsked(app, { declared, entry, of }) {
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
     result.show(answer);
-    fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors: result.errors().beside });
+    const { beside: errors, wanted: needed } = result.errors();
+    fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
     app.sheet.refresh();
   }

@@ -1,8 +1,10 @@
 import { element } from "../element.js";
+import { askedOnce } from "./asked-once.js";
 import { choiceField } from "./choice-field.js";
 import { countField } from "./count-field.js";
-import { grouped, openGroupOf } from "./field-group.js";
+import { folded } from "./folds.js";
 import { manyField } from "./many-field.js";
+import { isFilledIn } from "./present-value.js";
 import { textField } from "./text-field.js";
 
 /** @import { DrawnField, FieldWidget, Form, FormOptions, Typed } from "../widget.d.ts" */
@@ -28,6 +30,9 @@ const WIDGET = {
 export function form({ fields, values, onInput, onFocus }) {
   const current = { ...values };
   const widgets = new Map(fields.map((field) => [field.key, drawn(field)]));
+  const once = askedOnce(fields, { current, widgetOf, put, isAsked, changed });
+  const { nodes, folds } = folded(fields, (field) => widgetOf(field.key).node);
+  const node = element("div", { class: "form" }, nodes);
 
   /** @param {DrawnField} field */
   function drawn(field) {
@@ -40,10 +45,15 @@ export function form({ fields, values, onInput, onFocus }) {
       onFocus: (input) => onFocus?.(input, field),
       onInput(typed) {
         current[field.key] = typed;
-        reveal();
-        onInput({ ...current });
+        once.typed(field.key);
+        changed();
       },
     });
+  }
+
+  function changed() {
+    reveal();
+    onInput({ ...current });
   }
 
   /** @param {string} key */
@@ -62,37 +72,69 @@ export function form({ fields, values, onInput, onFocus }) {
     widgetOf(key).set(value);
   }
 
-  function reveal() {
-    for (const { key, shown_when: conditions = [] } of fields) {
-      widgetOf(key).node.hidden = !conditions.every(({ field, is }) => is.includes(String(current[field])));
-    }
+  /** @param {DrawnField} field */
+  function isAsked({ shown_when: conditions = [] }) {
+    return conditions.every(({ field, is }) => is.includes(String(current[field])));
   }
 
-  reveal();
-  const nodes = grouped(fields, (field) => widgetOf(field.key).node);
+  /** @param {DrawnField} field */
+  const isShown = (field) => isAsked(field) && once.askedBy(field.key) === field.key;
+
+  function reveal() {
+    for (const field of fields) widgetOf(field.key).node.hidden = !isShown(field);
+    for (const fold of folds) fold.draw(fold.fields.filter(isShown).map(once.named), current);
+  }
+
+  /** What came from elsewhere is there. */
+  function settle() {
+    once.settle();
+    reveal();
+    // On the screen a fold stays as the person left it: its row says what is in it.
+    if (!node.isConnected) for (const fold of folds) fold.node.open ||= fold.fields.some(isTyped);
+  }
+
+  /** @param {DrawnField} field */
+  function isTyped(field) {
+    const value = current[field.key];
+    return isShown(field) && isFilledIn(value) && value !== field.default;
+  }
+
+  settle();
   return {
-    node: element("div", { class: "form" }, nodes),
+    node,
     values: () => ({ ...current }),
     set(next) {
       for (const { key, default: usual } of fields) put(key, next[key] ?? usual ?? "");
-      reveal();
+      settle();
     },
     take(key, value) {
       if (JSON.stringify(current[key] ?? "") === JSON.stringify(value)) return true;
       if (isTypedInto(widgetOf(key).node)) return false;
       put(key, value);
-      reveal();
+      settle();
       return true;
     },
-    show({ echoes = {}, errors = [] }) {
+    show({ echoes = {}, errors = [], needed = [] }) {
       for (const [key, widget] of widgets) {
-        const own = errors.filter((error) => error.field === key);
+        const own = errors.filter(({ field }) => field && once.askedBy(field) === key);
         widget.show({ echo: echoes[key], error: own[0], errors: own });
-        if (own.length > 0) openGroupOf(widget.node);
+        if (own.length > 0) unfold(widget);
       }
+      for (const { field } of needed) if (field && widgets.has(field)) unfold(widgetOf(field));
+    },
+    open(key) {
+      const widget = widgetOf(once.askedBy(key));
+      unfold(widget);
+      widget.focus();
     },
   };
 }
+
+/**
+ * What is wrong, or asked for, must not be hidden.
+ * @param {FieldWidget<any>} widget
+ */
+const unfold = ({ node }) => node.closest(".fold")?.setAttribute("open", "");
 
 /**
  * Whether somebody is typing within a node.

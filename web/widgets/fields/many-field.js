@@ -1,7 +1,9 @@
-import { button, element, firstIn } from "../element.js";
+import { button, element, firstIn, freshId } from "../element.js";
 import { fieldError } from "./field-error.js";
+import { helpLine, helpOnFocus } from "./help-on-focus.js";
+import { rowList } from "./row-list.js";
 
-/** @import { DrawnField, FieldWidget, Form, RowsOptions, Typed, Wrong } from "../widget.d.ts" */
+/** @import { DrawnField, FieldWidget, RowsOptions, Typed, Wrong } from "../widget.d.ts" */
 
 /** @typedef {string | Record<string, Typed>} Row what is typed into one: a text by itself, or several */
 
@@ -15,11 +17,13 @@ const ITEM = "item";
  * @returns {FieldWidget<Row[]>}
  */
 export function manyField({ field, value, onInput, onFocus, form }) {
-  const { fields, wrap, unwrap, placeOf } = rowsOf(field);
+  const { fields, least, wrap, unwrap, placeOf } = rowsOf(field);
   const wrong = fieldError();
-  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, added);
+  const add = button(`Add ${(field.row_label ?? "one").toLowerCase()}`, added, { class: "button add-row" });
   const rows = rowList({
     label: field.row_label ?? field.label,
+    isLine: field.kind === "lengths",
+    least,
     draw: (start) => form({ fields, values: start, onInput: tell, onFocus }),
     onCount: (count) => {
       add.hidden = count >= (field.most_rows ?? Infinity);
@@ -37,11 +41,31 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   function added() {
     const row = rows.append({});
     tell();
-    firstIn(row.node, "input[type=text]")?.focus();
+    firstIn(row.node, "input[type=text], button, input")?.focus();
   }
 
   /** @param {Row[]} typed */
-  const set = (typed) => rows.set((typed?.length ? typed : [unwrap({})]).map(wrap));
+  const set = (typed) => rows.set((typed?.length ? typed : Array.from({ length: least }, () => unwrap({}))).map(wrap));
+
+  /**
+   * Next in the last field goes on to a row more; one that was left as it came is taken away again.
+   * @param {Event} event
+   */
+  function goesOn(event) {
+    const last = rows.all().at(-1);
+    const texts = last
+      ? [...last.box.querySelectorAll("input[type=text]")].filter((each) => each.checkVisibility())
+      : [];
+    if (!last || event.target !== texts.at(-1)) return;
+    if (!rows.isUntouched(last)) {
+      if (add.hidden) return;
+      event.preventDefault();
+      return added();
+    }
+    if (rows.all().length <= least) return;
+    rows.leaveOut(last);
+    tell();
+  }
 
   /**
    * Each row hears of its own errors; what is wrong with the whole is said below.
@@ -56,21 +80,43 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   }
 
   set(value);
+  const id = freshId("many");
+  const help = helpLine(field.help, `${id}-help`);
   const legend = element("legend", {}, field.label);
-  const help = field.help ? element("p", { class: "help" }, field.help) : null;
-  const node = element("fieldset", { class: "field field-many" }, legend, help, rows.node, add, wrong.node);
-  return { node, value: values, set, show };
+  const node = element(
+    "fieldset",
+    { class: "field field-many", "aria-describedby": help?.id, "ongo-next": goesOn },
+    legend,
+    help,
+    rows.node,
+    add,
+    wrong.node,
+  );
+  helpOnFocus(node, help);
+  return {
+    node,
+    line: rows.node,
+    value: values,
+    set,
+    show,
+    rename(text) {
+      legend.textContent = text;
+    },
+    focus: () => firstIn(node, "input[type=text], button")?.focus(),
+  };
 }
 
 /**
- * How rows are drawn as forms: of which fields, how what is typed into one becomes the values of its form and back, and
- * which field an error of a row is about. A row is `any`: a draft of an older version may hold anything.
+ * How rows are drawn as forms: of which fields, how many there are at the least, how what is typed into one becomes the
+ * values of its form and back, and which field an error of a row is about. A row is `any`: a draft of an older version
+ * may hold anything.
  * @param {DrawnField} field
  */
 function rowsOf(field) {
   if (field.kind !== "lengths")
     return {
       fields: field.fields ?? [],
+      least: field.may_be_blank ? 0 : 1,
       wrap: (/** @type {any} */ row) => row,
       unwrap: (/** @type {Record<string, any>} */ typed) => typed,
       placeOf: (/** @type {Wrong} */ { part }) => part,
@@ -79,66 +125,9 @@ function rowsOf(field) {
   const item = { ...field, kind: "length", key: ITEM, label: field.row_label ?? field.label, help: null };
   return {
     fields: [item],
+    least: 1,
     wrap: (/** @type {any} */ text) => ({ [ITEM]: text }),
     unwrap: (/** @type {Record<string, any>} */ typed) => typed[ITEM] ?? "",
     placeOf: () => ITEM,
   };
-}
-
-/**
- * Forms one below the other, each with a button that takes it away.
- * @param {object} options
- * @param {string} options.label what a row is called
- * @param {(start: Record<string, Typed>) => Form} options.draw
- * @param {(count: number) => void} options.onCount
- * @param {() => void} options.onTakenAway
- */
-function rowList({ label, draw, onCount, onTakenAway }) {
-  const node = element("div", { class: "rows" });
-  /** @type {(Form & {box: HTMLElement, away: HTMLElement})[]} */
-  let rows = [];
-
-  /** @param {Record<string, Typed>} start */
-  function append(start) {
-    const form = draw(start);
-    const away = button("Remove", () => remove(row), { class: "button quiet" });
-    const row = { ...form, away, box: element("div", { class: "row", role: "group" }, form.node, away) };
-    rows.push(row);
-    node.append(row.box);
-    counted();
-    return row;
-  }
-
-  function counted() {
-    rows.forEach(({ box, away }, at) => {
-      box.setAttribute("aria-label", `${label} ${at + 1}`);
-      away.setAttribute("aria-label", `Remove ${label.toLowerCase()} ${at + 1}`);
-    });
-    onCount(rows.length);
-  }
-
-  function leaveOut(row) {
-    rows = rows.filter((each) => each !== row);
-    row.box.remove();
-    counted();
-  }
-
-  function remove(row) {
-    leaveOut(row);
-    onTakenAway();
-  }
-
-  /**
-   * Rows that are there already stay the same fields: somebody may be typing in one.
-   * @param {Record<string, Typed>[]} wanted
-   */
-  function set(wanted) {
-    for (const row of rows.slice(wanted.length)) leaveOut(row);
-    rows.forEach((row, at) => {
-      row.set(wanted[at]);
-    });
-    for (const start of wanted.slice(rows.length)) append(start);
-  }
-
-  return { node, all: () => rows, append, set };
 }

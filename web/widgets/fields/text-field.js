@@ -1,6 +1,8 @@
 import { element, freshId } from "../element.js";
-import { unbroken } from "../numbers/unbroken.js";
+import { echoLine } from "./echo-line.js";
 import { fieldError } from "./field-error.js";
+import { fieldRow } from "./field-row.js";
+import { helpLine, helpOnFocus } from "./help-on-focus.js";
 
 /** @import { DrawnField, FieldOptions, TextWidget, Told } from "../widget.d.ts" */
 
@@ -9,6 +11,12 @@ import { fieldError } from "./field-error.js";
  * @param {DrawnField} field
  */
 const isWords = (field) => field.kind === "text";
+
+/**
+ * @param {DrawnField} field
+ * @param {string} label
+ */
+const withUnit = ({ kind, unit }, label) => (kind === "number" && unit ? `${label}, ${unit}` : label);
 
 /**
  * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
@@ -23,32 +31,25 @@ export function textField({ field, value, onInput, onFocus }) {
   const id = freshId("field");
   /** @type {Told} */
   let latest = {};
-  const input = inputOf(field, { id, value, onInput, onFocus, onLook: say });
-  const echo = element("span", { class: "echo", id: `${id}-echo` });
+  const echo = echoLine(`${id}-echo`);
+  const help = helpLine(field.help, `${id}-help`);
   const wrong = fieldError(`${id}-error`);
-  const node = element(
-    "div",
-    { class: "field" },
-    element(
-      "label",
-      { for: id },
-      field.kind === "number" && field.unit ? `${field.label}, ${field.unit}` : field.label,
-    ),
-    input,
-    echo,
-    field.help ? element("p", { class: "help" }, field.help) : null,
-    wrong.node,
-  );
+  const described = [echo.node, help, wrong.node].flatMap((each) => each?.id ?? []).join(" ");
+  const input = inputOf(field, { id, described, value, onInput, onFocus, onLook: say });
+  const label = element("label", { for: id }, withUnit(field, field.label));
+  const { node, line } = fieldRow({ row: [label, input], under: [echo.node, help, wrong.node] });
+  helpOnFocus(node, help);
 
   function say() {
     const quiet = document.activeElement === input;
-    echo.textContent = latest.echo ? `= ${unbroken(latest.echo)}` : "";
+    echo.show(input.value, latest.echo);
     input.setAttribute("aria-invalid", latest.error && !quiet ? "true" : "false");
     wrong.show(latest.error, { quiet });
   }
 
   return {
     node,
+    line,
     input,
     value: () => input.value,
     set(text) {
@@ -58,6 +59,10 @@ export function textField({ field, value, onInput, onFocus }) {
       latest = said;
       say();
     },
+    rename(text) {
+      label.textContent = withUnit(field, text);
+    },
+    focus: () => input.focus(),
   };
 }
 
@@ -66,12 +71,13 @@ export function textField({ field, value, onInput, onFocus }) {
  * @param {DrawnField} field
  * @param {object} options
  * @param {string} options.id
+ * @param {string} options.described the ids of what is said of it
  * @param {string} options.value
  * @param {(text: string) => void} options.onInput
  * @param {((input: HTMLInputElement) => void)} [options.onFocus]
  * @param {() => void} options.onLook called when it gets the focus, and when it is left
  */
-function inputOf(field, { id, value, onInput, onFocus, onLook }) {
+function inputOf(field, { id, described, value, onInput, onFocus, onLook }) {
   let entering = false;
   const input = element("input", {
     id,
@@ -81,7 +87,7 @@ function inputOf(field, { id, value, onInput, onFocus, onLook }) {
     autocomplete: "off",
     spellcheck: "false",
     "data-keypad": isWords(field) ? null : field.kind,
-    "aria-describedby": `${id}-echo ${id}-error`,
+    "aria-describedby": described,
     placeholder: field.may_be_blank ? (field.blank_shows ?? "optional") : "",
     value,
     oninput: () => onInput(input.value),

@@ -15,7 +15,7 @@ import { replaceAll } from "./typing.js";
  * @property {(() => void) | null} [whenDone] called when the person is done
  */
 
-const TYPED_INTO = 'input[type="text"], input[type="search"], textarea';
+const ANSWERED_ELSEWHERE = 'input[type="text"], input[type="search"], textarea, .picker *';
 
 /**
  * The keypad that stands in the place of the tabs while a field is being typed in. It shows how
@@ -66,12 +66,13 @@ export function keypadSheet(host, strip) {
   }
 
   /**
-   * A field that is typed into by other means has no keypad: it may not stay with the one before.
+   * A field that is typed into by other means has no keypad, nor has a list to pick from: it may not stay with the one
+   * before.
    * @param {FocusEvent} event
    */
   function focused({ target }) {
     const isOther = opened && target !== opened.field;
-    if (isOther && target instanceof Element && target.matches(TYPED_INTO)) close();
+    if (isOther && target instanceof Element && target.matches(ANSWERED_ELSEWHERE)) close();
   }
 
   document.addEventListener("keydown", entered);
@@ -83,7 +84,8 @@ export function keypadSheet(host, strip) {
 }
 
 /**
- * Draws the keys of a field, and returns what shows the text above them.
+ * Draws the keys of a field, and returns what shows the text above them. The keys stay where they are, whatever is said
+ * above them: its lines have their room, and what keeps the answer has its own as soon as there may be one.
  * @param {{host: HTMLElement, field: HTMLInputElement, strip: Strip | null, next(): void, leave(): void}} sheet
  * @param {Options} options
  */
@@ -100,14 +102,20 @@ function drawn({ host, field, strip, next, leave }, { kind, unit, peek, from = n
   document.body.classList.add("sheet-open");
 
   return function show() {
-    const before = host.offsetHeight;
     const seen = peek();
     lines.replaceChildren(...seen.lines);
-    const keep = seen.keep ? beside(seen.keep.label, seen.keep.run, { class: "button sheet-button primary" }) : null;
-    acts.replaceChildren(...present([known, clear, keep, done]));
+    acts.replaceChildren(...present([known, clear, "keep" in seen ? keeping(seen.keep) : null, done]));
     keys.refresh();
-    if (host.offsetHeight > before) field.scrollIntoView({ block: "nearest" });
   };
+}
+
+/**
+ * The key that keeps the answer; before there is one it only takes its room.
+ * @param {Peek["keep"]} keep
+ */
+function keeping(keep) {
+  const { label, run } = keep ?? { label: "Save", run() {} };
+  return beside(label, run, { class: `button sheet-button primary ${keep ? "" : "only-room"}` });
 }
 
 /**

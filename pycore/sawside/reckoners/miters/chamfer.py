@@ -1,5 +1,6 @@
 """A chamfer from any one of its measures: width = set-back / cos(angle), depth = set-back x tan."""
 
+from sawside.drawing.choices.measures import CHAMFERS
 from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import arc, dimension, drawing, label, line, polygon
 from sawside.errors import Refusal
@@ -109,7 +110,7 @@ RECKONER = Reckoner(
     job="boxes and edges",
     picture={"wood": "M5 35V5h17l13 13v17z", "ink": "M26 5h9v9", "chalk": "M22 5l13 13"},
     fields=(
-        choice("known", "Known", _KNOWN),
+        choice("known", "Known", _KNOWN, pictures=CHAMFERS),
         length(
             "measure", "Measured", help="The one you picked above.", least="1/64 in", most="24 in"
         ),

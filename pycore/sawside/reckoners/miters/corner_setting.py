@@ -6,6 +6,7 @@ its own edge: from square that is 90 less half the corner.
 
 from fractions import Fraction
 
+from sawside.drawing.choices.corners import CORNERS
 from sawside.drawing.miters.corner import joint
 from sawside.errors import Refusal
 from sawside.geometry.corner import corner_of_slope, corner_of_three, corner_within
@@ -146,6 +147,7 @@ RECKONER = Reckoner(
     order=210,
     job="miters and frames",
     picture={"wood": "M20 6v11L9 36l-8-5zM20 6v11l11 19 8-5z", "chalk": "M20 2v21"},
+    basic=("found", "read", "bevel_opens", "corner"),
     fields=(
         choice(
             "found",
@@ -154,7 +156,7 @@ RECKONER = Reckoner(
             help="No protractor? Set a bevel gauge to the corner and trace it on a straight board.",
         ),
         corner_field("angle", "Corner", least=_LEAST, default=None, shown_when=_READ),
-        choice("read", "Corner type", _KINDS, shown_when=_READ),
+        choice("read", "Corner type", _KINDS, pictures=CORNERS, shown_when=_READ),
         angle(
             "angle_off",
             "Good to within",
@@ -193,6 +195,7 @@ RECKONER = Reckoner(
             shown_when=_BEVEL,
         ),
         choice("bevel_opens", "Bevel", _OPENS, shown_when=_BEVEL),
+        choice("corner", "Corner type", _KINDS, pictures=CORNERS, shown_when=_MEASURED),
         length(
             "length_off",
             "Measured to within",
@@ -202,7 +205,6 @@ RECKONER = Reckoner(
             most="1/2 in",
             shown_when=_MEASURED,
         ),
-        choice("corner", "Corner type", _KINDS, shown_when=_MEASURED),
     ),
     answers=(
         Answer("setting", "Miter angle", "angle", sets="turned"),

@@ -1,11 +1,11 @@
 """How long is a strip along the edge of a panel, whose ends meet other strips."""
 
 from sawside.drawing.miters.edge_piece import edge_piece
-from sawside.reckoners.declaration import Answer, Part, Reckoner, Reckoning, angle, length
+from sawside.reckoners.declaration import Alike, Answer, Part, Reckoner, Reckoning, angle, length
 from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import STRIP, blank
-from sawside.reckoners.miters.shared.strip_ends import end_fields, strip_of
+from sawside.reckoners.miters.shared.strip_ends import ASKED, end_fields, strip_of
 from sawside.wood.saw import cautions_at_the_saw
 
 _BACKING_BOARD = (
@@ -85,6 +85,8 @@ RECKONER = Reckoner(
         "ink": "M3 14h25M3 20h25M3 26h25",
         "chalk": "M28 8h8v24h-8z",
     },
+    basic=("panel", "thickness", *ASKED),
+    alike=(Alike(),),
     fields=(
         length("panel", "Panel edge", help="The edge you glue the strip to.", least="1/4 in"),
         length(

@@ -7,10 +7,12 @@ way from the inside to the outside is longer than the inside by t of both allowa
 
 from fractions import Fraction
 
+from sawside.drawing.choices.measures import MITERED_SIDES
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
+    Alike,
     Answer,
     End,
     Part,
@@ -21,7 +23,7 @@ from sawside.reckoners.declaration import (
     length,
 )
 from sawside.reckoners.miters.shared.corner_field import past_lines
-from sawside.reckoners.miters.shared.end_fields import end_fields
+from sawside.reckoners.miters.shared.end_fields import ASKED, end_fields
 from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.reckoners.miters.shared.mitered_piece import piece_of
 from sawside.wood.saw import cautions_at_the_saw
@@ -140,6 +142,8 @@ RECKONER = Reckoner(
         "ink": "M12 5h16M12 3v4M28 3v4",
         "chalk": "M3 30h34m-3-3l3 3-3 3M6 27l-3 3 3 3",
     },
+    basic=("known", "known_face", "width", *ASKED),
+    alike=(Alike(),),
     fields=(
         length(
             "known",
@@ -155,6 +159,7 @@ RECKONER = Reckoner(
                 "outside": "Outside edge (long points)",
                 "rabbet": "Back of the rabbet",
             },
+            pictures=MITERED_SIDES,
             help="Sawside works out the others.",
         ),
         length("width", "Stock width", help="Across the face, where you see the miter.", **ACROSS),

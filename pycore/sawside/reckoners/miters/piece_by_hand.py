@@ -10,6 +10,7 @@ from sawside.geometry.mitered_end import MiteredEnd, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import (
+    Alike,
     Answer,
     Choice,
     End,
@@ -130,6 +131,8 @@ RECKONER = Reckoner(
     job="boxes and edges",
     picture={"wood": "M3 13h34v14H3z", "chalk": "M20 16v8M16 20h8"},
     offered=False,
+    basic=("length", "count", "width", "thickness"),
+    alike=(Alike(),),
     fields=(
         length("length", "Length", help="Long point, if an end is mitered.", least="1/64 in"),
         count("count", "How many", default="1", least="1"),

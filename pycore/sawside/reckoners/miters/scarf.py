@@ -136,6 +136,7 @@ RECKONER = Reckoner(
     order=260,
     job="molding",
     picture={"wood": "M3 15h19L14 25H3zM26 15h11v10H18z", "chalk": "M27 10L13 30"},
+    basic=("run", "stick", "thickness", "cut", "angle", "slope"),
     fields=(
         length(
             "run", "Run", help="End to end, with both ends cut square.", least="1 in", most="200 ft"

@@ -4,6 +4,7 @@ All sides lean alike. Measures are those of the outside faces, between level rim
 out by height x tan(slope), and at each end its wide edge is longer by that x tan(180 / sides).
 """
 
+from sawside.drawing.choices.joints import BOX_CORNERS
 from sawside.reckoners.declaration import (
     Answer,
     Part,
@@ -90,6 +91,7 @@ RECKONER = Reckoner(
     order=264,
     job="boxes and edges",
     picture={"wood": "M3 9h34l-7 25H10z", "chalk": "M10 34V14M10 19h-4"},
+    basic=("sides", "height", "slope", "reach", "size", "thickness"),
     fields=(
         count("sides", "Sides", default="4", least="3", most="24"),
         choice("wide", "Wider at", {"top": "Top", "bottom": "Bottom"}),
@@ -125,6 +127,7 @@ RECKONER = Reckoner(
             "joint",
             "Joints",
             {"miter": "Mitered", "butt": "Butted"},
+            pictures=BOX_CORNERS,
             help="Butted: two sides run long, the other two fit between.",
         ),
         TILTS,

@@ -7,6 +7,7 @@ wider strip is wider than the narrower one by the set-back.
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.drawing.choices.boards import STRIPS_LAID
 from sawside.drawing.miters.strips import two_strips_drawing
 from sawside.errors import Refusal
 from sawside.lengths.marks import Rounded
@@ -162,6 +163,7 @@ RECKONER = Reckoner(
     order=250,
     job="molding",
     picture={"wood": "M3 28v-5q5-1 6-5t6-5h10q5 1 6 5t6 5v5z", "chalk": "M18 7v27M22 7v27"},
+    basic=("board", "wide", "set_back", "thickness"),
     fields=(
         length(
             "board",
@@ -211,7 +213,7 @@ RECKONER = Reckoner(
             least="1/8 in",
             most="2 ft",
         ),
-        choice("laid", "Assembly", _LAID),
+        choice("laid", "Assembly", _LAID, pictures=STRIPS_LAID),
     ),
     answers=(
         Answer("rip_setting", "Fence to blade", must="agree"),

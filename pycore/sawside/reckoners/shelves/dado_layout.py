@@ -1,5 +1,6 @@
 """Dadoes across both sides, and rabbets at their ends: where, how wide, how deep."""
 
+from sawside.drawing.choices.joints import DADO_RUNS
 from sawside.drawing.paper.story_stick import story_stick
 from sawside.drawing.shelves.sides import Sides
 from sawside.errors import Refusal
@@ -126,6 +127,7 @@ RECKONER = Reckoner(
     order=311,
     job="shelf layout",
     picture={"wood": "M7 3h14v8h-6v5h6v9h-6v5h6v7H7z", "chalk": "M37 11H15v5h22M37 25H15v5h22"},
+    basic=("side", "depth", "shelf", "places"),
     fields=(
         SIDE,
         SIDE_DEPTH,
@@ -169,6 +171,7 @@ RECKONER = Reckoner(
             "run",
             "Dado type",
             {"through": "Through to the front", "stopped": "Stopped short of the front edge"},
+            pictures=DADO_RUNS,
         ),
         length(
             "stop",

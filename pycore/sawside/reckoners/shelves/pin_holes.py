@@ -162,6 +162,7 @@ RECKONER = Reckoner(
         "ink": "M9.5 9h1M9.5 16h1M9.5 23h1M9.5 30h1M17.5 9h1M17.5 16h1M17.5 23h1M17.5 30h1",
         "chalk": "M30 9v14m-3-3l3 3 3-3M27 12l3-3 3 3",
     },
+    basic=("side", "depth", "first", "pitch", "own_pitch"),
     fields=(
         SIDE,
         SIDE_DEPTH,

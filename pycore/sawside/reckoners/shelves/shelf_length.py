@@ -1,9 +1,12 @@
 """How long a shelf is between two sides: in dadoes, on pins, or fitted; or how wide the case is."""
 
+from sawside.drawing.choices.joints import SHELF_FITS
+from sawside.drawing.choices.measures import CASE_WIDTHS
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import (
+    Alike,
     Answer,
     End,
     Fit,
@@ -144,6 +147,8 @@ RECKONER = Reckoner(
         "wood": "M3 4h7v32H3zM30 4h7v32h-7zM7 14h26v6H7z",
         "chalk": "M7 28h26m-3-3l3 3-3 3M10 25l-3 3 3 3",
     },
+    basic=("width", "shelf", "width_is", "side_thickness", "joint"),
+    alike=(Alike(noun="dadoes"),),
     makes_parts=True,
     fields=(
         length("width", "Case width", least="1 in", blank_means="Figured from the shelf."),
@@ -152,6 +157,7 @@ RECKONER = Reckoner(
             "width_is",
             "Width measured",
             {"inside": "Inside, between the sides", "outside": "Outside, across both sides"},
+            pictures=CASE_WIDTHS,
             default=None,
         ),
         thickness(
@@ -165,6 +171,7 @@ RECKONER = Reckoner(
                 "pins": "Loose, on pins or cleats",
                 "fixed": "Tight between the sides",
             },
+            pictures=SHELF_FITS,
             default=None,
         ),
         *(

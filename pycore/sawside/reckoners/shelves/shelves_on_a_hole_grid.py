@@ -171,6 +171,7 @@ RECKONER = Reckoner(
         ),
         "chalk": "M6 14h28M6 26h28",
     },
+    basic=("height", "wanted", "shelf_count", "heights", "first", "pitch", "own_pitch"),
     fields=(
         height_field(),
         THICKNESS,

@@ -127,6 +127,7 @@ RECKONER = Reckoner(
         "ink": "M38.5 15v10",
         "chalk": "M12.5 10v20M24.5 10v20M36.8 10v20",
     },
+    basic=("stick", "piece", "kerf"),
     fields=(
         length("stick", "Stick", help="Its full length now.", least="1/4 in"),
         length("piece", "Piece", help="The length of each piece.", least="1/16 in"),

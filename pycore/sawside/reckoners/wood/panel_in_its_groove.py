@@ -8,6 +8,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, clearance, length
 from sawside.reckoners.wood.shared.moisture_fields import (
+    ASKED,
     MOISTURE,
     SOURCE,
     WOOD,
@@ -109,6 +110,7 @@ RECKONER = Reckoner(
         "wood": "M3 6h15v9H9v10h9v9H3zM14 15h23v10H14z",
         "chalk": "M9 15h5v10H9zM36 30H24m3-3l-3 3 3 3",
     },
+    basic=("opening", "groove", *ASKED),
     fields=(
         length(
             "opening",

@@ -5,6 +5,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
 from sawside.reckoners.wood.shared.moisture_fields import (
+    ASKED,
     MOISTURE,
     SOURCE,
     WOOD,
@@ -56,6 +57,7 @@ RECKONER = Reckoner(
     ),
     order=400,
     job="wood",
+    basic=("width", *ASKED),
     fields=(
         length("width", "Width", help="Across the grain, today.", least="1/4 in"),
         *WOOD,

@@ -1,5 +1,6 @@
 """One end of a piece that is cut at an angle: how it is asked for, and the end that this makes."""
 
+from sawside.drawing.choices.ends import ENDS as PICTURES
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
 from sawside.reckoners.declaration import angle, choice, length
@@ -22,7 +23,14 @@ def end_fields(side):
     """The fields of the "left" or the "right" end; what its choice does not need is hidden."""
     end, name = f"{side}_end", side.capitalize()
     return (
-        choice(end, f"{name} end", _ENDS, default="45", help=_ENDS_HELP if side == "left" else ""),
+        choice(
+            end,
+            f"{name} end",
+            _ENDS,
+            pictures=PICTURES[side],
+            default="45",
+            help=_ENDS_HELP if side == "left" else "",
+        ),
         angle(
             f"{side}_angle",
             f"{name} end angle",
@@ -53,6 +61,14 @@ def end_fields(side):
             shown_when=(end, ("unequal",)),
         ),
     )
+
+
+ASKED = tuple(
+    f"{side}_{each}"
+    for side in ("left", "right")
+    for each in ("end", "angle", "tilt", "corner", "neighbor")
+)
+"""The keys of the fields of both ends."""
 
 
 def cut_end(given, show, side):

@@ -8,6 +8,7 @@ both. A chamfer is made last: the strip is cut so long that its panel side still
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.drawing.choices.ends import STRIP_ENDS
 from sawside.drawing.miters.edge_piece import EdgeCut
 from sawside.errors import Refusal
 from sawside.geometry.angles import tangent
@@ -63,7 +64,7 @@ def end_fields(side):
     """The fields of the "left" or the "right" end."""
     name, end = side.capitalize(), f"{side}_end"
     return (
-        choice(end, f"{name} end", _ENDS),
+        choice(end, f"{name} end", _ENDS, pictures=STRIP_ENDS[side]),
         corner_field(
             f"{side}_corner",
             f"{name} corner",
@@ -79,6 +80,12 @@ def end_fields(side):
             shown_when=(end, ("chamfer",)),
         ),
     )
+
+
+ASKED = tuple(
+    f"{side}_{each}" for side in ("left", "right") for each in ("end", "corner", "chamfer")
+)
+"""The keys of the fields of both ends."""
 
 
 def strip_of(given, show):

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from sawside.drawing.choices.loads import LOADS_ON
 from sawside.reckoners.declaration import Choice, choice, length, material, number
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.wood.strength.loads import LOADS
@@ -69,6 +70,7 @@ SPREAD = choice(
         "middle": "All at the center",
         "quarters": "Half at each quarter point",
     },
+    pictures=LOADS_ON,
 )
 
 

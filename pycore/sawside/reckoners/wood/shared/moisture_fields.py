@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.drawing.choices.boards import SAWN
 from sawside.errors import Refusal
 from sawside.geometry.angles import cosine
 from sawside.lengths.real import Exact
@@ -82,7 +83,7 @@ WOOD = (
         most="0.02",
         shown_when=("species", ("own",)),
     ),
-    choice("sawn", "Cut", _SAWN),
+    choice("sawn", "Cut", _SAWN, pictures=SAWN),
     angle(
         "rings",
         "Ring angle",
@@ -103,6 +104,8 @@ MOISTURE = (
     number("low", "At its driest", "%", most=_MOST, shown_when=("year", ("own",))),
     number("high", "At its wettest", "%", most=_MOST, shown_when=("year", ("own",))),
 )
+ASKED = ("species", "now", "temperature_f", "temperature_c", "humidity", "year")
+"""The keys of those that the plain case needs."""
 
 
 @dataclass(frozen=True, slots=True)

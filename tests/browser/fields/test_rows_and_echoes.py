@@ -1,0 +1,72 @@
+"""Next goes on in a list without a trap; a text is echoed only where that says more.
+
+Heights of the record cabinet's shelves and readings of its alcove.
+"""
+
+from tests.browser.hand import open_question, tap_keys, type_into
+from tests.browser.project.in_project import keep_reading, take
+
+
+def key(page, name):
+    """Tap one key by its name."""
+    page.get_by_role("group", name="Keypad").get_by_role("button", name=name, exact=True).tap()
+
+
+def rows_of(page):
+    """The texts of the list."""
+    rows = page.locator(".field-many .row input[type=text]")
+    return rows.evaluate_all("(all) => all.map((each) => each.value)")
+
+
+def test_next_adds_a_row_and_goes_on_from_one_that_is_left_empty(page):
+    open_question(page, "smallest", "Smallest of several readings")
+    page.locator(".field-many .row input").first.tap()
+    for text in ("48", "47 7/8"):
+        tap_keys(page, text)
+        key(page, "Next")
+    tap_keys(page, "47")
+    key(page, "Next")
+    assert rows_of(page) == ["48", "47 7/8", "47", ""]
+    key(page, "Next")
+    assert rows_of(page) == ["48", "47 7/8", "47"]
+    assert not page.evaluate("Boolean(document.activeElement.closest('.field-many'))")
+
+
+def test_only_what_says_more_than_was_typed_is_echoed(page):
+    open_question(page, "picture frame", "Mitered length")
+    type_into(page, "Stock width", "2 1/4")
+    type_into(page, "Measured length", "31.6")
+    length = page.locator(".field", has=page.get_by_label("Measured length", exact=True))
+    length.locator(".echo").get_by_text("=").wait_for()
+    width = page.locator(".field", has=page.get_by_label("Stock width", exact=True))
+    assert width.locator(".echo").text_content() == ""
+
+
+def test_a_linked_name_is_shown_whole_with_its_number(page):
+    name = "Alcove width behind the record cabinet"
+    keep_reading(page, name, "37 9/16")
+    open_question(page, "picture frame", "Mitered length")
+    type_into(page, "Stock width", "2 1/4")
+    page.get_by_label("Measured length", exact=True).tap()
+    take(page, name)
+    chip = page.locator(".chip")
+    chip.get_by_text("37 9/16″").wait_for()
+    assert chip.get_by_text(name).is_visible()
+    assert chip.evaluate("(each) => each.scrollWidth <= each.clientWidth")
+
+
+PLACES = "(all) => all.map((each) => [each.textContent, each.getBoundingClientRect().top])"
+
+
+def test_the_keys_stay_where_they_are_while_what_is_said_above_them_changes(page):
+    open_question(page, "picture frame", "Mitered length")
+    page.get_by_label("Measured length", exact=True).tap()
+    keys = page.locator("#sheet .key")
+    before = keys.evaluate_all(PLACES)
+    tap_keys(page, "31 5/")
+    assert keys.evaluate_all(PLACES) == before
+    tap_keys(page, "8")
+    key(page, "Next")
+    tap_keys(page, "2 1/4")
+    page.locator("#sheet").get_by_text("36 1/8″").wait_for()
+    assert keys.evaluate_all(PLACES) == before

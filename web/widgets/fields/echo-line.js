@@ -1,0 +1,34 @@
+import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
+
+/** @import { Echo } from "../widget.d.ts" */
+
+/** Units and spaces, which a bare number goes without. */
+const BESIDE_THE_NUMBER = /inches|inch|in\b|mm|cm|degrees|°|″|′|"|'|%|\s/g;
+const bare = (/** @type {string} */ text) => text.toLowerCase().replace(BESIDE_THE_NUMBER, "");
+
+/**
+ * How a text was read, where that says more than the text itself: `31 5/8` needs none, `31.6` does. A name is shown
+ * whole with its number, which the narrow field has no room for.
+ * @param {string} id what the field is described by
+ */
+export function echoLine(id) {
+  const node = element("div", { class: "echo", id });
+
+  /**
+   * @param {string} typed
+   * @param {Echo | undefined} echo
+   */
+  function show(typed, echo) {
+    const { text, names = [] } = typeof echo === "object" ? echo : { text: echo ?? "" };
+    const isName = names.length === 1 && typed.trim() === `[${names[0].name}]`;
+    const saysMore = text && !isName && bare(typed) !== bare(text);
+    node.replaceChildren(...names.map(chip), saysMore ? element("span", {}, `= ${unbroken(text)}`) : "");
+  }
+
+  return { node, show };
+}
+
+/** @param {{name: string, stands_for: string}} used */
+const chip = ({ name, stands_for: number }) =>
+  element("span", { class: "chip" }, element("span", {}, name), " ", element("strong", {}, unbroken(number)));
