@@ -5,7 +5,7 @@ import { questionAsked } from "./question-asked.js";
 
 /** @import { App, Place } from "../place.d.ts" */
 
-const ALL = "‹ All questions";
+const ALL = "All questions";
 const ARRIVING = "Loading the question…";
 
 /**
@@ -25,13 +25,16 @@ export function question(app, key, entryId, of) {
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
-  const back = entry || of ? { href: "#project", label: "‹ Project" } : { href: "#work-out", label: ALL };
+  const back = entry || of ? { href: "#project", label: "Project" } : { href: "#work-out", label: ALL };
   const node = element(
     "div",
-    { class: "question" },
-    element("a", { class: "back", href: back.href }, back.label),
-    element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
-    element("p", { class: "asks" }, declared.asks),
+    { class: "question asked" },
+    element(
+      "div",
+      { class: "asked-head" },
+      element("a", { class: "back", href: back.href, "aria-label": `‹ ${back.label}` }, "‹"),
+      element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
+    ),
     asked.nodes,
   );
   return { node };
@@ -41,7 +44,7 @@ const noQuestion = () => ({
   node: element(
     "div",
     { class: "question" },
-    element("a", { class: "back", href: "#work-out" }, ALL),
+    element("a", { class: "back", href: "#work-out" }, `‹ ${ALL}`),
     element("p", { class: "help" }, "There’s no question at this address. Pick one from the list."),
   ),
 });

@@ -1,5 +1,6 @@
 """How long a shelf is between two sides: in dadoes, on pins, or fitted; or how wide the case is."""
 
+from sawside.drawing.shelves.shelf_in_case import shelf_in_case
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
@@ -43,7 +44,9 @@ def compute(given, show):
             "change": adds - 2 * free,
         },
         working=tuple(_working(given, case, fits, inside, sides, adds, free)),
-        drawing=picture,
+        drawing=shelf_in_case(
+            show, given, (fits, case.rounded(inside), case.rounded(inside + sides))
+        ),
         cautions=_CAUTIONS,
         parts=(_part(given, show, fits, picture),),
     )

@@ -117,6 +117,7 @@ RECKONER = Reckoner(
     ),
     source=SOURCE,
     compute=compute,
+    verdict="Top stands out up to {proud} each side",
     example={
         "width": "14 1/2",
         "pins": ['3"', '6"'],

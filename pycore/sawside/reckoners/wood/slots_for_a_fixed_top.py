@@ -51,6 +51,7 @@ def compute(given, show):
         working=(*board.rates, *screw_lines(slots, distances, board, show)),
         drawing=slot(longest, "The longest slot", told, _MOVES),
         cautions=(_SNUG, *cautions(board)),
+        verdict=f"Longest slot {told[0]}" if len(slots) > 1 else "The slot",
     )
 
 
