@@ -7,12 +7,12 @@ SHORTEST_TO_HOLD = 8
 
 SAW_CAUTIONS = (
     Caution(
-        "Unplug the saw before you change a setting.",
+        "Unplug before you change a setting.",
         "Unplug the saw before you change a setting or clear a jam. The saw maker’s instructions "
         "come first.",
     ),
     Caution(
-        "Test on scrap; let the blade stop before you raise it.",
+        "Test on scrap. Let the blade stop.",
         "Test a new setting on scrap of the same width. Let the blade stop before you raise it: a "
         "small offcut can get caught between the fence and the blade.",
     ),

@@ -19,16 +19,18 @@ import { headline } from "./headline.js";
  */
 export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts) =>
   present([
-    answer.verdict ? element("p", { class: "answer-label" }, main.label) : null,
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
-    element("p", { class: "small-print" }, smallPrint(main)),
+    element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
     cautions(answer.cautions),
     answer.tape ? tape(answer.tape) : null,
     ...moreAnswers(others),
     working(answer.working, answer.source),
     acts.length ? element("div", { class: "answer-acts" }, acts) : null,
   ]);
+
+/** @param {string} label */
+const named = (label) => element("span", { class: "answer-label" }, label);
 
 /**
  * What stands in the place of an answer: what is wanted still, and what is wrong with no one field.

@@ -8,6 +8,9 @@ import { unanswered } from "./question-answer.js";
 /** @import { Reckoning } from "../../python/contract.d.ts" */
 /** @import { Named, Sorted } from "../forms/field-errors.js" */
 
+/** Longer words are written smaller, to stand whole in the bar. */
+const LONG = 24;
+
 /**
  * The bar that keeps the answer in sight, whatever is scrolled: its number with the verdict, or what is needed still. A
  * press on it goes to the whole, or to the field that is needed. It alone is read aloud as it changes.
@@ -69,7 +72,9 @@ function inBar(answer) {
     { class: "main-answer" },
     present([
       lead ? element("p", { class: "bar-lead" }, unbroken(lead)) : null,
-      isWords ? element("p", { class: "bar-text" }, unbroken(text)) : fraction(main, "fraction-bar"),
+      isWords
+        ? element("p", { class: `bar-text ${text.length > LONG ? "bar-long" : ""}` }, unbroken(text))
+        : fraction(main, "fraction-bar"),
     ]),
   );
 }

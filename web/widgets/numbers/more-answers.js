@@ -24,10 +24,12 @@ const dropped = (value) =>
  */
 export function moreAnswers(values) {
   const rows = values.filter(isRow);
-  const others = values.filter((value) => !isRow(value));
+  const lists = values.filter((value) => value.kind === "lengths");
+  const texts = values.filter((value) => value.kind === "text" && !isRow(value));
   return present([
     rows.length > FEW ? fold(summaryOf(rows), rowsOf(rows)) : rows.length ? rowsOf(rows) : null,
-    ...others.map((value) => (value.kind === "lengths" ? listFold(value) : textFold(value))),
+    ...lists.map(listFold),
+    texts.length ? textsFold(texts) : null,
   ]);
 }
 
@@ -38,7 +40,8 @@ export function moreAnswers(values) {
 export const askedList = (value) => (value.items.length > SHORT_LIST ? listFold(value) : listOf(value));
 
 /** @param {Shown[]} rows */
-const summaryOf = ([first, ...rest]) => `${first.label} ${first.brief ?? first.text}, ${rest.length} more`;
+const summaryOf = ([first, ...rest]) =>
+  `${first.label}${first.kind === "text" ? ":" : ""} ${first.brief ?? first.text}, ${rest.length} more`;
 
 /** @param {Shown[]} rows */
 const rowsOf = (rows) =>
@@ -73,5 +76,12 @@ const listOf = (value) =>
     ),
   );
 
-/** @param {Shown} value */
-const textFold = (value) => fold(value.label, element("p", { class: "prose" }, unbroken(value.text)));
+/** @param {Shown[]} texts */
+const textsFold = ([first, ...rest]) =>
+  fold(
+    rest.length ? `${first.label}, ${rest.length} more` : first.label,
+    [first, ...rest].flatMap(({ label, text }) => [
+      rest.length ? element("p", { class: "answer-label" }, label) : null,
+      element("p", { class: "prose" }, unbroken(text)),
+    ]),
+  );

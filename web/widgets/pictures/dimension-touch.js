@@ -22,7 +22,7 @@ export function touchable(shapes, placed, { labelOf, open }) {
   });
   return touched.map(({ field, label, text }) => {
     const others = touched.filter((each) => each.text !== text).map((each) => each.text);
-    return touch(roomOf(text, others), `Change ${label}`, () => open(field));
+    return touch(text, roomOf(text, others), `Change ${label}`, () => open(field));
   });
 }
 
@@ -38,11 +38,12 @@ function roomOf(text, others) {
 }
 
 /**
+ * @param {Placed} text
  * @param {{x: number, y: number, across: number, up: number}} room
  * @param {string} name
  * @param {() => void} act
  */
-function touch({ x, y, across, up }, name, act) {
+function touch({ half: [reach, down] }, { x, y, across, up }, name, act) {
   const pressed = (/** @type {KeyboardEvent} */ event) => {
     if (event.key !== "Enter" && event.key !== " ") return;
     event.preventDefault();
@@ -52,5 +53,6 @@ function touch({ x, y, across, up }, name, act) {
     "g",
     { class: "dimension-touch", role: "button", tabindex: "0", "aria-label": name, onclick: act, onkeydown: pressed },
     svgElement("rect", { x: x - across, y: y - up, width: 2 * across, height: 2 * up, rx: 4 }),
+    svgElement("line", { x1: x - reach, x2: x + reach, y1: y + down, y2: y + down }),
   );
 }
