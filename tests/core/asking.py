@@ -13,9 +13,12 @@ def reckon(reckoner, settings=None, **values):
 
 
 def ask(reckoner, settings=None, **values):
-    """The answer to a question, whatever it is."""
+    """The answer to a question, whatever it is; its cautions in full."""
     message = {"do": "reckon", "reckoner": reckoner, "values": values}
-    return sawside.handle(message | ({"settings": settings} if settings else {}))
+    said = sawside.handle(message | ({"settings": settings} if settings else {}))
+    if said["ok"]:
+        said["cautions"] = [caution["full"] for caution in said["cautions"]]
+    return said
 
 
 def errors(said):

@@ -49,6 +49,12 @@ export interface Bare {
   do: string;
 }
 
+/** What can hurt or spoil the work: one short line of hazard and act, and all of it. */
+export interface Caution {
+  short: string;
+  full: string;
+}
+
 /** A project changed: how to undo it, what was done, and what follows. */
 export interface Change {
   document: Document;
@@ -280,6 +286,12 @@ export interface Fit {
   said: string;
 }
 
+/** What mends a bad answer, in a word or two, and the key of the field to change for it. */
+export interface Fix {
+  label: string;
+  field: string;
+}
+
 /** What a change does to another entry. */
 export interface Follow {
   id: string;
@@ -334,13 +346,14 @@ export interface Judged {
   name: string;
 }
 
-/** A text at a place; `align` is start, middle or end. */
+/** A text at a place; `align` is start, middle or end, `field` as a dimension has it. */
 export interface Label {
   kind: "label";
   at: number[];
   text: string;
   align: string;
   role: string;
+  field?: string;
 }
 
 /** The grid of the person's sheet of stickers, as typed. */
@@ -666,7 +679,8 @@ export interface Reckoner {
 /**
  * The whole answer of a question, the answer that was asked for first.
  *
- * `verdict` says in a few words what to make of it, "" where the number says all. `echoes` say how
+ * `verdict` says in a few words what to make of it, "" where the number says all; `fixes` are ways
+ * to what mends a bad one. `echoes` say how
  * the texts of the fields were read, `names` by the field which names of the document they use.
  */
 export interface Reckoning {
@@ -678,7 +692,8 @@ export interface Reckoning {
   drawing: Drawing | null;
   stick: Stick | null;
   tape: Tape | null;
-  cautions: string[];
+  fixes: Fix[];
+  cautions: Caution[];
   parts: Part[];
   echoes: Record<string, any>;
   summary: string;

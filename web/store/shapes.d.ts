@@ -201,6 +201,8 @@ export interface State {
   sure: { tape: string };
   print?: Print;
   backups: Record<string, { revision: number; when: string }>;
+  /** The cautions that were told in full on this device on a day, by their texts. */
+  cautions: { day: string; seen: string[] };
   stays?: boolean | null;
   [draft: `draft:${string}`]: Draft | undefined;
 }

@@ -40,13 +40,14 @@ key of the field that asks for it."""
 
 
 class Label(TypedDict):
-    """A text at a place; `align` is start, middle or end."""
+    """A text at a place; `align` is start, middle or end, `field` as a dimension has it."""
 
     kind: Literal["label"]
     at: Point
     text: str
     align: str
     role: str
+    field: NotRequired[str]
 
 
 class Arc(TypedDict):

@@ -183,10 +183,25 @@ class NameUsed(TypedDict):
     stands_for: str
 
 
+class Caution(TypedDict):
+    """What can hurt or spoil the work: one short line of hazard and act, and all of it."""
+
+    short: str
+    full: str
+
+
+class Fix(TypedDict):
+    """What mends a bad answer, in a word or two, and the key of the field to change for it."""
+
+    label: str
+    field: str
+
+
 class Reckoning(TypedDict):
     """The whole answer of a question, the answer that was asked for first.
 
-    `verdict` says in a few words what to make of it, "" where the number says all. `echoes` say how
+    `verdict` says in a few words what to make of it, "" where the number says all; `fixes` are ways
+    to what mends a bad one. `echoes` say how
     the texts of the fields were read, `names` by the field which names of the document they use.
     """
 
@@ -198,7 +213,8 @@ class Reckoning(TypedDict):
     drawing: Drawing | None
     stick: Stick | None
     tape: Tape | None
-    cautions: list[str]
+    fixes: list[Fix]
+    cautions: list[Caution]
     parts: list[Part]
     echoes: dict[str, Any]
     summary: str

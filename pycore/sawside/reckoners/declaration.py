@@ -19,6 +19,7 @@ from sawside.lengths.marks import MUSTS
 from sawside.lengths.units import METRIC
 from sawside.reckoners.jobs import JOBS
 from sawside.settings.clearances import CLEARANCES
+from sawside.wood.caution import Caution
 from sawside.wood.materials import having
 
 
@@ -216,19 +217,22 @@ class Reckoning:
     words what to make of it, where the question's own (`Reckoner.verdict`) will not do. `stick` is
     a story stick to be printed (`drawing.story_stick`). `tape` are the marks (`marks.Grid`) that
     the first answer is counted on, where those are not the person's own. `ends` are the (left,
-    right) ends of a piece that is no part, as its length is not known.
+    right) ends of a piece that is no part, as its length is not known. `fixes` are (what mends it
+    in a word or two, the key of the field to change) where the answer is bad. A caution is a text
+    whose first sentence is its short line, or a `Caution`.
     """
 
     answers: dict[str, Any]
     working: tuple[str, ...]
     drawing: dict | None = None
-    cautions: tuple[str, ...] = ()
+    cautions: tuple[str | Caution, ...] = ()
     parts: tuple[Part, ...] = ()
     stick: dict | None = None
     tape: Any = None
     ends: tuple[End, ...] = ()
     main: str = ""
     verdict: str = ""
+    fixes: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

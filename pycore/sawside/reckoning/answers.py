@@ -76,16 +76,14 @@ def _lengths_told(key, label, values, show, must):
 
 
 def _angle_told(key, label, degrees, _show):
-    """An angle to a tenth and a hundredth of a degree; an irrational one has no exact text.
+    """An angle as a saw shows it: to a hundredth of a degree where that is all of it, or a tenth.
 
-    A small one, such as an error, is told by its hundredth alone.
+    A small one, such as an error, is told by its hundredth alone; an irrational one has no exact
+    text. What is said to be dropped is the hundredth behind a tenth, or how far a hundredth is off.
     """
     hundredth = angle_text(degrees, 2)
-    text = angle_text(degrees) if abs(degrees) >= 1 else hundredth
-    off = _angle_off(degrees, text)
-    if off and hundredth != text:
-        closer = _angle_off(degrees, hundredth)
-        off += f"; {hundredth}" + (f" is {closer}" if closer else "")
+    finest = abs(degrees) < 1 or not hundredth.startswith("≈")
+    text = hundredth if finest else angle_text(degrees)
     return {
         "key": key,
         "label": label,
@@ -94,7 +92,7 @@ def _angle_told(key, label, degrees, _show):
         "text": text,
         "hundredth": hundredth,
         "words": f"{_in_words(_number_of(text))} degrees",
-        "dropped_text": off,
+        "dropped_text": _angle_off(degrees, text) if text == hundredth else hundredth,
     }
 
 

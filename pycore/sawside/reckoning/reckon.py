@@ -8,7 +8,9 @@ from sawside.reckoners import RECKONERS
 from sawside.reckoning.answers import part_told, told
 from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.past_the_saw import past_the_saw
+from sawside.reckoning.touched_fields import with_fields
 from sawside.reckoning.values import read_values
+from sawside.wood.caution import Caution
 
 
 def find(key):
@@ -43,12 +45,29 @@ def _tape(first, found, show):
 
 
 def _verdict(declared, answers):
-    """The question's own verdict with its numbers; "" where this case lacks one of them."""
+    """The question's own verdict with its numbers; "" where this case lacks one of them.
+
+    An angle is as the saw's scale has it; that it was rounded is said beside the number.
+    """
     texts = {answer["key"]: answer.get("brief", answer["text"]) for answer in answers}
+    texts |= {
+        answer["key"]: answer["text"].removeprefix("≈ ")
+        for answer in answers
+        if answer["kind"] == "angle"
+    }
     try:
         return declared.format_map(texts)
     except KeyError:
         return ""
+
+
+def _cautions(reckoner, form, found):
+    return (*past_the_saw(reckoner, form.given, found), *found.cautions)
+
+
+def _caution(text):
+    told = text if isinstance(text, Caution) else Caution.of(text)
+    return {"short": told.short, "full": told.full}
 
 
 def reckoning_told(reckoner, form, found, show):
@@ -61,10 +80,11 @@ def reckoning_told(reckoner, form, found, show):
         "verdict": found.verdict or _verdict(reckoner.verdict, all_told),
         "working": [{"text": line} for line in force(found.working)],
         "source": reckoner.source,
-        "drawing": force(found.drawing),
+        "drawing": with_fields(force(found.drawing), reckoner, form.given, show),
         "stick": found.stick,
         "tape": _tape(answers[0], found, show),
-        "cautions": [*past_the_saw(reckoner, form.given, found), *found.cautions],
+        "fixes": [{"label": label, "field": key} for label, key in found.fixes],
+        "cautions": [_caution(each) for each in _cautions(reckoner, form, found)],
         "parts": [part_told(part, show) for part in found.parts],
         "echoes": form.echoes,
         "summary": form.summary,

@@ -1,26 +1,36 @@
 import { element, present } from "../../widgets/element.js";
-import { cautions, mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
-import { drawing } from "../../widgets/pictures/drawing.js";
+import { smallPrint, working } from "../../widgets/numbers/answers.js";
+import { cautions } from "../../widgets/numbers/cautions.js";
+import { askedList, moreAnswers } from "../../widgets/numbers/more-answers.js";
+import { tape } from "../../widgets/numbers/tape.js";
+import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { stillNeeded } from "../forms/field-errors.js";
 import { inWords } from "../notices.js";
+import { headline } from "./headline.js";
 
-/** @import { Answered, Length, Reckoning } from "../../python/contract.d.ts" */
+/** @import { Answered, Reckoning } from "../../python/contract.d.ts" */
 /** @import { Child } from "../../widgets/widget.d.ts" */
 /** @import { Named, Sorted } from "../forms/field-errors.js" */
 
 /**
- * The whole answer of a question; `acts` stand right under its large number.
+ * All of the answer of a question but its number, which stands in the bar: what is more than a line opens.
  * @param {Reckoning} answer
- * @param {Child[]} acts
+ * @param {Child[]} acts what can be done with it
  */
-export const answered = (answer, acts) =>
+export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts) =>
   present([
-    mainAnswer(answer.answers[0], answer.tape, acts),
-    answer.drawing ? drawing(answer.drawing) : null,
-    otherAnswers(answer.answers.slice(1)),
+    main.kind === "lengths" ? askedList(main) : null,
+    main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
+    element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
     cautions(answer.cautions),
+    answer.tape ? tape(answer.tape) : null,
+    ...moreAnswers(others),
     working(answer.working, answer.source),
+    acts.length ? element("div", { class: "answer-acts" }, acts) : null,
   ]);
+
+/** @param {string} label */
+const named = (label) => element("span", { class: "answer-label" }, label);
 
 /**
  * What stands in the place of an answer: what is wanted still, and what is wrong with no one field.
@@ -31,11 +41,6 @@ export const unanswered = ({ wanted, elsewhere }, fields) => [
   ...stillNeeded(wanted, fields),
   ...elsewhere.map((error) => element("p", { class: "error" }, inWords(error))),
 ];
-
-const MOST_ITEMS = 3;
-/** @param {Length[]} items */
-const inOneLine = (items) =>
-  items.length > MOST_ITEMS ? `${items.length} lengths` : items.map(({ brief }) => brief).join(", ");
 
 /**
  * The same in a line or two, above the keys: of the field being typed in, of what is wanted, or the answer.
@@ -49,7 +54,6 @@ export function inLittle(answer, errors, fields, focused) {
   const own = errors.beside.find((error) => error.field === focused);
   if (own) return [element("span", { class: "peek-hint" }, inWords(own))];
   if (!answer.ok) return stillNeeded(errors.wanted, fields);
-  const [main] = answer.answers;
-  const text = main.kind === "lengths" ? inOneLine(main.items) : "brief" in main ? main.brief : main.text;
-  return [element("span", { class: "peek-answer" }, main.label, element("strong", {}, text))];
+  const { lead, text } = headline(answer);
+  return [element("span", { class: "peek-answer" }, lead, element("strong", {}, text))];
 }

@@ -1,24 +1,23 @@
 import { naming } from "../../store/pad/naming.js";
 import { answeredNow } from "../../store/page/at-hand.js";
 import { latest } from "../../store/page/latest.js";
-import { button, element } from "../../widgets/element.js";
-import { form } from "../../widgets/fields/form.js";
-import { fromProject } from "../forms/from-project.js";
+import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
-import { offering } from "../forms/question-fields.js";
-import { inUnit, unitNote } from "../forms/units.js";
+import { unitNote } from "../forms/units.js";
 import { questionDraft } from "./question-draft.js";
+import { questionFoot } from "./question-foot.js";
+import { questionForm } from "./question-form.js";
 import { keeping } from "./question-keep.js";
+import { questionPicture } from "./question-picture.js";
 import { questionResult } from "./question-result.js";
 
 /** @import { Answered, Line, Message, Reckoner, Reckoning } from "../../python/contract.d.ts" */
-/** @import { Peek, Typed } from "../../widgets/widget.d.ts" */
+/** @import { Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-/** @typedef {{unit: string, peek(focused: string): Peek, whenDone(): void}} Opening what the keypad gets */
-
 /**
- * The fields of a question, and its answer, which follows what is typed.
+ * The fields of a question, and its answer, which follows what is typed. The drawing stands above the fields; it comes
+ * behind them for who walks with the keyboard, as what it opens are the fields.
  * @param {App} app
  * @param {object} what
  * @param {Reckoner} what.declared the question
@@ -28,23 +27,25 @@ import { questionResult } from "./question-result.js";
 export function questionAsked(app, { declared, entry, of }) {
   const note = element("p", { class: "help", hidden: true });
   const opening = () => ({ unit: draft.unit(), peek: result.peek, whenDone: result.goTo });
-  const fields = fieldsOf(app, { declared, entry, onInput: typed, opening });
+  const fields = questionForm(app, { declared, entry, onInput: typed, opening });
   const draft = questionDraft(app, declared.key, entry, fields, of);
-  const keeper = keeping(app, { declared, entry, draft, values: fields.values, after: kept });
-  const result = questionResult(app, { declared, entry, keeper, values: fields.values });
+  const { values, openField, labelOf } = fields;
+  const keeper = keeping(app, { declared, entry, draft, values, after: kept });
+  const result = questionResult(app, { declared, entry, keeper, values, openField });
+  const picture = questionPicture(declared.asks, { labelOf, open: openField });
   const reckon = latest(askInProject(app, keeper.correction));
 
-  /** @param {Record<string, Typed>} values */
-  function typed(values) {
-    draft.typed(values);
+  /** @param {Record<string, Typed>} now */
+  function typed(now) {
+    draft.typed(now);
     ask();
   }
 
   function ask() {
-    const values = fields.values();
+    const asked = values();
     result.wait();
-    reckon(messageOf(app, { declared, entry, values, unit: draft.unit() }), (answer) => {
-      draft.answered(values, answer);
+    reckon(messageOf(app, { declared, entry, values: asked, unit: draft.unit() }), (answer) => {
+      draft.answered(asked, answer);
       if (answer.ok) answeredNow(app.state, declared.key);
       show(answer);
     });
@@ -53,6 +54,8 @@ export function questionAsked(app, { declared, entry, of }) {
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
     result.show(answer);
+    if (answer.ok) picture.show(answer.drawing);
+    else picture.wait(fields.isBlank());
     const { beside: errors, wanted: needed } = result.errors();
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
@@ -65,18 +68,18 @@ export function questionAsked(app, { declared, entry, of }) {
     result.goTo();
   }
 
-  /** @param {Record<string, Typed>} values */
-  function fill(values) {
+  /** @param {Record<string, Typed>} now */
+  function fill(now) {
     draft.drop();
-    fields.set(values);
-    typed(fields.values());
+    fields.set(now);
+    typed(values());
   }
 
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
-  const example = () => inUnit(declared, "example", draft.unit());
-  return { nodes: [note, fields.node, filling(fill, example, entry), result.node] };
+  const foot = questionFoot({ declared, entry, unit: draft.unit, fill });
+  return { nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
 }
 
 /**
@@ -88,41 +91,3 @@ function messageOf(app, { declared, entry, values, unit }) {
   const names = naming(app.state.get().record, values, entry?.id);
   return { do: "reckon", reckoner: declared.key, values, settings: app.project.settings(), unit, ...names };
 }
-
-/**
- * The fields; `opening()` is what the keypad gets for the one that is touched, besides what the field itself says.
- * @param {App} app
- * @param {{declared: Reckoner, entry?: Line, onInput(values: Record<string, Typed>): void, opening(): Opening}} how
- */
-function fieldsOf(app, { declared, entry, onInput, opening }) {
-  const here = {
-    settings: app.project.settings(),
-    declared: app.state.get().described?.settings ?? [],
-    unit: entry?.unit ?? app.project.unit(),
-  };
-  return form({
-    fields: declared.fields.map((field) => offering(field, here)),
-    values: entry?.values ?? {},
-    onInput,
-    onFocus(input, field) {
-      const { peek, ...others } = opening();
-      const from = fromProject(app, field, entry?.id);
-      app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
-    },
-  });
-}
-
-/**
- * What fills in all the fields at once.
- * @param {(values: Record<string, Typed>) => void} fill
- * @param {() => Record<string, Typed>} example
- * @param {Line} [entry]
- */
-const filling = (fill, example, entry) =>
-  element(
-    "div",
-    { class: "button-row" },
-    button("Clear", () => fill({})),
-    button("Try an example", () => fill(example())),
-    entry ? button("Undo my edits", () => fill(entry.values)) : null,
-  );

@@ -52,7 +52,13 @@ export function questionDraft(app, key, entry, fields, of) {
      * @param {Answered<Reckoning>} said
      */
     answered: (values, said) => draft.keep({ asked: filled(values), said }),
-    /** @returns {Answered<Reckoning> | null} */
-    lastAnswer: () => (draft.get().asked === filled(fields.values()) && draft.get().said) || null,
+    /**
+     * None where it is of a version that told less.
+     * @returns {Answered<Reckoning> | null}
+     */
+    lastAnswer() {
+      const { asked, said } = draft.get();
+      return said && asked === filled(fields.values()) && (!said.ok || said.fixes) ? said : null;
+    },
   };
 }

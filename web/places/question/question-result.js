@@ -1,9 +1,11 @@
 import { isUnkept } from "../../store/project/draft.js";
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { go } from "../go.js";
 import { copy } from "../notices.js";
-import { answered, inLittle, unanswered } from "./question-answer.js";
+import { cautionsToday } from "./cautions-today.js";
+import { inLittle, wholeAnswer } from "./question-answer.js";
+import { questionBar } from "./question-bar.js";
 
 /** @import { Answered, Line, Reckoner, Reckoning } from "../../python/contract.d.ts" */
 /** @import { Typed } from "../../widgets/widget.d.ts" */
@@ -18,44 +20,67 @@ import { answered, inLittle, unanswered } from "./question-answer.js";
  * @param {Line} [what.entry] the kept line that is being corrected
  * @param {ReturnType<typeof keeping>} what.keeper
  * @param {() => Record<string, Typed>} what.values what is filled in
+ * @param {(key: string) => void} what.openField
  */
-export function questionResult(app, { declared, entry, keeper, values }) {
-  const node = element("output", { class: "result", name: "result", tabindex: "-1" });
+export function questionResult(app, { declared, entry, keeper, values, openField }) {
   /** @type {Answered<Reckoning> | null} */
   let shown = null;
   const errors = () => sortedErrors(shown, declared.fields, values());
+  const bar = questionBar({ toWhole: () => whole.scrollIntoView({ block: "start" }), toField: openField, keeper });
+  let whole = element("div", { class: "answer-whole", hidden: true });
+  const today = cautionsToday(app);
+  // Only the bar is read aloud as it changes.
+  const live = { role: "group", "aria-label": "Answer", "aria-live": "off" };
+  const node = element("output", { class: "answered", name: "result", tabindex: "-1", ...live }, bar.node, whole);
 
   /** @param {Reckoning} answer */
-  function acts({ answers: [main], stick }) {
+  function acts({ answers: [main], stick, fixes }) {
     // What is told is how sure the kept line is, not what is typed over it.
     const isKept = entry && !isUnkept(app.state.get(), entry.id);
     const print = () => go(["paper", declared.key, entry?.id].filter(Boolean).join("/"));
-    return [
-      button(keeper.label, keeper.keep, { class: "button primary" }),
+    return present([
+      ...fixes.map(({ label, field }) => button(label, () => openField(field))),
       stick ? button("Print at true size", print) : null,
       isKept ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
       "plain" in main ? button("Copy", () => copy(main.plain), { class: "button quiet" }) : null,
-    ];
+    ]);
+  }
+
+  /** @param {Answered<Reckoning>} answer */
+  function show(answer) {
+    shown = answer;
+    node.classList.remove("waiting");
+    today.show(answer.ok ? answer.cautions : []);
+    if (answer.ok) bar.answered(answer);
+    else bar.unanswered(errors(), declared.fields);
+    const before = whole;
+    whole = element("div", { class: "answer-whole", hidden: !answer.ok });
+    if (answer.ok) whole.append(...wholeAnswer(answer, acts(answer)));
+    openAgain(before, whole);
+    before.replaceWith(whole);
   }
 
   return {
-    node,
+    nodes: [node, today.node],
     errors,
+    show,
     wait: () => node.classList.add("waiting"),
-    show(/** @type {Answered<Reckoning>} */ answer) {
-      shown = answer;
-      node.classList.remove("waiting");
-      const nodes = answer.ok ? answered(answer, acts(answer)) : unanswered(errors(), declared.fields);
-      node.replaceChildren(...nodes);
-    },
     /** In a line or two above the keys, while the field `focused` is being typed in. */
     peek: (/** @type {string} */ focused) => ({
       lines: inLittle(shown, errors(), declared.fields, focused),
       keep: shown?.ok ? { label: keeper.short, run: keeper.keep } : null,
     }),
-    goTo() {
-      node.focus({ preventScroll: true });
-      if (shown?.ok) node.scrollIntoView({ block: "start" });
-    },
+    goTo: () => node.focus({ preventScroll: true }),
   };
+}
+
+/**
+ * What was unfolded stays so while the answer changes.
+ * @param {HTMLElement} before
+ * @param {HTMLElement} now
+ */
+function openAgain(before, now) {
+  const [were, are] = [before, now].map((each) => [...each.querySelectorAll("details")]);
+  if (were.length !== are.length) return;
+  for (const [at, { open }] of were.entries()) are[at].open = open;
 }

@@ -6,7 +6,7 @@ import { questionAsked } from "./question-asked.js";
 
 /** @import { App, Place } from "../place.d.ts" */
 
-const ALL = "‹ All questions";
+const ALL = "All questions";
 const ARRIVING = "Loading the question…";
 
 /**
@@ -28,19 +28,18 @@ export function question(app, key, entryId, of) {
   const asked = questionAsked(app, { declared, entry, of });
   const back =
     entry || of || declared.offered === false
-      ? { href: "#project", label: "‹ Project" }
+      ? { href: "#project", label: "Project" }
       : { href: "#work-out", label: ALL };
   const node = element(
     "div",
-    { class: "question" },
+    { class: "question asked" },
     element(
       "div",
-      { class: "question-top" },
-      element("a", { class: "back", href: back.href }, back.label),
+      { class: "asked-head" },
+      element("a", { class: "back", href: back.href, "aria-label": `‹ ${back.label}` }, "‹"),
+      element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
       entry || of ? null : pinButton(app, declared),
     ),
-    element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
-    element("p", { class: "asks" }, declared.asks),
     asked.nodes,
   );
   return { node };
@@ -50,7 +49,7 @@ const noQuestion = () => ({
   node: element(
     "div",
     { class: "question" },
-    element("a", { class: "back", href: "#work-out" }, ALL),
+    element("a", { class: "back", href: "#work-out" }, `‹ ${ALL}`),
     element("p", { class: "help" }, "There’s no question at this address. Pick one from the list."),
   ),
 });

@@ -13,6 +13,7 @@ const KEPT = [
   "saw",
   "sure",
   "backups",
+  "cautions",
 ];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
@@ -52,6 +53,7 @@ export function createState(start, keep, onRefused) {
     saw: { order: "set-up", light: "" },
     sure: { tape: "" },
     backups: {},
+    cautions: { day: "", seen: [] },
     ...start,
   };
   const listeners = new Set();

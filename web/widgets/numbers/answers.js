@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { fold } from "./fold.js";
 import { fraction } from "./fraction.js";
 import { tape } from "./tape.js";
 import { unbroken } from "./unbroken.js";
@@ -28,7 +29,7 @@ export const shortAnswer = (value, drawnTape) =>
  * What was rounded away, the other unit system and the decimals: the small print of a length.
  * @param {Shown} value
  */
-function smallPrint(value) {
+export function smallPrint(value) {
   const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
   return [aside(dropped), aside(value.other), aside(value.decimals)];
 }
@@ -106,25 +107,8 @@ export function otherAnswers(values) {
  * @param {Step[]} lines
  * @param {string} source
  */
-export function working(lines, source) {
-  return element(
-    "details",
-    { class: "working" },
-    element("summary", {}, "Show the math"),
-    lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
+export const working = (lines, source) =>
+  fold("Show the math", [
+    ...lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
     element("p", { class: "source" }, source),
-  );
-}
-
-/**
- * Cautions that belong to the answers, always in sight.
- * @param {string[]} texts
- */
-export function cautions(texts) {
-  if (texts.length === 0) return null;
-  return element(
-    "aside",
-    { class: "cautions", "aria-label": "Cautions" },
-    texts.map((text) => element("p", {}, unbroken(text))),
-  );
-}
+  ]);

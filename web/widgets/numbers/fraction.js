@@ -13,14 +13,42 @@ const MOST_BESIDE = 4;
  * @param {string} [className]
  */
 export function fraction(value, className = "") {
-  const stack = value.stack;
+  const node = seen(value, className);
+  node.append(element("span", { class: "heard" }, value.words ?? value.text));
+  return node;
+}
+
+/**
+ * The same in a row of a list: its parts stand in columns, and its words are its name, no text of the page.
+ * @param {Shown} value
+ */
+export function inColumns(value) {
+  const node = seen(value, "fraction-row");
+  node.setAttribute("role", "img");
+  node.setAttribute("aria-label", value.words ?? value.text);
+  return node;
+}
+
+/**
+ * @param {Shown} value
+ * @param {string} className
+ */
+function seen(value, className) {
+  const { stack } = value;
   const body = stack ? stacked(stack) : [value.brief ?? value.text];
   const width = stack ? drawn(stack).length : 0;
+  const isBare = stack && !stack.whole && !stack.feet;
+  const classes = [
+    "fraction",
+    stack ? "" : "fraction-plain",
+    isBare ? "fraction-bare" : "",
+    width > MOST_BESIDE ? "fraction-wide" : "",
+    className,
+  ];
   const node = element(
     "span",
-    { class: `fraction ${stack ? "" : "fraction-plain"} ${width > MOST_BESIDE ? "fraction-wide" : ""} ${className}` },
+    { class: classes.filter(Boolean).join(" ") },
     element("span", { class: "fraction-seen", "aria-hidden": "true" }, body),
-    element("span", { class: "heard" }, value.words ?? value.text),
   );
   if (stack) node.style.setProperty("--digits", String(width + (stack.feet ? 1 : 0) + (stack.numerator ? 1.5 : 0)));
   return node;

@@ -15,7 +15,7 @@ export function boldDrawing(drawn) {
   const shapes = drawn.shapes
     .filter((shape) => shape.kind !== "dimension" && (shape.kind !== "label" || isOnWood(shape.at)))
     .map((shape) => (shape.kind === "arc" ? { ...shape, text: "" } : shape));
-  return drawing({ ...drawn, box: [left, top, right, bottom], shapes }, "drawing-bold");
+  return drawing({ ...drawn, box: [left, top, right, bottom], shapes }, { look: "drawing-bold" });
 }
 
 /**

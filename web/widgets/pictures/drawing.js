@@ -1,35 +1,66 @@
 import { svgElement } from "../element.js";
+import { touchable } from "./dimension-touch.js";
 import { SHAPE } from "./drawing-shapes.js";
 import { measured } from "./measured.js";
 import { narrowed } from "./narrowed.js";
 import { withRoom } from "./text-room.js";
 
 /** @import { Drawing } from "../../python/contract.d.ts" */
-/** @import { OnScreen, Placed, Stroke, ToScreen, Written } from "./picture.d.ts" */
+/** @import { Fields, OnScreen, Placed, Stroke, ToScreen, Written } from "./picture.d.ts" */
 
 const WIDTH = 328;
 const EDGE = 6;
 const MARGIN = 3;
 const LINE = 1.2;
+/** Lower than this the drawing itself could not be read, whatever room it is to take. */
+const LOWEST = 44;
+/** How much higher than it should be a drawing may get before its letters are smaller, or some can't be read. */
+const HIGHER = [1, 1.3, 1.7, Infinity];
 
 /**
  * A drawing of the core as SVG: it sends shapes in real units, here they are only scaled to the screen, and each text
  * finds room to be read, as wide as this browser's font is; in smaller letters where there is too little.
  * @param {Drawing} drawn
- * @param {string} [look]
+ * @param {object} [how]
+ * @param {string} [how.look] a class of its own
+ * @param {number} [how.high] how high it should be at most, in the units of a narrow phone's screen
+ * @param {Fields} [how.fields] the fields that its dimensions open
  */
-export function drawing(drawn, look = "") {
-  const whole = laidOut(drawn, `drawing ${look}`);
-  return whole.isLegible ? whole.node : laidOut(drawn, `drawing drawing-small ${look}`).node;
+export function drawing(drawn, { look = "", high = Infinity, fields } = {}) {
+  const classes = [`drawing ${look}`, `drawing drawing-small ${look}`];
+  const tries = [...new Set(HIGHER.map((share) => high * share))].flatMap((most) =>
+    classes.map((className) => () => lowEnough(drawn, className, most, fields)),
+  );
+  let whole = tries[0]();
+  for (const next of tries.slice(1)) if (!whole.isLegible) whole = next();
+  return whole.node;
+}
+
+/**
+ * As wide as the screen, or narrower until it is as low as it should be.
+ * @param {Drawing} drawn
+ * @param {string} className
+ * @param {number} most
+ * @param {Fields} [fields]
+ */
+function lowEnough(drawn, className, most, fields) {
+  const [left, top, right, bottom] = drawn.box;
+  const wide = (WIDTH - 2 * EDGE) / (right - left);
+  const first = Math.min(wide, Math.max(LOWEST, most - 2 * EDGE) / (bottom - top));
+  const whole = laidOut(drawn, className, first, fields);
+  if (whole.high <= most) return whole;
+  const room = most - (whole.high - (bottom - top) * first);
+  return laidOut(drawn, className, Math.min(first, Math.max(LOWEST, room) / (bottom - top)), fields);
 }
 
 /**
  * @param {Drawing} drawn
  * @param {string} className
+ * @param {number} whole how large an inch is
+ * @param {Fields} [fields]
  */
-function laidOut(drawn, className) {
+function laidOut(drawn, className, whole, fields) {
   const [left, top, right, bottom] = drawn.box;
-  const whole = (WIDTH - 2 * EDGE) / (right - left);
   const texts = measured(drawn.shapes, className, WIDTH - 2 * EDGE);
   let low = 0;
   const build = (/** @type {number} */ share, /** @type {number} */ start) => {
@@ -39,25 +70,24 @@ function laidOut(drawn, className) {
     const place = ([x, y]) => [start + (x - left) * scale, EDGE + (y - top) * scale];
     return drawn.shapes.map((shape, number) => SHAPE[shape.kind](shape, place, scale, texts[number]));
   };
-  const shapes = narrowed(build, { edge: EDGE, margin: MARGIN, width: WIDTH });
+  const shapes = narrowed(build, { drawn: (right - left) * whole, margin: MARGIN, width: WIDTH });
   const strokes = shapes.flatMap(({ strokes: own }) => own);
   const withTexts = shapes.flatMap(({ text }, shape) => (text ? [{ ...text, shape }] : []));
   const placed = withRoom(withTexts, strokes, WIDTH);
   const [from, to] = grown(placed, strokes, low);
   const byShape = new Map(placed.map((text) => [text.shape, text]));
-  const node = svgElement(
-    "svg",
-    {
-      class: className,
-      viewBox: `0 ${from.toFixed(1)} ${WIDTH} ${(to - from).toFixed(1)}`,
-      role: "img",
-      "aria-label": drawn.words,
-    },
+  const nodes = [
     shapes.map((shape, number) => grouped(shape, shape.draw(byShape.get(number)))),
     placed.map(({ leader }) => (leader ? leaderOf(leader) : [])),
     placed.map((text) => grouped(shapes[text.shape], [written(text)])),
-  );
-  return { node, isLegible: placed.every(({ isSqueezed }) => !isSqueezed) };
+  ].flat();
+  const size = { class: className, viewBox: `0 ${from.toFixed(1)} ${WIDTH} ${(to - from).toFixed(1)}` };
+  const named = { role: "img", "aria-label": drawn.words };
+  const touched = fields ? touchable(drawn.shapes, byShape, fields) : [];
+  const node = touched.length
+    ? svgElement("svg", size, svgElement("g", named, nodes), touched)
+    : svgElement("svg", { ...size, ...named }, nodes);
+  return { node, high: to - from, isLegible: placed.every(({ isSqueezed }) => !isSqueezed) };
 }
 
 /**

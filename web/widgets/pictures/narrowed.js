@@ -8,17 +8,17 @@ const STEP = 0.02;
  * The shapes of a drawing as large as the texts at its sides allow, which keep their size and their places beside it.
  * Texts along a level line slide on it, and need no room of their own.
  * @param {(share: number, start: number) => OnScreen[]} build the shapes, by how much narrower and from where
- * @param {{edge: number, margin: number, width: number}} room of the whole, beside the drawing, and beside a text
+ * @param {{drawn: number, margin: number, width: number}} room how wide it is, what is free beside a text, and the whole
  */
-export function narrowed(build, { edge, margin, width }) {
+export function narrowed(build, { drawn, margin, width }) {
+  const centered = (/** @type {number} */ share) => (width - drawn * share) / 2;
   for (let share = 1; share >= LEAST; share -= STEP) {
     const shapes = build(share, 0);
     const [left, right] = reachOf(shapes);
     const [least, most] = [margin - left, width - margin - right];
-    const usual = edge + ((width - 2 * edge) * (1 - share)) / 2;
-    if (least <= most) return build(share, Math.min(Math.max(usual, least), most));
+    if (least <= most) return build(share, Math.min(Math.max(centered(share), least), most));
   }
-  return build(LEAST, edge + ((width - 2 * edge) * (1 - LEAST)) / 2);
+  return build(LEAST, centered(LEAST));
 }
 
 /** @param {OnScreen[]} shapes */

@@ -45,3 +45,9 @@ export interface OnScreen {
 
 /** Where a point of the drawing is on the screen. */
 export type ToScreen = (point: number[]) => Point;
+
+/** The fields that the dimensions of a drawing open: what each is called ("" for one that isn't asked for now). */
+export interface Fields {
+  labelOf(key: string): string;
+  open(key: string): void;
+}

@@ -5,8 +5,8 @@ The width is what is good to look at; heights are true to each other.
 
 from itertools import groupby
 
-from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
+from sawside.drawing.lazy import force, lazy
+from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
 from sawside.geometry.case import ORIGINS
 from sawside.lengths.real import nearby
 
@@ -56,6 +56,25 @@ def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer=
     shapes.append(label((wide / 2, low + high / 12), origin, "note"))
     box = (-high * 38 / 100, -high - top - margin, wide + high * 3 / 10, low + high / 8)
     return drawing(words, box, shapes)
+
+
+@lazy
+def with_holes(picture, inside, centers, used):
+    """The same with a row of holes along each side, in inches from the inside bottom; `used` are
+    those that a shelf's pins are in, drawn larger."""
+    told, high = force(picture), nearby(inside)
+    wide, used = high * 11 / 20, {nearby(each) for each in used}
+    dots = [
+        _hole(x, nearby(center), high / (70 if nearby(center) in used else 130))
+        for x in (wide / 12, wide * 11 / 12)
+        for center in centers
+    ]
+    words = f"{told['words']} Along each side is a row of {len(centers)} holes."
+    return told | {"words": words, "shapes": [*told["shapes"], *dots]}
+
+
+def _hole(x, y, dot):
+    return polygon([(x - dot, -y), (x, -y - dot), (x + dot, -y), (x, -y + dot)], "hatch")
 
 
 def _box(left, low, right, top, role="stock"):

@@ -6,6 +6,7 @@ Drawn in pixels of a narrow phone, because what it tells is where a place lies b
 from fractions import Fraction
 
 from sawside.drawing.shapes import label, line
+from sawside.lengths.display import mixed_text
 from sawside.lengths.real import nearby
 from sawside.lengths.tape import INCH_SIZES
 from sawside.lengths.units import INCHES_PER
@@ -38,16 +39,23 @@ class Ruler:
         """Edge and graduations below the height `top`, the longest `tall` pixels, and numbers."""
         shapes = [line((self.left, top), (self.right, top), "edge")]
         step = self._step()
-        number = -(-self.low // step)
-        every = self._numbered()
-        while number * step <= self.high:
-            mark = number * step
+        first, last = -(-self.low // step), self.high // step
+        marks = [number * step for number in range(int(first), int(last) + 1)]
+        for mark in marks:
             x = self.at(mark * self.unit)
             shapes.append(line((x, top), (x, top + tall * self._size(mark)), "edge"))
-            if numbers and mark >= 0 and mark % every == 0:
-                shapes.append(label((x, top + tall + 12), str(mark), "note"))
-            number += 1
+        for mark in self._told(marks) if numbers else ():
+            place = self.at(mark * self.unit), top + tall + 12
+            shapes.append(label(place, mixed_text(mark), "note"))
         return shapes
+
+    def _told(self, marks):
+        """The marks with a number: whole ones, or the longest where none is whole."""
+        every = self._numbered()
+        whole = [mark for mark in marks if mark >= 0 and mark % every == 0]
+        if whole or not marks:
+            return whole
+        return [max((mark for mark in marks if mark >= 0), key=self._size, default=marks[0])]
 
     def _pixels(self, step):
         return step * (self.right - self.left) / (self.high - self.low)

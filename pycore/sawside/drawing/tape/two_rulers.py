@@ -19,7 +19,7 @@ def two_rulers(reads, true, show):
     above = Ruler(nearby(reads) - half, nearby(reads) + half, 0, WIDTH, metric=metric)
     below = Ruler(nearby(true) - half, nearby(true) + half, 0, WIDTH, metric=metric)
     x = WIDTH / 2
-    shapes = [*above.shapes(0, numbers=False), *below.shapes(86, numbers=False)]
+    shapes = [*above.shapes(0), *below.shapes(86)]
     shapes += [
         line((x, -14), (x, 130), "cut"),
         label((4, -14), "tape", "note", "start"),
@@ -31,4 +31,4 @@ def two_rulers(reads, true, show):
         f"Where the tape reads {fine_text(reads, show)}, the true length is "
         f"{fine_text(true, show)}."
     )
-    return drawing(words, (0, -32, WIDTH, 132), shapes)
+    return drawing(words, (0, -32, WIDTH, 140), shapes)

@@ -9,13 +9,17 @@ from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
 from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.wood.caution import Caution
 
 _KNOWN = {"face": "Setback on the face", "edge": "Depth down the edge", "width": "Chamfer width"}
 _CAUTIONS = (
     "Unplug the machine before you change its tilt or bit. The maker’s instructions come first.",
-    "With the blade tilted, keep the piece on the side the blade leans away from so the offcut "
-    "can’t get trapped. Chamfer a narrow strip while it’s still part of a wide board (shop "
-    "practice).",
+    Caution(
+        "Don’t trap the offcut under a tilted blade.",
+        "With the blade tilted, keep the piece on the side the blade leans away from so the offcut "
+        "can’t get trapped. Chamfer a narrow strip while it’s still part of a wide board (shop "
+        "practice).",
+    ),
 )
 _WIDE = 316
 
@@ -140,5 +144,6 @@ RECKONER = Reckoner(
     ),
     source="Width = setback ÷ cos(angle), depth = setback × tan(angle): plane trigonometry.",
     compute=compute,
+    verdict="Chamfer width ({face} in, {edge} down)",
     example={"known": "face", "measure": "3/8", "angle": "45", "thickness": "3/4"},
 )

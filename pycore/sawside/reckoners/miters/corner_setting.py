@@ -220,6 +220,7 @@ RECKONER = Reckoner(
         "law of cosines. Taking half the smallest division as the uncertainty is shop practice."
     ),
     compute=compute,
+    verdict="Miter {setting}, both pieces",
     example={
         "found": "lengths",
         "one_leg": "24",

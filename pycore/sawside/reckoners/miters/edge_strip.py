@@ -135,6 +135,7 @@ RECKONER = Reckoner(
         "inside corner: plane trigonometry. Which end laps which: shop practice."
     ),
     compute=compute,
+    verdict="Cut length ({panel_side} at the panel)",
     example={
         "panel": "34 5/16",
         "thickness": "3/8",

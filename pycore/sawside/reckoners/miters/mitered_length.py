@@ -52,6 +52,7 @@ def compute(given, show):
         drawing=picture,
         cautions=cautions_at_the_saw(piece.inside),
         parts=(_part(given, piece, picture),),
+        verdict=f"Long point (short point {show.brief(piece.short_side)})",
     )
 
 

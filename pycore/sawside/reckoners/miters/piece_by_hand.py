@@ -151,6 +151,7 @@ RECKONER = Reckoner(
         "other angles width × tan(angle): plane trigonometry."
     ),
     compute=compute,
+    verdict="Pieces to cut: {count}",
     example={"length": "33 9/16", "count": "2", "width": "2 1/4", "thickness": "3/4"},
     makes_parts=True,
 )

@@ -57,6 +57,9 @@ def compute(given, show):
         working=working_of(show, given, scarf, stretches, parts),
         drawing=scarf_run(show, given, joints, scarf),
         cautions=cautions_of(given, scarf, parts),
+        verdict="The joint, from the left end"
+        if len(joints) == 1
+        else f"First of {len(joints)} joints, from the left end",
         parts=parts,
     )
 

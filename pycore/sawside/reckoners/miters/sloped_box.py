@@ -150,6 +150,7 @@ RECKONER = Reckoner(
         "sides)), or arcsin (sin² slope) for a butt joint of four sides: solid geometry."
     ),
     compute=compute,
+    verdict="Miter {miter}, bevel {tilt}",
     makes_parts=True,
     example={
         "sides": "4",

@@ -13,6 +13,7 @@ from sawside.errors import Refusal
 from sawside.lengths.marks import Rounded
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, kerf, length
 from sawside.reckoners.miters.shared.field_bounds import blank
+from sawside.wood.caution import Caution
 
 _NARROW = 2
 _VERY_NARROW = 1
@@ -26,10 +27,16 @@ _LAID = {
 _CAUTIONS = (
     "Unplug the saw before you change a setting. Use the guard, riving knife and push block. The "
     "saw maker’s instructions come first.",
-    "Keep the wider strip against the fence and let the narrow one fall free. Don’t stand in line "
-    "with it, and let the blade stop before you reach for it.",
-    "Don’t rip a board shorter than about 12″, or shorter than it’s wide (shop practice). Shape "
-    "and rip a long board, then cut to length.",
+    Caution(
+        "Wide strip at the fence; don’t stand behind the narrow one.",
+        "Keep the wider strip against the fence and let the narrow one fall free. Don’t stand in "
+        "line with it, and let the blade stop before you reach for it.",
+    ),
+    Caution(
+        "Rip a long board, then cut to length.",
+        "Don’t rip a board shorter than about 12″, or shorter than it’s wide (shop practice). "
+        "Shape and rip a long board, then cut to length.",
+    ),
 )
 _NARROW_CAUTION = (
     f"A strip is narrower than {_NARROW}″. Keep your hands out from between the blade and the "
@@ -229,6 +236,7 @@ RECKONER = Reckoner(
         "fence and what counts as narrow: shop practice."
     ),
     compute=compute,
+    verdict="Fence to blade, for strips {wide} and {narrow}",
     example={
         "board": "6 1/4",
         "wide": "",

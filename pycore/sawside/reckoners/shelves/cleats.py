@@ -1,5 +1,6 @@
 """Cleats under a shelf: their lengths, where the screws go, and how far those reach."""
 
+from sawside.drawing.shelves.cleats_under_shelf import cleats_under_shelf
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
@@ -53,7 +54,7 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, show, long, screw, places)),
-        drawing=parts[0].drawing,
+        drawing=cleats_under_shelf(show, given, parts[0].length, places),
         cautions=(
             *warnings(given, show, screw),
             *stud_warnings(given, show, answers.get("back_screws")),

@@ -2,6 +2,7 @@
 
 from sawside.drawing.choices.joints import SHELF_FITS
 from sawside.drawing.choices.measures import CASE_WIDTHS
+from sawside.drawing.shelves.shelf_in_case import shelf_in_case
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
@@ -46,7 +47,9 @@ def compute(given, show):
             "change": adds - 2 * free,
         },
         working=tuple(_working(given, case, fits, inside, sides, adds, free)),
-        drawing=picture,
+        drawing=shelf_in_case(
+            show, given, (fits, case.rounded(inside), case.rounded(inside + sides))
+        ),
         cautions=_CAUTIONS,
         parts=(_part(given, show, fits, picture),),
     )

@@ -3,8 +3,10 @@
 Where a person gives the heights, each goes to the hole nearest to its own.
 """
 
+from dataclasses import replace
 from itertools import pairwise
 
+from sawside.drawing.shelves.case import with_holes
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
@@ -41,13 +43,16 @@ def compute(given, show):
         if given.wanted == "own"
         else _equal_told(show, inside, t, shelving.openings)
     )
-    return shelves_told(
+    told = shelves_told(
         show,
         shelving,
         answers=_answers(show, row, numbers, ideal, shelving),
         working=(*inside_working(given, show, inside), *found, marked_as(given)),
         openings=shelving.openings,
     )
+    holes = [row.center(number) for number in range(1, row.count + 1)]
+    used = [row.center(number) for number in numbers]
+    return replace(told, drawing=with_holes(told.drawing, inside, holes, used))
 
 
 def _answers(show, row, numbers, ideal, shelving):

@@ -55,7 +55,14 @@ def compute(given, show):
         working=_working(show, given, between, part),
         drawing=_drawing(show, given, part, between, named),
         cautions=(_CUT_CAUTION,) if given.between == "kerf" else (),
+        verdict=_verdict(show, parts, difference),
     )
+
+
+def _verdict(show, parts, difference):
+    if not difference:
+        return f"{parts} parts, all alike"
+    return f"{parts} parts; on your marks they differ by {fine_text(difference, show)}"
 
 
 def _marks(begins, ends, kind):

@@ -44,7 +44,15 @@ def compute(given, show):
         working=_working(show, given, usable, pieces, over, left),
         drawing=_drawing(show, given, pieces, left),
         cautions=(_CAUTION, _SHORT_CAUTION) if short else (_CAUTION,),
+        verdict=_verdict(show, pieces, left, missing),
     )
+
+
+def _verdict(show, pieces, left, missing):
+    if not pieces:
+        return f"0 fit: the stick is {show.brief(missing)} short"
+    count = "1 piece" if pieces == 1 else f"{pieces} pieces"
+    return f"{count}, {show.brief(left)} left over" if left else f"{count}, nothing left over"
 
 
 @lazy

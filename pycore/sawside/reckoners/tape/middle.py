@@ -41,10 +41,12 @@ def compute(given, show):
             f"First edge: {show.number(low)} + {show.number(side)}{show.equals(low + side)}",
             f"Second edge: {show.number(low + side)} + {width}{show.equals(high - side)}",
         ]
+    where = "from each end" if given.width is None else "on each side"
     return Reckoning(
         answers={"middle": middle, "marks": marks, "side": side, "span": span},
         working=tuple(working),
         drawing=_drawing(show, (low, high), middle, given.width, side),
+        verdict=f"Center, {show.brief(side)} {where}",
     )
 
 

@@ -11,14 +11,18 @@ from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
 from sawside.reckoners.tape.shared.tape_marks import in_marks
+from sawside.wood.caution import Caution
 
 _SCREEN = 300
 """Pixels of the longer piece on a narrow phone."""
 
 _STOP_CAUTIONS = (
     "Let the blade stop before you move a stop. Unplug the saw if its maker says to.",
-    "On a table saw, a piece trapped between the fence and the blade can kick back. Use a stop "
-    "block that ends short of the blade, the way the saw maker shows.",
+    Caution(
+        "Table saw: end the stop block short of the blade.",
+        "On a table saw, a piece trapped between the fence and the blade can kick back. Use a stop "
+        "block that ends short of the blade, the way the saw maker shows.",
+    ),
 )
 _TRIM_CAUTION = (
     "For a thin trim cut, hold the piece with the miter gauge, a sled or a clamp. Keep your "
@@ -47,7 +51,17 @@ def compute(given, show):
         ),
         drawing=_drawing(given, over, show),
         cautions=cautions if over else (),
+        verdict=_verdict(over, against_stop, show),
     )
+
+
+def _verdict(over, against_stop, show):
+    if not over:
+        return "On the mark"
+    much = f"{fine_text(abs(over), show)} {'long' if over > 0 else 'short'}"
+    if against_stop:
+        return f"{much}: move the stop {'toward' if over > 0 else 'away from'} the blade"
+    return f"{much}: {'trim it off' if over > 0 else 'cut another'}"
 
 
 def _direction(over):

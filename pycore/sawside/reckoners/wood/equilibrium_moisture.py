@@ -60,5 +60,6 @@ RECKONER = Reckoner(
         "matches every cell of Table 4-2 (2010) within 0.07."
     ),
     compute=compute,
+    verdict="Wood settles at {moisture}",
     example={"scale": "air_f", "temperature_f": "68", "humidity": "45"},
 )

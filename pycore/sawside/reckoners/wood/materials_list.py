@@ -37,6 +37,7 @@ def compute(given, show):
         )
         or ("Nothing is figured here: these are the numbers on file",),
         cautions=_CAUTIONS,
+        verdict=f"{made.name}: stiffness",
     )
 
 

@@ -139,6 +139,7 @@ RECKONER = Reckoner(
     ),
     source=SOURCE,
     compute=compute,
+    verdict="Cut the panel ({gap} gap at each edge now)",
     example={
         "opening": "12 1/2",
         "groove": "7/16",

@@ -73,5 +73,6 @@ RECKONER = Reckoner(
     ),
     source=SOURCE,
     compute=compute,
+    verdict="Moves {whole} through the year",
     example={"width": "13 1/4", "species": "maple_red", "now": "8", "year": "most"},
 )

@@ -137,5 +137,6 @@ RECKONER = Reckoner(
         "Hardwood plywood: shop practice. MDF isn’t on file."
     ),
     compute=compute,
+    verdict="{verdict}",
     example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},
 )

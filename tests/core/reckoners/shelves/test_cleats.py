@@ -183,8 +183,21 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
 
 
 def test_the_drawing_shows_every_screw_of_a_side_cleat():
-    said = reckon(KEY, **SHELF, spacing="3")
-    dots = [shape for shape in said["drawing"]["shapes"] if shape.get("role") == "hatch"]
+    said = reckon(KEY, **SHELF | {"setback": "3/4"}, spacing="3")
     places = [float(exact(item)) for item in said["by_key"]["screws"]["items"]]
-    assert [sum(x for x, _ in dot["points"]) / 4 for dot in dots] == pytest.approx(places, abs=1e-3)
-    assert f"{len(dots)} screws along it" in said["drawing"]["words"]
+    for drawing, front in ((said["parts"][0]["drawing"], 0), (said["drawing"], 0.75)):
+        dots = [shape for shape in drawing["shapes"] if shape.get("role") == "hatch"]
+        seen = [sum(x for x, _ in dot["points"]) / 4 - front for dot in dots]
+        assert seen == pytest.approx(places, abs=1e-3)
+        assert f"{len(dots)} screws along it" in drawing["words"]
+
+
+def test_the_drawing_shows_the_shelf_over_its_cleats():
+    def boxes(**values):
+        shapes = reckon(KEY, **SHELF | values)["drawing"]["shapes"]
+        return [shape["points"] for shape in shapes if shape.get("role") in ("stock", "waste")]
+
+    shelf, side, back = boxes(back="yes")
+    assert shelf[2][1] == side[0][1] == back[0][1]
+    assert side[1][0] == back[0][0]
+    assert len(boxes(back="no")) == 2

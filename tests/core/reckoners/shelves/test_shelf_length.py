@@ -62,8 +62,23 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     assert errors(ask(KEY, **IN_DADOES | values))[field]["kind"] == kind
 
 
+def test_the_drawing_shows_the_shelf_between_the_sides_and_in_their_dadoes():
+    def drawn(**values):
+        shapes = reckon(KEY, **values)["drawing"]["shapes"]
+        texts = [shape["text"] for shape in shapes if shape["kind"] == "dimension"]
+        left_side, *_ = (shape["points"] for shape in shapes if shape["kind"] == "polygon")
+        return texts, {x for x, _ in left_side}
+
+    texts, faces = drawn(width="60", **FIXED, depth="8")
+    assert (texts, len(faces)) == (["inside 60″", "shelf 60″"], 2)
+    texts, faces = drawn(width="36 5/8", **IN_DADOES | {"width_is": "outside"})
+    assert [text.split()[0] for text in texts] == ["inside", "shelf", "case"]
+    assert len(faces) == 3  # outside, inside, and the bottom of the dado
+
+
 def test_a_long_shelf_is_drawn_with_a_break_and_its_length():
-    shapes = reckon(KEY, width="60", **FIXED, depth="8")["drawing"]["shapes"]
+    (part,) = reckon(KEY, width="60", **FIXED, depth="8")["parts"]
+    shapes = part["drawing"]["shapes"]
     assert [shape for shape in shapes if shape.get("role") == "break"]
     (dimension,) = [shape for shape in shapes if shape["kind"] == "dimension"]
     assert (dimension["text"], dimension["role"]) == ("60″", "answer")

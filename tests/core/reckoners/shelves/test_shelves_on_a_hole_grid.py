@@ -126,3 +126,17 @@ def test_sixty_shelves_on_two_hundred_holes_are_answered():
     said = reckon(KEY, height="210", shelf_count="60", thickness="3/4", first="2", pitch="1")
     assert len(said["by_key"]["holes"]["items"]) == 60
     assert said["drawing"]["words"].startswith("A case 210″ high inside with 60 shelves")
+
+
+def test_the_drawing_shows_every_hole_of_both_rows_and_the_used_ones_larger():
+    said = reckon(KEY, height="40", shelf_count="2", thickness="3/4", first="4", pitch="1")
+    holes = [each["points"] for each in said["drawing"]["shapes"] if each.get("role") == "hatch"]
+    heights = [-sum(y for _, y in corners) / 4 for corners in holes]
+    count = int(said["by_key"]["holes_needed"]["text"])
+    row = [4 + number for number in range(count)]
+    assert heights == pytest.approx([*row, *row], abs=1e-3)
+    sizes = [max(x for x, _ in corners) - min(x for x, _ in corners) for corners in holes]
+    used = {float(exact(item)) for item in said["by_key"]["holes"]["items"]}
+    assert {
+        height for height, size in zip(row, sizes, strict=False) if size > min(sizes) * 1.2
+    } == used

@@ -1,0 +1,40 @@
+import { button, element } from "../../widgets/element.js";
+import { cautionsInFull } from "../../widgets/numbers/cautions.js";
+
+/** @import { Caution } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** The day by this device's clock. */
+const today = () => new Date().toLocaleDateString("sv");
+
+/**
+ * The cautions of an answer in full, each once a day on this device; after that its short line is enough.
+ * @param {App} app
+ */
+export function cautionsToday(app) {
+  const node = element("aside", { class: "cautions", "aria-label": "Cautions in full", hidden: true });
+  const { day, seen } = app.state.get().cautions;
+  const before = new Set(day === today() ? seen : []);
+  const now = new Set();
+
+  /** @param {Caution[]} told */
+  function show(told) {
+    const fresh = told.filter(({ short, full }) => full !== short && !before.has(full));
+    for (const { full } of fresh) now.add(full);
+    if (now.size) app.state.set({ cautions: { day: today(), seen: [...before, ...now] } });
+    draw(fresh);
+  }
+
+  /** @param {Caution[]} fresh */
+  function draw(fresh) {
+    node.hidden = fresh.length === 0;
+    node.replaceChildren(...cautionsInFull(fresh), button("Got it", done, { class: "button quiet" }));
+  }
+
+  function done() {
+    for (const full of now) before.add(full);
+    draw([]);
+  }
+
+  return { node, show };
+}

@@ -1,0 +1,48 @@
+import { firstIn } from "../../widgets/element.js";
+import { form } from "../../widgets/fields/form.js";
+import { fromProject } from "../forms/from-project.js";
+import { offering } from "../forms/question-fields.js";
+
+/** @import { Line, Reckoner } from "../../python/contract.d.ts" */
+/** @import { Peek, Typed } from "../../widgets/widget.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @typedef {{unit: string, peek(focused: string): Peek, whenDone(): void}} Opening what the keypad gets */
+
+/**
+ * The fields of a question; `opening()` is what the keypad gets for the one that is touched, besides what the field itself
+ * says.
+ * @param {App} app
+ * @param {{declared: Reckoner, entry?: Line, onInput(values: Record<string, Typed>): void, opening(): Opening}} how
+ */
+export function questionForm(app, { declared, entry, onInput, opening }) {
+  const here = {
+    settings: app.project.settings(),
+    declared: app.state.get().described?.settings ?? [],
+    unit: entry?.unit ?? app.project.unit(),
+  };
+  const drawn = form({
+    fields: declared.fields.map((field) => offering(field, here)),
+    values: entry?.values ?? {},
+    onInput,
+    onFocus(input, field) {
+      const { peek, ...others } = opening();
+      const from = fromProject(app, field, entry?.id);
+      app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
+    },
+  });
+  /** @param {string} key */
+  const inputOf = (key) => firstIn(drawn.node, `[name="${key}"]`);
+
+  return {
+    ...drawn,
+    /**
+     * What a field is called that can be opened; "" for one that isn't asked for now.
+     * @param {string} key
+     */
+    labelOf: (key) => (inputOf(key) && declared.fields.find((field) => field.key === key)?.label) || "",
+    /** @param {string} key */
+    openField: (key) => inputOf(key)?.focus(),
+    isBlank: () => Object.values(drawn.values()).every((value) => String(value) === ""),
+  };
+}

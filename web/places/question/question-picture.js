@@ -1,0 +1,54 @@
+import { element } from "../../widgets/element.js";
+import { drawing } from "../../widgets/pictures/drawing.js";
+
+/** @import { Drawing } from "../../python/contract.d.ts" */
+/** @import { Fields } from "../../widgets/pictures/picture.d.ts" */
+
+/** How high it gets, so that the fields below it stay in sight. */
+const HIGH = 172;
+
+/**
+ * The drawing of the answer above the fields, which its dimensions open; before there is one, what the question asks.
+ * What was drawn last stays, pale, while something is half typed.
+ * @param {string} asks
+ * @param {Fields} fields
+ */
+export function questionPicture(asks, fields) {
+  const node = element("div", { class: "asked-picture" });
+  let isDrawn = false;
+
+  /** @param {Drawing | null} drawn */
+  function draw(drawn) {
+    isDrawn = drawn !== null;
+    const inside = drawn ? drawing(drawn, { high: HIGH, fields }) : element("p", { class: "asks" }, asks);
+    inPlace(node, () => node.replaceChildren(inside));
+  }
+
+  draw(null);
+  return {
+    node,
+    /** @param {Drawing | null} drawn */
+    show(drawn) {
+      node.classList.remove("waiting");
+      if (drawn || isDrawn) draw(drawn);
+    },
+    /** @param {boolean} isBegunAgain nothing is filled in any more */
+    wait(isBegunAgain) {
+      if (isBegunAgain) draw(null);
+      node.classList.toggle("waiting", isDrawn);
+    },
+  };
+}
+
+/**
+ * Does what changes how high a node is, and leaves the field that is typed into where it is on the screen.
+ * @param {HTMLElement} node
+ * @param {() => void} change
+ */
+function inPlace(node, change) {
+  const place = node.closest("main");
+  const held = place?.contains(document.activeElement) ? document.activeElement : null;
+  const before = held?.getBoundingClientRect().top ?? 0;
+  change();
+  if (place && held?.matches("input")) place.scrollTop += held.getBoundingClientRect().top - before;
+}
