@@ -1,7 +1,7 @@
 /** @import { State, StateKeeper } from "../shapes.d.ts" */
 
 /** What is written to the store as it changes, so that the page opens as it was left. */
-const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "sure", "backups"];
+const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "hand", "sure", "backups"];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
@@ -36,6 +36,7 @@ export function createState(start, keep, onRefused) {
     offline: null,
     record: null,
     saw: { order: "set-up", light: "" },
+    hand: { side: "right" },
     sure: { tape: "" },
     backups: {},
     ...start,
