@@ -10,7 +10,7 @@ export function padHelp(app) {
   const { hand, strip } = app.state.get();
   const typing = `Type a length or some math, like ${examples(app).sum}.`;
   if (!strip || hand.usedStrip) return typing;
-  return `${typing} Or touch the mark on the tape above the keys and slide; ‹ and › move one mark.`;
+  return `${typing} Or touch a mark on the strip and slide to adjust; ‹ and › move one mark.`;
 }
 
 /**
