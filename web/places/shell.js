@@ -35,6 +35,7 @@ export function shell(page) {
     byId("project-name").textContent = now.view?.name ?? "";
     if (ON_STATUS.some((key) => changed.includes(key))) statusLine(byId("status"), { ...now, old: isOldPicture(now) });
     if (changed.includes("offline")) tellOffline(now.offline);
+    document.body.dataset.hand = now.hand.side;
     places.refresh(changed);
   }
 

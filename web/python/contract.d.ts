@@ -626,14 +626,16 @@ export interface Range {
 }
 
 /**
- * What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
- * that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
- * those of the document that it uses, `note` says which is meant where a name is in both.
+ * What a text comes to. `finer` is the sixty-fourth nearer to a length than its mark, "" where
+ * none is, `kept` how it is told once it is a reading, `stands_for` what a name that stands alone
+ * in it is worth, `corrected` tells a reading by a tape that errs, `names` are those of the
+ * document that it uses, `note` says which is meant where a name is in both.
  */
 export interface Read {
   value: Value;
   echo: string;
   tape: Tape | null;
+  finer: string;
   kept: string;
   stands_for: string;
   corrected?: string;

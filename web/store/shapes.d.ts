@@ -171,6 +171,12 @@ export interface SawState {
   piece?: string;
 }
 
+/** The hand that the keys are laid out for, and whether it has used the strip of marks. */
+export interface HandState {
+  side: string;
+  usedStrip?: boolean;
+}
+
 /** What was last chosen for printing: the paper, and the grid of stickers as typed. */
 export interface Print {
   paper?: string;
@@ -198,6 +204,7 @@ export interface State {
   offline: OfflineState | null;
   record: ProjectRecord | null;
   saw: SawState;
+  hand: HandState;
   sure: { tape: string };
   print?: Print;
   backups: Record<string, { revision: number; when: string }>;

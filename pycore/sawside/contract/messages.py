@@ -149,13 +149,15 @@ class Described(TypedDict):
 
 
 class Read(TypedDict):
-    """What a text comes to. `kept` is how it is told once it is a reading, `stands_for` what a name
-    that stands alone in it is worth, `corrected` tells a reading by a tape that errs, `names` are
-    those of the document that it uses, `note` says which is meant where a name is in both."""
+    """What a text comes to. `finer` is the sixty-fourth nearer to a length than its mark, "" where
+    none is, `kept` how it is told once it is a reading, `stands_for` what a name that stands alone
+    in it is worth, `corrected` tells a reading by a tape that errs, `names` are those of the
+    document that it uses, `note` says which is meant where a name is in both."""
 
     value: Value
     echo: str
     tape: Tape | None
+    finer: str
     kept: str
     stands_for: str
     corrected: NotRequired[str]

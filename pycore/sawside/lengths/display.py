@@ -7,7 +7,7 @@ begin with ≈ or end with … because something was cut.
 from fractions import Fraction
 
 from sawside.lengths.bounded import is_bounded
-from sawside.lengths.marks import GRIDS, Rounded, to_mark
+from sawside.lengths.marks import GRIDS, Rounded, to_mark, told_mark
 from sawside.lengths.real import Real, settle, sign
 from sawside.lengths.units import INCHES_PER
 from sawside.lengths.words import decimal_in_words, fraction_in_words, whole_in_words
@@ -15,6 +15,7 @@ from sawside.lengths.words import decimal_in_words, fraction_in_words, whole_in_
 MINUS = "−"
 _MM = INCHES_PER["mm"]
 _DECIMALS = 6
+_MOST_DECIMALS = 24
 
 
 def rational_text(value):
@@ -39,16 +40,31 @@ def mixed_text(value):
 
 
 def decimal_text(value, most_places=_DECIMALS):
-    """An exact number in decimals, at most `most_places`; "…" is appended when it was cut."""
-    shown, _ = settle(
-        abs(value) * 10**most_places, lambda scaled: scaled.numerator // scaled.denominator
-    )
+    """An exact number in decimals, at most `most_places`; "…" is appended when it was cut.
+
+    What is less than the last of them, and not nothing, has as many as its first digit takes.
+    """
+    shown = _whole(abs(value) * 10**most_places)
+    if not shown and sign(value):
+        most_places, shown = _first_digit(abs(value), most_places)
     cut = isinstance(value, Real) or abs(value) * 10**most_places != shown
     whole, decimals = divmod(shown, 10**most_places)
     text = f"{whole}.{decimals:0{most_places}d}" if most_places else str(whole)
     if not cut:
         text = text.rstrip("0").rstrip(".") if most_places else text
     return (MINUS if sign(value) < 0 else "") + text + ("…" if cut else "")
+
+
+def _whole(number):
+    return settle(number, lambda exact: exact.numerator // exact.denominator)[0]
+
+
+def _first_digit(value, places):
+    """How many decimals it takes to tell more than 0, and the digit; `places` where too many."""
+    for more in range(places + 1, _MOST_DECIMALS + 1):
+        if digit := _whole(value * 10**more):
+            return more, digit
+    return places, 0
 
 
 def _in_feet(rounded, display):
@@ -162,12 +178,23 @@ def mark_in_words(rounded, display):
 
 
 def other_text(exact, display):
-    """The exact value in the other system: to 0.1 mm, or to 1/64 in. ≈ says it was rounded."""
+    """The exact value in the other system: to 0.1 mm, or to 1/64 in. ≈ says it was rounded.
+
+    What is less than half of that, and not nothing, is told in small decimals.
+    """
     grid, form = (GRIDS["1/64"], "in") if display == "mm" else (GRIDS["0.1 mm"], "mm")
-    rounded = to_mark(exact, grid)
+    rounded = told_mark(exact, grid)
     if rounded.direction != "exact":
         return f"≈ {mark_text(rounded, form)}"
     return f"{decimal_text(exact / _MM)} mm" if form == "mm" else mark_text(rounded, form)
+
+
+def finer_text(rounded, display):
+    """The sixty-fourth that is nearer than a mark of parts of an inch: "≈ 1 5/64″"; else ""."""
+    if metric(rounded, display) or rounded.grid.division is None or rounded.direction == "exact":
+        return ""
+    finer = to_mark(rounded.exact, GRIDS["1/64"])
+    return brief_text(finer, display) if finer.mark != rounded.mark else ""
 
 
 def dropped_text(rounded, display):

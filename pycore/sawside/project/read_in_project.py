@@ -3,7 +3,7 @@
 from sawside.errors import Refusal, quoted
 from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.kinds.reading_worked import ReadingWorked
-from sawside.reckoning.reading import names_told, reading_told, tape_told
+from sawside.reckoning.reading import names_told, place_told, reading_told
 from sawside.reckoning.values import linkable
 
 
@@ -55,8 +55,9 @@ def _nearer(names, document):
 def _corrected(read_as, worked):
     value, tape = worked.headline, worked.entry["tape"]
     corrected = f"Reads {read_as['brief']} with {tape}; corrected, {value['brief']}."
-    place = tape_told(worked.named("").value, worked.settings)
-    return {"value": value, "tape": place, "corrected": corrected, "kept": value["brief"]}
+    place, finer = place_told(worked.named("").value, worked.settings)
+    told = {"value": value, "corrected": corrected, "kept": value["brief"]}
+    return told | {"tape": place, "finer": finer}
 
 
 def names_of_question(reckoner, values, *, document=None, id=None):

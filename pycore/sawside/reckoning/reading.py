@@ -2,7 +2,13 @@
 
 from sawside.errors import Refusal
 from sawside.lengths.as_typed import as_typed, given_text
-from sawside.lengths.display import decimal_text, length_value, mixed_text, rational_text
+from sawside.lengths.display import (
+    decimal_text,
+    finer_text,
+    length_value,
+    mixed_text,
+    rational_text,
+)
 from sawside.lengths.reading.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
@@ -17,7 +23,7 @@ _POWERS = {
 
 
 def reading_told(text, settings, *, unit=None, names=None):
-    """The contract of `read` (without "ok"): value, echo, and a tape when it is a length.
+    """The contract of `read` (without "ok"): value, echo, and for a length its tape and `finer`.
 
     `kept` is how it is told once it is kept as a reading, and `stands_for` what a name that stands
     alone in it is worth: neither is rounded where the number was typed, or is told exactly.
@@ -31,11 +37,11 @@ def reading_told(text, settings, *, unit=None, names=None):
     except Refusal as refusal:
         raise refusal.of("text") from None
     value = value_told(reading, show)
-    tape = tape_told(reading.value, settings) if reading.power == 1 else None
+    tape, finer = place_told(reading.value, settings) if reading.power == 1 else (None, "")
     stands_for = given_text(reading.value, show.settings) if reading.power == 1 else value["text"]
     kept = typed_told(reading, show)
     told = {"kept": kept.get("brief", kept["text"]), "stands_for": stands_for}
-    return {"value": value, "echo": reading.echo, "tape": tape} | told
+    return {"value": value, "echo": reading.echo, "tape": tape, "finer": finer} | told
 
 
 def names_told(names, settings):
@@ -50,9 +56,11 @@ def names_told(names, settings):
     return told
 
 
-def tape_told(value, settings):
-    """The piece of a tape where a length is found; `value` in exact inches."""
-    return stretch(Show(settings).rounded(value), settings.grid)
+def place_told(value, settings):
+    """The piece of a tape where a length is found, and the sixty-fourth that is nearer than its
+    mark, "" where none is; `value` in exact inches."""
+    rounded = Show(settings).rounded(value)
+    return stretch(rounded, settings.grid), finer_text(rounded, settings.display)
 
 
 def typed_told(reading, show):

@@ -29,3 +29,14 @@ def enter(page, text):
     tap_keys(page, text)
     key(page, "Enter")
     page.locator(".tally-line").nth(before).wait_for()
+
+
+def strip(page):
+    """The inch drawn large above the keys."""
+    return page.get_by_role("slider", name="Fraction of an inch")
+
+
+def touch(page, part):
+    """Touch the strip at a part of an inch."""
+    box = strip(page).bounding_box()
+    page.touchscreen.tap(box["x"] + box["width"] * part, box["y"] + box["height"] / 2)

@@ -4,7 +4,7 @@ from tests.browser.hand import tap_keys
 from tests.browser.pad.in_pad import key
 from tests.browser.project.in_project import keep_reading
 from tests.browser.project.test_project_never_lost import FULL
-from tests.browser.words import EDIT, OUT_OF_SPACE, history_of
+from tests.browser.words import AGAIN, EDIT, OUT_OF_SPACE, history_of
 
 PLACES = """
 () => {
@@ -14,7 +14,7 @@ PLACES = """
   };
   const keys = [...document.querySelectorAll(".key")].map((each) => {
     const { left, top } = each.getBoundingClientRect();
-    return [each.textContent, left, top];
+    return [left, top];
   });
   const [top] = box("#place");
   const [bottom] = box(".pad-foot");
@@ -44,7 +44,7 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
         assert now["cut"] == []
 
     stays()
-    key(page, "again, repeat the last step")
+    key(page, AGAIN)
     page.locator("#notices").get_by_text("has no step to repeat").wait_for()
     stays()
     # Beside the message of the last act, what the app has to tell of its own accord.

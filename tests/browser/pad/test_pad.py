@@ -1,4 +1,4 @@
-"""What is typed on the pad: every kind of entry, the strip of marks, where a number begins.
+"""What is typed on the pad: every kind of entry, and where a number begins.
 
 Sums are worked by hand, in the record cabinet's numbers.
 """
@@ -69,65 +69,6 @@ def test_after_keep_the_next_number_begins_anew_and_a_sign_goes_on(phone, server
     assert entry.input_value() == "56"
 
 
-def test_a_mark_touched_on_the_strip_completes_the_number_and_slides(pad):
-    key(pad, "7")
-    strip = pad.get_by_role("slider", name="Fraction of an inch")
-    box = strip.bounding_box()
-
-    def touch(part):
-        pad.touchscreen.tap(box["x"] + box["width"] * part, box["y"] + box["height"] / 2)
-
-    touch(5 / 8)
-    assert entry(pad).input_value() == "7 5/8"
-    answer(pad, "seven and five eighths inches")
-    touch(9 / 16)
-    # Half of a 1/2 beside it would make 1 9/16 of it.
-    assert strip.locator(".strip-label").locator("visible=true").all_text_contents() == [
-        "1/4",
-        "3/4",
-    ]
-    touch(11 / 16)
-    assert entry(pad).input_value() == "7 11/16"
-    assert strip.get_attribute("aria-valuetext") == "eleven sixteenths"
-    key(pad, MORE_KEYS)
-    key(pad, "one mark more")
-    assert entry(pad).input_value() == "7 3/4"
-    strip.focus()
-    pad.keyboard.press("ArrowLeft")
-    assert entry(pad).input_value() == "7 11/16"
-    touch(0.001)
-    assert entry(pad).input_value() == "7"
-    key(pad, "Enter")
-    key(pad, "9")
-    touch(11 / 16)
-    assert entry(pad).input_value() == "9 11/16"
-
-
-def test_a_finger_slides_along_the_strip_and_sees_the_fraction_spelled_out(pad):
-    key(pad, "3")
-    strip = pad.get_by_role("slider", name="Fraction of an inch")
-    box = strip.bounding_box()
-    height = box["y"] + box["height"] / 2
-    pad.mouse.move(box["x"] + box["width"] / 4, height)
-    pad.mouse.down()
-    spelled = strip.locator(".strip-spelled")
-    assert spelled.text_content() == "1/4"
-    pad.mouse.move(box["x"] + box["width"] * 3 / 8, height, steps=4)
-    assert spelled.text_content() == "3/8"
-    pad.mouse.up()
-    pad.mouse.move(box["x"] + box["width"] * 7 / 8, height)
-    assert entry(pad).input_value() == "3 3/8"
-    answer(pad, "three and three eighths inches")
-
-
-def test_a_mark_after_a_sign_goes_to_the_number_being_typed(pad):
-    tap_keys(pad, "31 5/8+2")
-    strip = pad.get_by_role("slider", name="Fraction of an inch")
-    box = strip.bounding_box()
-    pad.touchscreen.tap(box["x"] + box["width"] / 4, box["y"] + box["height"] / 2)
-    assert entry(pad).input_value() == "31 5/8 + 2 1/4"
-
-
 def test_a_sign_alone_goes_on_from_the_last_line_and_one_delete_takes_that_away(pad):
     tap_keys(pad, "37 9/16")
     key(pad, "Enter")
@@ -142,7 +83,6 @@ def test_a_sign_alone_goes_on_from_the_last_line_and_one_delete_takes_that_away(
     key(pad, "delete")
     key(pad, "delete")
     assert entry(pad).input_value() == ""
-    key(pad, "digits")
     tap_keys(pad, "1/3")
     key(pad, "Enter")
     last = pad.locator(".tally-line").nth(2)

@@ -8,7 +8,6 @@ from tests.browser.words import FROM_PROJECT, HISTORY, MORE_KEYS, NOTHING_SAVED,
 
 def pick_on_the_pad(page, name):
     """Take a number from the project into the pad."""
-    key(page, MORE_KEYS)
     key(page, FROM_PROJECT)
     page.get_by_role("dialog").get_by_role("button", name=name).first.tap()
 
@@ -22,9 +21,7 @@ def open_tally(page, lines):
 def test_the_pad_takes_a_number_from_the_project_and_its_lines_and_what_is_kept_follow(page):
     keep_reading(page, "Alcove width", "37 9/16")
     page.get_by_role("button", name="Clear", exact=True).tap()
-    for name in (MORE_KEYS, FROM_PROJECT):
-        key(page, name)
-    page.get_by_role("dialog").get_by_role("button", name="Alcove width").tap()
+    pick_on_the_pad(page, "Alcove width")
     tap_keys(page, "−1/4")
     assert page.get_by_role("textbox", name="Length or sum").input_value() == "[Alcove width] − 1/4"
     page.locator("output[name=pad-answer]").get_by_text("thirty-seven and five").wait_for()

@@ -215,3 +215,48 @@ def test_however_small_it_is_told_in_text_and_in_words(part, shares, settings):
         assert "…" not in told
     assert value["words"]
     assert any(digit in value["text"] for digit in "123456789")
+
+
+@pytest.mark.parametrize(
+    ("text", "settings", "other", "decimals"),
+    [
+        ("0.001", None, "≈ 0.025 mm", "0.001"),
+        ("0.04", MILLIMETERS, "≈ 0.0016″", "0.04"),
+        ("1.078 − 1 1/16", None, "≈ 0.4 mm", "0.0155"),
+        ("1 ÷ 30000000", None, "≈ 0.000001 mm", "0.00000003…"),
+        ("0", None, "0 mm", "0"),
+    ],
+)
+def test_the_other_unit_and_the_decimals_tell_how_little_it_is(text, settings, other, decimals):
+    """By the inch of 25.4 mm: 0.0254 mm, 0.0015748 in, 0.3937 mm, 0.000000847 mm."""
+    value = read(text, settings=settings or {})["value"]
+    assert (value["other"], value["decimals"]) == (other, decimals)
+
+
+@given(
+    st.fractions(min_value="-1/50", max_value="1/50", max_denominator=10**7),
+    st.sampled_from([{}, MILLIMETERS, {"mark": ".01 in"}, {"display": "ft-in"}, {"mark": "1/2"}]),
+)
+def test_nothing_on_the_pad_tells_0_of_what_is_not_nothing(length, settings):
+    value = read(f"{length.numerator}/{length.denominator} in", settings=settings)["value"]
+    for told in ("text", "brief", "plain", "other", "decimals"):
+        assert any(digit in value[told] for digit in "123456789") == (length != 0), told
+
+
+@pytest.mark.parametrize(
+    ("text", "settings", "finer"),
+    [
+        ("1.078", None, "≈ 1 5/64″"),
+        ("0.718", None, "≈ 23/32″"),
+        ("1/3", None, "≈ 21/64″"),
+        ("1.078 − 1 1/16", None, ""),
+        ("45/64", None, ""),
+        ("31 5/8", None, ""),
+        ("1.078", {"mark": ".001 in"}, ""),
+        ("27.38", MILLIMETERS, ""),
+        ("18 in × 24 in", None, ""),
+    ],
+)
+def test_a_calipers_decimal_has_its_sixty_fourth_beside_a_coarser_mark(text, settings, finer):
+    """1.078 × 64 = 68.99, 0.718 × 64 = 45.95, 64 ÷ 3 = 21.33; 0.0155 is on its 64th already."""
+    assert read(text, settings=settings or {})["finer"] == finer

@@ -3,7 +3,8 @@ import { latest } from "../../store/page/latest.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { keepSum } from "./keep-sum.js";
 import { padCard } from "./pad-card.js";
-import { examples, padUnit, unitSaid } from "./pad-unit.js";
+import { padHelp } from "./pad-help.js";
+import { padUnit, unitSaid } from "./pad-unit.js";
 
 /** @import { Answered, Message, Read, TallyLineTold, Value } from "../../python/contract.d.ts" */
 /** @import { Pad, State } from "../../store/shapes.d.ts" */
@@ -20,7 +21,7 @@ export function padAnswer(app, onKept) {
   const read = latest(app.ask);
   const card = padCard(
     () => keepShown(app, onKept),
-    () => examples(app).sum,
+    () => padHelp(app),
   );
   /** @type {string | null} */
   let current = null;
@@ -35,7 +36,7 @@ export function padAnswer(app, onKept) {
    */
   function ask(asked, text = asked, id = null) {
     current = asked;
-    card.wait(app.state.get().core?.phase === "starting");
+    card.wait(asked, app.state.get().core?.phase === "starting");
     read(reading(app, text), (answer) => {
       if (asked !== current) return;
       remember({ asked, said: answer, id });
@@ -70,6 +71,8 @@ export function padAnswer(app, onKept) {
       remember(null);
       empty();
     },
+    /** There is a strip now, or none: what is said of it where nothing was typed. */
+    help: () => current ?? empty(),
     /**
      * The answer to a line just entered.
      * @param {TallyLineTold} line
@@ -98,13 +101,21 @@ function reading(app, text) {
 }
 
 /**
+ * How the text was read, where that says more than the text itself, and in which unit or by which name.
  * @param {App} app
  * @param {Read} read
  */
 function echoOf(app, { echo, note }) {
   const told = [note, unitSaid(app)].filter(Boolean);
+  if (told.length === 0 && bare(echo) === bare(app.state.get().pad.text)) return "";
   return [`Read as ${unbroken(echo)}${told.length ? "." : ""}`, ...told].join(" ");
 }
+
+/**
+ * A text without what is clear from the large number under it: the unit of a plain number, and spaces.
+ * @param {string} text
+ */
+const bare = (text) => text.replace(/[\s″"]|mm\b/g, "").replaceAll("-", "−");
 
 /**
  * How the text was read, in a few sentences, and whether its number can be kept as it is read.

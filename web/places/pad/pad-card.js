@@ -1,6 +1,6 @@
 import { button, element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
-import { shortAnswer } from "../../widgets/numbers/answers.js";
+import { shortAnswer } from "../../widgets/numbers/short-answer.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 
 /** @import { Answered, Read } from "../../python/contract.d.ts" */
@@ -8,9 +8,9 @@ import { unbroken } from "../../widgets/numbers/unbroken.js";
 /**
  * How a text of the pad was read, what is wrong with it, and the large number with its key.
  * @param {() => unknown} onKeep
- * @param {() => string} example a sum that may be typed here
+ * @param {() => string} help what is said where nothing was typed yet
  */
-export function padCard(onKeep, example) {
+export function padCard(onKeep, help) {
   const wrong = fieldError("pad-error");
   const echo = element("p", { class: "echo" });
   const output = element("output", { name: "pad-answer", class: "pad-answer", for: "pad-input" });
@@ -21,10 +21,14 @@ export function padCard(onKeep, example) {
   return {
     nodes: [echo, wrong.node, element("div", { class: "pad-card" }, output, keep)],
     refuse: wrong.show,
-    wait(/** @type {boolean} */ isStarting) {
+    /**
+     * The answer to `asked` is on its way: soon, or once the core has started.
+     * @param {string} asked
+     * @param {boolean} isStarting
+     */
+    wait(asked, isStarting) {
       output.classList.add("waiting");
-      const isBlank = !output.querySelector(".main-answer");
-      if (isStarting && isBlank) say("Your answer shows up as soon as loading finishes.");
+      if (isStarting && asked !== output.dataset.for) say("Your answer shows up as soon as loading finishes.");
     },
     /**
      * @param {string} asked
@@ -37,7 +41,7 @@ export function padCard(onKeep, example) {
       wrong.show(answer.ok ? null : answer.error, { quiet });
       echo.textContent = words;
       keep.disabled = !mayKeep;
-      if (answer.ok) output.replaceChildren(shortAnswer(answer.value, answer.tape));
+      output.replaceChildren(answer.ok ? shortAnswer(answer) : noAnswer());
     },
     empty() {
       output.classList.remove("waiting");
@@ -45,7 +49,16 @@ export function padCard(onKeep, example) {
       wrong.show(null);
       echo.textContent = "";
       keep.disabled = true;
-      say(`Type a length or some math, like ${example()}.`);
+      say(help());
     },
   };
 }
+
+/** What is not finished, or can't be read, has no number: not that of the text before it either. */
+const noAnswer = () =>
+  element(
+    "p",
+    { class: "pad-none" },
+    element("span", { "aria-hidden": "true" }, "–"),
+    element("span", { class: "heard" }, "No answer yet"),
+  );

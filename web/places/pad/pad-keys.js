@@ -6,6 +6,7 @@ import { lengthKeys } from "../../widgets/keys/length-keys.js";
 import { SIGNS, write } from "../../widgets/keys/typing.js";
 import { fromProject } from "../forms/from-project.js";
 import { notice, quietly } from "../notices.js";
+import { stripUsed } from "./pad-help.js";
 import { padUnit } from "./pad-unit.js";
 
 /** @import { Keys } from "../../widgets/widget.d.ts" */
@@ -28,7 +29,7 @@ export function padKeys(app, entry) {
     const asked = { unit: padUnit(app), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
-    keys = lengthKeys({ kind: "pad", ...asked, target: entry.selectDone, acts });
+    keys = lengthKeys({ kind: "pad", ...asked, target: entry.selectDone, acts, onMark: () => stripUsed(app) });
     node.replaceChildren(keys.node);
   }
 

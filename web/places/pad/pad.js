@@ -59,6 +59,7 @@ export function pad(app) {
     node: element("div", { class: "pad" }, head, keys.node),
     refresh(/** @type {string[]} */ changed) {
       if (["strip", "described", "pad"].some((key) => changed.includes(key))) keys.draw();
+      if (changed.includes("strip")) answer.help();
       if (changed.includes("tally") || changed.includes("entering")) lines.draw();
       if (changed.includes("pad") || changed.includes("entering")) follow();
       const { entered } = app.state.get();

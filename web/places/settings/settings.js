@@ -2,6 +2,7 @@ import { button, element } from "../../widgets/element.js";
 import { offlineSentence } from "../../widgets/messages/status.js";
 import { projectKey } from "../forms/form-draft.js";
 import { keptForm } from "../forms/kept-form.js";
+import { handChoice } from "./hand.js";
 import { tolerance } from "./tolerance.js";
 
 /** @import { DrawnField } from "../../widgets/widget.d.ts" */
@@ -37,7 +38,10 @@ export function settings(app) {
 
   drawFields(described?.settings ?? []);
   const title = element("h2", {}, "Project settings");
-  return { node: element("div", { class: "settings" }, title, choices, allowed?.node, page.nodes), refresh };
+  return {
+    node: element("div", { class: "settings" }, title, choices, allowed?.node, handChoice(app), page.nodes),
+    refresh,
+  };
 }
 
 /**

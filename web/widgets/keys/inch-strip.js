@@ -1,94 +1,66 @@
-import { element, svgElement } from "../element.js";
+import { element } from "../element.js";
+import { key } from "./key.js";
+import { stripPicture } from "./strip-picture.js";
+import { stripSlider } from "./strip-slider.js";
 
 /** @import { Strip, StripMark } from "../../python/contract.d.ts" */
 /** @import { Keys } from "../widget.d.ts" */
 
-const WIDTH = 344;
-const HEIGHT = 60;
-const WORDS_FROM_EDGE = 28;
-const WORDS_APART = 46;
-/** @type {Record<string, number>} by the key */
-const STEPS = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 };
-
 /**
- * An inch drawn large: touch the mark that you see on your tape, slide to adjust. The core sends
- * the marks; `onPick(mark)` hears of each one under the finger, `step(by)` and the arrow keys go
- * one mark on or back from the one that stands in the field.
+ * An inch drawn large between two keys: touch the mark that you see on your tape, and slide to adjust, with the marks
+ * grown under the thumb; or go one mark on or back by the keys beside it, or the arrow keys. The core sends the marks.
  * @param {Strip} strip
- * @param {{standing(): string, onPick(mark: StripMark): void}} field `standing` is the text of that mark, "" for none
- * @returns {Keys & {step(by: number): void}}
+ * @param {ReturnType<typeof import("./mark-before.js").markBefore>} field
+ * @returns {Keys}
  */
-export function inchStrip({ marks, words }, { standing, onPick }) {
-  const { picture, show } = pictureOf(marks);
-
-  /** Which mark stands in the field; the first one, which writes nothing, where none does. */
-  function at() {
-    const text = standing();
-    const found = marks.findIndex((mark) => mark.text && mark.text === text);
-    return Math.max(0, found);
-  }
-
-  /** @param {number} now */
-  function draw(now) {
-    show(marks[now]);
-    node.setAttribute("aria-valuenow", String(now));
-    node.setAttribute("aria-valuetext", marks[now].words);
-  }
-
-  /** @param {number} next */
-  function pick(next) {
-    if (next !== at()) onPick(marks[next]);
-    draw(next);
-  }
-
-  const step = (/** @type {number} */ by) => pick(Math.min(marks.length - 1, Math.max(0, at() + by)));
-
-  const node = slider(picture, {
+export function inchStrip({ marks, words, unit }, field) {
+  // The mark of the next whole number is drawn and can't be written: it is no place to stand on.
+  const writing = marks.filter(({ text }) => text !== null);
+  const last = writing.length - 1;
+  const part = () => partOf(field.text("step"), writing, unit);
+  const picture = stripPicture(marks);
+  const slider = stripSlider(picture, {
     "aria-label": words,
-    "aria-valuemax": marks.length - 1,
-    onfocus: () => draw(at()),
-    onTouch: (part) => pick(nearestTo(part, marks)),
+    "aria-valuemax": last,
+    apart: marks.length - 1,
+    onfocus: draw,
+    onTouch: (touched) => pick(nearestTo(touched, writing), "touch"),
     onStep: step,
   });
-  draw(at());
-  return { node, step, refresh: () => draw(at()) };
-}
+  const less = key("‹", () => step(-1));
+  const more = key("›", () => step(1));
 
-/**
- * What is touched, slid on, and stepped along with the arrow keys.
- * @param {Node} picture
- * @param {Record<string, any> & {onTouch(part: number): void, onStep(by: number): void}} options attributes, and what
- *   hears of a touch, from 0 at the left to 1 at the right, and of a step
- */
-function slider(picture, { onTouch, onStep, ...attributes }) {
-  /** @param {PointerEvent} event */
-  function touched(event) {
-    event.preventDefault();
-    node.setPointerCapture(event.pointerId);
-    const box = node.getBoundingClientRect();
-    onTouch((event.clientX - box.left) / box.width);
+  function draw() {
+    const at = part();
+    const now = nearestTo(at, writing);
+    picture.show(writing[now]);
+    slider.setAttribute("aria-valuenow", String(now));
+    slider.setAttribute("aria-valuetext", writing[now].words);
+    less.disabled = at <= writing[0].at;
+    more.disabled = at >= writing[last].at;
   }
 
-  /** @param {KeyboardEvent} event */
-  function pressed(event) {
-    const by = STEPS[event.key];
-    if (!by) return;
-    event.preventDefault();
-    onStep(by);
+  /**
+   * @param {number} next
+   * @param {"touch" | "step"} how
+   */
+  function pick(next, how) {
+    if (writing[next].text !== field.text(how)) field.write(writing[next], how);
+    draw();
   }
 
-  const looks = { class: "strip", role: "slider", tabindex: "0", "aria-valuemin": 0, ...attributes };
-  const node = element(
-    "div",
-    {
-      ...looks,
-      onpointerdown: touched,
-      onpointermove: (/** @type {PointerEvent} */ event) => event.buttons && touched(event),
-      onkeydown: pressed,
-    },
-    picture,
-  );
-  return node;
+  /**
+   * One mark, or several, on or back; from what lies between two marks the first is the one on that side.
+   * @param {number} by
+   */
+  function step(by) {
+    const at = part();
+    const from = by > 0 ? writing.findLastIndex((mark) => mark.at <= at) : writing.findIndex((mark) => mark.at >= at);
+    pick(Math.min(last, Math.max(0, (from < 0 ? last + 1 : from) + by)), "step");
+  }
+
+  draw();
+  return { node: element("div", { class: "strip-row" }, less, slider, more), refresh: draw };
 }
 
 /**
@@ -97,43 +69,18 @@ function slider(picture, { onTouch, onStep, ...attributes }) {
  * @param {StripMark[]} marks
  */
 function nearestTo(part, marks) {
-  const away = marks.map((mark) => Math.abs(mark.at - part));
+  const away = marks.map(({ at }) => Math.abs(at - part));
   return away.indexOf(Math.min(...away));
 }
 
 /**
- * The marks drawn, and the way to show which one is touched.
+ * The place on the strip of a text: that of its mark, or, where it is on none, of its fraction or decimals.
+ * @param {string} text
  * @param {StripMark[]} marks
+ * @param {string} unit
  */
-function pictureOf(marks) {
-  const x = (/** @type {StripMark} */ mark) => mark.at * WIDTH;
-  const low = { y: HEIGHT - 6, "text-anchor": "middle" };
-  const cursor = svgElement("line", { class: "strip-cursor", y1: 0, y2: HEIGHT, hidden: true });
-  const spelled = svgElement("text", { class: "strip-spelled", ...low, hidden: true });
-  const labels = marks
-    .filter((mark) => mark.label)
-    .map((mark) => ({
-      at: x(mark),
-      node: svgElement("text", { class: "strip-label", x: x(mark), ...low }, mark.label),
-    }));
-  const ticks = marks.map((mark) =>
-    svgElement("line", { class: "tape-tick", x1: x(mark), x2: x(mark), y1: 0, y2: 8 + mark.size * 30 }),
-  );
-  const look = { class: "strip-picture", viewBox: `0 0 ${WIDTH} ${HEIGHT}`, "aria-hidden": "true" };
-  const written = labels.map(({ node }) => node);
-
-  /** @param {StripMark} mark */
-  function show(mark) {
-    for (const drawn of [cursor, spelled]) drawn.toggleAttribute("hidden", !mark.text);
-    for (const end of ["x1", "x2"]) cursor.setAttribute(end, String(x(mark)));
-    const middle = Math.min(WIDTH - WORDS_FROM_EDGE, Math.max(WORDS_FROM_EDGE, x(mark)));
-    spelled.setAttribute("x", String(middle));
-    // Half of a 1/2 beside a 9/16 would read as 1 9/16.
-    for (const { at, node } of labels) {
-      node.toggleAttribute("hidden", Boolean(mark.text) && Math.abs(at - middle) < WORDS_APART);
-    }
-    spelled.textContent = mark.text ?? "";
-  }
-
-  return { picture: svgElement("svg", look, ticks, written, cursor, spelled), show };
+function partOf(text, marks, unit) {
+  const mark = marks.find((each) => each.text === text);
+  const [over, under = unit === "mm" ? 10 : 1] = text.split("/").map(Number);
+  return mark?.at ?? Math.min(1, over / under || 0);
 }

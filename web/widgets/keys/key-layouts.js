@@ -1,4 +1,10 @@
-/** The keys, row by row; a length has a second layer of rarer signs and acts behind `more`. */
+/**
+ * The keys, row by row. What a length seldom needs stands on a second layer behind `more`; the next key leads back to
+ * the first one, but ⌫, which may be due several times.
+ */
+
+/** A place without a key. */
+export const NONE = "_";
 
 /** @param {string} text */
 const keys = (text) => text.trim().split(/\s+/);
@@ -21,35 +27,26 @@ export const WRITES = {
   m: " m",
 };
 
-/** The keys after which digits or signs are due again. */
-export const ENDING = new Set(["half", "double", "kerf", "project", "again", "Enter"]);
+/**
+ * A key of the pad that is another one while nothing is typed, when its own would write nothing of use.
+ * @type {Record<string, string>}
+ */
+export const WHILE_BLANK = { space: "again" };
 
 const NUMBERS = "7 8 9 ⌫ +  4 5 6 / −  1 2 3 space ×";
+const RARE = "′ ″ of ⌫ ÷  mm cm m ft (  yd _ _ space )";
 
 /** @satisfies {Record<string, {columns: number, layers: string[][]}>} */
 export const LAYOUTS = {
-  "pad-in": {
+  pad: {
     columns: 5,
     layers: [
-      keys(`${NUMBERS}  more 0 ′ again Enter`),
-      keys("‹ › mm ⌫ ÷  half double ″ cm (  of kerf . project )  123 0 ′ again Enter"),
+      keys(`${NUMBERS}  more 0 . project Enter`),
+      keys("half double kerf ⌫ ÷  ′ ″ of again (  mm cm m ft )  123 0 . space Enter"),
     ],
   },
-  "pad-mm": {
-    columns: 5,
-    layers: [
-      keys(`${NUMBERS}  more 0 . again Enter`),
-      keys("‹ › ″ ⌫ ÷  half double ′ cm (  of kerf m project )  123 0 . again Enter"),
-    ],
-  },
-  "field-in": {
-    columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 ′ . Next`), keys("‹ › mm ⌫ ÷  ″ cm m ft (  of yd / space )  123 0 ′ . Next")],
-  },
-  "field-mm": {
-    columns: 5,
-    layers: [keys(`${NUMBERS}  more 0 . ″ Next`), keys("‹ › ″ ⌫ ÷  ′ cm m ft (  of yd mm space )  123 0 . ″ Next")],
-  },
+  "field-in": { columns: 5, layers: [keys(`${NUMBERS}  more 0 . ′ Next`), keys(`${RARE}  123 0 . / Next`)] },
+  "field-mm": { columns: 5, layers: [keys(`${NUMBERS}  more 0 . ″ Next`), keys(`${RARE}  123 0 . / Next`)] },
   angle: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 ° Next")] },
   number: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 /  1 2 3 space  . 0 − Next")] },
   count: { columns: 4, layers: [keys("7 8 9 ⌫  4 5 6 0  1 2 3 Next")] },

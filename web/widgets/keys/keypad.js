@@ -1,104 +1,89 @@
 import { element, firstIn } from "../element.js";
-import { ENDING, LAYOUTS, WRITES } from "./key-layouts.js";
+import { key, relabel } from "./key.js";
+import { LAYOUTS, NONE, WHILE_BLANK, WRITES } from "./key-layouts.js";
 import { backspace, write } from "./typing.js";
 
-/** What a screen reader calls a key whose label does not say it. */
-/** @type {Record<string, string>} */
-const NAMES = {
-  "+": "plus",
-  "−": "minus",
-  "×": "times",
-  "÷": "divided by",
-  "/": "slash, for a fraction",
-  "′": "feet",
-  "″": "inches",
-  ".": "point",
-  "°": "degrees",
-  "(": "open parenthesis",
-  ")": "close parenthesis",
-  mm: "mm, millimeters",
-  cm: "cm, centimeters",
-  "⌫": "delete",
-  "‹": "one mark less",
-  "›": "one mark more",
-  more: "more keys",
-  123: "digits",
-  again: "again, repeat the last step",
-  kerf: "subtract a kerf",
-  project: "pick a number from the project",
-};
+/** @import { Keys } from "../widget.d.ts" */
 
-/** Signs so small that they are drawn larger than others. */
-const PRIMES = new Set(["′", "″"]);
+const SIGNS = Object.values(WRITES);
 
 /**
- * Large keys that write into the field `target()`. A key that ends what was being typed leads back
- * to the digits.
+ * Large keys that write into the field `target()`; `refresh` is called when that says something else.
  * @param {keyof typeof LAYOUTS} layout
  * @param {() => HTMLInputElement} target
  * @param {Record<string, () => void>} acts what the keys that do not write do, by their label
+ * @returns {Keys}
  */
 export function keypad(layout, target, acts = {}) {
   const { columns, layers } = LAYOUTS[layout];
   const node = element("div", { class: `keypad keypad-${columns}`, role: "group", "aria-label": "Keypad" });
-  const signs = Object.values(WRITES);
+  /** @type {Record<string, () => void>} */
+  const own = {
+    "⌫": () => backspace(target(), SIGNS),
+    more: () => turn(1),
+    123: () => turn(0),
+    ...acts,
+  };
+  /** @type {() => void} */
+  let refresh = () => {};
+  let shown = 0;
 
-  /** @param {number} layer */
-  function show(layer) {
-    /** @type {Record<string, () => void>} */
-    const own = {
-      "⌫": () => backspace(target(), signs),
-      more: () => turn(1),
-      123: () => turn(0),
-      ...acts,
-    };
-    const press = (/** @type {string} */ label) => () => {
-      if (own[label]) own[label]();
-      else write(target(), WRITES[label] ?? label);
-      if (layer !== 0 && ENDING.has(label)) turn(0);
-    };
-    node.replaceChildren(...layers[layer].map((label) => key(label, press(label))));
+  /** @param {string} label */
+  function press(label) {
+    const isRare = shown !== 0 && label !== "⌫";
+    if (own[label]) own[label]();
+    else write(target(), WRITES[label] ?? label);
+    if (isRare) turn(0);
   }
 
   /**
-   * Show a layer; who walks the keys with a keyboard stays on them.
+   * The label by which a key of a layout goes now.
+   * @param {string} label
+   */
+  function now(label) {
+    const other = WHILE_BLANK[label];
+    return other && own[other] && shown === 0 && target().value.trim() === "" ? other : label;
+  }
+
+  /** @param {number} layer */
+  function show(layer) {
+    shown = layer;
+    const drawn = drawnKeys(layers[layer], now, press);
+    node.replaceChildren(...drawn.nodes);
+    refresh = drawn.refresh;
+  }
+
+  /**
+   * Show another layer; who walks the keys with a keyboard stays on them.
    * @param {number} layer
    */
   function turn(layer) {
+    if (layer === shown) return;
     const walked = node.contains(document.activeElement);
     show(layer);
     if (walked) firstIn(node, ".key-turn")?.focus();
   }
 
   show(0);
-  return node;
+  return { node, refresh: () => refresh() };
 }
-
-/** @param {string} label */
-function lookOf(label) {
-  if (/^\d$/.test(label)) return "";
-  if (label.length > 1) return "key-sign key-word";
-  return PRIMES.has(label) ? "key-sign key-prime" : "key-sign";
-}
-
-/** @type {Record<string, string>} */
-const LOOK = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "key-enter" };
 
 /**
- * @param {string} label
- * @param {() => void} onclick
+ * The keys of one layer. `refresh` relabels in its place each that goes by another label now: a thumb may be on it.
+ * @param {string[]} labels
+ * @param {(label: string) => string} now
+ * @param {(label: string) => void} press
  */
-function key(label, onclick) {
-  return element(
-    "button",
-    {
-      type: "button",
-      class: `key ${lookOf(label)} ${LOOK[label] ?? ""}`,
-      "aria-label": NAMES[label] ?? label,
-      // The caret stays in the field: a key never takes the focus.
-      onpointerdown: (/** @type {PointerEvent} */ event) => event.preventDefault(),
-      onclick,
+function drawnKeys(labels, now, press) {
+  const drawn = labels.map((label) => {
+    if (label === NONE) return { node: element("span"), refresh() {} };
+    const node = key(now(label), () => press(now(label)));
+    return { node, refresh: () => relabel(node, now(label)) };
+  });
+  return {
+    nodes: drawn.map(({ node }) => node),
+    refresh() {
+      for (const each of drawn) each.refresh();
     },
-    label,
-  );
+  };
 }

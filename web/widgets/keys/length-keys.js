@@ -1,7 +1,7 @@
 import { element } from "../element.js";
 import { inchStrip } from "./inch-strip.js";
 import { keypad } from "./keypad.js";
-import { markBefore, writeMark } from "./typing.js";
+import { markBefore } from "./mark-before.js";
 
 /** @import { Strip } from "../../python/contract.d.ts" */
 /** @import { Keys } from "../widget.d.ts" */
@@ -15,26 +15,19 @@ import { markBefore, writeMark } from "./typing.js";
  * @param {Strip | null} options.strip the marks as the core sends them; null until it has
  * @param {() => HTMLInputElement} options.target the field that is written into
  * @param {Record<string, () => void>} options.acts what the keys that do not write do
+ * @param {() => void} [options.onMark] hears that the strip was used
  * @returns {Keys}
  */
-export function lengthKeys({ kind, unit, strip, target, acts }) {
-  if (kind === "angle" || kind === "number" || kind === "count") {
-    return { node: keypad(kind, target, acts), refresh() {} };
-  }
-  let last = "";
-  const marks =
-    strip?.unit === unit
-      ? inchStrip(strip, {
-          standing: () => markBefore(target(), last).trim(),
-          onPick: (mark) => {
-            last = writeMark(target(), { text: mark.text ?? "", separator: strip.separator, last });
-          },
-        })
-      : null;
-  /** @type {"pad-mm" | "pad-in" | "field-mm" | "field-in"} */
-  const layout = `${kind === "pad" ? "pad" : "field"}-${unit === "mm" ? "mm" : "in"}`;
-  const stepping = { "‹": () => marks?.step(-1), "›": () => marks?.step(1) };
-  const keys = keypad(layout, target, { ...stepping, ...acts });
-  const node = element("div", { class: "length-keys" }, marks?.node, keys);
-  return { node, refresh: () => marks?.refresh() };
+export function lengthKeys({ kind, unit, strip, target, acts, onMark = () => {} }) {
+  if (kind === "angle" || kind === "number" || kind === "count") return keypad(kind, target, acts);
+  const marks = strip?.unit === unit ? inchStrip(strip, markBefore(strip, target, onMark)) : null;
+  const inUnit = unit === "mm" ? "field-mm" : "field-in";
+  const keys = keypad(kind === "pad" ? "pad" : inUnit, target, acts);
+  return {
+    node: element("div", { class: "length-keys" }, marks?.node, keys.node),
+    refresh() {
+      marks?.refresh();
+      keys.refresh();
+    },
+  };
 }

@@ -63,30 +63,23 @@ export function backspace(input, signs) {
   return replace(input, Math.max(0, start - (sign ? sign.length : 1)), start, "");
 }
 
-const FRACTION_AT_END = /(?:^|(?<=\d) +|(?<=[^\d ]) *)\d+\/\d+$/;
-
 /**
- * The mark that stands before the caret, with the space before it: a fraction, or `last`, what the
- * strip itself wrote before; "" where there is none.
+ * Put a mark behind the whole number before the caret.
  * @param {HTMLInputElement} input
- * @param {string} last
- */
-export function markBefore(input, last) {
-  const before = input.value.slice(0, selected(input).start);
-  return last && before.endsWith(last) ? last : (before.match(FRACTION_AT_END)?.[0] ?? "");
-}
-
-/**
- * Put the mark touched on the strip behind the whole number before the caret, in the place of the
- * mark that stands there.
- * @param {HTMLInputElement} input
- * @param {{text: string, separator: string, last: string}} mark
+ * @param {{text: string, separator: string, instead: string}} mark `instead` is what it takes the place of, right
+ *   before the caret
  * @returns {string} what was written
  */
-export function writeMark(input, { text, separator, last }) {
+export function writeMark(input, { text, separator, instead }) {
   const { start, end } = selected(input);
-  const kept = input.value.slice(0, start - markBefore(input, last).length);
+  const kept = input.value.slice(0, start - instead.length);
   const written = text && /\d$/.test(kept) ? separator + text : text;
   replace(input, kept.length, end, written);
   return written;
 }
+
+/**
+ * What stands before the caret.
+ * @param {HTMLInputElement} input
+ */
+export const beforeCaret = (input) => input.value.slice(0, selected(input).start);

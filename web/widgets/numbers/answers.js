@@ -11,21 +11,6 @@ import { unbroken } from "./unbroken.js";
 const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
 
 /**
- * The same in little, beside the keypad: the number, and an inch of tape at its side.
- * @param {Shown} value
- * @param {Tape | null} [drawnTape]
- */
-export const shortAnswer = (value, drawnTape) =>
-  element(
-    "div",
-    { class: "main-answer" },
-    fraction(value, "fraction-huge"),
-    drawnTape ? tape(drawnTape, 0.5) : null,
-    element("p", { class: "small-print" }, smallPrint(value)),
-    drawnTape ? element("p", { class: "tape-words" }, drawnTape.words) : null,
-  );
-
-/**
  * What was rounded away, the other unit system and the decimals: the small print of a length.
  * @param {Shown} value
  */
