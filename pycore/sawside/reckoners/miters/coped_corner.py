@@ -210,6 +210,7 @@ RECKONER = Reckoner(
         count(
             "first",
             "Wall you see first",
+            in_short="wall {} seen first",
             least="1",
             most="12",
             help="Its piece butts at both ends, so the joints don’t face you.",

@@ -92,7 +92,15 @@ RECKONER = Reckoner(
     ),
     order=221,
     fields=(
-        count("sides", "Sides", help="All the same length.", default="8", least="3", most="24"),
+        count(
+            "sides",
+            "Sides",
+            help="All the same length.",
+            default="8",
+            least="3",
+            most="24",
+            in_short="{} sides",
+        ),
         MEASURED,
         choice(
             "size_is",

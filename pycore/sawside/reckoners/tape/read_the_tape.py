@@ -62,7 +62,13 @@ RECKONER = Reckoner(
     ),
     order=100,
     fields=(
-        count("inches", "Numbered inch", help="The inch number you count from.", most="1200"),
+        count(
+            "inches",
+            "Numbered inch",
+            help="The inch number you count from.",
+            most="1200",
+            in_short="inch {}",
+        ),
         choice(
             "larger",
             "Count from",

@@ -22,7 +22,14 @@ def end_fields(side):
     """The fields of the "left" or the "right" end; what its choice does not need is hidden."""
     end, name = f"{side}_end", side.capitalize()
     return (
-        choice(end, f"{name} end", _ENDS, default="45", help=_ENDS_HELP if side == "left" else ""),
+        choice(
+            end,
+            f"{name} end",
+            _ENDS,
+            default="45",
+            help=_ENDS_HELP if side == "left" else "",
+            in_short=f"{{}} {side} end",
+        ),
         angle(
             f"{side}_angle",
             f"{name} end angle",
