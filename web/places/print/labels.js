@@ -3,11 +3,12 @@ import { element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
 import { arriving } from "../forms/instead.js";
+import { inUnit } from "../forms/units.js";
 import { inWords } from "../notices.js";
 import { labelGrid } from "./label-grid.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
-/** @import { Answered, Labeled } from "../../python/contract.d.ts" */
+/** @import { Answered, Field, Labeled } from "../../python/contract.d.ts" */
 /** @import { Wrong } from "../../widgets/widget.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
 
@@ -29,7 +30,7 @@ export function labels(app) {
   const grid = labelGrid(app, declared);
   const fields = form({
     fields: declared,
-    values: grid.values,
+    values: { ...startsIn(declared, grid.unit), ...grid.values },
     onInput(values) {
       grid.type(values);
       draw();
@@ -68,6 +69,14 @@ export function labels(app) {
   const node = element("div", { class: "paper" }, element("div", { class: "on-screen" }, head), sheets);
   return { node, refresh, leave: grid.keepTyped };
 }
+
+/**
+ * What each field of a grid starts with, in inches or in millimeters.
+ * @param {Field[]} fields
+ * @param {string} unit
+ */
+const startsIn = (fields, unit) =>
+  Object.fromEntries(fields.map((field) => [field.key, inUnit(field, "default", unit) ?? ""]));
 
 const heading = () => [
   element("a", { class: "back", href: "#project" }, "‹ Project"),
