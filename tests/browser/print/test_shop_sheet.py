@@ -7,7 +7,7 @@ import pytest
 from tests.browser.hand import keep_as, open_place
 from tests.browser.print.on_paper import pages, says, texts
 from tests.browser.test_accessible import axe, fill_project
-from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PROJECT
+from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED
 
 
 def keep_frame(page, server):
@@ -70,7 +70,6 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     fill_project(page, server)
     keep_frame(page, server)
     open_place(page, "Project")
-    page.get_by_text(MORE_OF_PROJECT).tap()
     page.get_by_role("button", name="Shop sheet").tap()
     choose_paper(page, "A4")
     assert axe(page)["wrong"] == []

@@ -12,6 +12,7 @@ import { paperChoice, paperOf, printButton } from "./printing.js";
 /** @import { Wrong } from "../../widgets/widget.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
 
+const TITLE = "Piece labels";
 /** @type {{ok: false, error: Wrong, more?: undefined}} */
 const NO_PROJECT = { ok: false, error: { message: "There’s no project yet.", remedy: "Save a piece first." } };
 
@@ -67,7 +68,7 @@ export function labels(app) {
   const typed = element("div", { onfocusout: grid.keepTyped }, fields.node);
   const head = [...heading(), paperChoice(app, draw), typed, status, print];
   const node = element("div", { class: "paper" }, element("div", { class: "on-screen" }, head), sheets);
-  return { node, refresh, leave: grid.keepTyped };
+  return { node, title: () => TITLE, refresh, leave: grid.keepTyped };
 }
 
 /**
@@ -80,7 +81,7 @@ const startsIn = (fields, unit) =>
 
 const heading = () => [
   element("a", { class: "back", href: "#project" }, "‹ Project"),
-  element("h2", {}, "Piece labels"),
+  element("h2", {}, TITLE),
   element("p", { class: "help" }, "Measure your label sheet, then test-print on plain paper."),
 ];
 

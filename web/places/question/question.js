@@ -25,16 +25,17 @@ export function question(app, key, entryId, of) {
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
+  const title = entry ? `${declared.title}: ${entry.name}` : declared.title;
   const back = entry || of ? { href: "#project", label: "‹ Project" } : { href: "#work-out", label: ALL };
   const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: back.href }, back.label),
-    element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
+    element("h2", {}, title),
     element("p", { class: "asks" }, declared.asks),
     asked.nodes,
   );
-  return { node };
+  return { node, title: () => title };
 }
 
 const noQuestion = () => ({

@@ -1,7 +1,19 @@
 /** @import { State, StateKeeper } from "../shapes.d.ts" */
 
 /** What is written to the store as it changes, so that the page opens as it was left. */
-const KEPT = ["pad", "described", "strip", "openProject", "view", "print", "saw", "sure", "backups"];
+const KEPT = [
+  "pad",
+  "described",
+  "strip",
+  "openProject",
+  "view",
+  "print",
+  "saw",
+  "sure",
+  "backups",
+  "recent",
+  "folded",
+];
 const DRAFT = "draft:";
 const isKept = (key) => KEPT.includes(key) || key.startsWith(DRAFT);
 
@@ -38,6 +50,8 @@ export function createState(start, keep, onRefused) {
     saw: { order: "set-up", light: "" },
     sure: { tape: "" },
     backups: {},
+    recent: {},
+    folded: {},
     ...start,
   };
   const listeners = new Set();

@@ -17,6 +17,23 @@ export function thisMinute() {
 }
 
 /**
+ * A minute as one says it, by the clock on the wall: "today 17:20", "yesterday 9:05", "Nov 25".
+ * @param {string} when as it is kept
+ */
+export function dayOf(when) {
+  const [day, time] = when.split("T");
+  const then = new Date(`${day}T12:00`);
+  if (!time || Number.isNaN(then.getTime())) return "";
+  const today = new Date();
+  const isDay = (/** @type {number} */ ago) =>
+    new Date(today.getFullYear(), today.getMonth(), today.getDate() - ago, 12).getTime() === then.getTime();
+  if (isDay(0)) return `today ${time}`;
+  if (isDay(1)) return `yesterday ${time}`;
+  const year = then.getFullYear() === today.getFullYear() ? {} : /** @type {const} */ ({ year: "numeric" });
+  return then.toLocaleDateString("en-US", { month: "short", day: "numeric", ...year });
+}
+
+/**
  * An act with its time, for the project's log.
  * @param {Act} act
  */
