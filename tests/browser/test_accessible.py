@@ -13,7 +13,7 @@ SCRIPTS = [ROOT / "web/node_modules/axe-core/axe.min.js", ROOT / "tests/browser/
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 PLACES = ["pad", "tally", "work-out", "project", "projects", "saw", "settings", "shop-sheet"]
 PLACES += ["labels", "backup", "note", "reading/1", "sure/1", "sure/2", "try/2/piece"]
-PLACES += ["about/2/piece", "new-reading"]
+PLACES += ["about/2/piece", "new-reading", "pieces", "restore"]
 
 
 def open_place(page, server, place):

@@ -24,7 +24,7 @@ ACTS = (0, 1)
 AHEAD = 0.6
 PIECES = 900
 PATIENCE = 60 * SECONDS
-SHOWN = """() => [...document.querySelectorAll("#place [data-group=readings] .entry")].map((each) => {
+SHOWN = """() => [...document.querySelectorAll("[data-group=readings] .entry")].map((each) => {
     const part = (name) => each.querySelector(name).textContent;
     const [over, under] = each.querySelectorAll(".fraction-stack span");
     const inches = `${part(".fraction-whole")} ${over.textContent}/${under.textContent}`;

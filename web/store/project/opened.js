@@ -18,9 +18,9 @@ export function openedProject({ database, state, ask }) {
   async function view(record) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
     const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
-    state.set({ record, openProject: record.id, ...shown });
     const left = seen.ok ? seen.pieces.reduce((sum, piece) => sum + piece.left, 0) : 0;
-    state.set({ recent: { ...state.get().recent, [record.id]: { when: thisMinute(), left } } });
+    const recent = { ...state.get().recent, [record.id]: { when: thisMinute(), left } };
+    state.set({ record, openProject: record.id, recent, ...shown });
   }
 
   return {
