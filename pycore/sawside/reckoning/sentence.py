@@ -24,6 +24,7 @@ _ASKING = re.compile(r"(?:how many|how|what)\b ?")
 _OTHER = ("other", "own", "typed")
 """Values of a choice that say nothing beside the field that they show."""
 
+_NAME = re.compile(r"\[([^\[\]]*)\]")
 _SIDES = re.compile(r"\b(at the )?(left|right)( end)?\b")
 _ONE = ((re.compile(r"ves$"), "f"), (re.compile(r"ies$"), "y"), (re.compile(r"s$"), ""))
 
@@ -46,6 +47,7 @@ def sentence(said):
     shown_by = {each.field.shown_when[0] for each in told if each.field.shown_when}
     told = [each for each in told if not _tells_nothing(each, shown_by)]
     whole = ", ".join(_both_at_once([_phrase(each.field, each.echo) for each in told]))
+    whole = _NAME.sub(r"\1", whole)
     return whole[:1].upper() + whole[1:]
 
 

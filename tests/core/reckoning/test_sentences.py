@@ -86,6 +86,23 @@ def test_counts_rows_and_labels_that_lead_to_their_number_read_as_one_says_them(
     assert said(Field("text", "told", "Left end"), told="rounded over") == "Rounded over"
 
 
+def test_a_name_of_the_project_stands_in_the_sentence_as_it_is_called():
+    begun = {"do": "change", "document": None, "act": {"act": "begin", "name": "Record cabinet"}}
+    document = sawside.handle(begun)["document"]
+    for act in (
+        {"act": "keep_reading", "name": "Alcove width", "text": "37 9/16", "unit": "in"},
+        {
+            "act": "keep_line",
+            "name": "Rail",
+            "reckoner": "mitered_length",
+            "values": {"known": "[Alcove width] − 1/4", "width": "2"},
+        },
+    ):
+        document = sawside.handle({"do": "change", "document": document, "act": act})["document"]
+    told = sawside.handle({"do": "view", "document": document})["entries"][1]["summary"]
+    assert told == "Alcove width − 1/4″ measured, 2″ stock, 45° miter both ends"
+
+
 def test_every_question_says_its_example_without_a_list_of_labels():
     for question in sawside.handle({"do": "describe"})["reckoners"]:
         told = ask(question["key"], **question["example"])["summary"]
