@@ -198,8 +198,8 @@ export interface State {
   sure: { tape: string };
   print?: Print;
   backups: Record<string, { revision: number; when: string }>;
-  /** By the id of a project: when it was open last, and how many of its pieces are to be cut yet. */
-  recent: Record<string, { when: string; left: number }>;
+  /** By the id of a project: when it was open last (milliseconds), and how many of its pieces are to be cut yet. */
+  recent: Record<string, { at: number; left: number }>;
   /** By project and group: what a group of entries was when it was folded away. */
   folded: Record<string, number>;
   stays?: boolean | null;

@@ -81,6 +81,7 @@ def test_a_group_with_an_error_is_open(page):
     fold(page, "Pieces")
     page.get_by_role("listitem").filter(has_text="Alcove width").get_by_text("Alcove width").tap()
     page.get_by_role("button", name="Delete Alcove width").tap()
+    page.get_by_role("dialog").get_by_role("button", name="Accept").tap()
     page.locator(".group[data-group=pieces][open] .error").wait_for()
 
 
@@ -132,7 +133,7 @@ BEFORE = """() => new Promise((resolve) => {
             asked.onsuccess = () => {
                 const recent = asked.result;
                 for (const { id, document: { name } } of all.result)
-                    if (day[name]) recent[id] = { ...recent[id], when: `${day[name]}T12:00` };
+                    if (day[name]) recent[id] = { ...recent[id], at: Date.parse(`${day[name]}T12:00`) };
                 page.put(recent, "recent");
             };
         };

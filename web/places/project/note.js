@@ -31,7 +31,7 @@ export function note(app, id) {
   });
 
   function showSaving() {
-    saving.show(isChanged(), text.value.trim() ? "" : NOTHING);
+    saving.show(!entry || isChanged(), text.value.trim() ? "" : NOTHING);
   }
 
   async function keep() {

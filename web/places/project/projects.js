@@ -49,10 +49,10 @@ export function projects(app) {
 
 /**
  * What is said of a project below its name: whether it is open, when it was, and what is left to cut.
- * @param {{isOpen: boolean, when?: string, left?: number}} project
+ * @param {{isOpen: boolean, at?: number, left?: number}} project
  */
-function about({ isOpen, when = "", left }) {
-  const opened = isOpen ? "Open now" : when && `Last opened ${dayOf(when)}`;
+function about({ isOpen, at, left }) {
+  const opened = isOpen ? "Open now" : at && `Last opened ${dayOf(at)}`;
   const pieces = left === 1 ? "1 piece left to cut" : `${left} pieces left to cut`;
   return [opened, left ? pieces : ""].filter(Boolean).join(", ");
 }

@@ -10,12 +10,12 @@ import { wrongs } from "./saw-mending.js";
 export const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /**
- * What a correction made wrong with pieces already cut, in words.
+ * What a correction made wrong with pieces already cut, in words; what it is called stands above it.
  * @param {Piece} piece
  */
 export const wrongOf = (piece) =>
   wrongs(piece)
-    .map(({ said }) => said)
+    .map(({ said }) => said.replace(`${piece.name}: `, ""))
     .join(" ");
 
 /**

@@ -1,7 +1,6 @@
 import { viewOf } from "./identity.js";
 import { recentFirst } from "./recent.js";
 import { GONE } from "./refusals.js";
-import { thisMinute } from "./when.js";
 
 /** @import { Ask } from "../../python/contract.d.ts" */
 /** @import { Database, ProjectRecord, StateKeeper } from "../shapes.d.ts" */
@@ -19,7 +18,7 @@ export function openedProject({ database, state, ask }) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
     const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
     const left = seen.ok ? seen.pieces.reduce((sum, piece) => sum + piece.left, 0) : 0;
-    const recent = { ...state.get().recent, [record.id]: { when: thisMinute(), left } };
+    const recent = { ...state.get().recent, [record.id]: { at: Date.now(), left } };
     state.set({ record, openProject: record.id, recent, ...shown });
   }
 

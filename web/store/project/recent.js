@@ -6,8 +6,8 @@
  * @param {Pick<State, "recent">} state
  */
 export function recentFirst(records, { recent }) {
-  const when = (/** @type {ProjectRecord} */ { id }) => recent[id]?.when ?? "";
+  const at = (/** @type {ProjectRecord} */ { id }) => recent[id]?.at ?? 0;
   const byName = (/** @type {ProjectRecord} */ one, /** @type {ProjectRecord} */ other) =>
     one.document.name.localeCompare(other.document.name);
-  return [...records].sort((one, other) => when(other).localeCompare(when(one)) || byName(one, other));
+  return [...records].sort((one, other) => at(other) - at(one) || byName(one, other));
 }

@@ -17,19 +17,17 @@ export function thisMinute() {
 }
 
 /**
- * A minute as one says it, by the clock on the wall: "today 17:20", "yesterday 9:05", "Nov 25".
- * @param {string} when as it is kept
+ * A moment as one says it, by the clock on the wall: "today 17:20", "yesterday 9:05", "Nov 25".
+ * @param {number} at milliseconds, as `Date.now()` has them
  */
-export function dayOf(when) {
-  const [day, time] = when.split("T");
-  const then = new Date(`${day}T12:00`);
-  if (!time || Number.isNaN(then.getTime())) return "";
-  const today = new Date();
-  const isDay = (/** @type {number} */ ago) =>
-    new Date(today.getFullYear(), today.getMonth(), today.getDate() - ago, 12).getTime() === then.getTime();
-  if (isDay(0)) return `today ${time}`;
-  if (isDay(1)) return `yesterday ${time}`;
-  const year = then.getFullYear() === today.getFullYear() ? {} : /** @type {const} */ ({ year: "numeric" });
+export function dayOf(at) {
+  const then = new Date(at);
+  const now = new Date();
+  const yesterday = new Date(now.getFullYear(), now.getMonth(), now.getDate() - 1);
+  const time = `${then.getHours()}:${two(then.getMinutes())}`;
+  if (then.toDateString() === now.toDateString()) return `today ${time}`;
+  if (then.toDateString() === yesterday.toDateString()) return `yesterday ${time}`;
+  const year = then.getFullYear() === now.getFullYear() ? {} : /** @type {const} */ ({ year: "numeric" });
   return then.toLocaleDateString("en-US", { month: "short", day: "numeric", ...year });
 }
 
