@@ -7,7 +7,7 @@ The lengths are worked by hand: a shelf has the alcove's width less 1/8 at each 
 from tests.browser.hand import keep_as, open_place, tap_keys, type_into
 from tests.browser.print.on_paper import says, texts
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading, take
-from tests.browser.words import BACKUP_FILE, MORE_OF_PROJECT, SCRAP
+from tests.browser.words import BACKUP_FILE, SCRAP
 
 
 def keep_shelves(page):
@@ -53,7 +53,6 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     review.get_by_text("Top rail: 1 piece can be cut down by 1/8″.").wait_for()
     review.get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
     accept(page)
-    page.get_by_text(MORE_OF_PROJECT).tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("Shelf: 1 piece can be cut down by 1/8″.").wait_for()
 
@@ -70,7 +69,6 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
     stop(page, "37 3/16″: 2 cuts")
 
     open_place(page, "Project")
-    page.get_by_text(MORE_OF_PROJECT).tap()
     tap(page, "Shop sheet")
     page.locator("#place").get_by_text("37 3/16″").first.wait_for()
     printed = " ".join(texts(page))

@@ -1,5 +1,5 @@
 import { identity } from "../store/project/identity.js";
-import { byId, firstIn } from "../widgets/element.js";
+import { byId } from "../widgets/element.js";
 import { notice } from "./notices.js";
 import { placeOf } from "./places.js";
 import { projectActs } from "./project-acts.js";
@@ -34,7 +34,7 @@ export function frame(app, host) {
     host.dataset.shows = location.hash.slice(1);
     host.scrollTop = 0;
     head(place);
-    nameWindow(host);
+    nameWindow();
   }
 
   /** The address is another one. */
@@ -49,6 +49,17 @@ export function frame(app, host) {
     here.of ??= opened();
     if (here.of !== opened()) otherOpened();
     else shown?.refresh?.(changed);
+    nameWindow();
+  }
+
+  /** The window is called by what is shown in it; the name of the project stands once on the screen. */
+  function nameWindow() {
+    const title = shown?.title?.() || byId("place-title").textContent;
+    const project = app.state.get().view?.name ?? "";
+    const name = `${title} · Sawside`;
+    byId("project-name").textContent = title === project ? "" : project;
+    // Asked after every change, as with each key press.
+    if (document.title !== name) document.title = name;
   }
 
   /** A place is drawn anew for another document; one of an entry is left, for ids mean another entry there. */
@@ -60,19 +71,7 @@ export function frame(app, host) {
     draw();
   }
 
-  new MutationObserver(() => nameWindow(host)).observe(host, { childList: true, subtree: true });
   return { draw, arrive, refresh };
-}
-
-/**
- * The window is called by what is shown in it, where that has a heading of its own: a question, a project, a piece.
- * @param {HTMLElement} host
- */
-function nameWindow(host) {
-  const heading = firstIn(host, "h2:not(.list-heading)") ?? byId("place-title");
-  const name = `${heading.textContent} · Sawside`;
-  // Asked after every change of the place, as with each key press.
-  if (document.title !== name) document.title = name;
 }
 
 /**

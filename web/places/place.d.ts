@@ -5,6 +5,8 @@ import type { Changed, Kept, StateKeeper, Wanted } from "../store/shapes.d.ts";
 /** What a screen of the app is: places.js draws one by the address. Only `node` must be there. */
 export interface Place {
   node: HTMLElement;
+  /** What it shows, where that has a name of its own: the window is called by it. */
+  title?(): string;
   /** The page's state has changed in these keys (store/page/state.js). */
   refresh?(changed: string[]): void;
   /** It goes off the screen. */

@@ -1,4 +1,5 @@
 import { backup } from "./files/backup.js";
+import { restore } from "./files/restore.js";
 import { job } from "./list/job.js";
 import { list } from "./list/list.js";
 import { pad } from "./pad/pad.js";
@@ -14,6 +15,7 @@ import { newReading } from "./reading/new-reading.js";
 import { reading } from "./reading/reading.js";
 import { sure } from "./reading/sure.js";
 import { aboutPiece } from "./saw/about-piece.js";
+import { allPieces } from "./saw/all-pieces.js";
 import { atTheSaw } from "./saw/at-the-saw.js";
 import { trySetUp } from "./saw/try-set-up.js";
 import { settings } from "./settings/settings.js";
@@ -41,6 +43,7 @@ const PLACES = {
   reading: { tab: "project", title: "Project", draw: reading, entry: 0 },
   about: { tab: "saw", title: "At the saw", draw: aboutPiece, entry: 0 },
   backup: { tab: "project", title: "Project", draw: backup },
+  restore: { tab: "project", title: "Project", draw: restore },
   "new-reading": { tab: "project", title: "Project", draw: newReading },
   note: { tab: "project", title: "Project", draw: note, entry: 0 },
   sure: { tab: "project", title: "Project", draw: sure, entry: 0 },
@@ -48,6 +51,7 @@ const PLACES = {
   "shop-sheet": { tab: "project", title: "Paper", draw: shopSheet },
   labels: { tab: "project", title: "Paper", draw: labels },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
+  pieces: { tab: "saw", title: "At the saw", draw: allPieces },
   try: { tab: "saw", title: "At the saw", draw: trySetUp, entry: 0 },
   tally: { tab: "pad", title: "Pad", draw: tally },
   settings: { tab: null, title: "Settings", draw: settings },

@@ -32,7 +32,6 @@ export function shell(page) {
   /** @param {string[]} changed */
   function refresh(changed) {
     const now = state.get();
-    byId("project-name").textContent = now.view?.name ?? "";
     if (ON_STATUS.some((key) => changed.includes(key))) statusLine(byId("status"), { ...now, old: isOldPicture(now) });
     if (changed.includes("offline")) tellOffline(now.offline);
     document.body.dataset.hand = now.hand.side;

@@ -210,6 +210,10 @@ export interface State {
   backups: Record<string, { revision: number; when: string }>;
   /** The cautions that were told in full on this device on a day, by their texts. */
   cautions: { day: string; seen: string[] };
+  /** By the id of a project: when it was open last (milliseconds), and how many of its pieces are to be cut yet. */
+  lastOpened: Record<string, { at: number; left: number }>;
+  /** By project and group: what a group of entries was when it was folded away. */
+  folded: Record<string, number>;
   stays?: boolean | null;
   [draft: `draft:${string}`]: Draft | undefined;
 }

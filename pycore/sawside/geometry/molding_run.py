@@ -1,6 +1,6 @@
 """A molding along walls or around a case in layers: what every piece of every layer measures.
 
-A leg is one straight run. Each layer lies on the one beneath: the line where its legs lie is the
+A leg is one straight run. Each layer sits on the one beneath: the line where its legs lie is the
 one where the faces beneath meet, so at a corner it grows by projection x tan(90 - corner / 2), and
 in an inside corner it shrinks by that. A mitered end is cut along the line that halves the corner.
 In an inside corner that is coped one piece runs in square; the other one is first mitered, which

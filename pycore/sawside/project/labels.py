@@ -1,5 +1,6 @@
 """Labels for the pieces of a project, on a sheet of stickers whose grid the person sets."""
 
+from fractions import Fraction
 from types import SimpleNamespace
 
 from sawside.drawing.paper.sheets import find_paper
@@ -12,6 +13,8 @@ from sawside.drawing.paper.stickers import (
     sticker_sheets,
 )
 from sawside.errors import Refusal, Refusals
+from sawside.lengths.show import Show
+from sawside.lengths.units import INCHES_PER
 from sawside.project.kinds.checks import unit_checked
 from sawside.project.schema.document import settings_of, unit_of
 from sawside.project.schema.label_grid import FIELDS
@@ -47,29 +50,44 @@ def labels(document, paper, values=None, unit=None):
             for key in ("top", "bottom", "left", "right", "across_gap", "up_gap")
         },
     )
-    _check(grid, given)
+    across, down = _told_size(paper, given, Show(settings))
+    _check(grid, given, across, down)
     stickers = list(_stickers(document["name"], view(document, drawings=False)["pieces"]))
-    _check_lengths(grid, stickers)
+    _check_lengths(grid, stickers, across)
     return {
         "paper": paper.key,
         "sheets": sticker_sheets(grid, stickers, given.first, given.outline == "yes"),
-        "said": f"{len(stickers)} labels, each {grid.width:.1f} × {grid.height:.1f} mm.",
+        "said": f"{_counted(len(stickers))} {across} × {down}.",
     }
 
 
-def _check(grid, given):
+def _counted(many):
+    return "1 label," if many == 1 else f"{many} labels, each"
+
+
+def _told_size(paper, given, show):
+    """How wide and how high a label is, each as text in the project's unit."""
+    wide, high = (Fraction(str(side)) * INCHES_PER["mm"] for side in (paper.width, paper.height))
+    across = wide - given.left - given.right - (given.columns - 1) * given.across_gap
+    down = high - given.top - given.bottom - (given.rows - 1) * given.up_gap
+    return tuple(
+        show.brief(max(room / many, Fraction(0)))
+        for room, many in ((across, given.columns), (down, given.rows))
+    )
+
+
+def _check(grid, given, across, down):
     """Refuse stickers that are too small to be written on, and a first one that isn't there."""
     refusals = [
         Refusal(
             "impossible",
-            f"{many} labels {way} come out {max(size, 0):.1f} mm {measure}, less than {least:g} "
-            "mm.",
+            f"{many} labels {way} come out {told}, too small to write on.",
             "Use fewer, or smaller margins and gaps.",
             field=field,
         )
-        for field, many, way, size, measure, least in (
-            ("columns", given.columns, "across", grid.width, "wide", LEAST_WIDTH),
-            ("rows", given.rows, "down", grid.height, "high", LEAST_HEIGHT),
+        for field, many, way, size, told, least in (
+            ("columns", given.columns, "across", grid.width, f"{across} wide", LEAST_WIDTH),
+            ("rows", given.rows, "down", grid.height, f"{down} high", LEAST_HEIGHT),
         )
         if size < least
     ]
@@ -86,14 +104,14 @@ def _check(grid, given):
         raise Refusals(refusals)
 
 
-def _check_lengths(grid, stickers):
+def _check_lengths(grid, stickers, across):
     """Refuse stickers on which a length would not stand whole: half a number is a wrong one."""
     lengths = [text for lines in stickers for role, text in lines if role == "length"]
     longest = max(lengths, key=len)
     if len(longest) > letters_across(grid, "length"):
         raise Refusal(
             "impossible",
-            f"{longest} won’t fit on a label {grid.width:.1f} mm wide.",
+            f"{longest} won’t fit on a label {across} wide.",
             "Use fewer columns or smaller margins.",
             field="columns",
         )

@@ -43,6 +43,8 @@ class Field:
     key; `choices_from` names a list of the settings, whose names are offered after `choices`.
     `figure` is what is needed of a material.
     `metric` is the default where a bare number is in millimeters, centimeters or meters.
+    `in_short` is how it is said in a sentence, "{} left end", whoever filled it in; without it the
+    sentence is made of the label, and of what was typed alone (`reckoning/sentence.py`).
     """
 
     kind: str
@@ -64,6 +66,7 @@ class Field:
     setting: str | None = None
     choices_from: str | None = None
     figure: str | None = None
+    in_short: str | None = None
 
     @property
     def conditions(self):

@@ -1,20 +1,27 @@
 """Reading the values of a form by its declaration: every bad field hears of its own."""
 
+from functools import cached_property
 from types import SimpleNamespace
 
 from sawside.errors import Refusal, Refusals, each_of, left_blank, quoted
 from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
+from sawside.reckoning.sentence import Said, sentence
 
 
 class Form:
     """What was read: `given` for the reckoner; `echoes`, `summary`, `solved` for the person."""
 
-    def __init__(self, given, echoes, summary):
+    def __init__(self, given, echoes, said):
         self.given = given
         self.echoes = echoes
-        self.summary = summary
+        self.said = said
         self.solved = []
+
+    @cached_property
+    def summary(self):
+        """What was filled in, as a sentence."""
+        return sentence(self.said)
 
     def lengths(self, reckoner):
         """Every length that was filled in, or taken from the settings, in exact inches.
@@ -56,7 +63,7 @@ def reread(reckoner, form, values, settings, names, linked):
         except (Refusal, Refusals):
             return read_values(reckoner, values, settings, names)
         setattr(given, field.key, value)
-    again = Form(given, form.echoes, form.summary)
+    again = Form(given, form.echoes, form.said)
     again.solved = form.solved
     return again
 
@@ -117,7 +124,7 @@ def _read_fields(fields, values, settings, names):
         refusal = Refusal("message", "The values are not readable.", "Send them by field.")
         return None, set(), [refusal]
     refusals = [_no_field(key) for key in values if key not in {field.key for field in fields}]
-    given, echoes, summary, blank = {field.key: None for field in fields}, {}, [], set()
+    given, echoes, said, blank = {field.key: None for field in fields}, {}, [], set()
     for field in fields:
         if not _shown(field, fields, values):
             continue
@@ -135,12 +142,10 @@ def _read_fields(fields, values, settings, names):
             except (Refusal, Refusals) as fault:
                 refusals += [refusal.of(field.key) for refusal in each_of(fault)]
                 continue
-            if field.choices or field.choices_from:
-                summary.append(f"{field.label}: {echo}")
-            else:
-                summary.append(f"{field.label} {echo}")
+            said.append(Said(field, echo, value != field.start(settings.unit)))
+            if not (field.choices or field.choices_from):
                 echoes[field.key] = echo
-    return Form(SimpleNamespace(**given), echoes, ", ".join(summary)), blank, refusals
+    return Form(SimpleNamespace(**given), echoes, said), blank, refusals
 
 
 def _no_field(key):

@@ -7,7 +7,7 @@ import pytest
 from tests.browser.hand import choose, keep_as, open_place
 from tests.browser.print.on_paper import pages, says, texts
 from tests.browser.test_accessible import axe, fill_project
-from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED, MORE_OF_PROJECT
+from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED
 
 
 def keep_frame(page, server):
@@ -70,7 +70,6 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     fill_project(page, server)
     keep_frame(page, server)
     open_place(page, "Project")
-    page.get_by_text(MORE_OF_PROJECT).tap()
     page.get_by_role("button", name="Shop sheet").tap()
     choose_paper(page, "A4")
     assert axe(page)["wrong"] == []
@@ -106,7 +105,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.get_by_text("5 labels").wait_for()
     assert axe(page)["wrong"] == []
     page.get_by_role("textbox", name="Labels down").fill("2")
-    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
     page.get_by_role("textbox", name="First free label").fill("4")
     page.locator("ol.on-letter li").nth(1).wait_for()
     check_paper(page, (215.9, 279.4))
@@ -140,10 +139,10 @@ def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(pho
     page.get_by_role("textbox", name="Labels down").fill("2")
     page.get_by_role("textbox", name="First free label").fill("4")
     page.wait_for_function(LABELS_OF_STORE, arg="2 ")
-    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
 
     page.reload()
-    page.get_by_text("each 65.3 × 129.7 mm").wait_for()
+    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
     open_place(page, "Project")
     page.wait_for_function(LABELS_OF_STORE, arg="2 4")
     assert not page.get_by_text(LABELS_CHANGED).count()

@@ -4,7 +4,7 @@ import struct
 import zlib
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
-from tests.browser.words import ALL_PROJECTS, EDIT, MORE_OF_PROJECT, READING, SAVE_CHANGE
+from tests.browser.words import ALL_PROJECTS, EDIT, READING, SAVE_CHANGE
 
 DRAFTS = """
 () => new Promise((resolve) => {
@@ -37,7 +37,6 @@ def keep_reading(page, name, text):
 def open_projects(page):
     """The list of all projects."""
     open_place(page, "Project")
-    page.get_by_text(MORE_OF_PROJECT).tap()
     page.get_by_role("button", name=ALL_PROJECTS).tap()
 
 
@@ -60,11 +59,12 @@ def fill_linked_rail(page, name="Alcove width", then="−1/4"):
 
 
 def open_entry(page, name, act):
-    """Open a line of the project and do one of its acts."""
+    """Open a line of the project and do one of its acts; the one that deletes says what."""
     open_place(page, "Project")
     line = page.get_by_role("listitem").filter(has_text=name).first
     line.get_by_text(name, exact=True).first.tap()
-    line.get_by_role("button", name=act, exact=True).tap()
+    called = f"{act} {name}" if act == "Delete" else act
+    line.get_by_role("button", name=called, exact=True).tap()
 
 
 def correct(page, name, text):

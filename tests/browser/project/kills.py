@@ -24,10 +24,12 @@ ACTS = (0, 1)
 AHEAD = 0.6
 PIECES = 900
 PATIENCE = 60 * SECONDS
-SHOWN = """() => [...document.querySelectorAll("#place .entry")].map((each) => [
-    each.querySelector(".entry-name").textContent,
-    each.querySelector(".entry-summary").textContent.replace("Reading: ", ""),
-])"""
+SHOWN = """() => [...document.querySelectorAll("[data-group=readings] .entry")].map((each) => {
+    const part = (name) => each.querySelector(name).textContent;
+    const [over, under] = each.querySelectorAll(".fraction-stack span");
+    const inches = `${part(".fraction-whole")} ${over.textContent}/${under.textContent}`;
+    return [part(".entry-name"), inches + part(".fraction-unit")];
+})"""
 STORED = """async () => {
     const done = (asked) => new Promise((resolve, reject) => {
         asked.onsuccess = () => resolve(asked.result);
@@ -126,7 +128,7 @@ def look(page, ledger):
     cut = len(slip.get("cut", {}).get("piece", []))
     ledger.compare(seen, cut)
     open_place(page, "Project")
-    eventually(lambda: dict(page.evaluate(SHOWN)[1:]) == seen)
+    eventually(lambda: dict(page.evaluate(SHOWN)) == seen)
     open_place(page, "At the saw")
     eventually(lambda: left(page) == PIECES - cut)
 

@@ -1,7 +1,7 @@
 """At the saw a whole piece is in sight: name, length, drawing, ends, how many are left, main keys.
 
 With a message, or with a piece that a correction made wrong, nothing is shown in part; at twice
-the text size the place scrolls, and nothing stands over anything else.
+the text size what stands between name and keys scrolls, and nothing stands over anything else.
 """
 
 import pytest
@@ -83,7 +83,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     page.locator("html").evaluate("(html) => (html.style.fontSize = '200%')")
     for _ in sizes(page):
         assert in_page(page, "sawsideOverlaps") == []
-        assert page.locator("#place").evaluate("(it) => it.scrollHeight > it.clientHeight")
+        assert page.locator(".saw-body").evaluate("(it) => it.scrollHeight > it.clientHeight")
     page.locator("html").evaluate("(html) => (html.style.fontSize = '')")
     while page.get_by_role("button", name="‹ Back").is_enabled():
         tap(page, "‹ Back")

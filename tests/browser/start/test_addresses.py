@@ -58,6 +58,9 @@ def test_the_window_is_called_by_what_is_shown_in_it(page):
         "work-out/mitered_length": MITERED_LENGTH,
         "tally": HISTORY,
         "projects": ALL_PROJECTS,
+        "restore": "Restore a backup",
+        "settings": "Project settings",
+        "new-reading": "New reading",
         "pad": "Pad",
     }
     for address, title in titles.items():

@@ -154,6 +154,21 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     assert error["remedy"].endswith(".")
 
 
+@pytest.mark.parametrize(
+    ("unit", "paper", "size", "narrow"),
+    [
+        # By hand: (8 1/2 − 2 × 3/8) ÷ 3 = 2 7/12, nearest 2 9/16; (11 − 3/4) ÷ 8 = 1 9/32.
+        ("in", "letter", "1 label, ≈ 2 9/16″ × 1 9/32″.", "come out ≈ 7/8″ wide"),
+        # (210 − 2 × 10) ÷ 3 = 63 1/3; (297 − 20) ÷ 8 = 34 5/8; 190 ÷ 9 = 21.1.
+        ("mm", "a4", "1 label, ≈ 63 mm × ≈ 35 mm.", "come out ≈ 21 mm wide"),
+    ],
+)
+def test_the_size_of_a_label_is_told_in_the_unit_of_the_project(unit, paper, size, narrow):
+    document = change(cabinet(), act="set", settings={"unit": unit, "display": unit})
+    assert ask(document, paper)["said"].endswith(size)
+    assert narrow in errors(ask(document, paper, columns="9"))["columns"]["message"]
+
+
 def test_a_project_without_pieces_says_so():
     error = errors(ask(change(None, act="begin", name="Record cabinet")))["document"]
     assert error["kind"] == "missing"
@@ -174,7 +189,8 @@ def test_a_project_keeps_its_grid_as_it_was_typed_with_the_unit_of_its_numbers()
     in_mm = change(document, act="set", settings={"unit": "mm"})
     message = {"do": "labels", "document": in_mm, "paper": "a4"}
     assert sawside.handle(message) == sawside.handle(message | {"values": GRID, "unit": "in"})
-    assert sawside.handle(message)["said"] == ask(document, **GRID)["said"]
+    in_other = message | {"values": GRID, "unit": "mm"}
+    assert sawside.handle(message)["said"] != sawside.handle(in_other)["said"]
     assert sawside.handle(message)["said"] != ask(in_mm, **GRID)["said"]
     again = change(in_mm, act="labels", values=GRID | {"top": "3/4"})
     assert again["labels"] == {"unit": "in", "values": GRID | {"top": "3/4"}}

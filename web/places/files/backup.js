@@ -10,6 +10,8 @@ import { tables } from "./tables.js";
 /** @import { ProjectRecord } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
+const TITLE = "Back up";
+
 /**
  * The project as one file: out to the downloads or the share sheet, and in again; tables as CSV.
  * @param {App} app
@@ -20,13 +22,13 @@ export function backup(app) {
     "div",
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, "Back up"),
+    element("h2", {}, TITLE),
     record ? out(app, record) : null,
     element("h2", {}, "Restore"),
     restoring(app),
     record ? tables(app) : null,
   );
-  return { node };
+  return { node, title: () => TITLE };
 }
 
 /**

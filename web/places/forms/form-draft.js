@@ -44,6 +44,7 @@ export function formDraft(app, slot, fields) {
   return {
     type,
     drop: draft.drop,
+    isTyped: () => Boolean(draft.get().typed),
     /**
      * The unit as it was set when something was typed into one of these fields; null where nothing is.
      * @param {string[]} keys

@@ -38,6 +38,7 @@ export function arriving(sentence, draw) {
   let arrived = null;
   return {
     node,
+    title: () => arrived?.title?.() ?? "",
     refresh(changed) {
       if (arrived) return arrived.refresh?.(changed);
       if (!changed.includes("described")) return;

@@ -45,7 +45,7 @@ export function tally(app) {
   }
 
   draw();
-  return { node, refresh: (changed) => changed.includes("tally") && draw() };
+  return { node, title: () => "History", refresh: (changed) => changed.includes("tally") && draw() };
 }
 
 /**

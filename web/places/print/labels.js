@@ -3,14 +3,16 @@ import { element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { sheetsOfPaper } from "../../widgets/pictures/sheet-of-paper.js";
 import { arriving } from "../forms/instead.js";
+import { inUnit } from "../forms/units.js";
 import { inWords } from "../notices.js";
 import { labelGrid } from "./label-grid.js";
 import { paperChoice, paperOf, printButton } from "./printing.js";
 
-/** @import { Answered, Labeled } from "../../python/contract.d.ts" */
+/** @import { Answered, Field, Labeled } from "../../python/contract.d.ts" */
 /** @import { Wrong } from "../../widgets/widget.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
 
+const TITLE = "Piece labels";
 /** @type {{ok: false, error: Wrong, more?: undefined}} */
 const NO_PROJECT = { ok: false, error: { message: "There’s no project yet.", remedy: "Save a piece first." } };
 
@@ -29,7 +31,7 @@ export function labels(app) {
   const grid = labelGrid(app, declared);
   const fields = form({
     fields: declared,
-    values: grid.values,
+    values: { ...startsIn(declared, grid.unit), ...grid.values },
     onInput(values) {
       grid.type(values);
       draw();
@@ -66,12 +68,20 @@ export function labels(app) {
   const typed = element("div", { onfocusout: grid.keepTyped }, fields.node);
   const head = [...heading(), paperChoice(app, draw), typed, status, print];
   const node = element("div", { class: "paper" }, element("div", { class: "on-screen" }, head), sheets);
-  return { node, refresh, leave: grid.keepTyped };
+  return { node, title: () => TITLE, refresh, leave: grid.keepTyped };
 }
+
+/**
+ * What each field of a grid starts with, in inches or in millimeters.
+ * @param {Field[]} fields
+ * @param {string} unit
+ */
+const startsIn = (fields, unit) =>
+  Object.fromEntries(fields.map((field) => [field.key, inUnit(field, "default", unit) ?? ""]));
 
 const heading = () => [
   element("a", { class: "back", href: "#project" }, "‹ Project"),
-  element("h2", {}, "Piece labels"),
+  element("h2", {}, TITLE),
   element("p", { class: "help" }, "Measure your label sheet, then test-print on plain paper."),
 ];
 

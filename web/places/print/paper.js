@@ -11,6 +11,8 @@ import { paperChoice, paperOf, printButton, trueSizeAdvice } from "./printing.js
 /** @import { OnPaper, Refused } from "../../python/contract.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
 
+const TITLE = "Print at true size";
+
 /**
  * The answer of a question on paper at true size: its sheets, and its marks as a list to transfer.
  * @param {App} app
@@ -44,13 +46,13 @@ export function paper(app, key, entryId) {
       "div",
       { class: "on-screen" },
       element("a", { class: "back", href: `#work-out/${[key, entryId].filter(Boolean).join("/")}` }, "‹ Answer"),
-      element("h2", {}, "Print at true size"),
+      element("h2", {}, TITLE),
       trueSizeAdvice(),
       paperChoice(app, draw),
     ),
     shown,
   );
-  return { node };
+  return { node, title: () => TITLE };
 }
 
 /** @param {OnPaper} said */

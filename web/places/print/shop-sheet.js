@@ -5,6 +5,8 @@ import { paperChoice, paperOf, printButton } from "./printing.js";
 
 /** @import { App } from "../place.d.ts" */
 
+const TITLE = "Shop sheet";
+
 /**
  * The open project on paper, to be ticked off in the shop.
  * @param {App} app
@@ -20,14 +22,7 @@ export function shopSheet(app) {
     }
     const paper = paperOf(app);
     node.replaceChildren(
-      element(
-        "div",
-        { class: "on-screen" },
-        back(),
-        element("h2", {}, "Shop sheet"),
-        paperChoice(app, draw),
-        printButton(),
-      ),
+      element("div", { class: "on-screen" }, back(), element("h2", {}, TITLE), paperChoice(app, draw), printButton()),
       element("div", { class: "printable" }, element("div", { class: paper ? `flows-on-${paper}` : "" }, sheet(view))),
     );
   }
@@ -35,6 +30,7 @@ export function shopSheet(app) {
   draw();
   return {
     node,
+    title: () => TITLE,
     refresh: (/** @type {string[]} */ changed) => (changed.includes("view") || changed.includes("described")) && draw(),
   };
 }

@@ -1,12 +1,15 @@
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { entryOf } from "../../store/project/identity.js";
-import { button, element } from "../../widgets/element.js";
+import { element } from "../../widgets/element.js";
 import { fieldError } from "../../widgets/fields/field-error.js";
 import { notThere } from "../forms/instead.js";
+import { saveChange } from "../forms/save-change.js";
 import { onward } from "../go.js";
 
 /** @import { App } from "../place.d.ts" */
+
+const NOTHING = "Write something to save it.";
 
 /**
  * A note of the project: written, kept, changed. What is typed outlives the page.
@@ -20,9 +23,16 @@ export function note(app, id) {
   const draft = draftIn(app.state, entry ? correctionKey(record, id) : draftKey("note"));
   const wrong = fieldError("note-error");
   let was = entry;
-  const text = noteText(draft.get().text ?? entry?.text ?? "", () =>
-    draft.keep({ text: text.value, changed: text.value !== (was?.text ?? "") }),
-  );
+  const saving = saveChange("Save", keep);
+  const isChanged = () => text.value !== (was?.text ?? "");
+  const text = noteText(draft.get().text ?? entry?.text ?? "", () => {
+    draft.keep({ text: text.value, changed: isChanged() });
+    showSaving();
+  });
+
+  function showSaving() {
+    saving.show(!entry || isChanged(), text.value.trim() ? "" : NOTHING);
+  }
 
   async function keep() {
     const act = entry ? { act: "correct", id, text: text.value } : { act: "keep_note", text: text.value };
@@ -42,11 +52,14 @@ export function note(app, id) {
     if (!now || isTypedIn || now.text === was?.text) return;
     was = now;
     text.value = now.text;
+    showSaving();
   }
 
-  const keepIt = button("Save", keep, { class: "button primary" });
+  showSaving();
+  const title = entry?.name ?? "New note";
   return {
-    node: drawn(entry?.name ?? "New note", [text, wrong.node, keepIt]),
+    node: drawn(title, [text, wrong.node, saving.key, saving.why]),
+    title: () => title,
     refresh: (/** @type {string[]} */ changed) => changed.includes("record") && follow(),
   };
 }

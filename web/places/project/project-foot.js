@@ -10,7 +10,7 @@ import { go } from "../go.js";
  */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
-  if (!record) return button("Restore a backup", () => go("backup"));
+  if (!record) return button("Restore a backup", () => go("restore"));
   const since = record.revision - (backups[record.id]?.revision ?? 0);
   return element(
     "div",

@@ -1,10 +1,12 @@
 import { isUnkept } from "../../store/project/draft.js";
-import { button, element, present } from "../../widgets/element.js";
+import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { folded } from "../../widgets/project/folded.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { nothingYet } from "../forms/instead.js";
 import { inWords } from "../notices.js";
 import { entryActs, typedIn } from "./entry-acts.js";
+import { folding, groupsOf } from "./groups.js";
 import { projectFoot } from "./project-foot.js";
 import { projectHead } from "./project-head.js";
 
@@ -14,27 +16,31 @@ import { projectHead } from "./project-head.js";
 const NONE = "Nothing saved yet. Save a reading from the Pad or an answer from Solve.";
 
 /**
- * What is kept: readings and worked lines, renamed, reopened, corrected, deleted with undo.
+ * What is kept in groups that fold: readings, answers, pieces, renamed, reopened, corrected, deleted with undo.
  * @param {App} app
  * @param {string} [landOn] the entry to go to
  */
 export function project(app, landOn) {
   const node = element("div", { class: "project" });
   const acts = listActs(app, node);
+  const folds = folding(app.state);
+  const name = () => app.state.get().record?.document.name ?? "My project";
 
   function draw() {
-    const { record, view } = app.state.get();
-    const entries = view?.entries ?? [];
+    const groups = groupsOf(app.state.get());
     const row = (/** @type {Entry} */ entry) =>
       keptLine(lineOf(app, entry), [
         ...entryActs(app, entry),
         button("Rename", () => acts.rename(entry)),
-        button("Delete", () => acts.remove(entry.id)),
+        button("Delete", () => acts.remove(entry.id), { "aria-label": `Delete ${entry.name}` }),
       ]);
+    const drawn = groups.map((group) => {
+      const onFold = (/** @type {boolean} */ isOpen) => folds.fold(group, isOpen);
+      return folded({ ...group, isOpen: folds.isOpen(group), onFold }, group.entries.map(row));
+    });
     node.replaceChildren(
-      element("h2", { tabindex: "-1" }, record?.document.name ?? "My project"),
-      ...present(projectHead(app, { rename: acts.renameProject })),
-      entries.length ? element("ul", { class: "entries" }, entries.map(row)) : nothingYet(app, NONE),
+      ...projectHead(app, { name: name(), rename: acts.renameProject }),
+      ...(drawn.length ? drawn : [nothingYet(app, NONE)]),
       projectFoot(app),
     );
   }
@@ -42,6 +48,7 @@ export function project(app, landOn) {
   draw();
   return {
     node,
+    title: name,
     refresh: (/** @type {string[]} */ changed) =>
       ["view", "record", "backups"].some((key) => changed.includes(key)) && draw(),
     land: () => landOn && goToLine(node, landOn),
@@ -56,10 +63,19 @@ export function project(app, landOn) {
 const lineOf = (app, entry) => ({
   ...entry,
   value: entry.headline,
-  summary: `${entry.title}: ${[entry.summary || typedIn(app, entry.id), entry.where].filter(Boolean).join(", ")}`,
+  summary: [entry.ok ? saying(entry) : typedIn(app, entry.id), entry.where].filter(Boolean).join(", "),
   fault: entry.error ? inWords(entry.error) : "",
   mark: isUnkept(app.state.get(), entry.id) ? "Unsaved edit" : "",
 });
+
+/**
+ * What an entry was worked out from: nothing that stands beside it already.
+ * @param {Entry} entry
+ */
+function saying({ kind, name, title, summary, headline }) {
+  if (kind !== "line") return summary === headline?.text ? "" : summary;
+  return name === title ? summary : `${title}: ${summary}`;
+}
 
 /**
  * What is done to an entry, or to the project, where the `list` stands; each leads to the line that it was about.

@@ -1,3 +1,5 @@
+import { recentFirst } from "../../store/project/recent.js";
+import { dayOf } from "../../store/project/when.js";
 import { button, element } from "../../widgets/element.js";
 import { confirm } from "../../widgets/messages/confirm.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
@@ -7,14 +9,18 @@ import { notice, quietly } from "../notices.js";
 /** @import { ProjectRecord } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
+const TITLE = "All projects";
+
 /**
- * All projects: open another, begin one, delete one.
+ * All projects, the last opened first: open another, start one, restore one, delete one.
  * @param {App} app
  */
 export function projects(app) {
   const list = element("ul", { class: "entries" });
-  const draw = () =>
-    app.projects.all().then((all) => list.replaceChildren(...all.map((record) => row(app, record, draw))));
+  async function draw() {
+    const all = recentFirst(await app.projects.all(), app.state.get());
+    list.replaceChildren(...all.map((record) => row(app, record, draw)));
+  }
 
   /** @param {string} name */
   async function begin(name) {
@@ -29,11 +35,26 @@ export function projects(app) {
     "div",
     { class: "project" },
     element("a", { class: "back", href: "#project" }, "‹ Project"),
-    element("h2", {}, "All projects"),
+    element("h2", {}, TITLE),
+    element(
+      "div",
+      { class: "button-row" },
+      button("New project", ask, { class: "button primary" }),
+      button("Restore a backup", () => go("restore")),
+    ),
     list,
-    button("New project", ask, { class: "button primary" }),
   );
-  return { node };
+  return { node, title: () => TITLE };
+}
+
+/**
+ * What is said of a project below its name: whether it is open, when it was, and what is left to cut.
+ * @param {{isOpen: boolean, at?: number, left?: number}} project
+ */
+function about({ isOpen, at, left }) {
+  const opened = isOpen ? "Open now" : at && `Last opened ${dayOf(at)}`;
+  const pieces = left === 1 ? "1 piece left to cut" : `${left} pieces left to cut`;
+  return [opened, left ? pieces : ""].filter(Boolean).join(", ");
 }
 
 /**
@@ -43,8 +64,10 @@ export function projects(app) {
  * @param {() => void} draw
  */
 function row(app, { id, document: { name } }, draw) {
-  const isOpen = id === app.state.get().record?.id;
+  const { record, lastOpened } = app.state.get();
+  const isOpen = id === record?.id;
   const called = isOpen ? `${name}, open now` : name;
+  const told = about({ isOpen, ...lastOpened[id] });
 
   async function open() {
     const goOn = onward();
@@ -61,10 +84,24 @@ function row(app, { id, document: { name } }, draw) {
     draw();
   }
 
+  const aboutId = `about-${id}`;
+  const opening = {
+    type: "button",
+    class: "button wide project-open",
+    onclick: open,
+    "aria-label": name,
+    "aria-describedby": aboutId,
+    "aria-current": isOpen ? "true" : null,
+  };
   return element(
     "li",
     { class: "project-row" },
-    button(name, open, { class: "button wide", "aria-current": isOpen ? "true" : null }),
+    element(
+      "button",
+      opening,
+      element("strong", {}, name),
+      element("span", { class: "project-about", id: aboutId }, told),
+    ),
     button("Delete", drop, { class: "button quiet", "aria-label": `Delete ${called}` }),
   );
 }

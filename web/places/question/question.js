@@ -26,6 +26,7 @@ export function question(app, key, entryId, of) {
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
+  const title = entry ? `${declared.title}: ${entry.name}` : declared.title;
   const back =
     entry || of || declared.offered === false
       ? { href: "#project", label: "Project" }
@@ -37,12 +38,12 @@ export function question(app, key, entryId, of) {
       "div",
       { class: "asked-head" },
       element("a", { class: "back", href: back.href, "aria-label": `‹ ${back.label}` }, "‹"),
-      element("h2", {}, entry ? `${declared.title}: ${entry.name}` : declared.title),
+      element("h2", {}, title),
       entry || of ? null : pinButton(app, declared),
     ),
     asked.nodes,
   );
-  return { node };
+  return { node, title: () => title };
 }
 
 const noQuestion = () => ({

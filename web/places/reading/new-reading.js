@@ -4,11 +4,14 @@ import { draftKey } from "../../store/page/state.js";
 import { draftIn } from "../../store/project/draft.js";
 import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
+import { answerHeard } from "../../widgets/numbers/answer-heard.js";
 import { go } from "../go.js";
 import { numberOf, readingField } from "./reading-field.js";
 
 /** @import { Answered, Read } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
+
+const TITLE = "New reading";
 
 /**
  * A reading typed straight into the project, or a sum of what is there already, which follows it.
@@ -18,7 +21,8 @@ export function newReading(app) {
   const draft = draftIn(app.state, draftKey("reading"));
   const unit = () => draft.get().unit ?? app.project.unit();
   const read = latest(app.ask);
-  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  const result = element("output", { class: "result", name: "result", tabindex: "-1", "aria-live": "off" });
+  const heard = answerHeard();
   const field = readingField(app, {
     label: "Tape reading",
     help: "Or add up saved readings and answers.",
@@ -45,6 +49,7 @@ export function newReading(app) {
     kept = answer?.ok ? answer.kept : "";
     const acts = [button("Save to project", keep, { class: "button primary" })];
     result.replaceChildren(...(answer?.ok ? [numberOf(answer, acts)] : []));
+    heard.say(answer?.ok ? answer.value : null);
     field.show(answer);
   }
 
@@ -61,10 +66,7 @@ export function newReading(app) {
   }
 
   ask();
-  return { node: element("div", { class: "question" }, heading(), field.node, result) };
+  return { node: element("div", { class: "question" }, heading(), field.node, result, heard.node), title: () => TITLE };
 }
 
-const heading = () => [
-  element("a", { class: "back", href: "#project" }, "‹ Project"),
-  element("h2", {}, "New reading"),
-];
+const heading = () => [element("a", { class: "back", href: "#project" }, "‹ Project"), element("h2", {}, TITLE)];

@@ -25,7 +25,7 @@ export const numberOf = ({ value, tape }, acts) => mainAnswer({ ...value, label:
  * @param {() => string} how.unit what a bare number means in it
  * @param {string} [how.own] the entry that is being corrected
  * @param {(text: string) => void} how.onTyped
- * @param {{label: string, run(): void}} how.keep the key beside the number
+ * @param {{label: string, run(): void, isOff?(): boolean}} how.keep the key beside the number, none where it is off
  * @param {HTMLElement} how.result where its answer stands, which is gone to when the person is done
  */
 export function readingField(app, { label, help = null, value, unit, own, onTyped, keep, result }) {
@@ -46,7 +46,7 @@ export function readingField(app, { label, help = null, value, unit, own, onType
   });
   const peek = () => ({
     lines: read?.ok ? [element("span", { class: "peek-answer" }, element("strong", {}, read.kept))] : [],
-    keep: read?.ok ? keep : null,
+    keep: read?.ok && !keep.isOff?.() ? keep : null,
   });
 
   /**

@@ -3,8 +3,10 @@ import { latest } from "../../store/page/latest.js";
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { entryOf } from "../../store/project/identity.js";
 import { button, element } from "../../widgets/element.js";
+import { answerHeard } from "../../widgets/numbers/answer-heard.js";
 import { askInProject } from "../forms/in-project.js";
 import { notThere } from "../forms/instead.js";
+import { saveChange } from "../forms/save-change.js";
 import { onward } from "../go.js";
 import { copy } from "../notices.js";
 import { readingDetails } from "./reading-details.js";
@@ -13,6 +15,8 @@ import { numberOf, readingField } from "./reading-field.js";
 /** @import { Answered, Read, Reading } from "../../python/contract.d.ts" */
 /** @import { TextWidget } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
+
+const UNREADABLE = "Fix the reading to save it.";
 
 /**
  * Correct a kept reading: the text as it was read, and what it now says.
@@ -24,7 +28,9 @@ export function reading(app, id) {
   const entry = entryNow();
   if (!entry) return notThere("This reading isn’t in the project anymore.");
   const correcting = correction(app, entry, () => field.value());
-  const result = element("output", { class: "result", tabindex: "-1" });
+  const result = element("output", { class: "result", tabindex: "-1", "aria-live": "off" });
+  const saving = saveChange("Save change", correcting.keep);
+  const heard = answerHeard();
   const corrected = element("p", { class: "help" });
   const details = readingDetails(app, id);
   const read = latest(askInProject(app, correcting.act));
@@ -34,7 +40,7 @@ export function reading(app, id) {
     unit: () => entry.unit,
     own: id,
     result,
-    keep: { label: "Save", run: correcting.keep },
+    keep: { label: "Save", run: correcting.keep, isOff: saving.isOff },
     onTyped(text) {
       correcting.type(text);
       ask();
@@ -53,7 +59,9 @@ export function reading(app, id) {
   function show(answer) {
     corrected.textContent = (answer.ok && answer.corrected) || "";
     result.classList.toggle("waiting", !answer.ok);
-    if (answer.ok) result.replaceChildren(numberOf(answer, actsOn(answer, correcting.keep)));
+    saving.show(correcting.isChanged(), answer.ok ? "" : UNREADABLE);
+    if (answer.ok) result.replaceChildren(numberOf(answer, [saving.key, copyOf(answer), saving.why]));
+    heard.say(answer.ok ? answer.value : null);
     field.show(answer);
   }
 
@@ -67,8 +75,8 @@ export function reading(app, id) {
 
   ask();
   const back = element("a", { class: "back", href: "#project" }, "‹ Project");
-  const nodes = [back, element("h2", {}, name), field.node, corrected, result, details.node];
-  return { node: element("div", { class: "question" }, nodes), refresh };
+  const nodes = [back, element("h2", {}, name), field.node, corrected, result, heard.node, details.node];
+  return { node: element("div", { class: "question" }, nodes), title: () => name, refresh };
 }
 
 /**
@@ -77,14 +85,9 @@ export function reading(app, id) {
  */
 const isSum = (app, id) => app.state.get().view?.entries.some((each) => each.id === id && each.uses.length > 0);
 
-/**
- * @param {Read} read
- * @param {() => void} keep
- */
-const actsOn = ({ value }, keep) => [
-  button("Save change", keep, { class: "button primary" }),
-  "plain" in value ? button("Copy", () => copy(value.plain), { class: "button quiet" }) : null,
-];
+/** @param {Read} read */
+const copyOf = ({ value }) =>
+  "plain" in value ? button("Copy", () => copy(value.plain), { class: "button quiet" }) : null;
 
 /**
  * The project goes along where a name may stand in the text, or a tape corrects what is read.
@@ -132,6 +135,7 @@ function correction(app, entry, value) {
     field.set(now.text);
   }
 
-  const type = (/** @type {string} */ text) => draft.keep({ text, changed: text !== was.text });
-  return { act, keep, follow, type, typed: () => draft.get().text };
+  const isChanged = () => value() !== was.text;
+  const type = (/** @type {string} */ text) => draft.keep({ text, changed: isChanged() });
+  return { act, keep, follow, type, isChanged, typed: () => draft.get().text };
 }

@@ -1,6 +1,7 @@
 import { latest } from "../../store/page/latest.js";
 import { element } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
+import { answerHeard } from "../../widgets/numbers/answer-heard.js";
 import { inWords } from "../notices.js";
 import { sureAnswer } from "./sure-answer.js";
 
@@ -19,7 +20,8 @@ const ASKED = ["answer", "tape"];
  * @param {string} [answer]
  */
 export function sure(app, id, answer = "") {
-  const result = element("output", { class: "result" });
+  const result = element("output", { class: "result", "aria-live": "off" });
+  const heard = answerHeard();
   const fields = sureFields(choose);
   const entry = app.state.get().view?.entries.find((each) => each.id === id);
   const request = latest(app.ask);
@@ -42,6 +44,7 @@ export function sure(app, id, answer = "") {
       return ask();
     }
     if (told.ok) fields.draw(told);
+    heard.say(told.ok ? { ...told.value, label: told.label } : null);
     result.replaceChildren(...(told.ok ? sureAnswer(told) : [element("p", { class: "error" }, inWords(told.error))]));
   }
 
@@ -58,9 +61,19 @@ export function sure(app, id, answer = "") {
 
   ask();
   const back = element("a", { class: "back", href: `#project/${id}` }, "‹ Project");
-  const title = element("h2", {}, `How accurate: ${entry?.name ?? ""}`);
+  const title = `How accurate: ${entry?.name ?? ""}`;
   return {
-    node: element("div", { class: "question" }, back, title, fields.which, result, fields.rule),
+    node: element(
+      "div",
+      { class: "question" },
+      back,
+      element("h2", {}, title),
+      fields.which,
+      result,
+      heard.node,
+      fields.rule,
+    ),
+    title: () => title,
     refresh: (/** @type {string[]} */ changed) => changed.includes("record") && ask(),
   };
 }

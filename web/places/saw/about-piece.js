@@ -4,6 +4,7 @@ import { form } from "../../widgets/fields/form.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
 import { notThere } from "../forms/instead.js";
 import { overKept } from "../forms/over-kept.js";
+import { saveChange } from "../forms/save-change.js";
 import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
@@ -50,18 +51,21 @@ export function aboutPiece(app, entry, part) {
   if (!line || !piece) return notThere("This piece isn’t in the project anymore.");
   const about = aboutForm(app, { line, part });
   const standing = besideTheSaw(app, () => {});
+  const title = `About ${piece.name}`;
   const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `About ${piece.name}`),
+    element("h2", {}, title),
     materialsKnown(app, (material) => about.put({ material })),
     about.nodes,
     element("p", { class: "help" }, piece.rough ? `Rough length ${piece.rough.length.text}.` : ""),
-    button("Save", about.keep, { class: "button primary" }),
+    about.saving.key,
+    about.saving.why,
   );
   return {
     node,
+    title: () => title,
     refresh: (/** @type {string[]} */ changed) => changed.includes("record") && about.follow(),
     leave: standing.leave,
   };
@@ -106,11 +110,17 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   const over = overKept(app, FIELDS, keptIn);
   const draft = formDraft(app, projectKey(app, id, part, "about"), fields);
   const anew = readAnewLine(app, () => draft.typedIn(ALLOWANCES));
+  const saving = saveChange("Save", keep);
 
   /** @param {Record<string, Typed>} values */
   function type(values) {
     draft.type(values);
     anew.draw();
+    showSaving();
+  }
+
+  function showSaving() {
+    saving.show(draft.isTyped());
   }
 
   async function keep() {
@@ -134,8 +144,10 @@ function aboutForm(app, { line: { id, about = {} }, part }) {
   function follow() {
     over.follow(fields);
     draft.keptAs(over.kept());
+    showSaving();
   }
 
   fields.node.addEventListener("input", ({ target }) => target instanceof HTMLInputElement && over.again(target.name));
-  return { nodes: [fields.node, anew.node], keep, put, follow };
+  showSaving();
+  return { nodes: [fields.node, anew.node], saving, put, follow };
 }

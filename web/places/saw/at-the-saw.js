@@ -1,8 +1,9 @@
 import { isOldPicture } from "../../store/project/identity.js";
 import { lastAtTheSaw } from "../../store/project/one-step.js";
 import { element } from "../../widgets/element.js";
-import { piece as pieceToCut } from "../../widgets/project/piece-at-the-saw.js";
+import { pieceName, piece as pieceToCut } from "../../widgets/project/piece-at-the-saw.js";
 import { nothingYet } from "../forms/instead.js";
+import { go } from "../go.js";
 import { quietly } from "../notices.js";
 import { besideTheSaw, speaker } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";
@@ -19,17 +20,21 @@ const NONE = "No pieces yet. Solve for a piece and save it to the project; it’
  * @param {App} app
  */
 export function atTheSaw(app) {
+  const head = element("div", { class: "saw-head" });
   const body = element("div", { class: "saw-body" });
   const keys = element("div", { class: "saw-keys" });
-  const node = element("div", { class: "saw" }, body, keys);
+  const node = element("div", { class: "saw" }, head, body, keys);
   const sleeps = element("p", { class: "help" });
   const standing = besideTheSaw(app, (sentence) => sleeps.replaceChildren(sentence));
   const speak = speaker(app, draw);
   const pieces = piecesInTurn(app);
+  let title = "";
 
   function draw() {
     const now = pieces.now();
+    title = now?.piece.name ?? "";
     if (!now) {
+      head.replaceChildren();
       keys.replaceChildren();
       return body.replaceChildren(nothingYet(app, NONE));
     }
@@ -38,6 +43,7 @@ export function atTheSaw(app) {
     const act = (/** @type {Act} */ more) => actOn(app, piece, more, pieces.hold);
     const [wrong, mark] = [wrongOf(piece), markOf(piece, app.state.get())];
     const shown = { ...piece, place: piece.group, mark, wrong, isLast: !following && !wrong };
+    head.replaceChildren(pieceName(piece));
     body.replaceChildren(pieceToCut(shown), sawTools(app, piece, act), sleeps);
     keys.replaceChildren(...sawKeys(piece, act, waysFrom(app, now, turnTo)));
     if (!isOldPicture(app.state.get())) speak(piece);
@@ -47,13 +53,13 @@ export function atTheSaw(app) {
   /** @param {Piece} piece */
   function turnTo(piece) {
     pieces.turnTo(piece);
-    draw();
     body.scrollTop = 0;
   }
 
   draw();
   return {
     node,
+    title: () => title,
     refresh(/** @type {string[]} */ changed) {
       if (changed.includes("saw")) standing.light();
       if (["view", "saw"].some((key) => changed.includes(key))) draw();
@@ -75,7 +81,7 @@ function waysFrom(app, { before, after, following }, turnTo) {
   const to = (/** @type {Piece | undefined} */ piece) => (piece ? () => turnTo(piece) : null);
   const undoable = lastAtTheSaw(app.state.get().record?.undo ?? []);
   const undo = undoable === null || undoable === undefined ? null : () => app.project.undoStep(undoable);
-  return { back: to(before), next: to(after), following: to(following), undo };
+  return { back: to(before), next: to(after), following: to(following), undo, list: () => go("pieces") };
 }
 
 /**

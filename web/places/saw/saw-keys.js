@@ -10,19 +10,20 @@ import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
  * The keys under the thumb; the main one is what comes next at this piece.
  * @param {Piece} each the piece
  * @param {SawAct} act an act on it
- * @param {{back: Way, next: Way, following: Way, undo: Way}} ways `back`, `next` and `following` lead to other pieces, `undo` takes the last act back;
- *   null where there is none
+ * @param {{back: Way, next: Way, following: Way, undo: Way, list: Way}} ways `back`, `next` and `following` lead to
+ *   other pieces, `list` to all of them, `undo` takes the last act back; null where there is none
  */
-export function sawKeys(each, act, { back, next, following, undo }) {
+export function sawKeys(each, act, { back, next, following, undo, list }) {
   /**
    * @param {string} label
    * @param {Way} run
-   * @param {string} [look]
+   * @param {Record<string, unknown>} [more]
    */
-  const key = (label, run, look = "") =>
-    button(label, () => run?.(), { class: `button saw-key ${look}`, disabled: !run, "data-key": label });
+  const key = (label, run, { look = "", ...more } = {}) =>
+    button(label, () => run?.(), { class: `button saw-key ${look}`, disabled: !run, "data-key": label, ...more });
   return [
     key("‹ Back", back),
+    key("List", list, { "aria-label": "List of all pieces" }),
     key("Undo", undo),
     key("Next ›", next),
     key("Scrap", () => act({ act: "spoil" })),
@@ -34,7 +35,7 @@ export function sawKeys(each, act, { back, next, following, undo }) {
     if (isToMend(each))
       return mendingKey(wrongs(each)[0], act, { class: `button saw-key ${look}`, "data-key": "mend" });
     if (each.left > 0 || !following) return cutKey(each, act, `saw-key ${look}`);
-    return key("Next uncut", following, look);
+    return key("Next uncut", following, { look });
   }
 }
 

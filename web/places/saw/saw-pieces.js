@@ -7,22 +7,22 @@ import { wrongs } from "./saw-mending.js";
 /** @import { App } from "../place.d.ts" */
 
 /** @param {{entry: string, part: string}} piece */
-const keyOf = ({ entry, part }) => `${entry}/${part}`;
+export const keyOf = ({ entry, part }) => `${entry}/${part}`;
 
 /**
- * What a correction made wrong with pieces already cut, in words.
+ * What a correction made wrong with pieces already cut, in words; what it is called stands above it.
  * @param {Piece} piece
  */
 export const wrongOf = (piece) =>
   wrongs(piece)
-    .map(({ said }) => said)
+    .map(({ said }) => said.replace(`${piece.name}: `, ""))
     .join(" ");
 
 /**
  * The pieces in the order in which they are cut, each with what its group is called.
  * @param {View} view
  */
-function inOrder(view) {
+export function inOrder(view) {
   const all = new Map(view.pieces.map((piece) => [keyOf(piece), piece]));
   return view.cuts.groups.flatMap(({ said: group, pieces }) =>
     pieces.flatMap((place) => {
@@ -56,6 +56,7 @@ export function piecesInTurn(app) {
   /** @param {Piece} piece */
   function turnTo(piece) {
     shown = keyOf(piece);
+    hold();
   }
 
   function hold() {

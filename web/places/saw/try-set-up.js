@@ -1,6 +1,7 @@
 import { latest } from "../../store/page/latest.js";
 import { button, element, present } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
+import { answerHeard } from "../../widgets/numbers/answer-heard.js";
 import { mainAnswer, otherAnswers, working } from "../../widgets/numbers/answers.js";
 import { briefly } from "../../widgets/numbers/fraction.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
@@ -32,15 +33,16 @@ export function trySetUp(app, entry, part) {
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
   const trial = trialOf(app, piece, asked);
   const standing = besideTheSaw(app, () => {});
+  const title = `Test cut: ${piece.name}`;
   const node = element(
     "div",
     { class: "question" },
     element("a", { class: "back", href: "#saw" }, "‹ At the saw"),
-    element("h2", {}, `Test cut: ${piece.name}`),
+    element("h2", {}, title),
     element("p", { class: "aimed" }, "Target ", briefly(piece.length, "fraction-large")),
     trial.nodes,
   );
-  return { node, leave: standing.leave };
+  return { node, title: () => title, leave: standing.leave };
 }
 
 /**
@@ -53,7 +55,8 @@ function trialOf(app, { entry, part, length }, asked) {
   // One aims at the mark: a stop can't be set between two.
   const aimed = length.plain;
   const reckon = latest(app.ask);
-  const result = element("output", { class: "result", name: "result", tabindex: "-1" });
+  const result = element("output", { class: "result", name: "result", tabindex: "-1", "aria-live": "off" });
+  const heard = answerHeard();
   /** @type {Answered<Reckoning> | null} */
   let answer = null;
   const fields = form({
@@ -81,6 +84,7 @@ function trialOf(app, { entry, part, length }, asked) {
     answer = now;
     fields.show({ echoes: now.ok ? now.echoes : {}, errors: errors().beside });
     anew.draw();
+    heard.say(now.ok ? now.answers[0] : null);
     const keepIt = button("Save to the piece", keep, { class: "button primary" });
     result.replaceChildren(...(now.ok ? whichWay(now, keepIt) : unanswered(errors(), asked)));
     app.sheet.refresh();
@@ -95,7 +99,7 @@ function trialOf(app, { entry, part, length }, asked) {
   }
 
   ask();
-  return { nodes: [fields.node, anew.node, result] };
+  return { nodes: [fields.node, anew.node, result, heard.node] };
 }
 
 /**

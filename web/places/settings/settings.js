@@ -8,6 +8,8 @@ import { tolerance } from "./tolerance.js";
 /** @import { DrawnField } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
+const TITLE = "Project settings";
+
 /**
  * How lengths are read and shown in the open project, and whether the app is ready without network.
  * @param {App} app
@@ -37,11 +39,9 @@ export function settings(app) {
   }
 
   drawFields(described?.settings ?? []);
-  const title = element("h2", {}, "Project settings");
-  return {
-    node: element("div", { class: "settings" }, title, choices, allowed?.node, handChoice(app), page.nodes),
-    refresh,
-  };
+  const heading = element("h2", {}, TITLE);
+  const node = element("div", { class: "settings" }, heading, choices, allowed?.node, handChoice(app), page.nodes);
+  return { node, title: () => TITLE, refresh };
 }
 
 /**

@@ -14,6 +14,8 @@ const KEPT = [
   "hand",
   "sure",
   "backups",
+  "lastOpened",
+  "folded",
   "cautions",
 ];
 const DRAFT = "draft:";
@@ -56,6 +58,8 @@ export function createState(start, keep, onRefused) {
     sure: { tape: "" },
     backups: {},
     cautions: { day: "", seen: [] },
+    lastOpened: {},
+    folded: {},
     ...start,
   };
   const listeners = new Set();

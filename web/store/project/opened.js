@@ -1,4 +1,5 @@
 import { viewOf } from "./identity.js";
+import { recentFirst } from "./recent.js";
 import { GONE } from "./refusals.js";
 
 /** @import { Ask } from "../../python/contract.d.ts" */
@@ -16,7 +17,9 @@ export function openedProject({ database, state, ask }) {
   async function view(record) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
     const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
-    state.set({ record, openProject: record.id, ...shown });
+    const left = seen.ok ? seen.pieces.reduce((sum, piece) => sum + piece.left, 0) : 0;
+    const lastOpened = { ...state.get().lastOpened, [record.id]: { at: Date.now(), left } };
+    state.set({ record, openProject: record.id, lastOpened, ...shown });
   }
 
   return {
@@ -28,9 +31,9 @@ export function openedProject({ database, state, ask }) {
       await view(record);
       return { ok: true };
     },
-    /** When the open one is gone, another is opened, if there is one. */
+    /** When the open one is gone, the one that was open before it is opened, if there is one. */
     async leave() {
-      const [other] = await database.projects();
+      const [other] = recentFirst(await database.projects(), state.get());
       if (other) await view(other);
       else state.set({ record: null, openProject: null, view: null, unshown: null });
     },

@@ -17,6 +17,21 @@ export function thisMinute() {
 }
 
 /**
+ * A moment as one says it, by the clock on the wall: "today 17:20", "yesterday 9:05", "Nov 25".
+ * @param {number} at milliseconds, as `Date.now()` has them
+ */
+export function dayOf(at) {
+  const then = new Date(at);
+  const now = new Date();
+  const yesterday = new Date(now.getFullYear(), now.getMonth(), now.getDate() - 1);
+  const time = `${then.getHours()}:${two(then.getMinutes())}`;
+  if (then.toDateString() === now.toDateString()) return `today ${time}`;
+  if (then.toDateString() === yesterday.toDateString()) return `yesterday ${time}`;
+  const year = then.getFullYear() === now.getFullYear() ? {} : /** @type {const} */ ({ year: "numeric" });
+  return then.toLocaleDateString("en-US", { month: "short", day: "numeric", ...year });
+}
+
+/**
  * An act with its time, for the project's log.
  * @param {Act} act
  */

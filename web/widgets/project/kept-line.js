@@ -48,6 +48,7 @@ export function keptLine({ id, name, value, summary, fault, mark }, acts) {
  */
 export function goToLine(list, id) {
   const found = (id && firstIn(list, `[data-line="${CSS.escape(id)}"]`)) || firstIn(list, "h2");
+  found?.closest(".group")?.setAttribute("open", "");
   found?.focus();
   found?.scrollIntoView({ block: "nearest" });
 }

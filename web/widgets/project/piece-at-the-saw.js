@@ -46,12 +46,18 @@ export function piece(each) {
   );
 }
 
+/**
+ * What it is called, which stays on the screen while the rest of it scrolls.
+ * @param {Piece} each
+ */
+export const pieceName = ({ name }) =>
+  element("h2", { class: `piece-name ${name.length > LONG ? "piece-name-long" : ""}` }, name);
+
 /** @param {PieceShown} each */
-const head = ({ name, place, left, count, spoiled }) =>
+const head = ({ place, left, count, spoiled }) =>
   element(
     "div",
     { class: "piece-head" },
-    element("h2", { class: `piece-name ${name.length > LONG ? "piece-name-long" : ""}` }, name),
     element("p", { class: "piece-place" }, unbroken(place)),
     left > 0
       ? element("p", { class: "piece-left" }, `${left} left of ${count}${spoiled > 0 ? `, ${spoiled} scrapped` : ""}`)

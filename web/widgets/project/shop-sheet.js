@@ -103,9 +103,15 @@ const note = (entry) => element("li", { class: "shop-note" }, entry.text);
 
 /** @param {Entry} entry */
 const aside = (entry) =>
-  [entry.kind === "line" ? entry.title : null, entry.summary, entry.where, entry.when?.replace("T", " ")]
+  [entry.kind === "line" ? entry.title : null, summary(entry), entry.where, entry.when?.replace("T", " ")]
     .filter(Boolean)
     .join(", ");
+
+/**
+ * What it was worked out from, where the number beside it does not say the same.
+ * @param {Entry} entry
+ */
+const summary = ({ summary: said, headline }) => (said === headline?.text ? null : said);
 
 /** @param {Shown} value */
 const length = (value) => element("strong", { class: "shop-length" }, brief(value));

@@ -23,7 +23,7 @@ SHELF_FITS = {
         rectangle(0.24, 0.28, 1, 0.47, "hatch"),
     ),
     "pins": small(
-        "A shelf that lies on a pin, with a gap to the side.",
+        "A shelf that sits on a pin, with a gap to the side.",
         _SIDE,
         circle((0.42, 0.53), 0.06, "hole"),
         rectangle(0.4, 0.28, 1, 0.47, "hatch"),

@@ -5,8 +5,8 @@ from sawside.project.kinds.checks import keys_checked, unit_checked, words_check
 from sawside.reckoners.declaration import choice, count, length
 
 
-def _margin(key, label, default="10 mm", help_=""):
-    return length(key, label, default=default, most="6 in", help=help_)
+def _margin(key, label, default='3/8"', metric="10 mm", help_=""):
+    return length(key, label, default=default, metric=metric, most="6 in", help=help_)
 
 
 FIELDS = (
@@ -18,8 +18,8 @@ FIELDS = (
     _margin("bottom", "Bottom margin"),
     _margin("left", "Left margin"),
     _margin("right", "Right margin"),
-    _margin("across_gap", "Gap between columns", "0 mm"),
-    _margin("up_gap", "Gap between rows", "0 mm"),
+    _margin("across_gap", "Gap between columns", "0", None),
+    _margin("up_gap", "Gap between rows", "0", None),
     count(
         "first",
         "First free label",

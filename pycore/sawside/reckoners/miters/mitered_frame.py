@@ -67,6 +67,7 @@ RECKONER = Reckoner(
             default="8",
             least="3",
             most="24",
+            in_short="{} sides",
             shown_when=_POLYGON,
         ),
         length("size", "Size", help="Of what you measured.", least="1/8 in", shown_when=_POLYGON),

@@ -1,6 +1,6 @@
 """A molding along walls or around a case, corner by corner, in any number of layers.
 
-Each layer lies on the one beneath: a face becomes the next layer's back. At a corner a piece grows
+Each layer sits on the one beneath: a face becomes the next layer's back. At a corner a piece grows
 by projection x tan(half of what the corner is short of straight); inside a room it shrinks. An
 inside corner is mitered, or one piece runs in square and the next is coped over it.
 """

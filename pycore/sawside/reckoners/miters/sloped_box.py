@@ -93,7 +93,7 @@ RECKONER = Reckoner(
     picture={"wood": "M3 9h34l-7 25H10z", "chalk": "M10 34V14M10 19h-4"},
     basic=("sides", "height", "slope", "reach", "size", "thickness"),
     fields=(
-        count("sides", "Sides", default="4", least="3", most="24"),
+        count("sides", "Sides", default="4", least="3", most="24", in_short="{} sides"),
         choice("wide", "Wider at", {"top": "Top", "bottom": "Bottom"}),
         length("height", "Height", help="Straight up, rim to rim.", least="1/4 in", most="10 ft"),
         choice("found", "Slope from", {"slope": "Angle", "reach": "Reach of a side"}),

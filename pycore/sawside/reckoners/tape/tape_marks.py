@@ -43,6 +43,7 @@ RECKONER = Reckoner(
             "Numbered inch",
             help="The inch number you count from.",
             most="1200",
+            in_short="inch {}",
             **_LENGTH,
         ),
         choice(

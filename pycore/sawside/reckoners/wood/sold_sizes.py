@@ -121,6 +121,7 @@ RECKONER = Reckoner(
         length(
             "measured",
             "What you measured",
+            in_short="{} measured",
             help="The thickness.",
             most="12 in",
             blank_means="Just the listed size.",

@@ -50,6 +50,34 @@ def test_parts_come_back_with_the_same_sizes_ends_and_materials():
     assert back == rows
 
 
+BY_HAND = "Name,Length,Count,Material\nCleat,12 1/2,2,Maple\nCleat,12 1/2,2,Maple\nStop,9,1,\n"
+
+
+@pytest.mark.parametrize("text", [BY_HAND, table(project(), "parts")[0]], ids=["typed", "told"])
+def test_parts_that_are_here_already_are_not_added_again(text):
+    once = taken(begun(), "parts", text)["document"]
+    refused = ask("take_csv", once, what="parts", text=text)
+    assert refused["error"]["kind"] == "missing"
+    assert "new" in refused["error"]["message"]
+
+
+def test_a_project_adds_nothing_of_its_own_table_of_parts():
+    refused = ask("take_csv", linked(), what="parts", text=table(linked(), "parts")[0])
+    assert refused["error"]["kind"] == "missing"
+
+
+def test_of_a_table_of_parts_only_what_is_new_is_added():
+    once = taken(begun(), "parts", BY_HAND)["document"]
+    more = taken(once, "parts", BY_HAND.replace("Stop,9", "Stop,9 1/8"))
+    assert more["said"] == "Imported 1 row of parts. 2 are here already."
+    assert [each["name"] for each in view(more["document"])["entries"]] == [
+        "Cleat",
+        "Cleat 2",
+        "Stop",
+        "Stop 2",
+    ]
+
+
 def test_readings_come_back_and_those_of_the_same_name_are_corrected():
     document = project()
     text, rows = table(document, "readings")

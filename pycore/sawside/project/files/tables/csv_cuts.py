@@ -44,7 +44,7 @@ def _row(entry, part, state, piece):
 
 
 def taken(document, text):
-    """[(row, act)] that take a table in: what it has of a line replaces what was kept of it.
+    """([(row, act)], 0) that take a table in: what it has of a line replaces what was kept of it.
 
     Of a column that is not there each piece keeps what the piece in its place had.
     """
@@ -75,7 +75,7 @@ def taken(document, text):
     return [
         (number, {"act": "put", "entries": [entry | kept]})
         for number, entry, kept in changed.values()
-    ]
+    ], 0
 
 
 def _piece(there, piece, number):

@@ -5,6 +5,7 @@ from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.csv_numbers import refuse_grouped
 from sawside.project.files.tables.csv_text import read_table, written
 from sawside.project.files.tables.measures import cells, columns, numbers, typed
+from sawside.project.files.tables.parts_there import PartsThere
 from sawside.project.pieces.pieces import allowance, pieces_of
 from sawside.project.pieces.size import inches_text
 from sawside.project.schema.document import settings_of, unit_of
@@ -29,14 +30,16 @@ HEADER = (
     "Cut",
     "Spoiled",
 )
+_IN_PASSING = ("Name", "From", "Cut", "Spoiled")
+"""The columns that do not say what a part is."""
+
 _CHECKED = ("Count", *(column for column, key in _ABOUT.items() if key.startswith("rough_")))
 _NUMBERS = (*(column for size in _SIZES for column in numbers(size)), *_CHECKED)
 
 
 def out(document):
     """The table of all parts, the longest first."""
-    pieces = pieces_of(document, Evaluation(document), drawings=False)
-    return written(HEADER, (_row(piece) for piece in pieces))
+    return written(HEADER, (cells.values() for _, cells in _told(document)))
 
 
 def _row(piece):
@@ -65,10 +68,23 @@ def _told_about(piece, key):
 
 
 def taken(document, text):
-    """[(row, act)] that take a table in: each row is kept as a piece of a known size."""
+    """([(row, act)] that take a table in, how many rows are here already).
+
+    Each row is kept as a piece of a known size. What is here already under its name, or under a
+    numbered one, with the same content is left out: a table taken in again adds nothing.
+    """
     show = Show(settings_of(document, unit_of(document)))
     table = read_table(text, HEADER, ("Name", "Length"), _NUMBERS)
-    return [(row.number, _act(row, show)) for row in table]
+    there = PartsThere(_told(document), _IN_PASSING)
+    rows = ((row, _act(row, show)) for row in table)
+    new = [(row.number, act) for row, act in rows if not there.has(row.cells, act)]
+    return new, len(table) - len(new)
+
+
+def _told(document):
+    """(entry, cells by the names of the columns) of every piece, the longest first."""
+    for piece in pieces_of(document, Evaluation(document), drawings=False):
+        yield piece.entry, dict(zip(HEADER, _row(piece), strict=True))
 
 
 def _act(row, show):

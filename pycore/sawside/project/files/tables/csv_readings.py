@@ -46,12 +46,14 @@ def _row(entry, worked):
 
 
 def taken(document, text):
-    """[(row, act)] that take a table in: a reading of the same name is corrected, others kept.
+    """([(row, act)] that take a table in, how many rows are here already).
+
+    A reading of the same name is corrected, others are kept.
 
     A column that is not there leaves its field alone; a blank cell clears it, but for the unit.
     """
     known = {entry["name"].casefold(): entry for entry in of_kind(document, "reading")}
-    acts = []
+    acts, same = [], 0
     for row in read_table(text, HEADER, ("Name", "Text"), _NUMBERS):
         act = _typed(row.cells)
         there = known.get(act["name"].casefold(), {})
@@ -63,7 +65,9 @@ def taken(document, text):
         elif changed:
             act = _off_kept(there, act) | act | {"act": "correct", "id": there["id"]}
             acts.append((row.number, act))
-    return acts
+        else:
+            same += 1
+    return acts, same
 
 
 def _typed(cells):

@@ -24,7 +24,7 @@ def csv_in(document, what, text, when=""):
 
     Refusals name the row ("Row 3: …"); nothing is taken then.
     """
-    numbered = _table(what).taken(document, text)
+    numbered, known = _table(what).taken(document, text)
     if not numbered:
         raise Refusal(
             "missing", "Nothing in this table is new.", "Choose another file.", field="text"
@@ -34,12 +34,18 @@ def csv_in(document, what, text, when=""):
         "act": "several",
         "acts": [act for _, act in numbered],
         "when": when,
-        "said": f"Imported {rows} of {what}.",
+        "said": f"Imported {rows} of {what}.{_known(known)}",
     }
     try:
         return change(document, act=act)
     except (Refusal, Refusals) as fault:
         raise _in_row(each_of(fault)[0], numbered) from None
+
+
+def _known(many):
+    if many == 0:
+        return ""
+    return f" {'1 is' if many == 1 else f'{many} are'} here already."
 
 
 def _table(what):

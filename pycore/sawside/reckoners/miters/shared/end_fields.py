@@ -30,6 +30,7 @@ def end_fields(side):
             pictures=PICTURES[side],
             default="45",
             help=_ENDS_HELP if side == "left" else "",
+            in_short=f"{{}} {side} end",
         ),
         angle(
             f"{side}_angle",

@@ -23,7 +23,7 @@ def working_of(given, show, run, pieces, told):
     for piece in pieces:
         lines += _piece_worked(show, piece, told(piece), name_of(piece, several))
     if several:
-        lines.append("Each layer lies on the faces of the one under it, unrounded")
+        lines.append("Each layer sits on the faces of the one under it, unrounded")
     return tuple(lines)
 
 

@@ -1,0 +1,48 @@
+import { element } from "../../widgets/element.js";
+import { pieceLine } from "../../widgets/project/piece-line.js";
+import { nothingYet } from "../forms/instead.js";
+import { go } from "../go.js";
+import { besideTheSaw } from "./beside-the-saw.js";
+import { inOrder, keyOf, wrongOf } from "./saw-pieces.js";
+
+/** @import { Piece } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+const TITLE = "All pieces";
+
+/**
+ * All pieces of the project in the order of the cuts, each with what is done of it; a touch goes to it at the saw.
+ * @param {App} app
+ */
+export function allPieces(app) {
+  const list = element("div", { class: "piece-list" });
+  const standing = besideTheSaw(app, () => {});
+
+  /** @param {Piece} piece */
+  function turnTo(piece) {
+    app.state.set({ saw: { ...app.state.get().saw, piece: keyOf(piece) } });
+    go("saw");
+  }
+
+  function draw() {
+    const { view, saw } = app.state.get();
+    const pieces = view?.set_ups ? inOrder(view) : [];
+    const groups = new Set(pieces.map(({ group }) => group));
+    const line = (/** @type {Piece} */ piece) =>
+      pieceLine({ ...piece, wrong: wrongOf(piece), isShown: keyOf(piece) === saw.piece }, () => turnTo(piece));
+    const drawn = [...groups].map((said) => [
+      element("h3", {}, said),
+      element("ul", { class: "entries" }, pieces.filter(({ group }) => group === said).map(line)),
+    ]);
+    list.replaceChildren(...(drawn.length ? drawn.flat() : [nothingYet(app, "No pieces yet.")]));
+  }
+
+  draw();
+  const back = element("a", { class: "back", href: "#saw" }, "‹ At the saw");
+  return {
+    node: element("div", { class: "project" }, back, element("h2", {}, TITLE), list),
+    title: () => TITLE,
+    refresh: (/** @type {string[]} */ changed) => changed.includes("view") && draw(),
+    leave: standing.leave,
+  };
+}
