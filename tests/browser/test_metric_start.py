@@ -16,7 +16,7 @@ def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_e
     choose(page, "Plain numbers are in", "Millimeters")
     eventually(lambda: kerf.input_value() == "3 mm")
 
-    page.goto(f"{server.address}#work-out/shelf_sag")
+    page.goto(f"{server.address}#work-out/shelf_strength")
     thickness = page.get_by_label("Thickness", exact=True)
     thickness.wait_for()
     assert thickness.input_value() == "18 mm"

@@ -160,7 +160,7 @@ def rows(key, label, fields, *, row_label, most_rows, **more):
 class Answer:
     """One answer. The kind says what `compute` gives: length (exact inches, or `Rounded` on a
     mark of its own), lengths (a list of (label, exact inches)), count (int), angle (exact
-    degrees) or text.
+    degrees) or text (may be put off, `drawing.lazy`).
 
     `sets` says of an angle that it is set at the saw: "turned" from square or "tilted" from
     upright, or a function of `given` to one of them. `with_turn` is the key of the answer that the
@@ -274,8 +274,8 @@ class Reckoner:
     keys of the fields that the plain case needs, all where it is empty; the page folds the others,
     but for those that have to be filled in. `alike` are those that it asks for once. `verdict` is
     the answer in a few words, with the key of an answer in braces where its number stands: "Miter
-    {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, where there are any, is left blank
-    and solved for. One that is not `offered` is in no list of questions: an act elsewhere opens it.
+    {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, while all of them are asked for, is
+    left blank and solved for. One that is not `offered` is in no list of questions: an act elsewhere opens it.
     """
 
     key: str

@@ -118,7 +118,7 @@ def _angle_off(degrees, text):
 
 
 def _text_told(key, label, text, _show):
-    return {"key": key, "label": label, "kind": "text", "text": text}
+    return {"key": key, "label": label, "kind": "text", "text": force(text)}
 
 
 _TOLD = {

@@ -66,14 +66,6 @@ equal_parts.part Each part
 equal_parts.marks Marks, all from the same end
 equal_parts.difference Largest difference between parts, by the marks
 equal_parts.sizes Parts as the marks give them
-equal_shelf_spacing.opening Opening
-equal_shelf_spacing.marks Marks of the shelves
-equal_shelf_spacing.shelf_count Shelves
-equal_shelf_spacing.height Inside height
-equal_shelf_spacing.openings Openings as the marks give them
-equal_shelf_spacing.difference Largest difference between openings
-equal_shelf_spacing.side Length of a side
-equal_shelf_spacing.overall Overall height of the case
 fractions.mark On your marks
 fractions.neighbors Neighbors on every division
 miter_gap.gap Gap at each joint
@@ -91,21 +83,6 @@ mitered_frame.inside Inside
 mitered_frame.outside Outside
 mitered_frame.rabbet_size Between the backs of the rabbets
 mitered_frame.total Stock used, with the cuts
-graduated_shelf_spacing.marks Marks of the shelves
-graduated_shelf_spacing.lowest Lowest opening
-graduated_shelf_spacing.highest Highest opening
-graduated_shelf_spacing.step Each opening is smaller by
-graduated_shelf_spacing.shelf_count Shelves
-graduated_shelf_spacing.height Inside height
-graduated_shelf_spacing.openings Openings as the marks give them
-graduated_shelf_spacing.difference Largest difference between openings
-graduated_shelf_spacing.side Length of a side
-graduated_shelf_spacing.overall Overall height of the case
-heaviest_shelf_load.sag Sag at once
-heaviest_shelf_load.sag_after_years Sag after years
-heaviest_shelf_load.sag_front Front edge, at once
-heaviest_shelf_load.sag_back Back edge, at once
-heaviest_shelf_load.sag_between Between the edges, at once
 how_many_fit.pieces Pieces
 how_many_fit.left Left over
 how_many_fit.cuts Cuts
@@ -113,12 +90,6 @@ how_many_fit.missing Missing for one piece more
 opening.inside Inside
 opening.least At least
 opening.most At most
-longest_shelf_span.span Longest span
-longest_shelf_span.sag Sag at once
-longest_shelf_span.sag_after_years Sag after years
-longest_shelf_span.sag_front Front edge, at once
-longest_shelf_span.sag_back Back edge, at once
-longest_shelf_span.sag_between Between the edges, at once
 tape_marks.mark On the tape
 middle.middle Middle, on the tape
 middle.marks Marks, on the same tape
@@ -191,30 +162,35 @@ set_up_by_lengths.spacer Spacer under one pin
 set_up_by_lengths.spacer_angle Angle at the mark of the spacer
 set_up_by_lengths.spacer_worst A mark of error there
 set_up_by_lengths.other_angle The rest of a square
-shelf_edge_strip.strip_height Strip's height
-shelf_edge_strip.sag Sag at once
-shelf_edge_strip.sag_after_years Sag after years
-shelf_edge_strip.sag_front Front edge, at once
-shelf_edge_strip.sag_back Back edge, at once
-shelf_edge_strip.sag_between Between the edges, at once
+shelf_layout.above Shelves above
+shelf_layout.below Shelves below
+shelf_layout.difference Largest difference between openings
+shelf_layout.height Inside height
+shelf_layout.highest Highest opening
+shelf_layout.left_over Left over
+shelf_layout.lowest Lowest opening
+shelf_layout.marks Marks of the shelves
+shelf_layout.needed Inside height that the things need
+shelf_layout.opening Opening
+shelf_layout.opening_above Opening above
+shelf_layout.opening_below Opening below
+shelf_layout.openings Openings as the marks give them
+shelf_layout.overall Overall height of the case
+shelf_layout.shelf_count Shelves
+shelf_layout.side Length of a side
+shelf_layout.step Each opening is smaller by
 shelf_length.shelf Shelf length
 shelf_length.inside Inside width
 shelf_length.width Width of the case
 shelf_length.change Shelf length less the inside width
-shelf_sag.sag Sag at once
-shelf_sag.sag_after_years Sag after years
-shelf_sag.sag_front Front edge, at once
-shelf_sag.sag_back Back edge, at once
-shelf_sag.sag_between Between the edges, at once
-shelves_around_a_fixed_one.marks Marks of the shelves
-shelves_around_a_fixed_one.opening_below Opening below
-shelves_around_a_fixed_one.opening_above Opening above
-shelves_around_a_fixed_one.below Shelves below
-shelves_around_a_fixed_one.above Shelves above
-shelves_around_a_fixed_one.openings Openings as the marks give them
-shelves_around_a_fixed_one.difference Largest difference between openings
-shelves_around_a_fixed_one.side Length of a side
-shelves_around_a_fixed_one.overall Overall height of the case
+shelf_strength.sag Sag at once
+shelf_strength.sag_after_years Sag after years
+shelf_strength.sag_back Back edge, at once
+shelf_strength.sag_between Between the edges, at once
+shelf_strength.sag_front Front edge, at once
+shelf_strength.span Longest span
+shelf_strength.strip_height Strip's height
+shelf_strength.thickness Thinnest board
 shelves_on_a_hole_grid.holes Hole of each shelf, from the inside bottom
 shelves_on_a_hole_grid.marks Marks of the shelves
 shelves_on_a_hole_grid.moved Farthest that a shelf moved to its hole
@@ -223,15 +199,6 @@ shelves_on_a_hole_grid.openings Openings as the marks give them
 shelves_on_a_hole_grid.difference Largest difference between openings
 shelves_on_a_hole_grid.side Length of a side
 shelves_on_a_hole_grid.overall Overall height of the case
-shelves_to_fit.marks Marks of the shelves
-shelves_to_fit.left_over Left over
-shelves_to_fit.needed Inside height that the things need
-shelves_to_fit.shelf_count Shelves
-shelves_to_fit.height Inside height
-shelves_to_fit.openings Openings as the marks give them
-shelves_to_fit.difference Largest difference between openings
-shelves_to_fit.side Length of a side
-shelves_to_fit.overall Overall height of the case
 fractions.table Decimals and millimeters
 sloped_box.miter Saw or gauge turned, from square
 sloped_box.tilt Blade tilted
@@ -253,12 +220,6 @@ sold_sizes.sizes As it measures
 tape_error.least The true length is at least
 tape_error.most The true length is at most
 tape_error.rules By each rule
-thinnest_shelf.thickness Thinnest board
-thinnest_shelf.sag Sag at once
-thinnest_shelf.sag_after_years Sag after years
-thinnest_shelf.sag_front Front edge, at once
-thinnest_shelf.sag_back Back edge, at once
-thinnest_shelf.sag_between Between the edges, at once
 square.between Between the two marks
 square.along Mark along the first wall
 square.across Mark along the second wall

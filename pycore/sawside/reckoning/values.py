@@ -39,7 +39,7 @@ def read_values(reckoner, values, settings, names=None):
     form, blank, refusals = _read_fields(reckoner.fields, values, settings, names)
     if form is None:
         raise refusals[0].of("values")
-    solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
+    solved = _solve_one_of(reckoner, values)
     empty = [field for field in solved if field.key in blank]
     wanting = all(refusal.kind == "missing" for refusal in refusals)
     if solved and len(empty) != 1 and wanting:
@@ -48,6 +48,12 @@ def read_values(reckoner, values, settings, names=None):
         raise Refusals(refusals)
     form.solved = [field.key for field in empty]
     return form
+
+
+def _solve_one_of(reckoner, values):
+    """The fields of which one is left blank; none while the form doesn't ask for all of them."""
+    solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
+    return solved if all(_shown(each, reckoner.fields, values) for each in solved) else []
 
 
 def reread(reckoner, form, values, settings, names, linked):

@@ -79,23 +79,28 @@ def whole_message(lines, form):
     return min(times[1:])
 
 
-IRRATIONAL = ("longest_shelf_span", "shelf_edge_strip")
-"""Questions whose irrational answers take longest to be told apart to the last bit."""
+IRRATIONAL = (
+    {"solve": "span", "strip": "none"},
+    {"solve": "strip", "strip": "both", "span": "36 3/4", "load": "records_12"},
+)
+"""What shelf strength is asked: its irrational answers take longest to be told apart to the last
+bit."""
 
 
 def shelves():
     """A project with eight lines of such answers."""
     told = {each["key"]: each for each in sawside.handle({"do": "describe"})["reckoners"]}
+    example = told["shelf_strength"]["example"]
     lines = [
         {
             "id": str(number),
             "kind": "line",
             "name": f"Shelf {number}",
             "unit": "in",
-            "reckoner": key,
-            "values": told[key]["example"],
+            "reckoner": "shelf_strength",
+            "values": example | asked,
         }
-        for number, key in enumerate(4 * IRRATIONAL, 1)
+        for number, asked in enumerate(4 * IRRATIONAL, 1)
     ]
     return {"schema": 3, "name": "Record cabinet", "settings": {}, "next": 9, "entries": lines}
 

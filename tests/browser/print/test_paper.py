@@ -98,7 +98,7 @@ def check_template(sheet):
 
 def test_what_is_printed_is_true_to_a_tenth_of_a_millimeter_in_a_hundred(phone, server):
     page = phone().pages[0]
-    show_answer(page, server, "equal_shelf_spacing", height="20 in", thickness="3/4 in")
+    show_answer(page, server, "shelf_layout", height="20 in", thickness="3/4 in")
     choose(page, "Case", "Inside only")
     for paper in SIZES:
         open_paper(page, paper)

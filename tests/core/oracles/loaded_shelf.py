@@ -105,7 +105,7 @@ def sag_of(values):
 def sag(random):
     """Faults of one plain shelf at random: none, or a sentence that says what was filled in."""
     values = random_shelf(random)
-    said = sawside.handle({"do": "reckon", "reckoner": "shelf_sag", "values": values})
+    said = sawside.handle({"do": "reckon", "reckoner": "shelf_strength", "values": values})
     if not said["ok"]:
         return [f"{said} for {values}"]
     found, expected = float(Fraction(said["answers"][0]["exact"])), sag_of(values)
@@ -120,7 +120,7 @@ def edges(random):
     values |= {"span": f"{random.randint(20 * 16, 72 * 16)}/16 in"}
     values |= {"depth": f"{random.randint(6 * 16, 16 * 16)}/16 in"}
     values |= {"strip_height": f"{random.randint(8, 40)}/16 in"}
-    said = sawside.handle({"do": "reckon", "reckoner": "shelf_sag", "values": values})
+    said = sawside.handle({"do": "reckon", "reckoner": "shelf_strength", "values": values})
     if not said["ok"]:
         return [f"{said} for {values}"]
     told = {answer["key"]: answer.get("exact") for answer in said["answers"]}

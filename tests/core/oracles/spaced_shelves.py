@@ -112,7 +112,7 @@ def equal(random):
     values = {"shelf_count": str(shelves), "opening": inches(opening)}
     values |= {"height": case.values["height"]}
     values[random.choice(list(values))] = ""
-    told, fault = case.ask("equal_shelf_spacing", **values)
+    told, fault = case.ask("shelf_layout", **values)
     if fault:
         return fault
     faults = list(case.faults(told))
@@ -138,7 +138,9 @@ def graduated(random):
     }
     for key in random.sample(list(values), 2):
         values[key] = ""
-    told, fault = case.ask("graduated_shelf_spacing", by="step", shelf_count=str(shelves), **values)
+    told, fault = case.ask(
+        "shelf_layout", layout="graduated", by="step", shelf_count=str(shelves), **values
+    )
     if fault:
         return fault
     faults = list(case.faults(told))
@@ -169,7 +171,9 @@ def to_fit(random):
         {"height": inches(high), "clearance": inches(clear), "openings": str(many)}
         for high, clear, many in things
     ]
-    told, fault = case.ask("shelves_to_fit", things=rows, rest=rest, opening_number=str(number))
+    told, fault = case.ask(
+        "shelf_layout", layout="fit", things=rows, rest=rest, opening_number=str(number)
+    )
     if fault:
         return fault
     faults = list(case.faults(told))
@@ -189,7 +193,8 @@ def around_a_fixed_one(random):
         thicknesses = [fixed] + [thick] * above
     case = Case(random, [low] * (below + 1) + [high] * (above + 1), thicknesses)
     told, fault = case.ask(
-        "shelves_around_a_fixed_one",
+        "shelf_layout",
+        layout="fixed",
         thickness=inches(thick),
         fixed_thickness=inches(fixed),
         fixed_at=inches(case.marks()[below]),

@@ -25,7 +25,7 @@ def test_each_mark_stands_at_its_exact_place_when_the_sheets_are_joined(paper, o
     """The oracle adds the case up from the floor; the sheets are measured by their lines alone."""
     edges = built([opening] * (shelves + 1), [THICK] * shelves, PANEL, PANEL, Fraction(4))
     said = printed(
-        "equal_shelf_spacing",
+        "shelf_layout",
         paper,
         {
             "height": f"{edges['overall']} in",
@@ -94,10 +94,7 @@ def test_each_hole_stands_at_its_exact_place_and_setback(paper, setback, pitch, 
 @given(papers, st.integers(4, 100), st.sampled_from(["in", "mm"]))
 def test_the_ruler_runs_on_from_sheet_to_sheet(paper, height, unit):
     said = printed(
-        "equal_shelf_spacing",
-        paper,
-        {"height": f"{height} in", "shelf_count": "1"},
-        {"display": unit},
+        "shelf_layout", paper, {"height": f"{height} in", "shelf_count": "1"}, {"display": unit}
     )
     apart, ending = (25.4, "″") if unit == "in" else (10, " cm")
     found = heights(said["sheets"], "ruler")
@@ -111,7 +108,7 @@ def test_the_ruler_runs_on_from_sheet_to_sheet(paper, height, unit):
 @pytest.mark.parametrize("paper", SIZES)
 def test_every_sheet_has_both_bars_both_ways_and_keeps_the_margin(paper):
     wide, high = SIZES[paper]
-    said = printed("shelves_to_fit", paper, example("shelves_to_fit"))
+    said = printed("shelf_layout", paper, example("shelf_layout"))
     said["sheets"] += printed("pin_holes", paper, example("pin_holes"))["sheets"]
     for sheet in said["sheets"]:
         assert (sheet["width"], sheet["height"]) == (wide, high)
@@ -189,7 +186,7 @@ def test_a_setback_wider_than_the_paper_is_joined_across():
 
 
 def test_a_short_stick_needs_one_sheet_without_joints():
-    (sheet,) = printed("equal_shelf_spacing", "a4", {"height": "8", "shelf_count": "1"})["sheets"]
+    (sheet,) = printed("shelf_layout", "a4", {"height": "8", "shelf_count": "1"})["sheets"]
     assert shapes(sheet, "line", "join") == []
     assert (sheet["number"], sheet["of"]) == (1, 1)
 
@@ -205,7 +202,7 @@ def test_the_list_to_transfer_has_the_marks_of_the_answer():
 def test_a_mark_to_transfer_says_by_how_much_it_misses_its_place():
     """72 5/8 less 5 × 23/32 is 69 1/32, a sixth of it 11 97/192; with one shelf 12 43/192."""
     values = {"height": "72 5/8", "shelf_count": "5", "thickness": "23/32"}
-    marks = {each["name"]: each for each in printed("equal_shelf_spacing", "a4", values)["marks"]}
+    marks = {each["name"]: each for each in printed("shelf_layout", "a4", values)["marks"]}
     told = {name: (each["text"], each["dropped_text"]) for name, each in marks.items()}
     assert told["Shelf 1 bottom"] == ("11 1/2″", "0.005″ heavy")
     assert told["Shelf 1 top"] == ("12 1/4″", "0.026″ light")
@@ -218,7 +215,7 @@ def test_a_name_of_the_project_stands_in_what_is_printed_as_in_what_is_answered(
     )["document"]
     keep = {"act": "keep_reading", "name": "Alcove height", "text": "44 1/2"}
     document = sawside.handle({"do": "change", "document": document, "act": keep})["document"]
-    message = {"do": "paper", "reckoner": "equal_shelf_spacing", "paper": "a4"}
+    message = {"do": "paper", "reckoner": "shelf_layout", "paper": "a4"}
     linked = {"height": "[Alcove height] - 1/2", "shelf_count": "2"}
     said = sawside.handle(message | {"values": linked, "document": document})
     typed = sawside.handle(message | {"values": linked | {"height": "44"}})
@@ -244,7 +241,7 @@ def test_a_name_of_the_project_stands_in_what_is_printed_as_in_what_is_answered(
 def test_what_cannot_be_printed_is_told_of_its_field(change, field, kind):
     message = {
         "do": "paper",
-        "reckoner": "equal_shelf_spacing",
+        "reckoner": "shelf_layout",
         "paper": "a4",
         "values": {"height": "40", "shelf_count": "2"},
     }

@@ -19,7 +19,7 @@ def test_the_stick_has_both_edges_of_every_shelf(opening, shelves, foot):
     bottom, kick = Fraction(3, 4), Fraction(4)
     edges = built([opening] * (shelves + 1), [THICK] * shelves, bottom, bottom, kick)
     stick = reckon(
-        "equal_shelf_spacing",
+        "shelf_layout",
         height=f"{edges['overall']} in",
         shelf_count=str(shelves),
         thickness=f"{THICK} in",

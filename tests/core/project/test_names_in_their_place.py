@@ -48,7 +48,7 @@ def cabinet():
 
 def shelves(**values):
     known = {"height": "60", "thickness": "3/4", "shelf_count": "4"}
-    message = {"reckoner": "equal_shelf_spacing", "values": known | values}
+    message = {"reckoner": "shelf_layout", "values": known | values}
     return ask("reckon", cabinet(), **message)
 
 

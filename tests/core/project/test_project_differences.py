@@ -164,7 +164,7 @@ LINES = st.sampled_from(
             },
         ),
         ("equal_parts", {"whole": "Alcove", "parts": "7"}),
-        ("equal_shelf_spacing", {"height": "Alcove", "shelf_count": "4", "thickness": "23/32"}),
+        ("shelf_layout", {"height": "Alcove", "shelf_count": "4", "thickness": "23/32"}),
         ("square", {"solve": "diagonal", "width": "Alcove", "height": "12"}),
         ("crown", CROWN | {"drop": "Alcove ÷ 20", "measured": "Alcove"}),
         ("edge_strip", {"panel": "Alcove", "thickness": "11/16"}),

@@ -43,7 +43,7 @@ def test_an_item_of_a_list_of_answers_is_called_by_its_number():
     values = {"height": "34", "shelf_count": "2", "thickness": "3/4"}
     document = acts(
         begun(),
-        ("keep_line", {"name": "Shelves", "reckoner": "equal_shelf_spacing", "values": values}),
+        ("keep_line", {"name": "Shelves", "reckoner": "shelf_layout", "values": values}),
         ("keep_reading", {"name": "Second", "text": "1"}),
     )
     links = answered("entry", document, id="1")["links"]

@@ -9,9 +9,6 @@ from sawside.reckoners import RECKONERS
 
 LENGTH = re.compile(r"(≈ )?((?:\d+′ )?\d+(?: \d+/\d+|/\d+)?″)")
 
-AT_ITS_MARK = {"longest_shelf_span"}
-"""It draws a shelf as long as the mark that is told, and figures the sag of that one."""
-
 
 def drawings(said):
     """The drawing of an answer and those of its pieces."""
@@ -35,7 +32,7 @@ def lengths(said):
 def test_what_was_rounded_is_never_drawn_as_if_it_were_exact():
     """A number that is an exact one as well, as both edges of a crown may be, is left out."""
     seen = 0
-    for key in sorted(RECKONERS.keys() - AT_ITS_MARK):
+    for key in sorted(RECKONERS.keys()):
         said, typed = reckon(key, **RECKONERS[key].example), str(RECKONERS[key].example)
         exact = {each["text"] for each in lengths(said) if each["direction"] == "exact"}
         exact |= {found for _, found in LENGTH.findall(typed.replace("'", "″"))}
@@ -71,7 +68,7 @@ def test_the_marks_of_a_case_show_their_zero_and_say_where_it_is(origin, words, 
     By hand: inside are 40 − 3 − 2 × 3/4 = 35 1/2; y goes down from the inside bottom.
     """
     said = reckon(
-        "equal_shelf_spacing",
+        "shelf_layout",
         height="40",
         shelf_count="2",
         case_parts="whole",

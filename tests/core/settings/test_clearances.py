@@ -45,7 +45,7 @@ RING = {
     "stick": "72",
 }
 THINGS = [{"height": "12 5/8"}, {"height": "9 1/4", "openings": "2"}]
-STACK = {"thickness": "23/32", "things": THINGS}
+STACK = {"layout": "fit", "thickness": "23/32", "things": THINGS}
 
 
 def stack(clearance):
@@ -58,7 +58,7 @@ TAKEN = [
     ("clearance_in_groove", "panel_in_its_groove", PANEL, lambda text: {"clearance": text}),
     ("clearance_in_frame", "mitered_frame", AROUND, lambda text: {"clearance": text}),
     ("clearance_in_frame", "mitered_frame", RING, lambda text: {"clearance": text}),
-    ("clearance_above", "shelves_to_fit", STACK, stack),
+    ("clearance_above", "shelf_layout", STACK, stack),
 ]
 """Every place where one is taken: setting, question, values without it, how it is typed there."""
 
@@ -107,7 +107,7 @@ KEPT_BEFORE = [
     ("panel_in_its_groove", PANEL, "clearance", '1/32"', "13 7/32″"),
     ("mitered_frame", AROUND, "clearance", "1/16 in", "18 3/8″, 24 5/8″"),
     ("mitered_frame", RING, "clearance", "1/16 in", "6″"),
-    ("shelves_to_fit", STACK, "things", stack('1/2"')["things"], "13 1/8″, 23 19/32″"),
+    ("shelf_layout", STACK, "things", stack('1/2"')["things"], "13 1/8″, 23 19/32″"),
 ]
 """What the version without these settings answered (its own output): question, values without a
 clearance, its key, the default that the page wrote into a line that it kept, the first answer."""

@@ -1,68 +1,84 @@
-"""A loaded shelf from the front, twice: to scale, and with its sag drawn larger."""
+"""A loaded shelf from the front, bent larger than life, beside the most that it may bend."""
 
-from itertools import pairwise
+from dataclasses import dataclass
 
-from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
+from sawside.drawing.shapes import dimension, drawing, label, line
+from sawside.drawing.shelves.bent_board import Bent, back_edge, board_on_supports
+from sawside.drawing.shelves.span_gauge import span_gauge
+from sawside.drawing.shelves.standing import standing
+from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby
 
 _SCREEN = 328
-_STEPS = 24
 _TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
+_BEND, _STANDING, _LEAST_ROOM = 44, 40, 4
+"""Pixels of the largest bend, of the tallest thing that stands there, of the thinnest board."""
 
 
-@lazy
-def sagging_shelf(show, shelf, captions):
-    """The drawing of a `wood.shelf.Shelf`; `captions` tell its sag, a line each.
+@dataclass(frozen=True, slots=True)
+class Judged:
+    """What is drawn of a shelf: its `load` (a key), what its sag at once is multiplied by for
+    `when` it is judged, the most sag in inches, and the longest span within it or None."""
 
-    What is drawn of a shelf with strips is its front edge, and the back edge as a line behind it.
+    load: str
+    factor: object
+    when: str
+    limit: object
+    longest: object
+
+
+def sagging_shelf(show, shelf, judged, captions):
+    """The drawing of a `wood.shelf.Shelf`; `captions` are lines below it.
+
+    Of a shelf with strips the front edge is drawn, and the back edge as a line behind it.
     """
     over, span = (float(nearby(each)) for each in (shelf.overhang, shelf.span))
-    edges = shelf.plate.edges if shelf.plate else None
-    front, back = (edges.front, edges.back) if edges else (shelf.sag, shelf.sag)
-    long = span + 2 * over
+    long, most = span + 2 * over, float(nearby(judged.limit))
     pixel = long * 9 / 8 / _SCREEN
-    curve, behind = (_curve(shelf, float(nearby(sag))) for sag in (front, back))
-    deep, rise, times = _enlarged([drop for _, drop in (*curve, *behind)], 44 * pixel)
-    room = max(float(nearby(_height(shelf))), 1 * pixel)
-    first, second = 30 * pixel, 116 * pixel + room + rise * times
-    ends = (over, first + room), (over + span, first + room)
+    curves = _curves(shelf, judged.factor)
+    drops = [drop for curve in curves for _, drop in curve]
+    rise, deep = -min(drops), max(*drops, most)
+    times = max(size for size in _TIMES if size == 1 or (deep + rise) * size <= _BEND * pixel)
+    room = max(float(nearby(_height(shelf))), _LEAST_ROOM * pixel)
+    level = (24 + _STANDING) * pixel + rise * times
+    bent = Bent(shelf, level, room, times, pixel)
+    sag = fine_text(shelf.sag * judged.factor, show)
     shapes = [
-        label((0, first - 18 * pixel), "To scale", "note", "start"),
-        *_drawn(curve, first, 1, room, shelf, pixel),
-        dimension(*ends, -32 * pixel, show.brief(shelf.span), "given"),
-        label((0, second - rise * times - 18 * pixel), _larger(times), "note", "start"),
-        *_drawn(curve, second, times, room, shelf, pixel),
+        label((0, 12 * pixel), _larger(times), "note", "start"),
+        *_stands(judged.load, shelf.spread, curves[0], bent, long),
+        *board_on_supports(bent, curves[0]),
+        *back_edge(bent, curves[1:]),
+        *_limit(bent, (over, span, most), deep, fine_text(judged.limit, show)),
+        *_sag(bent, curves, sag),
     ]
-    if edges:
-        behind = [(x, second + drop * times) for x, drop in behind]
-        shapes += [line(*step, "edge") for step in pairwise(behind)]
-    shapes.append(line((over, second), (over + span, second), "hidden"))
-    below = second + deep * times + room
+    below = bent.under + max(deep * times, 14 * pixel) + 34 * pixel
+    ends = (over, below), (over + span, below)
+    shapes.append(dimension(*ends, -8 * pixel, show.brief(shelf.span), "given", "span"))
+    below += 24 * pixel
+    if judged.longest:
+        shapes += span_gauge(show, shelf.span, judged.longest, (0, below + 30 * pixel, long, pixel))
+        below += 66 * pixel
     for caption in captions:
         below += 18 * pixel
         shapes.append(label((long / 2, below), caption, "name"))
-    margin = long / 16
-    box = (-margin, 0, long + margin, below + 14 * pixel)
-    return drawing(_words(show, shelf, times, captions), box, shapes)
+    words = _words(show, shelf, judged, times, sag, captions)
+    return drawing(words, (-long / 16, 0, long * 17 / 16, below + 14 * pixel), shapes)
 
 
-def _words(show, shelf, times, captions):
+def _words(show, shelf, judged, times, sag, captions):
+    bend = f"bend exaggerated {times}×" if times > 1 else "bend to scale"
+    told = [f"sag {sag} {judged.when}, limit {fine_text(judged.limit, show)}", *captions]
+    if judged.longest:
+        longest = show.text(show.rounded(judged.longest, "stay under"))
+        told.append(f"the longest span within the limit is {longest}")
     return (
-        f"The shelf from the front, {show.brief(shelf.span)} between its supports, first to scale, "
-        f"then with its sag {f'exaggerated {times}×' if times > 1 else 'to scale too'}: "
-        f"{'; '.join(captions)}."
+        f"The loaded shelf from the front, {show.brief(shelf.span)} between its supports, its "
+        f"{bend}: {'; '.join(told)}."
     )
 
 
-def _enlarged(drops, room):
-    """(deepest drop, highest rise, how many times as large both are drawn to fit in `room`)."""
-    deep, rise = max(drops), -min(drops)
-    return deep, rise, max(size for size in _TIMES if size == 1 or (deep + rise) * size <= room)
-
-
 def _larger(times):
-    return f"Sag exaggerated {times}×" if times > 1 else "Sag to scale"
+    return f"Bend exaggerated {times}×" if times > 1 else "Bend to scale"
 
 
 def _height(shelf):
@@ -75,6 +91,16 @@ def _height(shelf):
     return max(shelf.thickness, nearby(strip.height))
 
 
+def _curves(shelf, factor):
+    """The bent edge from the front, and that of the back where they differ."""
+    edges = shelf.plate.edges if shelf.plate else None
+    sags = (edges.front, edges.back) if edges else (shelf.sag,)
+    return [_curve(shelf, float(nearby(sag * factor))) for sag in sags]
+
+
+_STEPS = 24
+
+
 def _curve(shelf, deep):
     """Places along the shelf and their drops, the largest of them `deep`: a beam's shape."""
     long = shelf.span + 2 * shelf.overhang
@@ -84,23 +110,31 @@ def _curve(shelf, deep):
     return [(float(along), drop * scale) for along, drop in zip(places, drops, strict=True)]
 
 
-def _drawn(curve, y, times, high, shelf, pixel):
-    """The shelf as a bent outline on its two supports, or held between them."""
-    over, wide = float(shelf.overhang), 10 * pixel
-    long = curve[-1][0]
-    if shelf.supports == "resting":
-        curve = [(-wide, 0), *curve, (long + wide, 0)]
-    top = [(x, y + drop * times) for x, drop in curve]
-    bottom = [(x, place + high) for x, place in top]
-    half = wide / 2 if over else 0
-    rise = y - wide if shelf.supports == "fixed" else y + high
-    foot = y + high + 14 * pixel
-    shapes = [
-        rectangle(over - wide + half, rise, over + half, foot, "hatch"),
-        rectangle(long - over - half, rise, long - over + wide - half, foot, "hatch"),
-        polygon([*top, *reversed(bottom)]),
+def _stands(load, spread, curve, bent, long):
+    """What stands on the shelf, within its ends."""
+
+    def top(x):
+        near = min(curve, key=lambda point: abs(point[0] - x))
+        return bent.level + near[1] * bent.times
+
+    inset = 4 * bent.pixel
+    return standing(load, top, inset, long - inset, _STANDING * bent.pixel, spread)
+
+
+def _limit(bent, measures, deep, text):
+    """The straight shelf, and the line that it may bend to; its text stands below all of it."""
+    over, span, most = measures
+    low = bent.under + most * bent.times
+    foot = bent.under + max(deep * bent.times, 14 * bent.pixel) + 14 * bent.pixel
+    return [
+        line((over, bent.under), (over + span, bent.under), "hidden"),
+        line((over, low), (over + span, low), "cut"),
+        label((over, foot), f"–·– limit {text}", "note", "start"),
     ]
-    if shelf.strip is not None and shelf.strip.under and shelf.strip.edges != "back":
-        joint = [(x, place + float(shelf.thickness)) for x, place in top]
-        shapes += [line(*ends, "edge") for ends in pairwise(joint)]
-    return shapes
+
+
+def _sag(bent, curves, text):
+    """How far down the lowest place is now."""
+    x, drop = max((point for curve in curves for point in curve), key=lambda point: point[1])
+    down = (x, bent.under), (x, bent.under + drop * bent.times)
+    return [dimension(*down, 0, text, "answer")]

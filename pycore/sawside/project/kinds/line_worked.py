@@ -2,6 +2,7 @@
 
 from functools import cached_property
 
+from sawside.drawing.lazy import force
 from sawside.lengths.show import Show, angle_text
 from sawside.reckoning.answers import refuse_beyond_a_mile, sizes_told, told
 from sawside.reckoning.links import named
@@ -58,7 +59,7 @@ class LineWorked:
             return self.show.brief(value, answer.rounding)
         if answer.kind == "lengths":
             return ", ".join(self.show.brief(each, answer.rounding) for _, each in value)
-        return angle_text(value) if answer.kind == "angle" else str(value)
+        return angle_text(value) if answer.kind == "angle" else str(force(value))
 
     @cached_property
     def headline(self):

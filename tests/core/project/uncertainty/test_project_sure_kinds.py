@@ -170,7 +170,7 @@ def test_a_reading_alone_offers_no_choice_of_numbers():
 
 def test_one_of_a_list_is_told_with_its_own_name():
     values = {"height": "[High]", "shelf_count": "2", "thickness": "3/4", "case_parts": "inside"}
-    document, identity = with_line("equal_shelf_spacing", values, High="44 1/2")
+    document, identity = with_line("shelf_layout", values, High="44 1/2")
     said = sure(document, identity, answer="marks.2")
     assert said["label"] == "Shelf marks (Shelf 2)"
     assert exact(said["worst"]["by"]) == Fraction(2, 3) * Fraction(1, 32)
@@ -194,7 +194,7 @@ def test_a_reading_that_leaves_no_answer_is_named_and_hides_no_other_number():
 def test_a_number_that_is_gone_when_a_reading_is_off_says_so_and_the_others_are_told():
     """Two shelves and three openings of 10 take 31 1/2 with the shelves of 3/4."""
     values = {"height": "[High]", "opening": "10", "thickness": "3/4", "case_parts": "inside"}
-    document, identity = with_line("equal_shelf_spacing", values, High="31 1/2")
+    document, identity = with_line("shelf_layout", values, High="31 1/2")
     said = sure(document, identity, answer="marks.2")
     assert said["said"].endswith("With High 1/32″ less there’s no such number.")
     assert sure(document, identity, answer="shelf_count")["said"].startswith(

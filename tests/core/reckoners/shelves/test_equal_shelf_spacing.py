@@ -25,7 +25,7 @@ def test_height_count_and_opening_solve_for_each_other(opening, thickness, shelv
     height = opening + sum([thickness + opening] * shelves)
     case = {"height": inches(height), "shelf_count": str(shelves), "opening": inches(opening)}
     for blank in case:
-        said = reckon("equal_shelf_spacing", thickness=inches(thickness), **(case | {blank: ""}))
+        said = reckon("shelf_layout", thickness=inches(thickness), **(case | {blank: ""}))
         assert said["solved"] == [blank]
         assert exact(said["by_key"]["height"]) == height
         assert exact(said["by_key"]["opening"]) == opening
@@ -35,10 +35,7 @@ def test_height_count_and_opening_solve_for_each_other(opening, thickness, shelv
 @given(heights, thicknesses, counts)
 def test_marks_are_each_from_their_own_exact_place(height, thickness, shelves):
     said = reckon(
-        "equal_shelf_spacing",
-        height=inches(height),
-        thickness=inches(thickness),
-        shelf_count=str(shelves),
+        "shelf_layout", height=inches(height), thickness=inches(thickness), shelf_count=str(shelves)
     )["by_key"]
     marks = [exact(item) for item in said["marks"]["items"]]
     opening = (height - shelves * thickness) / (shelves + 1)
@@ -54,10 +51,7 @@ def test_marks_are_each_from_their_own_exact_place(height, thickness, shelves):
 @given(heights, thicknesses, counts)
 def test_the_openings_of_the_marks_fill_the_case(height, thickness, shelves):
     said = reckon(
-        "equal_shelf_spacing",
-        height=inches(height),
-        thickness=inches(thickness),
-        shelf_count=str(shelves),
+        "shelf_layout", height=inches(height), thickness=inches(thickness), shelf_count=str(shelves)
     )["by_key"]
     openings = [exact(item) for item in said["openings"]["items"]]
     assert sum(openings) + shelves * thickness == height
@@ -69,10 +63,7 @@ def test_the_openings_of_the_marks_fill_the_case(height, thickness, shelves):
 @given(heights, thicknesses, measures)
 def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least):
     said = ask(
-        "equal_shelf_spacing",
-        height=inches(height),
-        thickness=inches(thickness),
-        opening=inches(least),
+        "shelf_layout", height=inches(height), thickness=inches(thickness), opening=inches(least)
     )
     if least > height:
         assert errors(said)["opening"]["kind"] == "impossible"
@@ -91,11 +82,7 @@ def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least)
 def test_a_difference_too_small_for_a_mark_is_told_in_decimals_and_never_as_nothing():
     """18 mm is 90/127 in: with three such shelves the openings of the marks differ a little."""
     said = reckon(
-        "equal_shelf_spacing",
-        height="44.3",
-        shelf_count="3",
-        thickness="18 mm",
-        settings={"mark": "1/64"},
+        "shelf_layout", height="44.3", shelf_count="3", thickness="18 mm", settings={"mark": "1/64"}
     )["by_key"]
     for item in (*said["openings"]["items"], said["difference"]):
         left = Fraction(item["exact"]) - Fraction(item["mark"])
@@ -107,16 +94,16 @@ def test_a_difference_too_small_for_a_mark_is_told_in_decimals_and_never_as_noth
 
 
 def test_stepping_off_with_one_block_is_warned_of():
-    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    said = reckon("shelf_layout", height="41 1/4", shelf_count="2", thickness="23/32")
     assert said["by_key"]["stepping"]["text"] == (
         "13 1/4″ stepped off 3 times ends 1/16″ short. Mark each one from the same end instead."
     )
-    alone = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="0")["by_key"]
+    alone = reckon("shelf_layout", height="41 1/4", shelf_count="0")["by_key"]
     assert "stepping" not in alone
 
 
 def test_the_working_shows_this_case():
-    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    said = reckon("shelf_layout", height="41 1/4", shelf_count="2", thickness="23/32")
     assert said["working"][0]["text"] == "(41 1/4 − 2 × 23/32) ÷ 3 = 13 13/48 → 13 1/4″"
     assert said["answers"][0]["dropped_text"] == "0.021″ heavy"
 
@@ -130,16 +117,16 @@ def test_the_working_shows_this_case():
     ],
 )
 def test_exactly_one_of_three_is_left_blank(values, field):
-    assert errors(ask("equal_shelf_spacing", **values))[field]["kind"] == "conflict"
+    assert errors(ask("shelf_layout", **values))[field]["kind"] == "conflict"
 
 
 def test_shelves_that_fill_the_case_are_impossible():
-    said = ask("equal_shelf_spacing", height="3", shelf_count="4", thickness="3/4")
+    said = ask("shelf_layout", height="3", shelf_count="4", thickness="3/4")
     assert errors(said)["shelf_count"]["kind"] == "impossible"
 
 
 def test_the_drawing_tells_marks_and_opening():
-    said = reckon("equal_shelf_spacing", height="41 1/4", shelf_count="2", thickness="23/32")
+    said = reckon("shelf_layout", height="41 1/4", shelf_count="2", thickness="23/32")
     texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
     assert {"≈ 13 1/4″", "≈ 27 1/4″", "41 1/4″"} <= texts
     assert any("tip" in caution for caution in said["cautions"])
@@ -147,7 +134,7 @@ def test_the_drawing_tells_marks_and_opening():
 
 @pytest.mark.parametrize("shelves", [0, 1, 8, 60])
 def test_any_count_of_shelves_is_drawn_inside_the_box(shelves):
-    drawing = reckon("equal_shelf_spacing", height="90", shelf_count=str(shelves))["drawing"]
+    drawing = reckon("shelf_layout", height="90", shelf_count=str(shelves))["drawing"]
     left, top, right, bottom = drawing["box"]
     assert 1 <= (right - left) / (bottom - top) <= 3
     stock = [shape for shape in drawing["shapes"] if shape["kind"] == "polygon"]
@@ -175,7 +162,7 @@ def test_any_edge_is_marked_from_any_place(shelving, panels, edge, origin, foot,
     edges = built([opening] * (shelves + 1), [thickness] * shelves, bottom, top, kick)
     height = edges["inside_top"] - edges["inside_bottom"] if inside else edges["overall"]
     said = reckon(
-        "equal_shelf_spacing",
+        "shelf_layout",
         height=inches(height),
         shelf_count=str(shelves),
         thickness=inches(thickness),
@@ -201,15 +188,15 @@ def test_any_edge_is_marked_from_any_place(shelving, panels, edge, origin, foot,
 
 
 def test_parts_that_fill_the_overall_height_are_impossible():
-    said = ask("equal_shelf_spacing", height="5", shelf_count="1", case_parts="whole", kick="4")
+    said = ask("shelf_layout", height="5", shelf_count="1", case_parts="whole", kick="4")
     assert errors(said)["height"]["kind"] == "impossible"
 
 
 def test_side_and_overall_height_are_told_only_of_a_whole_case():
-    bare = reckon("equal_shelf_spacing", height="40", shelf_count="2")["by_key"]
+    bare = reckon("shelf_layout", height="40", shelf_count="2")["by_key"]
     assert not {"side", "overall"} & set(bare)
     whole = reckon(
-        "equal_shelf_spacing",
+        "shelf_layout",
         height="40",
         shelf_count="2",
         case_parts="whole",
@@ -222,12 +209,7 @@ def test_side_and_overall_height_are_told_only_of_a_whole_case():
 
 def test_the_drawing_of_a_whole_case_shows_kick_and_zero_of_the_tape():
     said = reckon(
-        "equal_shelf_spacing",
-        height="40",
-        shelf_count="2",
-        case_parts="whole",
-        kick="3",
-        origin="floor",
+        "shelf_layout", height="40", shelf_count="2", case_parts="whole", kick="3", origin="floor"
     )
     shapes = said["drawing"]["shapes"]
     assert [shape for shape in shapes if shape.get("role") == "ghost"]

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from tests.core.oracles.brute_shelves import THICK
 
-KEY = "graduated_shelf_spacing"
+KEY = "shelf_layout"
 counts = st.integers(min_value=1, max_value=8)
 tops = st.fractions(min_value=1, max_value=20, max_denominator=16)
 steps = st.fractions(min_value="1/8", max_value=3, max_denominator=16)
@@ -62,7 +62,9 @@ def without(form, blanks):
 @given(top=tops, step=steps, shelves=counts)
 def test_two_blanks_come_back_by_step(blanks, top, step, shelves):
     openings, form = case_by_step(top, step, shelves)
-    said = reckon(KEY, {"mark": "1/64"}, **without(filled(openings, form), blanks))["by_key"]
+    said = reckon(
+        KEY, {"mark": "1/64"}, layout="graduated", **without(filled(openings, form), blanks)
+    )["by_key"]
     assert exact(said["lowest"]) == openings[0]
     assert exact(said["highest"]) == openings[-1]
     assert exact(said["step"]) == step
@@ -78,7 +80,7 @@ def test_two_blanks_come_back_by_ratio(blanks, top, percent, shelves):
     openings, form = case_by_ratio(top, percent, shelves)
     if sum(openings) > 1000:
         return
-    said = reckon(KEY, **without(filled(openings, form), blanks))["by_key"]
+    said = reckon(KEY, layout="graduated", **without(filled(openings, form), blanks))["by_key"]
     assert exact(said["lowest"]) == openings[0]
     assert exact(said["highest"]) == openings[-1]
     assert said["ratio"]["text"] == f"{percent}% of the one below"
@@ -101,6 +103,7 @@ def test_between_two_openings_the_ratio_is_a_root(shelves, top, times):
     lowest = top * times
     said = reckon(
         KEY,
+        layout="graduated",
         by="ratio",
         shelf_count=str(shelves),
         thickness=f"{THICK} in",
@@ -126,6 +129,7 @@ def test_a_given_highest_opening_fills_the_height_by_a_ratio(shelves, top, more)
     clear = top * (shelves + 1) * more
     said = reckon(
         KEY,
+        layout="graduated",
         by="ratio",
         height=f"{clear + shelves * THICK} in",
         shelf_count=str(shelves),
@@ -154,6 +158,7 @@ def test_a_given_highest_opening_fills_the_height_by_a_ratio(shelves, top, more)
 def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, least):
     said = ask(
         KEY,
+        layout="graduated",
         height=f"{height} in",
         by="step",
         step=f"{step} in",
@@ -196,7 +201,7 @@ def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, lea
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    error = errors(ask(KEY, by="step", **values))[field]
+    error = errors(ask(KEY, layout="graduated", by="step", **values))[field]
     assert error["kind"] == kind
     assert error["remedy"].endswith(".")
 
@@ -205,17 +210,35 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     ("lowest", "highest"), [("40 1/8", ""), ("", "40 1/8"), ("2", ""), ("", "15")]
 )
 def test_no_ratio_fills_the_height_with_such_an_opening(lowest, highest):
-    said = ask(KEY, by="ratio", height="40", shelf_count="2", lowest=lowest, highest=highest)
+    said = ask(
+        KEY,
+        layout="graduated",
+        by="ratio",
+        height="40",
+        shelf_count="2",
+        lowest=lowest,
+        highest=highest,
+    )
     assert errors(said)["lowest" if lowest else "highest"]["kind"] == "impossible"
 
 
 def test_a_percent_may_have_a_fraction():
-    said = reckon(KEY, by="ratio", percent="87 1/2", shelf_count="1", lowest="16")["by_key"]
+    said = reckon(
+        KEY, layout="graduated", by="ratio", percent="87 1/2", shelf_count="1", lowest="16"
+    )["by_key"]
     assert said["highest"]["text"] == "14″"
 
 
 def test_the_drawing_tells_every_opening_and_mark():
-    said = reckon(KEY, height="41 1/4", shelf_count="2", thickness="23/32", by="step", step="1 1/2")
+    said = reckon(
+        KEY,
+        layout="graduated",
+        height="41 1/4",
+        shelf_count="2",
+        thickness="23/32",
+        by="step",
+        step="1 1/2",
+    )
     texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
     shown = [*said["by_key"]["marks"]["items"], said["by_key"]["lowest"], said["by_key"]["highest"]]
     assert {as_drawn(each) for each in shown} <= texts

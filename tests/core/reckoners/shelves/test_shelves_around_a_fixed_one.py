@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from tests.core.oracles.brute_shelves import THICK, built, measured
 
-KEY = "shelves_around_a_fixed_one"
+KEY = "shelf_layout"
 openings = st.fractions(min_value=2, max_value=20, max_denominator=16)
 counts = st.integers(0, 5)
 edges_ = st.sampled_from(["bottom", "top", "center"])
@@ -31,6 +31,7 @@ def test_the_fixed_shelf_lands_and_the_others_are_even(low, high, below, above, 
     ]
     said = reckon(
         KEY,
+        layout="fixed",
         height=f"{edges['overall']} in",
         fixed_at=f"{marks[below]} in",
         edge=edge,
@@ -58,6 +59,7 @@ def test_the_fixed_shelf_lands_and_the_others_are_even(low, high, below, above, 
 def test_a_blank_count_is_as_many_as_leave_the_least_opening(place, least):
     said = ask(
         KEY,
+        layout="fixed",
         height="80",
         fixed_at=f"{place} in",
         thickness=f"{THICK} in",
@@ -89,11 +91,11 @@ def test_a_blank_count_is_as_many_as_leave_the_least_opening(place, least):
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     form = {"height": "40", "fixed_at": "20", "below": "1", "above": "1"}
-    assert errors(ask(KEY, **(form | values)))[field]["kind"] == kind
+    assert errors(ask(KEY, layout="fixed", **(form | values)))[field]["kind"] == kind
 
 
 def test_the_drawing_shows_which_shelf_was_fixed():
-    said = reckon(KEY, height="40", fixed_at="20", below="1", above="1")
+    said = reckon(KEY, layout="fixed", height="40", fixed_at="20", below="1", above="1")
     (fixed,) = [shape for shape in said["drawing"]["shapes"] if shape.get("role") == "hatch"]
     assert max(y for _, y in fixed["points"]) == -20
     assert "Shelf 2 is the fixed one" in said["drawing"]["words"]
@@ -101,6 +103,6 @@ def test_the_drawing_shows_which_shelf_was_fixed():
 
 def test_an_opening_that_the_marks_leave_nothing_of_is_refused():
     case = {"height": "40 1/16", "fixed_at": "13 3/8", "thickness": "23/32", "below": "17"}
-    said = ask("shelves_around_a_fixed_one", {"mark": "1/2"}, **case, least="8")
+    said = ask("shelf_layout", {"mark": "1/2"}, layout="fixed", **case, least="8")
     assert errors(said)["thickness"]["kind"] == "impossible"
     assert "finer mark" in said["error"]["remedy"]

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from tests.core.oracles.brute_shelves import THICK, built, measured
 
-KEY = "shelves_to_fit"
+KEY = "shelf_layout"
 heights = st.fractions(min_value=1, max_value=16, max_denominator=16)
 things = st.lists(
     st.tuples(
@@ -42,6 +42,7 @@ def test_every_thing_fits_and_the_leftover_goes_where_it_was_sent(rows, left, re
         openings[{"bottom": 0, "top": -1}.get(rest, number - 1)] += left
     said = reckon(
         KEY,
+        layout="fit",
         things=typed(rows),
         thickness=f"{THICK} in",
         height=f"{needed + left} in",
@@ -62,7 +63,7 @@ def test_every_thing_fits_and_the_leftover_goes_where_it_was_sent(rows, left, re
 @settings(max_examples=60)
 @given(things)
 def test_a_blank_height_is_just_what_the_things_need(rows):
-    said = reckon(KEY, things=typed(rows), thickness=f"{THICK} in")["by_key"]
+    said = reckon(KEY, layout="fit", things=typed(rows), thickness=f"{THICK} in")["by_key"]
     openings = [height + clearance for height, clearance, many in rows for _ in range(many)]
     assert exact(said["height"]) == sum(openings) + (len(openings) - 1) * THICK
     assert exact(said["left_over"]) == 0
@@ -70,7 +71,7 @@ def test_a_blank_height_is_just_what_the_things_need(rows):
 
 def test_things_that_do_not_fit_say_by_how_much():
     rows = typed([(Fraction(12), Fraction(1, 2), 3)])
-    error = errors(ask(KEY, things=rows, height="30", thickness="3/4"))["things"]
+    error = errors(ask(KEY, layout="fit", things=rows, height="30", thickness="3/4"))["things"]
     assert error["kind"] == "impossible"
     assert "9″ more" in error["message"]
 
@@ -91,12 +92,12 @@ def test_things_that_do_not_fit_say_by_how_much():
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     rows = typed([(Fraction(12), Fraction(1, 2), 3)])
-    assert errors(ask(KEY, **({"things": rows} | values)))[field]["kind"] == kind
+    assert errors(ask(KEY, layout="fit", **({"things": rows} | values)))[field]["kind"] == kind
 
 
 def test_the_drawing_tells_each_opening():
     rows = typed([(Fraction(12), Fraction(1, 2), 2), (Fraction(9), Fraction(1), 1)])
-    said = reckon(KEY, things=rows, height="40", rest="top")
+    said = reckon(KEY, layout="fit", things=rows, height="40", rest="top")
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     assert texts.count("12 1/2″") == 3  # two openings, and the first mark
     assert "13 1/2″" in texts
@@ -110,7 +111,7 @@ def test_an_opening_that_its_mark_makes_too_small_for_its_thing_is_told_of(clear
     that leaves 12.3625 for 12.375. With 1/16 each it is 25.5625 − 13.1375 = 12.425, enough.
     """
     things = [{"height": "12 3/8", "clearance": clearance, "openings": "3"}]
-    said = reckon(KEY, height="40", thickness="0.7", rest="top", things=things)
+    said = reckon(KEY, layout="fit", height="40", thickness="0.7", rest="top", things=things)
     assert said["by_key"]["marks"]["items"][1]["text"] == mark
     small = [each for each in said["cautions"] if "won’t fit opening 2" in each]
     assert len(small) == told

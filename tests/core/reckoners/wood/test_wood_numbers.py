@@ -30,7 +30,7 @@ def test_a_percentage_has_its_sign_behind_it():
 @pytest.mark.parametrize(
     ("question", "case"),
     [
-        ("shelf_sag", {}),
+        ("shelf_strength", {}),
         ("seasonal_movement", {}),
         ("slots_for_a_top", {"held": "screws"}),
         ("slots_for_a_top", {"held": "pins"}),

@@ -134,7 +134,7 @@ def test_what_is_from_memory_is_marked_in_the_lists():
 
 def test_numbers_are_fields_with_a_unit_behind_them():
     described = sawside.handle({"do": "describe"})
-    question = next(each for each in described["reckoners"] if each["key"] == "shelf_sag")
+    question = next(each for each in described["reckoners"] if each["key"] == "shelf_strength")
     field = next(each for each in question["fields"] if each["key"] == "own_lb_ft")
     assert (field["kind"], field["unit"]) == ("number", "lb/ft")
 

@@ -30,11 +30,14 @@ def shelves_told(
     more_words="",
     fixed=(),
     answer="opening",
+    main="",
+    verdict="",
 ):
     """The `Reckoning`; `answers` go before those of the marks, and replace them.
 
     `openings` are exact, from the bottom up; where they are all `alike` one is drawn with its size.
-    `fixed` and `answer` are as the drawing of a case has them.
+    `fixed` and `answer` are as the drawing of a case has them, `main` and `verdict` as a
+    `Reckoning`.
     """
     return Reckoning(
         answers=marked_answers(shelving, show) | answers,
@@ -42,6 +45,8 @@ def shelves_told(
         drawing=_drawn(show, shelving, openings, alike, more_words, fixed, answer),
         cautions=CAUTIONS,
         stick=side_stick(show, shelving),
+        main=main,
+        verdict=verdict,
     )
 
 

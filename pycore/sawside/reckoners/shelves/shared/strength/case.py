@@ -1,10 +1,10 @@
-"""The shelf that a form of `shelf_fields` describes, and what its sag is held against."""
+"""The shelf that a form of `SHELF_FIELDS` describes, and what its sag is held against."""
 
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from sawside.reckoners.shelves.shared.shelf_fields import OWN_LOADS
+from sawside.reckoners.shelves.shared.strength.fields import OWN_LOADS
 from sawside.wood.materials import Figure, Material
 from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
 from sawside.wood.strength.plate_ratios import ratios_of
@@ -47,7 +47,7 @@ class ShelfCase:
 
 
 def shelf_case(given, **blank):
-    """The case of a form; `blank` stands in for what the form does not ask."""
+    """The case of a form; `blank` stands in for what is worked out."""
     board = given.material or _own_material(given.own_stiffness, given.own_strength)
     strip, made_of = _strip_of(given, board, blank.pop("strip_height", None))
     load, told = _load_of(given) if "load" not in blank else (blank.pop("load"), "")
@@ -55,13 +55,13 @@ def shelf_case(given, **blank):
     shelf = Shelf(
         **{
             "stiffness": board.stiffness.least,
-            "thickness": getattr(given, "thickness", None),
+            "thickness": given.thickness,
             "depth": given.depth,
-            "span": getattr(given, "span", None),
+            "span": given.span,
             "load": load,
             "supports": given.supports,
             "spread": given.spread,
-            "overhang": getattr(given, "overhang", None) or Fraction(0),
+            "overhang": given.overhang or Fraction(0),
             "strip": strip,
             "cleat": given.cleat == "back",
             "weight": _weight_of(board),

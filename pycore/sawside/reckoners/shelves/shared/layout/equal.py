@@ -6,14 +6,8 @@ from its own exact place, so no rounding is carried from one shelf to the next.
 
 from sawside.errors import Refusal
 from sawside.geometry.case import stacked
-from sawside.reckoners.declaration import Answer, Reckoner, count, length
-from sawside.reckoners.shared.stepping_off import STEPPING, stepping
+from sawside.reckoners.shared.stepping_off import stepping
 from sawside.reckoners.shelves.shared.case_fields import (
-    MARKED,
-    MARKING,
-    MOST_SHELVES,
-    THICKNESS,
-    height_field,
     inside_height,
     inside_working,
     marked_as,
@@ -24,7 +18,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
 
-def compute(given, show):
+def equal_openings(given, show):
     """Opening, the mark of each shelf, and the openings that the marks give."""
     inside, shelves, opening, working = _solved(given, show)
     thicknesses = (given.thickness,) * shelves
@@ -35,6 +29,7 @@ def compute(given, show):
     return shelves_told(
         show,
         shelving,
+        verdict=_verdict(given, show, inside, shelves, opening),
         answers={
             "opening": opening,
             "shelf_count": shelves,
@@ -46,6 +41,14 @@ def compute(given, show):
         alike=True,
         answer="height" if given.height is None else "opening",
     )
+
+
+def _verdict(given, show, inside, shelves, opening):
+    if given.height is None:
+        return f"{show.brief(inside)} inside for {shelves_text(shelves)}"
+    if not shelves:
+        return f"No shelves: one opening of {show.brief(opening)}"
+    return f"{shelves_text(shelves)}, {shelves + 1} openings of {show.brief(opening)}"
 
 
 def _each_mark(given, show, shelving, opening):
@@ -89,63 +92,3 @@ def _solved(given, show):
     opening = (inside - shelves * thickness) / (shelves + 1)
     line = f"({show.number(inside)} − {shelves} × {t}) ÷ {shelves + 1}{show.equals(opening)}"
     return inside, shelves, opening, (*lines, line)
-
-
-RECKONER = Reckoner(
-    key="equal_shelf_spacing",
-    title="Equal shelf spacing",
-    asks="Where do the shelves go for equal openings?",
-    words=(
-        "shelf spacing, shelves, bookcase, equal spacing, space shelves evenly, equal openings, "
-        "toe kick, story stick, opening, cabinet, divide, shelf layout, layout"
-    ),
-    order=300,
-    job="shelf layout",
-    picture={
-        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 13.5h22v3H9zM9 23.5h22v3H9zM9 33h22v3H9z",
-        "chalk": "M20 7v6.5M20 16.5v7M20 26.5V33",
-    },
-    fields=(
-        height_field(blank_means="Figured from the shelf count and opening."),
-        count(
-            "shelf_count",
-            "Shelves",
-            help="Don’t count the top and bottom.",
-            most=str(MOST_SHELVES),
-            blank_means="As many as fit with at least the opening you enter.",
-        ),
-        THICKNESS,
-        length(
-            "opening",
-            "Opening",
-            help="Clear height between shelves. With no shelf count, the minimum.",
-            least="1/4 in",
-            blank_means="Figured from the height and shelf count.",
-        ),
-        *MARKING,
-    ),
-    answers=(
-        Answer("opening", "Opening", must="agree"),
-        Answer("marks", "Shelf marks", "lengths", must="agree"),
-        Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height", must="agree"),
-        *MARKED,
-        STEPPING,
-    ),
-    source=(
-        "Arithmetic: height = shelves × thickness + (shelves + 1) × opening. Marking every shelf "
-        "from the same end is shop practice."
-    ),
-    compute=compute,
-    example={
-        "height": "44 1/2",
-        "shelf_count": "2",
-        "thickness": "23/32",
-        "opening": "",
-        "case_parts": "whole",
-        "bottom": "23/32",
-        "top": "23/32",
-        "kick": "3",
-    },
-    solve_one_of=("height", "shelf_count", "opening"),
-)

@@ -11,13 +11,8 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Reckoner, choice, clearance, count, length, rows
 from sawside.reckoners.shelves.shared.case_fields import (
-    MARKED,
-    MARKING,
     MOST_SHELVES,
-    THICKNESS,
-    height_field,
     inside_height,
     inside_working,
     marked_as,
@@ -27,7 +22,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
 
-def compute(given, show):
+def openings_to_fit(given, show):
     """The marks, what is left over, and the height that the things need."""
     needed = _needed(given)
     shelves = len(needed) - 1
@@ -49,13 +44,30 @@ def compute(given, show):
     reckoned = shelves_told(
         show,
         shelving,
+        main="marks",
         answers=answers | heights,
         working=(*working, marked_as(given)),
         openings=openings,
         answer="height" if given.height is None else "opening",
     )
     small = _too_small(given, show, _as_built(given, show, shelving, heights["height"]))
-    return replace(reckoned, cautions=(*small, *reckoned.cautions))
+    small = tuple(small)
+    return replace(
+        reckoned,
+        verdict=_verdict(given, show, shelves, heights["height"], inside - needs, small),
+        cautions=(*small, *reckoned.cautions),
+    )
+
+
+def _verdict(given, show, shelves, height, left_over, too_small):
+    if too_small:
+        return "Too tight: with these marks an item won’t fit"
+    told = shelves_text(shelves) if shelves else "No shelves needed"
+    if given.height is None:
+        return f"{told}, {show.brief(height)} inside"
+    if not left_over:
+        return f"{told}, an exact fit"
+    return f"{told}, {show.brief(left_over, 'be there')} left over"
 
 
 def _needed(given):
@@ -152,79 +164,3 @@ def _left_over(given, show, inside, needs, openings):
     share = Fraction(inside - needs) / len(openings)
     left = show.number(inside - needs)
     return f"{line}; per opening {left} ÷ {len(openings)}{show.equals(share)}"
-
-
-RECKONER = Reckoner(
-    key="shelves_to_fit",
-    title="Shelves to fit your items",
-    asks="Where do shelves go to fit what I’m storing?",
-    words=(
-        "fit, records, record albums, books, binders, jars, height of things, clearance, shelf, "
-        "shelves, cabinet, story stick"
-    ),
-    order=302,
-    job="shelf layout",
-    picture={
-        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 18h22v3H9zM9 33h22v3H9z",
-        "ink": "M12 18v-8h3v8M15 18V9h3v9M22 18v-6h5v6",
-        "chalk": "M13 33V25h6v8M24 33a3.5 3.5 0 1 1 .1 0z",
-    },
-    fields=(
-        rows(
-            "things",
-            "Items, bottom to top",
-            (
-                length("height", "Item height", help="The tallest one.", least="1/4 in"),
-                clearance("clearance", "Clearance above", "clearance_above", most="48 in"),
-                count("openings", "How many rows", default="1", least="1", most=str(MOST_SHELVES)),
-            ),
-            row_label="Item",
-            most_rows=20,
-            help="One line per kind of item. Each opening holds one row.",
-        ),
-        THICKNESS,
-        height_field(blank_means="Just tall enough for the items."),
-        choice(
-            "rest",
-            "Extra height",
-            {
-                "shared": "Shared by all openings",
-                "bottom": "To the bottom opening",
-                "top": "To the top opening",
-                "numbered": "To one opening",
-            },
-        ),
-        count(
-            "opening_number",
-            "Which opening",
-            help="Count from the bottom.",
-            default="1",
-            least="1",
-            most=str(MOST_SHELVES + 1),
-            shown_when=("rest", ("numbered",)),
-        ),
-        *MARKING,
-    ),
-    answers=(
-        Answer("marks", "Shelf marks", "lengths", must="agree"),
-        Answer("left_over", "Left over", must="be there"),
-        Answer("needed", "Inside height the items need", must="reach"),
-        Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height", must="case"),
-        *MARKED,
-    ),
-    source=(
-        "Arithmetic: height = items with their clearance + the shelves between them. Measure the "
-        "tallest item (shop practice)."
-    ),
-    compute=compute,
-    example={
-        "things": [
-            {"height": "12 5/8 in", "clearance": "5/8 in", "openings": "2"},
-            {"height": "9 1/4 in", "clearance": "1 in", "openings": "1"},
-        ],
-        "height": "40 1/16",
-        "thickness": "23/32",
-        "rest": "top",
-    },
-)

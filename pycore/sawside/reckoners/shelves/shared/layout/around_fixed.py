@@ -3,16 +3,10 @@
 The count of either part may be blank: then as many shelves go there as leave the least opening.
 """
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, left_blank
 from sawside.geometry.case import EDGES, stacked
-from sawside.reckoners.declaration import Answer, Reckoner, count, length
 from sawside.reckoners.shelves.shared.case_fields import (
-    MARKED,
-    MARKING,
-    MOST_SHELVES,
-    THICKNESS,
     case_of,
-    height_field,
     inside_height,
     inside_working,
     marked_as,
@@ -23,8 +17,10 @@ from sawside.reckoners.shelves.shared.case_fields import (
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
 
-def compute(given, show):
+def openings_around_a_fixed_one(given, show):
     """The marks of all shelves, and the opening below and above the fixed one."""
+    if given.height is None:
+        raise left_blank("Height", "Fill it in.", "height")
     inside = inside_height(given, show)
     case, t = case_of(given, inside), given.thickness
     fixed = t if given.fixed_thickness is None else given.fixed_thickness
@@ -47,6 +43,8 @@ def compute(given, show):
     return shelves_told(
         show,
         shelving,
+        main="marks",
+        verdict=f"Openings {show.brief(openings[0])} below, {show.brief(openings[1])} above",
         answers={
             "opening_below": openings[0],
             "opening_above": openings[1],
@@ -113,75 +111,3 @@ def _part(given, show, name, room):
     sum_ = f"({show.number(room)} − {shelves} × {show.number(t)}) ÷ {shelves + 1}"
     lines.append(f"{label}: {sum_}{show.equals(opening)}")
     return shelves, opening, lines
-
-
-def _count(key, label):
-    return count(
-        key,
-        label,
-        most=str(MOST_SHELVES),
-        blank_means="As many as fit with at least the minimum opening.",
-    )
-
-
-RECKONER = Reckoner(
-    key="shelves_around_a_fixed_one",
-    title="Shelves around a fixed one",
-    asks="Where do the others go when one shelf is fixed?",
-    words=(
-        "fixed shelf, rail, given height, center shelf, line up, shelf, shelves, spacing, story "
-        "stick"
-    ),
-    order=303,
-    job="shelf layout",
-    picture={
-        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 12h22v3H9zM9 21h22v3H9zM9 33h22v3H9z",
-        "chalk": "M9 21h22v3H9zM13 24l3-3M19 24l3-3M25 24l3-3",
-    },
-    fields=(
-        height_field(),
-        length(
-            "fixed_at",
-            "Height of the fixed shelf",
-            help="To the line you mark, from where you mark.",
-        ),
-        THICKNESS,
-        length(
-            "fixed_thickness",
-            "Thickness of the fixed shelf",
-            help="Measure it. Include the rail if there’s one under it.",
-            least="1/64 in",
-            most="12 in",
-            blank_means="Same as the others.",
-        ),
-        _count("below", "Shelves below"),
-        _count("above", "Shelves above"),
-        length(
-            "least",
-            "Minimum opening",
-            least="1/4 in",
-            blank_means="Not needed if you enter both counts.",
-        ),
-        *MARKING,
-    ),
-    answers=(
-        Answer("marks", "Shelf marks", "lengths", must="agree"),
-        Answer("opening_below", "Opening below", must="agree"),
-        Answer("opening_above", "Opening above", must="agree"),
-        Answer("below", "Shelves below", "count"),
-        Answer("above", "Shelves above", "count"),
-        *MARKED,
-    ),
-    source=(
-        "Arithmetic, above and below: room = shelves × thickness + (shelves + 1) × opening. "
-        "Marking every shelf from the same end is shop practice."
-    ),
-    compute=compute,
-    example={
-        "height": "40 1/16",
-        "fixed_at": "13 3/8",
-        "thickness": "23/32",
-        "below": "0",
-        "least": "8",
-    },
-)

@@ -10,22 +10,15 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.graduation import Ratio, Step
 from sawside.lengths.display import decimal_text
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, number
 from sawside.reckoners.shelves.shared.case_fields import (
-    MARKED,
-    MARKING,
-    MOST_SHELVES,
-    THICKNESS,
-    height_field,
     inside_height,
     inside_working,
     marked_as,
     shelves_text,
 )
-from sawside.reckoners.shelves.shared.graduated_openings import most_shelves, openings_of
+from sawside.reckoners.shelves.shared.layout.graduated_openings import most_shelves, openings_of
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
-_OTHERS = "Figured from the others."
 _WAYS = {"step": Step, "ratio": Ratio}
 _NAMES = {
     "height": "Height",
@@ -37,9 +30,13 @@ _NAMES = {
 }
 
 
-def compute(given, show):
+def graduated_openings(given, show):
     """The marks, every opening as the marks give it, and whatever of the rest was blank."""
     grade_key = "step" if given.by == "step" else "percent"
+    if given.shelf_count == 0:
+        raise Refusal(
+            "range", "Shelves must be at least 1.", "Check the number.", field="shelf_count"
+        )
     blank = _two_blank(given, grade_key)
     inside = inside_height(given, show)
     grade = given.step if given.by == "step" else given.percent and Fraction(given.percent, 100)
@@ -60,6 +57,9 @@ def compute(given, show):
     return shelves_told(
         show,
         shelving,
+        main="marks",
+        verdict=f"{shelves + 1} openings, {show.brief(openings[0])} down to "
+        f"{show.brief(openings[-1])}",
         answers={
             "lowest": openings[0],
             "highest": openings[-1],
@@ -133,84 +133,3 @@ def _graded(given, openings):
     percent = decimal_text(openings[1] / openings[0] * 100, 2)
     about = "about " if percent.endswith("…") else ""
     return {"ratio": f"{about}{percent.removesuffix('…')}% of the one below"}
-
-
-RECKONER = Reckoner(
-    key="graduated_shelf_spacing",
-    title="Graduated shelf spacing",
-    asks="Where do the shelves go if the openings get smaller toward the top?",
-    words=(
-        "graduated, graduated drawers, progression, progressive, ratio, largest at the bottom, "
-        "getting smaller, shelf, shelves, bookcase, spacing, drawers, toe kick, story stick"
-    ),
-    order=301,
-    job="shelf layout",
-    picture={
-        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 10h22v3H9zM9 19h22v3H9zM9 33h22v3H9z",
-        "chalk": "M20 7v3M20 13v6M20 22v11",
-    },
-    fields=(
-        height_field(blank_means="Figured from the openings."),
-        count(
-            "shelf_count",
-            "Shelves",
-            help="Don’t count the top and bottom.",
-            least="1",
-            most=str(MOST_SHELVES),
-            blank_means="As many as fit with at least the top opening you enter.",
-        ),
-        THICKNESS,
-        choice("by", "Progression", {"step": "Constant step", "ratio": "Constant percent"}),
-        length(
-            "lowest", "Bottom opening", help="The biggest one.", least="1/4 in", blank_means=_OTHERS
-        ),
-        length(
-            "highest",
-            "Top opening",
-            help="The smallest one. With no shelf count, the minimum.",
-            least="1/4 in",
-            blank_means=_OTHERS,
-        ),
-        length(
-            "step",
-            "Step",
-            help="How much each opening loses to the one below.",
-            least="1/64 in",
-            blank_means=_OTHERS,
-            shown_when=("by", ("step",)),
-        ),
-        number(
-            "percent",
-            "Percent of the one below",
-            "%",
-            help="Each opening as a percent of the one below: 80 means four-fifths.",
-            least="30",
-            most="99.9",
-            blank_means=_OTHERS,
-            shown_when=("by", ("ratio",)),
-        ),
-        *MARKING,
-    ),
-    answers=(
-        Answer("marks", "Shelf marks", "lengths", must="agree"),
-        Answer("lowest", "Bottom opening", must="agree"),
-        Answer("highest", "Top opening", must="agree"),
-        Answer("step", "Step between openings", must="agree"),
-        Answer("ratio", "Each opening", "text"),
-        Answer("shelf_count", "Shelves", "count"),
-        Answer("height", "Inside height", must="agree"),
-        *MARKED,
-    ),
-    source=(
-        "Arithmetic and geometric series. Putting the biggest opening at the bottom is shop "
-        "practice."
-    ),
-    compute=compute,
-    example={
-        "height": "41 1/4",
-        "shelf_count": "2",
-        "thickness": "23/32",
-        "by": "ratio",
-        "highest": "12 1/2",
-    },
-)

@@ -4,11 +4,9 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_case import shelf_case
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
-from sawside.reckoners.shelves.shared.shelf_working import load_told
+from sawside.reckoners.shelves.shared.strength.answers import told
+from sawside.reckoners.shelves.shared.strength.case import shelf_case
+from sawside.reckoners.shelves.shared.strength.working import load_told
 from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
 from sawside.wood.strength.shelf import Load
@@ -16,7 +14,7 @@ from sawside.wood.strength.shelf import Load
 _TENTH = Fraction(1, 10)
 
 
-def compute(given, show):
+def heaviest_load(given, show):
     """The heaviest load, down to a tenth of a pound: each pound adds the same to the sag."""
     case = shelf_case(given, load=Load("whole", Fraction(0)))
     most = case.limit(case.shelf)
@@ -42,7 +40,8 @@ def compute(given, show):
         )
     shelf = case.shelf.changed(load=Load("whole", pounds))
     line = _line(most, own, each, pounds, show)
-    return told(case, shelf, show, answers={"heaviest": load_told(shelf, show)}, working=(line,))
+    heaviest, found = load_told(shelf, show), f"Up to {_weight(pounds, show)} total"
+    return told(case, shelf, show, solved={"heaviest": heaviest}, working=(line,), found=found)
 
 
 def _line(most, own, each, pounds, show):
@@ -72,26 +71,3 @@ def _by_place(case, loaded):
     """For the middle and for the ends: the drop without a load, and what one pound adds to it."""
     for bare, under_one in zip(case.shelf.drops, loaded.drops, strict=True):
         yield bare * case.factor, (under_one - bare) * case.factor
-
-
-RECKONER = Reckoner(
-    key="heaviest_shelf_load",
-    title="Heaviest shelf load",
-    asks="How much weight can the shelf carry before it sags too much?",
-    words=(
-        "how much weight, weight limit, weight capacity, maximum load, max load, load limit, "
-        "how strong, strength, weight, load, heaviest, carry, hold, sag, shelf, books"
-    ),
-    order=323,
-    job="shelf strength",
-    picture={
-        "wood": "M3 22h34v5H3zM14 8h12l4 14H10zM4 27h4v9H4zM32 27h4v9h-4z",
-        "ink": "M17 8a3 3 0 1 1 6 0",
-        "chalk": "M20 11v8m-3-3l3 3 3-3",
-    },
-    fields=shelf_fields(without="load"),
-    answers=(Answer("heaviest", "Heaviest load", "text"), *ANSWERS),
-    source=SOURCE,
-    compute=compute,
-    example={"span": "31 5/8", "depth": "13 1/4", "thickness": "23/32", "material": "plywood"},
-)

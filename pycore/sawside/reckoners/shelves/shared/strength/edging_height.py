@@ -3,10 +3,9 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_case import shelf_case
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
+from sawside.lengths.display import mark_text
+from sawside.reckoners.shelves.shared.strength.answers import told
+from sawside.reckoners.shelves.shared.strength.case import shelf_case
 
 _MOST = Fraction(12)
 _REMEDIES = {
@@ -16,8 +15,15 @@ _REMEDIES = {
 }
 
 
-def compute(given, show):
+def edging_height(given, show):
     """The least height of the strip in inches, on the first mark; 0 where none is needed."""
+    if given.strip == "none":
+        raise Refusal(
+            "conflict",
+            "To find its height, Sawside needs to know which edge the edging is on.",
+            "Pick the front, the back or both.",
+            field="strip",
+        )
     case = shelf_case(given, strip_height=Fraction(0))
     if given.cleat == "back" and given.strip == "back":
         raise Refusal(
@@ -42,35 +48,13 @@ def compute(given, show):
         if height.mark
         else "The board alone stays within the limit: no edging needed"
     )
-    return told(case, shelf, show, answers={"strip_height": height}, working=(line,))
-
-
-RECKONER = Reckoner(
-    key="shelf_edge_strip",
-    title="Shelf edging",
-    asks="How deep does the edging need to be to stop the sag?",
-    words=(
-        "stiffen, stiffen a shelf, edging, solid edging, stiffener, lip, strip, plywood, shelf, "
-        "sag, support"
-    ),
-    order=324,
-    job="shelf strength",
-    picture={
-        "wood": "M3 9h34v5H3zM3 14h34v8H3zM4 22h4v14H4zM32 22h4v14h-4z",
-        "chalk": "M3 14h34v8H3z",
-    },
-    fields=shelf_fields(without="strip_height"),
-    answers=(Answer("strip_height", "Edging height", must="reach"), *ANSWERS),
-    source=SOURCE,
-    compute=compute,
-    example={
-        "span": "36 3/4",
-        "depth": "13 1/4",
-        "thickness": "23/32",
-        "material": "plywood",
-        "load": "records_12",
-        "strip": "both",
-        "strip_material": "maple_red",
-        "strip_thickness": "3/4",
-    },
-)
+    return told(
+        case,
+        shelf,
+        show,
+        solved={"strip_height": height},
+        working=(line,),
+        found=f"Edging {mark_text(height, show.settings.display)} high"
+        if height.mark
+        else "No edging needed",
+    )

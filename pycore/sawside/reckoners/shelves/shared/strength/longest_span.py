@@ -3,16 +3,22 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import Answer, Reckoner
-from sawside.reckoners.shelves.shared.shelf_answers import ANSWERS, SOURCE, told
-from sawside.reckoners.shelves.shared.shelf_case import shelf_case
-from sawside.reckoners.shelves.shared.shelf_fields import shelf_fields
+from sawside.lengths.display import mark_text
+from sawside.reckoners.shelves.shared.strength.answers import told
+from sawside.reckoners.shelves.shared.strength.case import shelf_case
 
 _LEAST, _MOST = Fraction(1), Fraction(240)
 
 
-def compute(given, show):
+def longest_span(given, show):
     """The longest span in inches, on the last mark that keeps within the limit."""
+    if given.supports == "overhanging":
+        raise Refusal(
+            "conflict",
+            "Sawside can’t find the longest span of a shelf that overhangs its supports.",
+            "Pick other ends, or enter the span and find something else.",
+            field="supports",
+        )
     case = shelf_case(given, span=_LEAST)
     exact = case.shelf.solved("span", case.excess, _LEAST, _MOST)
     if exact is None:
@@ -21,7 +27,8 @@ def compute(given, show):
     shelf = case.shelf.changed(span=span.mark or span.exact)
     sag = "long-term sag" if given.judged == "years" else "sag now"
     line = f"The {sag} reaches the limit at a span of {show.number(exact)} → {show.text(span)}"
-    return told(case, shelf, show, answers={"span": span}, working=(line,))
+    found = f"Span up to {mark_text(span, show.settings.display)}"
+    return told(case, shelf, show, solved={"span": span}, working=(line,), found=found)
 
 
 def _never(too_much, show):
@@ -34,25 +41,3 @@ def _never(too_much, show):
         "Enter a smaller limit or a thinner board.",
         field="limit",
     )
-
-
-RECKONER = Reckoner(
-    key="longest_shelf_span",
-    title="Longest shelf span",
-    asks="How far can a shelf span?",
-    words=(
-        "maximum span, max span, span, how wide, how far apart, longest, support, bay, shelf, "
-        "sag, load, bookcase"
-    ),
-    order=321,
-    job="shelf strength",
-    picture={
-        "wood": "M3 10h34v5H3zM4 15h4v21H4zM32 15h4v21h-4z",
-        "chalk": "M8 25h24m-3-3l3 3-3 3M11 22l-3 3 3 3",
-    },
-    fields=shelf_fields(without="span", overhang=False),
-    answers=(Answer("span", "Longest span", must="stay under"), *ANSWERS),
-    source=SOURCE,
-    compute=compute,
-    example={"depth": "13 1/4", "thickness": "23/32", "material": "plywood", "load": "records_12"},
-)

@@ -1,8 +1,10 @@
-"""What the questions about a sagging shelf ask: `shelf_case` makes a shelf of it."""
+"""What is asked about a loaded shelf: `shelf_case` makes a shelf of it."""
 
 from dataclasses import replace
+from fractions import Fraction
 
 from sawside.drawing.choices.loads import LOADS_ON
+from sawside.drawing.choices.standing_loads import STANDING
 from sawside.reckoners.declaration import Choice, choice, length, material, number
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.wood.strength.loads import LOADS
@@ -14,6 +16,18 @@ _HOLDS = {
     "fixed": "Fixed at both ends",
     "overhanging": "Overhangs its supports",
 }
+SOLVED = {
+    "sag": "Will it sag?",
+    "span": "Longest span",
+    "thickness": "Thinnest board",
+    "load": "Heaviest load",
+    "strip": "Edging height",
+}
+
+
+def _unless(solved):
+    """Where something is asked: always but where it is what is worked out."""
+    return "solve", tuple(key for key in SOLVED if key != solved)
 
 
 def _own(key, label, unit, by, **more):
@@ -40,20 +54,19 @@ def _material_fields():
     )
 
 
-def _support_fields(overhang):
-    holds = {key: text for key, text in _HOLDS.items() if overhang or key != "overhanging"}
-    held = choice(
-        "supports", "Ends", holds, help="Pins, cleats, rabbets and dadoes all count as resting."
-    )
-    over = length(
+SUPPORTS = (
+    choice(
+        "supports", "Ends", _HOLDS, help="Pins, cleats, rabbets and dadoes all count as resting."
+    ),
+    length(
         "overhang",
         "Overhang at each end",
         least="1/16 in",
         most="10 ft",
         shown_when=("supports", ("overhanging",)),
-    )
-    cleat = choice("cleat", "Back cleat", {"none": "None", "back": "Fastened to the wall"})
-    return (held, over, cleat) if overhang else (held, cleat)
+    ),
+    choice("cleat", "Back cleat", {"none": "None", "back": "Fastened to the wall"}),
+)
 
 
 OWN_LOADS = {
@@ -62,7 +75,7 @@ OWN_LOADS = {
     "own_lb": ("My own: total pounds", "lb"),
     "own_kg": ("My own: total kilograms", "kg"),
 }
-SPREAD = choice(
+_SPREAD = choice(
     "spread",
     "Load",
     {
@@ -77,52 +90,45 @@ SPREAD = choice(
 def _load_fields():
     choices = {key: entry.name for key, entry in LOADS.items()}
     choices |= {key: text for key, (text, _) in OWN_LOADS.items()}
-    own = tuple(
-        number(key, "Weight", unit, least="0.01", most="10000", shown_when=("load", (key,)))
-        for key, (_, unit) in OWN_LOADS.items()
-    )
-    return choice("load", "What’s on it", choices), *own, SPREAD
+    yield choice("load", "What’s on it", choices, pictures=STANDING, shown_when=_unless("load"))
+    for key, (_, unit) in OWN_LOADS.items():
+        shown = (("load", (key,)), _unless("load"))
+        yield number(key, "Weight", unit, least="0.01", most="10000", shown_when=shown)
 
 
 _EDGES = {"front": "Along the front", "back": "Along the back", "both": "Front and back"}
 _STRIP_PLACES = {"edge": "On the edge, flush with the top", "under": "Under the board"}
+_STRIP = ("strip", tuple(_EDGES))
 
 
-def _strip_fields(solved):
-    """The fields of a strip; `solved` says that its height is worked out, so there is one."""
-    edges = _EDGES if solved else {"none": "None"} | _EDGES
-    shown = {} if solved else {"shown_when": ("strip", tuple(_EDGES))}
-    fields = (
-        choice(
-            "strip",
-            "Edging",
-            edges,
-            help="Glued along its full length. It holds up its own edge most.",
-        ),
-        choice("strip_place", "Edging position", _STRIP_PLACES, **shown),
-        _strip_material(shown),
-        _own_stiffness("strip_own_stiffness", "Edging stiffness", "strip_material"),
-        thickness("strip_thickness", "Edging thickness", help="Front to back.", **shown),
+def _strip_fields():
+    yield choice(
+        "strip",
+        "Edging",
+        {"none": "None"} | _EDGES,
+        help="Glued along its full length. It holds up its own edge most.",
     )
-    return fields if solved else (*fields, _strip_height(shown))
-
-
-def _strip_material(shown):
-    """The material of a strip, by default that of the board."""
-    made = material("strip_material", "Edging material", own=True, default="same", **shown)
-    return replace(made, choices=(Choice("same", "Same as the board"), *made.choices))
-
-
-def _strip_height(shown):
-    return length(
+    yield choice("strip_place", "Edging position", _STRIP_PLACES, shown_when=_STRIP)
+    yield _strip_material()
+    yield _own_stiffness("strip_own_stiffness", "Edging stiffness", "strip_material")
+    yield thickness("strip_thickness", "Edging thickness", help="Front to back.", shown_when=_STRIP)
+    yield length(
         "strip_height",
         "Edging height",
         default='1 1/2"',
         metric="40 mm",
         least="1/64 in",
         most="12 in",
-        **shown,
+        shown_when=(_STRIP, _unless("strip")),
     )
+
+
+def _strip_material():
+    """The material of a strip, by default that of the board."""
+    made = material(
+        "strip_material", "Edging material", own=True, default="same", shown_when=_STRIP
+    )
+    return replace(made, choices=(Choice("same", "Same as the board"), *made.choices))
 
 
 def _judging_fields():
@@ -149,21 +155,30 @@ def _judging_fields():
     )
 
 
-THICKNESS = thickness(least="1/16 in")
+SPAN = length(
+    "span",
+    "Span",
+    help="Between the supports.",
+    least="1 in",
+    most="20 ft",
+    shown_when=_unless("span"),
+)
 DEPTH = length(
     "depth", "Depth", help="Front to back, not counting the edging.", least="1/2 in", most="8 ft"
 )
-SPAN = length("span", "Span", help="Between the supports.", least="1 in", most="20 ft")
-
-
-def shelf_fields(*, without="", overhang=True):
-    """The fields of a shelf, without those that a question works out."""
-    measured = [field for field in (SPAN, DEPTH, THICKNESS) if field.key != without]
-    return (
-        *measured,
-        *_material_fields(),
-        *((SPREAD,) if without == "load" else _load_fields()),
-        *_support_fields(overhang),
-        *_strip_fields(solved=without == "strip_height"),
-        *_judging_fields(),
-    )
+MOST_THICKNESS = Fraction(6)
+"""In inches, as a board that is typed has it."""
+THICKNESS = thickness(least="1/16 in", shown_when=_unless("thickness"))
+SHELF_FIELDS = (
+    *_load_fields(),
+    choice("solve", "Find", SOLVED),
+    SPAN,
+    DEPTH,
+    THICKNESS,
+    *_material_fields(),
+    _SPREAD,
+    *SUPPORTS,
+    *_strip_fields(),
+    *_judging_fields(),
+)
+"""What stands on a shelf, what is wanted of it, and all that is known of it but that."""
