@@ -103,7 +103,7 @@ def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page
     tap_keys(page, "8")
     page.locator("output[name=pad-answer] .tape").wait_for()
 
-    open_question(page, "equal shelf", "Equal shelf spacing")
+    open_question(page, "shelf spacing", "Shelf spacing")
     page.get_by_text(STILL_NEED).or_(page.locator("output[name=result] .help")).first.wait_for()
     assert page.locator(".error:not(:empty)").count() == 0
 

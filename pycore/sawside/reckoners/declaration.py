@@ -274,8 +274,9 @@ class Reckoner:
     keys of the fields that the plain case needs, all where it is empty; the page folds the others,
     but for those that have to be filled in. `alike` are those that it asks for once. `verdict` is
     the answer in a few words, with the key of an answer in braces where its number stands: "Miter
-    {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, while all of them are asked for, is
-    left blank and solved for. One that is not `offered` is in no list of questions: an act elsewhere opens it.
+    {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, while all of them are asked for,
+    is left blank and solved for. One that is not `offered` is in no list of questions: an act
+    elsewhere opens it.
     """
 
     key: str

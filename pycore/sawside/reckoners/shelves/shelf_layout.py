@@ -25,7 +25,7 @@ def compute(given, show):
 
 RECKONER = Reckoner(
     key="shelf_layout",
-    title="Shelf layout",
+    title="Shelf spacing",
     asks="Where do the shelves go?",
     words=(
         "shelf spacing, shelves, bookcase, equal spacing, space shelves evenly, equal openings, "
