@@ -17,11 +17,14 @@ _ROOM_OF_A_DIMENSION = 8
 
 
 @lazy
-def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer="opening"):
+def case_from_the_front(
+    show, shelving, *, words, openings=(), fixed=(), goods=(), answer="opening", field=None
+):
     """The drawing. `openings` are the texts told inside, from the bottom up; () for none.
 
-    `fixed` are the numbers (from 0) of shelves that were given their place; `answer` is "height"
-    where the height was asked for.
+    `fixed` are the numbers (from 0) of shelves that were given their place, `goods` the heights of
+    what goes into each opening. `answer` is "height" where the height was asked for, `field` the
+    key of the field that asked for it otherwise.
     """
     case = shelving.case
     high = nearby(case.inside)
@@ -44,12 +47,15 @@ def case_from_the_front(show, shelving, *, words, openings=(), fixed=(), answer=
         _box(0, place, wide, place + nearby(thickness), "hatch" if number in fixed else "stock")
         for number, (place, thickness) in enumerate(shelves)
     ]
-    shapes += _marks(show, shelving, wide + panel, high)
+    shapes += _goods(shelves, goods, wide)
+    shapes += _marks(show, shelving, wide + panel, high, fixed)
     shapes += _openings(shelves, openings, wide, high)
     role = "answer" if answer == "height" else "given"
     measured = (floor, high + top, case.overall) if case.whole else (0, high, case.inside)
     shapes.append(
-        dimension((0, -measured[0]), (0, -measured[1]), high / 4, show.brief(measured[2]), role)
+        dimension(
+            (0, -measured[0]), (0, -measured[1]), high / 4, show.brief(measured[2]), role, field
+        )
     )
     margin, low = high / 25, max(-floor, 0)
     origin = f"marks from the {ORIGINS[shelving.origin].lower()}"
@@ -81,7 +87,14 @@ def _box(left, low, right, top, role="stock"):
     return rectangle(left, -top, right, -low, role)
 
 
-def _marks(show, shelving, right, high):
+def _goods(shelves, heights, wide):
+    """An outline of what goes into each opening, from the bottom up."""
+    tops = [0, *(place + nearby(thickness) for place, thickness in shelves)]
+    for top, height in zip(tops, heights, strict=False):
+        yield _box(wide / 8, top, wide * 7 / 8, top + nearby(height), "ghost")
+
+
+def _marks(show, shelving, right, high, fixed):
     """A line and a figure beside each shelf's mark, as far as they find room; 0 at the origin."""
     case, space = shelving.case, high / 25
     zero = nearby(case.place(0, shelving.origin))
@@ -93,7 +106,7 @@ def _marks(show, shelving, right, high):
     for number in _told(places, float(high), float(zero)):
         y = -places[number]
         shapes.append(line((right, y), (right + space, y), "center"))
-        text = show.brief(shelving.marks[number])
+        text = show.brief(shelving.marks[number]) + (" fixed" if number in fixed else "")
         shapes.append(label((right + space * 3 / 2, y), text, "note", "start"))
     return shapes
 

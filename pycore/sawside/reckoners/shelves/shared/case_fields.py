@@ -89,6 +89,12 @@ def inside_working(given, show, inside):
     return (f"Inside: {show.number(given.height)} − {parts}{show.equals(inside)}",)
 
 
+def measured_field(given):
+    """The key of the field that asked for the height as it is drawn, or None."""
+    as_drawn = given.case_parts == "inside" or given.height_is == "overall"
+    return "height" if given.height is not None and as_drawn else None
+
+
 def case_of(given, inside):
     """The case of a form, with the clear height that was given or worked out."""
     if given.case_parts == "inside":
@@ -109,7 +115,7 @@ def marked_as(given):
 
 
 def marked_answers(shelving, show):
-    """The answers of `MARKED`, and the marks themselves.
+    """The answers of `MARKED`, and the marks themselves where there are shelves.
 
     "impossible" where the marks leave nothing of an opening.
     """
@@ -123,12 +129,12 @@ def marked_answers(shelving, show):
                 field="thickness",
             )
     fine = [on_fine_marks(each, show) for each in found]
+    marks = {"marks": numbered("Shelf", shelving.marks)} if shelving.marks else {}
     answers = {
-        "marks": numbered("Shelf", shelving.marks),
         "openings": numbered("Opening", fine),
         "difference": on_fine_marks(max(found) - min(found), show),
     }
-    return answers | outer_heights(shelving.case)
+    return marks | answers | outer_heights(shelving.case)
 
 
 def outer_heights(case):

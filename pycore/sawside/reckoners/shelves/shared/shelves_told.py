@@ -28,21 +28,19 @@ def shelves_told(
     openings,
     alike=False,
     more_words="",
-    fixed=(),
-    answer="opening",
     main="",
     verdict="",
+    **drawn,
 ):
     """The `Reckoning`; `answers` go before those of the marks, and replace them.
 
     `openings` are exact, from the bottom up; where they are all `alike` one is drawn with its size.
-    `fixed` and `answer` are as the drawing of a case has them, `main` and `verdict` as a
-    `Reckoning`.
+    `main` and `verdict` are as a `Reckoning` has them, all else as the drawing of a case.
     """
     return Reckoning(
         answers=marked_answers(shelving, show) | answers,
         working=working,
-        drawing=_drawn(show, shelving, openings, alike, more_words, fixed, answer),
+        drawing=_drawn(show, shelving, openings, alike, more_words, drawn),
         cautions=CAUTIONS,
         stick=side_stick(show, shelving),
         main=main,
@@ -51,7 +49,7 @@ def shelves_told(
 
 
 @lazy
-def _drawn(show, shelving, openings, alike, more_words, fixed, answer):
+def _drawn(show, shelving, openings, alike, more_words, drawn):
     texts = [show.brief(each) for each in openings]
     case = shelving.case
     high = show.brief(case.overall if case.whole else case.inside)
@@ -60,7 +58,6 @@ def _drawn(show, shelving, openings, alike, more_words, fixed, answer):
         shelving,
         words=case_words(shelving, high, texts) + more_words,
         openings=texts[:1] if alike else texts,
-        fixed=fixed,
-        answer=answer,
+        **drawn,
     )
     return force(picture)

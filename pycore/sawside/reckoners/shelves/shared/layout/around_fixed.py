@@ -10,6 +10,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
+    measured_field,
     origin_of,
     refuse_too_many,
     shelves_text,
@@ -55,6 +56,7 @@ def openings_around_a_fixed_one(given, show):
         openings=every,
         more_words=f" Shelf {counts[0] + 1} is the fixed one.",
         fixed=(counts[0],),
+        field=measured_field(given),
     )
 
 

@@ -11,6 +11,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
+    measured_field,
     refuse_no_room,
     refuse_too_many,
     shelves_text,
@@ -40,6 +41,7 @@ def equal_openings(given, show):
         openings=[opening] * (shelves + 1),
         alike=True,
         answer="height" if given.height is None else "opening",
+        field=measured_field(given),
     )
 
 

@@ -14,6 +14,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
+    measured_field,
     shelves_text,
 )
 from sawside.reckoners.shelves.shared.layout.graduated_openings import most_shelves, openings_of
@@ -70,6 +71,7 @@ def graduated_openings(given, show):
         working=(*lines, marked_as(given)),
         openings=openings,
         answer="height" if given.height is None else "opening",
+        field=measured_field(given),
     )
 
 
@@ -86,11 +88,12 @@ def _two_blank(given, grade_key):
             field="highest" if given.highest is not None else "lowest",
         )
     if len(blank) > 2:
+        first = next(key for key in ("height", "shelf_count", "highest") if key in blank)
         raise Refusal(
             "conflict",
             f"You can leave only two of {named} blank.",
-            f"Fill in {_NAMES[blank[-1]]}.",
-            field=blank[-1],
+            f"Fill in {_NAMES[first]}.",
+            field=first,
         )
     if "shelf_count" in blank and not {"height", "lowest"} & set(blank):
         other = next(key for key in blank if key != "shelf_count")

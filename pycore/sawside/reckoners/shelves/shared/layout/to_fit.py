@@ -16,6 +16,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
     inside_height,
     inside_working,
     marked_as,
+    measured_field,
     outer_heights,
     shelves_text,
 )
@@ -44,11 +45,13 @@ def openings_to_fit(given, show):
     reckoned = shelves_told(
         show,
         shelving,
-        main="marks",
+        main="marks" if shelves else "needed",
         answers=answers | heights,
         working=(*working, marked_as(given)),
         openings=openings,
+        goods=_high(given),
         answer="height" if given.height is None else "opening",
+        field=measured_field(given),
     )
     small = _too_small(given, show, _as_built(given, show, shelving, heights["height"]))
     small = tuple(small)
@@ -117,14 +120,18 @@ def _as_built(given, show, shelving, height):
 
 def _too_small(given, show, openings):
     """Where the marks, each the nearest, leave less than the thing itself is high."""
-    high = [thing.height for thing in given.things for _ in range(thing.openings)]
-    for number, (thing, opening) in enumerate(zip(high, openings, strict=True), 1):
+    for number, (thing, opening) in enumerate(zip(_high(given), openings, strict=True), 1):
         if sign(opening - thing) < 0:
             found = show.brief(on_fine_marks(opening, show, "be there"))
             yield (
                 f"With these marks an item {show.brief(thing)} high won’t fit opening {number}, "
                 f"which is {found}. Give it more clearance, or pick a finer mark in Settings."
             )
+
+
+def _high(given):
+    """How high the thing in each opening is, from the bottom up."""
+    return [thing.height for thing in given.things for _ in range(thing.openings)]
 
 
 def _with_rest(given, needed, left_over):

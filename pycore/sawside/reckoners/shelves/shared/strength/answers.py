@@ -4,7 +4,7 @@ from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoning
 from sawside.reckoners.shelves.shared.strength.drawn import shelf_drawn
 from sawside.reckoners.shelves.shared.strength.figures import figures_text, stresses_text
-from sawside.reckoners.shelves.shared.strength.fixes import fixes_text
+from sawside.reckoners.shelves.shared.strength.fixes import fixes_text, longest_span
 from sawside.reckoners.shelves.shared.strength.verdict import (
     between,
     eye_text,
@@ -84,7 +84,8 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
     other lines and `found` is the value in words.
     """
     sag, years = shelf.sag, shelf.sag * case.creep
-    asked = {} if solved or case.excess(shelf) <= 0 else {"fix": fixes_text(case, show)}
+    longest = None if solved else longest_span(case, show)
+    asked = {} if solved or case.excess(shelf) <= 0 else {"fix": fixes_text(case, show, longest)}
     return Reckoning(
         main=next(iter(solved or {"sag"})),
         verdict=_verdict(case, shelf, show, found),
@@ -100,7 +101,7 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
             "figures": figures_text(case, show),
         },
         working=(*working, *shelf_working(case, shelf, show)),
-        drawing=shelf_drawn(case, shelf, show, gauged=not solved),
+        drawing=shelf_drawn(case, shelf, show, longest),
         cautions=(*_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
     )
 

@@ -1,18 +1,16 @@
 """The picture of a loaded shelf: how far it bends, beside its limit, and how far it may span."""
 
-from sawside.drawing.lazy import lazy
+from sawside.drawing.lazy import force, lazy
 from sawside.drawing.shelves.sagging_shelf import Judged, sagging_shelf
 from sawside.lengths.fine import fine_text
-from sawside.reckoners.shelves.shared.strength.fixes import longest_span
 from sawside.reckoners.shelves.shared.strength.verdict import between
 
 
 @lazy
-def shelf_drawn(case, shelf, show, gauged):
-    """The drawing; with `gauged` the span beside the longest one, which takes a while to find."""
+def shelf_drawn(case, shelf, show, longest):
+    """The drawing, with a gauge of the span where the `longest` one is of interest."""
     when = "long-term" if case.given.judged == "years" else "now"
-    longest = longest_span(case, show) if gauged else None
-    judged = Judged(case.given.load, case.factor, when, case.limit(shelf), longest)
+    judged = Judged(case.given.load, case.factor, when, case.limit(shelf), force(longest))
     return sagging_shelf(show, shelf, judged, _captions(case, shelf, show, when))
 
 

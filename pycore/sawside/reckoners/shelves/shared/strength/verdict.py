@@ -1,8 +1,13 @@
 """Whether a shelf keeps its limit, in a few words, and what the eye makes of it."""
 
-from sawside.lengths.fine import fine_text
+from fractions import Fraction
+
+from sawside.lengths.fine import fine_grid, fine_text
 from sawside.wood.numbers import metric, size_text
 from sawside.wood.strength.sag_limits import seen
+
+_FAR = Fraction(1, 20)
+"""A sag of this part of the span is past what the theory holds for, and what anybody wants."""
 
 
 def verdict_text(case, shelf, show):
@@ -11,11 +16,27 @@ def verdict_text(case, shelf, show):
     They are told so finely that the two differ.
     """
     sag, most = shelf.sag * case.factor, case.limit(shelf)
+    if broken := _past_its_strength(case, shelf):
+        return f"It could break: past the strength of {broken.spoken}"
+    if sag > shelf.span * _FAR and sag > most:
+        return f"Far too weak: it would sag over 1/20 of its span, limit {_short(most, show)}"
+    step = fine_grid(show.settings).step
+    if sag <= most and sag < step:
+        limit = f", limit {_short(most, show)}" if most >= step else ""
+        return f"Fine: under {_short(step, show)} {_when(case, shelf)}{limit}"
     figures = [_short(each, show) for each in (sag, most)]
     if figures[0] == figures[1] and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
     found = "Too much" if case.excess(shelf) > 0 else "Fine"
     return f"{found}: {figures[0]} {_when(case, shelf)}, limit {figures[1]}"
+
+
+def _past_its_strength(case, shelf):
+    """What is bent past its strength, or None."""
+    for (_, made_of), stress in zip(case.materials, shelf.stresses, strict=False):
+        if made_of.strength and stress >= made_of.strength.least:
+            return made_of
+    return None
 
 
 def solved_verdict(case, shelf, show, found):
