@@ -1,5 +1,6 @@
 """What is asked about the places of shelves: first how their openings are made."""
 
+from sawside.drawing.choices.case_openings import CASE_OPENINGS
 from sawside.reckoners.declaration import choice, clearance, count, length, number, rows
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKING,
@@ -139,6 +140,7 @@ LAYOUT_FIELDS = (
             "fit": "To fit what goes in",
             "fixed": "Around a fixed shelf",
         },
+        pictures=CASE_OPENINGS,
     ),
     _THINGS,
     height_field(blank_means="Figured from the openings."),

@@ -4,6 +4,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from sawside.drawing.choices.loads import LOADS_ON
+from sawside.drawing.choices.shelf_ends import EDGED, EDGING_PLACES
 from sawside.drawing.choices.standing_loads import STANDING
 from sawside.reckoners.declaration import Choice, choice, length, material, number
 from sawside.reckoners.shared.board_fields import thickness
@@ -106,9 +107,12 @@ def _strip_fields():
         "strip",
         "Edging",
         {"none": "None"} | _EDGES,
+        pictures=EDGED,
         help="Glued along its full length. It holds up its own edge most.",
     )
-    yield choice("strip_place", "Edging position", _STRIP_PLACES, shown_when=_STRIP)
+    yield choice(
+        "strip_place", "Edging position", _STRIP_PLACES, pictures=EDGING_PLACES, shown_when=_STRIP
+    )
     yield _strip_material()
     yield _own_stiffness("strip_own_stiffness", "Edging stiffness", "strip_material")
     yield thickness("strip_thickness", "Edging thickness", help="Front to back.", shown_when=_STRIP)
