@@ -114,6 +114,44 @@ def sag(random):
     return []
 
 
+STEPS = {"span": Fraction(1, 16), "thickness": Fraction(-1, 16), "load": Fraction(1, 10)}
+"""One mark further, or a tenth of a pound, towards too much."""
+
+
+def solved(random):
+    """The same of one that was worked out backwards: it keeps its limit, one step more does not."""
+    solve, creep, most = random.choice(list(STEPS)), 1.5, random.randint(2, 24)
+    values = random_shelf(random)
+    if solve == "span" and values["supports"] == "overhanging":
+        values["supports"] = "resting"
+    limit = {"limit": "own", "own_limit": f"{most}/64 in", "creep": "own", "own_creep": "1.5"}
+    asked = values | limit | {"solve": solve}
+    said = sawside.handle({"do": "reckon", "reckoner": "shelf_strength", "values": asked})
+    if not said["ok"]:
+        kind = said["error"]["kind"]
+        return [] if kind == "impossible" else [f"{said} for {asked}"]
+    answer = said["answers"][0]
+    pounds = answer["text"].split(" lb")[0].replace(",", "")
+    found = Fraction(pounds if solve == "load" else answer["mark"])
+    at, beyond = (
+        creep * sag_of(_with(values, solve, size)) if size > 0 else None
+        for size in (found, found + STEPS[solve])
+    )
+    if at > most / 64 * (1 + CLOSE):
+        return [f"{solve} {found} sags {at}, more than {most}/64, for {asked}"]
+    if beyond is not None and beyond < most / 64 * (1 - CLOSE):
+        return [f"{solve} {found} could be a step further, {beyond}, for {asked}"]
+    return []
+
+
+def _with(values, solve, size):
+    """The form with what was worked out filled in; a load on the whole shelf by the foot."""
+    if solve != "load":
+        return values | {solve: f"{size} in"}
+    over = inches(values, "overhang") if values["supports"] == "overhanging" else 0.0
+    return values | {"own_lb_ft": str(float(size) * 12 / (inches(values, "span") + 2 * over))}
+
+
 def edges(random):
     """The same of one shelf with strips or a cleat: its front, its back and the largest sag."""
     values = random_shelf(random, ("front", "back", "both"), ("none", "none", "back"))

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from fractions import Fraction
+from random import Random
 
 import pytest
 from asking import ask, errors, exact, reckon
@@ -10,6 +11,7 @@ from hypothesis import strategies as st
 
 from sawside.wood.strength.loads import load_of
 from sawside.wood.strength.shelf import Shelf, Strip
+from tests.core.oracles import loaded_shelf
 
 STEP = Fraction(1, 16)
 MOST_SPAN, MOST_LOAD = 240, 10_000
@@ -187,6 +189,12 @@ def test_the_edge_strip_keeps_the_limit_and_the_mark_before_does_not(
     if height > STEP:
         lower = forwards(strip_height=inches(height - STEP), **case)
         assert excess(limit, span, lower) > 0
+
+
+@pytest.mark.parametrize("number", range(60))
+def test_what_is_found_backwards_keeps_the_limit_of_an_independent_beam(number):
+    """Finite elements: span, thickness and load, every support and spread."""
+    assert loaded_shelf.solved(Random(f"limit {number}")) == []
 
 
 def test_a_span_that_a_person_used_comes_back_as_typed():
