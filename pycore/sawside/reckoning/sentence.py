@@ -47,8 +47,13 @@ def sentence(said):
     shown_by = {each.field.shown_when[0] for each in told if each.field.shown_when}
     told = [each for each in told if not _tells_nothing(each, shown_by)]
     whole = ", ".join(_both_at_once([_phrase(each.field, each.echo) for each in told]))
-    whole = _NAME.sub(r"\1", whole)
+    whole = called(whole)
     return whole[:1].upper() + whole[1:]
+
+
+def called(text):
+    """A sum with the names in it as one calls them, without their brackets."""
+    return _NAME.sub(r"\1", text)
 
 
 def _tells_nothing(each, shown_by):

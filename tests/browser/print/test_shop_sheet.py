@@ -105,7 +105,7 @@ def test_the_project_is_printed_to_be_ticked_off_and_its_pieces_labeled(phone, s
     page.get_by_text("5 labels").wait_for()
     assert axe(page)["wrong"] == []
     page.get_by_role("textbox", name="Labels down").fill("2")
-    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
+    page.get_by_text("≈ 2 9/16″ × 5 1/8″").wait_for()
     page.get_by_role("textbox", name="First free label").fill("4")
     page.locator("ol.on-letter li").nth(1).wait_for()
     check_paper(page, (215.9, 279.4))
@@ -139,10 +139,10 @@ def test_what_a_page_kept_before_it_was_closed_is_not_taken_for_another_tabs(pho
     page.get_by_role("textbox", name="Labels down").fill("2")
     page.get_by_role("textbox", name="First free label").fill("4")
     page.wait_for_function(LABELS_OF_STORE, arg="2 ")
-    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
+    page.get_by_text("≈ 2 9/16″ × 5 1/8″").wait_for()
 
     page.reload()
-    page.get_by_text("each ≈ 2 9/16″ × 5 1/8″").wait_for()
+    page.get_by_text("≈ 2 9/16″ × 5 1/8″").wait_for()
     open_place(page, "Project")
     page.wait_for_function(LABELS_OF_STORE, arg="2 4")
     assert not page.get_by_text(LABELS_CHANGED).count()

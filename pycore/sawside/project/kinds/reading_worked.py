@@ -8,6 +8,7 @@ from sawside.lengths.reading.reader import read, read_length
 from sawside.lengths.show import Show
 from sawside.reckoning.answers import length_told, refuse_beyond_a_mile
 from sawside.reckoning.reading import typed_told
+from sawside.reckoning.sentence import called
 
 MOST_OFF = 12
 """Inches: whoever may be off by more has not measured."""
@@ -80,7 +81,7 @@ class ReadingWorked:
     @property
     def summary(self):
         """How the text was understood, and what was read of a tape that errs."""
-        echo = self.reading.echo
+        echo = called(self.reading.echo)
         return f"{echo} with {self.entry['tape']}, corrected" if "tape" in self.entry else echo
 
     answers = property(lambda self: [self.headline])
