@@ -35,9 +35,9 @@ def test_next_adds_a_row_and_goes_on_from_one_that_is_left_empty(page):
 def test_only_what_says_more_than_was_typed_is_echoed(page):
     open_question(page, "picture frame", "Mitered length")
     type_into(page, "Stock width", "2 1/4")
-    type_into(page, "Measured length", "31.6")
+    type_into(page, "Measured length", "31+5/8")
     length = page.locator(".field", has=page.get_by_label("Measured length", exact=True))
-    length.locator(".echo").get_by_text("=").wait_for()
+    length.locator(".echo").get_by_text("= 31 5/8″").wait_for()
     width = page.locator(".field", has=page.get_by_label("Stock width", exact=True))
     assert width.locator(".echo").text_content() == ""
 
