@@ -3,7 +3,7 @@
 Heights of the record cabinet's shelves and readings of its alcove.
 """
 
-from tests.browser.hand import open_question, tap_keys, type_into
+from tests.browser.hand import choose, open_question, tap_keys, type_into
 from tests.browser.project.in_project import keep_reading, take
 
 
@@ -30,6 +30,14 @@ def test_next_adds_a_row_and_goes_on_from_one_that_is_left_empty(page):
     key(page, "Next")
     assert rows_of(page) == ["48", "47 7/8", "47"]
     assert not page.evaluate("Boolean(document.activeElement.closest('.field-many'))")
+
+
+def test_a_list_that_hangs_on_a_choice_can_be_filled_in_once_it_is_asked(page):
+    open_question(page, "hole grid", "Shelves on a hole grid")
+    choose(page, "Spacing", "My own heights")
+    page.locator(".field-many .row input").first.tap()
+    tap_keys(page, "12")
+    assert rows_of(page) == ["12"]
 
 
 def test_only_what_says_more_than_was_typed_is_echoed(page):
