@@ -3,7 +3,15 @@
 Each test walks a whole job, in the record cabinet's numbers.
 """
 
-from tests.browser.hand import choose, keep_as, open_place, open_question, tap_keys, type_into
+from tests.browser.hand import (
+    choose,
+    field_called,
+    keep_as,
+    open_place,
+    open_question,
+    tap_keys,
+    type_into,
+)
 from tests.browser.words import SAVE, SAVED, STILL_NEED, UNSAVED_EDIT, YOU_HAVE_UNSAVED_EDIT
 
 
@@ -119,8 +127,8 @@ def test_nothing_is_red_before_a_field_is_left_and_a_hardware_enter_goes_on(page
     field.locator(".error:not(.quiet):not(:empty)").wait_for()
     assert field.locator("input").get_attribute("aria-invalid") == "true"
 
+    field_called(page, "How many").fill("dozen")
     field = page.locator(".field", has=page.get_by_label("How many", exact=True))
-    field.locator("input").fill("dozen")
     field.locator(".error:not(:empty)").get_by_text("dozen").wait_for()
 
 

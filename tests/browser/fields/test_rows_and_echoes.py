@@ -3,7 +3,7 @@
 Heights of the record cabinet's shelves and readings of its alcove.
 """
 
-from tests.browser.hand import open_question, tap_keys, type_into
+from tests.browser.hand import choose, open_question, tap_keys, type_into
 from tests.browser.project.in_project import keep_reading, take
 
 
@@ -32,12 +32,20 @@ def test_next_adds_a_row_and_goes_on_from_one_that_is_left_empty(page):
     assert not page.evaluate("Boolean(document.activeElement.closest('.field-many'))")
 
 
+def test_a_list_that_hangs_on_a_choice_can_be_filled_in_once_it_is_asked(page):
+    open_question(page, "hole grid", "Shelves on a hole grid")
+    choose(page, "Spacing", "My own heights")
+    page.locator(".field-many .row input").first.tap()
+    tap_keys(page, "12")
+    assert rows_of(page) == ["12"]
+
+
 def test_only_what_says_more_than_was_typed_is_echoed(page):
     open_question(page, "picture frame", "Mitered length")
     type_into(page, "Stock width", "2 1/4")
-    type_into(page, "Measured length", "31.6")
+    type_into(page, "Measured length", "31+5/8")
     length = page.locator(".field", has=page.get_by_label("Measured length", exact=True))
-    length.locator(".echo").get_by_text("=").wait_for()
+    length.locator(".echo").get_by_text("= 31 5/8″").wait_for()
     width = page.locator(".field", has=page.get_by_label("Stock width", exact=True))
     assert width.locator(".echo").text_content() == ""
 

@@ -1,4 +1,3 @@
-import { firstIn } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { fromProject } from "../forms/from-project.js";
 import { offering } from "../forms/question-fields.js";
@@ -32,17 +31,17 @@ export function questionForm(app, { declared, entry, onInput, opening }) {
     },
   });
   /** @param {string} key */
-  const inputOf = (key) => firstIn(drawn.node, `[name="${key}"]`);
+  const declaredAs = (key) => declared.fields.find((field) => field.key === key);
 
   return {
     ...drawn,
     /**
-     * What a field is called that can be opened; "" for one that isn't asked for now.
+     * What a field is called that can be opened; "" where there is none.
      * @param {string} key
      */
-    labelOf: (key) => (inputOf(key) && declared.fields.find((field) => field.key === key)?.label) || "",
+    labelOf: (key) => declaredAs(key)?.label ?? "",
     /** @param {string} key */
-    openField: (key) => inputOf(key)?.focus(),
+    openField: (key) => declaredAs(key) && drawn.open(key),
     isBlank: () => Object.values(drawn.values()).every((value) => String(value) === ""),
   };
 }

@@ -56,7 +56,9 @@ function setOf(fields, { current, widgetOf, put, isAsked, changed }) {
   let before = {};
   let isApart = false;
   const now = (/** @type {string} */ each) => current[each] ?? "";
-  widgetOf(first).line.append(key);
+  const { line } = widgetOf(first);
+  line.append(key);
+  line.classList.add("with-apart");
 
   function draw() {
     key.textContent = isApart ? words.together : words.apart;

@@ -24,5 +24,6 @@ export function helpOnFocus(node, help) {
     helped?.classList.remove("helped");
     node.classList.add("helped");
     helped = node;
+    node.scrollIntoView({ block: "nearest" });
   });
 }

@@ -121,8 +121,16 @@ function rowsOf(field) {
       unwrap: (/** @type {Record<string, any>} */ typed) => typed,
       placeOf: (/** @type {Wrong} */ { part }) => part,
     };
+  // What the list hangs on stands outside of its rows.
   /** @type {DrawnField} */
-  const item = { ...field, kind: "length", key: ITEM, label: field.row_label ?? field.label, help: null };
+  const item = {
+    ...field,
+    kind: "length",
+    key: ITEM,
+    label: field.row_label ?? field.label,
+    help: null,
+    shown_when: [],
+  };
   return {
     fields: [item],
     least: 1,

@@ -1,6 +1,7 @@
 /** @import { DrawnField, Typed } from "../widget.d.ts" */
 
 const NOTHING = "–";
+const ASIDE = / \(.*\)$/;
 /** Letters of a folded row, about two lines of the narrowest phone. */
 const MOST = 72;
 
@@ -9,10 +10,10 @@ const MOST = 72;
  * @param {DrawnField} field
  * @param {Typed | undefined} value
  */
-function saidOf({ kind, choices = [], unit, blank_shows: shows }, value) {
+function saidOf({ kind, choices = [], choices_from: own, unit, blank_shows: shows }, value) {
   if (Array.isArray(value)) return String(value.filter(isFilledIn).length || NOTHING);
   const chosen = choices.find((choice) => choice.value === (value ?? ""));
-  if (chosen) return chosen.label;
+  if (chosen) return own ? chosen.label : inSentence(chosen.label.replace(ASIDE, ""));
   if (!value) return shows ?? NOTHING;
   if (kind === "angle" && /\d$/.test(value)) return `${value}°`;
   return kind === "number" && unit ? `${value} ${unit}` : value;
