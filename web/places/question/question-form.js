@@ -1,4 +1,3 @@
-import { firstIn } from "../../widgets/element.js";
 import { form } from "../../widgets/fields/form.js";
 import { fromProject } from "../forms/from-project.js";
 import { offering } from "../forms/question-fields.js";
@@ -31,18 +30,12 @@ export function questionForm(app, { declared, entry, onInput, opening }) {
       app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
     },
   });
-  /** @param {string} key */
-  const inputOf = (key) => firstIn(drawn.node, `[name="${key}"]`);
-
   return {
     ...drawn,
     /**
-     * What a field is called that can be opened; "" for one that isn't asked for now.
+     * What a field is called; "" where there is none.
      * @param {string} key
      */
-    labelOf: (key) => (inputOf(key) && declared.fields.find((field) => field.key === key)?.label) || "",
-    /** @param {string} key */
-    openField: (key) => inputOf(key)?.focus(),
-    isBlank: () => Object.values(drawn.values()).every((value) => String(value) === ""),
+    labelOf: (key) => declared.fields.find((field) => field.key === key)?.label ?? "",
   };
 }

@@ -32,11 +32,8 @@ export function questionPicture(asks, fields) {
       node.classList.remove("waiting");
       if (drawn || isDrawn) draw(drawn);
     },
-    /** @param {boolean} isBegunAgain nothing is filled in any more */
-    wait(isBegunAgain) {
-      if (isBegunAgain) draw(null);
-      node.classList.toggle("waiting", isDrawn);
-    },
+    wait: () => node.classList.toggle("waiting", isDrawn),
+    clear: () => draw(null),
   };
 }
 
