@@ -16,17 +16,17 @@ import { headline } from "./headline.js";
  * All of the answer of a question but its number, which stands in the bar: what is more than a line opens.
  * @param {Reckoning} answer
  * @param {Child[]} acts what can be done with it
+ * @param {Set<string>} inFull the cautions that stand below in full
  */
-export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts) =>
+export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts, inFull) =>
   present([
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
     element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
-    cautions(answer.cautions),
+    cautions(answer.cautions.filter(({ full }) => !inFull.has(full))),
     answer.tape ? tape(answer.tape) : null,
     ...moreAnswers(others),
-    working(answer.working, answer.source),
-    acts.length ? element("div", { class: "answer-acts" }, acts) : null,
+    element("div", { class: "answer-acts" }, working(answer.working, answer.source), acts),
   ]);
 
 /** @param {string} label */

@@ -29,10 +29,10 @@ export function questionAsked(app, { declared, entry, of }) {
   const opening = () => ({ unit: draft.unit(), peek: result.peek, whenDone: result.goTo });
   const fields = questionForm(app, { declared, entry, onInput: typed, opening });
   const draft = questionDraft(app, declared.key, entry, fields, of);
-  const { values, openField, labelOf } = fields;
+  const { values, open, labelOf } = fields;
   const keeper = keeping(app, { declared, entry, draft, values, after: kept });
-  const result = questionResult(app, { declared, entry, keeper, values, openField });
-  const picture = questionPicture(declared.asks, { labelOf, open: openField });
+  const result = questionResult(app, { declared, entry, keeper, values, openField: open });
+  const picture = questionPicture(declared.asks, { labelOf, open });
   const reckon = latest(askInProject(app, keeper.correction));
 
   /** @param {Record<string, Typed>} now */
@@ -55,7 +55,7 @@ export function questionAsked(app, { declared, entry, of }) {
   function show(answer) {
     result.show(answer);
     if (answer.ok) picture.show(answer.drawing);
-    else picture.wait(fields.isBlank());
+    else picture.wait();
     const { beside: errors, wanted: needed } = result.errors();
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
@@ -71,8 +71,10 @@ export function questionAsked(app, { declared, entry, of }) {
   /** @param {Record<string, Typed>} now */
   function fill(now) {
     draft.drop();
+    picture.clear();
     fields.set(now);
     typed(values());
+    foot.closest("main")?.scrollTo(0, 0);
   }
 
   const last = draft.lastAnswer();

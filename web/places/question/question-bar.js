@@ -43,9 +43,11 @@ export function questionBar({ toWhole, toField, keeper }) {
      * @param {Named[]} fields
      */
     unanswered(errors, fields) {
-      const [first] = [...errors.beside, ...errors.wanted];
+      const key = [...errors.beside, ...errors.wanted].find(({ field }) =>
+        fields.some((each) => each.key === field),
+      )?.field;
       said.replaceChildren(...(errors.beside.length ? [check(errors, fields)] : unanswered(errors, fields)));
-      said.onclick = () => toField(first?.field ?? "");
+      said.onclick = () => key && toField(key);
       toAnswer(false);
     },
   };

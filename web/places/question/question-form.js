@@ -30,18 +30,12 @@ export function questionForm(app, { declared, entry, onInput, opening }) {
       app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
     },
   });
-  /** @param {string} key */
-  const declaredAs = (key) => declared.fields.find((field) => field.key === key);
-
   return {
     ...drawn,
     /**
-     * What a field is called that can be opened; "" where there is none.
+     * What a field is called; "" where there is none.
      * @param {string} key
      */
-    labelOf: (key) => declaredAs(key)?.label ?? "",
-    /** @param {string} key */
-    openField: (key) => declaredAs(key) && drawn.open(key),
-    isBlank: () => Object.values(drawn.values()).every((value) => String(value) === ""),
+    labelOf: (key) => declared.fields.find((field) => field.key === key)?.label ?? "",
   };
 }

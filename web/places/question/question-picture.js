@@ -5,7 +5,7 @@ import { drawing } from "../../widgets/pictures/drawing.js";
 /** @import { Fields } from "../../widgets/pictures/picture.d.ts" */
 
 /** How high it gets, so that the fields below it stay in sight. */
-const HIGH = 172;
+export const HIGH = 172;
 
 /**
  * The drawing of the answer above the fields, which its dimensions open; before there is one, what the question asks.
@@ -32,11 +32,8 @@ export function questionPicture(asks, fields) {
       node.classList.remove("waiting");
       if (drawn || isDrawn) draw(drawn);
     },
-    /** @param {boolean} isBegunAgain nothing is filled in any more */
-    wait(isBegunAgain) {
-      if (isBegunAgain) draw(null);
-      node.classList.toggle("waiting", isDrawn);
-    },
+    wait: () => node.classList.toggle("waiting", isDrawn),
+    clear: () => draw(null),
   };
 }
 

@@ -28,7 +28,7 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   const errors = () => sortedErrors(shown, declared.fields, values());
   const bar = questionBar({ toWhole: () => whole.scrollIntoView({ block: "start" }), toField: openField, keeper });
   let whole = element("div", { class: "answer-whole", hidden: true });
-  const today = cautionsToday(app);
+  const today = cautionsToday(app, () => shown && show(shown));
   // Only the bar is read aloud as it changes.
   const live = { role: "group", "aria-label": "Answer", "aria-live": "off" };
   const node = element("output", { class: "answered", name: "result", tabindex: "-1", ...live }, bar.node, whole);
@@ -55,7 +55,7 @@ export function questionResult(app, { declared, entry, keeper, values, openField
     else bar.unanswered(errors(), declared.fields);
     const before = whole;
     whole = element("div", { class: "answer-whole", hidden: !answer.ok });
-    if (answer.ok) whole.append(...wholeAnswer(answer, acts(answer)));
+    if (answer.ok) whole.append(...wholeAnswer(answer, acts(answer), today.shown()));
     openAgain(before, whole);
     before.replaceWith(whole);
   }

@@ -59,7 +59,7 @@ const rowsOf = (rows) =>
   );
 
 /** @param {Lengths} value */
-const listFold = (value) => fold(`${value.label}, ${value.items.length}`, listOf(value));
+const listFold = (value) => fold(`${value.label} (${value.items.length})`, listOf(value));
 
 /** @param {Lengths} value */
 const listOf = (value) =>

@@ -12,10 +12,12 @@ const WIDTH = 328;
 const EDGE = 6;
 const MARGIN = 3;
 const LINE = 1.2;
+/** So far from the end of its line a dimension's text may stand. */
+const BESIDE = 34;
 /** Lower than this the drawing itself could not be read, whatever room it is to take. */
 const LOWEST = 44;
-/** How much higher than it should be a drawing may get before its letters are smaller, or some can't be read. */
-const HIGHER = [1, 1.3, 1.7, Infinity];
+/** How much higher than it should be a drawing may get, so that each text stands where it belongs. */
+const HIGHER = [1, 1.25, 1.5];
 
 /**
  * A drawing of the core as SVG: it sends shapes in real units, here they are only scaled to the screen, and each text
@@ -28,12 +30,19 @@ const HIGHER = [1, 1.3, 1.7, Infinity];
  */
 export function drawing(drawn, { look = "", high = Infinity, fields } = {}) {
   const classes = [`drawing ${look}`, `drawing drawing-small ${look}`];
-  const tries = [...new Set(HIGHER.map((share) => high * share))].flatMap((most) =>
+  const heights = high === Infinity ? [] : HIGHER.map((share) => high * share);
+  const tries = [...heights, Infinity].flatMap((most) =>
     classes.map((className) => () => lowEnough(drawn, className, most, fields)),
   );
-  let whole = tries[0]();
-  for (const next of tries.slice(1)) if (!whole.isLegible) whole = next();
-  return whole.node;
+  /** @type {ReturnType<typeof laidOut> | null} */
+  let best = null;
+  for (const [at, next] of tries.entries()) {
+    if (at >= 2 * heights.length && best?.isLegible) break;
+    const tried = next();
+    if (!best?.isLegible) best = tried;
+    if (tried.isLegible && (tried.isClear || heights.length === 0)) return tried.node;
+  }
+  return best?.node ?? svgElement("svg");
 }
 
 /**
@@ -87,7 +96,23 @@ function laidOut(drawn, className, whole, fields) {
   const node = touched.length
     ? svgElement("svg", size, svgElement("g", named, nodes), touched)
     : svgElement("svg", { ...size, ...named }, nodes);
-  return { node, high: to - from, isLegible: placed.every(({ isSqueezed }) => !isSqueezed) };
+  return {
+    node,
+    high: to - from,
+    isLegible: placed.every(({ isSqueezed }) => !isSqueezed),
+    isClear: placed.every(isNear),
+  };
+}
+
+/**
+ * Whether a text stands where one looks for it: without a leader, and a dimension's beside its line.
+ * @param {Placed} text
+ */
+function isNear({ leader, along, x, y }) {
+  if (leader) return false;
+  if (!along) return true;
+  const [[x0, y0], [x1, y1]] = along;
+  return Math.hypot(x - (x0 + x1) / 2, y - (y0 + y1) / 2) < Math.hypot(x1 - x0, y1 - y0) / 2 + BESIDE;
 }
 
 /**
