@@ -11,7 +11,8 @@ from sawside.drawing.miters.run_path import outward, path_of
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.show import angle_text
 
-_THICK, _THIN = 20.0, 7.0
+_THICK, _THIN, _ALL = 22.0, 7.0, 45.0
+"""A layer at most and at least, and all layers together as far as that goes."""
 _LEGIBLE = 15
 _BEHIND = 7
 _MOST_DIMENSIONS = 6
@@ -30,18 +31,17 @@ def run_plan(show, given, run, pieces):
     thick = _thick(path.longs, run, layers)
     whole = thick * layers
     numbers = {piece: number for number, piece in enumerate(pieces, 1)}
-    shapes, seen = [], []
+    shapes = []
     for piece in sorted(pieces, key=lambda piece: piece.leg.wall):
-        outline = _outline(piece, path, thick)
-        seen += outline
+        outline = _outline(piece, path, thick, whole)
         shapes += _piece(outline, piece, numbers[piece], thick)
     shapes = [*_walls(path, run), *shapes, *_angles(path, run, whole)]
-    if thick < _LEGIBLE:
+    if layers == 1 and thick < _LEGIBLE:
         shapes += _numbers_beside(path, numbers, whole)
     if len(lengths) <= _MOST_DIMENSIONS:
         shapes += _dimensions(show, given, run, path, whole, base)
         shapes += _outermost(show, run, path, whole, base, pieces)
-    return drawing(_words(show, given, run, pieces), _box([*seen, *path.places]), shapes)
+    return drawing(_words(show, given, run, pieces), _box(shapes), shapes)
 
 
 def _base(lengths, closed):
@@ -50,45 +50,53 @@ def _base(lengths, closed):
     return len(lengths) // 2 if len(lengths) % 2 else lengths.index(max(lengths))
 
 
-def _box(places):
-    xs, ys = zip(*places, strict=True)
-    return min(xs) - 24, min(ys) - 24, max(xs) + 24, max(ys) + 24
+def _box(shapes):
+    xs, ys = zip(*(place for shape in shapes for place in shape.get("points", ())), strict=True)
+    return min(xs) - 8, min(ys) - 8, max(xs) + 8, max(ys) + 8
 
 
 def _thick(longs, run, layers):
     """How thick a layer is drawn: thinner where inside corners would leave nothing of a wall."""
-    thick = _THICK if layers == 1 else max(_THICK * 2 / layers, _THIN)
+    thick = max(min(_THICK, _ALL / layers), _THIN)
     for leg in run.legs:
-        takes = sum(tan(radians(-float(j.setting))) for j in leg.joints if j.is_inside)
-        if takes > 0:
+        takes = sum(_takes(joint) for joint in leg.joints)
+        if takes > 0 and not leg.is_cap:
             thick = min(thick, (longs[leg.wall - 1] - 12) / takes / layers)
     return max(thick, _THIN / 2)
 
 
-def _outline(piece, path, thick):
+def _takes(joint):
+    """How much of a wall an end takes, for each 1 that the molding is thick."""
+    if joint.kind == "returned":
+        return 1
+    return tan(radians(-float(joint.setting))) if joint.is_inside else 0
+
+
+def _outline(piece, path, thick, whole):
     """The corners of a piece as drawn: its back from left to right, its face from right to left."""
     leg, under = piece.leg, thick * (piece.layer - 1)
     start, stop = path.offset(under)[leg.wall - 1]
     along = path.directions[leg.wall - 1]
     out = outward(along)
     if leg.is_cap:
-        return _cap(piece, path, under, thick, along, out)
+        return _cap(piece, path, (under, under + thick, whole), along, out)
     corners = []
     for end, way, joint, side in ((start, 1, leg.left, "left"), (stop, -1, leg.right, "right")):
-        back, face = _cut(joint, thick, under, side)
+        back, face = _cut(joint, thick, whole - under, side)
         corners.append(_moved(end, along, way * back, out, 0))
         corners.append(_moved(end, along, way * face, out, thick))
     left_back, left_face, right_back, right_face = corners
     return [left_back, right_back, right_face, left_face]
 
 
-def _cut(joint, thick, under, side):
-    """What an end takes off its line at the back and at the face, as drawn."""
+def _cut(joint, thick, above, side):
+    """What an end takes off its line at the back and at the face, as drawn; `above` is how far the
+    layer and all above it stand out."""
     degrees = float(joint.setting)
     if joint.kind == "mitered":
         return 0, -thick * tan(radians(degrees))
     if joint.kind == "returned":
-        return -under, -under - thick
+        return above, above - thick
     if joint.kind == "scarfed":
         half = thick / 2 if side == "left" else -thick / 2
         return half, -half
@@ -101,13 +109,14 @@ def _cut(joint, thick, under, side):
     return thick / sin(turn) + _UNDERCUT * thick, thick * (1 + cos(turn)) / sin(turn)
 
 
-def _cap(piece, path, under, thick, along, out):
-    """The small piece that closes an end: its back along the end, its face beyond it."""
+def _cap(piece, path, depths, along, out):
+    """The small piece that closes an end: its back along the end, its face beyond it. `depths` are
+    those of its back, of its face and of all layers."""
     left = piece.leg.key.startswith("left")
     foot = path.places[0 if left else -1]
     way = -1 if left else 1
-    near, far = under, under + thick
-    places = ((near, 0), (near, near), (far, far), (far, 0))
+    near, far, whole = depths
+    places = ((near - whole, 0), (near - whole, near), (far - whole, far), (far - whole, 0))
     return [_moved(foot, along, way * x, out, y) for x, y in places]
 
 
@@ -148,13 +157,14 @@ def _walls(path, run):
 
 
 def _angles(path, run, whole):
-    """The corners that aren't square, beside them: in the room, or in what is wrapped."""
+    """The corners that aren't square, and which are coped, beside them: in the room, or in what is
+    wrapped."""
     for number, corner in enumerate(run.corners):
-        if corner.degrees == 90:
-            continue
-        inside = corner.turn == "inside"
-        place = path.offset(whole + 14 if inside else -16)[number][1]
-        yield label(place, angle_text(corner.degrees, 2), "note")
+        told = [] if corner.degrees == 90 else [angle_text(corner.degrees, 2)]
+        told += ["cope"] if corner.is_coped else []
+        if told:
+            place = path.offset(whole + 16 if corner.turn == "inside" else -16)[number][1]
+            yield label(place, ", ".join(told), "note")
 
 
 def _numbers_beside(path, numbers, whole):
@@ -178,7 +188,8 @@ def _dimensions(show, given, run, path, whole, base):
         elif turns == {"outside"} and not _is_front(run, at, base):
             yield dimension(stop, start, whole + 24, text, field="walls")
         else:
-            yield dimension(start, stop, 26, text, field="walls")
+            off = 44 if turns == {"outside"} else 26
+            yield dimension(start, stop, off, text, field="walls")
 
 
 def _turns_of(run, wall):

@@ -155,8 +155,7 @@ RECKONER = Reckoner(
     words=(
         "molding, wrap, cope, coped, coping, coped joint, baseboard, base, trim, inside corner, "
         "outside corner, return, mitered return, self-return, around a case, column, column wrap, "
-        "island, chimney breast, plinth, alcove, bay, room, walls, layers, build up, mitered, "
-        "parallelogram, scribe, square cut, scarf"
+        "island, chimney breast, plinth, alcove, bay, room, walls, layers, build up, mitered"
     ),
     order=215,
     job="molding",
