@@ -52,6 +52,7 @@ AT_AN_END = {
     ("shelf_edge_strip", "strip_height"),
     ("shelves_around_a_fixed_one", "marks"),
     ("molding_run", "short_sides"),
+    ("crown", "bottoms"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
 }

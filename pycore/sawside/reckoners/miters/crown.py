@@ -46,6 +46,7 @@ def compute(given, show):
         cautions=(*cautions_at_the_saw(*short), *_CAUTIONS),
         parts=(_part(show, piece, face_alone),) if piece.edges else (),
         ends=_ends(piece),
+        main="miter",
     )
 
 
@@ -137,11 +138,11 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
+        Answer("first", "First piece, tip to tip", must="reach"),
         Answer("miter", "Miter, cut flat", "angle", sets="turned"),
         Answer("tilt", "Bevel, cut flat", "angle", sets="tilted", with_turn="miter"),
         Answer("right_miter", "Miter, cut flat, right end", "angle", sets="turned"),
         Answer("right_tilt", "Bevel, cut flat, right end", "angle", **_RIGHT_TILT),
-        Answer("first", "First piece, tip to tip", must="reach"),
         Answer("pieces", "Tip to tip, in cutting order", "lengths", must="reach"),
         Answer("tops", "Top edges", "lengths", must="agree"),
         Answer("bottoms", "Bottom edges", "lengths", must="agree"),
