@@ -5,6 +5,7 @@ The judge builds half-spaces with vectors and shares no geometry with the questi
 
 from tests.bench.core.judged import judged
 from tests.core.oracles import (
+    crown_runs,
     molding_runs,
     put_together,
     rings_together,
@@ -20,6 +21,7 @@ CHECKS = (
     *molding_runs.CHECKS,
     *strips_together.CHECKS,
     *sprung_corners.CHECKS,
+    *crown_runs.CHECKS,
     *sloping_boxes.CHECKS,
 )
 

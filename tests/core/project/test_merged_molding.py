@@ -1,5 +1,6 @@
-"""Moldings around a case and coped walls, kept while they were questions of their own: what they
-answered then is what the run of molding answers now, under the names and labels of then."""
+"""Moldings around a case and coped walls, kept while they were questions of their own, and pieces
+of crown, kept before there were runs of it: what they answered then is answered now, under the
+names and labels of then."""
 
 import json
 from fractions import Fraction
@@ -17,7 +18,12 @@ from sawside.reckoning.reckon import find
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
 
-LINES = json.loads((Path(__file__).parent / "merged" / "molding.json").read_text())["lines"]
+KEPT = Path(__file__).parent / "merged"
+LINES = [
+    line
+    for name in ("molding", "crown")
+    for line in json.loads((KEPT / f"{name}.json").read_text())["lines"]
+]
 CLOSE = Fraction(1, 10**24)
 SIZES = ("length", "width", "thickness", "long_side", "short_side")
 
@@ -82,6 +88,7 @@ def test_the_marks_that_were_told_are_still_told(kept):
 
 @pytest.mark.parametrize("kept", LINES[::9], ids=lambda kept: kept["question"])
 def test_a_project_of_before_opens_with_its_cut_pieces(kept):
+    cut = {part["key"]: [{}] for part in kept["parts"][:1]}
     entry = {
         "id": "1",
         "kind": "line",
@@ -89,13 +96,13 @@ def test_a_project_of_before_opens_with_its_cut_pieces(kept):
         "reckoner": kept["question"],
         "values": kept["values"],
         "unit": kept["settings"].get("unit", "in"),
-        "cut": {kept["parts"][0]["key"]: [{}]},
+        "cut": cut,
     }
     old = {"schema": 5, "settings": kept["settings"], "entries": [entry], "next": 2}
     seen = sawside.handle({"do": "view", "document": begun() | old})
     assert seen["ok"], seen
     assert [entry["error"] for entry in seen["entries"]] == [None]
-    assert sum(piece["cut"] for piece in seen["pieces"]) == 1
+    assert sum(piece["cut"] for piece in seen["pieces"]) == len(cut)
     assert len(seen["pieces"]) == len(kept["parts"])
 
 

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 from sawside.reckoners import RECKONERS
 
 FIELDS = [
-    ("crown", {"left_end": "outside"}, "left_corner"),
-    ("crown", {"right_end": "outside"}, "right_corner"),
+    ("crown", {"of": "one", "left_end": "outside"}, "left_corner"),
+    ("crown", {"of": "one", "right_end": "outside"}, "right_corner"),
     ("edge_strip", {"left_end": "miter"}, "left_corner"),
     ("mitered_length", {"left_end": "corner"}, "left_corner"),
     ("mitered_length", {"right_end": "unequal", "right_neighbor": "2"}, "right_corner"),
@@ -62,7 +62,12 @@ INSIDE_WALLS = [
     {"length": "20"},
 ]
 INSIDE = [
-    ("crown", {"left_end": "inside", "left_corner": "270"}, ("left_corner", None, None), CHOOSE),
+    (
+        "crown",
+        {"of": "one", "left_end": "inside", "left_corner": "270"},
+        ("left_corner", None, None),
+        CHOOSE,
+    ),
     ("molding_run", {"walls": INSIDE_WALLS}, ("walls", 1, "corner"), "or choose Outside"),
     (
         "edge_strip",

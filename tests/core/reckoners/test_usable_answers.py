@@ -52,6 +52,7 @@ AT_AN_END = {
     ("shelf_strength", "strip_height"),
     ("shelf_layout", "marks"),
     ("molding_run", "short_sides"),
+    ("crown", "bottoms"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
 }

@@ -30,6 +30,7 @@ NOT_ARITHMETIC = re.compile(
             r"^As closely as you measured",
             r"^The back of (each layer|the rabbet)",
             r"^With the other joints pulled tight",
+            r"^All the corners turn",
             r"^To picture it:",
             r": flush with the panel",
             r": laps the next strip, adds its",

@@ -7,7 +7,7 @@ above, x to the right and y down, the molding lies at the right hand of whoever 
 from dataclasses import dataclass
 from math import cos, hypot, radians, sin
 
-_WIDE, _HIGH = 250, 200
+_WIDE, _HIGH = 200, 170
 _LEAST = 0.34
 """Of the longest wall as it is drawn."""
 _ROUNDS = 40

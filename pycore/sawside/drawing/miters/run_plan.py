@@ -4,44 +4,42 @@ The pieces are numbered in the order in which they are cut and go up. Walls and 
 so that joints stay legible, not to scale; figures are told.
 """
 
-from math import cos, radians, sin, tan
-
 from sawside.drawing.lazy import lazy
-from sawside.drawing.miters.run_path import outward, path_of
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon
+from sawside.drawing.miters.run_path import path_of
+from sawside.drawing.miters.run_pieces import LEGIBLE, center, outline_of, piece_drawn, thickness
+from sawside.drawing.shapes import dimension, drawing, label, polygon
 from sawside.lengths.show import angle_text
 
-_THICK, _THIN = 20.0, 7.0
-_LEGIBLE = 15
 _BEHIND = 7
 _MOST_DIMENSIONS = 6
-_UNDERCUT = 0.4
-"""How far a coped end is drawn leaning back from its edge, as a part of its thickness."""
 
 
 @lazy
-def run_plan(show, given, run, pieces):
-    """The plan, with the middle wall of a row, or the longest, level; `pieces` in their order."""
+def run_plan(show, given, run, pieces, outermost=None):
+    """The plan, with the middle wall of a row, or the longest, level; `pieces` in their order.
+
+    `outermost` is what the outermost line of the molding is called, and its length by wall; else it
+    is the outside face.
+    """
     lengths = [float(wall.length) for wall in given.walls]
     turns = [float(corner.turned) for corner in run.corners]
     base = _base(lengths, run.closed)
     path = path_of(lengths, turns, closed=run.closed, base=base)
-    layers = len(given.layers)
-    thick = _thick(path.longs, run, layers)
+    layers = max(piece.layer for piece in pieces)
+    thick = thickness(path.longs, run, layers)
     whole = thick * layers
     numbers = {piece: number for number, piece in enumerate(pieces, 1)}
-    shapes, seen = [], []
+    shapes = []
     for piece in sorted(pieces, key=lambda piece: piece.leg.wall):
-        outline = _outline(piece, path, thick)
-        seen += outline
-        shapes += _piece(outline, piece, numbers[piece], thick)
+        outline = outline_of(piece, path, thick, whole)
+        shapes += piece_drawn(outline, piece, numbers[piece], thick)
     shapes = [*_walls(path, run), *shapes, *_angles(path, run, whole)]
-    if thick < _LEGIBLE:
+    if layers == 1 and thick < LEGIBLE:
         shapes += _numbers_beside(path, numbers, whole)
     if len(lengths) <= _MOST_DIMENSIONS:
         shapes += _dimensions(show, given, run, path, whole, base)
-        shapes += _outermost(show, run, path, whole, base, pieces)
-    return drawing(_words(show, given, run, pieces), _box([*seen, *path.places]), shapes)
+        shapes += _outermost(show, run, path, whole, base, outermost or _faces(pieces))
+    return drawing(_words(show, run, pieces), _box(shapes), shapes)
 
 
 def _base(lengths, closed):
@@ -50,87 +48,9 @@ def _base(lengths, closed):
     return len(lengths) // 2 if len(lengths) % 2 else lengths.index(max(lengths))
 
 
-def _box(places):
-    xs, ys = zip(*places, strict=True)
-    return min(xs) - 24, min(ys) - 24, max(xs) + 24, max(ys) + 24
-
-
-def _thick(longs, run, layers):
-    """How thick a layer is drawn: thinner where inside corners would leave nothing of a wall."""
-    thick = _THICK if layers == 1 else max(_THICK * 2 / layers, _THIN)
-    for leg in run.legs:
-        takes = sum(tan(radians(-float(j.setting))) for j in leg.joints if j.is_inside)
-        if takes > 0:
-            thick = min(thick, (longs[leg.wall - 1] - 12) / takes / layers)
-    return max(thick, _THIN / 2)
-
-
-def _outline(piece, path, thick):
-    """The corners of a piece as drawn: its back from left to right, its face from right to left."""
-    leg, under = piece.leg, thick * (piece.layer - 1)
-    start, stop = path.offset(under)[leg.wall - 1]
-    along = path.directions[leg.wall - 1]
-    out = outward(along)
-    if leg.is_cap:
-        return _cap(piece, path, under, thick, along, out)
-    corners = []
-    for end, way, joint, side in ((start, 1, leg.left, "left"), (stop, -1, leg.right, "right")):
-        back, face = _cut(joint, thick, under, side)
-        corners.append(_moved(end, along, way * back, out, 0))
-        corners.append(_moved(end, along, way * face, out, thick))
-    left_back, left_face, right_back, right_face = corners
-    return [left_back, right_back, right_face, left_face]
-
-
-def _cut(joint, thick, under, side):
-    """What an end takes off its line at the back and at the face, as drawn."""
-    degrees = float(joint.setting)
-    if joint.kind == "mitered":
-        return 0, -thick * tan(radians(degrees))
-    if joint.kind == "returned":
-        return -under, -under - thick
-    if joint.kind == "scarfed":
-        half = thick / 2 if side == "left" else -thick / 2
-        return half, -half
-    if joint.kind == "square":
-        return 0, 0
-    turn = radians(float(joint.corner))
-    if joint.kind == "butted":
-        back = max(thick * cos(turn) / sin(turn), 0)
-        return back, back
-    return thick / sin(turn) + _UNDERCUT * thick, thick * (1 + cos(turn)) / sin(turn)
-
-
-def _cap(piece, path, under, thick, along, out):
-    """The small piece that closes an end: its back along the end, its face beyond it."""
-    left = piece.leg.key.startswith("left")
-    foot = path.places[0 if left else -1]
-    way = -1 if left else 1
-    near, far = under, under + thick
-    places = ((near, 0), (near, near), (far, far), (far, 0))
-    return [_moved(foot, along, way * x, out, y) for x, y in places]
-
-
-def _moved(place, along, x, out, y):
-    return place[0] + along[0] * x + out[0] * y, place[1] + along[1] * x + out[1] * y
-
-
-def _piece(outline, piece, number, thick):
-    """The piece, its cuts that are not square, and its number in it."""
-    left_back, right_back, right_face, left_face = outline
-    yield polygon(outline)
-    if not piece.leg.is_cap:
-        ends = ((left_back, left_face), (right_back, right_face))
-        for joint, cut in zip(piece.leg.joints, ends, strict=True):
-            if joint.kind in ("mitered", "returned", "coped", "scarfed"):
-                yield line(*cut, "cut")
-        if thick >= _LEGIBLE:
-            yield label(_center(outline), f"{number}", "note")
-
-
-def _center(places):
-    xs, ys = zip(*places, strict=True)
-    return sum(xs) / len(xs), sum(ys) / len(ys)
+def _box(shapes):
+    xs, ys = zip(*(place for shape in shapes for place in shape.get("points", ())), strict=True)
+    return min(xs) - 8, min(ys) - 8, max(xs) + 8, max(ys) + 8
 
 
 def _walls(path, run):
@@ -148,13 +68,14 @@ def _walls(path, run):
 
 
 def _angles(path, run, whole):
-    """The corners that aren't square, beside them: in the room, or in what is wrapped."""
+    """The corners that aren't square, and which are coped, beside them: in the room, or in what is
+    wrapped."""
     for number, corner in enumerate(run.corners):
-        if corner.degrees == 90:
-            continue
-        inside = corner.turn == "inside"
-        place = path.offset(whole + 14 if inside else -16)[number][1]
-        yield label(place, angle_text(corner.degrees, 2), "note")
+        told = [] if corner.degrees == 90 else [angle_text(corner.degrees, 2)]
+        told += ["cope"] if corner.is_coped else []
+        if told:
+            place = path.offset(whole + 16 if corner.turn == "inside" else -16)[number][1]
+            yield label(place, ", ".join(told), "note")
 
 
 def _numbers_beside(path, numbers, whole):
@@ -164,7 +85,7 @@ def _numbers_beside(path, numbers, whole):
         if not piece.leg.is_cap:
             by_wall.setdefault(piece.leg.wall - 1, []).append(f"{number}")
     for wall, texts in by_wall.items():
-        yield label(_center(path.offset(whole + 12)[wall]), ", ".join(texts), "note")
+        yield label(center(path.offset(whole + 12)[wall]), ", ".join(texts), "note")
 
 
 def _dimensions(show, given, run, path, whole, base):
@@ -174,11 +95,12 @@ def _dimensions(show, given, run, path, whole, base):
         start, stop = path.places[at], path.places[at + 1]
         text = show.brief(wall.length)
         if len(turns) == 2:
-            yield label(_center(path.offset(whole + 14)[at]), text)
+            yield label(center(path.offset(whole + 14)[at]), text)
         elif turns == {"outside"} and not _is_front(run, at, base):
             yield dimension(stop, start, whole + 24, text, field="walls")
         else:
-            yield dimension(start, stop, 26, text, field="walls")
+            off = 44 if turns == {"outside"} else 26
+            yield dimension(start, stop, off, text, field="walls")
 
 
 def _turns_of(run, wall):
@@ -192,16 +114,22 @@ def _is_front(run, wall, base):
     return wall == base and all(corner.turn == "outside" for corner in run.corners)
 
 
-def _outermost(show, run, path, whole, base, pieces):
-    """The face of the outermost layer of the level one of such a run."""
+def _faces(pieces):
+    """What the outermost line is called, and its length by wall: layers come in their order."""
+    return "outside face", {piece.leg.wall: piece.face for piece in pieces if not piece.leg.is_cap}
+
+
+def _outermost(show, run, path, whole, base, outermost):
+    """The outermost line of the level one of such a run."""
     if run.corners and _is_front(run, base, base):
-        face = [p for p in pieces if p.leg.wall == base + 1 and not p.leg.is_cap][-1].face
+        name, lengths = outermost
         left, right = path.offset(whole)[base]
-        yield dimension(right, left, 26, f"outside face {show.brief(face)}", "answer")
+        text = f"{name} {show.brief(lengths[base + 1])}"
+        yield dimension(right, left, 26, text, "answer")
 
 
-def _words(show, given, run, pieces):
-    layers = len(given.layers)
+def _words(show, run, pieces):
+    layers = max(piece.layer for piece in pieces)
     corners = ", ".join(
         f"{corner.turn} {angle_text(corner.degrees, 2)}{', coped' if corner.is_coped else ''}"
         for corner in run.corners

@@ -1,4 +1,5 @@
-"""A piece of crown or other sprung molding: its compound cuts, and where its edges are marked.
+"""Crown or other sprung molding, a piece or a run around corners: its compound cuts, and where its
+edges are marked.
 
 In its place the molding leans out from the wall by its spring. Each miter lies in the plane that
 halves the corner; the bottom edge lies on the wall line, the top edge stands out by the
@@ -8,6 +9,8 @@ projection, which is what the corner adds to it or takes off.
 from sawside.errors import Refusal
 from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning, choice, length
 from sawside.reckoners.miters.shared.compound.crown_cuts import end_fields, piece_of
+from sawside.reckoners.miters.shared.compound.crown_run import RUN_FIELDS
+from sawside.reckoners.miters.shared.compound.crown_run_told import run_told
 from sawside.reckoners.miters.shared.compound.crown_spring import FIELDS
 from sawside.reckoners.miters.shared.compound.crown_words import pictures_of, working_of
 from sawside.reckoners.miters.shared.compound.saw import TILTS
@@ -31,6 +34,8 @@ def compute(given, show):
             "Run it level below the slope, and choose a level ceiling.",
             field="ceiling",
         )
+    if given.of == "run":
+        return run_told(given, show, _CAUTIONS)
     piece = piece_of(given, show)
     whole_view, face_alone = pictures_of(given, show, piece)
     short = piece.edges.values() if piece.edges else ()
@@ -41,6 +46,7 @@ def compute(given, show):
         cautions=(*cautions_at_the_saw(*short), *_CAUTIONS),
         parts=(_part(show, piece, face_alone),) if piece.edges else (),
         ends=_ends(piece),
+        main="miter",
     )
 
 
@@ -83,7 +89,9 @@ def _part(show, piece, picture):
     )
 
 
+_ONE = ("of", ("one",))
 _RIGHT_TILT = {"sets": "tilted", "with_turn": "right_miter"}
+_LAST_TILT = {"sets": "tilted", "with_turn": "last_miter"}
 
 RECKONER = Reckoner(
     key="crown",
@@ -102,9 +110,11 @@ RECKONER = Reckoner(
         "chalk": "M31 9q-3 7-10 11t-11 11",
     },
     fields=(
+        choice("of", "Cut", {"one": "One piece", "run": "A case or walls"}),
         *FIELDS,
-        *end_fields("left"),
-        *end_fields("right"),
+        *RUN_FIELDS,
+        *end_fields("left", _ONE),
+        *end_fields("right", _ONE),
         choice(
             "measured_on",
             "Measured along",
@@ -117,6 +127,7 @@ RECKONER = Reckoner(
             may_be_blank=True,
             help="Corner to corner, or to the square end.",
             blank_means="You get the saw settings only.",
+            shown_when=_ONE,
         ),
         TILTS,
         choice(
@@ -127,10 +138,14 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
+        Answer("first", "First piece, tip to tip", must="reach"),
         Answer("miter", "Miter, cut flat", "angle", sets="turned"),
         Answer("tilt", "Bevel, cut flat", "angle", sets="tilted", with_turn="miter"),
         Answer("right_miter", "Miter, cut flat, right end", "angle", sets="turned"),
         Answer("right_tilt", "Bevel, cut flat, right end", "angle", **_RIGHT_TILT),
+        Answer("pieces", "Tip to tip, in cutting order", "lengths", must="reach"),
+        Answer("tops", "Top edges", "lengths", must="agree"),
+        Answer("bottoms", "Bottom edges", "lengths", must="agree"),
         Answer("tips", "Tip to tip", must="reach"),
         Answer("top", "Top edge", must="agree"),
         Answer("bottom", "Bottom edge", must="agree"),
@@ -140,6 +155,11 @@ RECKONER = Reckoner(
         Answer("right_held", "Miter, cut nested, right end", "angle", sets="turned"),
         Answer("left_up", "Left end, nested upside down", "text"),
         Answer("right_up", "Right end, nested upside down", "text"),
+        Answer("last_miter", "Miter, cut flat, last corner", "angle", sets="turned"),
+        Answer("last_tilt", "Bevel, cut flat, last corner", "angle", **_LAST_TILT),
+        Answer("last_held", "Miter, cut nested, last corner", "angle", sets="turned"),
+        Answer("order", "Cutting order", "text"),
+        Answer("stock", "Stock to buy, with kerfs", must="reach"),
         Answer("spring", "Spring angle", "angle"),
         Answer("width", "Face width", must="agree"),
         Answer("drop", "Drop down the wall", must="agree"),
@@ -152,16 +172,32 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     makes_parts=True,
+    verdict="Miter {miter}, bevel {tilt}",
+    basic=(
+        "of",
+        "spring",
+        "drop",
+        "projection",
+        "width",
+        "walls",
+        "left_end",
+        "right_end",
+        "measured",
+    ),
     example={
+        "of": "run",
         "found": "legs",
         "drop": "2 5/8",
         "projection": "2 1/16",
-        "left_end": "outside",
-        "left_corner": "90",
-        "right_end": "inside",
-        "right_corner": "89.5",
+        "around": "open",
+        "walls": [
+            {"length": "15 1/4", "turn": "outside", "corner": "90"},
+            {"length": "36 7/8", "turn": "outside", "corner": "90"},
+            {"length": "15 1/4"},
+        ],
+        "left_stop": "wall",
+        "right_stop": "wall",
         "measured_on": "bottom",
-        "measured": "37 9/16",
         "tilts": "left",
         "ceiling": "level",
     },

@@ -56,6 +56,8 @@ def test_a_compound_end_says_which_way_saw_and_blade_go_and_which_edge_is_at_the
     for part in said["parts"]:
         for end, sentence in sentences.items():
             laid = TOLD.search(sentence)
+            if part["ends"][end]["cut"] == "square":  # of a run, where it comes to the wall
+                continue
             assert part["ends"][end]["at_the_saw"] == [
                 f"miter {laid['turn']}",
                 laid["miter"],

@@ -52,11 +52,13 @@ class CrownEnd:
 @dataclass(frozen=True, slots=True)
 class CrownPiece:
     """A piece with both its ends, None for a square one, and its edges {"top", "bottom"} in inches,
-    None where no length was measured."""
+    None where no length was measured. `tips` is the molding that it takes, where that is known
+    better than by the bottom edge."""
 
     spring: Spring
     ends: tuple[CrownEnd | None, CrownEnd | None]
     edges: dict | None
+    tips: Exact | None = None
 
     @property
     def mitered(self):
@@ -66,16 +68,19 @@ class CrownPiece:
     @property
     def tip_to_tip(self):
         """The molding that it takes: neither edge, where one reaches further at each end."""
+        if self.tips is not None:
+            return self.tips
         out = (end.adds for end in self.mitered if end.kind == "outside")
         return self.edges["bottom"] + sum(out, Fraction(0))
 
 
-def end_fields(side):
-    """The fields of the "left" or the "right" end."""
+def end_fields(side, shown_when):
+    """The fields of the "left" or the "right" end of one piece."""
     name, end = side.capitalize(), f"{side}_end"
-    shown = (end, ("inside", "outside"))
+    shown = (shown_when, (end, ("inside", "outside")))
+    about = {"help": "As you face the crown on the wall.", "shown_when": (shown_when,)}
     return (
-        choice(end, f"{name} end", _KINDS, help="As you face the crown on the wall."),
+        choice(end, f"{name} end", _KINDS, **about),
         corner_field(f"{side}_corner", f"Corner at the {side} end", least=20, shown_when=shown),
     )
 
@@ -103,8 +108,13 @@ def _end_of(given, spring, side):
     kind = getattr(given, f"{side}_end")
     if kind == "square":
         return None
+    corner = corner_of(given, f"{side}_corner", most=175, outside=kind == "outside")
+    return end_at(given, spring, side, kind, corner)
+
+
+def end_at(given, spring, side, kind, corner):
+    """The `CrownEnd` at an "inside" or an "outside" corner in degrees."""
     outside = kind == "outside"
-    corner = corner_of(given, f"{side}_corner", most=175, outside=outside)
     laid = lay(side, outside, outside, given.tilts, given.measured_on)
     sawn = CompoundCut(*miter_and_tilt(spring.lean, corner), laid)
     way = 1 if outside else -1
@@ -123,12 +133,12 @@ def _edges_of(given, show, spring, mitered):
             field="width",
         )
     known, other = given.measured_on, OTHER[given.measured_on]
-    grows = _grows(mitered)
-    length = given.measured + (grows if known == "bottom" else -grows)
+    more = grows(mitered)
+    length = given.measured + (more if known == "bottom" else -more)
     if sign(length) <= 0:
         raise Refusal(
             "impossible",
-            f"Nothing is left of the {EDGES[other]}: the corners take {show.text(abs(grows))} of "
+            f"Nothing is left of the {EDGES[other]}: the corners take {show.text(abs(more))} of "
             f"{show.text(given.measured)}.",
             "Use a longer piece, or narrower crown.",
             field="measured",
@@ -136,8 +146,10 @@ def _edges_of(given, show, spring, mitered):
     return {known: given.measured, other: length}
 
 
-def _grows(mitered):
+def grows(mitered):
     """How much longer the ends make the top edge than the bottom one, in inches."""
+    if not mitered:
+        return Fraction(0)
     left, right = mitered[0], mitered[-1]
     if left.corner == right.corner and left.kind != right.kind:
         return Fraction(0)  # an outside and an inside corner that are alike cancel out, exactly

@@ -17,12 +17,13 @@ def working_of(given, show, piece):
     yield from past_lines(given, *(f"{end.side}_corner" for end in piece.mitered))
     yield from piece.spring.working
     for end in ends_of.values():
-        yield from _corner_worked(show, piece.spring, end)
+        yield from corner_worked(show, piece.spring, end)
     if piece.edges:
         yield from _lengths_worked(given, show, piece)
 
 
-def _corner_worked(show, spring, end):
+def corner_worked(show, spring, end):
+    """How the saw is set for a corner, flat and nested."""
     degrees, half = f"{degrees_text(spring.lean.degrees)}°", degrees_text(end.corner / 2)
     sine, cosine = show.pure(spring.lean.sine), show.pure(spring.lean.cosine)
     yield (
@@ -42,9 +43,7 @@ def _corner_worked(show, spring, end):
 def _lengths_worked(given, show, piece):
     spring, known = piece.spring, given.measured_on
     reach, steps = show.number(spring.projection), show.number(given.measured)
-    if given.found in ("angle", "drop"):
-        turn = f"sin {degrees_text(spring.lean.degrees)}°"
-        yield f"Projection: {show.number(spring.width)} × {turn}{show.equals(spring.projection)}"
+    yield from projection_worked(given, show, spring)
     for end in piece.mitered:
         added = abs(end.adds)
         way = "+" if (end.kind == "outside") == (known == "bottom") else "−"
@@ -58,6 +57,18 @@ def _lengths_worked(given, show, piece):
     out = "".join(f" + {show.number(end.adds)}" for end in piece.mitered if end.kind == "outside")
     tips = show.rounded(piece.tip_to_tip, "reach")
     yield f"Tip to tip: {show.number(piece.edges['bottom'])}{out}{show.equals(tips)}"
+
+
+def projection_worked(given, show, spring):
+    """How far it reaches along the ceiling, where that was found by the spring."""
+    if given.found in ("angle", "drop"):
+        turn = f"sin {degrees_text(spring.lean.degrees)}°"
+        yield f"Projection: {show.number(spring.width)} × {turn}{show.equals(spring.projection)}"
+
+
+def picture_of_face(given, show, piece):
+    """The drawing of the face alone."""
+    return face_view(_described(show, piece), _face(given, show, piece))
 
 
 def pictures_of(given, show, piece):

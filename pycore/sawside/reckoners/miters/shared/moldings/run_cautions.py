@@ -8,7 +8,7 @@ from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby, sqrt
 from sawside.wood.saw import SAW_CAUTIONS, SHORTEST_TO_HOLD
 
-_SELF_RETURN = (
+SELF_RETURN = (
     "A mitered return is too small to hold. Cut its miter on the end of a long stick, then cut it "
     "off with a fine hand saw or the way the saw maker says for small pieces. Let the blade stop "
     "before you raise it."
@@ -34,7 +34,7 @@ def cautions_of(given, show, run, named):
     """The cautions for (name, piece) pairs in their order."""
     lines = [*SAW_CAUTIONS, *_short(named)]
     if any(piece.leg.is_cap for _, piece in named):
-        lines.append(_SELF_RETURN)
+        lines.append(SELF_RETURN)
     inside = [corner for corner in run.corners if corner.turn == "inside"]
     if any(corner.is_coped for corner in inside):
         lines += _COPING
@@ -42,7 +42,7 @@ def cautions_of(given, show, run, named):
         lines.append(_WIDE_COPE)
     if any(not corner.is_coped and corner.degrees <= _WIDE for corner in inside):
         lines.append(_INSIDE_MITER)
-    lines += _open_loop(given, show, run) if run.closed else _off_the_wall(given, show, run)
+    lines += open_loop(given, show, run) if run.closed else _off_the_wall(given, show, run)
     return tuple(lines)
 
 
@@ -58,7 +58,8 @@ def _short(named):
         )
 
 
-def _open_loop(given, show, run):
+def open_loop(given, show, run):
+    """By how much the walls of a loop miss each other, where somebody would see it."""
     along = across = turned = Fraction(0)
     for wall, corner in zip(given.walls, run.corners, strict=True):
         along += wall.length * nearby(cosine(turned))

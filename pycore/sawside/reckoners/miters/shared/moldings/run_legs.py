@@ -47,6 +47,14 @@ class Run:
 
 def run_of(given, show):
     """The `Run` that was filled in; refused where it can't be."""
+    corners = corners_of(given)
+    groups = groups_of([corner.is_coped for corner in corners], len(given.walls), _first(given))
+    legs = _legs(given, show, corners, groups)
+    return Run(given.around == "closed", corners, groups, legs)
+
+
+def corners_of(given):
+    """The corners from left to right; refused where they can't close a loop that is one."""
     walls, closed = given.walls, given.around == "closed"
     if closed and len(walls) < 3:
         raise Refusal(
@@ -60,8 +68,7 @@ def run_of(given, show):
     corners = [_corner(wall, row) for row, wall in enumerate(turning)]
     if closed:
         _check_turns(corners)
-    groups = groups_of([corner.is_coped for corner in corners], len(walls), _first(given))
-    return Run(closed, corners, groups, _legs(given, show, corners, groups))
+    return corners
 
 
 def names_of(corners, walls, *, closed):
@@ -76,7 +83,8 @@ def _corner(wall, row):
     outside = wall.turn == "outside"
     place = {"field": "walls", "row": row, "part": "corner"}
     degrees = corner_of(wall, "corner", most=150, outside=outside, instead=_INSIDE, **place)
-    return Corner(wall.turn, degrees, not outside and wall.joint == "cope")
+    joint = getattr(wall, "joint", None)  # crown is asked for without
+    return Corner(wall.turn, degrees, not outside and joint == "cope")
 
 
 def _check_turns(corners):
@@ -116,17 +124,18 @@ def _legs(given, show, corners, groups):
         for side, corner, other in (("left", wall - 1, wall - 1), ("right", wall, wall + 1)):
             if closed or 0 <= other < count:
                 later = rank[wall] > rank[other % count]
-                joints.append(_joint(corner % count, corners[corner % count], later))
+                joints.append(joint_at(corner % count, corners[corner % count], later))
             else:
                 joint, change = ends[side]
                 joints.append(joint)
                 changes.append(change)
         line = _line(show, walls[wall].length, changes, wall)
         legs.append(Leg(f"wall_{wall + 1}", names[wall], wall + 1, line, *joints))
-    return _capped(given, legs, closed)
+    return capped(legs)
 
 
-def _joint(number, corner, later):
+def joint_at(number, corner, later=False):
+    """The joint at a corner (from 0); `later` says that its piece goes up later than the other."""
     name = f"corner {number + 1}"
     if corner.turn == "outside":
         return outside_corner(name, corner.degrees)
@@ -169,13 +178,13 @@ def _line(show, length, changes, wall):
     return line
 
 
-def _capped(given, legs, closed):
+def capped(legs):
     """The legs with the small pieces that close a mitered return."""
-    caps = [None if closed or getattr(given, f"{side}_end") != "return" else side for side in SIDES]
     free, none = Joint("end at the wall"), Fraction(0)
-    for side in filter(None, caps):
-        leg = legs[0 if side == "left" else -1]
-        far = leg.left if side == "left" else leg.right
+    first, last = legs[0], legs[-1]
+    for side, leg, far in (("left", first, first.left), ("right", last, last.right)):
+        if far.kind != "returned":
+            continue
         joints = (free, far) if side == "left" else (far, free)
         name = f"{side.capitalize()} mitered return"
         cap = Leg(f"{side}_self_return", name, leg.wall, none, *joints, is_cap=True)

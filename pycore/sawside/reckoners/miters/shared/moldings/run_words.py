@@ -62,8 +62,8 @@ def order_of(pieces, layers):
     legs = [piece.leg for piece in pieces]
     if any(leg.left.is_free or leg.right.is_free for leg in legs if not leg.is_cap):
         lines.append(
-            "For a piece with a free end, cut the miter or the cope first, hold it in place, mark "
-            "the free end and cut it last."
+            "For a piece with a free end, cut the other end first, hold it in place, mark the free "
+            "end and cut it last."
         )
     if any(_is_coped_and_mitered(piece) for piece in pieces):
         lines.append(

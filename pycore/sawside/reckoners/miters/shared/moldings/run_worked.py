@@ -23,7 +23,7 @@ def working_of(given, show, run, pieces, told):
     for piece in pieces:
         lines += _piece_worked(show, piece, told(piece), name_of(piece, several))
     if several:
-        lines.append("Each layer sits on the faces of the one under it, unrounded")
+        lines.append("The back of each layer is the face of the one under it, unrounded")
     return tuple(lines)
 
 
@@ -45,13 +45,14 @@ def _turns_worked(show, run):
 def _returns_worked(given, show):
     if given.around == "closed":
         return
-    total = show.number(sum(layer.projection for layer in given.layers))
+    total = sum(layer.projection for layer in given.layers)
     for side, wall in (("left", given.walls[0]), ("right", given.walls[-1])):
         if getattr(given, f"{side}_end") == "return":
             long = show.number(wall.length)
             yield (
                 f"{side.capitalize()} mitered return: the outside layer ends at {long}, so the "
-                f"first one turns {total} short of it at its back"
+                f"first one turns at {long} − {show.number(total)} = "
+                f"{show.number(wall.length - total)} of its back"
             )
 
 
