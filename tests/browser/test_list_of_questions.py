@@ -212,7 +212,7 @@ def test_every_picture_fills_its_field_and_stays_in_it(listed):
 
 
 def test_where_colors_are_forced_pictures_are_drawn_in_them(listed):
-    drawn = "(part) => getComputedStyle(document.querySelector(`.small-picture ${part}`)).stroke"
+    drawn = "(part) => getComputedStyle(document.querySelector(part)).stroke"
     system = """(name) => {
       const probe = document.body.appendChild(document.createElement("i"));
       probe.style.color = name;
@@ -221,5 +221,5 @@ def test_where_colors_are_forced_pictures_are_drawn_in_them(listed):
       return color;
     }"""
     listed.emulate_media(forced_colors="active")
-    for part, name in ((".wood", "CanvasText"), (".ink", "CanvasText"), (".chalk", "LinkText")):
-        assert listed.evaluate(drawn, part) == listed.evaluate(system, name)
+    for part, name in (("wood", "CanvasText"), ("ink", "CanvasText"), ("chalk", "LinkText")):
+        assert listed.evaluate(drawn, f".picture-{part}") == listed.evaluate(system, name)

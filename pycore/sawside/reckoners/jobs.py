@@ -24,7 +24,11 @@ JOBS = {
         "ink": "M3 37V2h35",
         "chalk": "M35 9h-3c0 8-6 8-10 10s-8 4-8 11h-3v4",
     },
-    "boxes and edges": {"wood": "M5 16h30l-5 19H10zM5 16l6-9h18l6 9z", "chalk": "M5 16h30"},
+    "boxes and edges": {
+        "wood": "M5 15h30v20H5zM5 15l6-9h18l6 9z",
+        "ink": "M11 6v9M29 6v9",
+        "chalk": "M5 15h30",
+    },
     "shelf layout": {
         "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 14h22v3H9zM9 26h22v3H9z",
         "chalk": "M20 17v9m-3-3l3 3 3-3M17 20l3-3 3 3",

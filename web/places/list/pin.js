@@ -21,6 +21,7 @@ export function pinButton({ state }, { key, title }) {
       onclick: () => node.setAttribute("aria-pressed", String(turnPin(state, key))),
     },
     pinIcon(),
+    "Pin",
   );
   return node;
 }

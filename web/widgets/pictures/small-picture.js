@@ -13,5 +13,7 @@ export const smallPicture = (picture) =>
   svgElement(
     "svg",
     { class: "small-picture", viewBox: "0 0 40 40", "aria-hidden": "true" },
-    LAYERS.map((layer) => (picture[layer] ? svgElement("path", { class: layer, d: picture[layer] }) : null)),
+    LAYERS.map((layer) =>
+      picture[layer] ? svgElement("path", { class: `picture-${layer}`, d: picture[layer] }) : null,
+    ),
   );
