@@ -27,6 +27,12 @@ def field_of(key, field):
     return next(each for each in RECKONERS[key].fields if each.key == field)
 
 
+def today(key):
+    """What a question became part of, or itself, and the new keys of its fields."""
+    became = MERGED.get(key)
+    return (became.question, became.fields) if became else (key, {})
+
+
 def test_a_shelf_starts_with_ordinary_books_and_the_limit_that_is_not_seen():
     """25 lb on a foot and .02 in in a foot (common practice, no source)."""
     load = field_of("shelf_strength", "load")
@@ -185,12 +191,14 @@ def test_a_shelf_kept_with_blanks_keeps_its_records_and_its_limit():
 
 @pytest.mark.parametrize("key", METRIC_LINES)
 def test_a_line_kept_in_millimeters_with_blanks_keeps_what_inches_they_were(key):
-    now = MERGED[key].values if key in MERGED else RECKONERS[key].example
+    question, renamed = today(key)
+    now = RECKONERS[question].example
     values = {name: text for name, text in now.items() if name not in METRIC_LINES[key]}
     document = changed(old([line(key, "mm", values)], METRIC), "rename_project", name="Case")
     kept = document["entries"][0]["values"]
     for field, text in (METRIC_LINES[key] | ANYWHERE.get(key, {})).items():
-        assert kept[field] == (now.get(field) if field in values else text)
+        told = kept[renamed.get(field, field)]
+        assert told == (now.get(field) if field in values else text)
     inches = changed(old([line(key, "in", values)], {}), "rename_project", name="Case")
     assert not set(METRIC_LINES[key]) & (set(inches["entries"][0]["values"]) - set(values))
 
@@ -198,8 +206,9 @@ def test_a_line_kept_in_millimeters_with_blanks_keeps_what_inches_they_were(key)
 def test_the_table_of_old_defaults_is_that_of_fields_that_are_asked():
     for table in (ANYWHERE, METRIC_LINES):
         for key, fields in table.items():
+            question, renamed = today(key)
             for field, text in fields.items():
-                declared = field_of(MERGED[key].question if key in MERGED else key, field)
+                declared = field_of(question, renamed.get(field, field))
                 if declared.choices:
                     assert text in {choice.value for choice in declared.choices}
                 elif table is METRIC_LINES:
