@@ -23,7 +23,7 @@ CASE_OPENINGS = {
     "equal": _case("A case with openings all alike.", 0.25, 0.48),
     "graduated": _case("A case with openings that get smaller toward the top.", 0.17, 0.38),
     "fit": _case(
-        "A case with an opening for each thing in it.",
+        "A case with an opening per item in it.",
         0.24,
         0.42,
         goods=(
