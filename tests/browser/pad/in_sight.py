@@ -2,7 +2,7 @@
 
 import sawside
 
-NUMBER = [".pad-answer .fraction-seen", ".pad-card > .primary", "#pad-input"]
+NUMBER = [".pad-answer .fraction-seen", ".pad-card > .primary", ".pad-entry"]
 PLACE = [".pad-answer .small-print .aside", ".pad-answer .tape", ".pad-answer .tape-words"]
 KEYS = [".key", ".strip"]
 SIDEWAYS = (740, 360)
@@ -13,7 +13,8 @@ OUT_OF_SIGHT = """
     box.left < left - 1 || box.right > right + 1 || box.top < top - 1 || box.bottom > bottom + 1;
   const cut = (node, box) => {
     for (let each = node.parentElement; each; each = each.parentElement) {
-      const isOpen = getComputedStyle(each).overflowY === "visible";
+      const { overflowY, display } = getComputedStyle(each);
+      const isOpen = overflowY === "visible" || display === "contents";
       if (!isOpen && outside(box, each.getBoundingClientRect())) return true;
     }
     return outside(box, { left: 0, right: innerWidth, top: 0, bottom: innerHeight });

@@ -33,7 +33,7 @@ export function inchStrip({ marks, words, unit }, field) {
   function draw() {
     const at = part();
     const now = nearestTo(at, writing);
-    picture.show(writing[now]);
+    picture.show(field.text("step") ? writing[now] : null);
     slider.setAttribute("aria-valuenow", String(now));
     slider.setAttribute("aria-valuetext", writing[now].words);
     less.disabled = at <= writing[0].at;

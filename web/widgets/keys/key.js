@@ -37,6 +37,7 @@ const LOOKS = { more: "key-turn", 123: "key-turn", Enter: "key-enter", Next: "ke
 /** @param {string} label */
 function lookOf(label) {
   if (/^\d$/.test(label)) return "";
+  if (label === ".") return "key-point";
   if (label.length > 1) return "key-sign key-word";
   return PRIMES.has(label) ? "key-sign key-prime" : "key-sign";
 }

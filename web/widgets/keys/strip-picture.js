@@ -5,10 +5,20 @@ import { svgElement } from "../element.js";
 /** @typedef {{from: number, shown: number}} Grown where its face begins, and how much of the strip is on it */
 
 const AT_REST = { from: 0, shown: 1 };
-/** How near the spelled mark a label may be, as a part of the face: half of a 1/2 beside a 9/16 would read as 1 9/16. */
-const WORDS_APART = 0.2;
-const EDGE = 0.12;
+/** Half a character, and the room between two texts, as parts of the face. */
+const HALF_CHARACTER = 0.025;
+const GAP = 0.03;
 const FOOT = 50;
+
+/**
+ * Where the middle of a text is, so that it is whole on the face.
+ * @param {number} part
+ * @param {string} text
+ */
+const inside = (part, text) => {
+  const half = text.length * HALF_CHARACTER;
+  return Math.min(1 - half, Math.max(half, part));
+};
 
 /**
  * The marks drawn, and the one that is touched. Places are parts of the face, so that it may have any width.
@@ -23,28 +33,42 @@ export function stripPicture(marks) {
   }));
   const labels = marks
     .filter(({ label }) => label)
-    .map(({ at, label }) => ({
+    .map(({ at, label: text }) => ({
       at,
-      node: svgElement("text", { class: "strip-label", y: FOOT, "text-anchor": "middle" }, label),
+      text,
+      node: svgElement("text", { class: "strip-label", y: FOOT, "text-anchor": "middle" }, text),
     }));
   const drawn = [...ticks, ...labels].map(({ node }) => node);
   const node = svgElement("svg", { class: "strip-picture", "aria-hidden": "true" }, drawn, cursor, spelled);
   let view = AT_REST;
-  let now = marks[0];
+  /** @type {StripMark | null} */
+  let now = null;
 
   const place = (/** @type {number} */ at) => (at - view.from) / view.shown;
 
   function draw() {
-    const spelledAt = Math.min(1 - EDGE, Math.max(EDGE, place(now.at)));
-    for (const { at, node } of ticks) put(node, ["x1", "x2"], place(at));
-    for (const { at, node } of labels) {
-      put(node, ["x"], place(at));
-      node.toggleAttribute("hidden", Boolean(now.text) && Math.abs(place(at) - spelledAt) < WORDS_APART);
-    }
-    put(cursor, ["x1", "x2"], place(now.at));
-    put(spelled, ["x"], spelledAt);
-    for (const each of [cursor, spelled]) each.toggleAttribute("hidden", !now.text);
-    spelled.textContent = now.text ?? "";
+    const text = now?.text ?? "";
+    const at = place(now?.at ?? 0);
+    for (const each of ticks) put(each.node, ["x1", "x2"], place(each.at));
+    for (const each of labels) put(each.node, ["x"], inside(place(each.at), each.text));
+    put(cursor, ["x1", "x2"], at);
+    put(spelled, ["x"], inside(at, text));
+    spelled.textContent = text;
+    for (const each of [cursor, spelled]) each.toggleAttribute("hidden", !text);
+    for (const each of labels) each.node.toggleAttribute("hidden", !hasRoom(each, text, at));
+  }
+
+  /**
+   * Whether a label is on the face and away from the spelled mark: half of a 1/2 beside a 9/16 would read as 1 9/16.
+   * @param {{at: number, text: string}} label
+   * @param {string} text
+   * @param {number} at
+   */
+  function hasRoom(label, text, at) {
+    const part = place(label.at);
+    const apart = (label.text.length + text.length) * HALF_CHARACTER + GAP;
+    const isFree = !text || Math.abs(inside(part, label.text) - inside(at, text)) >= apart;
+    return isFree && part >= 0 && part <= 1;
   }
 
   return {
@@ -54,7 +78,7 @@ export function stripPicture(marks) {
       view = grown ?? AT_REST;
       draw();
     },
-    /** @param {StripMark} mark */
+    /** @param {StripMark | null} mark null where none stands in the field */
     show(mark) {
       now = mark;
       draw();

@@ -38,11 +38,13 @@ export function tape(drawn, part = 1) {
     if (Math.abs(inside - at) >= away) return inside;
     return tick.at > drawn.at || at - away < half ? at + away : at - away;
   };
-  const labels = seen
-    .filter((tick) => tick.label)
-    .map((tick) =>
-      svgElement("text", { class: "tape-label", x: middle(tick), y: HEIGHT - 6, "text-anchor": "middle" }, tick.label),
-    );
+  const labels = apart(
+    seen
+      .filter((tick) => tick.label)
+      .map((tick) => ({ label: tick.label ?? "", x: middle(tick), away: Math.abs(tick.at - drawn.at) })),
+  ).map(({ label, x }) =>
+    svgElement("text", { class: "tape-label", x, y: HEIGHT - 6, "text-anchor": "middle" }, label),
+  );
   return svgElement(
     "svg",
     { class: "tape", viewBox: `0 0 ${width} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },
@@ -52,4 +54,19 @@ export function tape(drawn, part = 1) {
     svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: 0, y2: TALLEST + 6 }),
     svgElement("path", { class: "tape-arrow", d: `M${at} ${TALLEST + 4} l8 16 h-16 z` }),
   );
+}
+
+/**
+ * Those of some labels that stand beside each other; the ones nearest to the mark stay.
+ * @param {{label: string, x: number, away: number}[]} labels
+ */
+function apart(labels) {
+  const half = (/** @type {string} */ label) => label.length * HALF_DIGIT;
+  /** @type {typeof labels} */
+  const kept = [];
+  for (const each of labels.toSorted((one, other) => one.away - other.away)) {
+    const isFree = kept.every(({ label, x }) => Math.abs(x - each.x) > half(label) + half(each.label));
+    if (isFree) kept.push(each);
+  }
+  return kept;
 }
