@@ -18,10 +18,10 @@ def page(page, server):
     """A record cabinet: two readings, an answer without pieces, a rail that hangs on a reading."""
     keep_reading(page, "Alcove width", "37 9/16")
     keep_reading(page, "Alcove height", "41 1/4")
-    page.goto(f"{server.address}#work-out/diagonal")
+    page.goto(f"{server.address}#work-out/middle")
     page.get_by_role("button", name=EXAMPLE).tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
-    keep_as(page, "Carcass diagonal")
+    keep_as(page, "Alcove center")
     fill_linked_rail(page)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(page, "Top rail")
@@ -53,7 +53,7 @@ def test_readings_answers_and_pieces_stand_each_under_their_own_heading(page):
     )
     assert names == [
         ["Readings", ["Alcove width", "Alcove height"]],
-        ["Answers", ["Carcass diagonal"]],
+        ["Answers", ["Alcove center"]],
         ["Pieces", ["Top rail"]],
     ]
     rail = group(page, "Pieces").locator(".entry-summary")

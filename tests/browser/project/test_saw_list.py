@@ -14,7 +14,7 @@ KEYS = ["‹ Back", "List", "Undo", "Next ›", "Scrap"]
 def page(phone, server):
     """A door frame of four pieces and a rail that hangs on a reading."""
     opened = phone(service_workers="block").pages[0]
-    opened.goto(f"{server.address}#work-out/frame_around")
+    opened.goto(f"{server.address}#work-out/mitered_frame")
     opened.get_by_role("button", name=EXAMPLE).tap()
     opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(opened, "Door frame")
