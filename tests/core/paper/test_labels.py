@@ -197,6 +197,15 @@ def test_a_project_keeps_its_grid_as_it_was_typed_with_the_unit_of_its_numbers()
     assert "labels" not in change(again, act="labels", values=dict.fromkeys(GRID, ""))
 
 
+def test_a_margin_that_was_left_blank_before_it_started_in_inches_is_what_it_was():
+    document = change(cabinet(), act="labels", values=GRID)
+    opened = sawside.handle({"do": "change", "document": document | {"schema": 5}, "act": RENAMED})
+    assert opened["document"]["labels"]["values"] == GRID | {"bottom": "10 mm", "right": "10 mm"}
+
+
+RENAMED = {"act": "rename_project", "name": "Record cabinet"}
+
+
 def test_what_can_not_be_read_of_a_grid_is_kept_all_the_same():
     document = change(cabinet(), act="labels", values={"rows": "29", "top": "much"})
     assert document["labels"]["values"] == {"rows": "29", "top": "much"}

@@ -8,7 +8,13 @@ from sawside.geometry.end import ends_coded
 from sawside.lengths.units import METRIC
 from sawside.project.kinds.entry_parts import MOST_PIECES
 from sawside.project.schema.merged import line_of_today
-from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES, METRIC_ROWS, METRIC_SETTINGS
+from sawside.project.schema.old_defaults import (
+    ANYWHERE,
+    MARGINS,
+    METRIC_LINES,
+    METRIC_ROWS,
+    METRIC_SETTINGS,
+)
 
 OLDEST = 1
 
@@ -122,7 +128,11 @@ def _piece_coded(piece):
 
 
 def _from_5(data):
-    """Some questions became part of others."""
+    """Some questions became part of others, and margins of labels start with the unit's own."""
+    labels = data.get("labels")
+    values = labels.get("values") if isinstance(labels, dict) else None
+    if isinstance(values, dict):
+        data = data | {"labels": labels | {"values": values | _missing(values, MARGINS)}}
     return _each_entry(data, line_of_today)
 
 

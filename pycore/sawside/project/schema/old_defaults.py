@@ -83,5 +83,8 @@ METRIC_LINES = {
 METRIC_ROWS = {"pin_holes": {"keep": {"thick": '3/4"'}}}
 """The same of fields in rows."""
 
+MARGINS = dict.fromkeys(("top", "bottom", "left", "right"), "10 mm")
+"""The margins of a sheet of stickers, whatever a bare number was."""
+
 METRIC_SETTINGS = {"kerf": "1/8 in"}
 """The same of the settings."""
