@@ -195,7 +195,7 @@ def test_how_many_were_found_is_heard(listed):
         re.compile(r"^[1-9]\d* questions?$")
     )
     box.fill("hinge")
-    expect(listed.locator(".work-out [role=status]")).to_have_text("0 questions")
+    expect(heard).to_have_text("0 questions")
 
 
 def test_every_picture_fills_its_field_and_stays_in_it(listed):
