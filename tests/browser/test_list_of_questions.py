@@ -191,9 +191,8 @@ def test_back_leads_to_what_was_searched_for_and_the_tab_to_the_whole_list(liste
 def test_how_many_were_found_is_heard(listed):
     box = listed.get_by_role("searchbox", name="Find a question")
     box.fill("chamfer")
-    expect(listed.locator(".work-out [role=status]")).to_have_text(
-        re.compile(r"^[1-9]\d* questions?$")
-    )
+    heard = listed.locator(".work-out [role=status]")
+    expect(heard).to_have_text(re.compile(r"^[1-9]\d* questions?$"))
     box.fill("hinge")
     expect(heard).to_have_text("0 questions")
 
