@@ -223,5 +223,5 @@ def test_where_colors_are_forced_pictures_are_drawn_in_them(listed):
       return color;
     }"""
     listed.emulate_media(forced_colors="active")
-    for part, name in (("wood", "CanvasText"), ("ink", "CanvasText"), ("chalk", "LinkText")):
+    for part, name in (("wood", "CanvasText"), ("ink", "CanvasText"), ("chalk", "Highlight")):
         assert listed.evaluate(drawn, f".picture-{part}") == listed.evaluate(system, name)
