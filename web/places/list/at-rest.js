@@ -24,9 +24,9 @@ function tile({ key, title, picture }, all) {
   const way = questions.length === 1 ? `work-out/${questions[0].key}` : `questions/${encodeURIComponent(key)}`;
   return element(
     "a",
-    { class: "tile", href: `#${way}` },
+    { class: "tile", href: `#${way}`, "aria-label": `${title}, ${countOf(questions.length)}` },
     smallPicture(picture),
-    element("span", {}, title, element("span", { class: "heard" }, `, ${countOf(questions.length)}`)),
+    title,
   );
 }
 

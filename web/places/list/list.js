@@ -22,8 +22,10 @@ export function list(app) {
     placeholder: "What do you need to figure?",
     autocomplete: "off",
     value: searchedFor(),
-    oninput: draw,
-    onchange: () => noteSearch(box.value),
+    oninput: () => {
+      noteSearch(box.value);
+      draw();
+    },
   });
   const node = element("div", { class: "work-out" }, box, count, found);
   /** @type {ReturnType<typeof searchOf> | null} */

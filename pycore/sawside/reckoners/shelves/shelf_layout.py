@@ -36,6 +36,10 @@ RECKONER = Reckoner(
     ),
     order=300,
     job="shelf layout",
+    picture={
+        "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 13.5h22v3H9zM9 23.5h22v3H9zM9 33h22v3H9z",
+        "chalk": "M20 7v6.5M20 16.5v7M20 26.5V33",
+    },
     fields=LAYOUT_FIELDS,
     basic=(
         "layout",
