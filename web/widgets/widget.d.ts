@@ -64,6 +64,8 @@ export interface FieldWidget<Typed> {
   show(told: Told): void;
   rename(label: string): void;
   focus(): void;
+  /** Opens what it is answered with, where focus alone does not. */
+  open?(): void;
 }
 
 /** A field that is typed into. */

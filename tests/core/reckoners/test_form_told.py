@@ -16,10 +16,11 @@ def fields_of(key):
 
 @each_question
 def test_the_fields_of_the_plain_case_are_enough_for_an_answer(question):
-    basic = {field["key"] for field in question["fields"] if field["basic"]}
-    values = {key: value for key, value in question["example"].items() if key in basic}
-    asked = {"do": "reckon", "reckoner": question["key"], "values": values}
-    assert sawside.handle(asked)["ok"]
+    fields = {field["key"]: field for field in question["fields"]}
+    asked = {key for key, each in fields.items() if each["basic"] or each["kind"] == "choice"}
+    values = {key: value for key, value in question["example"].items() if key in asked}
+    said = sawside.handle({"do": "reckon", "reckoner": question["key"], "values": values})
+    assert said["ok"]
 
 
 def test_what_hangs_on_a_folded_choice_folds_with_it():
@@ -62,7 +63,6 @@ def test_twins_are_alike_in_all_but_their_side(question):
 def test_the_picture_of_a_choice_has_words_and_stays_in_its_box(question):
     for field in question["fields"]:
         pictured = [each for each in field.get("choices", ()) if "picture" in each]
-        assert len(pictured) in (0, len(field.get("choices", ()))) or field["key"].endswith("_end")
         for choice in pictured:
             picture = choice["picture"]
             left, top, right, bottom = picture["box"]

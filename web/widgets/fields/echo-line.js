@@ -22,7 +22,8 @@ export function echoLine(id) {
   function show(typed, echo) {
     const { text, names = [] } = typeof echo === "object" ? echo : { text: echo ?? "" };
     const isName = names.length === 1 && typed.trim() === `[${names[0].name}]`;
-    const saysMore = text && !isName && bare(typed) !== bare(text);
+    // What a blank field stands for, it says itself.
+    const saysMore = text && typed.trim() && !isName && bare(typed) !== bare(text);
     node.replaceChildren(...names.map(chip), saysMore ? element("span", {}, `= ${unbroken(text)}`) : "");
   }
 

@@ -126,6 +126,7 @@ export function form({ fields, values, onInput, onFocus }) {
       const widget = widgetOf(once.askedBy(key));
       unfold(widget);
       widget.focus();
+      widget.open?.();
     },
   };
 }

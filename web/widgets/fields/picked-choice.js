@@ -51,5 +51,6 @@ export function pickedChoice({ field, value, onInput }) {
       name.textContent = text;
     },
     focus: () => row.focus(),
+    open,
   };
 }
