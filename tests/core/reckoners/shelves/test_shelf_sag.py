@@ -248,7 +248,7 @@ def test_the_span_is_drawn_beside_the_longest_one():
 @pytest.mark.parametrize(
     ("more", "verdict"),
     [
-        ({"span": "8"}, "Fine: under 1/64″ long-term (0.0004″ now)"),
+        ({"span": "8"}, "Fine: under 1/64″ long-term (0.0003″ now)"),
         ({"span": "24", "material": "oak_white"}, "Fine: 1/64″ long-term (1/64″ now), limit 3/64″"),
         ({"span": "36"}, "Too much: 13/64″ long-term (7/64″ now), limit 1/16″"),
         (
