@@ -21,7 +21,7 @@ def show_answer(page, server, key, **values):
     page.goto(f"{server.address}#work-out/{key}")
     page.get_by_role("button", name=EXAMPLE).tap()
     for name, text in values.items():
-        unfold(page.locator(f"input[name={name}]")).fill(text)
+        unfold(page.locator(f"input[name={name}]").first).fill(text)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
 
 

@@ -10,10 +10,12 @@ from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rec
 from sawside.geometry.case import ORIGINS
 from sawside.lengths.real import nearby
 
+_WIDE = 0.9
+"""Of the height: a case is drawn flat enough for its texts, as it stands above a form."""
 _MOST_LABELS = 8
-_ROOM_OF_A_LABEL = 14
+_ROOM_OF_A_LABEL = 10
 """Labels closer than the height of the drawing over this would run into each other."""
-_ROOM_OF_A_DIMENSION = 8
+_ROOM_OF_A_DIMENSION = 6
 
 
 @lazy
@@ -31,7 +33,7 @@ def case_from_the_front(
     thick = max((nearby(each) for each in shelving.thicknesses), default=high / 60)
     panel = max(high / 60, min(thick, high / 20))
     bottom, top = (nearby(case.bottom), nearby(case.top)) if case.whole else (panel, panel)
-    wide = high * 11 / 20
+    wide = high * _WIDE
     floor = nearby(case.floor) if case.whole else -panel
     lower = nearby(case.lower_end) if case.whole else -panel
     upper = nearby(case.upper_end) if case.whole else high + panel
@@ -69,7 +71,7 @@ def with_holes(picture, inside, centers, used):
     """The same with a row of holes along each side, in inches from the inside bottom; `used` are
     those that a shelf's pins are in, drawn larger."""
     told, high = force(picture), nearby(inside)
-    wide, used = high * 11 / 20, {nearby(each) for each in used}
+    wide, used = high * _WIDE, {nearby(each) for each in used}
     dots = [
         _hole(x, nearby(center), high / (70 if nearby(center) in used else 130))
         for x in (wide / 12, wide * 11 / 12)

@@ -10,8 +10,8 @@ from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby
 
 _SCREEN = 328
-_TIMES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
-_BEND, _STANDING, _LEAST_ROOM = 44, 40, 4
+_TIMES = (1, 2, 3, 5, 7, 10, 15, 20, 30, 50, 70, 100, 150, 200, 300, 500, 700, 1000)
+_BEND, _STANDING, _LEAST_ROOM = 30, 24, 4
 """Pixels of the largest bend, of the tallest thing that stands there, of the thinnest board."""
 
 
@@ -40,29 +40,30 @@ def sagging_shelf(show, shelf, judged, captions):
     rise, deep = -min(drops), max(*drops, most)
     times = max(size for size in _TIMES if size == 1 or (deep + rise) * size <= _BEND * pixel)
     room = max(float(nearby(_height(shelf))), _LEAST_ROOM * pixel)
-    level = (24 + _STANDING) * pixel + rise * times
+    level = (16 + _STANDING) * pixel + rise * times
     bent = Bent(shelf, level, room, times, pixel)
     sag = fine_text(shelf.sag * judged.factor, show)
     shapes = [
-        label((0, 12 * pixel), _larger(times), "note", "start"),
+        label((0, 8 * pixel), _larger(times), "note", "start"),
         *_stands(judged.load, shelf.spread, curves[0], bent, long),
         *board_on_supports(bent, curves[0]),
         *back_edge(bent, curves[1:]),
         *_limit(bent, (over, span, most), deep, fine_text(judged.limit, show)),
         *_sag(bent, curves, sag),
     ]
-    below = bent.under + max(deep * times, 14 * pixel) + 34 * pixel
-    ends = (over, below), (over + span, below)
-    shapes.append(dimension(*ends, -8 * pixel, show.brief(shelf.span), "given", "span"))
-    below += 24 * pixel
+    below = bent.under + max(deep * times, 14 * pixel) + 42 * pixel
     if judged.longest:
-        shapes += span_gauge(show, shelf.span, judged.longest, (0, below + 30 * pixel, long, pixel))
-        below += 66 * pixel
+        shapes += span_gauge(show, shelf.span, judged.longest, (0, below, long, pixel))
+        below += 32 * pixel
+    else:
+        text = show.brief(shelf.span)
+        shapes.append(dimension((over, below), (over + span, below), 0, text, "given", "span"))
+        below += 6 * pixel
     for caption in captions:
-        below += 18 * pixel
+        below += 16 * pixel
         shapes.append(label((long / 2, below), caption, "name"))
     words = _words(show, shelf, judged, times, sag, captions)
-    return drawing(words, (-long / 16, 0, long * 17 / 16, below + 14 * pixel), shapes)
+    return drawing(words, (-long / 16, 0, long * 17 / 16, below + 8 * pixel), shapes)
 
 
 def _words(show, shelf, judged, times, sag, captions):

@@ -1,26 +1,20 @@
 """A gauge of a span: how far a shelf goes of the longest that keeps its limit."""
 
-from sawside.drawing.shapes import label, line, rectangle
+from sawside.drawing.shapes import dimension, label, line, rectangle
 
 
 def span_gauge(show, span, longest, place):
     """The shapes; `place` is (left, top, width, pixel) of the bar: what is past the longest span
-    is drawn as waste, and the span of now is the line across it."""
+    is drawn as waste, and the span of now is measured above it, to the line across it."""
     left, top, wide, pixel = place
-    now, most = float(span), float(longest)
-    scale = wide / (max(now, most) * 10 / 9)
-    end, mark = left + most * scale, left + now * scale
-    high = 12 * pixel
-    most_text = f"longest {show.text(show.rounded(longest, 'stay under'))}"
+    scale = wide / (max(float(span), float(longest)) * 10 / 9)
+    end, mark, high = left + float(longest) * scale, left + float(span) * scale, 10 * pixel
+    most = f"longest {show.text(show.rounded(longest, 'stay under'))}"
+    now = dimension((left, top), (mark, top), 9 * pixel, f"span {show.brief(span)}", field="span")
     return [
         rectangle(left, top, left + wide, top + high, "waste"),
         rectangle(left, top, end, top + high),
-        line((mark, top - 6 * pixel), (mark, top + high + 2 * pixel), "cut"),
-        label((mark, top - 14 * pixel), f"span now {show.brief(span)}", "note", _side(now, most)),
-        label((end, top + high + 14 * pixel), most_text, "name", _side(most, now)),
+        line((mark, top - 4 * pixel), (mark, top + high + 2 * pixel), "cut"),
+        now,
+        label((end, top + high + 12 * pixel), most, "name", "end" if end > wide / 2 else "start"),
     ]
-
-
-def _side(one, other):
-    """On which side of its mark a text stands, so that it stays in the picture."""
-    return "end" if one * 2 > max(one, other) else "start"

@@ -183,7 +183,7 @@ def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, lea
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [
-        ({"height": "40", "shelf_count": "2"}, "step", "conflict"),
+        ({"height": "40", "shelf_count": "2"}, "highest", "conflict"),
         (
             {"height": "40", "shelf_count": "2", "lowest": "15", "highest": "12"},
             "highest",

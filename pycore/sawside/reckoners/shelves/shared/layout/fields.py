@@ -142,8 +142,9 @@ LAYOUT_FIELDS = (
         },
         pictures=CASE_OPENINGS,
     ),
-    _THINGS,
+    # Before the things: each of those has a height too, and the page goes to the first so called.
     height_field(blank_means="Figured from the openings."),
+    _THINGS,
     _SHELF_COUNT,
     THICKNESS,
     _opening(

@@ -23,4 +23,4 @@ def _captions(case, shelf, show, when):
         fine_text(each * case.factor, show) for each in (edges.front, edges.back, shelf.sag)
     )
     middle = (f"between the edges {most}",) if between(shelf) else ()
-    return f"{when}: front {front}, back {back} (line)", *middle
+    return f"front {front}, back {back} (line) {when}", *middle

@@ -11,9 +11,9 @@ _FAR = Fraction(1, 20)
 
 
 def verdict_text(case, shelf, show):
-    """ "Fine: 1/32″ long-term, limit 1/16″", or "Too much" with both figures.
+    """ "Fine: 1/32″ long-term (1/64″ now), limit 1/16″", or "Too much" likewise.
 
-    They are told so finely that the two differ.
+    What is judged and its limit are told so finely that the two differ.
     """
     sag, most = shelf.sag * case.factor, case.limit(shelf)
     if broken := _past_its_strength(case, shelf):
@@ -23,12 +23,18 @@ def verdict_text(case, shelf, show):
     step = fine_grid(show.settings).step
     if sag <= most and sag < step:
         limit = f", limit {_short(most, show)}" if most >= step else ""
-        return f"Fine: under {_short(step, show)} {_when(case, shelf)}{limit}"
+        return f"Fine: under {_short(step, show)} {_times(case, shelf, show)}{limit}"
     figures = [_short(each, show) for each in (sag, most)]
     if figures[0] == figures[1] and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
     found = "Too much" if case.excess(shelf) > 0 else "Fine"
-    return f"{found}: {figures[0]} {_when(case, shelf)}, limit {figures[1]}"
+    return f"{found}: {figures[0]} {_times(case, shelf, show)}, limit {figures[1]}"
+
+
+def _times(case, shelf, show):
+    """When it is judged, and what it sags now where that is at another time."""
+    now = f" ({_short(shelf.sag, show)} now)" if case.given.judged == "years" else ""
+    return f"{_when(case, shelf)}{now}"
 
 
 def _past_its_strength(case, shelf):
