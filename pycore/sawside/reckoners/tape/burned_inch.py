@@ -81,7 +81,7 @@ RECKONER = Reckoner(
         "chalk": "M10 27v9M10 31.5h21m-3-3l3 3-3 3",
     },
     fields=(
-        choice("solve", "Find", {"length": "Length", "mark": "Where to mark"}),
+        choice("solve", "Find", {"length": "Length", "mark": "Mark"}),
         length(
             "reading", "Mark at the far end", least="1/64 in", shown_when=("solve", ("length",))
         ),
@@ -98,6 +98,6 @@ RECKONER = Reckoner(
         "practice."
     ),
     compute=compute,
-    example={"solve": "length", "reading": "32 5/8", "length": "31 5/8", "start": "1"},
+    example={"solve": "length", "reading": "32 5/8", "length": "31 5/8"},
     basic=("solve", "reading", "length", "start"),
 )

@@ -31,9 +31,7 @@ RECKONER = Reckoner(
     job="square",
     picture={"wood": "M4 9h32v22H4z", "chalk": "M4 9l32 22M36 9L4 31"},
     fields=(
-        choice(
-            "solve", "Find", {"out": "Out of square", "diagonal": "Diagonals", "triangle": "3-4-5"}
-        ),
+        choice("solve", "Find", {"out": "Off by", "diagonal": "Diagonals", "triangle": "3-4-5"}),
         length("rising", "Lower left to upper right", help="The diagonal, facing it.", **_MEASURED),
         length("falling", "Upper left to lower right", **_MEASURED),
         length(
@@ -105,7 +103,6 @@ RECKONER = Reckoner(
         "side": "41 1/4",
         "along": "37 9/16",
         "across": "16 1/4",
-        "step": "1 in",
     },
     basic=("solve", "rising", "falling", "bottom", "width", "height", "along", "across"),
 )

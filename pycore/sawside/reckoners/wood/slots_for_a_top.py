@@ -31,7 +31,7 @@ RECKONER = Reckoner(
         "chalk": "M17 20a3 3 0 1 0 6 0a3 3 0 1 0-6 0z",
     },
     fields=(
-        choice("held", "Top held by", {"screws": "Screws to a base", "pins": "Breadboard pins"}),
+        choice("held", "Top held by", {"screws": "Screws", "pins": "Breadboard pins"}),
         length("width", "Top width", help="Across the grain, today.", least="1 in"),
         lengths(
             "screws",
