@@ -83,9 +83,19 @@ RECKONER = Reckoner(
     fields=(
         choice("solve", "Find", {"length": "Length", "mark": "Mark"}),
         length(
-            "reading", "Mark at the far end", least="1/64 in", shown_when=("solve", ("length",))
+            "reading",
+            "Mark at the far end",
+            least="1/64 in",
+            shown_when=("solve", ("length",)),
+            in_short="{} at the far end",
         ),
-        length("length", "Length to lay out", least="1/64 in", shown_when=("solve", ("mark",))),
+        length(
+            "length",
+            "Length to lay out",
+            least="1/64 in",
+            shown_when=("solve", ("mark",)),
+            in_short="{} to lay out",
+        ),
         line_field(
             "Starting line",
             help="Usually the 1-inch line. The 10-inch or 100 mm line is easier to keep in mind.",

@@ -31,18 +31,37 @@ RECKONER = Reckoner(
     job="square",
     picture={"wood": "M4 9h32v22H4z", "chalk": "M4 9l32 22M36 9L4 31"},
     fields=(
-        choice("solve", "Find", {"out": "Off by", "diagonal": "Diagonals", "triangle": "3-4-5"}),
-        length("rising", "Lower left to upper right", help="The diagonal, facing it.", **_MEASURED),
-        length("falling", "Upper left to lower right", **_MEASURED),
+        choice(
+            "solve",
+            "Find",
+            {"out": "Racking", "diagonal": "Diagonals", "triangle": "3-4-5"},
+            in_short="{}",
+        ),
+        length(
+            "rising",
+            "Lower left to upper right",
+            help="The diagonal, facing it.",
+            in_short="{} one diagonal",
+            **_MEASURED,
+        ),
+        length("falling", "Upper left to lower right", in_short="{} the other", **_MEASURED),
         length(
             "bottom",
             "Bottom width",
             help="Measured the same way as the diagonals.",
             least="1/64 in",
             blank_means="Only for how far it’s out.",
+            in_short="{} wide",
             **_OUT,
         ),
-        length("side", "Side height", least="1/64 in", blank_means="Only for the angle.", **_OUT),
+        length(
+            "side",
+            "Side height",
+            least="1/64 in",
+            blank_means="Only for the angle.",
+            in_short="{} high",
+            **_OUT,
+        ),
         length(
             "width",
             "Width",
@@ -56,6 +75,7 @@ RECKONER = Reckoner(
             "Clear along the first wall",
             help="From the corner.",
             least="3/4 in",
+            in_short="{} along one wall",
             **_TRIANGLE,
         ),
         length(
@@ -63,6 +83,7 @@ RECKONER = Reckoner(
             "Clear along the second wall",
             help="From the corner.",
             least="3/4 in",
+            in_short="{} along the other",
             **_TRIANGLE,
         ),
         choice(

@@ -47,7 +47,7 @@ RECKONER = Reckoner(
     },
     fields=(
         choice("solve", "Find", {"true": "True length", "allowed": "Allowed error"}),
-        length("reading", "Tape reading", least="1/64 in"),
+        length("reading", "Tape reading", least="1/64 in", in_short="reads {}"),
         choice("which", "Tape", {"typed": "Checked here", "mine": "My tapes"}, shown_when=_TRUE),
         own_tape("tape", "My tape", shown_when=(_TRUE, ("which", ("mine",)))),
         _typed("block", "A short length you’re sure of, such as a square’s blade."),

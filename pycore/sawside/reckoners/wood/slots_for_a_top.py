@@ -32,16 +32,19 @@ RECKONER = Reckoner(
     },
     fields=(
         choice("held", "Top held by", {"screws": "Screws", "pins": "Breadboard pins"}),
-        length("width", "Top width", help="Across the grain, today.", least="1 in"),
+        length(
+            "width", "Top width", help="Across the grain, today.", least="1 in", in_short="{} wide"
+        ),
         lengths(
             "screws",
             "Screws from the front edge",
             help="Measured across the grain.",
             row_label="Screw",
             most_rows=8,
+            in_short="screws at {}",
             **_SCREWS,
         ),
-        choice("fixed", "Fixed line", _FIXED, **_SCREWS),
+        choice("fixed", "Fixed line", _FIXED, in_short="fixed {}", **_SCREWS),
         length(
             "shank",
             "Screw shank",
@@ -57,6 +60,7 @@ RECKONER = Reckoner(
             help="One side only; the other is the same.",
             row_label="Pin",
             most_rows=8,
+            in_short="pins at {}",
             **_PINS,
         ),
         length(
