@@ -23,6 +23,7 @@ def band(length, size, show):
         *(
             label((place, 62), show.brief(on_fine_marks(length + way * size, show, must)), "note")
             for place, way, must in ((left, -1, "be there"), (right, 1, "reach"))
+            if length + way * size > 0
         ),
         dimension((left, 0), (x, 0), 22, fine_text(size, show), "answer"),
         dimension((x, 0), (right, 0), 22, fine_text(size, show), "answer"),

@@ -34,8 +34,8 @@ def _beside(parts, show, name):
     shapes = [
         rectangle(x, -42, _RIGHT, _FLOOR),
         rectangle(_LEFT, -5, x, _FLOOR, "hatch"),
-        dimension((x, 4), (_LEFT, 4), 24, f"reads {show.brief(parts[0])}", "given"),
-        dimension((_RIGHT, 4), (x, 4), 24, show.brief(parts[1]), "given"),
+        dimension((x, 4), (_LEFT, 4), 24, f"reads {show.brief(parts[0])}", "given", "reading"),
+        dimension((_RIGHT, 4), (x, 4), 24, show.brief(parts[1]), "given", name),
         label(((x + _RIGHT) / 2, -22), name, "note"),
     ]
     words = f"the tape reads {show.brief(parts[0])}, and the {name} adds {show.brief(parts[1])}."
@@ -61,7 +61,7 @@ def _sticks(parts, show):
     shapes = [
         rectangle(_LEFT, -20, far, _FLOOR),
         rectangle(near, -42, _RIGHT, -22),
-        dimension((far, 4), (near, 4), 20, show.brief(parts[2]), "given"),
+        dimension((far, 4), (near, 4), 20, show.brief(parts[2]), "given", "overlap"),
         label((_LEFT + 8, -10), show.brief(parts[0]), "name", "start"),
         label((_RIGHT - 8, -32), show.brief(parts[1]), "name", "end"),
         label(((near + far) / 2, 50), "overlap", "note"),

@@ -6,8 +6,8 @@ from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
 
-_LEAST_SEEN = 1 / 4
-_MOST_SEEN = 2
+_LEAST_SEEN, _MOST_SEEN = 5 / 4, 2
+"""Inches of each ruler: so many that the number of one is always in sight."""
 
 
 def two_rulers(reads, true, show):
@@ -21,7 +21,7 @@ def two_rulers(reads, true, show):
     x = WIDTH / 2
     shapes = [*above.shapes(0), *below.shapes(86)]
     shapes += [
-        line((x, -14), (x, 130), "cut"),
+        line((x, -14), (x, 118), "cut"),
         label((4, -14), "tape", "note", "start"),
         label((x + 8, -14), fine_text(reads, show), "name", "start"),
         label((4, 72), "true", "note", "start"),

@@ -81,11 +81,21 @@ RECKONER = Reckoner(
         "chalk": "M10 27v9M10 31.5h21m-3-3l3 3-3 3",
     },
     fields=(
-        choice("solve", "Find", {"length": "Length", "mark": "Where to mark"}),
+        choice("solve", "Find", {"length": "Length", "mark": "Mark"}),
         length(
-            "reading", "Mark at the far end", least="1/64 in", shown_when=("solve", ("length",))
+            "reading",
+            "Mark at the far end",
+            least="1/64 in",
+            shown_when=("solve", ("length",)),
+            in_short="{} at the far end",
         ),
-        length("length", "Length to lay out", least="1/64 in", shown_when=("solve", ("mark",))),
+        length(
+            "length",
+            "Length to lay out",
+            least="1/64 in",
+            shown_when=("solve", ("mark",)),
+            in_short="{} to lay out",
+        ),
         line_field(
             "Starting line",
             help="Usually the 1-inch line. The 10-inch or 100 mm line is easier to keep in mind.",
@@ -98,6 +108,6 @@ RECKONER = Reckoner(
         "practice."
     ),
     compute=compute,
-    example={"solve": "length", "reading": "32 5/8", "length": "31 5/8", "start": "1"},
+    example={"solve": "length", "reading": "32 5/8", "length": "31 5/8"},
     basic=("solve", "reading", "length", "start"),
 )

@@ -32,7 +32,7 @@ RECKONER = Reckoner(
         "chalk": "M36 22.5H23m3-3l-3 3 3 3",
     },
     fields=(
-        choice("solve", "Find", {"nearest": "Nearest fraction", "table": "Whole table"}),
+        choice("solve", "Find", {"nearest": "Nearest", "table": "Whole table"}),
         length(
             "length",
             "Length",

@@ -51,6 +51,7 @@ RECKONER = Reckoner(
             most_rows=20,
             least="1/64 in",
             help="One width or height in several spots, such as floor, middle and top.",
+            in_short="{}",
             **_by("spots"),
         ),
         length(
@@ -58,6 +59,7 @@ RECKONER = Reckoner(
             "Tape reading",
             help="Where the blade comes out of the case, at the block, or in the corner.",
             least="1/64 in",
+            in_short="reads {}",
             **_by("case", "block", "bent"),
         ),
         own_tape(
@@ -76,6 +78,7 @@ RECKONER = Reckoner(
             least="1/2 in",
             most="12 in",
             blank_means="The tape’s case length from Settings.",
+            in_short="{} case",
             **_by("case"),
         ),
         length(
@@ -83,6 +86,7 @@ RECKONER = Reckoner(
             "Block length",
             help="A square-ended block you’ve measured, pushed into the corner.",
             least="1/64 in",
+            in_short="{} block",
             **_by("block"),
         ),
         length(
@@ -102,6 +106,7 @@ RECKONER = Reckoner(
             "Total clearance",
             help="Both sides together, so it slides in.",
             blank_means="No clearance.",
+            in_short="{} clearance",
         ),
     ),
     answers=(

@@ -32,19 +32,36 @@ RECKONER = Reckoner(
     picture={"wood": "M4 9h32v22H4z", "chalk": "M4 9l32 22M36 9L4 31"},
     fields=(
         choice(
-            "solve", "Find", {"out": "Out of square", "diagonal": "Diagonals", "triangle": "3-4-5"}
+            "solve",
+            "Find",
+            {"out": "Racking", "diagonal": "Diagonals", "triangle": "3-4-5"},
+            in_short="{}",
         ),
-        length("rising", "Lower left to upper right", help="The diagonal, facing it.", **_MEASURED),
-        length("falling", "Upper left to lower right", **_MEASURED),
+        length(
+            "rising",
+            "Lower left to upper right",
+            help="The diagonal, facing it.",
+            in_short="{} one diagonal",
+            **_MEASURED,
+        ),
+        length("falling", "Upper left to lower right", in_short="{} the other", **_MEASURED),
         length(
             "bottom",
             "Bottom width",
             help="Measured the same way as the diagonals.",
             least="1/64 in",
             blank_means="Only for how far it’s out.",
+            in_short="{} wide",
             **_OUT,
         ),
-        length("side", "Side height", least="1/64 in", blank_means="Only for the angle.", **_OUT),
+        length(
+            "side",
+            "Side height",
+            least="1/64 in",
+            blank_means="Only for the angle.",
+            in_short="{} high",
+            **_OUT,
+        ),
         length(
             "width",
             "Width",
@@ -58,6 +75,7 @@ RECKONER = Reckoner(
             "Clear along the first wall",
             help="From the corner.",
             least="3/4 in",
+            in_short="{} along one wall",
             **_TRIANGLE,
         ),
         length(
@@ -65,6 +83,7 @@ RECKONER = Reckoner(
             "Clear along the second wall",
             help="From the corner.",
             least="3/4 in",
+            in_short="{} along the other",
             **_TRIANGLE,
         ),
         choice(
@@ -105,7 +124,6 @@ RECKONER = Reckoner(
         "side": "41 1/4",
         "along": "37 9/16",
         "across": "16 1/4",
-        "step": "1 in",
     },
     basic=("solve", "rising", "falling", "bottom", "width", "height", "along", "across"),
 )

@@ -47,24 +47,14 @@ RECKONER = Reckoner(
     },
     fields=(
         choice("solve", "Find", {"true": "True length", "allowed": "Allowed error"}),
-        length("reading", "Tape reading", least="1/64 in"),
-        choice(
-            "which",
-            "Tape",
-            {"typed": "Compare it here", "mine": "One of my tapes"},
-            shown_when=_TRUE,
-        ),
+        length("reading", "Tape reading", least="1/64 in", in_short="reads {}"),
+        choice("which", "Tape", {"typed": "Checked here", "mine": "My tapes"}, shown_when=_TRUE),
         own_tape("tape", "My tape", shown_when=(_TRUE, ("which", ("mine",)))),
         _typed("block", "A short length you’re sure of, such as a square’s blade."),
         _typed("block_reads", "From the hook, read as close as you can."),
         _typed("distance", "As long a distance as you can be sure of."),
         _typed("distance_reads", "Also from the hook."),
-        choice(
-            "since",
-            "Measured from",
-            {"hook": "The hook", "line": "A line on the tape"},
-            shown_when=_TRUE,
-        ),
+        choice("since", "Measured from", {"hook": "The hook", "line": "A line"}, shown_when=_TRUE),
         line_field("Which line", shown_when=(_TRUE, ("since", ("line",)))),
         choice(
             "rule",

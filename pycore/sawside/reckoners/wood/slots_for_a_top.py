@@ -31,17 +31,20 @@ RECKONER = Reckoner(
         "chalk": "M17 20a3 3 0 1 0 6 0a3 3 0 1 0-6 0z",
     },
     fields=(
-        choice("held", "Top held by", {"screws": "Screws to a base", "pins": "Breadboard pins"}),
-        length("width", "Top width", help="Across the grain, today.", least="1 in"),
+        choice("held", "Top held by", {"screws": "Screws", "pins": "Breadboard pins"}),
+        length(
+            "width", "Top width", help="Across the grain, today.", least="1 in", in_short="{} wide"
+        ),
         lengths(
             "screws",
             "Screws from the front edge",
             help="Measured across the grain.",
             row_label="Screw",
             most_rows=8,
+            in_short="screws at {}",
             **_SCREWS,
         ),
-        choice("fixed", "Fixed line", _FIXED, **_SCREWS),
+        choice("fixed", "Fixed line", _FIXED, in_short="fixed {}", **_SCREWS),
         length(
             "shank",
             "Screw shank",
@@ -57,6 +60,7 @@ RECKONER = Reckoner(
             help="One side only; the other is the same.",
             row_label="Pin",
             most_rows=8,
+            in_short="pins at {}",
             **_PINS,
         ),
         length(

@@ -67,7 +67,7 @@ def test_measured_is_aimed_at_and_the_difference_in_its_direction(aimed, measure
 def test_a_difference_below_all_marks_is_told_in_decimals():
     said = texts(reckon("over_or_under", aimed="12", measured="12.004", cut="mark"))
     assert said["remedy"] == "Trim 0.004″ off"
-    assert said["marks"] == "0.0… of a mark (sixteenths)"
+    assert said["marks"] == "0.06… of a mark (sixteenths)"
 
 
 def test_the_difference_is_told_in_the_persons_own_system():

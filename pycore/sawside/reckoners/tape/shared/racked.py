@@ -134,7 +134,7 @@ def _verdict(given, offset, show):
         return "Square"
     corner, way = _corners(given)
     much = "" if offset is None else f" {fine_text(abs(offset), show)}"
-    return f"Not square: push the upper {corner} corner{much} {way}"
+    return f"Push the upper {corner} corner{much} {way}"
 
 
 @lazy

@@ -39,7 +39,7 @@ def smallest_reading(given, show):
             "through the whole opening.",
         ),
         main="fits",
-        verdict=_verdict(told_fits, largest - smallest, show),
+        verdict=_verdict(told_fits, room, largest - smallest, show),
     )
 
 
@@ -49,9 +49,10 @@ def _true_readings(given, show):
     return [true for true, _ in found], [line for _, lines in found for line in lines]
 
 
-def _verdict(fits, apart, show):
+def _verdict(fits, room, apart, show):
+    tight = "" if room else ", no clearance"
     uneven = f"; the opening varies {fine_text(apart, show)}" if apart else ""
-    return f"Cut {show.bare(fits)}{uneven}"
+    return f"Cut {show.bare(fits)}{tight}{uneven}"
 
 
 def _fits_told(readings, show, fits):
