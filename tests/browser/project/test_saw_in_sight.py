@@ -158,12 +158,12 @@ def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, s
     open_place(opened, "At the saw")
     opened.get_by_role("button", name="Close the message").tap()
     check_in_sight(opened)
-    for end in ("Left", "Right"):
+    for end, turn, edge in (("Left", "right", "top"), ("Right", "left", "bottom")):
         steps = opened.locator(".ends > div", has_text=f"{end}:").locator("dd").all_text_contents()
         assert [step for step in steps if "°" not in step] == [
-            "miter right",
+            f"miter {turn}",
             "bevel left",
-            "top edge to fence",
+            f"{edge} edge to fence",
         ]
     figures = opened.locator(".ends dd:not(.end-way)").evaluate_all(
         "(all) => all.map((each) => parseFloat(getComputedStyle(each).fontSize))"

@@ -110,7 +110,7 @@ RECKONER = Reckoner(
         "chalk": "M31 9q-3 7-10 11t-11 11",
     },
     fields=(
-        choice("of", "Cut", {"one": "One piece", "run": "A case or walls"}),
+        choice("of", "Cut", {"one": "One piece", "run": "A run"}),
         *FIELDS,
         *RUN_FIELDS,
         *end_fields("left", _ONE),

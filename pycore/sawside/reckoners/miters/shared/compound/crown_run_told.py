@@ -55,7 +55,7 @@ def _answers(given, show, crown):
     for edge in ("top", "bottom"):
         answers[f"{edge}s"] = [(name, cut.edges[edge]) for name, cut in named]
     answers |= _settings(crown)
-    answers["order"] = order_of([plan for plan, _ in crown.pieces], 1)
+    answers["order"] = order_of([plan for plan, _ in crown.pieces], 1, closed=crown.run.closed)
     answers["stock"] = sum((_taken(given, cut) for _, cut in named), Fraction(0))
     answers["spring"] = spring.lean.degrees
     return answers | {key: getattr(spring, key) for key in ("width", "drop", "projection")}

@@ -24,7 +24,7 @@ def answers_of(given, show, run, named):
         "pieces": _lengths(show, named, lambda piece: piece.tip_to_tip, tips=True),
         **_other_lengths(show, named),
         **_settings(run.corners),
-        "order": order_of(pieces, len(given.layers)),
+        "order": order_of(pieces, len(given.layers), closed=run.closed),
         "at_the_saw": AT_THE_SAW,
         "stock": [(f"Layer {layer}", sum(long, Fraction(0))) for layer, long in taken.items()],
         "net": sum((piece.tip_to_tip for piece in pieces), Fraction(0)),

@@ -14,16 +14,16 @@ _ENDS = {
     "open": "Square, open",
 }
 
-AROUND = choice("around", "Runs", {"open": "From end to end", "closed": "All the way around"})
+AROUND = choice("around", "Runs", {"open": "End to end", "closed": "All around"})
 
 WALLS = rows(
     "walls",
-    "Walls, left to right as you face them",
+    "Walls, left to right",
     (
         length(
             "length",
             "Length",
-            help="At the wall or the case: corner to corner, or to where the molding ends.",
+            help="As you face it: corner to corner, or to where the molding ends.",
             least="1/64 in",
         ),
         choice(
@@ -46,12 +46,12 @@ def layer_rows():
     """The layers of a molding, each with its projection and its height."""
     return rows(
         "layers",
-        "Layers, from the wall out",
+        "Layers",
         (
             length(
                 "projection",
                 "Projection",
-                help="How far this layer sticks out at its thickest.",
+                help="How far it sticks out at its thickest. Layer 1 is the one on the wall.",
                 least="1/64 in",
                 most="12 in",
             ),

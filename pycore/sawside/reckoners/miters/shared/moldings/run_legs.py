@@ -59,9 +59,9 @@ def corners_of(given):
     if closed and len(walls) < 3:
         raise Refusal(
             "impossible",
-            f"All the way around takes at least 3 walls, and {len(walls)} "
+            f"All around takes at least 3 walls, and {len(walls)} "
             f"{'is' if len(walls) == 1 else 'are'} filled in.",
-            "Add walls, or choose From end to end.",
+            "Add walls, or choose End to end.",
             field="walls",
         )
     turning = walls if closed else walls[:-1]
@@ -92,9 +92,9 @@ def _check_turns(corners):
     if abs(total - 360) > _MOST_OFF:
         raise Refusal(
             "impossible",
-            "Going all the way around, these corners turn "
+            "Going all around, these corners turn "
             f"{angle_text(total, 2)}, and they have to turn 360°.",
-            "Check each corner, inside or outside, and its angle. Or choose From end to end.",
+            "Check each corner, inside or outside, and its angle. Or choose End to end.",
             field="walls",
         )
 

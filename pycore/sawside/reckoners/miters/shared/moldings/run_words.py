@@ -55,7 +55,7 @@ def _copes_of(piece):
     return f"{piece.leg.name}: {', '.join(said)}."
 
 
-def order_of(pieces, layers):
+def order_of(pieces, layers, *, closed):
     """Which piece first and why, for the pieces that there are."""
     lines = ["Do one layer at a time: fit it before you cut the next."] if layers > 1 else []
     lines.append(f"{pieces[0].leg.name} first. {_why(pieces)}")
@@ -70,6 +70,8 @@ def order_of(pieces, layers):
             "Where a piece is coped at one end and mitered at the other, fit the cope first, then "
             "mark the miter in place."
         )
+    if closed:
+        lines.append("Leave the first piece loose until the last one fits between its neighbors.")
     if any(leg.is_cap for leg in legs):
         lines.append("Cut mitered returns last, from the end of a longer stick.")
     lines.append(
