@@ -9,7 +9,7 @@ from tests.browser.hand import tap_keys, type_into
 from tests.browser.words import EXAMPLE, STILL_NEED
 
 LIMITS = {"screens": 2, "controls": 7, "words": 60}
-"""The most that the median question may have at 360 x 740; .95 of them show their answer at once."""
+"""The most that the median question may have; .95 of them show their answer at once."""
 BAR = ".answer-bar"
 
 
