@@ -118,4 +118,6 @@ export interface Action {
 
 /** A value of any kind, with what some kinds have. */
 export type Shown = (Value | Fine) &
-  Partial<Pick<Length, "brief" | "way" | "direction" | "words" | "stack" | "other" | "decimals" | "dropped_text">>;
+  Partial<
+    Pick<Length, "brief" | "why" | "way" | "direction" | "words" | "stack" | "other" | "decimals" | "dropped_text">
+  >;

@@ -1,9 +1,14 @@
 /** @import { Length, Reckoning } from "../../python/contract.d.ts" */
 
+/** A list of more than these is told by some of them. */
 const MOST_ITEMS = 3;
+const SOME = 2;
 /** @param {Length[]} items */
-const inOneLine = (items) =>
-  items.length > MOST_ITEMS ? `${items.length} lengths` : items.map(({ brief }) => brief).join(", ");
+function inOneLine(items) {
+  const rest = items.length > MOST_ITEMS ? items.length - SOME : 0;
+  const told = (rest ? items.slice(0, SOME) : items).map(({ brief }) => brief);
+  return [...told, ...(rest ? [`${rest} more`] : [])].join(", ");
+}
 
 /** @param {string} text */
 const firstSentence = (text) => text.match(/^.*?(?=\. )/)?.[0] ?? text;

@@ -20,12 +20,12 @@ import { headline } from "./headline.js";
  */
 export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts, inFull) =>
   present([
+    element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
-    element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
     cautions(answer.cautions.filter(({ full }) => !inFull.has(full))),
     answer.tape ? tape(answer.tape) : null,
-    ...moreAnswers(others),
+    moreAnswers(others),
     element("div", { class: "answer-acts" }, working(answer.working, answer.source), acts),
   ]);
 

@@ -5,7 +5,7 @@ import { drawing } from "../../widgets/pictures/drawing.js";
 /** @import { Fields } from "../../widgets/pictures/picture.d.ts" */
 
 /** How high it gets, so that the fields below it stay in sight. */
-export const HIGH = 172;
+export const HIGH = 164;
 
 /**
  * The drawing of the answer above the fields, which its dimensions open; before there is one, what the question asks.

@@ -39,9 +39,10 @@ export function question(app, key, entryId, of) {
       { class: "asked-head" },
       element("a", { class: "back", href: back.href, "aria-label": `‹ ${back.label}` }, "‹"),
       element("h2", {}, title),
-      entry || of ? null : pinButton(app, declared),
     ),
     asked.nodes,
+    // At the end of the title on the screen, behind all else for who walks with the keyboard.
+    entry || of ? null : pinButton(app, declared),
   );
   return { node, title: () => title };
 }

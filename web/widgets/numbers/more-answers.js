@@ -13,35 +13,42 @@ const SHORT_LIST = 6;
 
 /** @param {Shown} value */
 const isRow = (value) => value.kind !== "lengths" && !(value.kind === "text" && value.text.length > SHORT_TEXT);
-/** @param {Shown} value */
-const dropped = (value) =>
-  value.direction === "exact" || !value.dropped_text ? null : element("span", { class: "dropped" }, value.dropped_text);
 
 /**
- * The answers behind the main one, each in one line: two or fewer as they are, more behind a line that says the first of
- * them, a list behind how many it has, a text of some length behind its label.
+ * The answers behind the main one: few short ones as they are, others behind one line that says the first of them.
  * @param {Shown[]} values
  */
 export function moreAnswers(values) {
   const rows = values.filter(isRow);
-  const lists = values.filter((value) => value.kind === "lengths");
-  const texts = values.filter((value) => value.kind === "text" && !isRow(value));
-  return present([
-    rows.length > FEW ? fold(summaryOf(rows), rowsOf(rows)) : rows.length ? rowsOf(rows) : null,
-    ...lists.map(listFold),
-    texts.length ? textsFold(texts) : null,
-  ]);
+  if (values.length === 0) return null;
+  if (rows.length === values.length && rows.length <= FEW) return rowsOf(rows);
+  const others = values.filter((value) => !isRow(value));
+  return fold(summaryOf(values), present([rows.length ? rowsOf(rows) : null, ...others.flatMap(longer)]));
 }
 
 /**
  * A list that was asked for: it stands open where it is short.
  * @param {Lengths} value
  */
-export const askedList = (value) => (value.items.length > SHORT_LIST ? listFold(value) : listOf(value));
+export const askedList = (value) =>
+  value.items.length > SHORT_LIST ? fold(summaryOf([value]), listOf(value)) : listOf(value);
 
-/** @param {Shown[]} rows */
-const summaryOf = ([first, ...rest]) =>
-  `${first.label}${first.kind === "text" ? ":" : ""} ${first.brief ?? first.text}, ${rest.length} more`;
+/** @param {Shown[]} values */
+function summaryOf([first, ...rest]) {
+  const { label, kind } = first;
+  const number = first.brief ?? first.text;
+  const told = kind === "lengths" ? `${label} (${first.items.length})` : isRow(first) ? `${label}: ${number}` : label;
+  return rest.length ? `${told}, ${rest.length} more` : told;
+}
+
+/**
+ * A list, or a text of some length, below its label.
+ * @param {Shown} value
+ */
+const longer = (value) => [
+  element("p", { class: "answer-label" }, value.label),
+  value.kind === "lengths" ? listOf(value) : element("p", { class: "prose" }, unbroken(value.text)),
+];
 
 /** @param {Shown[]} rows */
 const rowsOf = (rows) =>
@@ -58,15 +65,15 @@ const rowsOf = (rows) =>
     ),
   );
 
-/** @param {Lengths} value */
-const listFold = (value) => fold(`${value.label} (${value.items.length})`, listOf(value));
-
-/** @param {Lengths} value */
-const listOf = (value) =>
+/**
+ * Why they were rounded as they were is said once.
+ * @param {Lengths} value
+ */
+const listOf = ({ items }) =>
   element(
     "ol",
     { class: "listed" },
-    value.items.map((item) =>
+    items.map((item) =>
       element(
         "li",
         {},
@@ -74,14 +81,11 @@ const listOf = (value) =>
         element("span", { class: "listed-number" }, dropped(item), inColumns(item)),
       ),
     ),
+    [...new Set(items.map(({ why }) => why))].filter(Boolean).map((why) => element("li", { class: "dropped" }, why)),
   );
 
-/** @param {Shown[]} texts */
-const textsFold = ([first, ...rest]) =>
-  fold(
-    rest.length ? `${first.label}, ${rest.length} more` : first.label,
-    [first, ...rest].flatMap(({ label, text }) => [
-      rest.length ? element("p", { class: "answer-label" }, label) : null,
-      element("p", { class: "prose" }, unbroken(text)),
-    ]),
-  );
+/** @param {Shown} value */
+function dropped(value) {
+  if (value.direction === "exact" || !value.dropped_text) return null;
+  return element("span", { class: "dropped" }, value.dropped_text.replace(`, ${value.why}`, ""));
+}
