@@ -4,8 +4,8 @@
 between two. Keys and steps are weighed by the keystroke-level model (Card, Moran, Newell,
 Communications of the ACM 23(7), 1980): a key takes .28 s, a mental step 1.35 s. What both do alike
 is left out: measuring, reading the result, writing it on the board. A plain calculator has a memory
-and no fractions; for a corner it has to be a scientific one. Sawside begins on its pad: a key stands
-as its label, [Solve] for whatever else is pressed, [field:Stick] for a field, and
+and no fractions; for a corner it has to be a scientific one. Sawside begins on its pad: a key
+stands as its label, [Solve] for whatever else is pressed, [field:Stick] for a field, and
 tests/browser/test_everyday_jobs.py presses them all.
 """
 

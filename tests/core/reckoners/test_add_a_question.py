@@ -90,7 +90,7 @@ def test_it_is_answered(door):
     assert texts == ["4 11/16″", "3/4″, 23/32″", "2", "7.5°", "Plywood"]
     assert said["parts"][0]["count"] == 2
     assert said["echoes"]["spacers"] == "1/8″"
-    assert "Thickness 3/4″" in said["echoes"]["layers"]
+    assert "3/4″ thick" in said["echoes"]["layers"]
 
 
 def test_a_bad_row_names_its_row_and_its_field(door):

@@ -150,12 +150,18 @@ def test_bad_input_names_its_field_and_a_remedy(values, field, kind):
     assert error["remedy"].endswith(".")
 
 
+def without_fields(drawing):
+    """The drawing of the piece itself opens no fields."""
+    shapes = [{**shape, "field": None} for shape in drawing["shapes"]]
+    return drawing | {"shapes": shapes}
+
+
 @pytest.mark.parametrize("left", ["miter", "over", "chamfer", "flush"])
 @pytest.mark.parametrize("panel", ["1", "34"])
 def test_the_drawing_shows_both_ends_in_its_box(left, panel):
     said = reckon("edge_strip", panel=panel, thickness="3/8", left_end=left, left_chamfer="1/8")
     (part,) = said["parts"]
-    assert part["drawing"] == said["drawing"]
+    assert without_fields(part["drawing"]) == without_fields(said["drawing"])
     x0, y0, x1, y1 = said["drawing"]["box"]
     for shape in said["drawing"]["shapes"]:
         for x, y in shape.get("points", []):
