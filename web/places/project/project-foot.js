@@ -10,7 +10,14 @@ import { go } from "../go.js";
  */
 export function projectFoot(app) {
   const { record, view, backups } = app.state.get();
-  if (!record) return button("Restore a backup", () => go("restore"));
+  const addPiece = button("Add a piece", () => go("work-out/piece_by_hand"));
+  if (!record)
+    return element(
+      "div",
+      { class: "button-row" },
+      addPiece,
+      button("Restore a backup", () => go("restore")),
+    );
   const since = record.revision - (backups[record.id]?.revision ?? 0);
   return element(
     "div",
@@ -19,7 +26,7 @@ export function projectFoot(app) {
       "div",
       { class: "button-row" },
       button("Add a reading", () => go("new-reading")),
-      button("Add a piece", () => go("work-out/piece_by_hand")),
+      addPiece,
       button("Add a note", () => go("note")),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,

@@ -94,9 +94,9 @@ def test_the_drawing_shows_the_inch_that_holds_the_number(length):
 @pytest.mark.parametrize(
     ("length", "settings", "verdict"),
     [
-        ("0.71", {}, "45/64″, 0.007″ heavy"),
-        ("0.7", {"mark": "1/8"}, "45/64″, 0.003″ light"),
-        ("18 mm", {"display": "mm"}, "45/64″, 0.141 mm heavy"),
+        ("0.71", {}, "Nearest 64th 45/64″, 0.007″ heavy"),
+        ("0.7", {"mark": "1/8"}, "Nearest 64th 45/64″, 0.003″ light"),
+        ("18 mm", {"display": "mm"}, "Nearest 64th 45/64″, 0.141 mm heavy"),
         ("3 1/2", {}, "3 1/2″ exactly"),
     ],
 )

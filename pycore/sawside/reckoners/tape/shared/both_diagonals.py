@@ -18,5 +18,5 @@ def both_diagonals(given, show):
         ),
         drawing=square_frame(show, width, height, diagonal),
         main="diagonal",
-        verdict=f"Square when both measure {show.brief(diagonal)}",
+        verdict=f"Both {show.brief(diagonal)} when square",
     )

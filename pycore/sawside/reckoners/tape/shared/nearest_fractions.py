@@ -36,10 +36,11 @@ def nearest_fractions(given, show):
 
 
 def _verdict(value, show):
-    """The nearest 64th, whatever the marks of the settings: "45/64″, 0.007″ heavy"."""
+    """The nearest 64th, whatever the marks of the settings: "Nearest 64th 45/64″, 0.007″ heavy"."""
     near = to_mark(value, _FINEST)
     off = dropped_text(near, show.settings.display)
-    return f"{mixed_text(near.mark)}″, {off}" if off else f"{mixed_text(near.mark)}″ exactly"
+    text = f"{mixed_text(near.mark)}″"
+    return f"Nearest 64th {text}, {off}" if off else f"{text} exactly"
 
 
 def _parts(number):

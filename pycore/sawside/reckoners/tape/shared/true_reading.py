@@ -74,7 +74,7 @@ def _verdict(true, off, show):
     if not off:
         return f"Reads true: {length}"
     way = "short" if off > 0 else "long"
-    return f"Really {length}: the tape reads {fine_text(abs(off), show)} {way}"
+    return f"Really {length}, reads {fine_text(abs(off), show)} {way}"
 
 
 def _told(given):

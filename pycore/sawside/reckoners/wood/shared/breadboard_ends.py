@@ -65,10 +65,7 @@ def behind_a_breadboard(given, show):
             *cautions(board),
         ),
         main="proud",
-        verdict=(
-            f"Top {show.brief(proud)} past the end at its wettest, "
-            f"{show.brief(short)} short at its driest"
-        ),
+        verdict=f"Wet {show.brief(proud)} past its ends, dry {show.brief(short)} short",
     )
 
 
