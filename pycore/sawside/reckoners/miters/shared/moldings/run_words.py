@@ -1,7 +1,6 @@
 """What is said of a run of molding: its corners, which piece goes up first, how to cope."""
 
 from sawside.geometry.miter import half_corner
-from sawside.geometry.molding_run import RIGHT_ANGLE
 from sawside.lengths.show import angle_text
 
 AT_THE_SAW = (
@@ -17,12 +16,14 @@ _PAST_SQUARE = (
     " In a corner over 90°, lean the saw back by what it’s over, and those few degrees more: the "
     "butted piece leans in behind the cope there."
 )
+_WELL_PAST = 95
+"""Degrees up to which those few of any cope will do."""
 _ENDS = {"coped": "is coped", "butted": "butts into the corner"}
 
 
 def how_to_cope(corners):
     """How an end is coped, at the angles that these corners have."""
-    past = any(corner.is_coped and corner.degrees > RIGHT_ANGLE for corner in corners)
+    past = any(corner.is_coped and corner.degrees > _WELL_PAST for corner in corners)
     return _COPE + (_PAST_SQUARE if past else "")
 
 
