@@ -32,4 +32,4 @@ export function echoLine(id) {
 
 /** @param {{name: string, stands_for: string}} used */
 const chip = ({ name, stands_for: number }) =>
-  element("span", { class: "chip" }, element("span", {}, name), " ", element("strong", {}, unbroken(number)));
+  element("span", { class: "chip" }, element("span", {}, name), " is ", element("strong", {}, unbroken(number)));
