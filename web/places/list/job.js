@@ -28,5 +28,5 @@ export function job(app, key) {
       : element("p", { class: "help" }, "There’s nothing at this address. Pick from the list."),
   );
   noteLeaving(node);
-  return { node, land: () => returnTo(node) };
+  return { node, land: () => returnTo(node), title: () => found?.title ?? "" };
 }
