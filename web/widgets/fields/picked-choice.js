@@ -5,6 +5,9 @@ import { openPicker } from "./picker.js";
 
 /** @import { ChoiceOptions, FieldWidget } from "../widget.d.ts" */
 
+/** Letters that two lines of a narrow cell have room for. */
+const LONG = 30;
+
 /**
  * One of several that have no room in their row: it says which one holds, and opens the list of all.
  * @param {ChoiceOptions} options
@@ -23,6 +26,7 @@ export function pickedChoice({ field, value, onInput }) {
     const chosen = choices.find((choice) => choice.value === picked);
     now.textContent = chosen?.label ?? "Choose…";
     now.classList.toggle("picked-none", !chosen);
+    now.classList.toggle("picked-long", now.textContent.length > LONG);
   }
 
   function open() {
