@@ -89,7 +89,9 @@ def open_piece(page):
 
 
 def keep_as(page, name):
-    """Keep what is shown under a name."""
+    """Keep what is shown under a name; above the keypad stands a Save of its own."""
+    if page.locator("#sheet").is_visible():
+        page.locator("#sheet").get_by_role("button", name="Done").tap()
     page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
     page.get_by_role("textbox", name="Name").fill(name)
     page.get_by_role("button", name=SAVE, exact=True).tap()

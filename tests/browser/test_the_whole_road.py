@@ -38,7 +38,7 @@ def test_a_mitered_length_is_typed_answered_kept_and_there_again_without_network
     fill_rail(page, "31 5/8", "2 1/4")
 
     main_answer(page).get_by_text("thirty-six and one eighth inches").wait_for()
-    picture = page.locator("output[name=result] svg.drawing")
+    picture = page.locator(".asked-picture svg.drawing")
     assert "long point" in picture.text_content().lower()
     assert "short point" in picture.text_content().lower()
     page.get_by_text("Show the math").tap()
@@ -85,7 +85,7 @@ def test_an_unreadable_text_gets_a_sentence_beside_the_field_and_stays_as_typed(
     type_into(page, "Stock width", "3//4")
     error = page.locator(".field", has_text="Stock width").locator(".error")
     error.get_by_text("Write it as 3/4").wait_for()
-    assert page.get_by_label("Stock width").input_value() == "3//4"
+    assert page.get_by_label("Stock width", exact=True).input_value() == "3//4"
 
 
 def test_a_kept_line_is_renamed_corrected_deleted_and_brought_back(phone, server):
@@ -103,7 +103,7 @@ def test_a_kept_line_is_renamed_corrected_deleted_and_brought_back(phone, server
 
     page.get_by_role("listitem").get_by_text("Bottom rail").tap()
     page.get_by_role("button", name="Open").tap()
-    page.get_by_label("Measured length").fill("31 1/2")
+    page.get_by_label("Measured length", exact=True).fill("31 1/2")
     main_answer(page).get_by_text("thirty-six inches").wait_for()
     page.get_by_role("button", name="Done").tap()
     page.get_by_role("button", name=SAVE_CHANGE).tap()

@@ -15,14 +15,17 @@ import { headline } from "./headline.js";
 /**
  * All of the answer of a question but its number, which stands in the bar: what is more than a line opens.
  * @param {Reckoning} answer
- * @param {Child[]} acts what can be done with it
- * @param {Set<string>} inFull the cautions that stand below in full
+ * @param {object} how
+ * @param {Child[]} how.fixes what mends a bad one
+ * @param {Child[]} how.acts what can be done with it
+ * @param {Set<string>} how.inFull the cautions that stand below in full
  */
-export const wholeAnswer = ({ answers: [main, ...others], ...answer }, acts, inFull) =>
+export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, acts, inFull }) =>
   present([
     element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
+    fixes.length ? element("div", { class: "answer-acts" }, fixes) : null,
     cautions(answer.cautions.filter(({ full }) => !inFull.has(full))),
     answer.tape ? tape(answer.tape) : null,
     moreAnswers(others),

@@ -34,17 +34,19 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   const node = element("output", { class: "answered", name: "result", tabindex: "-1", ...live }, bar.node, whole);
 
   /** @param {Reckoning} answer */
-  function acts({ answers: [main], stick, fixes }) {
+  function acts({ answers: [main], stick }) {
     // What is told is how sure the kept line is, not what is typed over it.
     const isKept = entry && !isUnkept(app.state.get(), entry.id);
     const print = () => go(["paper", declared.key, entry?.id].filter(Boolean).join("/"));
     return present([
-      ...fixes.map(({ label, field }) => button(label, () => openField(field))),
       stick ? button("Print at true size", print) : null,
       isKept ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
       "plain" in main ? button("Copy", () => copy(main.plain), { class: "button quiet" }) : null,
     ]);
   }
+
+  /** @param {Reckoning} answer */
+  const fixes = ({ fixes: ways }) => ways.map(({ label, field }) => button(label, () => openField(field)));
 
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
@@ -55,7 +57,8 @@ export function questionResult(app, { declared, entry, keeper, values, openField
     else bar.unanswered(errors(), declared.fields);
     const before = whole;
     whole = element("div", { class: "answer-whole", hidden: !answer.ok });
-    if (answer.ok) whole.append(...wholeAnswer(answer, acts(answer), today.shown()));
+    if (answer.ok)
+      whole.append(...wholeAnswer(answer, { fixes: fixes(answer), acts: acts(answer), inFull: today.shown() }));
     openAgain(before, whole);
     before.replaceWith(whole);
   }

@@ -225,6 +225,7 @@ RECKONER = Reckoner(
         "Stock screw lengths: unchecked."
     ),
     compute=compute,
+    verdict="Side cleats (longest screw {longest})",
     example={
         "inside": "35 3/16",
         "depth": "14 1/4",

@@ -243,6 +243,7 @@ RECKONER = Reckoner(
         "and follow their maker."
     ),
     compute=compute,
+    verdict="{count} holes per row, {total} total",
     example={
         "side": "44 1/2",
         "depth": "14 1/2",

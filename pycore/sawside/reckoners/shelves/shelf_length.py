@@ -223,6 +223,7 @@ RECKONER = Reckoner(
     ),
     source="Arithmetic; the default clearances are shop practice.",
     compute=compute,
+    verdict="Shelf length (inside is {inside})",
     example={
         "width": "36 5/8",
         "shelf": "",

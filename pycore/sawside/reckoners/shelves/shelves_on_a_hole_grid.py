@@ -26,6 +26,7 @@ from sawside.reckoners.shelves.shared.case_fields import (
 )
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
+_MOST_TOLD = 4
 _FEWER = "Use fewer shelves, or holes closer together."
 
 
@@ -52,7 +53,17 @@ def compute(given, show):
     )
     holes = [row.center(number) for number in range(1, row.count + 1)]
     used = [row.center(number) for number in numbers]
-    return replace(told, drawing=with_holes(told.drawing, inside, holes, used))
+    picture = with_holes(told.drawing, inside, holes, used)
+    return replace(told, drawing=picture, verdict=_verdict(numbers))
+
+
+def _verdict(numbers):
+    if len(numbers) == 1:
+        return f"Put the shelf in hole {numbers[0]}"
+    told = [str(number) for number in numbers]
+    if len(told) > _MOST_TOLD:
+        return f"{len(told)} shelves, the lowest in hole {told[0]}, the top one in {told[-1]}"
+    return f"Put the shelves in holes {', '.join(told[:-1])} and {told[-1]}"
 
 
 def _answers(show, row, numbers, ideal, shelving):

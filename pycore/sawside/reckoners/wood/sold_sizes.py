@@ -1,5 +1,7 @@
 """What wood measures that is sold by a nominal size: softwood, hardwood, structural plywood."""
 
+import re
+
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
@@ -31,6 +33,7 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(f"{name}: {size_text(value, show)}" for name, value in told.items()),
+        verdict=re.split(r"[,.] |\.$", answers.get("verdict", ""))[0],
     )
 
 
@@ -138,6 +141,5 @@ RECKONER = Reckoner(
         "Hardwood plywood: shop practice. MDF isn’t on file."
     ),
     compute=compute,
-    verdict="{verdict}",
     example={"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},
 )

@@ -103,7 +103,15 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=shelf_drawn(case, shelf, show, longest),
         cautions=(*_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
+        fixes=_fixes(case) if asked else (),
     )
+
+
+def _fixes(case):
+    """The fields that may be changed for a shelf that sags too much."""
+    bare = case.given.strip == "none"
+    edging = ("Add edging", "strip") if bare else ("Taller edging", "strip_height")
+    return ("Thicker board", "thickness"), edging, ("Shorter span", "span")
 
 
 def _verdict(case, shelf, show, found):
