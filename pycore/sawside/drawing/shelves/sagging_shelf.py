@@ -51,7 +51,7 @@ def sagging_shelf(show, shelf, judged, captions):
         *_limit(bent, (over, span, most), deep, fine_text(judged.limit, show)),
         *_sag(bent, curves, sag),
     ]
-    below = bent.under + max(deep * times, 14 * pixel) + 42 * pixel
+    below = bent.under + max(deep * times, 14 * pixel) + 48 * pixel
     if judged.longest:
         shapes += span_gauge(show, shelf.span, judged.longest, (0, below, long, pixel))
         below += 32 * pixel
