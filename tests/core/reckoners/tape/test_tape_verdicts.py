@@ -3,6 +3,8 @@
 import pytest
 from asking import reckon
 
+from sawside.reckoners import RECKONERS
+
 BENT = {"name": "Bent", "block": "4 in", "block_reads": "3 31/32 in"}
 
 
@@ -43,3 +45,27 @@ BENT = {"name": "Bent", "block": "4 in", "block_reads": "3 31/32 in"}
 )
 def test_the_verdict_says_what_to_make_of_it(question, values, verdict):
     assert reckon(question, {"tapes": [BENT]}, **values)["verdict"] == verdict
+
+
+WAYS = {
+    "square": ("solve", ("out", "diagonal", "triangle")),
+    "burned_inch": ("solve", ("length", "mark")),
+    "opening": ("way", ("spots", "case", "block", "bent", "sticks")),
+}
+
+
+@pytest.mark.parametrize(
+    ("question", "way"), [(key, way) for key, (_, ways) in WAYS.items() for way in ways]
+)
+def test_a_dimension_opens_a_field_that_is_asked_in_this_case(question, way):
+    choice, _ = WAYS[question]
+    declared = RECKONERS[question]
+    said = reckon(question, **declared.example | {choice: way})
+    opened = {shape["field"] for shape in said["drawing"]["shapes"] if shape.get("field")}
+    asked = {
+        field.key
+        for field in declared.fields
+        if all(key != choice or way in values for key, values in field.conditions)
+    }
+    assert opened <= asked
+    assert opened or way in ("triangle", "bent") or question == "burned_inch"
