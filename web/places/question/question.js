@@ -1,6 +1,7 @@
 import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
+import { isOffered } from "../list/offered.js";
 import { pinButton } from "../list/pin.js";
 import { questionAsked } from "./question-asked.js";
 
@@ -27,10 +28,8 @@ export function question(app, key, entryId, of) {
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
   const title = entry ? `${declared.title}: ${entry.name}` : declared.title;
-  const back =
-    entry || of || declared.offered === false
-      ? { href: "#project", label: "Project" }
-      : { href: "#work-out", label: ALL };
+  const isFromProject = entry || of || !isOffered(declared);
+  const back = isFromProject ? { href: "#project", label: "Project" } : { href: "#work-out", label: ALL };
   const node = element(
     "div",
     { class: "question asked" },
@@ -42,7 +41,7 @@ export function question(app, key, entryId, of) {
     ),
     asked.nodes,
     // At the end of the title on the screen, behind all else for who walks with the keyboard.
-    entry || of ? null : pinButton(app, declared),
+    isFromProject ? null : pinButton(app, declared),
   );
   return { node, title: () => title };
 }

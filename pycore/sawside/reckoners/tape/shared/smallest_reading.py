@@ -51,7 +51,7 @@ def _true_readings(given, show):
 
 def _verdict(fits, room, apart, show):
     tight = "" if room else ", no clearance"
-    uneven = f"; the opening varies {fine_text(apart, show)}" if apart else ""
+    uneven = f"; varies {fine_text(apart, show)}" if apart else ""
     return f"Cut {show.bare(fits)}{tight}{uneven}"
 
 
