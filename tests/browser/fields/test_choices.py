@@ -24,7 +24,7 @@ def test_the_choices_of_a_list_are_large_and_have_a_picture_where_it_tells_more(
     dialog.get_by_role("radio", name="Square").tap()
     chosen(page, "Both ends", "Square").wait_for()
     assert page.get_by_role("dialog").count() == 0
-    page.locator("output[name=result]").get_by_text("thirty-one and five eighths").first.wait_for()
+    page.locator("svg.drawing").get_by_text("long point 31 5/8″").wait_for()
 
 
 def test_a_keyboard_walks_the_list_and_escape_leaves_all_as_it_was(page):

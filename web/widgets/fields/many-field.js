@@ -44,8 +44,15 @@ export function manyField({ field, value, onInput, onFocus, form }) {
     firstIn(row.node, "input[type=text], button, input")?.focus();
   }
 
-  /** @param {Row[]} typed */
-  const set = (typed) => rows.set((typed?.length ? typed : Array.from({ length: least }, () => unwrap({}))).map(wrap));
+  /**
+   * A row that was just added, and is as good as none, stays where there are none.
+   * @param {Row[]} typed
+   */
+  function set(typed) {
+    const isNone = !typed?.length && rows.all().length > least && rows.all().every(rows.isUntouched);
+    if (isNone) return;
+    rows.set((typed?.length ? typed : Array.from({ length: least }, () => unwrap({}))).map(wrap));
+  }
 
   /**
    * Next in the last field goes on to a row more; one that was left as it came is taken away again.
