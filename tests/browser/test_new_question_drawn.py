@@ -44,4 +44,4 @@ def test_a_new_question_is_drawn_from_its_file_and_answered(phone, site_with_sam
         answer = page.locator("output[name=result]")
         # 2 × 3/4 + 5/8
         answer.locator(".main-answer").get_by_text("two and one eighth inches").wait_for()
-        assert answer.get_by_role("img", name="A stack.").is_visible()
+        assert page.get_by_role("img", name="A stack.").is_visible()

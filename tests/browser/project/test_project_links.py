@@ -160,7 +160,8 @@ def test_a_number_that_stays_while_others_of_its_line_change_is_told_once(page):
     choose(page, "Measured on", "Outside edge (long points)")
     choose(page, "Left end", "45° miter")
     choose(page, "Right end", "45° miter")
-    page.locator("output[name=result]").get_by_text("thirty-one and one half").first.wait_for()
+    result = page.locator("output[name=result]")
+    result.get_by_label("thirty-one and one half").first.wait_for(state="attached")
     keep_as(page, "Top rail")
 
     correct(page, "Stock", "2 1/2")
