@@ -47,5 +47,5 @@ function inPlace(node, change) {
   const held = place?.contains(document.activeElement) ? document.activeElement : null;
   const before = held?.getBoundingClientRect().top ?? 0;
   change();
-  if (place && held?.matches("input")) place.scrollTop += held.getBoundingClientRect().top - before;
+  if (place && held?.matches("input, button")) place.scrollTop += held.getBoundingClientRect().top - before;
 }

@@ -20,7 +20,8 @@ export function helpOnFocus(node, help) {
   if (!help) return;
   node.classList.add("has-help");
   node.addEventListener("focusin", ({ target }) => {
-    if (!(target instanceof Element) || target.closest(".has-help") !== node) return;
+    // A button that is pressed must not move away from under the thumb.
+    if (!(target instanceof HTMLInputElement) || target.closest(".has-help") !== node) return;
     helped?.classList.remove("helped");
     node.classList.add("helped");
     helped = node;
