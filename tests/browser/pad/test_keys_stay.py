@@ -58,6 +58,10 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
     page.locator("#pad-error").wait_for(state="hidden")
     stays()
+    # It floats over the lines until it is closed.
+    for message in page.get_by_role("button", name="Close the message").all():
+        message.tap()
+    stays()
     page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_text("Line 1").tap()
     page.get_by_role("button", name=EDIT).tap()

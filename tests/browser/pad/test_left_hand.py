@@ -58,7 +58,7 @@ def test_on_its_side_the_keys_are_under_the_hand_that_works(phone, server):
     type_whole(page, "31 5/8")
     assert left_of(page, ".pad-card") < left_of(page, ".keypad")
     set_hand(page, "Left")
-    type_whole(page, "31 5/8")
+    page.locator("output[name=pad-answer]:not(.waiting) .fraction").wait_for()
     assert left_of(page, ".keypad") < left_of(page, ".pad-card")
     assert out_of_sight(page, NUMBER + PLACE + KEYS) == []
 
