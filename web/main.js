@@ -9,6 +9,7 @@ import { openDatabase } from "./store/page/database.js";
 import { memoryDatabase } from "./store/page/memory.js";
 import { askToStay } from "./store/page/persist.js";
 import { createState } from "./store/page/state.js";
+import { draftsOfToday } from "./store/project/of-before.js";
 import { projectKeeper } from "./store/project/project.js";
 
 /** @import { CoreState } from "./python/core.d.ts" */
@@ -62,5 +63,9 @@ if (record) projects.look();
 entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => described.ok && state.set({ described, describedNow: true }));
+described.then((described) => {
+  if (!described.ok) return;
+  state.set({ described, describedNow: true });
+  draftsOfToday({ state, ask: core.ask });
+});
 const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

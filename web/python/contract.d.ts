@@ -49,6 +49,12 @@ export interface Bare {
   do: string;
 }
 
+/** The same as this version keeps it, the forms in their order. */
+export interface BroughtUp {
+  document: Document | null;
+  forms: FormKept[];
+}
+
 /** What can hurt or spoil the work: one short line of hazard and act, and all of it. */
 export interface Caution {
   short: string;
@@ -303,6 +309,12 @@ export interface Follow {
   after: Value | null;
   difference: Value | null;
   others: Other[];
+}
+
+/** What was typed into the fields of a question. */
+export interface FormKept {
+  reckoner: string;
+  values: Record<string, any>;
 }
 
 /** A heading under which several settings belong. */
@@ -950,6 +962,13 @@ export interface ToBackUp {
   photos?: Record<string, string> | null;
 }
 
+/** What an earlier version kept. */
+export interface ToBringUp {
+  do: string;
+  document?: Document | null;
+  forms?: FormKept[] | null;
+}
+
 /** Without a document a project is begun. */
 export interface ToChange {
   do: string;
@@ -1158,6 +1177,7 @@ export interface Asks {
   labels: ToLabel;
   change: ToChange;
   view: ToView;
+  today: ToBringUp;
   entry: ToTell;
   sure: ToDoubt;
   csv: ToTabulate;
@@ -1178,6 +1198,7 @@ export interface Answers {
   labels: Labeled;
   change: Change;
   view: View;
+  today: BroughtUp;
   entry: EntryInFull;
   sure: Sure;
   csv: Table;

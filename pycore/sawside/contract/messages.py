@@ -94,6 +94,20 @@ class ToView(OfDocument):
     drawings: NotRequired[bool | None]
 
 
+class FormKept(TypedDict):
+    """What was typed into the fields of a question."""
+
+    reckoner: str
+    values: Typed
+
+
+class ToBringUp(Bare):
+    """What an earlier version kept."""
+
+    document: NotRequired[Document | None]
+    forms: NotRequired[list[FormKept] | None]
+
+
 class ToTell(OfDocument):
     id: str
 
@@ -233,6 +247,13 @@ class Restored(TypedDict):
     said: str
 
 
+class BroughtUp(TypedDict):
+    """The same as this version keeps it, the forms in their order."""
+
+    document: Document | None
+    forms: list[FormKept]
+
+
 class Message(NamedTuple):
     """What is sent, and what is answered."""
 
@@ -251,6 +272,7 @@ MESSAGES = {
     "labels": Message(ToLabel, Labeled),
     "change": Message(ToChange, Change),
     "view": Message(ToView, View),
+    "today": Message(ToBringUp, BroughtUp),
     "entry": Message(ToTell, EntryInFull),
     "sure": Message(ToDoubt, Sure),
     "csv": Message(ToTabulate, Table),

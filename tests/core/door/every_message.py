@@ -56,6 +56,8 @@ def _of_a_project():
     yield {"do": "tally_sum", "tally": None, "document": CABINET, "text": "[Alcove] ÷ 2"}
     yield {"do": "change", "document": CABINET, "act": {"act": "delete", "id": "1"}}
     yield {"do": "change", "document": CABINET, "act": {"act": "labels", "values": {"rows": "2"}}}
+    forms = [{"reckoner": "diagonal", "values": {"width": "36 1/8", "height": "41 1/4"}}]
+    yield {"do": "today", "document": CABINET, "forms": forms}
     yield {"do": "entry", "document": CABINET, "id": "2"}
     yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
     yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}

@@ -6,6 +6,7 @@ texts may use.
 
 import sawside
 from sawside.project.acts.table import ACTS
+from sawside.project.schema.merged import MERGED
 from sawside.tally.acts import ACTS as TALLY_ACTS
 from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
 from tests.core.hostile import WHEN, backup_text, mutant, project
@@ -186,6 +187,13 @@ def _view(session):
     return _about(session) | {"order": order, "drawings": chance.random() < 0.3}
 
 
+def _today(session):
+    chance = session.chance
+    typed = values(chance, _question(session), ())
+    forms = [{"reckoner": chance.choice([*MERGED, "sing"]), "values": typed}]
+    return _about(session) | {"forms": forms}
+
+
 def _one_entry(session):
     return _about(session) | {"id": _entry(session).get("id")}
 
@@ -233,6 +241,7 @@ MESSAGES = {
     "labels": (1, _labels),
     "change": (28, _change),
     "view": (2, _view),
+    "today": (1, _today),
     "entry": (3, _one_entry),
     "sure": (3, _sure),
     "csv": (1, _csv),

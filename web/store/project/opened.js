@@ -1,4 +1,5 @@
 import { viewOf } from "./identity.js";
+import { recordOfToday } from "./of-before.js";
 import { recentFirst } from "./recent.js";
 import { GONE } from "./refusals.js";
 
@@ -16,6 +17,9 @@ export function openedProject({ database, state, ask }) {
    */
   async function view(record) {
     const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
+    const isOfBefore = seen.ok && seen.schema !== record.document.schema;
+    const today = isOfBefore ? await recordOfToday({ database, state, ask }, record) : null;
+    if (today) return view(today);
     const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
     const left = seen.ok ? seen.pieces.reduce((sum, piece) => sum + piece.left, 0) : 0;
     const lastOpened = { ...state.get().lastOpened, [record.id]: { at: Date.now(), left } };

@@ -1,0 +1,50 @@
+"""What an earlier version kept, and what was typed with it and not kept, is there in the questions of today."""
+
+from playwright.sync_api import expect
+
+KEPT = """() => new Promise((resolve) => {
+    const opening = indexedDB.open("sawside");
+    opening.onsuccess = () => {
+        const transaction = opening.result.transaction(["page", "projects"], "readwrite");
+        const values = { known: "", corners: "4", width: "2 1/4", heel: "0", toe: "1/32" };
+        delete values.known;
+        const line = { id: "1", kind: "line", name: "Gap", unit: "in", reckoner: "fault_of_a_gap", values };
+        const document = { schema: 5, name: "Record cabinet", settings: {}, next: 2, entries: [line] };
+        const record = { id: "before", revision: 1, document, undo: [], redo: [] };
+        transaction.objectStore("projects").put(record);
+        const page = transaction.objectStore("page");
+        page.put("before", "openProject");
+        page.put({ values: { ...values, toe: "1/16" }, changed: true, unit: "in" }, "draft:before/1");
+        const asked = { width: "36 1/8", height: "41 1/4" };
+        page.put({ values: asked, changed: true, unit: "in" }, "draft:diagonal");
+        transaction.oncomplete = resolve;
+    };
+})"""
+
+
+def opened_again(page, server):
+    page.goto(f"{server.address}#project")
+    page.get_by_role("navigation", name="Places").wait_for()
+    page.evaluate(KEPT)
+    page.reload()
+
+
+def test_a_correction_typed_with_an_earlier_version_goes_on_in_the_question_of_today(page, server):
+    opened_again(page, server)
+    page.get_by_role("button", name="Gap").or_(
+        page.get_by_role("link", name="Gap")
+    ).first.wait_for()
+    page.goto(f"{server.address}#work-out/miter_gap/1")
+    toe = page.get_by_label("Gap at the toe", exact=True)
+    expect(toe).to_have_value("1/16")
+    page.get_by_role("button", name="Save change", exact=True).or_(
+        page.get_by_role("button", name="Save", exact=True)
+    ).first.tap()
+    expect(page).to_have_url(f"{server.address}#project/1")
+
+
+def test_what_was_typed_into_a_question_that_became_part_of_another_waits_there(page, server):
+    opened_again(page, server)
+    page.goto(f"{server.address}#work-out/square")
+    expect(page.get_by_label("Width", exact=True)).to_have_value("36 1/8")
+    expect(page.get_by_label("Height", exact=True)).to_have_value("41 1/4")
