@@ -129,7 +129,7 @@ export type Changed = Done | Unchanged | NotDone;
 /** What is to be done: an act, or what makes one of the document as it is by then, or says why there is none. */
 export type Wanted = Doing | ((document: Document) => Doing | Unchanged | NotDone);
 
-/** How a change is asked about, told and remembered (see project/history.js). */
+/** How a change is asked about, told and remembered (see project/undo-redo.js). */
 export interface History {
   asks(changed: Done): boolean;
   said(old: ProjectRecord, changed: Done): string;

@@ -1,7 +1,7 @@
 """What an earlier version kept, as this one keeps it."""
 
 from sawside.needs import an_object, require, text
-from sawside.project.schema.merged import line_of_today
+from sawside.project.schema.former_questions import line_of_today
 
 MOST_FORMS = 200
 

@@ -1,7 +1,7 @@
 """What a reckoner declares: its fields, its answers, and the function that reckons.
 
-A reckoner is one file in this folder that ends in `RECKONER = Reckoner(...)`. Everything else,
-reading what was typed, ranges, telling the answers, the page, is made from that declaration.
+A reckoner is one file in a folder beside this that ends in `RECKONER = Reckoner(...)`. Everything
+else, reading what was typed, ranges, telling the answers, the page, is made from that declaration.
 
 `compute(given, show)` gets the values in `given` by their field's key: lengths as exact inches,
 angles as exact degrees, numbers (`Fraction`), counts as `int`, a choice as its value, a material as
@@ -218,7 +218,7 @@ class Reckoning:
     An answer that this case does not have is left out. `main` is the key of the answer that was
     asked for, where that is not the first one declared; it is always there. `verdict` says in a few
     words what to make of it, where the question's own (`Reckoner.verdict`) will not do. `stick` is
-    a story stick to be printed (`drawing.story_stick`). `tape` are the marks (`marks.Grid`) that
+    a story stick to be printed (`drawing.paper`). `tape` are the marks (`marks.Grid`) that
     the first answer is counted on, where those are not the person's own. `ends` are the (left,
     right) ends of a piece that is no part, as its length is not known. `fixes` are (what mends it
     in a word or two, the key of the field to change) where the answer is bad. A caution is a text

@@ -32,7 +32,7 @@ class Form:
 
 
 def read_values(reckoner, values, settings, names=None):
-    """Read a reckoner's values; `names` may stand in its texts (see `lengths.names`).
+    """Read a reckoner's values; `names` may stand in its texts (see `lengths.reading.names`).
 
     Raises `Refusals` with one refusal for each bad field.
     """

@@ -30,7 +30,7 @@ def own_material(value, materials, figure):
 
 
 def made_of(own):
-    """The `Material` of a `lengths.own_material.OwnMaterial`; its note is its source."""
+    """The `Material` of a `settings.own_material.OwnMaterial`; its note is its source."""
     cited = f"your own figure: {own.note}" if own.note else "your own figure"
 
     def figure(value):

@@ -6,7 +6,7 @@ Communications of the ACM 23(7), 1980): a key takes .28 s, a mental step 1.35 s.
 is left out: measuring, reading the result, writing it on the board. A plain calculator has a memory
 and no fractions; for a corner it has to be a scientific one. Sawside begins on its pad: a key
 stands as its label, [Solve] for whatever else is pressed, [field:Stick] for a field, and
-tests/browser/test_everyday_jobs.py presses them all.
+tests/browser/questions/test_everyday_jobs.py presses them all.
 """
 
 import csv

@@ -1,4 +1,4 @@
-"""What an earlier version kept, and what was typed with it and not kept, is there in the questions of today."""
+"""What an earlier version kept, and what was typed with it, is there in the questions of today."""
 
 from playwright.sync_api import expect
 
@@ -6,15 +6,16 @@ KEPT = """() => new Promise((resolve) => {
     const opening = indexedDB.open("sawside");
     opening.onsuccess = () => {
         const transaction = opening.result.transaction(["page", "projects"], "readwrite");
-        const values = { known: "", corners: "4", width: "2 1/4", heel: "0", toe: "1/32" };
-        delete values.known;
-        const line = { id: "1", kind: "line", name: "Gap", unit: "in", reckoner: "fault_of_a_gap", values };
-        const document = { schema: 5, name: "Record cabinet", settings: {}, next: 2, entries: [line] };
+        const values = { corners: "4", width: "2 1/4", heel: "0", toe: "1/32" };
+        const line = { id: "1", kind: "line", name: "Gap", unit: "in", values };
+        const entries = [{ ...line, reckoner: "fault_of_a_gap" }];
+        const document = { schema: 5, name: "Record cabinet", settings: {}, next: 2, entries };
         const record = { id: "before", revision: 1, document, undo: [], redo: [] };
         transaction.objectStore("projects").put(record);
         const page = transaction.objectStore("page");
         page.put("before", "openProject");
-        page.put({ values: { ...values, toe: "1/16" }, changed: true, unit: "in" }, "draft:before/1");
+        const typed = { values: { ...values, toe: "1/16" }, changed: true, unit: "in" };
+        page.put(typed, "draft:before/1");
         const asked = { width: "36 1/8", height: "41 1/4" };
         page.put({ values: asked, changed: true, unit: "in" }, "draft:diagonal");
         transaction.oncomplete = resolve;

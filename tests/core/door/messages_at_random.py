@@ -6,7 +6,7 @@ texts may use.
 
 import sawside
 from sawside.project.acts.table import ACTS
-from sawside.project.schema.merged import MERGED
+from sawside.project.schema.former_questions import MERGED
 from sawside.tally.acts import ACTS as TALLY_ACTS
 from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
 from tests.core.hostile import WHEN, backup_text, mutant, project

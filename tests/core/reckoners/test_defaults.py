@@ -11,7 +11,7 @@ from projects import answered, changed, view
 
 import sawside
 from sawside.lengths.reading.reader import read_length
-from sawside.project.schema.merged import MERGED
+from sawside.project.schema.former_questions import MERGED
 from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES
 from sawside.reckoners import RECKONERS
 from sawside.settings.settings import read_settings

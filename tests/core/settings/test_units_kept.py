@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from projects import acts, begun, changed, view
 
-from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.reader import read_length
+from sawside.lengths.reading.unit_kept import pinned
 from sawside.settings.settings import read_settings
 
 UNITS = ("in", "ft", "mm", "cm", "m")

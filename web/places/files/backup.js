@@ -3,7 +3,7 @@ import { canShareFiles, download, share } from "../../widgets/device/give-file.j
 import { gzipped } from "../../widgets/device/gzip.js";
 import { button, element } from "../../widgets/element.js";
 import { notice, quietly } from "../notices.js";
-import { restoring } from "./restoring.js";
+import { restoring } from "./open-backup.js";
 import { tables } from "./tables.js";
 
 /** @import { Document, File } from "../../python/contract.d.ts" */

@@ -1,5 +1,5 @@
 import { element } from "../../widgets/element.js";
-import { restoring } from "./restoring.js";
+import { restoring } from "./open-backup.js";
 
 /** @import { App } from "../place.d.ts" */
 

@@ -1,5 +1,5 @@
 import { button, element } from "../../widgets/element.js";
-import { atRest, countOf } from "./at-rest.js";
+import { atRest, countOf } from "./pinned-recent-jobs.js";
 import { questionRows } from "./question-rows.js";
 import { searchOf } from "./search.js";
 import { noteLeaving, noteSearch, returnTo, searchedFor } from "./where-one-was.js";

@@ -1,4 +1,4 @@
-import { isPinned, turnPin } from "../../store/page/at-hand.js";
+import { isPinned, turnPin } from "../../store/page/pinned-and-recent.js";
 import { element } from "../../widgets/element.js";
 import { pinIcon } from "../../widgets/pictures/icons.js";
 

@@ -1,4 +1,4 @@
-import { recentFirst } from "../../store/project/recent.js";
+import { recentFirst } from "../../store/project/projects-last-opened.js";
 import { dayOf } from "../../store/project/when.js";
 import { button, element } from "../../widgets/element.js";
 import { confirm } from "../../widgets/messages/confirm.js";

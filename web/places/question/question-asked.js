@@ -1,6 +1,6 @@
 import { naming } from "../../store/pad/naming.js";
-import { answeredNow } from "../../store/page/at-hand.js";
 import { latest } from "../../store/page/latest.js";
+import { answeredNow } from "../../store/page/pinned-and-recent.js";
 import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
 import { unitNote } from "../forms/units.js";

@@ -1,8 +1,8 @@
 import { begun } from "./all-projects.js";
-import { done } from "./history.js";
 import { identity } from "./identity.js";
 import { changedMeanwhile } from "./meanwhile.js";
 import { ELSEWHERE, TAKEN_BACK } from "./refusals.js";
+import { done } from "./undo-redo.js";
 
 /** @import { Ask } from "../../python/contract.d.ts" */
 /** @import { Along, Changed, Database, Done, How, NotDone, ProjectRecord, StateKeeper } from "../shapes.d.ts" */

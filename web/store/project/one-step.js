@@ -1,5 +1,5 @@
-import { actOf } from "./history.js";
 import { notDone, UNDONE } from "./refusals.js";
+import { actOf } from "./undo-redo.js";
 
 /** @import { Doing, NotDone, Step } from "../shapes.d.ts" */
 

@@ -1,6 +1,6 @@
 import { viewOf } from "./identity.js";
 import { recordOfToday } from "./of-before.js";
-import { recentFirst } from "./recent.js";
+import { recentFirst } from "./projects-last-opened.js";
 import { GONE } from "./refusals.js";
 
 /** @import { Ask } from "../../python/contract.d.ts" */

@@ -2,8 +2,8 @@ import { otherTabs } from "../page/other-tabs.js";
 import { refusedByStore } from "../page/refused.js";
 import { allProjects } from "./all-projects.js";
 import { changeMaker } from "./change-maker.js";
-import { again, back } from "./history.js";
 import { openedProject } from "./opened.js";
+import { again, back } from "./undo-redo.js";
 import { workedOut } from "./worked-out.js";
 
 /** @import { Ask, Document } from "../../python/contract.d.ts" */

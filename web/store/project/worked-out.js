@@ -1,8 +1,8 @@
 import { freshId } from "../page/fresh-id.js";
-import { actOf } from "./history.js";
 import { identity } from "./identity.js";
 import { oneStep } from "./one-step.js";
 import { NOTHING_LEFT } from "./refusals.js";
+import { actOf } from "./undo-redo.js";
 import { dated } from "./when.js";
 
 /** @import { Ask, Document, Message } from "../../python/contract.d.ts" */

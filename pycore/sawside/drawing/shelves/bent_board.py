@@ -9,7 +9,7 @@ from sawside.drawing.shapes import line, polygon, rectangle
 
 @dataclass(frozen=True, slots=True)
 class Bent:
-    """How a `wood.shelf.Shelf` is drawn: where its top is when straight, how high it is seen, how
+    """How a `Shelf` is drawn: where its top is when straight, how high it is seen, how
     many times as large it is bent, and the size of a pixel of the screen."""
 
     shelf: Any

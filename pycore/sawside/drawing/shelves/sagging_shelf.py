@@ -28,7 +28,7 @@ class Judged:
 
 
 def sagging_shelf(show, shelf, judged, captions):
-    """The drawing of a `wood.shelf.Shelf`; `captions` are lines below it.
+    """The drawing of a `wood.strength.shelf.Shelf`; `captions` are lines below it.
 
     Of a shelf with strips the front edge is drawn, and the back edge as a line behind it.
     """

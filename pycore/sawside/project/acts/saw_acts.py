@@ -4,8 +4,8 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 """
 
 from sawside.errors import Refusal, on_one_line, out_of_range
-from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.reader import read_length
+from sawside.lengths.reading.unit_kept import pinned
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS

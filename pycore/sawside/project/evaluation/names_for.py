@@ -10,8 +10,8 @@ from sawside.project.evaluation.vocabulary import longest_of, uses_beside
 class NamesOf:
     """The names of a document for texts that stand outside of it; none without a document.
 
-    `identity` is what the page calls the document (store/identity.js): only within one do the ids
-    of entries mean the same, and two may have the same name.
+    `identity` is what the page calls the document (store/project/identity.js): only within one do
+    the ids of entries mean the same, and two may have the same name.
     """
 
     def __init__(self, document, identity=""):

@@ -1,6 +1,6 @@
 """A backup: one JSON text with a project and its pictures, and what is let in from one.
 
-    {"sawside": "backup", "schema": 4, "when": "2026-11-25T17:20", "document": {…},
+    {"sawside": "backup", "schema": 6, "when": "2026-11-25T17:20", "document": {…},
      "photos": {"p1": "data:image/jpeg;base64,…"}}
 
 `when` is "" by a clock that is not set. Such a text may come from anywhere. It is read whole or

@@ -1,6 +1,6 @@
 """The document of a project: its shape, and the check that lets a foreign one in.
 
-    {"schema": 4, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
+    {"schema": 6, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
      "labels"?: {"unit", "values": {field of the grid of stickers: text}},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},

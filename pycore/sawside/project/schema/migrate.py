@@ -7,7 +7,7 @@ is wrong is left for the check that follows.
 from sawside.geometry.end import ends_coded
 from sawside.lengths.units import METRIC
 from sawside.project.kinds.entry_parts import MOST_PIECES
-from sawside.project.schema.merged import line_of_today
+from sawside.project.schema.former_questions import line_of_today
 from sawside.project.schema.old_defaults import (
     ANYWHERE,
     MARGINS,

@@ -1,7 +1,7 @@
 """Settings when the unit of a bare number changes: what was filled in keeps its meaning."""
 
 from sawside.errors import Refusal
-from sawside.lengths.reading.pinned import pinned
+from sawside.lengths.reading.unit_kept import pinned
 from sawside.settings.own_material import MATERIALS
 from sawside.settings.settings import CHOICES, SET_LENGTHS
 from sawside.settings.tape_rows import PARTS, TAPES

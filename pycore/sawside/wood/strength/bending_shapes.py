@@ -1,6 +1,6 @@
 """The shapes that a shelf bends in along its span: those of a beam, however it is held.
 
-Each is the curve of a beam of one inch under one pound (`wood.beam`): spread evenly, in the middle,
+Each is the curve of a beam of one inch under one pound (`beam`): spread evenly, in the middle,
 at the quarters, and at its ends where it stands over its supports. A sum of them takes the shape of
 a shelf that twists as well; on two supports the first alone is within 1 part in 100 of it.
 """

@@ -59,7 +59,7 @@ class EdgeBeam:
 
 @dataclass(frozen=True, slots=True)
 class Plate:
-    """A board with its strips: moduli in psi, inches, and how it is held as `wood.beam.Beam`.
+    """A board with its strips: moduli in psi, inches, and how it is held as `beam.Beam`.
 
     A `cleat` holds its back edge all along. `overhang` is a part of the span.
     """

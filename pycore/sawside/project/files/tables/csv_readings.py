@@ -1,8 +1,8 @@
 """The readings of a project as a table, and a table of readings taken into a project."""
 
 from sawside.errors import Refusal
-from sawside.lengths.reading.pinned import pinned
 from sawside.lengths.reading.scanner import plain_spaces
+from sawside.lengths.reading.unit_kept import pinned
 from sawside.lengths.show import Show
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.tables.csv_numbers import refuse_grouped

@@ -4,8 +4,8 @@ A line of such a question asks the other one what it asked before: same numbers.
 their old labels by `reckoning/old_labels.py`.
 """
 
-from sawside.project.schema.merged import miters, shelves, tape, wood
-from sawside.project.schema.merged.became import Became
+from sawside.project.schema.former_questions import miters, shelves, tape, wood
+from sawside.project.schema.former_questions.became import Became
 
 MERGED: dict[str, Became] = {**tape.MERGED, **miters.MERGED, **shelves.MERGED, **wood.MERGED}
 """By the key of the question of before."""

@@ -1,6 +1,6 @@
 """Questions of the subject tape that became part of another one."""
 
-from sawside.project.schema.merged.became import Became
+from sawside.project.schema.former_questions.became import Became
 
 MERGED: dict[str, Became] = {
     "diagonal": Became("square", {"solve": "diagonal"}),

@@ -1,7 +1,7 @@
 """A line kept before its question became part of another one comes to the numbers of before.
 
-Source: `merged/` holds what the questions of before answered, recorded from them as they were: each
-answer under its label, and what the line's name and each of its labels stood for.
+Source: the tables beside this file hold what the questions of before answered, recorded from them
+as they were: each answer under its label, and what the line's name and each label stood for.
 """
 
 import json
@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 from projects import answered, ask
 
-from sawside.project.schema.merged import tape, wood
+from sawside.project.schema.former_questions import tape, wood
 
-RECORDED = Path(__file__).parent / "merged"
+RECORDED = Path(__file__).parent
 MERGED = {"tape": tape.MERGED, "wood": wood.MERGED}
 SUBJECTS = tuple(MERGED)
 

@@ -1,6 +1,6 @@
 """Questions of the subject shelves that became part of another one."""
 
-from sawside.project.schema.merged.became import Became
+from sawside.project.schema.former_questions.became import Became
 
 
 def _strength(solve, **blank):

@@ -4,7 +4,7 @@ import pytest
 
 from tests.browser.hand import keep_as, open_place
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
-from tests.browser.project.test_saw_in_sight import in_page, tap
+from tests.browser.saw.test_saw_in_sight import in_page, tap
 from tests.browser.words import EXAMPLE, SCRAP
 
 KEYS = ["‹ Back", "List", "Undo", "Next ›", "Scrap"]

@@ -2,8 +2,8 @@
 
 import pytest
 
-from sawside.project.schema.merged import MERGED
-from sawside.project.schema.merged.became import Became
+from sawside.project.schema.former_questions import MERGED
+from sawside.project.schema.former_questions.became import Became
 from sawside.reckoners import RECKONERS
 
 LENGTH = Became(

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from sawside.project.schema.merged.became import Became
+from sawside.project.schema.former_questions.became import Became
 
 _RUN = "molding_run"
 _ENDS = {"wall": "wall", "board": "board", "self_return": "return", "none": "wall"}

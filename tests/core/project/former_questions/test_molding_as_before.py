@@ -11,14 +11,14 @@ from projects import begun
 
 import sawside
 from sawside.lengths.show import Show
-from sawside.project.schema.merged import line_of_today
-from sawside.project.schema.merged.miters import MERGED
+from sawside.project.schema.former_questions import line_of_today
+from sawside.project.schema.former_questions.miters import MERGED
 from sawside.reckoning.links import named
 from sawside.reckoning.reckon import find
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
 
-KEPT = Path(__file__).parent / "merged"
+KEPT = Path(__file__).parent
 LINES = [
     line
     for name in ("molding", "crown")

@@ -1,4 +1,4 @@
-"""What the questions about shelves answered before some became one: `merged/shelves.json`.
+"""What the questions about shelves answered before some became one: `shelves.json`.
 
 Each was recorded with the question of its own name, as a line of a document. Lines kept then are
 of schema 5, and have to come to the same numbers, pieces and names.
@@ -10,11 +10,9 @@ from pathlib import Path
 import pytest
 from projects import answered, ask
 
-from sawside.project.schema.merged.shelves import MERGED
+from sawside.project.schema.former_questions.shelves import MERGED
 
-RECORDED = json.loads(
-    Path(__file__).with_name("merged").joinpath("shelves.json").read_text("utf-8")
-)
+RECORDED = json.loads(Path(__file__).with_name("shelves.json").read_text("utf-8"))
 CASES = [
     pytest.param(key, case, id=f"{key} {number}")
     for key, cases in RECORDED["questions"].items()

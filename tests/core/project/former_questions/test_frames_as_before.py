@@ -1,6 +1,6 @@
 """A frame or gap kept before its question became part of another comes to the numbers of before.
 
-Source: `merged/frames.json` holds what the questions of before answered, recorded from them as they
+Source: `frames.json` holds what the questions of before answered, recorded from them as they
 were: each answer under its label, what the line's name and each of its labels stood for, its parts.
 """
 
@@ -10,9 +10,7 @@ from pathlib import Path
 import pytest
 from projects import answered, ask
 
-RECORDED = json.loads(
-    (Path(__file__).parent / "merged" / "frames.json").read_text(encoding="utf-8")
-)
+RECORDED = json.loads((Path(__file__).parent / "frames.json").read_text(encoding="utf-8"))
 LINES = [
     pytest.param(line, id=f"{line['question']}-{at}") for at, line in enumerate(RECORDED["lines"])
 ]

@@ -4,7 +4,7 @@ import pytest
 from asking import as_drawn, errors
 from projects import acts, begun, view
 
-from tests.core.reckoners.miters.runs import answered, asked, case, parts, stack
+from tests.core.reckoners.miters.moldings.runs import answered, asked, case, parts, stack
 
 OFF = {"corners": ("90.5", "89"), "layers": ("3/4", "1/2")}
 CHIMNEY = (

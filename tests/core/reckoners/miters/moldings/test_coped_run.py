@@ -8,7 +8,7 @@ from asking import errors
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.core.reckoners.miters.runs import answered, asked, parts, stack
+from tests.core.reckoners.miters.moldings.runs import answered, asked, parts, stack
 
 lengths = st.lists(
     st.fractions(min_value=20, max_value=160, max_denominator=16), min_size=2, max_size=5

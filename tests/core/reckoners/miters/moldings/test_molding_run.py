@@ -10,7 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sawside.geometry.sticks import fewest_sticks
-from tests.core.reckoners.miters.runs import answered, case, parts, sides, stack
+from tests.core.reckoners.miters.moldings.runs import answered, case, parts, sides, stack
 
 widths = st.fractions(min_value=20, max_value=90, max_denominator=32)
 depths = st.fractions(min_value=10, max_value=30, max_denominator=32)
