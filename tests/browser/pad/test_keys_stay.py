@@ -59,8 +59,9 @@ def test_no_message_moves_a_key_or_covers_the_entry_and_its_number(phone, server
     page.locator("#pad-error").wait_for(state="hidden")
     stays()
     # It floats over the lines until it is closed.
-    for message in page.get_by_role("button", name="Close the message").all():
-        message.tap()
+    closing = page.get_by_role("button", name="Close the message")
+    for _ in range(closing.count()):
+        closing.first.tap()
     stays()
     page.get_by_role("link", name=history_of(1)).tap()
     page.get_by_text("Line 1").tap()

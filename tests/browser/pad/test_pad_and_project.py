@@ -91,7 +91,7 @@ def test_a_chain_of_the_pad_is_kept_whole_follows_a_correction_and_is_listed_wit
 
     open_place(page, "Project")
     entry = page.get_by_role("listitem").filter
-    entry(has_text="Half rail").get_by_text("Sum: ([Rail] − 3 × 1/8″) ÷ 2").wait_for()
+    entry(has_text="Half rail").get_by_text("(Rail − 3 × 1/8″) ÷ 2").wait_for()
     correct(page, "Rail", "32 7/8")
     review = page.get_by_role("dialog", name="What this changes")
     for name, words in (("Half rail", "sixteen and one quarter"), ("Whole rail", "thirty-two and")):

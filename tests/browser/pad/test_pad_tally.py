@@ -64,7 +64,7 @@ def test_after_enter_the_answer_stays_until_the_next_key_and_is_what_keep_keeps(
     open_place(pad, "Project")
     kept = pad.get_by_role("listitem").filter(has_text="Alcove width")
     kept.get_by_text("thirty-three and seven eighths inches").wait_for()
-    kept.get_by_text("Reading: 31 5/8″ + 2 1/4″").wait_for()
+    kept.get_by_text("31 5/8″ + 2 1/4″").wait_for()
 
 
 def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
@@ -79,7 +79,7 @@ def test_a_line_is_kept_in_the_unit_that_it_was_entered_in(pad):
     keep_as(pad, "Old width")
     open_place(pad, "Project")
     kept = pad.get_by_role("listitem").filter(has_text="Old width")
-    kept.get_by_text("Reading: 25″").wait_for()
+    kept.get_by_text("twenty-five inches").wait_for()
 
 
 def set_unit(pad, name):
