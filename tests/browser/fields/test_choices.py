@@ -63,3 +63,10 @@ def test_a_list_in_the_settings_is_kept_as_it_is_picked(page):
     ).first.tap()
     open_place(page, "Project")
     page.locator("button:enabled", has_text="Undo").wait_for()
+
+
+def test_a_choice_whose_picture_has_a_hole_opens_as_any_other(page):
+    open_question(page, "shelf", "Shelf length")
+    choice_of(page, "Shelf fit").locator(".picked").tap()
+    dialog = page.get_by_role("dialog", name="Shelf fit")
+    assert dialog.locator(".choice-picture circle").count() == 1

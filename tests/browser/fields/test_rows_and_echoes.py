@@ -4,7 +4,7 @@ Heights of the record cabinet's shelves and readings of its alcove.
 """
 
 from tests.browser.hand import choose, open_question, tap_keys, type_into
-from tests.browser.project.in_project import keep_reading, take
+from tests.browser.project.in_project import fill_linked_rail, keep_reading, take
 
 
 def key(page, name):
@@ -63,6 +63,14 @@ def test_a_linked_name_is_shown_whole_with_its_number(page):
     chip.get_by_text("37 9/16″").wait_for()
     assert chip.get_by_text(name).is_visible()
     assert chip.evaluate("(each) => each.scrollWidth <= each.clientWidth")
+
+
+def test_a_sum_with_a_name_is_told_whole_beside_what_the_name_stands_for(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    fill_linked_rail(page)
+    length = page.locator(".field", has=page.get_by_label("Measured length", exact=True))
+    length.locator(".echo").get_by_text("= Alcove width − 1/4″", exact=True).wait_for()
+    assert length.locator(".chip").get_by_text("37 9/16″").is_visible()
 
 
 PLACES = "(all) => all.map((each) => [each.textContent, each.getBoundingClientRect().top])"

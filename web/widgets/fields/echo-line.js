@@ -7,9 +7,12 @@ import { unbroken } from "../numbers/unbroken.js";
 const BESIDE_THE_NUMBER = /inches|inch|in\b|mm|cm|degrees|°|″|′|"|'|%|\s/g;
 const bare = (/** @type {string} */ text) => text.toLowerCase().replace(BESIDE_THE_NUMBER, "");
 
+/** A sum as one calls the names in it, without their brackets. */
+const called = (/** @type {string} */ text) => text.replace(/\[([^[\]]*)\]/g, "$1");
+
 /**
  * How a text was read, where that says more than the text itself: `31 5/8` needs none, `31.6` does. A name is shown
- * whole with its number, which the narrow field has no room for.
+ * whole with its number, and a sum with names whole before them: the narrow field has no room for either.
  * @param {string} id what the field is described by
  */
 export function echoLine(id) {
@@ -23,8 +26,8 @@ export function echoLine(id) {
     const { text, names = [] } = typeof echo === "object" ? echo : { text: echo ?? "" };
     const isName = names.length === 1 && typed.trim() === `[${names[0].name}]`;
     // What a blank field stands for, it says itself.
-    const saysMore = text && typed.trim() && !isName && bare(typed) !== bare(text);
-    node.replaceChildren(...names.map(chip), saysMore ? element("span", {}, `= ${unbroken(text)}`) : "");
+    const saysMore = text && typed.trim() && !isName && (names.length > 0 || bare(typed) !== bare(text));
+    node.replaceChildren(saysMore ? element("span", {}, `= ${unbroken(called(text))}`) : "", ...names.map(chip));
   }
 
   return { node, show };

@@ -16,6 +16,7 @@ function saidOf({ kind, choices = [], choices_from: own, unit, blank_shows: show
   if (chosen) return own ? chosen.label : inSentence(chosen.label.replace(ASIDE, ""));
   if (!value) return shows ?? NOTHING;
   if (kind === "angle" && /\d$/.test(value)) return `${value}°`;
+  if (kind === "length") return value.replaceAll('"', "″").replaceAll("'", "′");
   return kind === "number" && unit ? `${value} ${unit}` : value;
 }
 

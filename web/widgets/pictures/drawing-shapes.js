@@ -1,7 +1,7 @@
 import { svgElement } from "../element.js";
 import { strokesOf } from "./strokes.js";
 
-/** @import { Arc, Dimension, Label, Polygon, StraightLine } from "../../python/contract.d.ts" */
+/** @import { Arc, Circle, Dimension, Label, Polygon, Shape, StraightLine } from "../../python/contract.d.ts" */
 /** @import { Measured, OnScreen, Place, Point, Stroke, ToScreen } from "./picture.d.ts" */
 
 const ARROW = 7;
@@ -23,7 +23,7 @@ const filled = (className, points) => svgElement("polygon", { class: className, 
 
 /**
  * Each kind of shape of the core on the screen; `any` is a shape of that kind.
- * @type {Record<string, (shape: any, place: ToScreen, scale: number, text: Measured | null) => OnScreen>}
+ * @type {Record<Shape["kind"], (shape: any, place: ToScreen, scale: number, text: Measured | null) => OnScreen>}
  */
 export const SHAPE = {
   polygon: (/** @type {Polygon} */ { points, role }, place) => {
@@ -60,6 +60,17 @@ export const SHAPE = {
       text: text && { ...text, at: on(0.5), align: "middle" },
       draw: () => [line("line-arc", points)],
     };
+  },
+
+  circle: (/** @type {Circle} */ { center, radius, role }, place, scale) => {
+    const [cx, cy] = place(center);
+    const r = radius * scale;
+    /** @type {Stroke} */
+    const across = [
+      [cx - r, cy],
+      [cx + r, cy],
+    ];
+    return { strokes: [across], draw: () => [svgElement("circle", { class: `shape-${role}`, cx, cy, r })] };
   },
 
   dimension: (/** @type {Dimension} */ { from, to, offset, role }, place, scale, text) => {

@@ -154,13 +154,20 @@ RECKONER = Reckoner(
     alike=(Alike(noun="dadoes"),),
     makes_parts=True,
     fields=(
-        length("width", "Case width", least="1 in", blank_means="Figured from the shelf."),
+        length(
+            "width",
+            "Case width",
+            in_short="case {}",
+            least="1 in",
+            blank_means="Figured from the shelf.",
+        ),
         length("shelf", "Shelf length", least="1/2 in", blank_means="Figured from the width."),
         choice(
             "width_is",
             "Width measured",
             {"inside": "Inside, between the sides", "outside": "Outside, across both sides"},
             pictures=CASE_WIDTHS,
+            in_short="{}",
             default=None,
         ),
         thickness(
@@ -175,6 +182,7 @@ RECKONER = Reckoner(
                 "fixed": "Tight between the sides",
             },
             pictures=SHELF_FITS,
+            in_short="shelf {}",
             default=None,
         ),
         *(
