@@ -119,6 +119,16 @@ class Piece:
         return (face, back) if face >= back else (back, face)
 
     @property
+    def in_sight(self):
+        """The length at the face that the pieces coped over its butted ends leave open; 0 or less
+        where they meet before it."""
+        hidden = _NONE
+        for joint, taken in zip(self.leg.joints, self.taken, strict=True):
+            if joint.kind == "butted":
+                hidden += allowance(self.projection, abs(joint.setting)) - taken
+        return self.face - self.extra - hidden
+
+    @property
     def tip_to_tip(self):
         """What is cut off a stick: more than either side where one end opens and one closes."""
         return self.back + sum((adds for adds in self.adds if sign(adds) > 0), _NONE)

@@ -118,6 +118,7 @@ molding_run.pieces Lengths along the wall, in fitting order
 molding_run.short_sides Short sides
 molding_run.faces Lengths in sight, without what springs in
 molding_run.faces Visible lengths, without the spring
+molding_run.faces Visible lengths
 molding_run.first_setting Saw at the left corner, from square
 molding_run.first_setting Miter angle, left corner
 molding_run.setting Saw at the left corner, from square

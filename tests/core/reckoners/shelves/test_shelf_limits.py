@@ -270,3 +270,15 @@ def test_a_strip_where_the_cleat_is_does_nothing():
         "cleat": "back",
     }
     assert errors(ask("shelf_strength", solve="strip", **values))["strip"]["kind"] == "conflict"
+
+
+@pytest.mark.parametrize("solve", ["load", "span", "thickness"])
+def test_no_load_span_or_board_is_named_that_breaks_before_it_sags_so_far(solve):
+    """By hand: a span of 60, 3/4 thick, bends to 12 inches at some 14,800 psi (beam theory);
+    eastern white pine breaks at about 8,600 (Wood Handbook, Table 5-3b)."""
+    values = {"depth": "12", "material": "pine_eastern_white", "limit": "own", "own_limit": "12"}
+    heavy = {"load": "own_lb_ft", "own_lb_ft": "444"} if solve != "load" else {}
+    sizes = {"span": "60", "thickness": "3/4", "judged": "once"}
+    error = errors(ask("shelf_strength", solve=solve, **values, **heavy, **sizes))["own_limit"]
+    assert "could break" in error["message"]
+    assert error["remedy"] == "Use a smaller sag limit."

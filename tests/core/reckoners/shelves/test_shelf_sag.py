@@ -223,7 +223,7 @@ def test_a_span_that_must_shrink_to_a_stump_is_no_way_to_mend_it():
     heavy = reckon("shelf_strength", **case, load="own_lb", own_lb="200")["by_key"]["fix"]["text"]
     assert heavy == "Use a board 1 5/8″ thick."
     hopeless = reckon("shelf_strength", **case | {"span": "20 ft"})["by_key"]["fix"]["text"]
-    assert hopeless == "Put less on it, or put a support under the center."
+    assert hopeless == "Put less on it, or add supports no more than 8″ apart."
 
 
 def test_edging_on_one_edge_that_is_not_enough_is_put_on_both():
@@ -324,3 +324,10 @@ def test_bad_input_names_its_field(change, field, kind):
 def test_a_number_out_of_range_is_told_with_its_unit():
     said = errors(ask("shelf_strength", **EXAMPLE | {"load": "own_lb_ft", "own_lb_ft": "0"}))
     assert said["own_lb_ft"]["message"] == "Weight must be at least 0.01 lb/ft."
+
+
+def test_edging_that_is_to_mend_it_covers_the_edge_of_the_board():
+    """Common practice, no source: nobody bands a 3/4 shelf with a 1/8 strip."""
+    case = {"span": "36", "depth": "12", "material": "plywood", "supports": "fixed"}
+    said = reckon("shelf_strength", **case, load="records_12")["by_key"]["fix"]["text"]
+    assert said.endswith("add edging front and back, 3/4″ high by 3/4″ thick.")

@@ -114,3 +114,10 @@ def test_the_verdict_says_how_much_an_opening_varies():
 def test_the_verdict_says_that_no_clearance_was_left():
     said = reckon(KEY, way="spots", readings=["37 1/2"])
     assert said["verdict"] == "Cut 37 1/2″, no clearance"
+
+
+def test_the_verdict_and_the_list_tell_one_difference():
+    """By hand: 921 less 919 is 2 mm, 0.0787 of an inch, and 1/16 is the nearest of sixteenths."""
+    said = reckon(KEY, way="spots", readings=["919 mm", "921 mm"], room="1/16")
+    assert said["verdict"].endswith("varies ≈ 1/16″")
+    assert said["by_key"]["apart"]["text"] == "1/16″"

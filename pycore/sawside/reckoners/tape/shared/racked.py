@@ -18,6 +18,10 @@ _CAUTIONS = (
     "A clamped frame is loaded. Move it a little at a time and keep your fingers out of the "
     "joints.",
 )
+_SIDES_TOO = (
+    "Diagonals that match mean square only if opposite sides match too. Measure top and bottom, "
+    "and both sides."
+)
 _UNEQUAL = (
     "These four measurements don’t fit a frame with equal opposite sides. Measure again, both "
     "sides and top and bottom too, before you push anything."
@@ -44,11 +48,11 @@ def racked(given, show):
         working=_working(show, given, offset, goal),
         drawing=racked_frame(show, given, offset, push),
         cautions=(
-            *(_CAUTIONS if given.rising != given.falling else ()),
+            *(_CAUTIONS if given.rising != given.falling else (_SIDES_TOO,)),
             *((_UNEQUAL,) if _is_unlike(given, goal, show) else ()),
         ),
         main="apart" if offset is None else "offset",
-        verdict=_verdict(given, offset, show),
+        verdict=_verdict(given, offset, goal, show),
     )
 
 
@@ -129,7 +133,9 @@ def _push(given, offset, goal, show):
     )
 
 
-def _verdict(given, offset, show):
+def _verdict(given, offset, goal, show):
+    if _is_unlike(given, goal, show):
+        return "Measure again: the sides don’t fit the diagonals"
     if given.rising == given.falling:
         return "Square"
     corner, way = _corners(given)

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from sawside.drawing.tape.opening_in_spots import opening_in_spots
-from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import Reckoning
 from sawside.reckoners.tape.shared.by_own_tape import by_own_tape
 from sawside.reckoners.tape.shared.clear_of import clear_of
@@ -39,7 +39,7 @@ def smallest_reading(given, show):
             "through the whole opening.",
         ),
         main="fits",
-        verdict=_verdict(told_fits, room, largest - smallest, show),
+        verdict=_verdict(told_fits, room, largest > smallest and read["apart"], show),
     )
 
 
@@ -51,7 +51,7 @@ def _true_readings(given, show):
 
 def _verdict(fits, room, apart, show):
     tight = "" if room else ", no clearance"
-    uneven = f"; varies {fine_text(apart, show)}" if apart else ""
+    uneven = f"; varies {show.brief(apart)}" if apart else ""
     return f"Cut {show.bare(fits)}{tight}{uneven}"
 
 

@@ -194,3 +194,20 @@ def test_the_plan_names_every_wall_and_stays_in_its_box(around, count):
                 assert top <= y <= bottom
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     assert {f"{number}" for number in range(1, count + 1)} <= set(texts)
+
+
+@pytest.mark.parametrize("joint", ["cope", "miter"])
+def test_a_wall_that_its_neighbors_fill_is_refused_coped_or_mitered(joint):
+    """By hand: two moldings 5/8 off their walls meet before a wall of 1 1/4 shows."""
+    walls = [row | {"joint": joint} for row in rows(["15", "1 1/4", "15"])]
+    error = errors(asked(alcove(walls=walls)))["walls"]
+    assert error["message"].startswith("Back wall: none of its molding would show")
+    walls[1]["length"] = "1 5/16"
+    assert answered(alcove(walls=walls))["ok"]
+
+
+def test_grain_is_carried_around_a_case_and_not_around_the_inside_of_a_room():
+    """Common practice, no source: in a coped corner no grain goes around."""
+    assert "grain" not in answered(alcove())["by_key"]["order"]["text"]
+    case = answered(coped([{"length": "15"}, {"length": "37"}]))
+    assert "grain" in case["by_key"]["order"]["text"]

@@ -47,7 +47,7 @@ def _lengths(show, named, length_of, *, tips=False):
 
 
 def _other_lengths(show, named):
-    """The short points where an end is cut at an angle, the visible lengths where one is coped."""
+    """The short points where an end is cut at an angle, the face lengths where one is coped."""
     kinds = {joint.kind for _, piece in named for joint in piece.leg.joints}
     answers = {}
     if kinds & {"mitered", "returned", "scarfed"}:

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from sawside.drawing.miters.edge_piece import EdgeCut, edge_piece
 from sawside.errors import Refusal
-from sawside.lengths.real import sign
+from sawside.lengths.real import nearby, sign
 from sawside.reckoners.declaration import Part
 from sawside.reckoners.miters.shared.edge_ends import edge_end
 
@@ -25,9 +25,11 @@ def told(show, piece, length):
 
 
 def refuse_what_vanishes(show, pieces):
-    """Refuse the first piece that has nothing left at its face, or at its back."""
+    """Refuse the first piece that has nothing left at its face, or at its back, or nothing in sight
+    between the pieces coped over it."""
     for piece in pieces:
-        long, short = piece.sides
+        long = piece.sides[0]
+        short = min(piece.sides[1], piece.in_sight, key=nearby)
         if sign(short) > 0 or (piece.leg.is_cap and sign(piece.face) > 0):
             continue
         name, first = piece.leg.name, piece.layer == 1

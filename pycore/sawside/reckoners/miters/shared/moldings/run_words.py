@@ -75,11 +75,17 @@ def order_of(pieces, layers, *, closed):
         lines.append("Leave the first piece loose until the last one fits between its neighbors.")
     if any(leg.is_cap for leg in legs):
         lines.append("Cut mitered returns last, from the end of a longer stick.")
-    lines.append(
-        "To carry the grain around the corners, lay the pieces out left to right on one stick "
-        "before you cut."
-    )
+    if any(_goes_around(leg) for leg in legs):
+        lines.append(
+            "To carry the grain around the corners, lay the pieces out left to right on one stick "
+            "before you cut."
+        )
     return " ".join(lines)
+
+
+def _goes_around(leg):
+    """Whether a leg turns an outside corner, where the grain can be seen to go around it."""
+    return any(joint.corner is not None and not joint.is_inside for joint in leg.joints)
 
 
 def _is_coped_and_mitered(piece):

@@ -9,6 +9,7 @@ from sawside.reckoners.shelves.shared.strength.verdict import (
     between,
     eye_text,
     lowest,
+    refuse_what_breaks,
     solved_verdict,
     verdict_text,
 )
@@ -83,6 +84,8 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
     `solved` is {key: its value} of the answer that was asked for; `working` is told before the
     other lines and `found` is the value in words.
     """
+    if solved:
+        refuse_what_breaks(case, shelf)
     sag, years = shelf.sag, shelf.sag * case.creep
     longest = None if solved else longest_span(case, show)
     asked = {} if solved or case.excess(shelf) <= 0 else {"fix": fixes_text(case, show, longest)}
@@ -103,15 +106,23 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=shelf_drawn(case, shelf, show, longest),
         cautions=(*_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
-        fixes=_fixes(case) if asked else (),
+        fixes=_fixes(shelf) if asked else (),
     )
 
 
-def _fixes(case):
-    """The fields that may be changed for a shelf that sags too much."""
-    bare = case.given.strip == "none"
-    edging = ("Add edging", "strip") if bare else ("Taller edging", "strip_height")
-    return ("Thicker board", "thickness"), edging, ("Shorter span", "span")
+def _fixes(shelf):
+    """The fields that may be changed for a shelf that sags too much, where it sags most.
+
+    Ends that hang past their supports drop further when the span between those gets shorter.
+    """
+    ends, edge = lowest(shelf)
+    edging = ("Taller edging", "strip_height")
+    if not shelf.strip:
+        edging = ("Add edging", "strip")
+    elif edge and shelf.strip.edges not in (edge, "both"):
+        edging = ("Edging on both edges", "strip")
+    shorter = ("Shorter overhang", "overhang") if ends else ("Shorter span", "span")
+    return ("Thicker board", "thickness"), edging, shorter
 
 
 def _verdict(case, shelf, show, found):

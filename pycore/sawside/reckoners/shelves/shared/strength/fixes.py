@@ -18,9 +18,11 @@ _WHERE = {"front": "along the front", "back": "along the back", "both": "front a
 def fixes_text(case, show, longest):
     """Each change that alone brings the shelf within its limit, in one sentence; `longest` is its
     `longest_span`."""
-    ways = [*_shorter(case, show, force(longest)), *_thicker(case, show), *_edged(case, show)]
+    span = force(longest)
+    ways = [*_shorter(case, show, span), *_thicker(case, show), *_edged(case, show)]
     if not ways:
-        return "Put less on it, or put a support under the center."
+        more = f" no more than {show.text(span)} apart" if span else ""
+        return f"Put less on it, or add supports{more}."
     said = ", ".join([*ways[:-1], f"or {ways[-1]}"]) if len(ways) > 1 else ways[0]
     return f"{said[0].upper()}{said[1:]}."
 
@@ -67,8 +69,7 @@ def _edged(case, show):
     first = strip or _strip(shelf, 18 * INCHES_PER["mm"] if metric(show) else Fraction(3, 4))
     both = () if shelf.cleat or first.edges == "both" else (replace(first, edges="both"),)
     for each in (first, *both):
-        changed = shelf.changed(strip=each)
-        height = _first(case, "strip_height", changed, _MOST_EDGING, show, _MOST_EDGING / 2)
+        height = _least_height(case, shelf.changed(strip=each), show)
         if height:
             high, thick = show.text(show.rounded(height, "reach")), show.text(each.thickness)
             if strip is None:
@@ -78,6 +79,17 @@ def _edged(case, show):
             else:
                 yield f"put the edging front and back, {high} high"
             return
+
+
+def _least_height(case, shelf, show):
+    """The least height of the shelf's edging that keeps the limit, and covers the board's edge
+    where it is on it; None where none up to the most does."""
+    height = _first(case, "strip_height", shelf, _MOST_EDGING, show, _MOST_EDGING / 2)
+    if height is None or shelf.strip.under or height >= shelf.thickness:
+        return height
+    return (
+        shelf.thickness if case.excess(shelf.changed(strip_height=shelf.thickness)) <= 0 else None
+    )
 
 
 def _strip(shelf, thick):

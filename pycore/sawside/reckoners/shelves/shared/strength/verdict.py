@@ -2,6 +2,7 @@
 
 from fractions import Fraction
 
+from sawside.errors import Refusal
 from sawside.lengths.fine import fine_grid, fine_text
 from sawside.wood.numbers import metric, size_text
 from sawside.wood.strength.sag_limits import seen
@@ -43,6 +44,17 @@ def _past_its_strength(case, shelf):
         if made_of.strength and stress >= made_of.strength.least:
             return made_of
     return None
+
+
+def refuse_what_breaks(case, shelf):
+    """Refuse a shelf that keeps its sag limit and breaks before that."""
+    if broken := _past_its_strength(case, shelf):
+        raise Refusal(
+            "impossible",
+            f"Before it sags that far it could break: past the strength of {broken.spoken}.",
+            "Use a smaller sag limit.",
+            field="own_limit" if case.given.limit == "own" else "limit",
+        )
 
 
 def solved_verdict(case, shelf, show, found):
