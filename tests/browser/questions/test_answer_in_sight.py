@@ -59,6 +59,14 @@ def test_the_verdict_says_what_to_do_and_needs_no_unfolding(question):
     assert verdict.inner_text() == "1/32″ long: move the stop toward the blade"
 
 
+def test_a_number_that_equals_one_told_beside_it_still_stands_in_the_bar(question):
+    page = question("set_up_by_lengths")
+    type_into(page, "Angle", "45")
+    bar = page.locator(f"{BAR} .main-answer")
+    bar.get_by_text("twelve inches").wait_for()
+    assert bar.locator(".bar-lead").inner_text().replace("\xa0", " ") == "Rise (on a run of 12″)"
+
+
 def test_a_field_stays_where_it_is_on_the_screen_when_the_drawing_appears(question):
     page = question("chamfer", filled=False)
     field = page.locator("input[name=measure]")

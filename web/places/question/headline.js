@@ -13,6 +13,21 @@ function inOneLine(items) {
 /** @param {string} text */
 const firstSentence = (text) => text.match(/^.*?(?=\. )/)?.[0] ?? text;
 
+/** What a verdict says in parentheses comes beside the answer and is never it, whatever its number.
+ * @param {string} text */
+const withoutAsides = (text) => text.replace(/ \([^)]*\)/g, "");
+
+/**
+ * Whether a verdict has this number, and not only the end of a longer one.
+ * @param {string} verdict
+ * @param {string} number
+ */
+const states = (verdict, number) =>
+  withoutAsides(verdict)
+    .split(withoutAsides(number))
+    .slice(0, -1)
+    .some((before) => !/\d[ ./]?$/.test(before));
+
 /**
  * An answer in two lines: what leads (the verdict in shop words, or else what the number is), and the number. A verdict
  * that has the number in it stands alone.
@@ -22,5 +37,5 @@ export function headline({ answers: [main], verdict }) {
   const text =
     main.kind === "lengths" ? inOneLine(main.items) : "brief" in main ? main.brief : firstSentence(main.text);
   const number = text.replace("≈ ", "");
-  return verdict.includes(number) ? { lead: "", text: verdict } : { lead: verdict || main.label, text };
+  return states(verdict, number) ? { lead: "", text: verdict } : { lead: verdict || main.label, text };
 }

@@ -52,8 +52,14 @@ def compute(given, show):
         drawing=picture,
         cautions=cautions_at_the_saw(piece.inside),
         parts=(_part(given, piece, picture),),
-        verdict=f"Long point (short point {show.brief(piece.short_side)})",
+        verdict=_verdict(piece, show),
     )
+
+
+def _verdict(piece, show):
+    if all(end.degrees == 0 for end in piece.ends):
+        return "Length of both edges"
+    return f"Long point (short point {show.brief(piece.short_side)})"
 
 
 def _picture(given, show, piece):

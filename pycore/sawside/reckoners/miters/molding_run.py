@@ -26,7 +26,7 @@ from sawside.reckoners.miters.shared.moldings.run_parts import (
     refuse_what_vanishes,
     told,
 )
-from sawside.reckoners.miters.shared.moldings.run_words import name_of
+from sawside.reckoners.miters.shared.moldings.run_words import name_of, verdict_of
 from sawside.reckoners.miters.shared.moldings.run_worked import working_of
 
 
@@ -39,18 +39,15 @@ def compute(given, show):
     pieces = in_order(laid, run.groups)
     named = [(name_of(piece, len(projections) > 1), piece) for piece in pieces]
     longest = max(pieces, key=lambda piece: nearby(piece.tip_to_tip))
+    first, most = (show.brief(told(show, each, each.tip_to_tip)) for each in (pieces[0], longest))
     return Reckoning(
         answers=answers_of(given, show, run, named),
         working=working_of(given, show, run, laid, lambda piece: full(show, piece)),
         drawing=run_plan(show, given, run, pieces),
         cautions=cautions_of(given, show, run, named),
         parts=tuple(part_of(show, name, piece, given.layers) for name, piece in named),
-        verdict=_verdict(len(pieces), show.brief(told(show, longest, longest.tip_to_tip))),
+        verdict=verdict_of(len(pieces), first, most),
     )
-
-
-def _verdict(count, longest):
-    return f"1 piece, {longest}" if count == 1 else f"{count} pieces, longest {longest}"
 
 
 RECKONER = Reckoner(

@@ -42,7 +42,7 @@ def compute(given, show):
         working=_working(given, show, rise, spacer),
         drawing=_drawing(given, show, rise),
         cautions=SAW_CAUTIONS,
-        verdict=f"Rise on a run of {show.brief(given.run)}",
+        verdict=f"Rise (on a run of {show.brief(given.run)})",
     )
 
 

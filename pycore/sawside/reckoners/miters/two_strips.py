@@ -236,7 +236,7 @@ RECKONER = Reckoner(
         "fence and what counts as narrow: shop practice."
     ),
     compute=compute,
-    verdict="Rip for strips of {wide} and {narrow}",
+    verdict="Rip (for strips of {wide} and {narrow})",
     example={
         "board": "6 1/4",
         "wide": "",

@@ -209,7 +209,7 @@ RECKONER = Reckoner(
         "category."
     ),
     compute=compute,
-    verdict="Dadoes {width} wide, {depth} deep",
+    verdict="Dadoes ({width} wide, {depth} deep)",
     example={
         "side": "44 1/2",
         "depth": "14 1/2",

@@ -46,7 +46,7 @@ def compute(given, show):
         answers={"middle": middle, "marks": marks, "side": side, "span": span},
         working=tuple(working),
         drawing=_drawing(show, (low, high), middle, given.width, side),
-        verdict=f"Center, {show.brief(side)} {where}",
+        verdict=f"Center ({show.brief(side)} {where})",
     )
 
 

@@ -90,6 +90,11 @@ def test_an_even_gap_is_a_length_and_an_uneven_one_is_both():
     assert number(both["length_off"]) == pytest.approx(0.088388, abs=2e-6)
 
 
+def test_the_verdict_names_the_fault_and_what_to_do_about_it():
+    said = reckon("miter_gap", width="2 1/4", heel="0", toe="1/32")
+    assert said["verdict"] == "Angle: set the saw ≈ 0.28° higher"
+
+
 @pytest.mark.parametrize(
     ("question", "values", "field", "kind"),
     [

@@ -36,6 +36,11 @@ def test_a_square_end_adds_nothing(left, right, long_side):
     assert said["answers"][0]["text"] == long_side
 
 
+def test_a_piece_square_at_both_ends_has_no_long_or_short_point():
+    said = reckon("mitered_length", **rail(left_end="square", right_end="square"))
+    assert said["verdict"] == "Length of both edges"
+
+
 @given(knowns, widths)
 def test_inside_and_outside_are_each_others_inverse(known, width):
     out = reckon("mitered_length", known=f"{known} in", width=f"{width} in", known_face="inside")

@@ -195,7 +195,8 @@ def test_around_a_chimney_breast_returns_are_coped_over_the_back_walls_then_its_
         "4": ["bevel", "coped"],
         "5": ["square", "square"],
     }
-    assert said["verdict"] == "5 pieces, longest 61 1/2″"
+    assert said["answers"][0]["text"] == "40″"
+    assert said["verdict"] == "First of 5 pieces (longest 61 1/2″)"
 
 
 def test_around_an_island_all_four_pieces_are_mitered_at_both_ends():

@@ -16,7 +16,7 @@ from sawside.reckoners.miters.shared.compound.crown_words import (
 )
 from sawside.reckoners.miters.shared.compound.saw import EDGES, OTHER
 from sawside.reckoners.miters.shared.moldings.run_cautions import SELF_RETURN, open_loop
-from sawside.reckoners.miters.shared.moldings.run_words import order_of
+from sawside.reckoners.miters.shared.moldings.run_words import order_of, verdict_of
 from sawside.wood.saw import cautions_at_the_saw
 
 
@@ -30,9 +30,9 @@ def run_told(given, show, cautions):
     plans = [plan for plan, _ in crown.pieces]
     tops = {plan.leg.wall: cut.edges["top"] for plan, cut in crown.pieces if not plan.leg.is_cap}
     longest = max((cut.tip_to_tip for cut in walls), key=nearby)
-    many, long = len(plans), show.brief(longest, "reach")
+    answers = _answers(given, show, crown)
     return Reckoning(
-        answers=_answers(given, show, crown),
+        answers=answers,
         working=_worked(given, show, crown),
         drawing=run_plan(show, given, crown.run, plans, ("top edge", tops)),
         cautions=(
@@ -43,7 +43,7 @@ def run_told(given, show, cautions):
         ),
         parts=tuple(_part(given, show, plan, cut) for plan, cut in crown.pieces),
         main="first",
-        verdict=f"1 piece, {long}" if many == 1 else f"{many} pieces, longest {long}",
+        verdict=verdict_of(len(plans), show.brief(answers["first"]), show.brief(longest, "reach")),
     )
 
 

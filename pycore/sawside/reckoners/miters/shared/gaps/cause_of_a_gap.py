@@ -21,11 +21,12 @@ def cause_of_a_gap(given, show):
     _check_gap(given, show, face)
     faults = [fault for find in (_of_angle, _of_length) if (fault := find(given, show, face))]
     names, causes, remedies, answers, lines = zip(*faults, strict=True)
+    fault = " and ".join(names).capitalize()
     return Reckoning(
         main="fault",
-        verdict=_sentence(remedies),
+        verdict=f"{fault}: {' and '.join(remedies)}",
         answers={
-            "fault": " and ".join(names).capitalize(),
+            "fault": fault,
             "told": f"{_sentence(causes)}.",
             **{key: answer for each in answers for key, answer in each.items()},
         },

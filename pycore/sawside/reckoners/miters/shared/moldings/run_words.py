@@ -27,6 +27,15 @@ def how_to_cope(corners):
     return _COPE + (_PAST_SQUARE if past else "")
 
 
+def verdict_of(many, first, longest):
+    """Of how many pieces the number beside it is the first, from the texts of two lengths."""
+    if many == 1:
+        return f"1 piece, {first}"
+    if first == longest:
+        return f"{many} pieces, longest {longest}"
+    return f"First of {many} pieces (longest {longest})"
+
+
 def name_of(piece, several):
     """What a piece is called where there are several layers, or one."""
     name = piece.leg.name
