@@ -59,11 +59,11 @@ def compute(given, show):
 
 def _verdict(numbers):
     if len(numbers) == 1:
-        return f"Put the shelf in hole {numbers[0]}"
+        return f"Put the pins in hole {numbers[0]}"
     told = [str(number) for number in numbers]
     if len(told) > _MOST_TOLD:
-        return f"{len(told)} shelves, the lowest in hole {told[0]}, the top one in {told[-1]}"
-    return f"Put the shelves in holes {', '.join(told[:-1])} and {told[-1]}"
+        return f"{len(told)} shelves, pins from hole {told[0]} to hole {told[-1]}"
+    return f"Put the pins in holes {', '.join(told[:-1])} and {told[-1]}"
 
 
 def _answers(show, row, numbers, ideal, shelving):
