@@ -9,7 +9,7 @@ import { inWords } from "../notices.js";
 import { headline } from "./headline.js";
 
 /** @import { Answered, Reckoning } from "../../python/contract.d.ts" */
-/** @import { Child } from "../../widgets/widget.d.ts" */
+/** @import { Child, Shown } from "../../widgets/widget.d.ts" */
 /** @import { Named, Sorted } from "../forms/field-errors.js" */
 
 /**
@@ -22,7 +22,7 @@ import { headline } from "./headline.js";
  */
 export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, acts, inFull }) =>
   present([
-    element("p", { class: "small-print" }, answer.verdict ? named(main.label) : null, smallPrint(main)),
+    smallPrintOf(main, answer.verdict),
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
     fixes.length ? element("div", { class: "answer-acts" }, fixes) : null,
@@ -31,6 +31,17 @@ export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, 
     moreAnswers(others),
     element("div", { class: "answer-acts" }, working(answer.working, answer.source), acts),
   ]);
+
+/**
+ * What its number is, where the bar has the verdict, and what was rounded away; nothing for a count, which has neither.
+ * @param {Shown} main
+ * @param {string} verdict
+ */
+function smallPrintOf(main, verdict) {
+  const print = present(smallPrint(main));
+  const hasMore = print.length > 0 || main.kind === "text" || main.kind === "lengths";
+  return hasMore ? element("p", { class: "small-print" }, verdict ? named(main.label) : null, print) : null;
+}
 
 /** @param {string} label */
 const named = (label) => element("span", { class: "answer-label" }, label);
