@@ -1,5 +1,5 @@
 import { button, element, present } from "../../widgets/element.js";
-import { fraction } from "../../widgets/numbers/fraction.js";
+import { briefly } from "../../widgets/numbers/fraction.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { inWords } from "../notices.js";
 import { headline } from "./headline.js";
@@ -76,7 +76,7 @@ function inBar(answer) {
       lead ? element("p", { class: "bar-lead" }, unbroken(lead)) : null,
       isWords
         ? element("p", { class: `bar-text ${text.length > LONG ? "bar-long" : ""}` }, unbroken(text))
-        : fraction(main, "fraction-bar"),
+        : briefly(main, "fraction-bar"),
     ]),
   );
 }
