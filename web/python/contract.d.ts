@@ -198,7 +198,10 @@ export interface Ends {
   right: End;
 }
 
-/** An entry of a project; a reading has what is told of it as well. */
+/**
+ * An entry of a project; a reading has what is told of it as well. `verdict` says what to make
+ * of a line whose number does not say it.
+ */
 export interface Entry {
   id: string;
   kind: "reading" | "line" | "note";
@@ -206,6 +209,7 @@ export interface Entry {
   title: string;
   ok: boolean;
   headline: Value | null;
+  verdict: string;
   summary: string;
   error: Error | null;
   text: string;

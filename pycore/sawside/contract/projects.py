@@ -27,7 +27,8 @@ class EarlierTold(TypedDict):
 
 
 class Entry(TypedDict):
-    """An entry of a project; a reading has what is told of it as well."""
+    """An entry of a project; a reading has what is told of it as well. `verdict` says what to make
+    of a line whose number does not say it."""
 
     id: str
     kind: Literal["reading", "line", "note"]
@@ -35,6 +36,7 @@ class Entry(TypedDict):
     title: str
     ok: bool
     headline: Value | None
+    verdict: str
     summary: str
     error: Error | None
     text: str

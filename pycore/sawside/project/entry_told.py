@@ -18,6 +18,7 @@ def entry_told(entry, evaluation):
         "title": kind_of(entry).title(entry, _calls(evaluation, identity)),
         "ok": True,
         "headline": None,
+        "verdict": "",
         "summary": "",
         "error": None,
         "text": entry.get("text", ""),
@@ -31,6 +32,7 @@ def entry_told(entry, evaluation):
         return told | {"summary": entry["text"].strip().split("\n")[0], "insert": ""}
     if worked.ok:
         told |= {"headline": worked.headline, "summary": worked.summary}
+        told["verdict"] = "" if worked.reckoner is None else worked.found.verdict
     else:
         waits = [{"id": each, "name": name} for each, name in worked.waits]
         told |= {"ok": False, "error": worked.refusals[0].as_data(), "waits": waits}

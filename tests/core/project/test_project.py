@@ -1,7 +1,7 @@
 """A project keeps what was typed, and works everything out of it."""
 
 import pytest
-from projects import RAIL, cabinet, change, changed, view
+from projects import RAIL, acts, begun, cabinet, change, changed, view
 
 from sawside.reckoners import RECKONERS
 
@@ -176,3 +176,12 @@ def test_a_piece_with_two_lengths_says_along_which_side_its_own_is(reckoner, val
     kept = document["entries"][-1]["id"]
     pieces = [piece for piece in view(document)["pieces"] if piece["entry"] == kept]
     assert {piece["length_along"] for piece in pieces} == along
+
+
+def test_a_shelf_that_sags_too_much_says_so_in_its_line():
+    """The number of the line is what it sags now; what to make of it hangs on the years as well."""
+    weak = {"load": "records_12", "span": "60", "depth": "13", "thickness": "3/4"}
+    kept = {"name": "Shelf", "reckoner": "shelf_strength", "values": weak | {"material": "plywood"}}
+    (entry,) = view(acts(begun(), ("keep_line", kept)))["entries"]
+    assert entry["verdict"].startswith("Too much: ")
+    assert entry["headline"]["text"] in entry["verdict"]

@@ -12,12 +12,13 @@ const LONG = new Set(["text", "lengths"]);
  * @param {string} line.id
  * @param {string} line.name
  * @param {Shown | null} line.value long words stand under the name
+ * @param {string} [line.verdict] what to make of it
  * @param {string} line.summary
  * @param {string} [line.fault] what is wrong with it
  * @param {string} [line.mark] what else must be known of it
  * @param {(HTMLElement | null)[]} acts
  */
-export function keptLine({ id, name, value, summary, fault, mark }, acts) {
+export function keptLine({ id, name, value, verdict = "", summary, fault, mark }, acts) {
   const under = (text, className) => (text ? element("span", { class: `entry-under ${className}` }, text) : null);
   const isLong = value && LONG.has(value.kind);
   return element(
@@ -32,6 +33,7 @@ export function keptLine({ id, name, value, summary, fault, mark }, acts) {
         element("span", { class: "entry-name" }, name),
         value && !isLong ? briefly(value, "fraction-large") : null,
         under(isLong ? (value.brief ?? value.text) : "", "entry-long"),
+        under(verdict, "entry-verdict"),
         under(summary, "entry-summary"),
         under(fault, "error"),
         under(mark, "entry-mark"),
