@@ -63,9 +63,9 @@ if (record) projects.look();
 entering.run();
 // What is typed meanwhile is answered first: all the questions take the core a moment to read.
 const described = first.then(() => core.ask({ do: "describe" }));
-described.then((described) => {
+described.then(async (described) => {
   if (!described.ok) return;
+  await draftsOfToday({ state, ask: core.ask }, described.reckoners);
   state.set({ described, describedNow: true });
-  draftsOfToday({ state, ask: core.ask });
 });
 const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });

@@ -2,6 +2,10 @@
 
 from playwright.sync_api import expect
 
+from tests.browser.conftest import PATIENCE
+from tests.browser.project.in_project import open_entry
+from tests.browser.words import SAVE_CHANGE, UNSAVED_EDIT
+
 KEPT = """() => new Promise((resolve) => {
     const opening = indexedDB.open("sawside");
     opening.onsuccess = () => {
@@ -13,6 +17,7 @@ KEPT = """() => new Promise((resolve) => {
         const record = { id: "before", revision: 1, document, undo: [], redo: [] };
         transaction.objectStore("projects").put(record);
         const page = transaction.objectStore("page");
+        page.delete("described");
         page.put("before", "openProject");
         const typed = { values: { ...values, toe: "1/16" }, changed: true, unit: "in" };
         page.put(typed, "draft:before/1");
@@ -24,28 +29,28 @@ KEPT = """() => new Promise((resolve) => {
 
 
 def opened_again(page, server):
-    page.goto(f"{server.address}#project")
+    """Open the page with what an earlier version left in its store, and no description of today."""
     page.get_by_role("navigation", name="Places").wait_for()
+    page.goto(f"{server.address}manifest.webmanifest")
     page.evaluate(KEPT)
-    page.reload()
+    page.goto(f"{server.address}#project")
 
 
 def test_a_correction_typed_with_an_earlier_version_goes_on_in_the_question_of_today(page, server):
     opened_again(page, server)
-    page.get_by_role("button", name="Gap").or_(
-        page.get_by_role("link", name="Gap")
-    ).first.wait_for()
-    page.goto(f"{server.address}#work-out/miter_gap/1")
+    line = page.get_by_role("listitem").filter(has_text="Gap")
+    line.get_by_text(UNSAVED_EDIT, exact=True).wait_for()
+    open_entry(page, "Gap", "Open")
+    expect(page).to_have_url(f"{server.address}#work-out/miter_gap/1")
     toe = page.get_by_label("Gap at the toe", exact=True)
     expect(toe).to_have_value("1/16")
-    page.get_by_role("button", name="Save change", exact=True).or_(
-        page.get_by_role("button", name="Save", exact=True)
-    ).first.tap()
-    expect(page).to_have_url(f"{server.address}#project/1")
+    page.get_by_role("button", name=SAVE_CHANGE, exact=True).tap()
+    expect(page).to_have_url(f"{server.address}#project/1", timeout=PATIENCE)
 
 
 def test_what_was_typed_into_a_question_that_became_part_of_another_waits_there(page, server):
     opened_again(page, server)
     page.goto(f"{server.address}#work-out/square")
+    page.get_by_label("Width", exact=True).wait_for()
     expect(page.get_by_label("Width", exact=True)).to_have_value("36 1/8")
     expect(page.get_by_label("Height", exact=True)).to_have_value("41 1/4")

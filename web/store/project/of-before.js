@@ -28,11 +28,12 @@ async function bringUp({ state, ask }, typed) {
 }
 
 /**
- * What was typed into questions that are no more, once the core has told which there are.
+ * What was typed into questions that are no more: it is brought up before those that there are can be opened.
  * @param {{state: StateKeeper, ask: Ask}} page
+ * @param {{key: string}[]} questions those that there are
  */
-export function draftsOfToday({ state, ask }) {
-  const known = new Set((state.get().described?.reckoners ?? []).map(({ key }) => key));
+export function draftsOfToday({ state, ask }, questions) {
+  const known = new Set(questions.map(({ key }) => key));
   const slots = Object.keys(state.get()).filter((key) => key.startsWith(draftKey("")) && !key.includes("/"));
   const gone = slots.map((slot) => slot.slice(draftKey("").length)).filter((key) => !known.has(key));
   return bringUp(
