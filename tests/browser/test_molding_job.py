@@ -81,7 +81,7 @@ def test_a_wrap_of_two_layers_brings_its_six_pieces_to_the_saw_with_names_and_dr
         if turn:
             page.get_by_role("button", name="Next ›").tap()
         piece = page.locator(".piece")
-        name = piece.locator(".piece-name").text_content()
+        name = page.locator(".saw .piece-name").text_content()
         in_full = page.locator(".saw-tools svg.drawing").text_content()
         assert "long point" in in_full.lower(), name
         seen[name.split(": ", 1)[1]] = shown_length(piece)

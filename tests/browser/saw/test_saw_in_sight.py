@@ -111,7 +111,7 @@ def test_a_whole_piece_is_in_sight_in_every_state_and_all_is_large(page):
     choose(page, "Left end", "Other angle")
     type_into(page, "Left end angle", "55")
     page.get_by_role("button", name="Done").tap()
-    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    page.locator("output[name=result]").get_by_role("button", name=SAVE_CHANGE).tap()
     accept(page)
     correct(page, "Alcove width", "36 15/16")
     accept(page)

@@ -7,8 +7,6 @@ from tests.browser.project.in_project import accept, correct, fill_linked_rail, 
 from tests.browser.saw.test_saw_in_sight import in_page, tap
 from tests.browser.words import EXAMPLE, SCRAP
 
-KEYS = ["‹ Back", "List", "Undo", "Next ›", "Scrap"]
-
 
 @pytest.fixture
 def page(phone, server):
