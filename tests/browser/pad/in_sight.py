@@ -67,7 +67,7 @@ def fill_tally(page, unit="in", lines=12):
     shown = {"tally": told["tally"], "lines": told["lines"], "undo": [], "redo": []}
     page.evaluate(KEEP_TALLY, shown)
     page.reload()
-    page.locator(".tally-line").first.wait_for()
+    page.locator(".tally-line").nth(lines - 1).wait_for(state="attached")
 
 
 def type_whole(page, text):

@@ -6,8 +6,10 @@ from tests.browser.words import AGAIN, FROM_PROJECT, MORE_KEYS
 
 
 def labels(page):
-    """What the keys say, in their order."""
-    return page.get_by_role("group", name="Keypad").locator(".key").all_text_contents()
+    """What the keys say, once they are there, in their order."""
+    keys = page.get_by_role("group", name="Keypad").locator(".key")
+    keys.first.wait_for()
+    return keys.all_text_contents()
 
 
 def test_a_calipers_decimal_is_typed_on_the_first_page_and_tells_its_mark_at_once(pad):

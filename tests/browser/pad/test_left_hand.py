@@ -16,8 +16,10 @@ ROWS = """(keys) => {
 
 
 def rows(page):
-    """The keys as they stand, row by row from the left."""
-    return page.locator(".keypad .key").evaluate_all(ROWS)
+    """The keys as they stand, once they do, row by row from the left."""
+    keys = page.locator(".keypad .key")
+    keys.first.wait_for()
+    return keys.evaluate_all(ROWS)
 
 
 def set_hand(page, name):
@@ -46,7 +48,6 @@ def test_signs_and_enter_change_sides_and_digits_stay_in_their_order(page):
     answer(page, "thirty-one and five eighths inches")
     assert out_of_sight(page, NUMBER + PLACE + KEYS) == []
     page.reload()
-    page.locator(".keypad .key").first.wait_for()
     assert rows(page)[0] == ["+", "⌫", "7", "8", "9"]
     set_hand(page, "Right")
     assert rows(page)[0] == right[0]

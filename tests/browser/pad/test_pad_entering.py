@@ -57,6 +57,7 @@ def test_what_was_entered_while_the_core_starts_outlives_the_page_and_comes_once
     other = waking.context.new_page()
     other.goto(server.address)
     for page in (waking, other):
+        page.locator(".tally-waiting").nth(1).wait_for()
         assert page.locator(".tally-waiting").all_text_contents() == ["…31", "…12"]
     for page in (waking, other):
         wake(page)
