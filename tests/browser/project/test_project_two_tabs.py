@@ -154,13 +154,51 @@ def test_the_undo_beside_what_was_kept_takes_back_that_and_nothing_else(phone, s
     one.get_by_text("all cut").wait_for()
 
 
+# What the core is asked to change waits until it is let go.
+HELD = """
+const post = Worker.prototype.postMessage;
+window.held = null;
+Worker.prototype.postMessage = function (...all) {
+    const send = () => post.apply(this, all);
+    if (window.held && all[0].text?.includes('"do":"change"')) window.held.push(send);
+    else send();
+};
+window.letGo = () => {
+    const sends = window.held;
+    window.held = null;
+    for (const send of sends) send();
+};
+"""
+
+
+def test_what_is_typed_on_while_it_is_being_saved_is_not_taken_for_the_other_tabs(phone, server):
+    context = phone(service_workers="block")
+    context.add_init_script(HELD)
+    page = context.pages[0]
+    page.goto(server.address)
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.get_by_role("link", name="Settings").tap()
+    page.evaluate("window.held = []")
+    put(page, "Kerf", "3/32")
+    page.wait_for_function("window.held.length === 1")
+    put(page, "Kerf", "1/16")
+    page.evaluate("window.letGo()")
+    eventually(lambda: kept(page)["settings"].get("kerf") == "1/16")
+    assert page.locator(".error:not(:empty)").count() == 0
+
+
 def kept_labels(page):
     """The grid of the stickers as it is in the browser's store."""
+    return kept(page).get("labels", {}).get("values", {})
+
+
+def kept(page):
+    """The only project as it is in the browser's store."""
     return page.evaluate(
         """() => new Promise((resolve) => {
             indexedDB.open("sawside").onsuccess = ({ target }) => {
                 const all = target.result.transaction("projects").objectStore("projects").getAll();
-                all.onsuccess = () => resolve(all.result[0].document.labels?.values ?? {});
+                all.onsuccess = () => resolve(all.result[0].document);
             };
         })"""
     )

@@ -45,6 +45,7 @@ export function keptForm(app, { fields, slot, keptIn, unit, make, send, fieldOf 
     const isTakenBack = !answer.ok && answer.error.kind === "taken back";
     if (isTakenBack) drawn.set(over.kept());
     if (isTakenBack) draft.drop();
+    if (answer.ok) over.sent(typed);
     if (answer.ok || isTakenBack) {
       follow();
       return drawn.show({});

@@ -64,6 +64,15 @@ export function overKept(app, fields, keptIn) {
   };
 
   /**
+   * What was sent is kept now: what was typed meanwhile stands over that, and clashes with nobody.
+   * @param {Values} typed what stood in the fields as it was sent
+   */
+  function sent(typed) {
+    const now = kept();
+    for (const { key } of typedOver(typed)) if (same(typed[key], now[key])) shown[key] = now[key];
+  }
+
+  /**
    * Shows in a form what was changed elsewhere, except where somebody is typing.
    * @param {Form} form
    */
@@ -77,7 +86,7 @@ export function overKept(app, fields, keptIn) {
     if (typedOver(form.values()).length === 0) tried = null;
   }
 
-  return { kept, isDue, again, act, follow };
+  return { kept, isDue, again, act, sent, follow };
 }
 
 /**
