@@ -38,7 +38,8 @@ export function questionPicture(asks, fields) {
 }
 
 /**
- * Does what changes how high a node is, and leaves the field that is typed into where it is on the screen.
+ * Does what changes how high a node is, and leaves what was touched among the fields where it is on the screen. What
+ * fills them in shows them from the top.
  * @param {HTMLElement} node
  * @param {() => void} change
  */
@@ -47,5 +48,5 @@ function inPlace(node, change) {
   const held = place?.contains(document.activeElement) ? document.activeElement : null;
   const before = held?.getBoundingClientRect().top ?? 0;
   change();
-  if (place && held?.matches("input, button")) place.scrollTop += held.getBoundingClientRect().top - before;
+  if (place && held?.matches(".form :is(input, button)")) place.scrollTop += held.getBoundingClientRect().top - before;
 }
