@@ -69,7 +69,7 @@ def test_a_line_of_the_tally_keeps_to_its_project_and_follows_a_name_that_is_cha
     line("This line uses a name from My project, which isn’t open.")
     page.evaluate("location.hash = 'projects'")
     page.get_by_role("button", name="My project", exact=True).tap()
-    page.locator("#project-name", has_text="My project").wait_for()
+    page.get_by_role("heading", name="My project").wait_for()
     line("eleven inches")
 
 
