@@ -89,7 +89,6 @@ function row(app, { id, document: { name } }, draw) {
     type: "button",
     class: "button wide project-open",
     onclick: open,
-    "aria-label": name,
     "aria-describedby": aboutId,
     "aria-current": isOpen ? "true" : null,
   };
@@ -100,7 +99,8 @@ function row(app, { id, document: { name } }, draw) {
       "button",
       opening,
       element("strong", {}, name),
-      element("span", { class: "project-about", id: aboutId }, told),
+      // Heard as what describes the button, and so not in its name again.
+      element("span", { class: "project-about", id: aboutId, "aria-hidden": "true" }, told),
     ),
     button("Delete", drop, { class: "button quiet", "aria-label": `Delete ${called}` }),
   );
