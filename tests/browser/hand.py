@@ -1,6 +1,6 @@
 """What a thumb does on the screen, in words."""
 
-from tests.browser.words import SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
+from tests.browser.words import EXAMPLE, SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
 
 KEY_NAMES = {
     " ": "space",
@@ -13,6 +13,25 @@ KEY_NAMES = {
     "″": "inches",
     "°": "degrees",
 }
+
+
+STORED = """
+(key) => new Promise((resolve) => {
+  const opening = indexedDB.open("sawside");
+  opening.onsuccess = () => {
+    const asked = opening.result.transaction("page").objectStore("page").get(key);
+    asked.onsuccess = () => {
+      opening.result.close();
+      resolve(asked.result ?? null);
+    };
+  };
+})
+"""
+
+
+def stored(page, key):
+    """What the page's store has under a key by now; None where there is nothing."""
+    return page.evaluate(STORED, key)
 
 
 def open_place(page, name):
@@ -73,6 +92,12 @@ def chosen(page, label, option):
     """What says that one of a choice is chosen."""
     row = choice_of(page, label)
     return row.locator(".picked-now, input:checked + label").get_by_text(option, exact=True)
+
+
+def try_example(page):
+    """Fill in the example of the question that is open, and wait until it is answered."""
+    page.get_by_role("button", name=EXAMPLE).tap()
+    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
 
 
 def open_question(page, words, title):

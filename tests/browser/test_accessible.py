@@ -9,8 +9,7 @@ import pytest
 
 import sawside
 from tests.browser.conftest import LARGE, ROOT, SMALL
-from tests.browser.hand import keep_as
-from tests.browser.words import EXAMPLE
+from tests.browser.hand import keep_as, try_example
 
 SCRIPTS = [ROOT / "web/node_modules/axe-core/axe.min.js", ROOT / "tests/browser/accessible.js"]
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
@@ -27,8 +26,7 @@ def open_place(page, server, place):
     page.goto(f"{server.address}#{place}")
     page.locator(f'#place[data-shows="{place}"]').wait_for()
     if place.startswith("work-out/"):
-        page.get_by_role("button", name=EXAMPLE).tap()
-        page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+        try_example(page)
 
 
 def fill_project(page, server):

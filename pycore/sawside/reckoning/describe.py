@@ -1,7 +1,7 @@
 """Declarations as data: what the page draws a question from."""
 
 from sawside.reckoners import RECKONERS
-from sawside.reckoners.declaration import Choice, Field, length, number, rows
+from sawside.reckoners.fields import Choice, Field, length, number, rows
 from sawside.reckoners.jobs import JOBS
 from sawside.reckoning.asked_once import twins_of
 from sawside.reckoning.metric_example import in_millimeters

@@ -6,6 +6,7 @@ On the tally stand 500 lines meanwhile, and one of the texts is as long as a sum
 import sawside
 from tests.bench.page import over_echo
 from tests.bench.page.over_echo import share
+from tests.browser.pad.in_sight import KEEP_TALLY
 
 TEXTS = ["31 5/8+2 1/4", "7-13/16+3", "917.6 mm", "3' 2 1/4\"", "12.375-1/2"]
 LONGEST = "(31 5/8 + 2 1/4) / 3 + 11/16 x 2 + 1/2 of 37 9/16 - 3' 2 1/4\" + "
@@ -13,18 +14,6 @@ LONGEST += "18 mm + 7-13/16 + 917.6 mm - 12.375 + (20 - 5.25) / 3 + 5 7/12 x 4 -
 LONGEST += "2 ft 7 9/32 in + 44.5 cm - 6' + 23 5/8"
 TEXTS.append(LONGEST)
 LINES = 500
-KEEP_TALLY = """(tally) => new Promise((resolve, reject) => {
-  const opened = indexedDB.open("sawside");
-  opened.onerror = reject;
-  opened.onsuccess = () => {
-    const writing = opened.result.transaction("page", "readwrite");
-    writing.objectStore("page").put(tally, "tally");
-    writing.oncomplete = () => {
-      opened.result.close();
-      resolve();
-    };
-  };
-})"""
 
 
 def measure():

@@ -2,9 +2,8 @@
 
 import re
 
-from tests.browser.hand import choose, chosen, keep_as, open_question
+from tests.browser.hand import choose, chosen, keep_as, open_question, try_example
 from tests.browser.project.in_project import open_entry
-from tests.browser.words import EXAMPLE
 
 ANSWER = "output[name=result] .main-answer"
 
@@ -12,8 +11,7 @@ ANSWER = "output[name=result] .main-answer"
 def open_example(page):
     """A rail of the record cabinet's frame: 31 5/8 inside, 2 1/4 wide, 45 at both ends."""
     open_question(page, "picture frame", "Mitered length")
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
 
 
 def test_what_is_chosen_for_both_ends_is_answered_for_both(page):

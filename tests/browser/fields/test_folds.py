@@ -3,7 +3,7 @@
 Numbers of the record cabinet's face frame.
 """
 
-from tests.browser.hand import choose, keep_as, open_question, tap_keys, type_into
+from tests.browser.hand import choose, keep_as, open_question, tap_keys, try_example, type_into
 from tests.browser.project.in_project import open_entry
 from tests.browser.words import EXAMPLE
 
@@ -21,8 +21,7 @@ def open_miter(page):
 
 def test_a_mitered_length_asks_for_four_things_and_says_what_the_others_are(page):
     open_miter(page)
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
     assert page.evaluate(IN_SIGHT) <= 6
     now = page.locator(MORE).locator(".fold-now")
     assert now.text_content() == "Stock thickness –, rabbet –, how many 1"

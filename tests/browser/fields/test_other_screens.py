@@ -1,8 +1,7 @@
 """A form on a phone on its side, and with text of twice the size."""
 
-from tests.browser.hand import choice_of, open_question, tap_keys
+from tests.browser.hand import choice_of, open_question, tap_keys, try_example
 from tests.browser.test_hands import enlarge, is_on_top
-from tests.browser.words import EXAMPLE
 
 ON_ITS_SIDE = (740, 360)
 
@@ -10,8 +9,7 @@ ON_ITS_SIDE = (740, 360)
 def open_example(page):
     """A mitered rail of the record cabinet's frame."""
     open_question(page, "picture frame", "Mitered length")
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
 
 
 def test_on_its_side_the_keys_stand_beside_the_form_and_both_are_whole(phone, server):

@@ -1,22 +1,9 @@
 """Enter while the core starts: every line is taken as it was, in order and once, or comes back."""
 
-from tests.browser.hand import tap_keys
+from tests.browser.hand import stored, tap_keys
 from tests.browser.pad.in_pad import entry, key
 from tests.browser.start.start_support import eventually
 from tests.browser.words import MORE_KEYS
-
-ON_THEIR_WAY = """
-() => new Promise((resolve) => {
-  const opening = indexedDB.open("sawside");
-  opening.onsuccess = () => {
-    const asked = opening.result.transaction("page").objectStore("page").get("entering");
-    asked.onsuccess = () => {
-      opening.result.close();
-      resolve(asked.result?.length);
-    };
-  };
-})
-"""
 
 
 def wake(page):
@@ -52,7 +39,7 @@ def test_what_was_entered_while_the_core_starts_outlives_the_page_and_comes_once
     for text in ("31", "12"):
         tap_keys(waking, text)
         key(waking, "Enter")
-    eventually(lambda: waking.evaluate(ON_THEIR_WAY) == 2)
+    eventually(lambda: len(stored(waking, "entering") or ()) == 2)
     waking.reload()
     other = waking.context.new_page()
     other.goto(server.address)
@@ -133,3 +120,13 @@ def test_an_unreadable_line_with_nothing_typed_since_stands_in_the_entry_again(w
     tap_keys(waking, "4")
     key(waking, "Enter")
     entered(waking, "12 1/4")
+
+
+def test_the_strip_comes_to_keys_that_stay_on_the_page_that_is_open(waking):
+    key(waking, MORE_KEYS)
+    keys = waking.get_by_role("group", name="Keypad")
+    keys.get_by_role("button", name="half").wait_for()
+    assert waking.locator(".strip").count() == 0
+    wake(waking)
+    waking.locator(".strip").wait_for()
+    assert keys.get_by_role("button", name="half").is_visible()

@@ -4,17 +4,16 @@ import json
 
 import pytest
 
-from tests.browser.hand import choose, keep_as, open_place
+from tests.browser.hand import choose, keep_as, open_place, try_example
 from tests.browser.print.on_paper import pages, says, texts
 from tests.browser.test_accessible import axe, fill_project
-from tests.browser.words import CHANGE_LOG, EXAMPLE, LABELS_CHANGED
+from tests.browser.words import CHANGE_LOG, LABELS_CHANGED
 
 
 def keep_frame(page, server):
     """A second line, which makes two parts of two pieces each."""
     page.goto(f"{server.address}#work-out/mitered_frame")
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
     keep_as(page, "Door frame")
 
 

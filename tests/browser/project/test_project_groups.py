@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.browser.hand import keep_as, open_place
+from tests.browser.hand import keep_as, open_place, stored, try_example
 from tests.browser.project.in_project import (
     accept,
     correct,
@@ -10,7 +10,8 @@ from tests.browser.project.in_project import (
     keep_reading,
     open_projects,
 )
-from tests.browser.words import ALL_PROJECTS, EXAMPLE, NOTE, SAVE, START
+from tests.browser.start.start_support import eventually
+from tests.browser.words import ALL_PROJECTS, NOTE, SAVE, START
 
 
 @pytest.fixture
@@ -19,8 +20,7 @@ def page(page, server):
     keep_reading(page, "Alcove width", "37 9/16")
     keep_reading(page, "Alcove height", "41 1/4")
     page.goto(f"{server.address}#work-out/middle")
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
     keep_as(page, "Alcove center")
     fill_linked_rail(page)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
@@ -64,6 +64,7 @@ def test_readings_answers_and_pieces_stand_each_under_their_own_heading(page):
 def test_what_is_folded_stays_folded_until_something_in_it_changes(page):
     fold(page, "Pieces")
     fold(page, "Answers")
+    eventually(lambda: len(stored(page, "folded") or {}) == 2)
     page.reload()
     page.locator(".group").first.wait_for()
     assert [is_open(page, each) for each in ("Readings", "Answers", "Pieces")] == [

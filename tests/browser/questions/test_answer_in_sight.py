@@ -5,8 +5,8 @@ import re
 import pytest
 
 from tests.bench.page import hand
-from tests.browser.hand import tap_keys, type_into
-from tests.browser.words import EXAMPLE, STILL_NEED
+from tests.browser.hand import tap_keys, try_example, type_into
+from tests.browser.words import STILL_NEED
 
 LIMITS = {"screens": 2, "controls": 7, "words": 60}
 """The most that the median question may have; .95 of them show their answer at once."""
@@ -22,8 +22,7 @@ def question(page, server):
         page.locator(f'#place[data-shows="work-out/{key}"]').wait_for()
         page.locator("button[name=example]").wait_for()
         if filled:
-            page.get_by_role("button", name=EXAMPLE).tap()
-            page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+            try_example(page)
         return page
 
     return open_question

@@ -34,8 +34,7 @@ LABELS = {"÷": "divided by", "more": "more keys", "123": "digits", "mm": "mm, m
 
 @pytest.mark.parametrize("job", jobs(), ids=lambda job: job.name)
 def test_the_keys_of_a_job_lead_to_its_answer(page, job):
-    # The keys are drawn anew when the strip comes to them.
-    page.locator(".strip").wait_for()
+    page.locator("output[name=pad-answer]").wait_for(state="attached")
     for token in job.keys:
         press(page, token)
     answer = page.locator("output[name=pad-answer], output[name=result] .main-answer")

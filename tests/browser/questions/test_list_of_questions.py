@@ -8,8 +8,8 @@ from playwright.sync_api import expect
 
 import sawside
 from tests.browser.conftest import LARGE, SMALL
-from tests.browser.hand import open_place, open_question
-from tests.browser.words import EXAMPLE, SOLVE
+from tests.browser.hand import open_place, open_question, try_example
+from tests.browser.words import SOLVE
 
 DESCRIBED = sawside.handle({"do": "describe"})
 JOBS = DESCRIBED["jobs"]
@@ -54,8 +54,7 @@ def answer(page, question):
     """Go to a question by its address and have its example answered."""
     page.evaluate("(key) => { location.hash = `work-out/${key}`; }", question)
     page.locator(HOOK.format(f"work-out/{question}")).wait_for()
-    page.get_by_role("button", name=EXAMPLE).tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(page)
 
 
 def screens(page):

@@ -7,7 +7,7 @@ the text size what stands between name and keys scrolls, and nothing stands over
 import pytest
 
 from tests.browser.conftest import LARGE, SMALL
-from tests.browser.hand import choose, keep_as, open_place, tap_keys, type_into
+from tests.browser.hand import choose, keep_as, open_place, tap_keys, try_example, type_into
 from tests.browser.project.in_project import (
     accept,
     correct,
@@ -16,7 +16,7 @@ from tests.browser.project.in_project import (
     open_entry,
 )
 from tests.browser.test_accessible import SCRIPTS
-from tests.browser.words import EXAMPLE, ROUGH_LENGTH, SAVE, SAVE_CHANGE, SAVE_TO_PIECE, TEST_CUT
+from tests.browser.words import ROUGH_LENGTH, SAVE, SAVE_CHANGE, SAVE_TO_PIECE, TEST_CUT
 
 WRONG = [".piece-name", ".piece-wrong", ".piece-length", ".drawing-bold", ".ends", ".saw-key"]
 NEEDED = [".piece-left" if each == ".piece-wrong" else each for each in WRONG]
@@ -61,8 +61,7 @@ def page(phone, server):
     """A rail that hangs on a reading, and moldings with long names and ends of many words."""
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/molding_run")
-    opened.get_by_role("button", name=EXAMPLE).tap()
-    opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(opened)
     keep_as(opened, "Molding around a case")
     keep_reading(opened, "Alcove width", "37 9/16")
     fill_linked_rail(opened, then="+9")
@@ -152,8 +151,7 @@ def test_a_long_number_is_whole(phone, server, settings, length, shown):
 def test_a_compound_piece_shows_left_and_right_which_way_and_which_edge(phone, server):
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/crown")
-    opened.get_by_role("button", name=EXAMPLE).tap()
-    opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(opened)
     keep_as(opened, "Crown of the cabinet")
     open_place(opened, "At the saw")
     opened.get_by_role("button", name="Close the message").tap()

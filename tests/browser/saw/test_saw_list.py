@@ -2,10 +2,10 @@
 
 import pytest
 
-from tests.browser.hand import keep_as, open_place
+from tests.browser.hand import keep_as, open_place, try_example
 from tests.browser.project.in_project import accept, correct, fill_linked_rail, keep_reading
 from tests.browser.saw.test_saw_in_sight import in_page, tap
-from tests.browser.words import EXAMPLE, SCRAP
+from tests.browser.words import SCRAP
 
 
 @pytest.fixture
@@ -13,8 +13,7 @@ def page(phone, server):
     """A door frame of four pieces and a rail that hangs on a reading."""
     opened = phone(service_workers="block").pages[0]
     opened.goto(f"{server.address}#work-out/mitered_frame")
-    opened.get_by_role("button", name=EXAMPLE).tap()
-    opened.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
+    try_example(opened)
     keep_as(opened, "Door frame")
     keep_reading(opened, "Alcove width", "37 9/16")
     fill_linked_rail(opened)

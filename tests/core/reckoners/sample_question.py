@@ -2,20 +2,8 @@
 
 from sawside.drawing.shapes import dimension, drawing, polygon
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import (
-    Answer,
-    End,
-    Part,
-    Reckoner,
-    Reckoning,
-    angle,
-    choice,
-    count,
-    length,
-    lengths,
-    material,
-    rows,
-)
+from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, choice, count, length, lengths, material, rows
 
 
 def compute(given, show):

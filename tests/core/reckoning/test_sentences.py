@@ -3,7 +3,7 @@
 import pytest
 
 import sawside
-from sawside.reckoners.declaration import Field, choice, count, length, material, rows
+from sawside.reckoners.fields import Field, choice, count, length, material, rows
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
 from tests.core.asking import ask

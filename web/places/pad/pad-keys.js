@@ -2,7 +2,8 @@ import { lineMark } from "../../store/pad/naming.js";
 import { identity } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { WRITES } from "../../widgets/keys/key-layouts.js";
-import { lengthKeys } from "../../widgets/keys/length-keys.js";
+import { keypad } from "../../widgets/keys/keypad.js";
+import { marksFor } from "../../widgets/keys/length-keys.js";
 import { SIGNS, write } from "../../widgets/keys/typing.js";
 import { fromProject } from "../forms/from-project.js";
 import { notice, quietly } from "../notices.js";
@@ -14,27 +15,33 @@ import { padUnit } from "./pad-unit.js";
 /** @import { App } from "../place.d.ts" */
 
 /**
- * The keys of the pad, drawn again only when they are others: a thumb may be on one of them.
+ * The keys of the pad, drawn once: a thumb may be on one of them. The strip above them is another one in another unit.
  * @param {App} app
  * @param {PadEntry} entry
  */
 export function padKeys(app, entry) {
-  const node = element("div", { class: "pad-foot" });
-  const acts = actsOf(app, entry);
+  const keys = keypad("pad", entry.selectDone, actsOf(app, entry));
+  const both = element("div", { class: "length-keys" }, keys.node);
   /** @type {Keys | null} */
-  let keys = null;
+  let marks = null;
   let drawn = "";
 
   function draw() {
     const asked = { unit: padUnit(app), strip: app.state.get().strip };
     if (drawn === JSON.stringify(asked)) return;
     drawn = JSON.stringify(asked);
-    keys = lengthKeys({ kind: "pad", ...asked, target: entry.selectDone, acts, onMark: () => stripUsed(app) });
-    node.replaceChildren(keys.node);
+    marks?.node.remove();
+    marks = marksFor({ ...asked, target: entry.selectDone, onMark: () => stripUsed(app) });
+    if (marks) both.prepend(marks.node);
+  }
+
+  function refresh() {
+    marks?.refresh();
+    keys.refresh();
   }
 
   draw();
-  return { node, draw, refresh: () => keys?.refresh() };
+  return { node: element("div", { class: "pad-foot" }, both), draw, refresh };
 }
 
 /**

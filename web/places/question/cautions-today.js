@@ -14,18 +14,24 @@ const today = () => new Date().toLocaleDateString("sv");
  */
 export function cautionsToday(app, onDone) {
   const node = element("aside", { class: "cautions", "aria-label": "Cautions in full", hidden: true });
-  const { day, seen } = app.state.get().cautions;
-  const before = new Set(day === today() ? seen : []);
+  const seenToday = () => (app.state.get().cautions.day === today() ? app.state.get().cautions.seen : []);
+  const before = new Set(seenToday());
   /** @type {Caution[]} */
   let fresh = [];
 
   /** @param {Caution[]} told */
   function show(told) {
     fresh = told.filter(({ short, full }) => full !== short && !before.has(full));
-    if (fresh.length)
-      app.state.set({ cautions: { day: today(), seen: [...before, ...fresh.map(({ full }) => full)] } });
+    noteSeen();
     node.hidden = fresh.length === 0;
     node.replaceChildren(...cautionsInFull(fresh), button("Got it", done, { class: "button quiet" }));
+  }
+
+  /** Written once: an answer comes with each key press, and mostly with the same cautions. */
+  function noteSeen() {
+    const seen = seenToday();
+    const more = fresh.map(({ full }) => full).filter((full) => !seen.includes(full));
+    if (more.length) app.state.set({ cautions: { day: today(), seen: [...seen, ...more] } });
   }
 
   function done() {

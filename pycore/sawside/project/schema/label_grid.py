@@ -2,7 +2,7 @@
 
 from sawside.lengths.reading.refusals import MOST_CHARACTERS
 from sawside.project.kinds.checks import keys_checked, unit_checked, words_checked
-from sawside.reckoners.declaration import choice, count, length
+from sawside.reckoners.fields import choice, count, length
 
 
 def _margin(key, label, default='3/8"', metric="10 mm", help_=""):

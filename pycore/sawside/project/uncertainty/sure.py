@@ -13,7 +13,7 @@ from sawside.project.uncertainty.fit import fit_told
 from sawside.project.uncertainty.perturb import Perturbed
 from sawside.project.uncertainty.sure_told import sure_told
 from sawside.project.uncertainty.uncertainty import Uncertainty
-from sawside.reckoners.declaration import choice
+from sawside.reckoners.fields import choice
 from sawside.reckoning.describe import field_told
 
 _RULE = choice(

@@ -7,7 +7,8 @@ from sawside.errors import Refusal
 from sawside.geometry.angles import cosine, sine, tangent
 from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, choice, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.wood.caution import Caution
 

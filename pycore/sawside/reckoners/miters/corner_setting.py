@@ -12,7 +12,8 @@ from sawside.errors import Refusal
 from sawside.geometry.corner import corner_of_slope, corner_of_three, corner_within
 from sawside.geometry.miter import half_corner
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, choice, length
 from sawside.reckoners.miters.shared.corner_field import WHOLE, corner_field, past_lines
 from sawside.wood.saw import SAW_CAUTIONS
 

@@ -7,7 +7,8 @@ projection, which is what the corner adds to it or takes off.
 """
 
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning, choice, length
+from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.miters.shared.compound.crown_cuts import end_fields, piece_of
 from sawside.reckoners.miters.shared.compound.crown_run import RUN_FIELDS
 from sawside.reckoners.miters.shared.compound.crown_run_told import run_told

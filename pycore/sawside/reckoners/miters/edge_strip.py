@@ -1,7 +1,8 @@
 """How long is a strip along the edge of a panel, whose ends meet other strips."""
 
 from sawside.drawing.miters.edge_piece import edge_piece
-from sawside.reckoners.declaration import Alike, Answer, Part, Reckoner, Reckoning, angle, length
+from sawside.reckoners.declaration import Alike, Answer, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, length
 from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import STRIP, blank

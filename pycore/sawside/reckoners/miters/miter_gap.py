@@ -1,6 +1,7 @@
 """Open miters: what made the gap that is seen, or how wide a gap an error makes."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, angle, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import angle, choice, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.gaps.cause_of_a_gap import cause_of_a_gap
 from sawside.reckoners.miters.shared.gaps.gap_of_an_error import gap_of_a_length, gap_of_an_angle

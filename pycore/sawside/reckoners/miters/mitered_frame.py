@@ -1,6 +1,7 @@
 """The pieces of a mitered frame, rectangular or of equal sides, and the stock that they take."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, count, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.frames.frame_fields import (
     FIRST_ANSWERS,

@@ -11,17 +11,8 @@ from sawside.drawing.choices.measures import MITERED_SIDES
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import (
-    Alike,
-    Answer,
-    End,
-    Part,
-    Reckoner,
-    Reckoning,
-    choice,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Alike, Answer, End, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, count, length
 from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.end_fields import ASKED, end_fields
 from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank

@@ -9,7 +9,8 @@ from sawside.drawing.miters.run_plan import run_plan
 from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import layered
 from sawside.lengths.real import nearby
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, count, kerf, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import count, kerf, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.moldings.run_answers import answers_of
 from sawside.reckoners.miters.shared.moldings.run_cautions import cautions_of

@@ -9,18 +9,8 @@ from sawside.errors import Refusal
 from sawside.geometry.mitered_end import MiteredEnd, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import (
-    Alike,
-    Answer,
-    Choice,
-    End,
-    Field,
-    Part,
-    Reckoner,
-    Reckoning,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Alike, Answer, End, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import Choice, Field, count, length
 from sawside.reckoners.miters.shared.end_fields import cut_end, end_fields
 from sawside.reckoners.miters.shared.field_bounds import ACROSS, THROUGH, blank
 from sawside.wood.saw import cautions_at_the_saw

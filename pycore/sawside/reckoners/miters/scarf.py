@@ -12,17 +12,8 @@ from sawside.drawing.miters.scarf import scarf_run
 from sawside.errors import Refusal
 from sawside.geometry.miter import along_the_edge
 from sawside.geometry.scarf import even_joints, joints_on, places, scarf_at, scarf_of_slope
-from sawside.reckoners.declaration import (
-    Answer,
-    Part,
-    Reckoner,
-    Reckoning,
-    angle,
-    choice,
-    count,
-    kerf,
-    length,
-)
+from sawside.reckoners.declaration import Answer, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, choice, count, kerf, length
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.reckoners.miters.shared.moldings.scarf_words import cautions_of, working_of

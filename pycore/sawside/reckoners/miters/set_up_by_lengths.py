@@ -11,7 +11,8 @@ from sawside.drawing.miters.set_up import rise_over_run
 from sawside.geometry.set_up import angle_of_rise, angle_of_spacer, rise_of, spacer_of, worst
 from sawside.lengths.real import Exact, nearby
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, angle, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, length
 from sawside.wood.saw import SAW_CAUTIONS
 
 

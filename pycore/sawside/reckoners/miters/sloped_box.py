@@ -5,16 +5,8 @@ out by height x tan(slope), and at each end its wide edge is longer by that x ta
 """
 
 from sawside.drawing.choices.joints import BOX_CORNERS
-from sawside.reckoners.declaration import (
-    Answer,
-    Part,
-    Reckoner,
-    Reckoning,
-    angle,
-    choice,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Answer, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import angle, choice, count, length
 from sawside.reckoners.miters.shared.compound.saw import TILTS
 from sawside.reckoners.miters.shared.compound.sloped_sides import box_of
 from sawside.reckoners.miters.shared.compound.sloped_words import (

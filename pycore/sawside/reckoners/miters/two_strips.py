@@ -11,7 +11,8 @@ from sawside.drawing.choices.boards import STRIPS_LAID
 from sawside.drawing.miters.strips import two_strips_drawing
 from sawside.errors import Refusal
 from sawside.lengths.marks import Rounded
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, kerf, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, kerf, length
 from sawside.reckoners.miters.shared.field_bounds import blank
 from sawside.wood.caution import Caution
 

@@ -1,6 +1,6 @@
 """Boards and panels as they are measured: the fields that nearly every question about them has."""
 
-from sawside.reckoners.declaration import length
+from sawside.reckoners.fields import length
 
 
 def thickness(key="thickness", label="Thickness", **more):

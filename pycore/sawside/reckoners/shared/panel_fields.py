@@ -1,7 +1,7 @@
 """Sheet goods: as what a panel is sold, and what to say of the thickness that was measured."""
 
 from sawside.lengths.fine import fine_text
-from sawside.reckoners.declaration import choice
+from sawside.reckoners.fields import choice
 from sawside.wood.numbers import size_text
 from sawside.wood.sold_sizes import PLYWOOD
 

@@ -4,16 +4,8 @@ from sawside.drawing.shelves.cleats_under_shelf import cleats_under_shelf
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.declaration import (
-    Answer,
-    End,
-    Part,
-    Reckoner,
-    Reckoning,
-    choice,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, count, length
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.cleat_screws import (

@@ -7,7 +7,8 @@ from sawside.errors import Refusal
 from sawside.geometry.case import EDGES
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.words import counted
-from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, choice, length, lengths
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, length, lengths
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shared.panel_fields import SOLD_AS, thickness_warnings
 from sawside.reckoners.shelves.shared.dado_cuts import a_third, cuts_of

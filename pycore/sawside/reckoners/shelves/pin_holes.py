@@ -5,16 +5,8 @@ from sawside.drawing.shelves.sides import Sides
 from sawside.geometry.holes import PITCHES, pitch_of
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.words import counted
-from sawside.reckoners.declaration import (
-    Answer,
-    Reckoner,
-    Reckoning,
-    choice,
-    count,
-    length,
-    lengths,
-    rows,
-)
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, count, length, lengths, rows
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shelves.shared.pin_rows import (
     drilled,

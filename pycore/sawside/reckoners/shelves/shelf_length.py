@@ -6,19 +6,8 @@ from sawside.drawing.shelves.shelf_in_case import shelf_in_case
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.declaration import (
-    Alike,
-    Answer,
-    End,
-    Fit,
-    Part,
-    Reckoner,
-    Reckoning,
-    choice,
-    clearance,
-    count,
-    length,
-)
+from sawside.reckoners.declaration import Alike, Answer, End, Fit, Part, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, clearance, count, length
 from sawside.reckoners.shared.board_fields import thickness
 
 _CAUTIONS = (

@@ -11,7 +11,8 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length, lengths
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, count, length, lengths
 from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKED,

@@ -2,7 +2,8 @@
 
 from sawside.drawing.tape.along_tape import along_tape
 from sawside.errors import Refusal
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.tape.shared.burned_line import (
     STRETCHED,
     line_field,

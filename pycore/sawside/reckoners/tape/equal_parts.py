@@ -8,7 +8,8 @@ from sawside.drawing.lazy import lazy
 from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, count, kerf, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, count, kerf, length
 from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 

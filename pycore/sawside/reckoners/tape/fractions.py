@@ -1,6 +1,7 @@
 """Fractions of an inch: those nearest to a length, and all of an inch as a table."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, count, length
 from sawside.reckoners.tape.shared.fraction_table import fraction_table
 from sawside.reckoners.tape.shared.nearest_fractions import nearest_fractions
 from sawside.reckoners.tape.shared.tape_marks import divisions

@@ -9,7 +9,8 @@ from sawside.drawing.stick import stick
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
 from sawside.lengths.words import counted
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, kerf, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import kerf, length
 from sawside.wood.saw import SHORTEST_TO_HOLD
 
 _SHORT_CAUTION = (

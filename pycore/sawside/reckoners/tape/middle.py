@@ -4,7 +4,8 @@ from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
 from sawside.lengths.real import nearby
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import length
 
 _SCREEN = 300
 """Pixels of the span on a narrow phone."""

@@ -1,6 +1,7 @@
 """How wide an opening is, by what was measured of it, and what goes in."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, length, lengths, own_tape
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, length, lengths, own_tape
 from sawside.reckoners.tape.shared.inside_length import inside_length
 from sawside.reckoners.tape.shared.smallest_reading import smallest_reading
 

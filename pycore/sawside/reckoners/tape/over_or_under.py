@@ -9,7 +9,8 @@ from sawside.lengths.display import decimal_text
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import nearby
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.tape.shared.tape_marks import in_marks
 from sawside.wood.caution import Caution
 

@@ -1,6 +1,7 @@
 """Whether something is square: how far it is out, what its diagonals measure, and 3-4-5."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.tape.shared.both_diagonals import both_diagonals
 from sawside.reckoners.tape.shared.largest_triangle import STEPS, largest_triangle
 from sawside.reckoners.tape.shared.racked import racked

@@ -1,7 +1,8 @@
 """What a tape is off: a reading corrected, and how far off a good tape can be."""
 
 from sawside.lengths.tape_tolerances import RULES
-from sawside.reckoners.declaration import Answer, Reckoner, choice, length, own_tape
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, length, own_tape
 from sawside.reckoners.tape.shared.allowed_error import allowed_error
 from sawside.reckoners.tape.shared.burned_line import line_field
 from sawside.reckoners.tape.shared.true_reading import true_reading

@@ -1,6 +1,7 @@
 """A length as marks on the tape, and marks on the tape as a length."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, count, length
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, count, length
 from sawside.reckoners.tape.shared.counted_from_a_mark import LARGER, counted_from_a_mark
 from sawside.reckoners.tape.shared.counted_to_a_mark import counted_to_a_mark
 from sawside.reckoners.tape.shared.tape_marks import divisions

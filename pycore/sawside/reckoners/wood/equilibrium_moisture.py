@@ -1,7 +1,8 @@
 """What moisture wood comes to when it lies long enough in air of a temperature and humidity."""
 
 from sawside.lengths.display import mixed_text
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice
 from sawside.reckoners.wood.shared.moisture_fields import air_fields
 from sawside.wood.moisture import equilibrium, fahrenheit
 from sawside.wood.movement import within

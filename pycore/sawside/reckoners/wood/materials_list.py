@@ -1,6 +1,7 @@
 """Everything that is on file about one wood or panel, each value with where it was read."""
 
-from sawside.reckoners.declaration import Answer, Choice, Field, Reckoner, Reckoning
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import Choice, Field
 from sawside.wood.materials import MATERIALS, PSI_IN, SHRINKAGE
 from sawside.wood.numbers import metric, number_text
 from sawside.wood.strength.sag_limits import usual_creep

@@ -6,7 +6,8 @@ from sawside.drawing.wood.moving_panel import panel_in_groove
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning, clearance, length
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning
+from sawside.reckoners.fields import clearance, length
 from sawside.reckoners.wood.shared.moisture_fields import (
     ASKED,
     MOISTURE,

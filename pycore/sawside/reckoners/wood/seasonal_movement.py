@@ -3,7 +3,8 @@
 from sawside.drawing.wood.moving_panel import moving_panel
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import length
 from sawside.reckoners.wood.shared.moisture_fields import (
     ASKED,
     MOISTURE,

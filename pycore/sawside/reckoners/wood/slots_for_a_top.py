@@ -1,6 +1,7 @@
 """How long the slots are that let a solid top move: over its base, or behind a breadboard end."""
 
-from sawside.reckoners.declaration import Answer, Reckoner, choice, length, lengths
+from sawside.reckoners.declaration import Answer, Reckoner
+from sawside.reckoners.fields import choice, length, lengths
 from sawside.reckoners.wood.shared.breadboard_ends import behind_a_breadboard
 from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, SOURCE, WOOD
 from sawside.reckoners.wood.shared.top_on_screws import top_on_screws

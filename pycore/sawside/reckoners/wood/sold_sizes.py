@@ -4,7 +4,8 @@ import re
 
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text, on_fine_marks
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning, choice, length
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.shared.panel_fields import limits_text, outside
 from sawside.wood.numbers import size_text
 from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SHEETS, SOFTWOOD_THICK, SOFTWOOD_WIDE

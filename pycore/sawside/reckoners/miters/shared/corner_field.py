@@ -8,7 +8,7 @@ corner of 360 less that, and is refused where there can only be an inside one.
 
 from sawside.errors import Refusal
 from sawside.lengths.show import angle_text, degrees_text
-from sawside.reckoners.declaration import angle
+from sawside.reckoners.fields import angle
 
 HALF, WHOLE = 180, 360
 

@@ -3,7 +3,7 @@
 from sawside.drawing.choices.ends import ENDS as PICTURES
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
-from sawside.reckoners.declaration import angle, choice, length
+from sawside.reckoners.fields import angle, choice, length
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
 

@@ -15,7 +15,7 @@ from sawside.geometry.angles import tangent
 from sawside.geometry.miter import allowance, half_corner
 from sawside.lengths.real import Exact
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import choice, length
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import STRIP
 

@@ -5,7 +5,8 @@ from sawside.geometry.case import EDGES, FEET, HEADS, ORIGINS, Case
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
 from sawside.lengths.words import counted
-from sawside.reckoners.declaration import Answer, choice, length
+from sawside.reckoners.declaration import Answer
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.shared.numbered import numbered
 

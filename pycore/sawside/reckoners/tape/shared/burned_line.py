@@ -1,7 +1,7 @@
 """A tape held at one of its lines instead of its hook: the line, and the tape that it is on."""
 
 from sawside.lengths.display import decimal_text
-from sawside.reckoners.declaration import length, own_tape
+from sawside.reckoners.fields import length, own_tape
 
 
 def line_field(label, **more):

@@ -8,7 +8,7 @@ from sawside.errors import Refusal
 from sawside.geometry.angles import cosine
 from sawside.lengths.real import Exact
 from sawside.lengths.show import degrees_text
-from sawside.reckoners.declaration import angle, choice, material, number
+from sawside.reckoners.fields import angle, choice, material, number
 from sawside.wood.materials import Movement, started
 from sawside.wood.moisture import REGIONS, Year, equilibrium, fahrenheit, year_of
 from sawside.wood.movement import SATURATED, rate, within

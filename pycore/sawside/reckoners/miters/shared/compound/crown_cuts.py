@@ -8,7 +8,7 @@ from sawside.geometry.compound import end_adds, miter_and_tilt
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import choice
+from sawside.reckoners.fields import choice
 from sawside.reckoners.miters.shared.compound.crown_spring import Spring, spring_of
 from sawside.reckoners.miters.shared.compound.saw import EDGES, OTHER, CompoundCut, lay
 from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of

@@ -7,7 +7,7 @@ from sawside.errors import Refusal
 from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import Joint, Leg, Piece, layered, self_return
 from sawside.lengths.real import nearby, sign
-from sawside.reckoners.declaration import choice, kerf
+from sawside.reckoners.fields import choice, kerf
 from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, end_at, grows
 from sawside.reckoners.miters.shared.compound.crown_spring import Spring, spring_of
 from sawside.reckoners.miters.shared.compound.saw import EDGES

@@ -6,7 +6,7 @@ from sawside.errors import Refusal
 from sawside.geometry.compound import Lean, lean_of_degrees, lean_of_legs, lean_of_square
 from sawside.lengths.real import Exact, sqrt
 from sawside.lengths.show import angle_equals, angle_text
-from sawside.reckoners.declaration import angle, choice, length
+from sawside.reckoners.fields import angle, choice, length
 
 _LEAST, _MOST = 5, 85
 

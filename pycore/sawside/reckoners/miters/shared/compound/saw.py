@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from sawside.geometry.end import End, Jig
 from sawside.lengths.real import Exact, sign
 from sawside.lengths.show import angle_text
-from sawside.reckoners.declaration import choice
+from sawside.reckoners.fields import choice
 
 OTHER = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 EDGES = {"top": "top edge", "bottom": "bottom edge"}

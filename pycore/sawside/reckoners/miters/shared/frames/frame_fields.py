@@ -1,6 +1,7 @@
 """The fields and answers that the questions about frames share."""
 
-from sawside.reckoners.declaration import Answer, Fit, choice, clearance, kerf, length
+from sawside.reckoners.declaration import Answer, Fit
+from sawside.reckoners.fields import choice, clearance, kerf, length
 
 MEASURED = choice(
     "around",

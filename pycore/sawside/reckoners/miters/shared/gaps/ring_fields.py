@@ -4,7 +4,7 @@ from sawside.geometry.ring import true_setting
 from sawside.lengths.display import decimal_text
 from sawside.lengths.show import degrees_text
 from sawside.lengths.units import INCHES_PER
-from sawside.reckoners.declaration import count, length
+from sawside.reckoners.fields import count, length
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
 
 CORNERS = count(

@@ -1,6 +1,6 @@
 """What is asked of a molding that runs along walls: each wall with its corner, and both ends."""
 
-from sawside.reckoners.declaration import angle, choice, length, rows
+from sawside.reckoners.fields import angle, choice, length, rows
 from sawside.reckoners.miters.shared.corner_field import corner_field
 from sawside.reckoners.miters.shared.field_bounds import STRIP, blank
 

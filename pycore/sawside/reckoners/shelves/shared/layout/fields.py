@@ -1,7 +1,7 @@
 """What is asked about the places of shelves: first how their openings are made."""
 
 from sawside.drawing.choices.case_openings import CASE_OPENINGS
-from sawside.reckoners.declaration import choice, clearance, count, length, number, rows
+from sawside.reckoners.fields import choice, clearance, count, length, number, rows
 from sawside.reckoners.shelves.shared.case_fields import (
     MARKING,
     MOST_SHELVES,

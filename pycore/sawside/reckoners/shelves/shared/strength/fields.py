@@ -6,7 +6,7 @@ from fractions import Fraction
 from sawside.drawing.choices.loads import LOADS_ON
 from sawside.drawing.choices.shelf_ends import EDGED, EDGING_PLACES
 from sawside.drawing.choices.standing_loads import STANDING
-from sawside.reckoners.declaration import Choice, choice, length, material, number
+from sawside.reckoners.fields import Choice, choice, length, material, number
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.wood.strength.loads import LOADS
 from sawside.wood.strength.sag_limits import CREEP, LIMITS

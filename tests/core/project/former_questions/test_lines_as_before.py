@@ -11,10 +11,12 @@ from pathlib import Path
 import pytest
 from projects import answered, ask
 
-from sawside.project.schema.former_questions import tape, wood
+from sawside.project.schema.former_questions import miters, tape, wood
 
 RECORDED = Path(__file__).parent
-MERGED = {"tape": tape.MERGED, "wood": wood.MERGED}
+_MOLDINGS = {"wrap", "coped_corner"}
+"""Theirs are in `test_molding_as_before.py`."""
+MERGED = {"tape": tape.MERGED, "wood": wood.MERGED, "frames": set(miters.MERGED) - _MOLDINGS}
 SUBJECTS = tuple(MERGED)
 
 
@@ -79,6 +81,20 @@ def worth(said):
     if not said["ok"]:
         return said["error"]["kind"]
     return said["value"].get("exact") or said["value"]["text"]
+
+
+@pytest.mark.parametrize(("subject", "line"), [each for each in LINES if "parts" in each.values[1]])
+def test_the_same_pieces_are_cut(subject, line):
+    parts = answered("entry", document(subject, line), id="1")["reckoning"]["parts"]
+    sizes = ("length", "long_side", "short_side")
+    assert line["parts"] == [
+        [
+            *(part[key] for key in ("key", "name", "count")),
+            *(part[size]["text"] for size in sizes),
+            *(part["ends"][side]["angle"] for side in ("left", "right")),
+        ]
+        for part in parts
+    ]
 
 
 @pytest.mark.parametrize("subject", SUBJECTS)
