@@ -23,6 +23,12 @@ def box(page, name):
     return page.get_by_role("textbox", name=name, exact=True)
 
 
+def reload(page):
+    """Load the page anew once what was typed is written: a reading of the store waits for that."""
+    drafts(page)
+    page.reload()
+
+
 def tap(page, name):
     """Tap a button of the place."""
     page.locator("#place").get_by_role("button", name=name, exact=True).tap()
@@ -50,7 +56,7 @@ def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
     tap(page, "About this piece")
     box(page, "Material").fill("White oak")
     box(page, ROUGH_LENGTH).fill("1/")
-    page.reload()
+    reload(page)
     has(page, "Material", "White oak")
     page.get_by_role("link", name="‹ At the saw").tap()
     tap(page, "About this piece")
@@ -63,7 +69,7 @@ def test_what_is_typed_of_a_piece_and_of_a_trial_stays_until_it_is_kept(page):
     # One aims at the mark: 30 5/16 is on it, and not 1/48 under 30 1/3.
     tap(page, TEST_CUT)
     box(page, "Measured").fill("30 5/16")
-    page.reload()
+    reload(page)
     has(page, "Measured", "30 5/16")
     result = page.locator("output[name=result]")
     result.get_by_text("Leave the stop alone").first.wait_for()
@@ -78,7 +84,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     keep_reading(page, "Alcove width", "37 9/16")
     open_entry(page, "Alcove width", EDIT)
     box(page, "Where").fill("at the floor")
-    page.reload()
+    reload(page)
     has(page, "Where", "at the floor")
     assert NOT_SAVED_YET in error_of(page, "Where").text_content()
     open_place(page, "Project")
@@ -87,7 +93,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
     box(page, "Where").focus()
     box(page, "Where").blur()
     error_of(page, "Where").get_by_text(NOT_SAVED_YET).wait_for(state="detached")
-    page.reload()
+    reload(page)
     has(page, "Where", "at the floor")
     assert NOT_SAVED_YET not in page.locator("#place").text_content()
 
@@ -104,7 +110,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
         group.get_by_label(field, exact=True).fill(f"of the {name}")
     page.locator("summary", has_text="Clearances").tap()
     box(page, "Shelf on pins").fill("1/3")
-    page.reload()
+    reload(page)
     for name, text in typed.items():
         has(page, name, text)
         assert NOT_SAVED_YET in error_of(page, name).text_content()
@@ -120,7 +126,7 @@ def test_what_is_typed_and_not_kept_when_its_field_is_left_is_there_again_and_ma
         group = page.get_by_role("group", name=row, exact=True)
         group.get_by_role("button", name=REMOVE).tap()
     eventually(lambda: page.get_by_text(NOT_SAVED_YET).count() == 0)
-    page.reload()
+    reload(page)
     has(page, "Kerf", "3/32")
     has(page, TOLERANCE, "1/32")
     assert NOT_SAVED_YET not in page.locator("#place").text_content()
@@ -144,7 +150,7 @@ def test_what_is_half_typed_in_any_other_place_is_there_when_the_page_is_loaded_
         page.evaluate("(place) => { location.hash = place; }", place)
         page.locator(f"#place[data-shows='{place}']").wait_for()
         box(page, name).fill(text)
-    page.reload()
+    reload(page)
     for place, (name, text) in HALF_TYPED.items():
         page.evaluate("(place) => { location.hash = place; }", place)
         page.locator(f"#place[data-shows='{place}']").wait_for()

@@ -5,6 +5,7 @@ tan(corner / 2)^2 = (c^2 - (a - b)^2) / ((a + b)^2 - c^2): the half-angle form o
 cosines, plane trigonometry.
 """
 
+from fractions import Fraction
 from itertools import product
 
 from sawside.geometry.angles import arctangent, arctangent_of_root
@@ -26,12 +27,13 @@ def corner_of_three(one, other, across):
 def corner_within(one, other, across, off):
     """The least and the greatest corner when each of the three lengths may be `off` either way.
 
-    0 and 180 where a flat triangle lies within reach. The corner grows with the distance across;
-    along a leg it has at most one extreme, a greatest one where the triangle is square at the far
-    end of the other leg, so the ends of each range and those places are all that need be tried.
+    `off` is less than either leg. 0 and 180 where a flat triangle lies within reach. The corner
+    grows with the distance across; along a leg it has at most one extreme, a greatest one where
+    the triangle is square at the far end of the other leg, so the ends of each range and those
+    places are all that need be tried.
     """
     legs = [(leg - off, leg + off) for leg in (one, other)]
-    least = _extreme(min, product(*legs), across - off, 0)
+    least = min((_flattened(*pair, across - off) for pair in product(*legs)), key=nearby)
     tried = list(product(*legs))
     for number, far in ((0, 1), (1, 0)):
         for leg in legs[far]:
@@ -39,19 +41,16 @@ def corner_within(one, other, across, off):
             best = nearby(sqrt(square)) if square > 0 else None
             if best is not None and legs[number][0] < best < legs[number][1]:
                 tried.append((best, leg) if number == 0 else (leg, best))
-    return least, _extreme(max, tried, across + off, 180)
+    return least, max((_flattened(*pair, across + off) for pair in tried), key=nearby)
 
 
-def _extreme(choose, legs, across, flat):
-    corners = []
-    for one, other in legs:
-        if one <= 0 or other <= 0:
-            return flat
-        try:
-            corners.append(corner_of_three(one, other, across))
-        except ValueError:
-            return flat
-    return choose(corners, key=nearby)
+def _flattened(one, other, across):
+    """The corner; folded shut or stretched straight where the sides are past any triangle."""
+    if across <= abs(one - other):
+        return Fraction(0)
+    if across >= one + other:
+        return Fraction(180)
+    return corner_of_three(one, other, across)
 
 
 def corner_of_slope(along, square_over, *, opens):

@@ -102,7 +102,7 @@ def test_what_is_typed_tells_when_it_is_read_in_another_unit_than_it_was_typed_i
     assert "Read as 23/32 mm − 1 mm" in echo.text_content()
     pad.get_by_role("button", name="Clear").tap()
     tap_keys(pad, "31.5")
-    answer(pad, "thirty-two millimeters")
+    answer(pad, "thirty-one point five millimeters")
     assert echo.text_content() == ""
 
 

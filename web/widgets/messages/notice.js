@@ -30,7 +30,7 @@ export function notice(host, place, sentence, action = null) {
   keepingStill(place, () => {
     for (const old of host.querySelectorAll(`[data-kind=${kind}]`)) old.remove();
     host.append(node);
-    host.scrollTop = host.scrollHeight;
+    host.scrollTop = node.offsetTop - host.offsetTop;
   });
   if (!action?.stays) setTimeout(close, SECONDS * 1000);
 }

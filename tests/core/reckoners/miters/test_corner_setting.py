@@ -5,7 +5,7 @@ from fractions import Fraction
 import mpmath
 import pytest
 from asking import ask, errors, reckon
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 legs = st.fractions(min_value=10, max_value=40, max_denominator=32)
@@ -44,6 +44,7 @@ def test_three_four_five_is_square_and_three_equal_lengths_make_60_degrees_exact
 
 @settings(max_examples=60)
 @given(legs, legs, st.integers(min_value=25, max_value=170), st.sampled_from(["1/64", "1/16"]))
+@example(Fraction(10), Fraction(10), 170, "1/16")  # The shortest legs of it lie straight.
 def test_three_lengths_give_the_corner_and_all_that_the_readings_allow(one, other, turn, off):
     """The law of cosines in another library, and every one of the readings moved by its doubt."""
     a, b, e = float(one), float(other), float(Fraction(off))
