@@ -35,8 +35,13 @@ def stored(page, key):
 
 
 def open_place(page, name):
-    """Tap one of the four places in the bar at the foot of the screen."""
-    page.get_by_role("navigation", name="Places").get_by_role("link", name=name).tap()
+    """Tap one of the four places in the bar at the foot of the screen, and wait until it is drawn.
+
+    A thumb needs longer to its next touch; a test would type into what is just being replaced.
+    """
+    link = page.get_by_role("navigation", name="Places").get_by_role("link", name=name)
+    link.tap()
+    page.locator(f"#place[data-shows='{link.get_attribute('href')[1:]}']").wait_for()
 
 
 def tap_keys(page, text):
