@@ -93,7 +93,7 @@ def test_the_name_stands_once_and_what_is_printed_is_in_sight(page):
         box = page.get_by_role("button", name=name, exact=True).bounding_box()
         assert 0 < box["y"] < 740 - 72
     page.get_by_role("button", name="Shop sheet").tap()
-    page.wait_for_function("document.title === 'Shop sheet · Sawside'")
+    page.wait_for_function("() => document.title === 'Shop sheet · Sawside'")
     assert page.locator("#project-name").text_content() == "My project"
 
 

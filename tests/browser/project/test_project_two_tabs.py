@@ -180,7 +180,7 @@ def test_what_is_typed_on_while_it_is_being_saved_is_not_taken_for_the_other_tab
     page.get_by_role("link", name="Settings").tap()
     page.evaluate("window.held = []")
     put(page, "Kerf", "3/32")
-    page.wait_for_function("window.held.length === 1")
+    page.wait_for_function("() => window.held.length === 1")
     put(page, "Kerf", "1/16")
     page.evaluate("window.letGo()")
     eventually(lambda: kept(page)["settings"].get("kerf") == "1/16")
