@@ -53,6 +53,8 @@ export function keypadSheet(host, strip) {
     opened = { field, show, whenDone };
     show();
     field.closest(".field")?.scrollIntoView({ block: "nearest" });
+    // Where the row is higher than what the keys leave, as with large text: the text itself.
+    field.scrollIntoView({ block: "nearest" });
   }
 
   /**
