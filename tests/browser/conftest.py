@@ -4,7 +4,7 @@ from contextlib import suppress
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Error, Locator, sync_playwright
+from playwright.sync_api import Error, sync_playwright
 
 from web.build import serving
 
@@ -40,28 +40,6 @@ def server(site):
     """The site on a port of this machine; `.stop()` stops it for good."""
     with serving.started(site) as running:
         yield running
-
-
-@pytest.fixture(autouse=True, scope="session")
-def filled_for_sure():
-    """Fill a field again where nothing came of it.
-
-    About once in 60 pages just opened the browser drops what is inserted for some hundred
-    milliseconds: the page gets the focus and no event of input. No hand is that quick.
-    """
-    once = Locator.fill
-
-    def fill(self, value, **more):
-        before = self.input_value()
-        for _ in range(20):
-            once(self, value, **more)
-            if value == before or self.input_value() != before:
-                return
-            self.page.wait_for_timeout(100)
-
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(Locator, "fill", fill)
-        yield
 
 
 @pytest.fixture(scope="session")

@@ -105,6 +105,8 @@ def test_what_is_asked_while_the_network_is_lost_behind_the_first_answer_waits(p
     page.get_by_text(LOST).wait_for()
     page.get_by_text("Your answer shows up as soon as loading finishes.").wait_for()
     assert typed.input_value() == "7-13/16"
+    # What is said of the loading stands above the pad, and takes none of its width.
+    assert typed.bounding_box()["width"] > 0.9 * page.viewport_size["width"]
     assert REST not in recording.whole_files()
     assert "service-worker.js" not in recording.whole_files()
 
