@@ -4,18 +4,29 @@ The lengths are worked by hand from the rule that at a 45 a piece grows by the s
 mitered end (common practice, no source): 31 5/8 + 2 × 2 1/4 = 36 1/8, and 20 1/4 + 2 × 2 = 24 1/4.
 """
 
+import time
+
 from tests.browser.start.start_support import wait_for_snapshot, way_of_start
 from tests.browser.test_accessible import axe
 from tests.browser.words import EXAMPLE, READY_OFFLINE, SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
 
 ANSWER = "output[name=result] .main-answer"
+LISTED = "() => document.querySelector('#place').innerText"
 REACHED = "() => fetch('no-such-file').then(() => true, () => false)"
+
+
+def stays(phone):
+    """Whether the list is still as it was half a second ago: a thumb waits for that."""
+    before = phone.evaluate(LISTED)
+    time.sleep(0.5)
+    return phone.evaluate(LISTED) == before
 
 
 def open_mitered_length(phone):
     """Find the question by words of one's own, and begin it afresh."""
     phone.tap(SOLVE, group="Places")
     phone.type("Find a question", "picture frame")
+    phone.until(lambda: stays(phone), "a list that stays")
     phone.tap("Mitered length")
     phone.tap("Clear")
 
