@@ -18,6 +18,7 @@ from tests.browser.pad.in_sight import (
     out_of_sight,
     type_whole,
 )
+from tests.browser.start.start_support import eventually
 from tests.browser.words import AGAIN, MORE_KEYS
 
 TEXTS = [
@@ -117,6 +118,19 @@ def test_half_a_line_of_the_tally_is_never_shown(page):
         page.locator(f'output[name=pad-answer][data-for="{text}"]').wait_for()
         height = page.locator(".pad-lines").evaluate("(each) => each.clientHeight")
         assert height == 0 or height >= 56
+
+
+def test_a_pad_that_has_less_room_shows_its_last_line(phone, server):
+    page = phone(LARGE, service_workers="block").pages[0]
+    page.goto(server.address)
+    fill_tally(page)
+    page.set_viewport_size(dict(zip(("width", "height"), SMALL, strict=True)))
+    eventually(
+        lambda: page.locator(".pad-lines").evaluate(
+            "(all) => all.getBoundingClientRect().bottom"
+            " - all.lastElementChild.getBoundingClientRect().bottom > -1"
+        )
+    )
 
 
 def test_again_is_on_the_first_page_after_enter_and_nothing_moves_by_it(page):

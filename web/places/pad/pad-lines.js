@@ -16,18 +16,23 @@ export function padLines(app, onUse) {
   const toAll = element("a", { class: "tally-all", href: "#tally" }, "History ›");
   const node = element("div", { class: "pad-tally" }, lines, toAll);
 
+  /** The last line stands above the entry. */
+  function toLast() {
+    lines.scrollTop = lines.scrollHeight;
+  }
+
   function draw() {
     const { tally, entering } = app.state.get();
     const all = tally?.lines ?? [];
     lines.replaceChildren(...tallyLines(all.slice(-SHOWN_LINES), onUse), ...waitingLines(entering));
     node.hidden = all.length + entering.length === 0;
     toAll.setAttribute("aria-label", `History, ${all.length} ${all.length === 1 ? "line" : "lines"}`);
-    // The last line stands above the entry; before the pad itself stands there is nothing to scroll.
-    requestAnimationFrame(() => {
-      lines.scrollTop = lines.scrollHeight;
-    });
+    // Before the pad itself stands there is nothing to scroll.
+    requestAnimationFrame(toLast);
   }
 
   draw();
+  // As when the phone is turned.
+  new ResizeObserver(toLast).observe(lines);
   return { node, draw };
 }
