@@ -67,7 +67,11 @@ class CrownPiece:
 
     @property
     def tip_to_tip(self):
-        """The molding that it takes: neither edge, where one reaches further at each end."""
+        """From tip to tip: neither edge, where one reaches further at each end.
+
+        A mitered piece is as wrong a hair long as a hair short, so this is told as its edges are,
+        by the person's own rounding; the stock to buy is what is rounded up.
+        """
         if self.tips is not None:
             return self.tips
         out = (end.adds for end in self.mitered if end.kind == "outside")
