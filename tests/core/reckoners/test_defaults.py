@@ -251,8 +251,11 @@ def test_clearances_of_a_metric_project_are_in_millimeters_and_those_kept_blank_
     before = old([line("shelf_length", unit, values)], {"unit": unit}, schema=6)
     document = changed(before, "rename_project", name="Case")
     assert read_settings(document["settings"]).set_lengths == {**inches, "kerf": there["kerf"]}
-    document = changed(old([], {"unit": unit, "clearance_on_pins": "2 mm"}, schema=6),
-                       "rename_project", name="Case")
+    document = changed(
+        old([], {"unit": unit, "clearance_on_pins": "2 mm"}, schema=6),
+        "rename_project",
+        name="Case",
+    )
     assert read_settings(document["settings"]).set_lengths["clearance_on_pins"] == Fraction(10, 127)
 
 

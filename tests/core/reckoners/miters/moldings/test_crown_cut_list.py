@@ -41,7 +41,10 @@ def test_neither_a_piece_nor_all_together_are_rounded_twice(corner, measured, ma
     long = float(measured) + 2.0625 / math.tan(math.radians(corner / 2))
     said = listed(corner, measured, mark, lines)
     total = said["tally"][0]["length"]
-    for told, exact in [*((piece["length"], long) for piece in said["pieces"]), (total, lines * long)]:
+    for told, exact in [
+        *((piece["length"], long) for piece in said["pieces"]),
+        (total, lines * long),
+    ]:
         assert float(told["decimals"].rstrip("…")) == pytest.approx(exact, abs=1e-5)
         over = float(Fraction(told["mark"])) - exact
         if told is total:  # what is bought is rounded up

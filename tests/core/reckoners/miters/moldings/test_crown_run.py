@@ -44,15 +44,14 @@ def test_a_piece_alone_and_in_a_run_is_told_by_one_number_and_so_is_its_longer_e
 ):
     """Between like corners a piece goes from tip to tip of its longer edge: one quantity."""
     settings = {"mark": mark}
-    run = reckon(
-        "crown", settings, **around(turn=turn, corner=corner, measured_on=measured_on)
-    )
-    ends = {f"{side}_{key}": each for side in ("left", "right") for key, each in
-            (("end", turn), ("corner", corner))}
+    run = reckon("crown", settings, **around(turn=turn, corner=corner, measured_on=measured_on))
+    ends = {
+        f"{side}_{key}": each
+        for side in ("left", "right")
+        for key, each in (("end", turn), ("corner", corner))
+    }
     legs = {key: each for key, each in CROWN.items() if key != "of"}
-    one = reckon(
-        "crown", settings, **legs, **ends, measured="36 7/8", measured_on=measured_on
-    )
+    one = reckon("crown", settings, **legs, **ends, measured="36 7/8", measured_on=measured_on)
     alone, longer = one["by_key"], "bottom" if turn == "inside" else "top"
     assert alone["tips"]["text"] == alone[longer]["text"] == one["parts"][0]["length"]["text"]
     part = parts(run)["wall_2"]

@@ -106,7 +106,12 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
         },
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=shelf_drawn(case, shelf, show, longest),
-        cautions=(*strength_cautions(case, shelf), *_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
+        cautions=(
+            *strength_cautions(case, shelf),
+            *_one_edge(case, shelf, show),
+            *CAUTIONS,
+            *_unweighed(case),
+        ),
         fixes=_fixes(shelf) if asked else (),
     )
 
