@@ -241,7 +241,7 @@ def test_the_kerf_of_a_metric_project_is_3_mm_and_one_kept_blank_stays_an_eighth
 
 @pytest.mark.parametrize("unit", ["mm", "cm", "m"])
 def test_clearances_of_a_metric_project_are_in_millimeters_and_those_kept_blank_stay_inches(unit):
-    """About as wide as those in inches, on a whole or half millimeter (common practice, no source)."""
+    """About as wide as those in inches, on a half millimeter (common practice, no source)."""
     inches, there = (read_settings({"unit": each}).set_lengths for each in ("in", unit))
     assert set(METRIC_CLEARANCES) == set(CLEARANCES)
     for key in CLEARANCES:

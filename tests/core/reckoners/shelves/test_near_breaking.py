@@ -50,8 +50,8 @@ def test_what_has_no_strength_on_file_is_called_fine_up_to_a_hundredth_of_the_sp
 
 
 def test_a_short_thick_board_of_unknown_strength_goes_by_how_far_it_is_strained():
-    """By hand: 12 in span, 1 1/2 thick, 3,000 lb: 3,000 × 12 ÷ 8 ÷ 4.5 = 1,000 psi, and a pound more
-    is more than a thousandth of a million psi, at a sag of less than 1/100 of the span."""
+    """By hand: 12 in span, 1 1/2 thick: 3,000 lb × 12 ÷ 8 ÷ 4.5 = 1,000 psi, and a pound more is
+    more than a thousandth of a million psi, at a sag of less than 1/100 of the span."""
     case = {"span": "12", "thickness": "1 1/2", "load": "own_lb", "judged": "once"}
     assert said_of("300", own_lb="3000", **OWN, **case)["verdict"].startswith("Fine")
     told = said_of("300", own_lb="3001", **OWN, **case)
