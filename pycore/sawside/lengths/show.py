@@ -120,6 +120,14 @@ def angle_text(degrees, places=1):
     return _remembered_angle_text(degrees, places)
 
 
+def saw_text(degrees):
+    """An angle as it is answered: to a hundredth of a degree where that is all of it or it is a
+    small one, such as an error, else to a tenth."""
+    hundredth = angle_text(degrees, 2)
+    finest = abs(degrees) < 1 or not hundredth.startswith("≈")
+    return hundredth if finest else angle_text(degrees)
+
+
 def _angle_text(degrees, places):
     scale = 10**places
     steps, _ = settle(degrees * scale, round)

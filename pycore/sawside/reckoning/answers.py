@@ -8,7 +8,7 @@ from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, is_written, length_value, rational_text
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Real, settle, sign
-from sawside.lengths.show import Show, angle_text
+from sawside.lengths.show import Show, angle_text, saw_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
 from sawside.reckoning.past_the_saw import step_past
@@ -81,9 +81,7 @@ def _angle_told(key, label, degrees, _show):
     A small one, such as an error, is told by its hundredth alone; an irrational one has no exact
     text. What is said to be dropped is the hundredth behind a tenth, or how far a hundredth is off.
     """
-    hundredth = angle_text(degrees, 2)
-    finest = abs(degrees) < 1 or not hundredth.startswith("≈")
-    text = hundredth if finest else angle_text(degrees)
+    hundredth, text = angle_text(degrees, 2), saw_text(degrees)
     return {
         "key": key,
         "label": label,

@@ -17,6 +17,7 @@ CLEARANCES = {
             "1/32",
             "0 in",
             "1/4 in",
+            "1 mm",
         ),
         SetLength(
             "clearance_on_pins",
@@ -25,6 +26,7 @@ CLEARANCES = {
             "1/16",
             "0 in",
             "1/2 in",
+            "1.5 mm",
         ),
         SetLength(
             "clearance_in_groove",
@@ -33,6 +35,7 @@ CLEARANCES = {
             "1/32",
             "0 in",
             "1/2 in",
+            "1 mm",
         ),
         SetLength(
             "clearance_in_frame",
@@ -41,6 +44,7 @@ CLEARANCES = {
             "1/16",
             "0 in",
             "3/4 in",
+            "1.5 mm",
         ),
         SetLength(
             "clearance_above",
@@ -49,6 +53,7 @@ CLEARANCES = {
             "1/2",
             "0 in",
             "12 in",
+            "12 mm",
         ),
     )
 }

@@ -102,7 +102,7 @@ def read_settings(data):
     """Settings from a message; what is not given follows the unit.
 
     A mark in millimeters can't be told exactly in inches, so it is always told in millimeters. The
-    usual kerf is 3 mm in a metric project; clearances are in inches whatever the unit. Errors:
+    usual kerf is 3 mm in a metric project, and its clearances are in millimeters too. Errors:
     "message" when `data` is not an object, "unknown" for a setting or value not offered, and for
     what is filled in whatever the reader refuses, several as `Refusals`.
     """

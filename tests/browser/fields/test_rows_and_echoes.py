@@ -88,3 +88,12 @@ def test_the_keys_stay_where_they_are_while_what_is_said_above_them_changes(page
     tap_keys(page, "2 1/4")
     page.locator("#sheet").get_by_text("36 1/8″").wait_for()
     assert keys.evaluate_all(PLACES) == before
+
+
+def test_a_number_is_not_echoed_for_its_unit_alone(page):
+    open_question(page, "humidity", "Moisture from the air")
+    page.get_by_label("Temperature", exact=True).fill("30 + 38")
+    temperature = page.locator(".field", has=page.get_by_label("Temperature", exact=True))
+    temperature.locator(".echo").get_by_text("= 68 °F").wait_for()
+    page.get_by_label("Temperature", exact=True).fill("68")
+    temperature.locator(".echo:empty").wait_for(state="attached")

@@ -55,7 +55,7 @@ def crown_run(rng):
     """A run along two to four walls, the corners of any kind, its ends square or returned."""
     count = rng.randint(2, 4)
     corners = [
-        (rng.choice(["in", "out"]), Fraction(rng.randint(600, 1400), 10)) for _ in range(count - 1)
+        (rng.choice(["in", "out"]), Fraction(rng.randint(600, 1790), 10)) for _ in range(count - 1)
     ]
     lengths = [Fraction(rng.randint(20 * 16, 60 * 16), 16) for _ in range(count)]
     spring, width = rng.choice([38, 45, rng.randint(200, 700) / 10]), rng.randint(8, 40) / 8

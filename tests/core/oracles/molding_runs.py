@@ -31,6 +31,14 @@ def _corner(rng, turn, degrees, joint=None):
     return turn, degrees, joint if turn == "in" else "miter"
 
 
+def _any_corner(rng):
+    """One of a room or case, or now and then one as flat as those of a bow window, mitered."""
+    turn = rng.choice(["in", "out"])
+    if rng.random() < 0.3:
+        return _corner(rng, turn, Fraction(rng.randint(140 * STEPS, 179 * STEPS), STEPS), "miter")
+    return _corner(rng, turn, Fraction(rng.randint(60 * STEPS, 140 * STEPS), STEPS))
+
+
 def _rows(lengths, corners):
     """The walls as typed; an outside corner now and then as it is read past 180."""
     rows = []
@@ -62,12 +70,7 @@ def _asked(rng, lengths, corners, thick, **more):
 def molding_run(rng):
     """A run from end to end, with corners, joints and ends of every kind."""
     walls = rng.randint(2, 6)
-    corners = [
-        _corner(
-            rng, rng.choice(["in", "out"]), Fraction(rng.randint(60 * STEPS, 140 * STEPS), STEPS)
-        )
-        for _ in range(walls - 1)
-    ]
+    corners = [_any_corner(rng) for _ in range(walls - 1)]
     lengths = [number(rng, 10, 60) for _ in range(walls)]
     for wall in range(1, walls - 1):  # a jog that may be less deep than the molding is thick
         if {corners[wall - 1][0], corners[wall][0]} == {"in", "out"} and rng.random() < 0.4:

@@ -63,7 +63,7 @@ def asked(rng):
     }
     for side in ("left", "right"):
         values[f"{side}_end"] = rng.choice(["inside", "outside"])
-        values[f"{side}_corner"] = str(rng.choice([90, rng.randint(400, 1700) / 10]))
+        values[f"{side}_corner"] = str(rng.choice([90, rng.randint(400, 1790) / 10]))
     return values
 
 

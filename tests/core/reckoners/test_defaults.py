@@ -12,8 +12,9 @@ from projects import answered, changed, view
 import sawside
 from sawside.lengths.reading.reader import read_length
 from sawside.project.schema.former_questions import MERGED
-from sawside.project.schema.old_defaults import ANYWHERE, METRIC_LINES
+from sawside.project.schema.old_defaults import ANYWHERE, METRIC_CLEARANCES, METRIC_LINES
 from sawside.reckoners import RECKONERS
+from sawside.settings.clearances import CLEARANCES
 from sawside.settings.settings import read_settings
 
 DESCRIBED = sawside.handle({"do": "describe"})
@@ -233,9 +234,35 @@ def test_a_row_kept_in_millimeters_keeps_its_thickness():
 def test_the_kerf_of_a_metric_project_is_3_mm_and_one_kept_blank_stays_an_eighth():
     assert read_settings(METRIC).kerf == Fraction(30, 254)
     assert read_settings({}).kerf == read_settings({"unit": "ft"}).kerf == Fraction(1, 8)
-    assert view(old([], METRIC))["schema"] == 6
+    assert view(old([], METRIC))["schema"] == 7
     document = changed(old([], METRIC), "rename_project", name="Case")
     assert read_settings(document["settings"]).kerf == Fraction(1, 8)
+
+
+@pytest.mark.parametrize("unit", ["mm", "cm", "m"])
+def test_clearances_of_a_metric_project_are_in_millimeters_and_those_kept_blank_stay_inches(unit):
+    """About as wide as those in inches, on a half millimeter (common practice, no source)."""
+    inches, there = (read_settings({"unit": each}).set_lengths for each in ("in", unit))
+    assert set(METRIC_CLEARANCES) == set(CLEARANCES)
+    for key in CLEARANCES:
+        assert (there[key] * Fraction(254, 5)).denominator == 1
+        assert 0.6 < there[key] / inches[key] < 1.35
+    values = {"width": "800", "width_is": "inside", "joint": "pins"}
+    before = old([line("shelf_length", unit, values)], {"unit": unit}, schema=6)
+    document = changed(before, "rename_project", name="Case")
+    assert read_settings(document["settings"]).set_lengths == {**inches, "kerf": there["kerf"]}
+    document = changed(
+        old([], {"unit": unit, "clearance_on_pins": "2 mm"}, schema=6),
+        "rename_project",
+        name="Case",
+    )
+    assert read_settings(document["settings"]).set_lengths["clearance_on_pins"] == Fraction(10, 127)
+
+
+def test_a_frame_in_millimeters_tells_no_sixteenth_of_an_inch():
+    question = next(each for each in DESCRIBED["reckoners"] if each["key"] == "mitered_frame")
+    said = reckon("mitered_frame", METRIC, **question["example_metric"])
+    assert said["echoes"]["clearance"] == "1.5 mm from Settings"
 
 
 def test_another_unit_leaves_the_kerf_of_what_is_kept_as_it_was():

@@ -6,6 +6,8 @@ from sawside.wood.caution import Caution
 
 LONGEST = 110
 """Letters: three lines of a narrow phone."""
+MOST_WORDS = 36
+"""Of all the lines that always stand in one answer: with its numbers it then has sixty at most."""
 
 
 def test_a_text_is_short_by_its_first_sentence():
@@ -15,8 +17,8 @@ def test_a_text_is_short_by_its_first_sentence():
 
 
 def test_a_number_ends_no_sentence():
-    text = "Sold as 23/32, it can be from 0.688″ to 0.75″ (PS 1). Measure it."
-    assert Caution.of(text).short == "Sold as 23/32, it can be from 0.688″ to 0.75″ (PS 1)."
+    text = "Sold as 23/32: from 0.688″ to 0.75″ (PS 1). Measure it."
+    assert Caution.of(text).short == "Sold as 23/32: from 0.688″ to 0.75″ (PS 1)."
 
 
 def test_every_caution_of_an_example_has_a_line_that_is_short():
@@ -28,3 +30,11 @@ def test_every_caution_of_an_example_has_a_line_that_is_short():
                 long[key] = caution["short"]
             assert caution["full"]
     assert long == {}
+
+
+def test_the_lines_that_always_stand_are_few_words_in_all():
+    words = {}
+    for key, reckoner in RECKONERS.items():
+        said = sawside.handle({"do": "reckon", "reckoner": key, "values": reckoner.example})
+        words[key] = sum(len(caution["short"].split()) for caution in said["cautions"])
+    assert {key: many for key, many in words.items() if many > MOST_WORDS} == {}

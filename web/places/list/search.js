@@ -1,4 +1,7 @@
-/** Finds questions by a person's own words. A question must answer to every word that means something. */
+/**
+ * Finds questions by a person's own words. A question must answer to every word that means something, or, where none
+ * does and each word is known to some question, to all but one of three or more.
+ */
 
 import { isOffered } from "./offered.js";
 import { asTyped, indexed, joined, read } from "./search-index.js";
@@ -16,6 +19,8 @@ const SMALL = { title: 3, words: 2, asks: 1 };
 const PHRASE = 30;
 /** Shorter ones are often whole words of their own: "LP", "OC", "ply". */
 const BEGINS = 4;
+/** So many words may have one too many: "picture frame corner". */
+const MANY = 3;
 const SLIPS = 5;
 /** An older version of the core, which the page remembers while the new one starts, says nothing of it. */
 const NOTHING_SAID = { same: [], small: [], elsewhere: [] };
@@ -97,21 +102,35 @@ export function searchOf({ reckoners, search: { same, small, elsewhere } = NOTHI
     const all = asTyped(described, words);
     const named = all.flatMap(({ phrases }) => phrases.filter(({ where }) => where !== "asks"));
     /** @param {Word[]} needed */
-    const foundBy = (needed) => {
+    const scoredBy = (needed) => {
       const asked = {
         needed: needed.map((word) => finder(word, word === words[words.length - 1], named, notSlips)),
         small: words.filter((word) => isSmall(word) && !needed.includes(word)),
         phrase: joined(words.filter((word) => isSmall(word) || needed.includes(word))),
       };
-      return all
-        .flatMap((each) => score(each, asked) ?? [])
-        .sort((one, other) => other.count - one.count || one.rank - other.rank || other.share - one.share)
-        .map(({ question }) => question);
+      return all.flatMap((each) => score(each, asked) ?? []);
+    };
+    /** @param {ReturnType<typeof scoredBy>} scored */
+    const inOrder = (scored) => [
+      ...new Set(
+        scored
+          .toSorted((one, other) => other.count - one.count || one.rank - other.rank || other.share - one.share)
+          .map(({ question }) => question),
+      ),
+    ];
+    /** @param {Word[]} needed */
+    const foundBy = (needed) => inOrder(scoredBy(needed));
+    /** @param {Word[]} needed */
+    const foundByAllButOne = (needed) => {
+      if (needed.length < MANY || !needed.every((word) => scoredBy([word]).length)) return [];
+      return inOrder(needed.flatMap((word) => scoredBy(needed.filter((each) => each !== word))));
     };
     const meaning = words.filter((word) => !isSmall(word));
     const found = foundBy(meaning.length ? meaning : words);
     // The numbers of a job are in no question: "divide by 7".
     const withoutNumbers = meaning.filter((word) => /[a-z]/.test(word.raw));
-    return found.length || !withoutNumbers.length ? found : foundBy(withoutNumbers);
+    if (found.length || !withoutNumbers.length) return found;
+    const byWords = foundBy(withoutNumbers);
+    return byWords.length ? byWords : foundByAllButOne(withoutNumbers);
   };
 }

@@ -7,6 +7,11 @@ import { unbroken } from "../numbers/unbroken.js";
 const BESIDE_THE_NUMBER = /inches|inch|in\b|mm|cm|degrees|°|″|′|"|'|%|\s/g;
 const bare = (/** @type {string} */ text) => text.toLowerCase().replace(BESIDE_THE_NUMBER, "");
 
+/** Whether a text is what was typed with no more than its unit: `68` and `68 °F`. */
+const saysTheSame = (/** @type {string} */ typed, /** @type {string} */ text) =>
+  bare(typed) === bare(text) ||
+  (/\d$/.test(typed) && text.startsWith(`${typed} `) && !/^ \d/.test(text.slice(typed.length)));
+
 /** A sum as one calls the names in it, without their brackets. */
 const called = (/** @type {string} */ text) => text.replace(/\[([^[\]]*)\]/g, "$1");
 
@@ -26,7 +31,7 @@ export function echoLine(id) {
     const { text, names = [] } = typeof echo === "object" ? echo : { text: echo ?? "" };
     const isName = names.length === 1 && typed.trim() === `[${names[0].name}]`;
     // What a blank field stands for, it says itself.
-    const saysMore = text && typed.trim() && !isName && (names.length > 0 || bare(typed) !== bare(text));
+    const saysMore = text && typed.trim() && !isName && (names.length > 0 || !saysTheSame(typed.trim(), text));
     node.replaceChildren(saysMore ? element("span", {}, `= ${unbroken(called(text))}`) : "", ...names.map(chip));
   }
 

@@ -11,11 +11,12 @@ _LEAN = 26
 
 
 @lazy
-def racked_frame(show, given, offset, push):
+def racked_frame(show, given, offset, push, *, pushed=True):
     """The frame leaning the way it does, but much more; dashed where it would be square.
 
     `given` has its diagonals `rising` and `falling`, its `bottom` and `side` or None, exact
-    inches; `offset` is how far the top leans to the right, or None; `push` says what to do.
+    inches; `offset` is how far the top leans to the right, or None; `push` says what to do,
+    and one that is not to be `pushed` shows no push.
     """
     wide, high, pixel = _size(given)
     way = (given.rising > given.falling) - (given.rising < given.falling)
@@ -29,7 +30,7 @@ def racked_frame(show, given, offset, push):
         (x0, y0), (x1, y1) = ends
         at = ((x0 + 2 * x1) / 3, (y0 + 2 * y1) / 3)
         shapes += [line(*ends, "center"), label(at, text, "note")]
-    if way:
+    if way and pushed:
         corner = (wide + off, 0) if way > 0 else (off, 0)
         much = "push" if offset is None else f"push {fine_text(abs(offset), show)}"
         ends = sorted([corner, (corner[0] - off, 0)])

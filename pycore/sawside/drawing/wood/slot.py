@@ -28,15 +28,16 @@ def slot(slot_, name, texts, words):
     at = half + inward
     round_ = _arc(at, middle, half, -pi / 2) + _arc(at, middle, half, pi / 2)
     foot = middle + half
+    up = ", rounded up" if any("≈" in text for text in texts) else ""
     shapes = [
         polygon(outline, "hatch"),
         polygon(round_),
         line((at, middle - half - 10 * pixel), (at, foot + 10 * pixel), "center"),
         dimension((0, middle), (long, middle), half + 24 * pixel, texts[0], "answer"),
-        label((long / 2, foot + 26 * pixel), name, "name"),
+        label((long / 2, foot + 26 * pixel), f"{name}{up}", "name"),
         label((long / 2, foot + 50 * pixel), f"moves in {texts[1]}, out {texts[2]}", "note"),
     ]
-    said = f"{name}: a slot {texts[0]} long. {words.format(*texts[1:])}"
+    said = f"{name}{up}: a slot {texts[0]} long. {words.format(*texts[1:])}"
     return drawing(said, (-long / 3, 0, long * 4 / 3, foot + 68 * pixel), shapes)
 
 

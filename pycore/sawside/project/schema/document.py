@@ -35,7 +35,7 @@ from sawside.project.schema.label_grid import read_grid
 from sawside.project.schema.migrate import OLDEST, migrated
 from sawside.settings.settings import read_settings
 
-SCHEMA = 6
+SCHEMA = 7
 MOST_ENTRIES = 6000
 MOST_LOG = 200
 MOST_SAID = 400

@@ -11,6 +11,7 @@ from sawside.project.schema.former_questions import line_of_today
 from sawside.project.schema.old_defaults import (
     ANYWHERE,
     MARGINS,
+    METRIC_CLEARANCES,
     METRIC_LINES,
     METRIC_ROWS,
     METRIC_SETTINGS,
@@ -66,10 +67,14 @@ def _from_2(data):
 
 def _from_3(data):
     """Some defaults became others: what a line or the settings left blank is what it was."""
+    return _each_entry(_with_old_settings(data, METRIC_SETTINGS), _with_old_defaults)
+
+
+def _with_old_settings(data, old):
     settings = data.get("settings")
     if isinstance(settings, dict) and _metric(settings):
-        data = data | {"settings": settings | _missing(settings, METRIC_SETTINGS)}
-    return _each_entry(data, _with_old_defaults)
+        data = data | {"settings": settings | _missing(settings, old)}
+    return data
 
 
 def _with_old_defaults(entry):
@@ -136,4 +141,9 @@ def _from_5(data):
     return _each_entry(data, line_of_today)
 
 
-_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5}
+def _from_6(data):
+    """A metric project has clearances in millimeters: what it left blank is what it was."""
+    return _with_old_settings(data, METRIC_CLEARANCES)
+
+
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5, 6: _from_6}

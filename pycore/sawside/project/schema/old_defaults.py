@@ -1,4 +1,5 @@
-"""What fields were taken to be that were left blank, until documents had schema 4."""
+"""What fields were taken to be that were left blank, until documents had schema 4, and clearances
+until they had schema 7."""
 
 ANYWHERE = {
     "shelf_sag": {"load": "records_12", "limit": "cabinet_test"},
@@ -88,3 +89,12 @@ MARGINS = dict.fromkeys(("top", "bottom", "left", "right"), "10 mm")
 
 METRIC_SETTINGS = {"kerf": "1/8 in"}
 """The same of the settings."""
+
+METRIC_CLEARANCES = {
+    "clearance_in_dado": "1/32 in",
+    "clearance_on_pins": "1/16 in",
+    "clearance_in_groove": "1/32 in",
+    "clearance_in_frame": "1/16 in",
+    "clearance_above": "1/2 in",
+}
+"""The clearances of the settings, which were in inches whatever a bare number was."""

@@ -59,7 +59,7 @@ def _answers(show, piece):
             answers |= {"right_miter": other.sawn.miter, "right_tilt": other.sawn.tilt}
             answers |= {"right_held": other.held}
     if piece.edges:
-        answers |= {"tips": show.rounded(piece.tip_to_tip, "reach"), **piece.edges}
+        answers |= {"tips": piece.tip_to_tip, **piece.edges}
     for end in piece.mitered:
         answers |= {f"{end.side}_flat": end.flat_text, f"{end.side}_up": end.held_text}
     answers |= {"held": first.held, "spring": spring.lean.degrees}
@@ -80,7 +80,7 @@ def _part(show, piece, picture):
     return Part(
         key="piece",
         name="Crown",
-        length=show.rounded(piece.tip_to_tip, "reach"),
+        length=piece.tip_to_tip,
         width=piece.spring.width,
         left=left,
         right=right,
@@ -139,15 +139,15 @@ RECKONER = Reckoner(
         ),
     ),
     answers=(
-        Answer("first", "First piece, tip to tip", must="reach"),
+        Answer("first", "First piece, tip to tip", must="agree"),
         Answer("miter", "Miter, cut flat", "angle", sets="turned"),
         Answer("tilt", "Bevel, cut flat", "angle", sets="tilted", with_turn="miter"),
         Answer("right_miter", "Miter, cut flat, right end", "angle", sets="turned"),
         Answer("right_tilt", "Bevel, cut flat, right end", "angle", **_RIGHT_TILT),
-        Answer("pieces", "Tip to tip, in cutting order", "lengths", must="reach"),
+        Answer("pieces", "Tip to tip, in cutting order", "lengths", must="agree"),
         Answer("tops", "Top edges", "lengths", must="agree"),
         Answer("bottoms", "Bottom edges", "lengths", must="agree"),
-        Answer("tips", "Tip to tip", must="reach"),
+        Answer("tips", "Tip to tip", must="agree"),
         Answer("top", "Top edge", must="agree"),
         Answer("bottom", "Bottom edge", must="agree"),
         Answer("left_flat", "Left end, cut flat", "text"),

@@ -41,6 +41,4 @@ def thickness_warnings(given, measured, show):
             "Measure again in several spots, or check what it’s sold as."
         )
     else:
-        yield (
-            f"Sold as {size.name}, it can be {limits} (PS 1). Measure every sheet and cut to that."
-        )
+        yield (f"Sold as {size.name}: {limits} (PS 1). Measure every sheet and cut to that.")

@@ -15,10 +15,10 @@ from sawside.reckoners.shelves.shared.dado_cuts import a_third, cuts_of
 from sawside.reckoners.shelves.shared.side_fields import SIDE, SIDE_DEPTH
 
 _CAUTIONS = (
-    "Use a dado set only on a saw built for it, with the guard and insert the maker calls for. "
-    "Unplug before you change it, and use push blocks.",
-    "Test the dado width in scrap with an offcut of the same sheet.",
-    "Lay the two sides with their front edges out and mark both at once, so they’re mirror images.",
+    "Use a dado set only on a saw built for it. Fit the guard and insert the maker calls for, "
+    "unplug before you change it, and use push blocks.",
+    "Test the dado width in scrap. Use an offcut of the same sheet.",
+    "Mark both sides at once, front edges out. That makes them mirror images.",
 )
 
 

@@ -25,7 +25,7 @@ _LOOSE = (
     "groove deeper."
 )
 _CENTERED = (
-    "Pin or spot-glue the panel at the center only, top and bottom, so both edges share the "
+    "Pin or spot-glue the panel at the center only. Do it top and bottom, so both edges share the "
     "movement. The frame’s own small movement isn’t figured in."
 )
 

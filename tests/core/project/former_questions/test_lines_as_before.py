@@ -1,7 +1,9 @@
 """A line kept before its question became part of another one comes to the numbers of before.
 
 Source: the tables beside this file hold what the questions of before answered, recorded from them
-as they were: each answer under its label, and what the line's name and each label stood for.
+as they were: each answer under its label, and what the line's name and each label stood for. Two
+that were wrong were mended there: where to mark a length that is laid out from a line of the tape,
+and a push where the verdict says to measure again.
 """
 
 import json

@@ -1,6 +1,7 @@
 """Moldings around a case and coped walls, kept while they were questions of their own, and pieces
 of crown, kept before there were runs of it: what they answered then is answered now, under the
-names and labels of then."""
+names and labels of then. Only a piece of crown from tip to tip, which was rounded up then, is told
+as its edges are, and its table was mended so."""
 
 import json
 from fractions import Fraction

@@ -33,6 +33,25 @@ def test_a_corner_is_halved_from_square(corner, setting, name):
     assert said["way"]["text"].startswith(f"{name} corner")
 
 
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"angle": "90.5"},
+        {"angle": "123.4567"},
+        {"found": "lengths", "one_leg": "30", "other_leg": "31", "across": "43 1/2"},
+    ],
+)
+def test_the_miter_is_told_by_one_precision_wherever_it_stands(values):
+    """By hand: half of 90.5 from square is 44.75."""
+    said = reckon("corner_setting", **values)
+    told = said["by_key"]["setting"]["text"]
+    assert told == "44.75°" or values.get("angle") != "90.5"
+    assert f"cut both pieces at {told}," in said["by_key"]["way"]["text"]
+    texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
+    assert f"miter {told}" in texts
+    assert f"cut both at {told}." in said["drawing"]["words"]
+
+
 def test_three_four_five_is_square_and_three_equal_lengths_make_60_degrees_exactly():
     """Textbook trigonometry: the sides 3, 4, 5, and an equilateral triangle."""
     square = reckon("corner_setting", found="lengths", one_leg="36", other_leg="48", across="60")

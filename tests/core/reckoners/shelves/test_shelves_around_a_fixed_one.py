@@ -101,6 +101,16 @@ def test_the_drawing_shows_which_shelf_was_fixed():
     assert "Shelf 2 is the fixed one" in said["drawing"]["words"]
 
 
+@pytest.mark.parametrize(("below", "fixed"), [("0", 0), ("1", 1), ("3", 3)])
+def test_the_list_of_marks_says_which_shelf_is_the_fixed_one(below, fixed):
+    said = reckon(KEY, layout="fixed", height="40", fixed_at="20", below=below, above="1")
+    items = said["by_key"]["marks"]["items"]
+    labels = [f"Shelf {number}" for number in range(1, len(items) + 1)]
+    labels[fixed] += ", fixed"
+    assert [each["label"] for each in items] == labels
+    assert items[fixed]["text"] == "20″"
+
+
 def test_an_opening_that_the_marks_leave_nothing_of_is_refused():
     case = {"height": "40 1/16", "fixed_at": "13 3/8", "thickness": "23/32", "below": "17"}
     said = ask("shelf_layout", {"mark": "1/2"}, layout="fixed", **case, least="8")

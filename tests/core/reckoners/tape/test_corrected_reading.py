@@ -70,6 +70,29 @@ def test_the_mark_to_aim_at_lies_at_the_wanted_length(hook, scale, reading):
     assert place_of_mark(aim, scale) + hook == reading
 
 
+@given(hooks, scales, readings)
+def test_from_a_line_the_mark_to_aim_at_lies_at_the_wanted_length_past_that_line(
+    hook, scale, reading
+):
+    """The wanted length is what was read from the line on, and the hook takes no part."""
+    told = compared(hook, scale) | {"since": "line", "start": "1/2 in"}
+    said = reckon("tape_error", solve="true", reading=text(reading), which="typed", **told)
+    aim = exact(said["by_key"]["aim"])
+    laid_out = place_of_mark(aim, scale) - place_of_mark(Fraction(1, 2), scale)
+    assert laid_out == reading - Fraction(1, 2)
+
+
+def test_the_working_says_which_length_is_laid_out_from_where():
+    """By hand: 50 true inches are read as 49 15/16, so from the 10 line to 59 7/8 are 49 7/8
+    marks, and 49 7/8 true inches are 49 7/8 × 799/800 = 49.81266 marks on: 59.81266.
+    """
+    tape = {"which": "typed", "distance": "100", "distance_reads": "99 7/8"}
+    said = reckon("tape_error", reading="59 7/8", since="line", start="10", **tape)
+    assert said["by_key"]["aim"]["text"] == "59 13/16″"
+    line = said["working"][-1]["text"]
+    assert line.startswith("To lay out 49 7/8 from the line at 10″: 10 + 49 7/8 ÷ 1.00125")
+
+
 def test_a_hook_that_reaches_too_far_reads_short_so_its_error_is_added():
     """By hand: bent out 1/32, a 6 in block ends 1/32 before the 6: it reads 5 31/32."""
     said = reckon(

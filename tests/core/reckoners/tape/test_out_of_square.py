@@ -91,8 +91,10 @@ def test_the_mirrored_frame_is_off_by_the_same_to_the_other_side(width, height, 
     keys = ("offset", "angle", "goal")
     one, other = ({each["key"]: each for each in said["answers"]} for said in (there, back))
     assert [one[key] for key in keys] == [other[key] for key in keys]
-    assert "upper left" in one["push"]["text"]
-    assert "upper right" in other["push"]["text"]
+    corners = ("upper left", "upper right")
+    for corner, said, by_key in zip(corners, (there, back), (one, other), strict=True):
+        told = by_key["push"]["text"]
+        assert corner in told or said["verdict"] == told == MEASURE_AGAIN
 
 
 def ask_frame(width, height, rising, falling):
@@ -110,6 +112,11 @@ def test_nothing_is_called_square_or_pushed_that_has_to_be_measured_again(fallin
     """Worked by hand: 36 by 27 has diagonals of 45 (common practice, no source)."""
     said = frame(36, 27, "45 1/4", falling)
     assert said["verdict"] == MEASURE_AGAIN
+    assert said["by_key"]["push"]["text"] == MEASURE_AGAIN
+    assert said["cautions"][0].startswith("These four measurements don’t fit")
+    drawn = said["drawing"]
+    assert not [each for each in drawn["shapes"] if each.get("text", "").startswith("push")]
+    assert "Push" not in drawn["words"]
 
 
 def test_like_diagonals_alone_are_square_only_where_opposite_sides_are_alike():
@@ -206,6 +213,6 @@ def test_a_square_frame_says_so_and_draws_no_push():
 
 
 def test_touching_a_drawn_side_opens_its_field():
-    shapes = frame(36, 27, 46, 45)["drawing"]["shapes"]
+    shapes = frame(36, 27, "45 1/16", "44 15/16")["drawing"]["shapes"]
     fields = [each.get("field") for each in shapes if each["kind"] == "dimension"]
     assert fields == [None, "bottom", "side"]

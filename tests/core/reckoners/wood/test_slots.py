@@ -193,7 +193,10 @@ def test_the_drawing_shows_the_longest_slot(case):
     assert len(answers) == 1
     items = said["by_key"]["slots"]["items"]
     told = max(items, key=exact)["text"]
-    assert answers[0].removeprefix("≈ ") == f"{told} (up)"
+    assert answers[0] == f"≈ {told}"
+    (name,) = [each["text"] for each in drawn["shapes"] if each.get("role") == "name"]
+    assert name.endswith(", rounded up")
+    assert "(up)" not in drawn["words"] + "".join(each.get("text", "") for each in drawn["shapes"])
     slot, shank = (each["points"] for each in drawn["shapes"] if each["kind"] == "polygon")
     longest = max(exact(each) for each in items)
     assert max(x for x, _ in slot) - min(x for x, _ in slot) == pytest.approx(

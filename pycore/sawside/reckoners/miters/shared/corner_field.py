@@ -11,6 +11,8 @@ from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.fields import angle
 
 HALF, WHOLE = 180, 360
+FLATTEST = 179
+"""In degrees: what is nearer to straight is no corner that anybody miters."""
 
 
 def corner_field(key, label, between="the two walls", *, least, default="90", only="", **more):

@@ -4,7 +4,7 @@ from sawside.drawing.choices.ends import ENDS as PICTURES
 from sawside.errors import Refusal
 from sawside.geometry.mitered_end import STEEPEST, end_at_corner, end_at_unequal, end_of
 from sawside.reckoners.fields import angle, choice, length
-from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.corner_field import FLATTEST, corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import ACROSS
 
 _ENDS = {
@@ -80,7 +80,7 @@ def cut_end(given, show, side):
     kind, typed, tilt, neighbor = (
         getattr(given, f"{side}_{each}") for each in ("end", "angle", "tilt", "neighbor")
     )
-    corner = corner_of(given, f"{side}_corner", most=179)
+    corner = corner_of(given, f"{side}_corner", most=FLATTEST)
     if kind == "edge":
         if given.thickness is None:
             raise Refusal(

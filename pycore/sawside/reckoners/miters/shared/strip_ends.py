@@ -16,7 +16,7 @@ from sawside.geometry.miter import allowance, half_corner
 from sawside.lengths.real import Exact
 from sawside.lengths.show import angle_text
 from sawside.reckoners.fields import choice, length
-from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.corner_field import FLATTEST, corner_field, corner_of
 from sawside.reckoners.miters.shared.field_bounds import STRIP
 
 _ENDS = {
@@ -111,7 +111,7 @@ def _end_of(given, show, side):
     """One end as it was filled in."""
     kind, name = getattr(given, f"{side}_end"), f"{side.capitalize()} end"
     inside = kind == "inside"
-    corner = corner_of(given, f"{side}_corner", most=179, outside=not inside, instead=_NOTCH)
+    corner = corner_of(given, f"{side}_corner", most=FLATTEST, outside=not inside, instead=_NOTCH)
     if corner is not None:
         return _mitered(given, show, name, corner, inside)
     if kind == "flush":

@@ -10,6 +10,8 @@ from sawside.reckoners.declaration import Reckoning
 DIVISIONS = (2, 4, 8, 16, 32, 64)
 _MM = INCHES_PER["mm"]
 _FINEST = GRIDS["1/64"]
+_METRIC = ("1 mm", "0.5 mm")
+"""What lies on both is told once."""
 
 
 def nearest_fractions(given, show):
@@ -23,7 +25,7 @@ def nearest_fractions(given, show):
             "inches": f"{decimal_text(value)}″",
             "millimeters": f"{decimal_text(value / _MM)} mm",
             "neighbors": neighbors,
-            "metric": "; ".join(_metric(GRIDS[name], value) for name in ("1 mm", "0.5 mm")),
+            "metric": "; ".join(dict.fromkeys(_metric(GRIDS[name], value) for name in _METRIC)),
         },
         working=tuple(
             f"{show.pure(value)} × {each} = {_parts(value * each)} {parts_in_words(each)}"

@@ -22,6 +22,8 @@ _SIDES_TOO = (
     "Diagonals that match mean square only if opposite sides match too. Measure top and bottom, "
     "and both sides."
 )
+_MEASURE_AGAIN = "Measure again: the sides don’t fit the diagonals"
+"""Leads the answer, and stands where it would say what to push."""
 _UNEQUAL = (
     "These four measurements don’t fit a frame with equal opposite sides. Measure again, both "
     "sides and top and bottom too, before you push anything."
@@ -35,7 +37,8 @@ def racked(given, show):
     if given.bottom is not None:
         offset = (given.rising**2 - given.falling**2) / (4 * given.bottom)
     goal = sqrt((given.rising**2 + given.falling**2) / 2)
-    push = _push(given, offset, goal, show)
+    unlike = _is_unlike(given, goal, show)
+    push = _MEASURE_AGAIN if unlike else _push(given, offset, goal, show)
     return Reckoning(
         answers={
             **_offset(offset, show),
@@ -46,13 +49,13 @@ def racked(given, show):
             **_square(given),
         },
         working=_working(show, given, offset, goal),
-        drawing=racked_frame(show, given, offset, push),
+        drawing=racked_frame(show, given, offset, push, pushed=not unlike),
         cautions=(
+            *((_UNEQUAL,) if unlike else ()),
             *(_CAUTIONS if given.rising != given.falling else (_SIDES_TOO,)),
-            *((_UNEQUAL,) if _is_unlike(given, goal, show) else ()),
         ),
         main="apart" if offset is None else "offset",
-        verdict=_verdict(given, offset, goal, show),
+        verdict=_MEASURE_AGAIN if unlike else _verdict(given, offset, show),
     )
 
 
@@ -133,9 +136,7 @@ def _push(given, offset, goal, show):
     )
 
 
-def _verdict(given, offset, goal, show):
-    if _is_unlike(given, goal, show):
-        return "Measure again: the sides don’t fit the diagonals"
+def _verdict(given, offset, show):
     if given.rising == given.falling:
         return "Square"
     corner, way = _corners(given)

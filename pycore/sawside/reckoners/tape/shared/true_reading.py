@@ -27,7 +27,7 @@ def true_reading(given, show):
     true = tape.scale * marks + hook
     _check_true(given, start, marks, true, show)
     off = true - marks
-    aim = (start or 0) + (given.reading - hook) / tape.scale
+    aim = (start or 0) + (marks - hook) / tape.scale
     return Reckoning(
         answers={
             "true": on_fine_marks(true, show),
@@ -37,7 +37,7 @@ def true_reading(given, show):
             "hook": _error(tape.hook, "Every reading from the hook", show),
             "scale": _error((tape.scale - 1) * _FAR, f"Over {show.text(_FAR)} of tape", show),
         },
-        working=(*_found(tape, show), *_worked(tape, given, start, marks, true, show)),
+        working=(*_found(tape, show), *_worked(tape, given, start, marks, (true, aim), show)),
         drawing=two_rulers(marks, true, show),
         main="true",
         verdict=_verdict(true, off, show),
@@ -134,7 +134,8 @@ def _found(tape, show):
         )
 
 
-def _worked(tape, given, start, marks, true, show):
+def _worked(tape, given, start, marks, found, show):
+    true, aim = found
     if start is not None:
         reading = show.number(given.reading)
         yield f"From the line: {reading} − {show.number(start)} = {show.number(marks)}"
@@ -144,3 +145,21 @@ def _worked(tape, given, start, marks, true, show):
     if start is None and tape.hook:
         hook = f" {'+' if tape.hook > 0 else '−'} {show.number(abs(tape.hook))}"
     yield f"True: {scaled}{hook}{show.equals(on_fine_marks(true, show))}"
+    if aim > 0:
+        yield _aimed(tape, start, marks, aim, show)
+
+
+def _aimed(tape, start, marks, aim, show):
+    """How the mark is found that lies at what the tape reads, from where it was measured."""
+    long, since, wanted = show.number(marks), "the hook", show.number(marks)
+    if start is not None:
+        since = f"the line at {show.text(start)}"
+    elif tape.hook:
+        way = "−" if tape.hook > 0 else "+"
+        wanted = f"{wanted} {way} {show.number(abs(tape.hook))}"
+    if tape.scale != 1:
+        wanted = wanted if start is not None or not tape.hook else f"({wanted})"
+        wanted = f"{wanted} ÷ {decimal_text(tape.scale)}"
+    if start is not None:
+        wanted = f"{show.number(start)} + {wanted}"
+    return f"To lay out {long} from {since}: {wanted}{show.equals(on_fine_marks(aim, show))}"

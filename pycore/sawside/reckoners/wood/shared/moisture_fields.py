@@ -24,7 +24,7 @@ SOURCE = (
     "source for this wood."
 )
 CAUTIONS = (
-    "Boards vary: one can move half again as much as its species average. Leave a little extra "
+    "Some boards move half again their species average. Leave a little extra "
     "where you can, and follow the instructions for your glue, finish and fasteners.",
 )
 _SOAKED = (

@@ -57,9 +57,13 @@ def slot_length(slot, show):
 
 
 def slot_texts(slot, show):
-    """The same in a drawing, with how far it runs in, and out."""
+    """The same in a drawing, with how far it runs in, and out.
+
+    All three are rounded up, which is said beside the name: "(up)" between "in" and "out" would
+    look like a way to go.
+    """
     ways = (on_fine_marks(each, show, "reach") for each in (slot.towards, slot.away))
-    return [show.brief(each) for each in (slot_length(slot, show), *ways)]
+    return [show.bare(each) for each in (slot_length(slot, show), *ways)]
 
 
 def slot_answers(slots, show, away, towards):

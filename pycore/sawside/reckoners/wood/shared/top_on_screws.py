@@ -13,7 +13,7 @@ from sawside.reckoners.wood.shared.slot_fields import (
 )
 
 _SNUG = (
-    "Use plain holes along one line only. Slot the rest across the grain, with washers, snug "
+    "Plain holes along one line only. Slot the rest across the grain, with washers, snug "
     "enough to hold but loose enough to slide. Cut the slots in the cleat or apron, which stays "
     "put: the screws bite into the top and move with it (shop practice)."
 )

@@ -35,6 +35,32 @@ def test_what_was_told_closes_at_every_corner(check):
         assert check(random.Random(f"{check.__name__} {seed}")) == []
 
 
+@pytest.mark.parametrize("turn", ["inside", "outside"])
+@pytest.mark.parametrize("measured_on", ["top", "bottom"])
+@pytest.mark.parametrize("corner", ["88.7", "90.4", "91.3", "121.5"])
+@pytest.mark.parametrize("mark", ["1/16", "1/32", "1 mm"])
+def test_a_piece_alone_and_in_a_run_is_told_by_one_number_and_so_is_its_longer_edge(
+    turn, measured_on, corner, mark
+):
+    """Between like corners a piece goes from tip to tip of its longer edge: one quantity."""
+    settings = {"mark": mark}
+    run = reckon("crown", settings, **around(turn=turn, corner=corner, measured_on=measured_on))
+    ends = {
+        f"{side}_{key}": each
+        for side in ("left", "right")
+        for key, each in (("end", turn), ("corner", corner))
+    }
+    legs = {key: each for key, each in CROWN.items() if key != "of"}
+    one = reckon("crown", settings, **legs, **ends, measured="36 7/8", measured_on=measured_on)
+    alone, longer = one["by_key"], "bottom" if turn == "inside" else "top"
+    assert alone["tips"]["text"] == alone[longer]["text"] == one["parts"][0]["length"]["text"]
+    part = parts(run)["wall_2"]
+    number = [each["name"] for each in run["parts"]].index(part["name"])
+    in_run = [run["by_key"][key]["items"][number]["text"] for key in ("pieces", f"{longer}s")]
+    assert in_run == [alone["tips"]["text"]] * 2
+    assert part["length"]["text"] == part["long_side"]["text"] == alone["tips"]["text"]
+
+
 @pytest.mark.parametrize("off", ["edges", "turned", "tilted"])
 def test_a_run_that_is_a_hair_off_is_seen(off, monkeypatch):
     """The judge is not blind: one part in ten thousand, or a hundredth of a degree, shows."""

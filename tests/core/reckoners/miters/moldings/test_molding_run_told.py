@@ -1,9 +1,13 @@
 """What is told of a run: its pieces in their order, what can't be, cautions and drawings."""
 
+import math
+from fractions import Fraction
+
 import pytest
 from asking import as_drawn, errors
 from projects import acts, begun, view
 
+from sawside.reckoners import RECKONERS
 from tests.core.reckoners.miters.moldings.runs import answered, asked, case, parts, stack
 
 OFF = {"corners": ("90.5", "89"), "layers": ("3/4", "1/2")}
@@ -78,6 +82,29 @@ def test_bad_input_names_its_field_and_a_remedy(values, field, kind):
     error = errors(asked(values))[field]
     assert error["kind"] == kind
     assert error["remedy"].endswith(".")
+
+
+@pytest.mark.parametrize("corner", ["157.5", "165", "179"])
+def test_the_corners_of_a_bow_window_are_mitered(corner):
+    """Plane trigonometry: each end adds 3/4 × tan((180 − corner) ÷ 2)."""
+    said = answered(case("20", "20", "20", corners=(corner, corner), turn="inside"))
+    turned = (180 - float(corner)) / 2
+    assert float(said["by_key"]["setting"]["text"].strip("≈ °")) == pytest.approx(turned, abs=0.05)
+    middle = parts(said)["layer_1_wall_2"]
+    short = 20 - 2 * 0.75 * math.tan(math.radians(turned))
+    assert float(Fraction(middle["short_side"]["mark"])) == pytest.approx(short, abs=1 / 31)
+
+
+def test_a_corner_too_flat_to_cope_is_to_be_mitered():
+    walls = [{"length": "20", "turn": "inside", "corner": "165"}, {"length": "20"}]
+    error = errors(asked({"walls": walls, "layers": stack("3/4")}))["walls"]
+    assert (error["row"], error["part"]) == (0, "joint")
+    assert error["remedy"] == "Choose Miter at that corner."
+
+
+def test_a_wall_longer_than_a_stick_names_the_question_that_finds_its_joints():
+    remedy = errors(asked(case(stick="38")))["stick"]["remedy"]
+    assert f"“{RECKONERS['scarf'].title}”" in remedy
 
 
 def test_the_layer_that_leaves_nothing_is_named():

@@ -11,7 +11,7 @@ from sawside.lengths.show import angle_text
 from sawside.reckoners.fields import choice
 from sawside.reckoners.miters.shared.compound.crown_spring import Spring, spring_of
 from sawside.reckoners.miters.shared.compound.saw import EDGES, OTHER, CompoundCut, lay
-from sawside.reckoners.miters.shared.corner_field import corner_field, corner_of
+from sawside.reckoners.miters.shared.corner_field import FLATTEST, corner_field, corner_of
 
 SIDES = ("left", "right")
 _KINDS = {"inside": "Inside corner", "outside": "Outside corner", "square": "Square"}
@@ -67,7 +67,11 @@ class CrownPiece:
 
     @property
     def tip_to_tip(self):
-        """The molding that it takes: neither edge, where one reaches further at each end."""
+        """From tip to tip: neither edge, where one reaches further at each end.
+
+        A mitered piece is as wrong a hair long as a hair short, so this is told as its edges are,
+        by the person's own rounding; the stock to buy is what is rounded up.
+        """
         if self.tips is not None:
             return self.tips
         out = (end.adds for end in self.mitered if end.kind == "outside")
@@ -108,7 +112,7 @@ def _end_of(given, spring, side):
     kind = getattr(given, f"{side}_end")
     if kind == "square":
         return None
-    corner = corner_of(given, f"{side}_corner", most=175, outside=kind == "outside")
+    corner = corner_of(given, f"{side}_corner", most=FLATTEST, outside=kind == "outside")
     return end_at(given, spring, side, kind, corner)
 
 

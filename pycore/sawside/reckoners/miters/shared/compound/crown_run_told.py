@@ -43,13 +43,13 @@ def run_told(given, show, cautions):
         ),
         parts=tuple(_part(given, show, plan, cut) for plan, cut in crown.pieces),
         main="first",
-        verdict=verdict_of(len(plans), show.brief(answers["first"]), show.brief(longest, "reach")),
+        verdict=verdict_of(len(plans), show.brief(answers["first"]), show.brief(longest)),
     )
 
 
 def _answers(given, show, crown):
     named = [(f"{at}. {plan.leg.name}", cut) for at, (plan, cut) in enumerate(crown.pieces, 1)]
-    tips = [(name, show.rounded(cut.tip_to_tip, "reach")) for name, cut in named]
+    tips = [(name, cut.tip_to_tip) for name, cut in named]
     spring = crown.spring
     answers = {"first": tips[0][1], "pieces": tips}
     for edge in ("top", "bottom"):
@@ -148,7 +148,7 @@ def _part(given, show, plan, cut):
     return Part(
         key=plan.leg.key,
         name=plan.leg.name,
-        length=show.rounded(cut.tip_to_tip, "reach"),
+        length=cut.tip_to_tip,
         width=cut.spring.width,
         left=left,
         right=right,

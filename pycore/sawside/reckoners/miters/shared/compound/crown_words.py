@@ -55,8 +55,8 @@ def _lengths_worked(given, show, piece):
     other = OTHER[known]
     yield f"{EDGES[other].capitalize()}: {steps}{show.equals(piece.edges[other])}"
     out = "".join(f" + {show.number(end.adds)}" for end in piece.mitered if end.kind == "outside")
-    tips = show.rounded(piece.tip_to_tip, "reach")
-    yield f"Tip to tip: {show.number(piece.edges['bottom'])}{out}{show.equals(tips)}"
+    total = show.equals(piece.tip_to_tip)
+    yield f"Tip to tip: {show.number(piece.edges['bottom'])}{out}{total}"
 
 
 def projection_worked(given, show, spring):

@@ -90,7 +90,8 @@ def _sticks(given, show, named, taken):
                 "impossible",
                 f"{name} takes {show.text(takes)} with its kerfs, more than a stick of "
                 f"{show.text(given.stick)}.",
-                "Use longer sticks, scarf two together, or leave the stick blank.",
+                "Use longer sticks, or leave Stick length blank and find where to join two in "
+                "“Scarf joint over a long run”.",
                 field="stick",
             )
     return "; ".join(

@@ -7,11 +7,13 @@ from sawside.errors import Refusal
 from sawside.geometry.coping_order import groups_of
 from sawside.geometry.molding_run import Joint, Leg, inside_corner, outside_corner, self_return
 from sawside.lengths.show import angle_text
-from sawside.reckoners.miters.shared.corner_field import corner_of
+from sawside.reckoners.miters.shared.corner_field import FLATTEST, corner_of
 from sawside.reckoners.miters.shared.moldings.run_fields import SIDES
 
 _MOST_OFF = 10
 """Degrees by which measured corners around a loop may fail to add up before it is refused."""
+_FLATTEST_COPE = 150
+"""In degrees: past it a cope runs out to more than 1 3/4 times the projection, a knife edge."""
 _INSIDE = "Read it inside the room, or choose Outside."
 _OF_THREE = {
     "outside": ("Left return", "Front", "Right return"),
@@ -82,9 +84,18 @@ def names_of(corners, walls, *, closed):
 def _corner(wall, row):
     outside = wall.turn == "outside"
     place = {"field": "walls", "row": row, "part": "corner"}
-    degrees = corner_of(wall, "corner", most=150, outside=outside, instead=_INSIDE, **place)
+    degrees = corner_of(wall, "corner", most=FLATTEST, outside=outside, instead=_INSIDE, **place)
     joint = getattr(wall, "joint", None)  # crown is asked for without
-    return Corner(wall.turn, degrees, not outside and joint == "cope")
+    corner = Corner(wall.turn, degrees, not outside and joint == "cope")
+    if corner.is_coped and degrees > _FLATTEST_COPE:
+        raise Refusal(
+            "impossible",
+            f"A corner of {angle_text(degrees, 2)} is too flat to cope: it would end in a knife "
+            "edge.",
+            "Choose Miter at that corner.",
+            **place | {"part": "joint"},
+        )
+    return corner
 
 
 def _check_turns(corners):

@@ -5,6 +5,7 @@ The count of either part may be blank: then as many shelves go there as leave th
 
 from sawside.errors import Refusal, left_blank
 from sawside.geometry.case import EDGES, stacked
+from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.case_fields import (
     case_of,
     inside_height,
@@ -47,6 +48,7 @@ def openings_around_a_fixed_one(given, show):
         main="marks",
         verdict=f"Openings {show.brief(openings[0])} below, {show.brief(openings[1])} above",
         answers={
+            "marks": _marks(shelving, counts[0]),
             "opening_below": openings[0],
             "opening_above": openings[1],
             "below": counts[0],
@@ -58,6 +60,13 @@ def openings_around_a_fixed_one(given, show):
         fixed=(counts[0],),
         field=measured_field(given),
     )
+
+
+def _marks(shelving, fixed):
+    """The mark of each shelf; that of the one at `fixed` (from 0) says that it is the fixed one."""
+    marks = numbered("Shelf", shelving.marks)
+    name, mark = marks[fixed]
+    return [*marks[:fixed], (f"{name}, fixed", mark), *marks[fixed + 1 :]]
 
 
 def _bottom_of_the_fixed(given, show, case, fixed):

@@ -5,6 +5,7 @@ from sawside.reckoners.declaration import Answer, Reckoning
 from sawside.reckoners.shelves.shared.strength.drawn import shelf_drawn
 from sawside.reckoners.shelves.shared.strength.figures import figures_text, stresses_text
 from sawside.reckoners.shelves.shared.strength.fixes import fixes_text, longest_span
+from sawside.reckoners.shelves.shared.strength.margin import PAST_THEORY, strength_cautions
 from sawside.reckoners.shelves.shared.strength.verdict import (
     between,
     eye_text,
@@ -105,7 +106,12 @@ def told(case, shelf, show, *, solved=None, working=(), found=""):
         },
         working=(*working, *shelf_working(case, shelf, show)),
         drawing=shelf_drawn(case, shelf, show, longest),
-        cautions=(*_one_edge(case, shelf, show), *CAUTIONS, *_unweighed(case)),
+        cautions=(
+            *strength_cautions(case, shelf),
+            *_one_edge(case, shelf, show),
+            *CAUTIONS,
+            *_unweighed(case),
+        ),
         fixes=_fixes(shelf) if asked else (),
     )
 
@@ -130,7 +136,9 @@ def _verdict(case, shelf, show, found):
 
 
 def part_text(sag, span):
-    """A sag as a part of the span: "span/387"."""
+    """A sag as a part of the span: "span/387"; past what the formulas hold for "over span/20"."""
+    if sag > span * PAST_THEORY:
+        return f"over span/{number_text(1 / PAST_THEORY)}"
     return f"span/{number_text(span / sag)}"
 
 

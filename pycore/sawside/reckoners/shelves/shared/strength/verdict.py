@@ -1,34 +1,40 @@
 """Whether a shelf keeps its limit, in a few words, and what the eye makes of it."""
 
-from fractions import Fraction
-
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_grid, fine_text
+from sawside.reckoners.shelves.shared.strength.margin import (
+    PAST_THEORY,
+    may_be_too_weak,
+    near_its_strength,
+    past_its_strength,
+)
 from sawside.wood.numbers import metric, size_text
 from sawside.wood.strength.sag_limits import seen
-
-_FAR = Fraction(1, 20)
-"""A sag of this part of the span is past what the theory holds for, and what anybody wants."""
 
 
 def verdict_text(case, shelf, show):
     """ "Fine: 1/32″ long-term (1/64″ now), limit 1/16″", or "Too much" likewise.
 
+    Within a limit of one's own it may be near breaking, which is not called fine.
     What is judged and its limit are told so finely that the two differ.
     """
     sag, most = shelf.sag * case.factor, case.limit(shelf)
-    if broken := _past_its_strength(case, shelf):
+    if broken := past_its_strength(case, shelf):
         return f"It could break: past the strength of {broken.spoken}"
-    if sag > shelf.span * _FAR and sag > most:
-        return f"Far too weak: it would sag over 1/20 of its span, limit {_short(most, show)}"
+    if sag > shelf.span * PAST_THEORY:
+        limit = f", limit {_short(most, show)}" if sag > most else ""
+        return f"Far too weak: it would sag over 1/20 of its span{limit}"
+    if sag <= most and (near := near_its_strength(case, shelf)):
+        return "Close to breaking: {} fails at {} times this".format(*near)
     step = fine_grid(show.settings).step
+    fine = "Strength unknown" if may_be_too_weak(case, shelf) else "Fine"
     if sag <= most and sag < step:
         limit = f", limit {_short(most, show)}" if most >= step else ""
-        return f"Fine: under {_short(step, show)} {_times(case, shelf, show)}{limit}"
+        return f"{fine}: under {_short(step, show)} {_times(case, shelf, show)}{limit}"
     figures = [_short(each, show) for each in (sag, most)]
     if figures[0] == figures[1] and sag != most:
         figures = [size_text(each, show) for each in (sag, most)]
-    found = "Too much" if case.excess(shelf) > 0 else "Fine"
+    found = "Too much" if case.excess(shelf) > 0 else fine
     return f"{found}: {figures[0]} {_times(case, shelf, show)}, limit {figures[1]}"
 
 
@@ -38,28 +44,24 @@ def _times(case, shelf, show):
     return f"{_when(case, shelf)}{now}"
 
 
-def _past_its_strength(case, shelf):
-    """What is bent past its strength, or None."""
-    for (_, made_of), stress in zip(case.materials, shelf.stresses, strict=False):
-        if made_of.strength and stress >= made_of.strength.least:
-            return made_of
-    return None
-
-
 def refuse_what_breaks(case, shelf):
-    """Refuse a shelf that keeps its sag limit and breaks before that."""
-    if broken := _past_its_strength(case, shelf):
-        raise Refusal(
-            "impossible",
-            f"Before it sags that far it could break: past the strength of {broken.spoken}.",
-            "Use a smaller sag limit.",
-            field="own_limit" if case.given.limit == "own" else "limit",
-        )
+    """Refuse a shelf that keeps its sag limit and breaks before that, or sags past all theory."""
+    said = ""
+    if broken := past_its_strength(case, shelf):
+        said = f"Before it sags that far it could break: past the strength of {broken.spoken}."
+    elif shelf.sag * case.factor > shelf.span * PAST_THEORY:
+        said = "That limit is over 1/20 of the span, too far to figure and far too weak."
+    if said:
+        field = "own_limit" if case.given.limit == "own" else "limit"
+        raise Refusal("impossible", said, "Use a smaller sag limit.", field=field)
 
 
 def solved_verdict(case, shelf, show, found):
     """What was worked out, `found` in words, and what the shelf then sags."""
-    return f"{found}: {_short(shelf.sag * case.factor, show)} {_when(case, shelf)}"
+    near = ", close to breaking" if near_its_strength(case, shelf) else ""
+    if may_be_too_weak(case, shelf):
+        near = near or ", strength unknown"
+    return f"{found}{near}: {_short(shelf.sag * case.factor, show)} {_when(case, shelf)}"
 
 
 def _when(case, shelf):
