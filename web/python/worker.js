@@ -39,6 +39,7 @@ async function answer({ id, text }) {
     said = own.handle(text);
   }
   say("answer", { id, text: said });
+  if (text === FIRST_QUESTION) await whole();
 }
 
 const tasks = {
