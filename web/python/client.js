@@ -55,6 +55,8 @@ export function startCore({ onState }) {
       onReady() {
         worker = begun;
         questions.sendTo(begun.question);
+        // Behind what waits, the first answer among it.
+        begun.fetchRest();
       },
       onWhole() {
         change({ phase: "ready", step: "Ready" });

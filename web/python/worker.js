@@ -39,7 +39,6 @@ async function answer({ id, text }) {
     said = own.handle(text);
   }
   say("answer", { id, text: said });
-  if (text === FIRST_QUESTION) await whole();
 }
 
 const tasks = {
@@ -59,6 +58,11 @@ const tasks = {
 
   question(asked) {
     turn = turn.then(() => answer(asked));
+    return turn;
+  },
+
+  rest() {
+    turn = turn.then(whole);
     return turn;
   },
 
