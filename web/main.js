@@ -2,7 +2,7 @@
 import { keepOffline } from "./offline/register.js";
 import { dropped, erased, projectGone, storeRefused } from "./places/news.js";
 import { accept, shell, waiting } from "./places/shell.js";
-import { startCore } from "./python/client.js";
+import { core, description, hearCore } from "./python/begun.js";
 import { enteringKeeper } from "./store/pad/entering.js";
 import { tallyKeeper } from "./store/pad/tally.js";
 import { openDatabase } from "./store/page/database.js";
@@ -12,27 +12,23 @@ import { createState } from "./store/page/state.js";
 import { draftsOfToday } from "./store/project/of-before.js";
 import { projectKeeper } from "./store/project/project.js";
 
-/** @import { CoreState } from "./python/core.d.ts" */
-
-/** What is told before there is anything to do with it needs nothing done. */
-const early = {
-  core: (/** @type {CoreState} */ _now) => {},
-  erased: () => {},
-};
-const core = startCore({ onState: (now) => early.core(now) });
+/** Before there is anything to lose, nothing is done of it. */
+let onErased = () => {};
 /** @type {Error | null} */
 let refused = null;
 
 const onBlocked = () => waiting("Sawside is open in another tab. Close that tab and it will open here.");
-const database = await openDatabase({ onBlocked, onErased: () => early.erased() }).catch((error) => {
+const database = await openDatabase({ onBlocked, onErased: () => onErased() }).catch((error) => {
   refused = error;
   return memoryDatabase();
 });
 const page = await database.page();
+// An earlier version kept there what is a file of the build now.
+if (page.described) database.keepPage("described", undefined).catch(storeRefused);
 const record = (page.openProject && (await database.project(page.openProject))) || null;
-const shown = { ...page, record, view: record && page.view, core: core.state() };
+const shown = { ...page, described: null, record, view: record && page.view, core: core.state() };
 const state = createState(shown, database.keepPage, storeRefused);
-early.core = (now) => state.set({ core: now });
+hearCore((now) => state.set({ core: now }));
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
@@ -45,7 +41,7 @@ const projects = projectKeeper({
   dropped: (record) => dropped(state, record),
   along: tally.along,
 });
-early.erased = () => erased({ state, tally, projects });
+onErased = () => erased({ state, tally, projects });
 const acceptUpdate = () => offline.acceptUpdate();
 shell({ state, tally, projects, ask: core.ask, entering, photo: database.photo, acceptUpdate });
 if (refused) storeRefused(refused);
@@ -61,11 +57,8 @@ const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 entering.run();
-// What is typed meanwhile is answered first: all the questions take the core a moment to read.
-const described = first.then(() => core.ask({ do: "describe" }));
-described.then(async (described) => {
-  if (!described.ok) return;
+description.then(async (described) => {
   await draftsOfToday({ state, ask: core.ask }, described.reckoners);
-  state.set({ described, describedNow: true });
+  state.set({ described });
 });
-const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: described });
+const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: Promise.all([first, core.whole]) });

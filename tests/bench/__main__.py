@@ -7,13 +7,13 @@ from pathlib import Path
 
 from tests.bench.core import door, lengths, miters, project, shelves
 from tests.bench.figures import Figures
-from tests.bench.page import first_visit, hand, keys, kills, relaunch
+from tests.bench.page import first_visit, growth, hand, idle, keys, kills, relaunch
 
 MEASURES = {
     **{f"relaunch.{name}": partial(relaunch.measure, name) for name in relaunch.ENGINES},
     **{
         module.__name__.rpartition(".")[2]: module.measure
-        for module in (first_visit, keys, hand, lengths, miters, shelves, project, door, kills)
+        for module in (first_visit, growth, idle, keys, hand, lengths, miters, shelves, project, door, kills)
     },
 }
 

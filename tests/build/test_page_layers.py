@@ -9,6 +9,7 @@ from web.build.environment import ROOT
 
 WEB = ROOT / "web"
 MAY = {
+    "begin.js": {"python"},
     "main.js": {"places", "store", "python", "offline"},
     "places": {"places", "widgets", "store"},
     "widgets": {"widgets"},
@@ -16,6 +17,7 @@ MAY = {
     "python": {"python"},
     "offline": {"offline"},
 }
+SCRIPTS = ("begin.js", "main.js")
 # What crosses to a worker has its shape beside that worker, for all who speak of it.
 BOUNDARIES = {"python", "offline"}
 IMPORT = re.compile(r"""(?:from|import)\s*\(?\s*["'](\.[^"']+)["']""")
@@ -23,7 +25,7 @@ IMPORT = re.compile(r"""(?:from|import)\s*\(?\s*["'](\.[^"']+)["']""")
 
 def modules():
     """Every module of the page, and the layer that it belongs to."""
-    yield WEB / "main.js", "main.js"
+    yield from ((WEB / script, script) for script in SCRIPTS)
     for layer in MAY:
         for kind in ("*.js", "*.d.ts"):
             yield from ((each, layer) for each in sorted((WEB / layer).rglob(kind)))
@@ -47,7 +49,7 @@ def room(path):
 def test_no_rooms_import_each_other_in_a_circle():
     arrows = {}
     for module, layer in modules():
-        if layer == "main.js":
+        if layer in SCRIPTS:
             continue
         targets = {
             room((module.parent / named).resolve())

@@ -11,7 +11,7 @@ from web.build import environment
 from web.build.environment import ROOT
 
 WEB = ROOT / "web"
-LAYERS = ("main.js", "places", "widgets", "store", "python", "offline")
+LAYERS = ("begin.js", "main.js", "places", "widgets", "store", "python", "offline")
 # What runs in the page, and what runs in its workers: a browser gives them different globals.
 SIDES = ("page", "worker")
 

@@ -16,10 +16,13 @@ const common = {
   outdir,
 };
 
-const pages = { main: "./main.js", worker: "./python/worker.js", styles: "./styles/index.css" };
+// What both scripts of the page use is in one file, and there once.
+const pages = { begin: "./begin.js", main: "./main.js" };
+const others = { worker: "./python/worker.js", styles: "./styles/index.css" };
 const offline = { "service-worker": "./offline/service-worker.js" };
 try {
-  await build({ ...common, format: "esm", entryPoints: pages });
+  await build({ ...common, format: "esm", entryPoints: pages, splitting: true, chunkNames: "shared" });
+  await build({ ...common, format: "esm", entryPoints: others });
   // A classic script: module service workers are newer than some browsers that run the core.
   await build({ ...common, format: "iife", entryPoints: offline });
 } catch {

@@ -25,8 +25,10 @@ const wheels = [];
 for (const name of (await readdir(folders.wheels)).filter((each) => each.endsWith(".whl")).sort()) {
   wheels.push({ name, bytes: new Uint8Array(await readFile(join(folders.wheels, name))) });
 }
-const warm = await readFile(helper("warm.py"), "utf8");
-const steps = { question: FIRST_QUESTION, used: await readFile(helper("used.py"), "utf8"), warm };
+const [used, warm, exercise] = await Promise.all(
+  ["used.py", "warm.py", "exercise.py"].map((name) => readFile(helper(name), "utf8")),
+);
+const steps = { question: FIRST_QUESTION, used, warm, exercise };
 const stdLibURL = join(pyodideFolder, "python_stdlib.zip");
 const { info } = JSON.parse(await readFile(join(pyodideFolder, "pyodide-lock.json"), "utf8"));
 
@@ -41,7 +43,7 @@ compiler.runPython(await readFile(helper("bytecode.py"), "utf8"));
 const compile = compiler.runPython("compile_all")(compiler.toPy(whole.library), compiler.toPy(whole.opened));
 const compiled = compile.toJs({ dict_converter: Object.fromEntries });
 
-const files = { "warm.py": Buffer.from(warm), ...compiled };
+const files = { "warm.py": Buffer.from(warm), "describe.json": Buffer.from(whole.description), ...compiled };
 for (const name of RUNTIME) files[name] = await readFile(join(pyodideFolder, name));
 await mkdir(join(out, "wheels"), { recursive: true });
 for (const [name, bytes] of Object.entries(files)) await writeFile(join(out, name), bytes);
@@ -51,7 +53,7 @@ const packed = Object.keys(compiled).filter((name) => name.endsWith(".whl"));
 const trial = await boot({ pyodideFolder, info, stdLibURL: join(out, "library.zip") });
 const first = packed.map((path) => ({ name: path.replace("wheels/", ""), bytes: compiled[path] }));
 const again = await useAsTheBrowserDoes(trial, { wheels: first, rest: compiled[WHEELS_REST], ...steps });
-for (const what of ["answer", "modules"]) {
+for (const what of ["answer", "description", "modules"]) {
   if (!isDeepStrictEqual(again[what], whole[what])) throw new Error(`What is packed has another ${what}.`);
 }
 

@@ -19,7 +19,8 @@ const STARTS = 3;
  * Start the core. `ask(message)` resolves with the answer, in the order asked, and never rejects;
  * `state()` is {phase, way, step, loaded, total, message?, again?}, and `onState` hears of every
  * change, never before this function has returned; `again()` tries once more after a failure. The
- * phase is "starting" until every question is answered at once, which the first one is before.
+ * phase is "starting" until every question is answered at once, which the first one is before;
+ * `whole` resolves the first time that it no longer is.
  * @param {{onState(now: CoreState): void}} options
  * @returns {Core}
  */
@@ -28,6 +29,12 @@ export function startCore({ onState }) {
   let state = { phase: "starting", way: null, step: "Starting up", loaded: 0, total: 0 };
   const questions = openQuestions();
   let starts = 0;
+  /** @type {() => void} */
+  let isWhole = () => {};
+  /** @type {Promise<void>} */
+  const whole = new Promise((resolve) => {
+    isWhole = resolve;
+  });
   /** @type {{question: Send} | null} the one that takes questions */
   let worker = null;
 
@@ -48,9 +55,12 @@ export function startCore({ onState }) {
       onReady() {
         worker = begun;
         questions.sendTo(begun.question);
+        // Behind what waits, the first answer among it.
+        begun.fetchRest();
       },
       onWhole() {
         change({ phase: "ready", step: "Ready" });
+        isWhole();
         afterAnswer.whole(begun, state.way);
       },
       onAnswer: (id, text) => questions.answered(id, JSON.parse(text)) && answered(),
@@ -93,7 +103,7 @@ export function startCore({ onState }) {
   addEventListener("online", again);
   /** @type {Ask} */
   const ask = (message) => questions.add(message, (id, text) => worker?.question(id, text));
-  return { ask, state: () => state };
+  return { ask, state: () => state, whole };
 }
 
 function canRun() {

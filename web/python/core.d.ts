@@ -19,6 +19,8 @@ export type Way = "slow" | "snapshot";
 export interface Core {
   ask: Ask;
   state(): CoreState;
+  /** Resolves once every question can be answered at once. */
+  whole: Promise<void>;
 }
 
 /** What is told of a slow start, in bytes. */

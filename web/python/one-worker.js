@@ -86,6 +86,7 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
       busy.add(id);
       worker.postMessage({ ask: "question", id, text });
     },
+    fetchRest: () => worker.postMessage({ ask: "rest" }),
     settle: () => worker.postMessage({ ask: "settle" }),
   };
 }

@@ -10,6 +10,7 @@
  *   code     {code}        the runtime's code, compiled
  *   memory   {pages}       the packed pages, handed over
  *   question {id, text}    once it is ready: a message for sawside.handle_json; answered in order
+ *   rest     {}            fetch what the first answer did without, in its turn
  *   settle   {}            in idle time: put in place what the start did without
  *   keep     {}            to a worker of its own: store a snapshot of a fresh core, and no more
  *

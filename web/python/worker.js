@@ -61,6 +61,11 @@ const tasks = {
     return turn;
   },
 
+  rest() {
+    turn = turn.then(whole);
+    return turn;
+  },
+
   settle() {
     // What fails for want of a network is tried again when it is next wanted.
     const own = running();

@@ -188,7 +188,6 @@ export interface Print {
 export interface State {
   pad: Pad;
   described: Described | null;
-  describedNow: boolean;
   /** The keys of the questions that were answered last, the last first, and of those that are pinned. */
   recent: string[];
   pinned: string[];

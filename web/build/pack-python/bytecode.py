@@ -31,10 +31,7 @@ def compile_all(in_use, opened):
     core, rest = {}, {}
     for name, content in read("/stdlib.zip").items():
         wanted = name in in_use or name.startswith(ALWAYS)
-        # The library's docstrings are of no use without a prompt.
-        (core if wanted else rest).update(
-            [bytecode(name, content, "/lib/python314.zip/", optimize=2)]
-        )
+        (core if wanted else rest).update([bytecode(name, content, "/lib/python314.zip/")])
     library = archive(core)
     made = {"library.zip": library, "library-rest.bin": archive(rest, onto=library)}
     from pathlib import Path
@@ -47,11 +44,14 @@ def compile_all(in_use, opened):
     return made | {"wheels-rest.zip": archive(more)}
 
 
-def bytecode(name, content, folder, optimize=0):
-    """Return the name and content of the compiled module; what is no module is left as it is."""
+def bytecode(name, content, folder):
+    """Return the name and content of the compiled module; what is no module is left as it is.
+
+    Docstrings are of no use without a prompt, and nothing that is packed reads its own.
+    """
     if not name.endswith(".py"):
         return name, content
-    code = compile(content, folder + name, "exec", dont_inherit=True, optimize=optimize)
+    code = compile(content, folder + name, "exec", dont_inherit=True, optimize=2)
     # Bound to the source's hash and never checked: there is no source, and no clock in it.
     return f"{name}c", bytes(to_pyc(code, importlib.util.source_hash(content), False))
 
@@ -63,8 +63,6 @@ def wheel(path, opened):
     name, version = path.name.split("-")[:2]
     site = "/lib/python3.14/site-packages/"
     kept = {each: content for each, content in read(path).items() if not LEFT_OUT.search(each)}
-    # Others' packages may look at their own docstrings; ours does not.
-    optimize = 2 if name == "sawside" else 0
     about = f"{name}-{version}.dist-info"
     tagged = re.sub(rb"(?m)^Tag: .*\n", b"", kept[f"{about}/WHEEL"]).rstrip(b"\n")
     kept[f"{about}/WHEEL"] = tagged + b"\nTag: cp314-none-any\n"
@@ -73,7 +71,7 @@ def wheel(path, opened):
     first, rest = {}, {}
     for each, content in kept.items():
         part = first if each in needed else rest
-        part.update([bytecode(each, content, site, optimize)])
+        part.update([bytecode(each, content, site)])
     # The record of the whole comes with the rest, in place of the first.
     rest[f"{about}/RECORD"] = record(about, first | rest)
     first[f"{about}/RECORD"] = record(about, first)

@@ -2,6 +2,7 @@
 import { pathToFileURL } from "node:url";
 
 const SITE = "/lib/python3.14/site-packages";
+const DESCRIBE = JSON.stringify({ do: "describe" });
 
 /** Start the Pyodide in `pyodideFolder` with the standard library in the archive at `stdLibURL`. */
 export async function boot({ pyodideFolder, info, stdLibURL }) {
@@ -18,11 +19,11 @@ export async function boot({ pyodideFolder, info, stdLibURL }) {
 
 /**
  * Take the steps of a slow start: install `wheels` with micropip and ask the first question, then
- * add `rest`, if that is in a file of its own, and run warm.py. Return {answer, opened, library,
- * modules}: the answer, the files of the wheels that were read until then, the files of the library
- * that all of it needed, and the modules that are there in the end.
+ * add `rest`, if that is in a file of its own, and run warm.py and exercise.py. Return {answer, description, opened,
+ * library, modules}: the answer, what describes the questions, the files of the wheels that were read until the answer,
+ * the files of the library that all of it needed, and the modules that are there in the end.
  */
-export async function useAsTheBrowserDoes(pyodide, { wheels, rest, question, used, warm }) {
+export async function useAsTheBrowserDoes(pyodide, { wheels, rest, question, used, warm, exercise }) {
   const noted = pyodide.toPy({});
   pyodide.runPython(used, { globals: noted });
   const told = (name) => noted.get(name)().toJs();
@@ -38,6 +39,8 @@ export async function useAsTheBrowserDoes(pyodide, { wheels, rest, question, use
   const opened = told("files_read");
   if (rest) pyodide.unpackArchive(rest, "zip", { extractDir: SITE });
   pyodide.runPython(warm);
+  pyodide.runPython(exercise);
   pyodide.runPython("import pyodide.http, pyodide.webloop, random, zipfile, shutil, importlib.metadata");
-  return { answer, opened, library: told("library_files"), modules: told("modules") };
+  const description = pyodide.pyimport("sawside").handle_json(DESCRIBE);
+  return { answer, description, opened, library: told("library_files"), modules: told("modules") };
 }

@@ -27,7 +27,7 @@ export function nothingYet(app, sentence) {
 export const notThere = (sentence) => ({ node: help(sentence) });
 
 /**
- * The core has not described its questions yet: the place is drawn once it has.
+ * What describes the questions is not here yet: the place is drawn once it is.
  * @param {string} sentence
  * @param {() => Place} draw
  * @returns {Place}

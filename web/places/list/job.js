@@ -13,10 +13,10 @@ import { noteLeaving, returnTo } from "./where-one-was.js";
  * @returns {Place}
  */
 export function job(app, key) {
-  const { described, describedNow } = app.state.get();
-  const found = described?.jobs?.find((each) => each.key === key);
-  if (!found && !describedNow) return arriving("Loading the list…", () => job(app, key));
-  const offered = described?.reckoners.filter(isOffered) ?? [];
+  const { described } = app.state.get();
+  if (!described) return arriving("Loading the list…", () => job(app, key));
+  const found = described.jobs.find((each) => each.key === key);
+  const offered = described.reckoners.filter(isOffered);
   const questions = offered.filter((each) => each.job === found?.key);
   const node = element(
     "div",

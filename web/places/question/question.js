@@ -20,9 +20,9 @@ const ARRIVING = "Loading the question…";
  * @returns {Place}
  */
 export function question(app, key, entryId, of) {
-  const { described, describedNow, record } = app.state.get();
+  const { described, record } = app.state.get();
   const declared = described?.reckoners.find((each) => each.key === key);
-  if (!declared) return describedNow ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
+  if (!declared) return described ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
   const line = entryOf(record, "line", entryId);
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");

@@ -3,7 +3,6 @@
 /** What is written to the store as it changes, so that the page opens as it was left. */
 const KEPT = [
   "pad",
-  "described",
   "recent",
   "pinned",
   "strip",
@@ -40,8 +39,6 @@ export function createState(start, keep, onRefused) {
   let now = {
     pad: { text: "", answer: null },
     described: null,
-    // Whether it is this version's own description, and not one that the store still has of an earlier one.
-    describedNow: false,
     recent: [],
     pinned: [],
     strip: null,
