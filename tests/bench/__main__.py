@@ -13,7 +13,19 @@ MEASURES = {
     **{f"relaunch.{name}": partial(relaunch.measure, name) for name in relaunch.ENGINES},
     **{
         module.__name__.rpartition(".")[2]: module.measure
-        for module in (first_visit, growth, idle, keys, hand, lengths, miters, shelves, project, door, kills)
+        for module in (
+            first_visit,
+            growth,
+            idle,
+            keys,
+            hand,
+            lengths,
+            miters,
+            shelves,
+            project,
+            door,
+            kills,
+        )
     },
 }
 

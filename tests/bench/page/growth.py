@@ -1,4 +1,4 @@
-"""What more questions cost a start: a build whose questions are there twice, beside the build itself."""
+"""What more questions cost a start: a build with each of them twice, beside the build itself."""
 
 import re
 import shutil
@@ -25,7 +25,7 @@ async () => {
 
 
 def measure():
-    """Yield start.snapshot_mb, and start.relaunch_growth: the doubled build's relaunch over ours."""
+    """Yield start.snapshot_mb, and start.relaunch_growth, the doubled build's over ours."""
     with tempfile.TemporaryDirectory() as folder:
         work = Path(folder)
         doubled = site.build(ready(), doubled_tree(work / "tree"))
@@ -52,7 +52,7 @@ def measure():
 
 def open_phone(work, build):
     """Open a phone of that build's own."""
-    return chromium.open_phone(work / f"profile-{'ours' if build.parent == ROOT else 'doubled'}")
+    return chromium.open_phone(work / ("ours" if build.parent == ROOT else "doubled"))
 
 
 def doubled_tree(tree):

@@ -17,15 +17,18 @@ PARENT, USER, SYSTEM = 4 - 3, 14 - 3, 15 - 3
 
 def measure():
     """Yield start.idle_ratio: keeping all for use without network, over the start itself."""
-    with tempfile.TemporaryDirectory() as folder, serving.started(ROOT / ".site") as server:
-        with chromium.open_phone(Path(folder) / "profile") as page:
-            page.goto("about:blank")
-            begun = ticks()
-            page.goto(server.address)
-            marked(page, FIRST_ANSWER)
-            answered = ticks()
-            wait_until_kept(page)
-            kept = ticks()
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        serving.started(ROOT / ".site") as server,
+        chromium.open_phone(Path(folder) / "profile") as page,
+    ):
+        page.goto("about:blank")
+        begun = ticks()
+        page.goto(server.address)
+        marked(page, FIRST_ANSWER)
+        answered = ticks()
+        wait_until_kept(page)
+        kept = ticks()
     print("idle", answered - begun, kept - answered, flush=True)
     yield "start.idle_ratio", (kept - answered) / (answered - begun)
 
