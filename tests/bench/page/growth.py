@@ -56,7 +56,7 @@ def open_phone(work, build):
 
 
 def doubled_tree(tree):
-    """Lay a copy of the sources under `tree`, with every question there once more by another key."""
+    """Lay a copy of the sources under `tree`, with every question once more by another key."""
     for name in ("web", "pycore"):
         shutil.copytree(ROOT / name, tree / name, symlinks=True, ignore=_left_out)
     (tree / "web/node_modules").symlink_to(ROOT / "web/node_modules")
