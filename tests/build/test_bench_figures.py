@@ -114,6 +114,8 @@ def test_every_engine_and_module_of_the_bench_is_measured_for_itself():
     assert names == {
         "relaunch",
         "first_visit",
+        "growth",
+        "idle",
         "keys",
         "hand",
         "lengths",
