@@ -25,6 +25,7 @@ export function questionBar({ toWhole, toField, keeper }) {
   const keep = button(keeper.short, keeper.keep, { class: "button primary", "aria-label": keeper.label });
   // A press anywhere on it is as good as one on its button.
   const node = element("div", { class: "answer-bar" }, said, whole, keep);
+  new ResizeObserver(makeRoom).observe(node);
   const toAnswer = (/** @type {boolean} */ isThere) => {
     whole.hidden = !isThere;
     keep.hidden = !isThere;
@@ -51,6 +52,15 @@ export function questionBar({ toWhole, toField, keeper }) {
       toAnswer(false);
     },
   };
+}
+
+/**
+ * What scrolls behind the bar has to end above it, however many lines it has.
+ * @param {ResizeObserverEntry[]} entries
+ */
+function makeRoom([{ target }]) {
+  const { height } = target.getBoundingClientRect();
+  target.closest("main")?.style.setProperty("--bar-now", `${Math.ceil(height)}px`);
 }
 
 /**
