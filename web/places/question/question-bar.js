@@ -71,7 +71,7 @@ function makeRoom([{ target }]) {
 function check({ beside }, fields) {
   const wrong = fields.filter(({ key }) => beside.some(({ field }) => field === key));
   const text = wrong.length === 1 ? inWords(beside[0]) : `Check: ${wrong.map(({ label }) => label).join(", ")}`;
-  return element("p", { class: "help" }, text);
+  return element("p", { class: "help" }, unbroken(text));
 }
 
 /** @param {Reckoning} answer */
