@@ -1,4 +1,4 @@
-"""The bar at the foot of a question has all of its text, at any size, and what scrolls ends above it."""
+"""The bar of a question has all of its text, at any size, and what scrolls ends above it."""
 
 import pytest
 
@@ -8,7 +8,8 @@ from tests.browser.test_hands import enlarge
 
 CUT = """
 () => [...document.querySelectorAll(".bar-said, .bar-said *:not(.heard)")]
-  .filter((each) => each.scrollHeight > each.clientHeight + 1 && getComputedStyle(each).overflowY !== "visible")
+  .filter((each) => getComputedStyle(each).overflowY !== "visible")
+  .filter((each) => each.scrollHeight > each.clientHeight + 1)
   .map((each) => each.textContent)
 """
 ENDS_ABOVE = """
