@@ -1,4 +1,5 @@
 import { element, present } from "../../widgets/element.js";
+import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { inWords } from "../notices.js";
 
 /** @import { Answered, Error } from "../../python/contract.d.ts" */
@@ -52,6 +53,8 @@ export function stillNeeded(wanted, fields) {
   const missing = [...new Set(wanted.filter(({ kind }) => kind === "missing").map(({ field }) => label(field)))];
   return present([
     missing.length ? element("p", { class: "help" }, `Still need: ${missing.join(", ")}`) : null,
-    ...wanted.filter(({ kind }) => kind !== "missing").map((error) => element("p", { class: "help" }, inWords(error))),
+    ...wanted
+      .filter(({ kind }) => kind !== "missing")
+      .map((error) => element("p", { class: "help" }, unbroken(inWords(error)))),
   ]);
 }

@@ -53,7 +53,7 @@ const named = (label) => element("span", { class: "answer-label" }, label);
  */
 export const unanswered = ({ wanted, elsewhere }, fields) => [
   ...stillNeeded(wanted, fields),
-  ...elsewhere.map((error) => element("p", { class: "error" }, inWords(error))),
+  ...elsewhere.map((error) => element("p", { class: "error" }, unbroken(inWords(error)))),
 ];
 
 /**
@@ -66,8 +66,8 @@ export const unanswered = ({ wanted, elsewhere }, fields) => [
 export function inLittle(answer, errors, fields, focused) {
   if (!answer) return [];
   const own = errors.beside.find((error) => error.field === focused);
-  if (own) return [element("span", { class: "peek-hint" }, inWords(own))];
+  if (own) return [element("span", { class: "peek-hint" }, unbroken(inWords(own)))];
   if (!answer.ok) return stillNeeded(errors.wanted, fields);
   const { lead, text } = headline(answer);
-  return [element("span", { class: "peek-answer" }, lead, element("strong", {}, text))];
+  return [element("span", { class: "peek-answer" }, unbroken(lead), element("strong", {}, unbroken(text)))];
 }

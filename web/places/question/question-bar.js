@@ -25,6 +25,7 @@ export function questionBar({ toWhole, toField, keeper }) {
   const keep = button(keeper.short, keeper.keep, { class: "button primary", "aria-label": keeper.label });
   // A press anywhere on it is as good as one on its button.
   const node = element("div", { class: "answer-bar" }, said, whole, keep);
+  new ResizeObserver(makeRoom).observe(node);
   const toAnswer = (/** @type {boolean} */ isThere) => {
     whole.hidden = !isThere;
     keep.hidden = !isThere;
@@ -54,6 +55,15 @@ export function questionBar({ toWhole, toField, keeper }) {
 }
 
 /**
+ * What scrolls behind the bar has to end above it, however many lines it has.
+ * @param {ResizeObserverEntry[]} entries
+ */
+function makeRoom([{ target }]) {
+  const { height } = target.getBoundingClientRect();
+  target.closest("main")?.style.setProperty("--bar-now", `${Math.ceil(height)}px`);
+}
+
+/**
  * Which fields hold what can't be right: why stands beside each.
  * @param {Sorted} errors
  * @param {Named[]} fields
@@ -61,7 +71,7 @@ export function questionBar({ toWhole, toField, keeper }) {
 function check({ beside }, fields) {
   const wrong = fields.filter(({ key }) => beside.some(({ field }) => field === key));
   const text = wrong.length === 1 ? inWords(beside[0]) : `Check: ${wrong.map(({ label }) => label).join(", ")}`;
-  return element("p", { class: "help" }, text);
+  return element("p", { class: "help" }, unbroken(text));
 }
 
 /** @param {Reckoning} answer */

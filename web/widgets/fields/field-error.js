@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 
 /** @import { FieldError } from "../widget.d.ts" */
 
@@ -15,7 +16,9 @@ export function fieldError(id) {
     show(error, { quiet = false } = {}) {
       node.classList.toggle("quiet", quiet);
       node.replaceChildren(
-        ...(error ? [element("strong", {}, error.message), " ", element("span", {}, error.remedy ?? "")] : []),
+        ...(error
+          ? [element("strong", {}, unbroken(error.message)), " ", element("span", {}, unbroken(error.remedy ?? ""))]
+          : []),
       );
     },
   };

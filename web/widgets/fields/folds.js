@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 import { presently } from "./present-value.js";
 
 /** @import { DrawnField, Typed } from "../widget.d.ts" */
@@ -74,7 +75,7 @@ function fold(label, help) {
     fields,
     draw(shown, values) {
       node.hidden = shown.length === 0;
-      now.textContent = presently(shown, values);
+      now.textContent = unbroken(presently(shown, values));
     },
   };
 }

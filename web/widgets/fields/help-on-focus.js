@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 
 /** @type {Element | null} the field whose help stands open */
 let helped = null;
@@ -10,7 +11,7 @@ let helped = null;
  * @param {string} id what the field is described by
  * @returns {HTMLElement | null}
  */
-export const helpLine = (text, id) => (text ? element("p", { class: "help field-help", id }, text) : null);
+export const helpLine = (text, id) => (text ? element("p", { class: "help field-help", id }, unbroken(text)) : null);
 
 /**
  * @param {HTMLElement} node a field, with or without help

@@ -1,4 +1,5 @@
 import { element, freshId } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 import { fieldError } from "./field-error.js";
 import { fieldRow } from "./field-row.js";
 import { openPicker } from "./picker.js";
@@ -24,7 +25,7 @@ export function pickedChoice({ field, value, onInput }) {
   function set(/** @type {string} */ text) {
     picked = text ?? "";
     const chosen = choices.find((choice) => choice.value === picked);
-    now.textContent = chosen?.label ?? "Choose…";
+    now.textContent = unbroken(chosen?.label ?? "Choose…");
     now.classList.toggle("picked-none", !chosen);
     now.classList.toggle("picked-long", now.textContent.length > LONG);
   }

@@ -1,4 +1,5 @@
 import { button, element, freshId } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 import { choicePicture } from "../pictures/choice-picture.js";
 
 /** @import { Choice } from "../../python/contract.d.ts" */
@@ -36,7 +37,7 @@ export function openPicker({ node, title, help, choices, picked, onPick }) {
     "dialog",
     { class: "dialog picker", "aria-labelledby": id, onclose: () => dialog.remove() },
     element("h2", { id }, title),
-    help ? element("p", { class: "help" }, help) : null,
+    help ? element("p", { class: "help" }, unbroken(help)) : null,
     list,
     button("Cancel", close),
   );
@@ -57,7 +58,12 @@ const option = ({ label, help, picture }, isPicked, onclick) =>
     "button",
     { type: "button", class: "picker-option", role: "radio", "aria-checked": String(isPicked), onclick },
     picture ? choicePicture(picture) : null,
-    element("span", { class: "picker-words" }, label, help ? element("span", { class: "help" }, help) : null),
+    element(
+      "span",
+      { class: "picker-words" },
+      unbroken(label),
+      help ? element("span", { class: "help" }, unbroken(help)) : null,
+    ),
   );
 
 /** @param {HTMLElement[]} options */

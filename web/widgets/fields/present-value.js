@@ -1,23 +1,41 @@
+import { present } from "../element.js";
+
 /** @import { DrawnField, Typed } from "../widget.d.ts" */
 
-const NOTHING = "–";
+/** How a choice says no, or yes, by its first word. */
+const NO = /^(No|None)\b/;
+const YES = /^Yes\b/;
 const ASIDE = / \(.*\)$/;
 /** Letters of a folded row, about two lines of the narrowest phone. */
 const MOST = 72;
 
 /**
- * What stands in a field now, in a word or two.
+ * A field and what stands in it now, in a few words; null where nothing does.
  * @param {DrawnField} field
  * @param {Typed | undefined} value
  */
-function saidOf({ kind, choices = [], choices_from: own, unit, blank_shows: shows }, value) {
-  if (Array.isArray(value)) return String(value.filter(isFilledIn).length || NOTHING);
+function saidOf(field, value) {
+  const { kind, choices = [], choices_from: own, unit, blank_shows: shows } = field;
+  const name = inSentence(field.label);
+  const all = (/** @type {string | undefined} */ said) => (said ? `${name} ${said}` : null);
+  if (Array.isArray(value)) return all(String(value.filter(isFilledIn).length || ""));
   const chosen = choices.find((choice) => choice.value === (value ?? ""));
-  if (chosen) return own ? chosen.label : inSentence(chosen.label.replace(ASIDE, ""));
-  if (!value) return shows ?? NOTHING;
-  if (kind === "angle" && /\d$/.test(value)) return `${value}°`;
-  if (kind === "length") return value.replaceAll('"', "″").replaceAll("'", "′");
-  return kind === "number" && unit ? `${value} ${unit}` : value;
+  if (chosen && own) return all(value && chosen.label);
+  if (chosen) return ofChoice(name, chosen.label);
+  if (!value) return all(shows);
+  if (kind === "angle" && /\d$/.test(value)) return all(`${value}°`);
+  if (kind === "length") return all(value.replaceAll('"', "″").replaceAll("'", "′"));
+  return all(kind === "number" && unit ? `${value} ${unit}` : value);
+}
+
+/**
+ * "edging on both edges", and for what says no or yes "no back cleat", "back cleat".
+ * @param {string} name
+ * @param {string} label
+ */
+function ofChoice(name, label) {
+  if (NO.test(label)) return `no ${name}`;
+  return YES.test(label) ? name : `${name} ${inSentence(label.replace(ASIDE, ""))}`;
 }
 
 /**
@@ -32,12 +50,12 @@ export const isFilledIn = (value) =>
 const inSentence = (label) => (/^.[A-Z]/.test(label) ? label : label[0].toLowerCase() + label.slice(1));
 
 /**
- * What fields say now, in one line: "Thickness 3/4, rabbet –, 2 more".
+ * What fields say now, in one line: "Thickness 3/4, no back cleat, 2 more". What is blank says nothing.
  * @param {DrawnField[]} fields
  * @param {Record<string, Typed>} values
  */
 export function presently(fields, values) {
-  const parts = fields.map((field) => `${inSentence(field.label)} ${saidOf(field, values[field.key])}`);
+  const parts = present(fields.map((field) => saidOf(field, values[field.key])));
   let told = "";
   let left = parts.length;
   for (const part of parts) {

@@ -3,6 +3,7 @@ import { echoLine } from "./echo-line.js";
 import { fieldError } from "./field-error.js";
 import { fieldRow } from "./field-row.js";
 import { helpLine, helpOnFocus } from "./help-on-focus.js";
+import { blankText, helpOf } from "./left-blank.js";
 
 /** @import { DrawnField, FieldOptions, TextWidget, Told } from "../widget.d.ts" */
 
@@ -32,7 +33,7 @@ export function textField({ field, value, onInput, onFocus }) {
   /** @type {Told} */
   let latest = {};
   const echo = echoLine(`${id}-echo`);
-  const help = helpLine(field.help, `${id}-help`);
+  const help = helpLine(helpOf(field), `${id}-help`);
   const wrong = fieldError(`${id}-error`);
   const described = [echo.node, help, wrong.node].flatMap((each) => each?.id ?? []).join(" ");
   const input = inputOf(field, { id, described, value, onInput, onFocus, onLook: say });
@@ -88,7 +89,7 @@ function inputOf(field, { id, described, value, onInput, onFocus, onLook }) {
     spellcheck: "false",
     "data-keypad": isWords(field) ? null : field.kind,
     "aria-describedby": described,
-    placeholder: field.may_be_blank ? (field.blank_shows ?? "optional") : "",
+    placeholder: blankText(field),
     value,
     oninput: () => onInput(input.value),
     onfocus: () => {

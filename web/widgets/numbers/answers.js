@@ -8,7 +8,7 @@ import { unbroken } from "./unbroken.js";
 /** @import { Child, Shown } from "../widget.d.ts" */
 
 /** @param {string | undefined} text */
-const aside = (text) => (text ? element("span", { class: "aside" }, text) : null);
+const aside = (text) => (text ? element("span", { class: "aside" }, unbroken(text)) : null);
 
 /**
  * What was rounded away, the other unit system and the decimals: the small print of a length.
@@ -33,7 +33,7 @@ export function mainAnswer(value, drawnTape, acts) {
     told(value, "fraction-huge"),
     element("p", { class: "small-print" }, smallPrint(value)),
     element("div", { class: "answer-acts" }, acts),
-    drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, drawnTape.words)] : null,
+    drawnTape ? [tape(drawnTape), element("p", { class: "tape-words" }, unbroken(drawnTape.words))] : null,
   );
 }
 
@@ -95,5 +95,5 @@ export function otherAnswers(values) {
 export const working = (lines, source) =>
   fold("Show the math", [
     ...lines.map((line) => element("p", { class: "working-line" }, unbroken(line.text))),
-    element("p", { class: "source" }, source),
+    element("p", { class: "source" }, unbroken(source)),
   ]);

@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { unbroken } from "./unbroken.js";
 
 /** With more digits it is drawn smaller where it has to share its line. */
 const MOST_BESIDE = 4;
@@ -35,7 +36,7 @@ export function inColumns(value) {
  */
 function seen(value, className) {
   const { stack } = value;
-  const body = stack ? stacked(stack) : [value.brief ?? value.text];
+  const body = stack ? stacked(stack) : [unbroken(value.brief ?? value.text)];
   const width = stack ? drawn(stack).length : 0;
   const isBare = stack && !stack.whole && !stack.feet;
   const classes = [
@@ -78,8 +79,9 @@ function stacked({ sign, feet, whole, numerator, denominator, unit }) {
   if (sign) parts.push(sign);
   if (feet) parts.push(element("span", { class: "fraction-feet" }, `${feet}′`));
   if (whole) parts.push(element("span", { class: "fraction-whole" }, whole));
+  const tail = element("span", { class: "fraction-tail" });
   if (numerator) {
-    parts.push(
+    tail.append(
       element(
         "span",
         { class: "fraction-stack" },
@@ -88,6 +90,6 @@ function stacked({ sign, feet, whole, numerator, denominator, unit }) {
       ),
     );
   }
-  parts.push(element("span", { class: "fraction-unit" }, unit));
-  return parts;
+  tail.append(element("span", { class: "fraction-unit" }, unit));
+  return [...parts, tail];
 }

@@ -38,7 +38,7 @@ function summaryOf([first, ...rest]) {
   const { label, kind } = first;
   const number = first.brief ?? first.text;
   const told = kind === "lengths" ? `${label} (${first.items.length})` : isRow(first) ? `${label}: ${number}` : label;
-  return rest.length ? `${told}, ${rest.length} more` : told;
+  return unbroken(rest.length ? `${told}, ${rest.length} more` : told);
 }
 
 /**
@@ -87,5 +87,5 @@ const listOf = ({ items }) =>
 /** @param {Shown} value */
 function dropped(value) {
   if (value.direction === "exact" || !value.dropped_text) return null;
-  return element("span", { class: "dropped" }, value.dropped_text.replace(`, ${value.why}`, ""));
+  return element("span", { class: "dropped" }, unbroken(value.dropped_text.replace(`, ${value.why}`, "")));
 }

@@ -1,6 +1,7 @@
 import { element, present } from "../element.js";
 import { fraction } from "./fraction.js";
 import { tape } from "./tape.js";
+import { unbroken } from "./unbroken.js";
 
 /** @import { Read } from "../../python/contract.d.ts" */
 /** @import { Shown } from "../widget.d.ts" */
@@ -16,7 +17,7 @@ export const shortAnswer = ({ value, tape: drawn, finer }) =>
     { class: "main-answer" },
     fraction(value, "fraction-huge"),
     element("p", { class: "small-print" }, smallPrint(value, finer)),
-    drawn ? [tape(drawn, 0.5), element("p", { class: "tape-words" }, drawn.words)] : null,
+    drawn ? [tape(drawn, 0.5), element("p", { class: "tape-words" }, unbroken(drawn.words))] : null,
   );
 
 /**
@@ -26,5 +27,5 @@ export const shortAnswer = ({ value, tape: drawn, finer }) =>
 function smallPrint(value, finer) {
   const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
   const told = [dropped, finer, value.other, value.decimals].map((text) => text || null);
-  return present(told).map((text) => element("span", { class: "aside" }, text));
+  return present(told).map((text) => element("span", { class: "aside" }, unbroken(text)));
 }

@@ -1,5 +1,6 @@
 import { element, firstIn } from "../element.js";
 import { briefly } from "../numbers/fraction.js";
+import { unbroken } from "../numbers/unbroken.js";
 
 /** @import { Shown } from "../widget.d.ts" */
 
@@ -19,7 +20,8 @@ const LONG = new Set(["text", "lengths"]);
  * @param {(HTMLElement | null)[]} acts
  */
 export function keptLine({ id, name, value, verdict = "", summary, fault, mark }, acts) {
-  const under = (text, className) => (text ? element("span", { class: `entry-under ${className}` }, text) : null);
+  const under = (text, className) =>
+    text ? element("span", { class: `entry-under ${className}` }, unbroken(text)) : null;
   const isLong = value && LONG.has(value.kind);
   return element(
     "li",

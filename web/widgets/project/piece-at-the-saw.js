@@ -37,7 +37,7 @@ export function piece(each) {
         "div",
         { class: "piece-aside" },
         each.length_along ? element("p", { class: "piece-along" }, each.length_along) : null,
-        each.length.dropped_text ? element("p", {}, each.length.dropped_text) : null,
+        each.length.dropped_text ? element("p", {}, unbroken(each.length.dropped_text)) : null,
       ),
     ),
     element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),

@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 
 /** @import { CutGroup, End, Entry, Piece, PieceAt, View } from "../../python/contract.d.ts" */
@@ -94,7 +95,7 @@ const told = (entry) =>
       "div",
       {},
       element("p", { class: "shop-title" }, entry.name),
-      element("p", {}, entry.error ? entry.error.message : aside(entry)),
+      element("p", {}, unbroken(entry.error ? entry.error.message : aside(entry))),
     ),
   );
 
@@ -120,7 +121,7 @@ const length = (value) => element("strong", { class: "shop-length" }, brief(valu
  * On paper there is no small print: the text itself says that it was rounded, and which way.
  * @param {Shown} value
  */
-const brief = (value) => value.brief ?? value.text ?? "";
+const brief = (value) => unbroken(value.brief ?? value.text ?? "");
 
 /**
  * A thickness without a width must not be read as one.
