@@ -15,6 +15,10 @@ _SCREEN = 250
 _LETTER = 8.5
 """Pixels of a letter, on the safe side."""
 
+_GAP = 14
+"""Pixels between two texts of one row: a picture may be drawn smaller than it is here, its texts
+are not."""
+
 _ROWS = 4
 _ROW = 22
 _MOST_MARKS = 10
@@ -44,7 +48,7 @@ def stick(words, whole, runs, *, cuts=(), marks=(), dimensions=()):
     placed = _placed(marks, pixel)
     for x, text, row in placed:
         top = -(row + 1) * _ROW * pixel
-        shapes.append(line((x, high / 4), (x, top + _ROW * pixel / 3), "center"))
+        shapes.append(line((x, 0), (x, top + _ROW * pixel / 3), "center"))
         shapes.append(label((x, top), text, "name"))
     for row, (start, end, text, role) in enumerate(dimensions, 1):
         ends = (nearby(end), high), (nearby(start), high)
@@ -84,7 +88,7 @@ def _placed(marks, pixel):
     rows = [[] for _ in range(_ROWS)]
     for number in sorted(range(len(marks)), key=lambda each: each not in (0, len(marks) - 1)):
         place, text = marks[number]
-        x, half = nearby(place), len(text) * _LETTER * pixel / 2
+        x, half = nearby(place), (len(text) * _LETTER + _GAP) * pixel / 2
         for row in rows:
             if all(abs(x - other) >= half + taken for other, taken, _ in row):
                 row.append((x, half, text))
