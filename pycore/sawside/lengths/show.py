@@ -110,8 +110,8 @@ def degrees_text(degrees):
     return decimal_text(degrees, 4)
 
 
-def angle_text(degrees, places=1):
-    """An angle as it is set on a saw, to a tenth of a degree or to as many `places` as asked.
+def angle_text(degrees, places=2):
+    """An angle to a hundredth of a degree, everywhere in a question, or to as many `places`.
 
     ≈ says that it was rounded.
     """
@@ -133,5 +133,5 @@ _remembered_angle_text = lru_cache(maxsize=512)(_angle_text)
 
 def angle_equals(degrees):
     """The end of a line of working: " = 45°" or " ≈ 31.62°"."""
-    text = angle_text(degrees, 2)
+    text = angle_text(degrees)
     return f" {text}" if text.startswith("≈") else f" = {text}"

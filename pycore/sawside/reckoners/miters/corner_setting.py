@@ -42,8 +42,8 @@ def compute(given, show):
         working=(
             *worked,
             f"Miter: 90 − {degrees_text(between)} ÷ 2 = {degrees_text(setting)}",
-            f"As closely as you measured, the corner is between {angle_text(least, 2)} and "
-            f"{angle_text(most, 2)}",
+            f"As closely as you measured, the corner is between {angle_text(least)} and "
+            f"{angle_text(most)}",
         ),
         drawing=_drawing(between, setting, outside),
         cautions=SAW_CAUTIONS,
@@ -66,7 +66,7 @@ def _refuse_uncut(given, between):
 def _way(setting, outside):
     name, face = ("Outside", "away from") if outside else ("Inside", "against")
     return (
-        f"{name} corner: cut both pieces at {angle_text(setting, 2)}, mirror image; long points "
+        f"{name} corner: cut both pieces at {angle_text(setting)}, mirror image; long points "
         f"{face} the wall."
     )
 
