@@ -29,12 +29,15 @@ const states = (verdict, number) =>
     .some((before) => !/\d[ ./]?$/.test(before));
 
 /**
- * Whether a verdict tells a long list by its two ends.
+ * Whether a verdict has every number of a list in it, or both ends of a long one.
  * @param {string} verdict
  * @param {Length[]} items
  */
-const spans = (verdict, items) =>
-  items.length > MOST_ITEMS && [items[0], items[items.length - 1]].every(({ brief }) => states(verdict, bare(brief)));
+const tells = (verdict, items) =>
+  items.length > 0 &&
+  (items.length > MOST_ITEMS ? [items[0], items[items.length - 1]] : items).every(({ brief }) =>
+    states(verdict, bare(brief)),
+  );
 
 /** @param {string} number */
 const bare = (number) => number.replace("≈ ", "");
@@ -47,6 +50,6 @@ const bare = (number) => number.replace("≈ ", "");
 export function headline({ answers: [main], verdict }) {
   const text =
     main.kind === "lengths" ? inOneLine(main.items) : "brief" in main ? main.brief : firstSentence(main.text);
-  const says = states(verdict, bare(text)) || (main.kind === "lengths" && spans(verdict, main.items));
+  const says = main.kind === "lengths" ? tells(verdict, main.items) : states(verdict, bare(text));
   return says ? { lead: "", text: verdict } : { lead: verdict || main.label, text };
 }

@@ -150,7 +150,7 @@ def test_the_fewest_holes_reach_from_the_lowest_shelf_to_the_highest():
 
 
 def test_the_verdict_says_where_all_holes_are_and_how_many_a_fixed_shelf_takes():
-    """Worked by hand: 8 + 24 × 1 1/4 is 38; 20 1/2 and 21 3/4 lie within 1/2 of 20 7/8 to 21 5/8."""
+    """Worked by hand: 8 + 24 × 1 1/4 is 38; two lie within 1/2 of 20 7/8 to 21 5/8."""
     side = {"side": "44 1/2", "depth": "14 1/2", "first": "8", "last": "38", "pitch": "5/4"}
     assert reckon(KEY, **side)["verdict"] == "25 holes per row, every 1 1/4″ from 8″ to 38″"
     said = reckon(KEY, **side, keep=[{"low": "20 7/8 in", "thick": "3/4 in"}])
