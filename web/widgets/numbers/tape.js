@@ -4,10 +4,10 @@ import { svgElement } from "../element.js";
 
 const WIDTH = 344;
 const MARGIN = 20;
-const HEIGHT = 72;
+const HEIGHT = 66;
 /** The edge of the tape: the arrow stands above it, so that each number stands at its own tick. */
-const EDGE = 13;
-const TALLEST = 34;
+const EDGE = 12;
+const TALLEST = 30;
 const HALF_DIGIT = 6.5;
 
 /**
@@ -48,7 +48,7 @@ export function tape(drawn, part = 1) {
     ticks,
     labels,
     svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: EDGE, y2: EDGE + TALLEST + 2 }),
-    svgElement("path", { class: "tape-arrow", d: `M${at} ${EDGE} l7 -13 h-14 z` }),
+    svgElement("path", { class: "tape-arrow", d: `M${at} ${EDGE} l7 -12 h-14 z` }),
   );
 }
 
