@@ -9,7 +9,7 @@ export interface Again {
   said: string;
 }
 
-/** Degrees to a tenth in `text`, to a hundredth in `hundredth`. */
+/** Degrees to a hundredth, in `text` as in `hundredth`. */
 export interface Angle {
   key: string;
   label: string;
@@ -410,6 +410,7 @@ export interface Length {
   words: string;
   other: string;
   decimals: string;
+  in_decimals: string;
   plain: string;
   exact_plain: string | null;
 }

@@ -119,5 +119,8 @@ export interface Action {
 /** A value of any kind, with what some kinds have. */
 export type Shown = (Value | Fine) &
   Partial<
-    Pick<Length, "brief" | "why" | "way" | "direction" | "words" | "stack" | "other" | "decimals" | "dropped_text">
+    Pick<
+      Length,
+      "brief" | "why" | "way" | "direction" | "words" | "stack" | "other" | "decimals" | "in_decimals" | "dropped_text"
+    >
   >;

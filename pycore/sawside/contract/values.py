@@ -44,12 +44,13 @@ class Length(TypedDict):
     words: str
     other: str
     decimals: str
+    in_decimals: str
     plain: str
     exact_plain: str | None
 
 
 class Angle(TypedDict):
-    """Degrees to a tenth in `text`, to a hundredth in `hundredth`."""
+    """Degrees to a hundredth, in `text` as in `hundredth`."""
 
     key: str
     label: str

@@ -15,6 +15,15 @@ _SCREEN = 250
 _LETTER = 8.5
 """Pixels of a letter, on the safe side."""
 
+_EDGE = 39
+"""Pixels left free at both ends of the stick."""
+
+_LARGER = 1.3
+"""How much wider a text may come out than it is here, as a picture may be drawn smaller."""
+
+_GAP = 14
+"""Pixels between two texts of one row."""
+
 _ROWS = 4
 _ROW = 22
 _MOST_MARKS = 10
@@ -41,16 +50,16 @@ def stick(words, whole, runs, *, cuts=(), marks=(), dimensions=()):
     shapes += [
         line((x, -high / 8), (x, high * 9 / 8), "cut") for x in _apart(cuts, _CLOSEST * pixel)
     ]
-    placed = _placed(marks, pixel)
-    for x, text, row in placed:
+    placed = _placed(marks, pixel, nearby(whole))
+    for x, middle, text, row in placed:
         top = -(row + 1) * _ROW * pixel
-        shapes.append(line((x, high / 4), (x, top + _ROW * pixel / 3), "center"))
-        shapes.append(label((x, top), text, "name"))
+        shapes.append(line((x, 0), (x, top + _ROW * pixel / 3), "center"))
+        shapes.append(label((middle, top), text, "name"))
     for row, (start, end, text, role) in enumerate(dimensions, 1):
         ends = (nearby(end), high), (nearby(start), high)
         shapes.append(dimension(*ends, 28 * row * pixel, text, role))
-    rows = max((row for _, _, row in placed), default=0) + 1
-    edge = 39 * pixel
+    rows = max((row for *_, row in placed), default=0) + 1
+    edge = _EDGE * pixel
     bottom = high + (28 * len(dimensions) + 18) * pixel
     box = (-edge, -(rows * _ROW + 14) * pixel, nearby(whole) + edge, bottom)
     return drawing(words, box, shapes)
@@ -75,8 +84,9 @@ def _apart(places, least):
     return xs
 
 
-def _placed(marks, pixel):
-    """(place, text, row) of the marks that have room: the first and the last before the others."""
+def _placed(marks, pixel, whole):
+    """(place, middle of the text, text, row) of the marks that have room: the first and the last
+    before the others. No text reaches past the picture's edge."""
     marks = list(marks)
     if len(marks) > _MOST_MARKS:
         last = len(marks) - 1
@@ -84,9 +94,13 @@ def _placed(marks, pixel):
     rows = [[] for _ in range(_ROWS)]
     for number in sorted(range(len(marks)), key=lambda each: each not in (0, len(marks) - 1)):
         place, text = marks[number]
-        x, half = nearby(place), len(text) * _LETTER * pixel / 2
+        x, half = nearby(place), (len(text) * _LETTER + _GAP) * pixel / 2
+        room = max(_EDGE * pixel + whole / 2 - half * _LARGER, 0)
+        middle = min(max(x, whole / 2 - room), whole / 2 + room)
         for row in rows:
-            if all(abs(x - other) >= half + taken for other, taken, _ in row):
-                row.append((x, half, text))
+            if all(abs(middle - other) >= half + taken for _, other, taken, _ in row):
+                row.append((x, middle, half, text))
                 break
-    return [(x, text, row) for row, placed in enumerate(rows) for x, _, text in placed]
+    return [
+        (x, middle, text, row) for row, placed in enumerate(rows) for x, middle, _, text in placed
+    ]

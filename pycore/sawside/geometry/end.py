@@ -10,6 +10,9 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import Any, NamedTuple
 
+KEPT_PLACES = 1
+"""Decimals of an angle in a code: pieces that were cut have kept it so."""
+
 BETWEEN = "; "
 """What stands between the two ends of a piece, in code and in words."""
 

@@ -248,9 +248,21 @@ def length_value(key, label, rounded, display):
         "words": mark_in_words(rounded, display),
         "other": other_text(rounded.exact, display),
         "decimals": decimal_text(rounded.exact * (1 / _MM) if display == "mm" else rounded.exact),
+        "in_decimals": _in_decimals(rounded.exact, display),
         "plain": _plain(text),
         "exact_plain": f'{mixed_text(rounded.exact)}"'.replace(MINUS, "-") if rational else None,
     }
+
+
+def _in_decimals(exact, display):
+    """A length in decimals with its unit, as small print has it: "7.225″", "≈ 8.0515″"."""
+    number, places, unit = (exact * (1 / _MM), 3, " mm") if display == "mm" else (exact, 4, "″")
+    whole = decimal_text(number)
+    if not whole.endswith("…"):
+        return f"{whole}{unit}"
+    steps, _ = settle(number * 10**places, round)
+    text = decimal_text(Fraction(steps, 10**places), places) if steps else whole.rstrip("…")
+    return f"≈ {text}{unit}"
 
 
 def _dropped_about(rounded):

@@ -110,22 +110,14 @@ def degrees_text(degrees):
     return decimal_text(degrees, 4)
 
 
-def angle_text(degrees, places=1):
-    """An angle as it is set on a saw, to a tenth of a degree or to as many `places` as asked.
+def angle_text(degrees, places=2):
+    """An angle to a hundredth of a degree, everywhere in a question, or to as many `places`.
 
     ≈ says that it was rounded.
     """
     if isinstance(degrees, Real):
         return _angle_text(degrees, places)
     return _remembered_angle_text(degrees, places)
-
-
-def saw_text(degrees):
-    """An angle as it is answered: to a hundredth of a degree where that is all of it or it is a
-    small one, such as an error, else to a tenth."""
-    hundredth = angle_text(degrees, 2)
-    finest = abs(degrees) < 1 or not hundredth.startswith("≈")
-    return hundredth if finest else angle_text(degrees)
 
 
 def _angle_text(degrees, places):
@@ -141,5 +133,5 @@ _remembered_angle_text = lru_cache(maxsize=512)(_angle_text)
 
 def angle_equals(degrees):
     """The end of a line of working: " = 45°" or " ≈ 31.62°"."""
-    text = angle_text(degrees, 2)
+    text = angle_text(degrees)
     return f" {text}" if text.startswith("≈") else f" = {text}"

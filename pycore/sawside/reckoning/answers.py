@@ -8,7 +8,7 @@ from sawside.errors import Refusal
 from sawside.lengths.display import MINUS, decimal_text, is_written, length_value, rational_text
 from sawside.lengths.marks import exact_of
 from sawside.lengths.real import Real, settle, sign
-from sawside.lengths.show import Show, angle_text, saw_text
+from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
 from sawside.reckoning.past_the_saw import step_past
@@ -76,21 +76,20 @@ def _lengths_told(key, label, values, show, must):
 
 
 def _angle_told(key, label, degrees, _show):
-    """An angle as a saw shows it: to a hundredth of a degree where that is all of it, or a tenth.
+    """An angle to a hundredth of a degree; an irrational one has no exact text.
 
-    A small one, such as an error, is told by its hundredth alone; an irrational one has no exact
-    text. What is said to be dropped is the hundredth behind a tenth, or how far a hundredth is off.
+    How far it is off is said of a small one, such as an error: no saw shows it of another.
     """
-    hundredth, text = angle_text(degrees, 2), saw_text(degrees)
+    text = angle_text(degrees)
     return {
         "key": key,
         "label": label,
         "kind": "angle",
         "exact": rational_text(degrees) if is_written(degrees) else None,
         "text": text,
-        "hundredth": hundredth,
+        "hundredth": text,
         "words": f"{_in_words(_number_of(text))} degrees",
-        "dropped_text": _angle_off(degrees, text) if text == hundredth else hundredth,
+        "dropped_text": _angle_off(degrees, text) if abs(degrees) < 1 else "",
     }
 
 

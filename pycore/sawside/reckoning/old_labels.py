@@ -193,6 +193,7 @@ shelf_strength.span Longest span
 shelf_strength.strip_height Strip's height
 shelf_strength.thickness Thinnest board
 shelves_on_a_hole_grid.holes Hole of each shelf, from the inside bottom
+shelves_on_a_hole_grid.holes Shelf holes, from the inside bottom
 shelves_on_a_hole_grid.marks Marks of the shelves
 shelves_on_a_hole_grid.moved Farthest that a shelf moved to its hole
 shelves_on_a_hole_grid.holes_needed Holes that a row has room for

@@ -86,7 +86,7 @@ def _in_reach(turned):
 
 
 def _degrees(angle):
-    return angle_text(angle, 2)
+    return angle_text(angle)
 
 
 def _caution(set_up):

@@ -45,16 +45,8 @@ def _tape(first, found, show):
 
 
 def _verdict(declared, answers):
-    """The question's own verdict with its numbers; "" where this case lacks one of them.
-
-    An angle is as the saw's scale has it; that it was rounded is said beside the number.
-    """
+    """The question's own verdict with its numbers; "" where this case lacks one of them."""
     texts = {answer["key"]: answer.get("brief", answer["text"]) for answer in answers}
-    texts |= {
-        answer["key"]: answer["text"].removeprefix("≈ ")
-        for answer in answers
-        if answer["kind"] == "angle"
-    }
     try:
         return declared.format_map(texts)
     except KeyError:

@@ -63,7 +63,8 @@ def test_a_number_that_equals_one_told_beside_it_still_stands_in_the_bar(questio
     type_into(page, "Angle", "45")
     bar = page.locator(f"{BAR} .main-answer")
     bar.get_by_text("twelve inches").wait_for()
-    assert bar.locator(".bar-lead").inner_text().replace("\xa0", " ") == "Rise (on a run of 12″)"
+    lead = bar.locator(".bar-lead").inner_text().replace("\xa0", " ")
+    assert lead == "Rise (on a run of 12″; sets 45° exactly)"
 
 
 def test_a_field_stays_where_it_is_on_the_screen_when_the_drawing_appears(question):

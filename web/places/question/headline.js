@@ -29,13 +29,27 @@ const states = (verdict, number) =>
     .some((before) => !/\d[ ./]?$/.test(before));
 
 /**
+ * Whether a verdict has every number of a list in it, or both ends of a long one.
+ * @param {string} verdict
+ * @param {Length[]} items
+ */
+const tells = (verdict, items) =>
+  items.length > 0 &&
+  (items.length > MOST_ITEMS ? [items[0], items[items.length - 1]] : items).every(({ brief }) =>
+    states(verdict, bare(brief)),
+  );
+
+/** @param {string} number */
+const bare = (number) => number.replace("≈ ", "");
+
+/**
  * An answer in two lines: what leads (the verdict in shop words, or else what the number is), and the number. A verdict
- * that has the number in it stands alone.
+ * that has the number in it, or both ends of a long list, stands alone.
  * @param {Reckoning} answer
  */
 export function headline({ answers: [main], verdict }) {
   const text =
     main.kind === "lengths" ? inOneLine(main.items) : "brief" in main ? main.brief : firstSentence(main.text);
-  const number = text.replace("≈ ", "");
-  return states(verdict, number) ? { lead: "", text: verdict } : { lead: verdict || main.label, text };
+  const says = main.kind === "lengths" ? tells(verdict, main.items) : states(verdict, bare(text));
+  return says ? { lead: "", text: verdict } : { lead: verdict || main.label, text };
 }

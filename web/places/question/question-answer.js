@@ -1,7 +1,7 @@
 import { element, present } from "../../widgets/element.js";
 import { smallPrint, working } from "../../widgets/numbers/answers.js";
 import { cautions } from "../../widgets/numbers/cautions.js";
-import { askedList, moreAnswers } from "../../widgets/numbers/more-answers.js";
+import { askedList, isFolded, moreAnswers } from "../../widgets/numbers/more-answers.js";
 import { tape } from "../../widgets/numbers/tape.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { stillNeeded } from "../forms/field-errors.js";
@@ -33,13 +33,14 @@ export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, 
   ]);
 
 /**
- * What its number is, where the bar has the verdict, and what was rounded away; nothing for a count, which has neither.
+ * What its number is, where the bar has the verdict, and what was rounded away; nothing for a count, which has neither,
+ * and for a list behind a line of its own, which says what it is.
  * @param {Shown} main
  * @param {string} verdict
  */
 function smallPrintOf(main, verdict) {
   const print = present(smallPrint(main));
-  const hasMore = print.length > 0 || main.kind === "text" || main.kind === "lengths";
+  const hasMore = print.length > 0 || main.kind === "text" || (main.kind === "lengths" && !isFolded(main));
   return hasMore ? element("p", { class: "small-print" }, verdict ? named(main.label) : null, print) : null;
 }
 

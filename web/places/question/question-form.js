@@ -3,10 +3,16 @@ import { fromProject } from "../forms/from-project.js";
 import { offering } from "../forms/question-fields.js";
 
 /** @import { Line, Reckoner } from "../../python/contract.d.ts" */
-/** @import { Peek, Typed } from "../../widgets/widget.d.ts" */
+/** @import { DrawnField, Peek, Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /** @typedef {{unit: string, peek(focused: string): Peek, whenDone(): void}} Opening what the keypad gets */
+
+/**
+ * There is nothing to choose where the person has no tape of their own.
+ * @param {DrawnField} field
+ */
+const isToChoose = ({ choices_from: own, choices = [] }) => own !== "tapes" || choices.length > 1;
 
 /**
  * The fields of a question; `opening()` is what the keypad gets for the one that is touched, besides what the field itself
@@ -21,7 +27,9 @@ export function questionForm(app, { declared, entry, onInput, opening }) {
     unit: entry?.unit ?? app.project.unit(),
   };
   const drawn = form({
-    fields: declared.fields.map((field) => offering(field, here)),
+    fields: declared.fields
+      .map((field) => offering(field, here))
+      .filter((field) => isToChoose(field) || entry?.values[field.key]),
     values: entry?.values ?? {},
     onInput,
     onFocus(input, field) {

@@ -16,7 +16,7 @@ const aside = (text) => (text ? element("span", { class: "aside" }, unbroken(tex
  */
 export function smallPrint(value) {
   const dropped = value.kind === "length" ? value.dropped_text || "exact" : value.dropped_text;
-  return [aside(dropped), aside(value.other), aside(value.decimals)];
+  return [aside(dropped), aside(value.other), aside(value.in_decimals)];
 }
 
 /**

@@ -26,12 +26,14 @@ export function moreAnswers(values) {
   return fold(summaryOf(values), present([rows.length ? rowsOf(rows) : null, ...others.flatMap(longer)]));
 }
 
+/** @param {Lengths} value */
+export const isFolded = ({ items }) => items.length > SHORT_LIST;
+
 /**
  * A list that was asked for: it stands open where it is short.
  * @param {Lengths} value
  */
-export const askedList = (value) =>
-  value.items.length > SHORT_LIST ? fold(summaryOf([value]), listOf(value)) : listOf(value);
+export const askedList = (value) => (isFolded(value) ? fold(summaryOf([value]), listOf(value)) : listOf(value));
 
 /** @param {Shown[]} values */
 function summaryOf([first, ...rest]) {

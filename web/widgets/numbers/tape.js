@@ -3,11 +3,12 @@ import { svgElement } from "../element.js";
 /** @import { Tape } from "../../python/contract.d.ts" */
 
 const WIDTH = 344;
-const MARGIN = 14;
+const MARGIN = 20;
 const HEIGHT = 66;
-const TALLEST = 40;
+/** The edge of the tape: the arrow stands above it, so that each number stands at its own tick. */
+const EDGE = 12;
+const TALLEST = 30;
 const HALF_DIGIT = 6.5;
-const ARROW = 10;
 
 /**
  * A stretch of tape around a value, with the mark to look for. The core says where the ticks are.
@@ -25,34 +26,29 @@ export function tape(drawn, part = 1) {
       class: "tape-tick",
       x1: x(tick.at),
       x2: x(tick.at),
-      y1: 0,
-      y2: 10 + tick.size * (TALLEST - 10),
+      y1: EDGE,
+      y2: EDGE + 8 + tick.size * (TALLEST - 8),
     }),
   );
   const at = x(drawn.at);
-  /** Where a number stands whole: within the stretch, and beside the arrow. */
-  const middle = (tick) => {
-    const half = tick.label.length * HALF_DIGIT;
-    const away = half + ARROW;
-    const inside = Math.min(width - half, Math.max(half, x(tick.at)));
-    if (Math.abs(inside - at) >= away) return inside;
-    return tick.at > drawn.at || at - away < half ? at + away : at - away;
-  };
+  /** Only a number that is whole within the stretch is shown. */
+  const isWhole = ({ label, x }) => x >= label.length * HALF_DIGIT && x <= width - label.length * HALF_DIGIT;
   const labels = apart(
     seen
       .filter((tick) => tick.label)
-      .map((tick) => ({ label: tick.label ?? "", x: middle(tick), away: Math.abs(tick.at - drawn.at) })),
+      .map((tick) => ({ label: tick.label ?? "", x: x(tick.at), away: Math.abs(tick.at - drawn.at) }))
+      .filter(isWhole),
   ).map(({ label, x }) =>
     svgElement("text", { class: "tape-label", x, y: HEIGHT - 6, "text-anchor": "middle" }, label),
   );
   return svgElement(
     "svg",
     { class: "tape", viewBox: `0 0 ${width} ${HEIGHT}`, role: "img", "aria-label": `On the tape: ${drawn.words}` },
-    svgElement("line", { class: "tape-edge", x1: 0, x2: width, y1: 0, y2: 0 }),
+    svgElement("line", { class: "tape-edge", x1: 0, x2: width, y1: EDGE, y2: EDGE }),
     ticks,
     labels,
-    svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: 0, y2: TALLEST + 6 }),
-    svgElement("path", { class: "tape-arrow", d: `M${at} ${TALLEST + 4} l8 16 h-16 z` }),
+    svgElement("line", { class: "tape-mark", x1: at, x2: at, y1: EDGE, y2: EDGE + TALLEST + 2 }),
+    svgElement("path", { class: "tape-arrow", d: `M${at} ${EDGE} l7 -12 h-14 z` }),
   );
 }
 

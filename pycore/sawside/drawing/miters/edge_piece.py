@@ -37,7 +37,7 @@ class EdgeCut:
         if sign(self.degrees) == 0:
             square = End("square", self.setting)
             return "square" if self.setting == "0°" else f"{square.cut}, {square.angle}"
-        return f"{angle_text(abs(self.degrees), 2)}, saw swung {self.swung(side)}"
+        return f"{angle_text(abs(self.degrees))}, saw swung {self.swung(side)}"
 
     def swung(self, side):
         """Which way the front of the saw is swung for it, at the "left" or "right" end."""
@@ -72,7 +72,7 @@ def edge_piece(show, name, thickness, back, cuts, *, note=None):
     if note:
         shapes.append(label((seen.middle, low + 8 * pixel), note))
         words, low = f"{words} {note}.", low + 24 * pixel
-    return drawing(words, (left_edge, -52 * pixel, right_edge, low), shapes)
+    return drawing(words, (left_edge, -64 * pixel, right_edge, low), shapes)
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,6 +145,7 @@ def _wood(seen):
     """The fence, the piece against it, and where the saw goes."""
     return [
         rectangle(seen.start, -_FENCE * seen.pixel, seen.stop, 0, "hatch"),
+        label((seen.start + 2 * seen.pixel, -22 * seen.pixel), "fence", "note", "start"),
         *_stock(seen),
         *(_blade(*end[-2:], 14 * seen.pixel) for end in seen.ends),
     ]
@@ -172,9 +173,9 @@ def _dimensions(seen, back, lengths):
     pixel, (left, right) = seen.pixel, seen.ends
     (of_back, back_role), (of_face, face_role), *tips = lengths
     if sign(back) > 0:
-        yield dimension(left[0], right[0], 32 * pixel, of_back, back_role)
+        yield dimension(left[0], right[0], 44 * pixel, of_back, back_role)
     else:
-        yield label((seen.middle, -32 * pixel), of_back, "note")
+        yield label((seen.middle, -44 * pixel), of_back, "note")
     yield dimension(right[-1], left[-1], 34 * pixel, of_face, face_role)
     for text, role in tips:
         ends = (seen.stop, seen.thick), (seen.start, seen.thick)

@@ -33,14 +33,14 @@ def rectangle_drawing(words, inside, widths, texts, angles):
     dimensions = [
         dimension(outer[0], outer[1], 26 * pixel, texts[0], "answer"),
         dimension(outer[3], outer[0], 50 * pixel, texts[1], "answer"),
-        dimension(inner[3], inner[2], 18 * pixel, texts[2], "answer"),
+        dimension(inner[3], inner[2], -bottom - 22 * pixel, texts[2], "answer"),
         dimension(inner[2], inner[1], 46 * pixel, texts[3], "answer"),
     ]
     notes = [
-        label((wide / 2, low + 18 * pixel), f"top miter {angles[0]}", "note"),
-        label((wide / 2, low + 38 * pixel), f"side miter {angles[1]}", "note"),
+        label((wide / 2, low + 44 * pixel), f"top miter {angles[0]}", "note"),
+        label((wide / 2, low + 64 * pixel), f"side miter {angles[1]}", "note"),
     ]
-    box = (-side - 104 * pixel, -top - 40 * pixel, right + 16 * pixel, low + 50 * pixel)
+    box = (-side - 104 * pixel, -top - 40 * pixel, right + 16 * pixel, low + 76 * pixel)
     return drawing(words, box, [*_ring(inner, outer), *dimensions, *notes])
 
 

@@ -71,7 +71,7 @@ def _angles(path, run, whole):
     """The corners that aren't square, and which are coped, beside them: in the room, or in what is
     wrapped."""
     for number, corner in enumerate(run.corners):
-        told = [] if corner.degrees == 90 else [angle_text(corner.degrees, 2)]
+        told = [] if corner.degrees == 90 else [angle_text(corner.degrees)]
         told += ["cope"] if corner.is_coped else []
         if told:
             place = path.offset(whole + 16 if corner.turn == "inside" else -16)[number][1]
@@ -131,7 +131,7 @@ def _outermost(show, run, path, whole, base, outermost):
 def _words(show, run, pieces):
     layers = max(piece.layer for piece in pieces)
     corners = ", ".join(
-        f"{corner.turn} {angle_text(corner.degrees, 2)}{', coped' if corner.is_coped else ''}"
+        f"{corner.turn} {angle_text(corner.degrees)}{', coped' if corner.is_coped else ''}"
         for corner in run.corners
     )
     runs = ", ".join(

@@ -31,7 +31,7 @@ def scarf_run(show, given, joints, scarf):
     shapes.append(dimension((_MARGIN, 0), (_WIDE - _MARGIN, 0), 18, text, "given"))
     top = _BAR + 22 * len(shown) + 66
     shapes += _joint(show, given, scarf, top)
-    return drawing(_words(show, given, joints, scarf), (0, -38, _WIDE, top + 152), shapes)
+    return drawing(_words(show, given, joints, scarf), (0, -38, _WIDE, top + 166), shapes)
 
 
 def _words(show, given, joints, scarf):
@@ -39,7 +39,7 @@ def _words(show, given, joints, scarf):
     return (
         f"A run of {show.brief(given.run)} seen from above, face at the bottom, with "
         f"{len(joints)} {'joint' if len(joints) == 1 else 'joints'}, measured from the left end to "
-        f"the center: {places}. Below, one joint: at {angle_text(scarf.degrees, 2)} from square it "
+        f"the center: {places}. Below, one joint: at {angle_text(scarf.degrees)} from square it "
         f"overlaps by {show.brief(scarf.overlap)}, and its face is {show.brief(scarf.face)} long. "
         "The right piece laps the left one."
     )
@@ -56,13 +56,15 @@ def _joint(show, given, scarf, top):
     left = [(near, top), (high - gap, top), (low - gap, foot), (near, foot)]
     right = [(high + gap, top), (far, top), (far, foot), (low + gap, foot)]
     overlap, face = f"overlap {show.brief(scarf.overlap)}", f"cut face {show.brief(scarf.face)}"
-    thickness, setting = f"thickness {show.brief(given.thickness)}", angle_text(scarf.degrees, 2)
+    thickness, setting = f"thickness {show.brief(given.thickness)}", angle_text(scarf.degrees)
     return [
         polygon(left),
         polygon(right),
         dimension((low, top), (high, top), 18, overlap, "answer"),
         label((near + 4, foot + 20), thickness, "note", "start"),
         label((far - 4, foot + 20), setting, "note", "end"),
-        label((middle, foot + 46), face, "name"),
-        label((middle, foot + 70), "right piece laps the left", "note"),
+        label((middle, foot + 52), face, "name"),
+        label((near + 6, top + 16), "wall side", "note", "start"),
+        label((far - 6, foot - 14), "face side", "note", "end"),
+        label((middle, foot + 82), "right piece laps the left", "note"),
     ]

@@ -18,6 +18,7 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
     span = max(board * 1.14, high * 1.6, out * 1.45, thick * 4)
     pixel = span / _SCREEN
     cut = wide + clean
+    finished = [f"{show.brief(each)}{' planed' if given.clean_up else ''}" for each in widths]
     x0 = (span - board) / 2 + 4 * pixel
     shapes = [
         rectangle(x0 - 12 * pixel, -14 * pixel, x0, thick, "hatch"),
@@ -25,15 +26,9 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
         rectangle(x0 + cut + kerf + clean, 0, x0 + board, thick),
         rectangle(x0 + wide, 0, x0 + cut + kerf + clean, thick, "waste"),
         line((x0 + cut, -18 * pixel), (x0 + cut, thick + 18 * pixel), "cut"),
-        dimension((x0, 0), (x0 + cut, 0), 42 * pixel, f"rip {show.brief(setting)}", "answer"),
-        dimension((x0 + wide, thick), (x0, thick), 30 * pixel, show.brief(widths[0]), "answer"),
-        dimension(
-            (x0 + board, thick),
-            (x0 + board - narrow, thick),
-            30 * pixel,
-            show.brief(widths[1]),
-            "answer",
-        ),
+        dimension((x0, 0), (x0 + cut, 0), 48 * pixel, f"rip {show.brief(setting)}", "answer"),
+        dimension((x0 + wide, thick), (x0, thick), 30 * pixel, finished[0], "answer"),
+        dimension((x0 + board - narrow, 0), (x0 + board, 0), 16 * pixel, finished[1], "answer"),
     ]
     top = thick + 78 * pixel
     shapes += _together(show, given.laid, (wide, narrow, thick), together, top, span, pixel)
@@ -47,7 +42,7 @@ def two_strips_drawing(show, thickness, widths, given, setting, together):
         f"{show.brief(widths[0])} and {show.brief(widths[1])}. Below, the strips assembled "
         f"{laid}: {show.brief(together[0])} high, {show.brief(together[1])} out from the case."
     )
-    return drawing(words, (0, -66 * pixel, span, top + high + 66 * pixel), shapes)
+    return drawing(words, (0, -72 * pixel, span, top + high + 66 * pixel), shapes)
 
 
 def _together(show, laid, sizes, together, top, span, pixel):

@@ -20,13 +20,22 @@ _ROOM_OF_A_DIMENSION = 6
 
 @lazy
 def case_from_the_front(
-    show, shelving, *, words, openings=(), fixed=(), goods=(), answer="opening", field=None
+    show,
+    shelving,
+    *,
+    words,
+    openings=(),
+    fixed=(),
+    goods=(),
+    answer="opening",
+    field=None,
+    marked="marks",
 ):
     """The drawing. `openings` are the texts told inside, from the bottom up; () for none.
 
     `fixed` are the numbers (from 0) of shelves that were given their place, `goods` the heights of
     what goes into each opening. `answer` is "height" where the height was asked for, `field` the
-    key of the field that asked for it otherwise.
+    key of the field that asked for it otherwise. `marked` says what the figures at the right are.
     """
     case = shelving.case
     high = nearby(case.inside)
@@ -60,7 +69,7 @@ def case_from_the_front(
         )
     )
     margin, low = high / 25, max(-floor, 0)
-    origin = f"marks from the {ORIGINS[shelving.origin].lower()}"
+    origin = f"{marked} from the {ORIGINS[shelving.origin].lower()}"
     shapes.append(label((wide / 2, low + high / 12), origin, "note"))
     box = (-high * 38 / 100, -high - top - margin, wide + high * 3 / 10, low + high / 8)
     return drawing(words, box, shapes)

@@ -37,14 +37,16 @@ def cleats_under_shelf(show, given, long, screws):
     ]
     if given.back == "yes":
         shapes.append(rectangle(depth - nearby(given.thickness), thick, depth, foot, "waste"))
+        named = (depth, foot + 80 * pixel), "dashed: back cleat"
+        shapes.append(label(*named, "note", "end"))
     count = f"{len(screws)} {'screw' if len(screws) == 1 else 'screws'}"
     behind = " A back cleat runs behind it." if given.back == "yes" else ""
     words = (
         f"A shelf {show.brief(given.depth)} deep on a side cleat {show.brief(long)} long, set back "
         f"{show.brief(given.setback)} from the front, with {count} along it.{behind}"
     )
-    edge = _MARGIN * pixel
-    return drawing(words, (-edge, -40 * pixel, depth + edge, foot + 68 * pixel), shapes)
+    edge, low = _MARGIN * pixel, foot + (90 if given.back == "yes" else 68) * pixel
+    return drawing(words, (-edge, -40 * pixel, depth + edge, low), shapes)
 
 
 def _screw(x, y, dot):

@@ -16,7 +16,6 @@ from sawside.reckoning.answers import length_told, told
 from sawside.reckoning.links import difference
 
 _DIFFERENCE = "difference", "Difference"
-_HUNDREDTHS = 2
 
 
 def first_apart(old, new):
@@ -25,8 +24,6 @@ def first_apart(old, new):
     same = before["key"] == after["key"] and before["kind"] == after["kind"]
     if not same or not are_alike(before, after):
         return before, after
-    if after["kind"] == "angle":
-        return tuple(each | {"text": each["hundredth"]} for each in (before, after))
     if after["kind"] != "length":
         return before, after
     was, now, show = _first_values(old, new)
@@ -143,7 +140,7 @@ def _lengths(values, show):
 
 
 def _angle(value, _show):
-    return angle_text(exact_of(value), _HUNDREDTHS)
+    return angle_text(exact_of(value))
 
 
 _FINE = {"length": _length, "lengths": _lengths, "angle": _angle}

@@ -88,13 +88,13 @@ def _drawing(show, given, face, edge, width):
         dimension((right, top), foot, 40, show.brief(edge), _role(given, "edge")),
         label((left + 8, (top + low) / 2), f"chamfer {show.brief(width)}", "name", "start"),
         arc(corner, min(across, deep) * 0.6, 0, float(given.angle), ""),
-        label((left + 8, (top + low) / 2 + 22), angle_text(given.angle, 2), "note", "start"),
+        label((left + 8, (top + low) / 2 + 22), angle_text(given.angle), "note", "start"),
         label((left, top - 14), "face", "note", "start"),
     ]
     words = (
         f"The corner of a board seen at its end, face up. The chamfer starts {show.brief(face)} "
         f"from the edge, ends {show.brief(edge)} below the face, and is {show.brief(width)} wide, "
-        f"{angle_text(given.angle, 2)} from the face."
+        f"{angle_text(given.angle)} from the face."
     )
     return drawing(words, (0, 0, _WIDE, low + 16), shapes)
 
@@ -145,6 +145,6 @@ RECKONER = Reckoner(
     ),
     source="Width = setback ÷ cos(angle), depth = setback × tan(angle): plane trigonometry.",
     compute=compute,
-    verdict="Chamfer width ({face} in, {edge} down)",
+    verdict="Chamfer width ({face} on the face, {edge} on the edge)",
     example={"known": "face", "measure": "3/8", "angle": "45", "thickness": "3/4"},
 )

@@ -11,7 +11,7 @@ from sawside.drawing.miters.corner import joint
 from sawside.errors import Refusal
 from sawside.geometry.corner import corner_of_slope, corner_of_three, corner_within
 from sawside.geometry.miter import half_corner
-from sawside.lengths.show import angle_equals, angle_text, degrees_text, saw_text
+from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.fields import angle, choice, length
 from sawside.reckoners.miters.shared.corner_field import WHOLE, corner_field, past_lines
@@ -42,8 +42,8 @@ def compute(given, show):
         working=(
             *worked,
             f"Miter: 90 − {degrees_text(between)} ÷ 2 = {degrees_text(setting)}",
-            f"As closely as you measured, the corner is between {angle_text(least, 2)} and "
-            f"{angle_text(most, 2)}",
+            f"As closely as you measured, the corner is between {angle_text(least)} and "
+            f"{angle_text(most)}",
         ),
         drawing=_drawing(between, setting, outside),
         cautions=SAW_CAUTIONS,
@@ -57,7 +57,7 @@ def _refuse_uncut(given, between):
     what = f"sharper than {_LEAST}°" if between < _LEAST else "nearly straight"
     raise Refusal(
         "impossible",
-        f"A corner of {saw_text(between)} is {what}, so there’s no miter to cut.",
+        f"A corner of {angle_text(between)} is {what}, so there’s no miter to cut.",
         "Check your measurements, or butt the pieces.",
         field={"angle": "angle", "lengths": "across", "bevel": "square_over"}[given.found],
     )
@@ -66,13 +66,13 @@ def _refuse_uncut(given, between):
 def _way(setting, outside):
     name, face = ("Outside", "away from") if outside else ("Inside", "against")
     return (
-        f"{name} corner: cut both pieces at {saw_text(setting)}, mirror image; long points "
+        f"{name} corner: cut both pieces at {angle_text(setting)}, mirror image; long points "
         f"{face} the wall."
     )
 
 
 def _drawing(between, setting, outside):
-    corner, cut = saw_text(between), saw_text(setting)
+    corner, cut = angle_text(between), angle_text(setting)
     words = f"Two pieces meet at {corner}. The joint halves the corner: cut both at {cut}."
     return joint(words, between, corner, f"miter {cut}", outside=outside)
 

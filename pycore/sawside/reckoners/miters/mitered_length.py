@@ -10,6 +10,7 @@ from fractions import Fraction
 from sawside.drawing.choices.measures import MITERED_SIDES
 from sawside.drawing.lazy import lazy
 from sawside.drawing.piece import Cut, mitered_piece
+from sawside.geometry.end import KEPT_PLACES
 from sawside.lengths.show import angle_text
 from sawside.reckoners.declaration import Alike, Answer, End, Part, Reckoner, Reckoning
 from sawside.reckoners.fields import choice, count, length
@@ -67,7 +68,9 @@ def _picture(given, show, piece):
 
 
 def _part(given, piece, picture):
-    left, right = (End(end.how, angle_text(end.degrees), *end.set_up) for end in piece.ends)
+    left, right = (
+        End(end.how, angle_text(end.degrees, KEPT_PLACES), *end.set_up) for end in piece.ends
+    )
     return Part(
         key="piece",
         name="Mitered piece",

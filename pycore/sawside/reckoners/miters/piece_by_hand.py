@@ -6,6 +6,7 @@ from fractions import Fraction
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.drawing.square_piece import square_piece
 from sawside.errors import Refusal
+from sawside.geometry.end import KEPT_PLACES
 from sawside.geometry.mitered_end import MiteredEnd, end_of
 from sawside.lengths.real import sign
 from sawside.lengths.show import angle_text
@@ -94,7 +95,7 @@ def _end(given, show, side):
 def _end_of_part(end):
     if not isinstance(end, MiteredEnd):
         return End(end, "")
-    return End(end.how, angle_text(end.degrees), *end.set_up)
+    return End(end.how, angle_text(end.degrees, KEPT_PLACES), *end.set_up)
 
 
 def _end_fields(side):

@@ -48,11 +48,18 @@ def compute(given, show):
         working=working_of(show, given, scarf, stretches, parts),
         drawing=scarf_run(show, given, joints, scarf),
         cautions=cautions_of(given, scarf, parts),
-        verdict="The joint, from the left end"
-        if len(joints) == 1
-        else f"First of {len(joints)} joints, from the left end",
+        verdict=_verdict(show, parts),
         parts=parts,
     )
+
+
+def _verdict(show, parts):
+    """What the place of a joint is, and where there is one, how long its two pieces are."""
+    joints = len(parts) - 1
+    if joints > 1:
+        return f"Center of the first of {joints} joints, from the left end"
+    left, right = (show.brief(part.length) for part in parts)
+    return f"Center of the joint, from the left end (long points {left} and {right})"
 
 
 def _scarf(given):

@@ -1,15 +1,17 @@
 """An angle set up by lengths, since few scales on a saw show a tenth of a degree.
 
 Two lengths fix an angle better than a scale does: rise over run, as on a framing square, or a
-spacer under one of two equal pins on a bar. What one mark of misplacement does is told beside.
+spacer under one of two equal pins on a bar, both on the finest marks of one's own system. What one
+mark of misplacement does is told beside.
 """
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from sawside.drawing.miters.set_up import rise_over_run
 from sawside.geometry.set_up import angle_of_rise, angle_of_spacer, rise_of, spacer_of, worst
-from sawside.lengths.real import Exact, nearby
+from sawside.lengths.fine import fine_grid, on_fine_marks
+from sawside.lengths.marks import Rounded
+from sawside.lengths.real import Exact, nearby, sign
 from sawside.lengths.show import angle_equals, angle_text, degrees_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.fields import angle, length
@@ -18,10 +20,9 @@ from sawside.wood.saw import SAW_CAUTIONS
 
 @dataclass(frozen=True, slots=True)
 class _SetUp:
-    """A length (inches) that sets the angle, its mark, and the angle that the mark gives."""
+    """A length that sets the angle, on its mark, and the angle that the mark gives."""
 
-    length: Exact
-    mark: Fraction
+    length: Rounded
     angle: Exact
     worst: Exact
     """How far the angle is off, in degrees, when the mark is missed by one."""
@@ -43,43 +44,53 @@ def compute(given, show):
         working=_working(given, show, rise, spacer),
         drawing=_drawing(given, show, rise),
         cautions=SAW_CAUTIONS,
-        verdict=f"Rise (on a run of {show.brief(given.run)})",
+        tape=fine_grid(show.settings),
+        verdict=f"Rise (on a run of {show.brief(given.run)}; {_sets(given, rise)})",
     )
 
 
+def _sets(given, rise):
+    """What the mark of the rise sets, and how far that is from what was asked for."""
+    off = rise.angle - given.angle
+    if sign(off) == 0:
+        return f"sets {angle_text(rise.angle)} exactly"
+    size = angle_text(abs(off)).removeprefix("≈ ")
+    told = "less than 0.01°" if size.startswith("0.00") or size == "0°" else size
+    return f"sets {angle_text(rise.angle)}, {told} {'high' if sign(off) > 0 else 'low'}"
+
+
 def _rise(given, show):
-    length = rise_of(given.run, given.angle)
+    length = on_fine_marks(rise_of(given.run, given.angle), show)
     return _set_up(given, show, length, lambda rise: angle_of_rise(given.run, rise))
 
 
 def _spacer(given, show):
-    length = spacer_of(given.bar, given.angle)
+    length = on_fine_marks(spacer_of(given.bar, given.angle), show)
     return _set_up(
         given, show, length, lambda spacer: angle_of_spacer(given.bar, min(spacer, given.bar))
     )
 
 
 def _set_up(given, show, length, angle_of):
-    mark = show.mark(length)
-    off = worst(angle_of, mark, show.settings.grid.step, given.angle)
-    return _SetUp(length, mark, angle_of(mark), off)
+    off = worst(angle_of, length.mark, fine_grid(show.settings).step, given.angle)
+    return _SetUp(length, angle_of(length.mark), off)
 
 
 def _working(given, show, rise, spacer):
     pure, run, bar = degrees_text(given.angle), show.number(given.run), show.number(given.bar)
-    step = show.text(show.settings.grid.step)
+    step = show.text(on_fine_marks(fine_grid(show.settings).step, show))
     return (
         f"Rise: {run} × tan {pure}°{show.equals(rise.length)}",
-        f"At its mark: arctan ({show.number(rise.mark)} ÷ {run}){angle_equals(rise.angle)}; one "
-        f"mark more or less is {step} of rise",
+        f"At its mark: arctan ({show.number(rise.length.mark)} ÷ {run}){angle_equals(rise.angle)}; "
+        f"one mark more or less is {step} of rise",
         f"Spacer: {bar} × sin {pure}°{show.equals(spacer.length)}",
-        f"At its mark: arcsin ({show.number(min(spacer.mark, given.bar))} ÷ {bar})"
+        f"At its mark: arcsin ({show.number(min(spacer.length.mark, given.bar))} ÷ {bar})"
         f"{angle_equals(spacer.angle)}",
     )
 
 
 def _drawing(given, show, rise):
-    text, run, high = angle_text(given.angle, 2), show.brief(given.run), show.brief(rise.length)
+    text, run, high = angle_text(given.angle), show.brief(given.run), show.brief(rise.length)
     words = (
         f"A triangle with a run of {run} along an edge and a rise of {high} square to it; its "
         f"slope is {text} from the edge."

@@ -26,17 +26,17 @@ _LAID = {
     "before": "On edge, one in front of the other, bottoms flush",
 }
 _CAUTIONS = (
-    "Unplug the saw before you change a setting. Use the guard, riving knife and push block. The "
+    "Unplug before you change a setting. Use the guard, riving knife and push block. The "
     "saw maker’s instructions come first.",
     Caution(
         "Wide strip at the fence; don’t stand behind the narrow one.",
-        "Keep the wider strip against the fence and let the narrow one fall free. Don’t stand in "
-        "line with it, and let the blade stop before you reach for it.",
+        "Keep the wider strip at the fence. Don’t stand behind the narrow one, and let the blade "
+        "stop before you reach for it.",
     ),
     Caution(
         "Rip a long board, then cut to length.",
-        "Don’t rip a board shorter than about 12″, or shorter than it’s wide (shop practice). "
-        "Shape and rip a long board, then cut to length.",
+        "Don’t rip a board under about 12″ long, or shorter than it’s wide (shop practice). Cut "
+        "to length after.",
     ),
 )
 _NARROW_CAUTION = (
@@ -86,6 +86,8 @@ def compute(given, show):
             *((_NARROW_CAUTION,) if strips.narrow < _NARROW else ()),
             *((_VERY_NARROW_CAUTION,) if strips.narrow < _VERY_NARROW else ()),
         ),
+        verdict=f"Rip ({'planed to' if given.clean_up else 'for strips of'} "
+        f"{show.brief(strips.wide)} and {show.brief(strips.narrow)})",
     )
 
 
@@ -237,7 +239,6 @@ RECKONER = Reckoner(
         "fence and what counts as narrow: shop practice."
     ),
     compute=compute,
-    verdict="Rip (for strips of {wide} and {narrow})",
     example={
         "board": "6 1/4",
         "wide": "",

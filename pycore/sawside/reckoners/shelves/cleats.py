@@ -53,7 +53,15 @@ def compute(given, show):
             *_CAUTIONS,
         ),
         parts=parts,
+        verdict=_verdict(show, screw),
     )
+
+
+def _verdict(show, screw):
+    """What the number is, and the longest screw, with the one of its length that is sold."""
+    longest = show.bare(on_fine_marks(screw.longest, show, "stay under"))
+    sold = f", stock size {show.bare(on_fine_marks(screw.sold, show))}" if screw.sold else ""
+    return f"Side cleats (longest screw {longest}{sold})"
 
 
 def _side_length(given, show):
@@ -217,7 +225,6 @@ RECKONER = Reckoner(
         "Stock screw lengths: unchecked."
     ),
     compute=compute,
-    verdict="Side cleats (longest screw {longest})",
     example={
         "inside": "35 3/16",
         "depth": "14 1/4",

@@ -8,6 +8,7 @@ from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.fields import choice, count, length, lengths, rows
 from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shelves.shared.pin_rows import (
     drilled,
     keep_outs,
@@ -34,52 +35,67 @@ def compute(given, show):
     row, last = row_of(given, show, pitch)
     zones = keep_outs(given)
     numbers, left_out = drilled(given, row, zones)
-    holes = [(f"Hole {number}", row.center(number)) for number in numbers]
+    centers = [row.center(number) for number in numbers]
+    holes = numbered("Hole", centers)
     answers = {
         "holes": holes,
         "count": len(numbers),
         "total": 2 * given.sides * len(numbers),
         "apart": given.depth - given.front - given.back,
-        "left_out": _left_out_text(left_out),
-        **(_shelves(given, show, row, numbers) if given.wanted else {}),
+        "left_out": _left_out_text(show, row, left_out),
+        **(_shelves(given, show, centers) if given.wanted else {}),
     }
     if given.thickness > given.hole_depth:
         answers["behind"] = on_fine_marks(given.thickness - given.hole_depth, show, "be there")
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, show, row, last, left_out)),
-        drawing=_drawing(given, show, row, numbers, zones),
+        drawing=_drawing(given, show, centers, zones),
         cautions=(*row_warnings(given, show, pitch), *_CAUTIONS),
         stick=_stick(given, show, holes),
+        verdict=_verdict(given, show, centers, pitch, len(left_out)),
     )
 
 
-def _shelves(given, show, row, numbers):
+def _verdict(given, show, centers, pitch, left_out):
+    """How many holes, and where all of them are, in one line."""
+    many, first, last = len(centers), *(show.brief(centers[end]) for end in (0, -1))
+    if many == 1:
+        return f"1 hole per row, at {first}"
+    apart = PITCHES[given.pitch] if given.pitch == "32 mm" else show.brief(pitch)
+    skipped = f", {left_out} skipped at the {_fixed(given)}" if left_out else ""
+    return f"{counted(many, 'hole')} per row, every {apart} from {first} to {last}{skipped}"
+
+
+def _fixed(given):
+    return f"fixed {'shelf' if len(given.keep) == 1 else 'shelves'}"
+
+
+def _shelves(given, show, centers):
     """The answers about the shelves that are wanted: the hole that comes nearest to each."""
     used = [
-        min(numbers, key=lambda hole: abs(row.center(hole) + given.rest - wanted))
+        min(range(len(centers)), key=lambda at: abs(centers[at] + given.rest - wanted))
         for wanted in given.wanted
     ]
     return {
         "shelves": [
-            (f"Hole {hole}, wanted {show.text(wanted)}", row.center(hole) + given.rest)
-            for wanted, hole in zip(given.wanted, used, strict=True)
+            (f"Hole {at + 1}, wanted {show.text(wanted)}", centers[at] + given.rest)
+            for wanted, at in zip(given.wanted, used, strict=True)
         ],
-        "enough": _enough(numbers, used),
+        "enough": _enough(min(used) + 1, max(used) + 1, len(centers)),
     }
 
 
-def _enough(numbers, used):
+def _enough(low, high, many):
     """The fewest holes of a row that reach from the lowest of these shelves to the highest."""
-    low, high = min(used), max(used)
-    many = sum(low <= number <= high for number in numbers)
-    if many == 1:
+    if low == high:
         return f"Just hole {low}."
-    return f"Holes {low} to {high}: {many} per row instead of {len(numbers)}."
+    return f"Holes {low} to {high}: {high - low + 1} per row instead of {many}."
 
 
-def _left_out_text(numbers):
-    return "None" if not numbers else ", ".join(f"hole {number}" for number in numbers).capitalize()
+def _left_out_text(show, row, left_out):
+    """Where holes are skipped: the numbers are those of the holes that are drilled."""
+    return ", ".join(show.brief(row.center(number)) for number in left_out) or "None"
 
 
 def _working(given, show, row, last, left_out):
@@ -90,9 +106,9 @@ def _working(given, show, row, last, left_out):
         f"{counted(row.count, 'hole')}"
     )
     if row.count > 1:
-        yield f"Hole 2: {first} + 1 × {pitch}{show.equals(row.center(2))}"
+        yield f"Second hole: {first} + 1 × {pitch}{show.equals(row.center(2))}"
         top = show.equals(row.center(row.count))
-        yield f"Hole {row.count}: {first} + {row.count - 1} × {pitch}{top}"
+        yield f"Top hole: {first} + {row.count - 1} × {pitch}{top}"
     if left_out:
         yield f"Skipped next to fixed parts: {len(left_out)} of {row.count}"
     yield (
@@ -102,27 +118,34 @@ def _working(given, show, row, last, left_out):
     yield f"A shelf sits {show.number(given.rest)} above the center of its hole"
 
 
-def _drawing(given, show, row, numbers, zones):
+def _drawing(given, show, centers, zones):
     sides = Sides(given.side, given.depth)
     for zone in zones:
         sides.band(max(zone.low, 0), min(zone.high, given.side), "ghost")
     for each in given.keep or ():
         sides.band(each.low, min(each.low + each.thick, given.side), "hatch")
-    shown = numbers if len(numbers) <= _MOST_DRAWN else [*numbers[:3], *numbers[-3:]]
-    centers = [row.center(number) for number in shown]
+    shown = centers if len(centers) <= _MOST_DRAWN else [*centers[:3], *centers[-3:]]
     for from_front in (given.front, given.depth - given.back):
-        sides.axis(from_front, centers[0], centers[-1])
-        sides.holes(from_front, centers, given.diameter)
-    for number in (numbers[0], numbers[-1], *numbers[1:-1]):
-        sides.figure(row.center(number), f"{number}: {show.brief(row.center(number))}")
-    some = "" if shown is numbers else " Only the first and last holes are drawn."
+        sides.axis(from_front, shown[0], shown[-1])
+        sides.holes(from_front, shown, given.diameter)
+    for at in (0, len(centers) - 1):
+        sides.figure(centers[at], _figure(show, centers, at))
+    for each in given.keep or ():
+        sides.figure(each.low + each.thick / 2, "fixed")
+    for at in range(1, len(centers) - 1):
+        sides.figure(centers[at], _figure(show, centers, at))
+    some = "" if shown is centers else " Only the first and last holes are drawn."
     words = (
         f"Both sides from inside as mirror images, front edges out, each with two rows of "
-        f"{len(numbers)} holes, {show.brief(given.front)} from the front and "
+        f"{len(centers)} holes, {show.brief(given.front)} from the front and "
         f"{show.brief(given.back)} from the back.{some} The numbers are the hole and its "
         "height above the bottom end."
     )
     return sides.drawn(words, show.brief(given.side))
+
+
+def _figure(show, centers, at):
+    return f"{at + 1}: {show.brief(centers[at])}"
 
 
 def _stick(given, show, holes):
@@ -235,7 +258,6 @@ RECKONER = Reckoner(
         "and follow their maker."
     ),
     compute=compute,
-    verdict="{count} holes per row, {total} total",
     example={
         "side": "44 1/2",
         "depth": "14 1/2",

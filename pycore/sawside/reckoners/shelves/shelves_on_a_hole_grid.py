@@ -27,7 +27,10 @@ from sawside.reckoners.shelves.shared.case_fields import (
 )
 from sawside.reckoners.shelves.shared.shelves_told import laid_out, shelves_told
 
-_MOST_TOLD = 4
+_MOST_TOLD = 3
+"""As many centers stand in one line of the bar."""
+
+_DRAWN = {"bottom": "shelf bottoms", "top": "shelf tops", "center": "shelf center lines"}
 _FEWER = "Use fewer shelves, or holes closer together."
 
 
@@ -51,20 +54,22 @@ def compute(given, show):
         answers=_answers(show, row, numbers, ideal, shelving),
         working=(*inside_working(given, show, inside), *found, marked_as(given)),
         openings=shelving.openings,
+        marked=_DRAWN[given.edge],
     )
     holes = [row.center(number) for number in range(1, row.count + 1)]
     used = [row.center(number) for number in numbers]
     picture = with_holes(told.drawing, inside, holes, used)
-    return replace(told, drawing=picture, verdict=_verdict(numbers))
+    return replace(told, drawing=picture, verdict=_verdict(show, numbers, used))
 
 
-def _verdict(numbers):
+def _verdict(show, numbers, used):
     if len(numbers) == 1:
-        return f"Put the pins in hole {numbers[0]}"
+        return f"Pins in hole {numbers[0]}, hole center {show.brief(used[0])}"
     told = [str(number) for number in numbers]
     if len(told) > _MOST_TOLD:
-        return f"{len(told)} shelves, pins from hole {told[0]} to hole {told[-1]}"
-    return f"Put the pins in holes {', '.join(told[:-1])} and {told[-1]}"
+        return f"{len(told)} shelves, pins from hole {told[0]} to hole {told[-1]} (hole centers)"
+    centers = ", ".join(show.brief(each) for each in used)
+    return f"Pins in holes {', '.join(told[:-1])} and {told[-1]}, hole centers {centers}"
 
 
 def _answers(show, row, numbers, ideal, shelving):
@@ -235,7 +240,7 @@ RECKONER = Reckoner(
         *MARKING,
     ),
     answers=(
-        Answer("holes", "Shelf holes, from the inside bottom", "lengths", must="agree"),
+        Answer("holes", "Hole centers, from the inside bottom", "lengths", must="agree"),
         Answer("marks", "Shelf marks", "lengths", must="agree"),
         Answer("moved", "Biggest move to reach a hole", must="agree"),
         Answer("holes_needed", "Holes per row", "count"),

@@ -14,6 +14,7 @@ from sawside.reckoners.shared.numbered import numbered
 from sawside.reckoners.shared.stepping_off import STEPPING, stepping
 
 _MOST_PARTS = 200
+_MOST_TOLD = 4
 _CUT_CAUTION = (
     "The last pieces get too short to hold. Plan those cuts first, keep your hands at least 6″ "
     "from the blade (shop practice), and clamp anything shorter. The saw maker’s instructions "
@@ -56,14 +57,17 @@ def compute(given, show):
         working=_working(show, given, between, part),
         drawing=_drawing(show, given, part, between, named),
         cautions=(_CUT_CAUTION,) if given.between == "kerf" else (),
-        verdict=_verdict(show, parts, difference),
+        verdict=_verdict(show, named, difference),
     )
 
 
-def _verdict(show, parts, difference):
-    if not difference:
-        return f"{parts} parts, all alike"
-    return f"{parts} parts; on your marks they differ by {fine_text(difference, show)}"
+def _verdict(show, named, difference):
+    """The marks, which begin with the part itself, and how far apart the parts come out by them."""
+    told = [show.brief(place) for _, place in named[:_MOST_TOLD]]
+    more = len(named) - len(told)
+    listed = ", ".join([*told, *([f"{more} more"] if more else [])])
+    apart = f" (parts differ by {fine_text(difference, show)})" if difference else ""
+    return f"Mark from one end: {listed}{apart}"
 
 
 def _marks(begins, ends, kind):

@@ -103,7 +103,8 @@ def _drawing(show, given, pieces, left):
     if given.last_trim:
         runs.append((end, given.stick, "waste", ""))
     cuts = [start + number * step + given.piece for number in range(pieces)]
-    cuts = [start] * bool(start and pieces) + [cut for cut in cuts if cut < given.stick]
+    trimmed = [max(start - given.kerf, 0)] if start and pieces else []  # it has its kerf in it
+    cuts = trimmed + [cut for cut in cuts if cut < given.stick]
     dimensions = [(0, given.stick, fine_text(given.stick, show), "given")]
     if pieces:
         dimensions.insert(0, (start, start + given.piece, fine_text(given.piece, show), "given"))
@@ -117,7 +118,8 @@ def _drawing(show, given, pieces, left):
             else ""
         )
     ).strip()
-    marks = [(end - left / 2, f"{show.brief(left, 'be there')} left over")] if left else []
+    marks = [(start / 2, "trim, kerf included")] if trimmed else []
+    marks += [(end - left / 2, f"{show.brief(left, 'be there')} left over")] if left else []
     return stick(words, given.stick, runs, cuts=cuts, marks=marks, dimensions=dimensions)
 
 

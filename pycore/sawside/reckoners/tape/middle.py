@@ -115,7 +115,7 @@ RECKONER = Reckoner(
         length("last", "To", help="What it reads at the other end."),
         length(
             "width",
-            "Width of the part you’re centering",
+            "Part width",
             help="A divider, a pull or a shelf, measured across the span.",
             least="1/64 in",
             blank_means="Finds just the center.",

@@ -68,7 +68,7 @@ def _verdict(over, against_stop, show):
 def _direction(over):
     if not over:
         return "On the mark"
-    return "Heavy: over the target" if over > 0 else "Light: under the target"
+    return "Heavy, over the target" if over > 0 else "Light, under the target"
 
 
 def _remedy(over, against_stop, show):
@@ -110,6 +110,8 @@ def _drawing(given, over, show):
         shapes.append(dimension((far, bottom), (low, bottom), 26 * pixel, much, "answer"))
     if given.cut == "stop":
         shapes += _stop(aimed, measured, 62 * pixel, high, pixel)
+    if size and start:
+        shapes.append(label((0, bottom + 26 * pixel), "ends drawn large", "note", "start"))
     shapes += [
         label((20 * pixel, top + high / 2), f"{name} {fine_text(value, show)}", "name", "start")
         for _, top, name, value in rows
@@ -127,10 +129,14 @@ def _drawing(given, over, show):
 def _stop(aimed, measured, top, high, pixel):
     """The stop against the measured piece, and dashed where it would give the piece aimed at."""
     return [
-        polygon(
-            [(x, top), (x + 24 * pixel, top), (x + 24 * pixel, top + high), (x, top + high)], role
-        )
-        for x, role in ((measured, "hatch"), (aimed, "ghost"))
+        label((measured + 12 * pixel, top - 11 * pixel), "stop", "note"),
+        *(
+            polygon(
+                [(x, top), (x + 24 * pixel, top), (x + 24 * pixel, top + high), (x, top + high)],
+                role,
+            )
+            for x, role in ((measured, "hatch"), (aimed, "ghost"))
+        ),
     ]
 
 
@@ -154,14 +160,14 @@ RECKONER = Reckoner(
         length("measured", "Measured", help="What it actually measures.", least="1/64 in"),
         choice(
             "cut",
-            "How it was cut",
+            "Cut",
             {"mark": "To a mark", "stop": "Against a stop"},
             help="A stop repeats its error, so move the stop.",
         ),
     ),
     answers=(
         Answer("difference", "Off by", must="agree"),
-        Answer("direction", "Heavy or light", "text"),
+        Answer("direction", "Direction", "text"),
         Answer("remedy", "What to do", "text"),
         Answer("marks", "In tape marks", "text"),
         Answer("thousandths", "In thousandths", "text"),

@@ -10,8 +10,7 @@ from sawside.wood.tables import cited
 _MISSING = "Not on file."
 _CAUTIONS = (
     "These are averages from small, clear, dry samples in short tests. Knots or sloping grain make "
-    "a board weaker, and even clear boards of one species vary: 22% in stiffness, 16% in strength "
-    "(coefficients of variation; Wood Handbook, Table 5-6, unchecked).",
+    "a board weaker, and even clear boards of one species vary: 22% in stiffness, 16% in strength.",
 )
 
 
@@ -38,7 +37,7 @@ def compute(given, show):
         )
         or ("Nothing is figured here: these are the numbers on file",),
         cautions=_CAUTIONS,
-        verdict=f"{made.name}: stiffness",
+        verdict=f"{made.spoken[0].upper()}{made.spoken[1:]}: stiffness",
     )
 
 
@@ -48,7 +47,7 @@ def _psi(figure, show):
     ends = dict.fromkeys((figure.least, figure.most))
     psi = " to ".join(number_text(each) for each in ends)
     mega = " to ".join(number_text(each / PSI_IN["MPa"]) for each in ends)
-    told = f"{mega} MPa" if metric(show) else f"{psi} psi ({mega} MPa)"
+    told = f"{mega}\u00a0MPa" if metric(show) else f"{psi}\u00a0psi ({mega}\u00a0MPa)"
     return f"{told}. {_source(figure.cited)}"
 
 
@@ -131,7 +130,8 @@ RECKONER = Reckoner(
         Answer("creep", "Long-term sag", "text"),
     ),
     source="Each number names its own table, edition and page. “From a copy” is from a reprint of "
-    "that table; “unchecked” hasn’t been compared with it yet.",
+    "that table; “unchecked” hasn’t been compared with it yet. How much boards vary, as "
+    "coefficients of variation: Wood Handbook, Table 5-6, unchecked.",
     compute=compute,
     example={"material": "maple_red"},
 )

@@ -34,8 +34,21 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(f"{name}: {size_text(value, show)}" for name, value in told.items()),
-        verdict=re.split(r"[,.] |\.$", answers.get("verdict", ""))[0],
+        verdict=": ".join(filter(None, (_in_short(answers), _both(given, show, answers["sizes"])))),
     )
+
+
+def _in_short(answers):
+    """What a measured thickness is, in its first words; "" where none was given."""
+    return re.split(r"[,.] |\.$", answers.get("verdict", ""))[0]
+
+
+def _both(given, show, sizes):
+    """Both sizes as one says them, a range or thickness by width; "" where there is one."""
+    told = [show.brief(size) for _, size in sizes]
+    if len(told) == 1:
+        return ""
+    return f"{told[0]} to {told[1]} thick" if given.wood == "plywood" else " × ".join(told)
 
 
 def _sizes(given):
@@ -124,7 +137,7 @@ RECKONER = Reckoner(
         _of("sheet", "sheet", "Panel size", SHEETS, "plywood_3_4"),
         length(
             "measured",
-            "What you measured",
+            "Measured size",
             in_short="{} measured",
             help="The thickness.",
             most="12 in",
@@ -133,7 +146,7 @@ RECKONER = Reckoner(
     ),
     answers=(
         Answer("sizes", "Actual size", "lengths", must="agree"),
-        Answer("verdict", "What you measured", "text"),
+        Answer("verdict", "Measured size", "text"),
         Answer("where", "Source", "text"),
     ),
     source=(

@@ -182,7 +182,7 @@ def test_a_trial_set_up_is_told_and_kept_with_its_piece():
     assert answers["difference"] == "1/32″"
     assert answers["remedy"].startswith("Move the stop 1/32″ toward the blade")
     rail = next(each for each in view(said["document"])["pieces"] if each["entry"] == "3")
-    assert rail["trial"]["direction"] == "Heavy: over the target"
+    assert rail["trial"]["direction"] == "Heavy, over the target"
     assert rail["trial"]["difference"] == "1/32″"
     refused = change(linked(), "trial", id="3", part="piece", measured="37 11//32")
     assert refused["error"]["field"] == "measured"

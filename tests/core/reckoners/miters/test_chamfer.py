@@ -81,3 +81,9 @@ def test_the_drawing_tells_all_three_measures_in_its_box(known, turn):
         for x, y in shape.get("points", []):
             assert left <= x <= right
             assert top <= y <= bottom
+
+
+def test_the_verdict_says_which_measure_is_on_which_side():
+    said = reckon("chamfer", known="face", measure="3/8", angle="45")
+    assert said["verdict"] == "Chamfer width (3/8″ on the face, 3/8″ on the edge)"
+    assert said["by_key"]["width"]["in_decimals"] == "≈ 0.5303″"

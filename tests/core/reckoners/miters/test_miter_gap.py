@@ -92,7 +92,9 @@ def test_an_even_gap_is_a_length_and_an_uneven_one_is_both():
 
 def test_the_verdict_names_the_fault_and_what_to_do_about_it():
     said = reckon("miter_gap", width="2 1/4", heel="0", toe="1/32")
-    assert said["verdict"] == "Angle: set the saw ≈ 0.28° higher"
+    assert said["verdict"] == (
+        "Angle: increase the miter ≈ 0.28° (from 45° to ≈ 45.28°) on both pieces"
+    )
 
 
 @pytest.mark.parametrize(

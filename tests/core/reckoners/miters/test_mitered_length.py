@@ -244,13 +244,13 @@ def test_each_piece_says_how_it_lies_and_which_way_the_saw_is_turned():
     assert "swung left, to 45°" in said["right_cut"]["text"]
 
 
-def test_an_angle_is_told_to_the_tenth_and_the_hundredth_with_what_was_dropped():
+def test_an_angle_is_told_to_the_hundredth_everywhere():
     said = reckon("mitered_length", **rail(), **end("left", "unequal widths"))["by_key"][
         "left_setting"
     ]
     assert said["exact"] is None
-    assert (said["text"], said["hundredth"]) == ("≈ 57.3°", "≈ 57.26°")
-    assert said["dropped_text"] == "≈ 57.26°"
+    assert (said["text"], said["hundredth"]) == ("≈ 57.26°", "≈ 57.26°")
+    assert said["dropped_text"] == ""
 
 
 def test_no_label_can_be_taken_for_a_square_corner():

@@ -31,13 +31,20 @@ def test_rise_and_spacer_that_are_rational_are_exact(angle, rise, spacer):
 @given(
     st.fractions(min_value=1, max_value=84, max_denominator=20),
     st.fractions(min_value=4, max_value=40, max_denominator=8),
-    st.sampled_from(["1/16", "1/64", "1 mm"]),
+    st.sampled_from([("1/16", "in", 1 / 64), ("1/64", "in", 1 / 64), ("1 mm", "mm", 0.1 / 25.4)]),
 )
-def test_lengths_their_marks_and_one_mark_of_error_are_as_another_library_finds(angle, run, mark):
+def test_lengths_on_the_finest_marks_and_one_mark_of_error_are_as_another_library_finds(
+    angle, run, marks
+):
+    mark, display, step = marks
     said = reckon(
-        "set_up_by_lengths", {"mark": mark}, angle=str(angle), run=f"{run} in", bar=f"{run} in"
+        "set_up_by_lengths",
+        {"mark": mark, "display": display},
+        angle=str(angle),
+        run=f"{run} in",
+        bar=f"{run} in",
     )["by_key"]
-    turn, step = float(angle), {"1/16": 1 / 16, "1/64": 1 / 64, "1 mm": 1 / 25.4}[mark]
+    turn = float(angle)
     long = float(run)
     for key, length, back in (
         ("rise", long * mpmath.tan(mpmath.radians(turn)), lambda x: mpmath.atan(x / long)),
@@ -56,6 +63,21 @@ def test_lengths_their_marks_and_one_mark_of_error_are_as_another_library_finds(
             abs(float(mpmath.degrees(back(max(at + way * step, 0)))) - turn) for way in (-1, 1)
         )
         assert degrees(said[f"{key}_worst"]) == pytest.approx(worst, abs=0.0051)
+
+
+@pytest.mark.parametrize(
+    ("angle", "sets"),
+    [
+        ("33.86", "sets ≈ 33.84°, 0.02° low"),
+        ("45", "sets 45° exactly"),
+        ("30", "sets ≈ 29.98°, 0.02° low"),
+    ],
+)
+def test_the_verdict_tells_what_the_mark_of_the_rise_sets_and_how_far_off_that_is(angle, sets):
+    """By a table: arctan (8 3/64 ÷ 12) is 33.845; 12 × tan 30 is 6.9282, arctan (6 59/64 ÷ 12)
+    is 29.977, so 30 is 0.02 low."""
+    said = reckon("set_up_by_lengths", angle=angle, run="12")
+    assert sets in said["verdict"]
 
 
 def test_a_longer_run_is_less_touched_by_a_mark():

@@ -201,3 +201,11 @@ def test_the_drawing_shows_the_shelf_over_its_cleats():
     assert shelf[2][1] == side[0][1] == back[0][1]
     assert side[1][0] == back[0][0]
     assert len(boxes(back="no")) == 2
+
+
+def test_the_longest_screw_is_told_with_the_one_of_its_length_that_is_sold():
+    """Worked by hand: 3/4 + 23/32 - 1/8 = 1 11/32; the next screw below that is 1 1/4."""
+    said = reckon("cleats", inside="35", depth="14", side="23/32", back="yes")
+    assert said["verdict"] == "Side cleats (longest screw 1 11/32″, stock size 1 1/4″)"
+    texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
+    assert "dashed: back cleat" in texts

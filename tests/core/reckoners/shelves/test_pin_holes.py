@@ -24,18 +24,16 @@ inches = st.fractions(min_value=1, max_value=40, max_denominator=16)
 def test_holes_are_where_a_search_of_every_hole_finds_them(pitch, first, side, fixed, wanted):
     """The oracle adds pitch to pitch as exact fractions and measures every gap to a fixed shelf."""
     clear, diameter, rest = Fraction(1, 2), Fraction(1, 4), Fraction(1, 8)
-    place, centers, free, left_out, number = first, [], [], [], 0
+    place, centers, left_out = first, [], []
     while place <= side - first:
-        number += 1
         gaps = [
             max(low - (place + diameter / 2), (place - diameter / 2) - (low + Fraction(3, 4)))
             for low in fixed
         ]
         if all(gap >= clear for gap in gaps):
-            free.append(number)
             centers.append(place)
         else:
-            left_out.append(number)
+            left_out.append(place)
         place += PITCHES[pitch]
     said = ask(
         KEY,
@@ -46,18 +44,20 @@ def test_holes_are_where_a_search_of_every_hole_finds_them(pitch, first, side, f
         keep=[{"low": f"{low} in", "thick": "3/4 in"} for low in fixed],
         wanted=[f"{each} in" for each in wanted],
     )
-    if not free:
+    if not centers:
         assert errors(said)["keep"]["kind"] == "impossible"
         return
     answers = {answer["key"]: answer for answer in said["answers"]}
     items = answers["holes"]["items"]
     assert [exact(item) for item in items] == centers
-    assert [item["label"] for item in items] == [f"Hole {number}" for number in free]
+    assert [item["label"] for item in items] == [
+        f"Hole {number}" for number in range(1, len(centers) + 1)
+    ]
     for item in items:
         assert abs(Fraction(item["dropped"])) <= Fraction(1, 32)
-    assert answers["total"]["text"] == str(4 * len(free))
-    told = answers["left_out"]["text"].lower()
-    assert told == (", ".join(f"hole {number}" for number in left_out) or "none")
+    assert answers["total"]["text"] == str(4 * len(centers))
+    told = answers["left_out"]["text"]
+    assert (0 if told == "None" else len(told.split(", "))) == len(left_out)
     heights = [center + rest for center in centers]
     for item, each in zip(answers.get("shelves", {"items": []})["items"], wanted, strict=True):
         assert abs(exact(item) - each) == min(abs(height - each) for height in heights)
@@ -147,3 +147,21 @@ def test_the_fewest_holes_reach_from_the_lowest_shelf_to_the_highest():
     one = reckon("pin_holes", **side, wanted=["16"])["by_key"]
     assert one["enough"]["text"] == "Just hole 7."
     assert "enough" not in reckon("pin_holes", **side)["by_key"]
+
+
+def test_the_verdict_says_where_all_holes_are_and_how_many_a_fixed_shelf_takes():
+    """Worked by hand: 8 + 24 × 1 1/4 is 38; two lie within 1/2 of 20 7/8 to 21 5/8."""
+    side = {"side": "44 1/2", "depth": "14 1/2", "first": "8", "last": "38", "pitch": "5/4"}
+    assert reckon(KEY, **side)["verdict"] == "25 holes per row, every 1 1/4″ from 8″ to 38″"
+    said = reckon(KEY, **side, keep=[{"low": "20 7/8 in", "thick": "3/4 in"}])
+    assert said["verdict"] == (
+        "23 holes per row, every 1 1/4″ from 8″ to 38″, 2 skipped at the fixed shelf"
+    )
+    assert said["by_key"]["left_out"]["text"] == "20 1/2″, 21 3/4″"
+    texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
+    assert "fixed" in texts
+    assert "23: 38″" in texts
+
+
+def test_a_row_of_one_hole_says_where_it_is():
+    assert reckon(KEY, **SIDE, last="4")["verdict"] == "1 hole per row, at 4″"

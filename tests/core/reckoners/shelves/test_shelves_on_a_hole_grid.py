@@ -88,6 +88,18 @@ def test_three_shelves_on_holes_32_mm_apart():
     assert said["difference"]["text"] == "1 3/32″"
 
 
+@pytest.mark.parametrize(
+    ("edge", "drawn"), [("bottom", "shelf bottoms"), ("center", "shelf center lines")]
+)
+def test_hole_centers_and_what_the_picture_measures_are_told_apart(edge, drawn):
+    """The pins are in holes, the picture tells a line of the shelf above them."""
+    said = reckon(KEY, height="10", thickness="1", shelf_count="2", first="1", pitch="1", edge=edge)
+    holes = [item["brief"] for item in said["by_key"]["holes"]["items"]]
+    assert said["verdict"].endswith(f", hole centers {holes[0]}, {holes[1]}")
+    texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
+    assert f"{drawn} from the inside bottom" in texts
+
+
 def test_a_tall_case_with_fine_holes_is_answered():
     said = reckon(KEY, height="100 ft", shelf_count="9", pitch="own", own_pitch="1/4", first="1")
     assert exact(said["by_key"]["difference"]) < Fraction(1, 2)

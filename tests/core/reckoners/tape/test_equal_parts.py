@@ -35,6 +35,16 @@ def test_five_parts_of_36_and_an_eighth():
     )
 
 
+def test_the_marks_lead():
+    said = ask_parts("36 1/8", 5, "nothing")
+    assert said["verdict"] == (
+        "Mark from one end: ≈ 7 1/4″, ≈ 14 7/16″, ≈ 21 11/16″, ≈ 28 7/8″ (parts differ by 1/16″)"
+    )
+    assert ask_parts(36, 2, "nothing")["verdict"] == "Mark from one end: 18″"
+    many = ask_parts(36, 9, "nothing")["verdict"]
+    assert many == "Mark from one end: 4″, 8″, 12″, 16″, 4 more"
+
+
 @given(wholes, counts)
 def test_what_stepping_off_adds_up_is_told(whole, parts):
     """The oracle steps a pair of dividers along and looks where it comes out."""

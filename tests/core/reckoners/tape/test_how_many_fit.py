@@ -134,3 +134,18 @@ def test_the_drawing_shows_every_piece_or_says_how_many(piece, trim):
     cuts = [each for each in drawn["shapes"] if each.get("role") == "cut"]
     assert len(cuts) <= 60
     assert bool(cuts) == (count > 0)
+
+
+def test_a_trim_with_its_kerf_is_named_and_drawn_so():
+    drawn = fit(96, "10 23/32", first="1/2")["drawing"]
+    texts = [each["text"] for each in drawn["shapes"] if each["kind"] == "label"]
+    assert "trim, kerf included" in texts
+    first, *_ = [each["from"][0] for each in drawn["shapes"] if each.get("role") == "cut"]
+    assert first == pytest.approx(3 / 8)  # the blade takes the last 1/8 of the trim
+    left, _, right, _ = drawn["box"]
+    letter = (right - left) / 328 * 8.5
+    for each in drawn["shapes"]:
+        if each["kind"] == "label" and each["at"][1] < 0:
+            half = len(each["text"]) * letter / 2
+            assert left <= each["at"][0] - half
+            assert each["at"][0] + half <= right

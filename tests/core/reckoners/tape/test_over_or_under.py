@@ -105,3 +105,11 @@ def test_the_drawing_stays_in_its_box_and_shows_the_difference(aimed, measured):
         assert abs(shape["from"][0] - shape["to"][0]) > (right - left) / 6
     roles = [shape["role"] for shape in drawn["shapes"] if shape["kind"] == "polygon"]
     assert roles == ["stock", "stock", "hatch", "ghost"]
+
+
+def test_the_drawing_names_the_stop_and_says_that_its_ends_are_large():
+    said = reckon("over_or_under", aimed="34 7/8", measured="34 29/32", cut="stop")
+    texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
+    assert {"stop", "ends drawn large"} <= texts
+    marked = reckon("over_or_under", aimed="34 7/8", measured="34 29/32", cut="mark")
+    assert "stop" not in {shape.get("text") for shape in marked["drawing"]["shapes"]}

@@ -23,8 +23,8 @@ def texts(material, settings=None):
 def test_red_maple_has_the_figures_of_the_handbook():
     """Wood Handbook, FPL-GTR-190 (2010), Tables 12-1, 13-5 and 4-3."""
     told = texts("maple_red")
-    assert told["stiffness"].startswith("1,640,000 psi")
-    assert told["strength"].startswith("13,400 psi (92 MPa)")
+    assert told["stiffness"].startswith("1,640,000\u00a0psi (11,307\u00a0MPa)")
+    assert told["strength"].startswith("13,400\u00a0psi (92\u00a0MPa)")
     assert "0.00289" in told["movement"]
     assert "0.00137" in told["movement"]
     assert "Table 13-5, page 13-16." in told["movement"]
@@ -55,6 +55,13 @@ def test_every_material_is_listed_and_marked_where_any_of_it_is_from_memory():
 def test_a_material_of_the_settings_is_told_with_its_note():
     own = {"name": "Salvaged shelving", "stiffness": "1.3", "note": "bent on two blocks"}
     told = texts("own: Salvaged shelving", {"materials": [own]})
-    assert told["stiffness"].startswith("1,300,000 psi")
+    assert told["stiffness"].startswith("1,300,000\u00a0psi")
     assert told["stiffness"].endswith("Your own figure: bent on two blocks.")
     assert told["strength"] == told["movement"] == told["shrinkage"] == "Not on file."
+
+
+def test_a_wood_is_named_as_one_says_it_and_its_warning_cites_nothing():
+    said = reckon("materials_list", material="maple_red")
+    assert said["verdict"] == "Red maple: stiffness"
+    assert not any("Table" in caution for caution in said["cautions"])
+    assert "Table 5-6" in said["source"]

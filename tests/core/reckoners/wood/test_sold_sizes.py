@@ -84,3 +84,20 @@ def test_what_is_from_memory_says_so_in_its_name():
     assert [each.name for each in HARDWOOD.values() if "unchecked" in each.name] == [
         "10/4 (2 1/2) (unchecked)"
     ]
+
+
+@pytest.mark.parametrize(
+    ("values", "verdict"),
+    [
+        ({"wood": "softwood"}, "3/4″ × 5 1/2″"),
+        ({"wood": "plywood", "category": "ps1_23_32"}, "≈ 11/16″ to 3/4″ thick"),
+        (
+            {"wood": "plywood", "category": "ps1_23_32", "measured": "45/64"},
+            "45/64″ is within the PS 1 limits: ≈ 11/16″ to 3/4″ thick",
+        ),
+        ({"wood": "hardwood", "measured": "25/32"}, "25/32″ is 1/32″ thinner than the standard"),
+    ],
+)
+def test_two_sizes_are_told_as_a_range_or_as_thickness_by_width(values, verdict):
+    """NIST PS 20: a 1 x 6 is 3/4 by 5 1/2; PS 1: 23/32 is 0.688 to 0.750; NHLA: 4/4 is 13/16."""
+    assert reckon("sold_sizes", **values)["verdict"] == verdict

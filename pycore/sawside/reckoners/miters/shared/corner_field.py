@@ -35,7 +35,7 @@ def corner_of(given, key, *, most, outside=True, instead=None, **place):
     degrees, place = getattr(given, key), place or {"field": key}
     if degrees is None:
         return None
-    text, around = angle_text(degrees, 2), angle_text(WHOLE - degrees, 2)
+    text, around = angle_text(degrees), angle_text(WHOLE - degrees)
     if degrees > HALF and not outside:
         choose = f"Read it inside the room, or choose an outside corner of {around}."
         raise Refusal(

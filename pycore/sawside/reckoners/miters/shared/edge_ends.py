@@ -9,7 +9,7 @@ def edge_end(cut, side):
     """The end of a part that an `EdgeCut` at its "left" or "right" makes."""
     if sign(cut.degrees) == 0:
         return End("square", cut.setting)
-    setting = f"{angle_text(abs(cut.degrees), 2)} {cut.swung(side)}"
+    setting = f"{angle_text(abs(cut.degrees))} {cut.swung(side)}"
     return End("edge", setting, abs(cut.degrees))
 
 

@@ -127,7 +127,7 @@ def _mitered(given, show, name, corner, inside):
     degrees = half_corner(corner)
     adds = allowance(given.thickness, degrees)
     worked = (
-        f"{name}: miter 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees, 2)}; "
+        f"{name}: miter 90 − {show.pure(corner)} ÷ 2 = {angle_text(degrees)}; "
         f"{show.number(given.thickness)} × tan {show.pure(degrees)}°{show.equals(adds)}"
     )
     way = -1 if inside else 1

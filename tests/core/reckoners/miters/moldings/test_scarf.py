@@ -154,3 +154,13 @@ def test_the_drawing_stays_in_its_box_and_tells_the_joints(cut, long):
     for item in said["by_key"]["joints"]["items"][:4]:
         assert as_drawn(item) in texts
         assert item["text"] in said["drawing"]["words"]
+
+
+def test_the_verdict_says_that_it_goes_to_the_center_and_how_long_both_pieces_are():
+    said = reckon("scarf", **run(spacing="16", first="14 1/2"))
+    assert said["verdict"] == (
+        "Center of the joint, from the left end (long points 78 13/16″ and 63 3/16″)"
+    )
+    texts = {shape.get("text") for shape in said["drawing"]["shapes"]}
+    assert {"wall side", "face side"} <= texts
+    assert "first of 2 joints" in reckon("scarf", **run(run="250"))["verdict"]

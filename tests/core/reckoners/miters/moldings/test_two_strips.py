@@ -120,3 +120,11 @@ def test_the_drawing_stays_in_its_box(board, laid, thickness):
             assert top <= y <= bottom
     texts = [shape.get("text") for shape in said["drawing"]["shapes"]]
     assert f"rip {said['answers'][0]['text']}" in texts
+
+
+@pytest.mark.parametrize(("planed", "verdict"), [("1/32", "Rip (planed to "), ("0", "Rip (for ")])
+def test_a_strip_to_be_planed_is_told_as_it_is_after_planing(planed, verdict):
+    said = reckon("two_strips", board="6 1/4", set_back="5/8", clean_up=planed)
+    assert said["verdict"].startswith(verdict)
+    texts = [shape.get("text") or "" for shape in said["drawing"]["shapes"]]
+    assert any(text.endswith(" planed") for text in texts) == (planed != "0")

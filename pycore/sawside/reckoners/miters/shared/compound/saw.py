@@ -67,7 +67,7 @@ class CompoundCut:
     @property
     def at_the_saw(self):
         """The lay in words with its settings."""
-        laid, miter, tilt = self.laid, angle_text(self.miter, 2), angle_text(self.tilt, 2)
+        laid, miter, tilt = self.laid, angle_text(self.miter), angle_text(self.tilt)
         turned, leaned = "miter 0", "bevel 0"
         if sign(self.miter):
             turned = f"miter {laid.turn} {miter}"
@@ -81,7 +81,7 @@ class CompoundCut:
     @property
     def end(self):
         """The end of a part that is cut so; a side that stands upright needs the tilt alone."""
-        miter, tilt = angle_text(self.miter, 2), angle_text(self.tilt, 2)
+        miter, tilt = angle_text(self.miter), angle_text(self.tilt)
         if not sign(self.miter):
             return End("edge" if sign(self.tilt) else "square", tilt, tilted=self.tilt)
         return End(

@@ -52,7 +52,7 @@ def _sides_worked(given, show, box, slope):
 def picture_of_box(given, show, box):
     """The section of a side, and the face of the first one."""
     lean, wide_top = box.lean.degrees, given.wide == "top"
-    slope, face = f"slope {angle_text(lean, 2)}", f"face {show.brief(box.slant)}"
+    slope, face = f"slope {angle_text(lean)}", f"face {show.brief(box.slant)}"
     texts = (slope, show.brief(given.height), face, wide_top)
     side = box.sides[0]
     words = _described(given, show, box, side)
@@ -76,7 +76,7 @@ def _face(given, show, box, side):
 
 def _described(given, show, box, side):
     return (
-        f"A side leans {angle_text(box.lean.degrees, 2)} from upright, and the box is wider "
+        f"A side leans {angle_text(box.lean.degrees)} from upright, and the box is wider "
         f"at the {given.wide}. Outside face of {side.name.lower()}: {show.brief(side.top)} long "
         f"at the top, {show.brief(side.bottom)} at the bottom, {show.brief(box.slant)} wide; "
         f"both ends {box.cuts[0].brief}."

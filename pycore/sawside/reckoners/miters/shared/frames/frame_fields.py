@@ -24,9 +24,9 @@ OFFSETS = (
     ),
     clearance(
         "clearance",
-        "Clearance",
+        "Clearance, each side",
         "clearance_in_frame",
-        help="Gap on each side, so it drops in and can move.",
+        help="So it drops in and can move.",
         most="2 in",
         shown_when=("around", ("panel",)),
     ),

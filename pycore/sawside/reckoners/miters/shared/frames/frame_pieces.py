@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.errors import Refusal
+from sawside.geometry.end import KEPT_PLACES
 from sawside.geometry.frame import sticks
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text, degrees_text
@@ -69,7 +70,7 @@ def check_inside(given, show, inside, key, stock):
 
 def settings_text(side):
     """Both settings of a piece, as it is seen with its long side up."""
-    left, right = angle_text(side.left, 2), angle_text(side.right, 2)
+    left, right = angle_text(side.left), angle_text(side.right)
     return f"both ends {left}" if left == right else f"left end {left}, right end {right}"
 
 
@@ -156,7 +157,7 @@ def _slanting(show, kerf, side):
 
 
 def _end(degrees):
-    return End("flat", angle_text(degrees), degrees)
+    return End("flat", angle_text(degrees, KEPT_PLACES), degrees)
 
 
 def _part(show, side):

@@ -67,11 +67,13 @@ def _of_angle(given, show, _face):
     true = true_setting(given.corners)
     off = wedge_off(given.width, true, more, at_toe=at_toe)
     way = "too low (closer to square)" if at_toe else "too high"
+    right = true + off if at_toe else true - off
     wider, turned = show.number(more), degrees_text(true)
     return (
         "Angle",
-        f"the saw was set {way} by {angle_text(off, 2)} on both cuts",
-        f"set the saw {angle_text(off, 2)} {'higher' if at_toe else 'lower'}",
+        f"the saw was set {way} by {angle_text(off)} on both cuts",
+        f"{'increase' if at_toe else 'decrease'} the miter {angle_text(off)} (from "
+        f"{angle_text(true)} to {angle_text(right)}) on both pieces",
         {"setting_off": off, "all_off": off / given.corners},
         f"Wider at the {'toe' if at_toe else 'heel'} by {wider}: arctan ({wider} × cos {turned}° ÷ "
         f"(2 × {show.number(given.width)} {'−' if at_toe else '+'} {wider} × sin {turned}°))"

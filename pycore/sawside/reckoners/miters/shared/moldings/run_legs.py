@@ -104,7 +104,7 @@ def _check_turns(corners):
         raise Refusal(
             "impossible",
             "Going all around, these corners turn "
-            f"{angle_text(total, 2)}, and they have to turn 360°.",
+            f"{angle_text(total)}, and they have to turn 360°.",
             "Check each corner, inside or outside, and its angle. Or choose End to end.",
             field="walls",
         )

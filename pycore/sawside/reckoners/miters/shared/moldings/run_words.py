@@ -45,9 +45,9 @@ def name_of(piece, several):
 def corners_text(corners):
     """Every corner with its miter, in a sentence each."""
     return " ".join(
-        f"Corner {number}, {corner.turn} {angle_text(corner.degrees, 2)}: "
+        f"Corner {number}, {corner.turn} {angle_text(corner.degrees)}: "
         f"{'cope after a' if corner.is_coped else 'miter'} "
-        f"{angle_text(half_corner(corner.degrees), 2)}{' miter' if corner.is_coped else ''}."
+        f"{angle_text(half_corner(corner.degrees))}{' miter' if corner.is_coped else ''}."
         for number, corner in enumerate(corners, 1)
     )
 

@@ -33,7 +33,7 @@ def _corners_worked(given, show, corners):
         if wall.corner > 180:
             read = show.pure(wall.corner)
             yield f"An outside corner: 360 − {read} = {degrees}"
-        yield f"Corner {number}, {degrees}°: miter 90 − {degrees} ÷ 2 = {angle_text(half, 2)}"
+        yield f"Corner {number}, {degrees}°: miter 90 − {degrees} ÷ 2 = {angle_text(half)}"
 
 
 def _turns_worked(show, run):

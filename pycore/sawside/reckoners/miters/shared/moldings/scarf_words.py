@@ -22,7 +22,7 @@ def working_of(show, given, scarf, stretches, parts):
         show.pure(scarf.slope),
         show.number(scarf.overlap),
     )
-    overlap = f"Overlap: {thick} × tan {angle_text(scarf.degrees, 2)} = {thick}"
+    overlap = f"Overlap: {thick} × tan {angle_text(scarf.degrees)} = {thick}"
     if given.cut == "slope":
         turned = angle_equals(scarf.degrees)
         overlap = f"A slope of 1 in {steep}: arctan {steep}{turned} from square; overlap {thick}"
