@@ -53,7 +53,7 @@ def test_what_was_typed_into_a_fold_is_in_sight_when_the_line_is_opened_again(pa
     page.get_by_role("button", name="Done").tap()
     keep_as(page, "Top rail")
     open_entry(page, "Top rail", "Open")
-    assert page.get_by_label("Rabbet", exact=True).is_visible()
+    page.get_by_label("Rabbet", exact=True).wait_for()
 
 
 def test_a_field_shows_its_help_while_it_is_gone_to_and_tells_it_to_a_screen_reader(page):
