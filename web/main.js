@@ -57,7 +57,9 @@ const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 entering.run();
-description.then(async (described) => {
+description.then(async ({ described, strip }) => {
+  // Keys that are there from the first do not move when the core gives its own strip.
+  if (!state.get().record) state.set({ strip: state.get().strip ?? strip });
   await draftsOfToday({ state, ask: core.ask }, described.reckoners);
   state.set({ described });
 });

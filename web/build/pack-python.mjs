@@ -43,7 +43,10 @@ compiler.runPython(await readFile(helper("bytecode.py"), "utf8"));
 const compile = compiler.runPython("compile_all")(compiler.toPy(whole.library), compiler.toPy(whole.opened));
 const compiled = compile.toJs({ dict_converter: Object.fromEntries });
 
-const files = { "warm.py": Buffer.from(warm), "describe.json": Buffer.from(whole.description), ...compiled };
+// Both depend on nothing that a person typed: the page has them before Python.
+const asked = { "describe.json": whole.description, "first-answer.json": whole.answer };
+const texts = Object.entries({ "warm.py": warm, ...asked }).map(([name, text]) => [name, Buffer.from(text)]);
+const files = { ...Object.fromEntries(texts), ...compiled };
 for (const name of RUNTIME) files[name] = await readFile(join(pyodideFolder, name));
 await mkdir(join(out, "wheels"), { recursive: true });
 for (const [name, bytes] of Object.entries(files)) await writeFile(join(out, name), bytes);

@@ -1,20 +1,25 @@
-/** What the questions ask, and all that lists and forms need: the build has asked the core. */
+/** What lists, forms and keys need before the core can be asked: the build has asked it. */
 
 import { networkMayBeBack } from "./network.js";
 import { readFile } from "./pack.js";
 
-/** @import { Described } from "../contract.d.ts" */
+/** @import { Described, Strip } from "../contract.d.ts" */
 
 /**
- * Resolves with the description, also after a lost network.
- * @returns {Promise<Described>}
+ * Resolves with what describes the questions, and with the strip of marks where nothing is set; also after a lost
+ * network.
+ * @returns {Promise<{described: Described, strip: Strip}>}
  */
 export async function readDescription() {
   for (;;) {
     try {
-      return JSON.parse(new TextDecoder().decode(await readFile("describe.json")));
+      const [described, strip] = await Promise.all(["describe.json", "first-answer.json"].map(read));
+      return { described, strip };
     } catch {
       await networkMayBeBack();
     }
   }
 }
+
+/** @param {string} name */
+const read = async (name) => JSON.parse(new TextDecoder().decode(await readFile(name)));
