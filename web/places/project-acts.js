@@ -10,12 +10,14 @@ import { aloud, inWords, notice, unsay } from "./notices.js";
  * @returns {OpenProject}
  */
 export function projectActs({ state, projects }, here) {
+  /** Where no project was open there may be one by now: the one that what was done before this has begun. */
+  const of = () => here.of ?? undefined;
   const settings = () => state.get().record?.document.settings ?? {};
-  const undoStep = (/** @type {number} */ step) => aloud(projects.undoStep(step, here.of));
+  const undoStep = (/** @type {number} */ step) => aloud(projects.undoStep(step, of()));
 
   /** @type {OpenProject["change"]} */
   async function change(act, { undoable = true, ...how } = {}) {
-    const answer = await projects.change(act, { ...how, of: here.of });
+    const answer = await projects.change(act, { ...how, of: of() });
     if (!answer.ok) notice(inWords(answer.error));
     else notice(answer.said, undoable ? undoing(answer.step) : null);
     return answer;
@@ -29,7 +31,7 @@ export function projectActs({ state, projects }, here) {
 
   /** @type {OpenProject["tryChange"]} */
   async function tryChange(act, how) {
-    const answer = await projects.change(act, { ...how, of: here.of });
+    const answer = await projects.change(act, { ...how, of: of() });
     if (answer.ok) unsay();
     return answer;
   }
@@ -40,9 +42,9 @@ export function projectActs({ state, projects }, here) {
       settings().unit ?? state.get().described?.settings.find((field) => field.key === "unit")?.default ?? "in",
     change,
     tryChange,
-    changeBy: (message, how) => projects.changeBy(message, { ...how, of: here.of }),
-    undo: () => aloud(projects.undo(here.of)),
+    changeBy: (message, how) => projects.changeBy(message, { ...how, of: of() }),
+    undo: () => aloud(projects.undo(of())),
     undoStep,
-    redo: () => aloud(projects.redo(here.of)),
+    redo: () => aloud(projects.redo(of())),
   };
 }
