@@ -100,7 +100,8 @@ def test_around_a_case_the_top_edge_grows_by_the_projection_at_each_corner():
         "17 5/16″",
         "17 5/16″",
     ]
-    assert said["verdict"] == "3 pieces, longest 41″"
+    miter, bevel = (said["by_key"][each]["text"] for each in ("miter", "tilt"))
+    assert said["verdict"] == f"Miter {miter}, bevel {bevel}; 3 pieces, longest 41″"
     assert said["answers"][0]["text"] == "41″"
     assert said["by_key"]["held"]["text"] == "45°"
 

@@ -43,8 +43,20 @@ def run_told(given, show, cautions):
         ),
         parts=tuple(_part(given, show, plan, cut) for plan, cut in crown.pieces),
         main="first",
-        verdict=verdict_of(len(plans), show.brief(answers["first"]), show.brief(longest)),
+        verdict=_verdict(
+            crown, verdict_of(len(plans), show.brief(answers["first"]), show.brief(longest))
+        ),
     )
+
+
+def _verdict(crown, pieces):
+    """How the saw is set, where one setting is that of every corner, and the pieces."""
+    ends = {end.corner: end.sawn for end in _each_end(crown)}
+    if len(ends) != 1:
+        return pieces
+    (sawn,) = ends.values()
+    miter, bevel = angle_text(sawn.miter), angle_text(sawn.tilt)
+    return f"Miter {miter}, bevel {bevel}; {pieces[0].lower()}{pieces[1:]}"
 
 
 def _answers(given, show, crown):
