@@ -69,6 +69,7 @@ def test_a_number_that_equals_one_told_beside_it_still_stands_in_the_bar(questio
 
 def test_a_field_stays_where_it_is_on_the_screen_when_the_drawing_appears(question):
     page = question("chamfer", filled=False)
+    page.locator("#status").wait_for(state="hidden")  # What is said of a first visit's loading.
     field = page.locator("input[name=measure]")
     field.tap()
     picture = page.locator(".asked-picture")
