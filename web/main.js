@@ -12,6 +12,8 @@ import { createState } from "./store/page/state.js";
 import { draftsOfToday } from "./store/project/of-before.js";
 import { projectKeeper } from "./store/project/project.js";
 
+/** In milliseconds, before the page is drawn without what it waits for. */
+const LONGEST_WAIT = 1000;
 /** Before there is anything to lose, nothing is done of it. */
 let onErased = () => {};
 /** @type {Error | null} */
@@ -29,6 +31,16 @@ const record = (page.openProject && (await database.project(page.openProject))) 
 const shown = { ...page, described: null, record, view: record && page.view, core: core.state() };
 const state = createState(shown, database.keepPage, storeRefused);
 hearCore((now) => state.set({ core: now }));
+
+const isDescribed = description.then(async ({ described, strip }) => {
+  // Keys that are there from the first do not move when the core gives its own strip.
+  if (!state.get().record) state.set({ strip: state.get().strip ?? strip });
+  await draftsOfToday({ state, ask: core.ask }, described.reckoners);
+  state.set({ described });
+});
+// Who was here before finds what was open as it was left; the file is on the device by then.
+const isNew = Object.keys(page).length === 0;
+if (!isNew) await Promise.race([isDescribed, new Promise((resolve) => setTimeout(resolve, LONGEST_WAIT))]);
 
 const settings = () => state.get().record?.document.settings ?? {};
 const tally = tallyKeeper({ state, ask: core.ask, settings, database });
@@ -57,10 +69,4 @@ const first = strip();
 state.subscribe((changed) => changed.includes("record") && strip());
 if (record) projects.look();
 entering.run();
-description.then(async ({ described, strip }) => {
-  // Keys that are there from the first do not move when the core gives its own strip.
-  if (!state.get().record) state.set({ strip: state.get().strip ?? strip });
-  await draftsOfToday({ state, ask: core.ask }, described.reckoners);
-  state.set({ described });
-});
 const offline = keepOffline({ onState: (now) => state.set({ offline: now }), after: Promise.all([first, core.whole]) });

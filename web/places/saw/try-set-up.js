@@ -7,7 +7,7 @@ import { briefly } from "../../widgets/numbers/fraction.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { formDraft, projectKey } from "../forms/form-draft.js";
-import { notThere } from "../forms/instead.js";
+import { arriving, notThere } from "../forms/instead.js";
 import { readAnewLine } from "../forms/units.js";
 import { onward } from "../go.js";
 import { inLittle, unanswered } from "../question/question-answer.js";
@@ -28,7 +28,8 @@ const ASKED = ["measured", "cut"];
 export function trySetUp(app, entry, part) {
   const { view, described } = app.state.get();
   const piece = view?.pieces.find((each) => each.entry === entry && each.part === part);
-  const declared = described?.reckoners.find(({ key }) => key === QUESTION);
+  if (!described) return arriving("Loading the test cut…", () => trySetUp(app, entry, part));
+  const declared = described.reckoners.find(({ key }) => key === QUESTION);
   if (!piece || !declared) return notThere("This piece isn’t in the project anymore.");
   const asked = declared.fields.filter(({ key }) => ASKED.includes(key));
   const trial = trialOf(app, piece, asked);
