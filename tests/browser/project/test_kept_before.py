@@ -33,7 +33,7 @@ def opened_again(page, server):
     page.get_by_role("navigation", name="Places").wait_for()
     page.goto(f"{server.address}manifest.webmanifest")
     page.evaluate(KEPT)
-    page.goto(f"{server.address}#project")
+    page.goto(f"{server.address}#project", wait_until="commit")
 
 
 def test_a_correction_typed_with_an_earlier_version_goes_on_in_the_question_of_today(page, server):
