@@ -9,14 +9,13 @@ export interface Again {
   said: string;
 }
 
-/** Degrees to a hundredth, in `text` as in `hundredth`. */
+/** Degrees, to a hundredth in `text`. */
 export interface Angle {
   key: string;
   label: string;
   kind: "angle";
   exact: string | null;
   text: string;
-  hundredth: string;
   words: string;
   dropped_text: string;
 }

@@ -50,14 +50,13 @@ class Length(TypedDict):
 
 
 class Angle(TypedDict):
-    """Degrees to a hundredth, in `text` as in `hundredth`."""
+    """Degrees, to a hundredth in `text`."""
 
     key: str
     label: str
     kind: Literal["angle"]
     exact: str | None
     text: str
-    hundredth: str
     words: str
     dropped_text: str
 

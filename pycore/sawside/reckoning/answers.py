@@ -87,7 +87,6 @@ def _angle_told(key, label, degrees, _show):
         "kind": "angle",
         "exact": rational_text(degrees) if is_written(degrees) else None,
         "text": text,
-        "hundredth": text,
         "words": f"{_in_words(_number_of(text))} degrees",
         "dropped_text": _angle_off(degrees, text) if abs(degrees) < 1 else "",
     }

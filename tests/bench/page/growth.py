@@ -7,14 +7,14 @@ import time
 from pathlib import Path
 from statistics import median
 
+from sawside.reckoners import RECKONERS
 from tests.bench.page import chromium
 from tests.bench.page.look import marked, way
+from tests.bench.page.relaunch import ROUNDS, SETTLED
 from tests.browser.start.start_support import FIRST_ANSWER, SNAPSHOT_KEPT
 from web.build import serving, site
 from web.build.environment import ROOT, ready
 
-ROUNDS = 7
-SETTLED = 1.5
 KEPT = """
 async () => {
   const cache = await caches.open("python-snapshot");
@@ -60,12 +60,15 @@ def doubled_tree(tree):
     for name in ("web", "pycore"):
         shutil.copytree(ROOT / name, tree / name, symlinks=True, ignore=_left_out)
     (tree / "web/node_modules").symlink_to(ROOT / "web/node_modules")
+    doubled = 0
     for question in (tree / "pycore/sawside/reckoners").glob("*/*.py"):
         text = question.read_text(encoding="utf-8")
         key = re.search(r'^    key="(\w+)",$', text, re.MULTILINE)
         if key and question.stem == key[1]:
             more = text.replace(f'key="{key[1]}"', f'key="{key[1]}_again"')
             question.with_name(f"{key[1]}_again.py").write_text(more, encoding="utf-8")
+            doubled += 1
+    assert doubled == len(RECKONERS), "not every question was doubled"
     return tree
 
 

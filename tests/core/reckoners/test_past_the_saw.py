@@ -182,9 +182,7 @@ def test_a_compound_cut_past_the_tilt_is_cut_leaning_with_the_blade_upright(spri
         "measured": "",
     }
     said = reckon("crown", **values)
-    miter, tilt = (
-        float(said["by_key"][key]["hundredth"].strip("≈ °")) for key in ("miter", "tilt")
-    )
+    miter, tilt = (float(said["by_key"][key]["text"].strip("≈ °")) for key in ("miter", "tilt"))
     found = [each for each in past(said) if "at its own slope" in each]
     assert bool(found) == (tilt > 45)
     if not found:

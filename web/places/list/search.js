@@ -114,7 +114,7 @@ export function searchOf({ reckoners, search: { same, small, elsewhere } = NOTHI
     const inOrder = (scored) => [
       ...new Set(
         scored
-          .toSorted((one, other) => other.count - one.count || one.rank - other.rank || other.share - one.share)
+          .sort((one, other) => other.count - one.count || one.rank - other.rank || other.share - one.share)
           .map(({ question }) => question),
       ),
     ];

@@ -12,7 +12,7 @@ legs = st.fractions(min_value=10, max_value=40, max_denominator=32)
 
 
 def degrees(value):
-    return float(value["hundredth"].strip("≈ °"))
+    return float(value["text"].strip("≈ °"))
 
 
 @pytest.mark.parametrize(

@@ -72,9 +72,7 @@ def test_the_gap_of_an_error_names_that_error_again(corners, width, off, small):
         width=f"{width} in",
         **{"toe" if small else "heel": f"{open_} in"},
     )["by_key"]
-    assert float(seen["setting_off"]["hundredth"].strip("≈ °")) == pytest.approx(
-        float(off), abs=0.0051
-    )
+    assert float(seen["setting_off"]["text"].strip("≈ °")) == pytest.approx(float(off), abs=0.0051)
     assert ("too low" if small else "too high") in seen["told"]["text"]
     assert seen["fault"]["text"] == "Angle"
     assert "length_off" not in seen

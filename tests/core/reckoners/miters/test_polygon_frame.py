@@ -26,7 +26,7 @@ def number(item):
 def test_each_cut_is_180_over_the_sides(sides):
     """Plane geometry: the polygon miter 180/n."""
     said = reckon("mitered_frame", **(RING | {"sides": str(sides)}))["by_key"]
-    assert float(said["setting"]["hundredth"].strip("≈ °")) == pytest.approx(180 / sides, abs=5e-3)
+    assert float(said["setting"]["text"].strip("≈ °")) == pytest.approx(180 / sides, abs=5e-3)
     assert number(said["long_sides"]["items"][0]) == pytest.approx(
         float(15 * mpmath.tan(mpmath.pi / sides)), abs=2e-6
     )

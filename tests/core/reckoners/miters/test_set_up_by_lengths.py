@@ -14,7 +14,7 @@ def number(value):
 
 
 def degrees(value):
-    return float(value["hundredth"].strip("≈ °"))
+    return float(value["text"].strip("≈ °"))
 
 
 @pytest.mark.parametrize(("angle", "rise", "spacer"), [("45", "12″", None), ("30", None, "5″")])

@@ -55,7 +55,7 @@ def test_sides_that_reach_as_far_as_they_are_high_are_exact():
     by_key = said["by_key"]
     assert by_key["slope"]["exact"] == "45"
     assert by_key["tilt"]["exact"] == "30"
-    assert by_key["miter"]["hundredth"] == "≈ 35.26°"
+    assert by_key["miter"]["text"] == "≈ 35.26°"
     assert exact(by_key["bottom"]["items"][0]) == 12
 
 

@@ -33,7 +33,7 @@ def past(said):
 
 
 def degrees(said, key):
-    return float(said["by_key"][key]["hundredth"].strip("≈ °"))
+    return float(said["by_key"][key]["text"].strip("≈ °"))
 
 
 def ends_cut(said, keys):

@@ -21,7 +21,7 @@ from tests.core.oracles.sprung_corners import CHECKS, cut_piece
 def test_settings_are_the_commonly_printed_ones(row, kind):
     said = reckon("crown", spring=row["spring"], left_end=kind, left_corner=row["corner"])
     for key, printed in (("miter", row["miter"]), ("tilt", row["bevel"])):
-        found = said["by_key"][key]["hundredth"].removeprefix("≈ ").removesuffix("°")
+        found = said["by_key"][key]["text"].removeprefix("≈ ").removesuffix("°")
         assert float(found) == float(printed)
     assert said["by_key"]["held"]["exact"] == "45"
 
@@ -73,7 +73,7 @@ def test_a_molding_of_three_four_five_is_known_by_any_two_of_its_measures():
         {"found": "projection", "projection": three, "width": five},
     ):
         said = reckon("crown", **values, measured="30", right_end="outside")["by_key"]
-        assert said["spring"]["hundredth"] == "≈ 36.87°"
+        assert said["spring"]["text"] == "≈ 36.87°"
         lengths = [exact(said[key]) * 2 for key in ("projection", "drop", "width")]
         assert lengths == [3, 4, 5]
 
@@ -259,6 +259,6 @@ def test_the_drawing_stays_in_its_box_and_tells_the_edges(values):
         for edge in ("top", "bottom"):
             long = f" {as_drawn(said['by_key'][edge])}" if "measured" in values else ""
             assert f"{edge} edge{long}" in texts
-    assert f"spring {said['by_key']['spring']['hundredth']}" in " ".join(
+    assert f"spring {said['by_key']['spring']['text']}" in " ".join(
         shape.get("text", "") for shape in said["drawing"]["shapes"]
     )

@@ -35,7 +35,7 @@ def test_a_slope_of_one_in_eight_is_eight_thicknesses_long():
     by_key = said["by_key"]
     assert by_key["overlap"]["text"] == "8.000″"
     assert by_key["face"]["text"] == "8.062″"
-    assert by_key["setting"]["hundredth"] == "≈ 82.87°"
+    assert by_key["setting"]["text"] == "≈ 82.87°"
     assert any("≈ 7.13°" in caution for caution in said["cautions"])
 
 

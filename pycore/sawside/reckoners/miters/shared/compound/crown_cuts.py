@@ -44,7 +44,7 @@ class CrownEnd:
         """How it is cut with the molding upside down in its place."""
         return (
             "Top edge on the table, bottom edge against the fence: miter "
-            f"{self.sawn.laid.turn} {angle_text(self.held, 2)}, bevel 0. Mark the bottom edge. "
+            f"{self.sawn.laid.turn} {angle_text(self.held)}, bevel 0. Mark the bottom edge. "
             f"Keep the part to the {self.side} of the blade."
         )
 

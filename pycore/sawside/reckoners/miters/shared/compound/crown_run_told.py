@@ -97,7 +97,7 @@ def _settings(crown):
 def _said(end, text, several, key):
     """How an end is cut, with its corner where there are several; one that is cut flat says its
     kind itself."""
-    corner = f", {angle_text(end.corner, 2)}" if several else ""
+    corner = f", {angle_text(end.corner)}" if several else ""
     if key == "up":
         return f"{end.kind.capitalize()} corner{corner}: {text[0].lower()}{text[1:]}"
     return text.replace(" corner", f" corner{corner}", 1)

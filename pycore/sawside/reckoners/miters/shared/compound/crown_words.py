@@ -36,7 +36,7 @@ def corner_worked(show, spring, end):
     )
     yield f"Nested: 90 − {show.pure(end.corner)} ÷ 2 = {degrees_text(end.held)}"
     more = lean_of_degrees(nearby(spring.lean.degrees) + 1)
-    miter, tilt = (angle_text(each, 2) for each in miter_and_tilt(more, end.corner))
+    miter, tilt = (angle_text(each) for each in miter_and_tilt(more, end.corner))
     yield f"One more degree of spring would make it miter {miter}, bevel {tilt}"
 
 
@@ -81,7 +81,7 @@ def pictures_of(given, show, piece):
             (show.brief(getattr(spring, leg)), _role(given.found in ("legs", leg)))
             for leg in ("drop", "projection")
         ]
-    texts = (angle_text(spring.lean.degrees, 2), *reach)
+    texts = (angle_text(spring.lean.degrees), *reach)
     whole = crown_drawing(words, float(nearby(spring.lean.degrees)), texts, face)
     return whole, face_view(words, face)
 
@@ -115,6 +115,6 @@ def _described(show, piece):
     edges = piece.edges or {}
     long = "".join(f" The {EDGES[edge]} is {show.brief(edges[edge])}." for edge in edges)
     return (
-        f"Crown leans out from the wall by {angle_text(piece.spring.lean.degrees, 2)} and "
+        f"Crown leans out from the wall by {angle_text(piece.spring.lean.degrees)} and "
         f"meets the ceiling at its top edge. Its face as seen in the room: {ends}.{long}"
     )

@@ -90,8 +90,7 @@ def _corner(wall, row):
     if corner.is_coped and degrees > _FLATTEST_COPE:
         raise Refusal(
             "impossible",
-            f"A corner of {angle_text(degrees, 2)} is too flat to cope: it would end in a knife "
-            "edge.",
+            f"A corner of {angle_text(degrees)} is too flat to cope: it would end in a knife edge.",
             "Choose Miter at that corner.",
             **place | {"part": "joint"},
         )
