@@ -62,6 +62,9 @@ def answers_rightly(page):
     answer.get_by_text("thirty-three and seven eighths inches").wait_for()
 
 
+PAGE = {"styles.css", "shared.js", "begin.js", "main.js"}
+
+
 class RecordingServer(serving.Server):
     """A server that notes what it sent: (path, status) in order."""
 
@@ -84,12 +87,16 @@ class RecordingServer(serving.Server):
 class RecordingHandler(serving.Handler):
     """Notes every answer; withholds one, or breaks it off half-way, as long as the server says.
 
-    From the file `lost_at` on nothing is answered any more, as when the network goes.
+    From the file `lost_at` on nothing is answered any more, as when the network goes. It goes when
+    all else of the page is sent, for files are asked for side by side.
     """
 
     def parse_request(self):
         parsed = super().parse_request()
-        self.server.is_lost |= bool(self.server.lost_at and self.path.endswith(self.server.lost_at))
+        if self.server.lost_at and self.path.endswith(self.server.lost_at):
+            others = PAGE - {self.server.lost_at}
+            eventually(lambda: others <= set(self.server.whole_files()))
+            self.server.is_lost = True
         self.close_connection |= self.server.is_lost
         return parsed and not self.server.is_lost
 
