@@ -2,9 +2,14 @@
  * Bundle the page, the worker, the service worker and the styles into one folder.
  * Use: node web/build/bundle.mjs WEB_FOLDER OUTPUT_FOLDER
  */
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { build } from "esbuild";
 
 const [web, outdir] = process.argv.slice(2);
+const runtime = await readFile(join(web, "node_modules/pyodide/pyodide.asm.wasm"));
+const RUNTIME_CODE = JSON.stringify(createHash("sha256").update(runtime).digest("hex"));
 
 const common = {
   absWorkingDir: web,
@@ -14,6 +19,7 @@ const common = {
   target: "es2022",
   logLevel: "warning",
   outdir,
+  define: { RUNTIME_CODE },
 };
 
 // What both scripts of the page use is in one file, and there once.

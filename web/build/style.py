@@ -13,10 +13,12 @@ BIOME = ["node_modules/.bin/biome", "check", "--error-on-warnings", "--colors=of
 
 def commands(*, mend: bool) -> list[tuple[list[str], Path]]:
     """Return each command and the folder it runs in; with `mend` they write, else they check."""
+    check = [] if mend else ["--check"]
     return [
-        (["python", "-m", "web.build.contract_types", *([] if mend else ["--check"])], ROOT),
+        (["python", "-m", "web.build.unit_tables", *check], ROOT),
+        (["python", "-m", "web.build.contract_types", *check], ROOT),
         (["ruff", "check", "--fix" if mend else "--no-fix", *CONFIG, *PYTHON], ROOT),
-        (["ruff", "format", *([] if mend else ["--check"]), *CONFIG, *PYTHON], ROOT),
+        (["ruff", "format", *check, *CONFIG, *PYTHON], ROOT),
         ([*BIOME, *(["--write"] if mend else [])], ROOT / "web"),
     ]
 

@@ -2,6 +2,11 @@
 import type { loadPyodide, PyodideAPI } from "pyodide";
 import type { Ask } from "./contract.d.ts";
 
+declare global {
+  /** SHA-256 (hex) of the runtime's code, put in by the bundler. */
+  const RUNTIME_CODE: string;
+}
+
 /** How far the core has come. `loaded` and `total` are bytes; `again` is there where trying again may help. */
 export interface CoreState {
   phase: "starting" | "ready" | "failed";

@@ -1,59 +1,29 @@
-"""Names and factors of units, from `units.txt` by way of pint: the only file that knows pint.
+"""Names and factors of units, exact: what pint makes of `units.txt`, as `units.json` keeps it."""
 
-pint is asked once, at import. What is read at a key press are the tables made here, so that
-reading never waits for pint.
-"""
-
+import json
 from fractions import Fraction
 from pkgutil import get_data
 
-import pint
+__all__ = ["ANGLES", "BOARD_FOOT", "INCHES_PER", "LENGTHS", "METRIC", "MILE", "SQUARE_FOOT"]
 
-__all__ = [
-    "ANGLES",
-    "BOARD_FOOT",
-    "INCHES_PER",
-    "LENGTHS",
-    "MILE",
-    "SQUARE_FOOT",
-    "convert",
-    "registry",
-]
+_kept = json.loads(get_data(__package__, "units.json"))
 
 
-def _registry():
-    made = pint.UnitRegistry(None, non_int_type=Fraction, cache_folder=None)
-    made.load_definitions(get_data(__package__, "units.txt").decode("utf-8").splitlines())
-    return made
+def _factors(names):
+    return {name: Fraction(factor) for name, factor in _kept[names].items()}
 
 
-registry = _registry()
-
-
-def convert(value, from_unit, to_unit):
-    """An exact `value` in another unit of `units.txt`; pint decides, so not for a key press."""
-    return Fraction(registry.convert(Fraction(value), from_unit, to_unit))
-
-
-def _factors(dimension, into):
-    return {
-        name: convert(1, name, into)
-        for name in registry
-        if registry.Quantity(1, name).check(dimension)
-    }
-
-
-LENGTHS = _factors("[length]", "inch")
+LENGTHS = _factors("lengths")
 """Every name of a length (`in`, `inches`, `mm`, …) and its inches, exact."""
 
-ANGLES = _factors("[angle]", "degree")
+ANGLES = _factors("angles")
 """Every name of an angle and its degrees."""
 
 INCHES_PER = {unit: LENGTHS[unit] for unit in ("in", "ft", "yd", "mm", "cm", "m")}
 """Inches in each unit that a bare number may mean."""
 
-SQUARE_FOOT = convert(1, "foot ** 2", "inch ** 2")
-BOARD_FOOT = convert(1, "board_foot", "inch ** 3")
+SQUARE_FOOT = Fraction(_kept["square_foot"])
+BOARD_FOOT = Fraction(_kept["board_foot"])
 """Square inches in a square foot, and cubic inches in a board foot (144 of each)."""
 
 MILE = 5280 * LENGTHS["ft"]

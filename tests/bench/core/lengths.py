@@ -11,7 +11,8 @@ from pathlib import Path
 from sawside.lengths.display import mark_text, plain_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.reading.reader import read
-from sawside.lengths.units import INCHES_PER, registry
+from sawside.lengths.unit_definitions import registry
+from sawside.lengths.units import INCHES_PER
 
 SEED = 20261125
 TRIPS = 1_000_000

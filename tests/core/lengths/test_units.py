@@ -1,5 +1,7 @@
 """Unit names and factors come from the definition file by way of pint, exactly."""
 
+import subprocess
+import sys
 from fractions import Fraction
 from pathlib import Path
 
@@ -7,7 +9,8 @@ import pytest
 
 import sawside
 from sawside.lengths.reading.reader import read
-from sawside.lengths.units import LENGTHS, convert
+from sawside.lengths.unit_definitions import convert, tables
+from sawside.lengths.units import ANGLES, BOARD_FOOT, LENGTHS, SQUARE_FOOT
 from tables import rows
 
 
@@ -30,16 +33,29 @@ def test_every_name_of_a_length_in_the_definition_file_is_read():
         assert read(f"3{name.upper()}").value == 3 * inches
 
 
-def test_a_reading_does_not_wait_for_pint(monkeypatch):
-    def asked(*_):
-        raise AssertionError("pint was asked")
+def test_what_a_start_reads_is_what_pint_makes_of_the_definitions():
+    made = tables()
+    for name, kept in (("lengths", LENGTHS), ("angles", ANGLES)):
+        assert {unit: Fraction(factor) for unit, factor in made[name].items()} == kept
+    assert (Fraction(made["square_foot"]), Fraction(made["board_foot"])) == (
+        SQUARE_FOOT,
+        BOARD_FOOT,
+    )
 
-    for name in ("convert", "parse_expression", "parse_units", "get_base_units"):
-        monkeypatch.setattr(f"sawside.lengths.units.registry.{name}", asked)
-    assert sawside.handle({"do": "read", "text": "6 ft 7-9/32 in + 18 mm"})["ok"]
+
+def test_no_start_and_no_reading_waits_for_pint():
+    ask = """
+import json, sys, sawside
+assert json.loads(sawside.handle_json(json.dumps(
+    {"do": "read", "text": "6 ft 7-9/32 in + 18 mm", "settings": {}})))["ok"]
+assert json.loads(sawside.handle_json('{"do": "describe"}'))["ok"]
+print("pint" in sys.modules)
+"""
+    ran = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True)
+    assert ran.stdout == "False\n"
 
 
 def test_only_one_file_knows_pint():
     core = Path(sawside.__file__).parent
     knowing = [path.name for path in core.rglob("*.py") if "import pint" in path.read_text("utf-8")]
-    assert knowing == ["units.py"]
+    assert knowing == ["unit_definitions.py"]

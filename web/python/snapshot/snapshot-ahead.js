@@ -6,14 +6,23 @@ import { packURL } from "../start/pack.js";
 import { findSnapshot } from "./snapshot-store.js";
 
 const CODE = packURL("pyodide.asm.wasm");
+const KEPT = `${CODE}?__WB_REVISION__=${RUNTIME_CODE.slice(0, 16)}`;
 
 /** Return what findSnapshot finds, and `code`, a promise of the compiled runtime; or null. */
 export async function snapshotAhead() {
+  const begun = keptCode().catch(() => null);
   const found = await findSnapshot();
-  return found && { ...found, code: WebAssembly.compileStreaming(keptCode(found.facts.code)) };
+  if (found?.facts.code !== RUNTIME_CODE) return null;
+  const code = (await begun)?.compiled ?? WebAssembly.compileStreaming(fetch(CODE));
+  return { ...found, code };
 }
 
-/** The runtime's code from where the service worker keeps it, without the way through it. */
-async function keptCode(sha256) {
-  return (await caches.match(`${CODE}?__WB_REVISION__=${sha256.slice(0, 16)}`)) ?? fetch(CODE);
+/** The runtime's code from where the service worker keeps it, without the way through it; null where it does not. */
+async function keptCode() {
+  const response = await caches.match(KEPT);
+  if (!response) return null;
+  const compiled = WebAssembly.compileStreaming(response);
+  compiled.catch(() => {}); // whoever waits for it hears of it
+  // Not the promise itself: whether there is one is known long before it is compiled.
+  return { compiled };
 }
