@@ -63,7 +63,8 @@ for (const what of ["answer", "description", "modules"]) {
 const sha256 = (bytes) => createHash("sha256").update(bytes).digest("hex");
 const listed = {};
 for (const name of Object.keys(files).sort()) listed[name] = { size: files[name].length, sha256: sha256(files[name]) };
-const micropip = packed.find((name) => name.startsWith("wheels/micropip-"));
+const wheelOf = (project) => packed.find((name) => name.startsWith(`wheels/${project}-`));
+const [micropip, core] = ["micropip", "sawside"].map(wheelOf);
 const installer = { name: "micropip", version: micropip.split("-")[1], file_name: micropip.replace("wheels/", "") };
 const lock = {
   info,
@@ -83,7 +84,8 @@ const pack = {
   build: sha256(JSON.stringify(listed)),
   library: "library.zip",
   libraryRest: "library-rest.bin",
-  wheels: packed.filter((name) => name !== micropip),
+  core,
+  wheels: packed.filter((name) => name !== micropip && name !== core),
   installer: micropip,
   wheelsRest: WHEELS_REST,
   lock,

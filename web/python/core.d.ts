@@ -36,6 +36,7 @@ export interface Pack {
   build: string;
   library: string;
   libraryRest: string;
+  core: string;
   wheels: string[];
   installer: string;
   wheelsRest: string;

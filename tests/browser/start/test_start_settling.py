@@ -1,5 +1,6 @@
 """A core gets the files that its start did without, in idle time."""
 
+import json
 import shutil
 import subprocess
 from pathlib import Path
@@ -25,6 +26,8 @@ def test_after_settling_every_module_and_every_file_of_the_wheels_is_there(phone
     (folder / "index.html").write_text("<!doctype html><title>Probe</title>")
     probe = Path(__file__).with_name("settle_probe.js")
     made = ["--bundle", "--format=esm", "--target=es2022", f"--outfile={folder / probe.name}"]
+    code = json.loads((site / "python/pack.json").read_text())["files"]["pyodide.asm.wasm"]
+    made.append(f'--define:RUNTIME_CODE="{code["sha256"]}"')
     subprocess.run([ESBUILD, probe, *made, "--log-level=warning"], check=True)
     with serving.started(folder) as server:
         seen = open_at(phone(), server.address).evaluate(RUN)

@@ -18,8 +18,8 @@ export async function boot({ pyodideFolder, info, stdLibURL }) {
 }
 
 /**
- * Take the steps of a slow start: install `wheels` with micropip and ask the first question, then
- * add `rest`, if that is in a file of its own, and run warm.py and exercise.py. Return {answer, description, opened,
+ * Take the steps of a slow start: install the core with micropip and ask the first question, then install the other
+ * `wheels`, add `rest`, if that is in a file of its own, and run warm.py and exercise.py. Return {answer, description, opened,
  * library, modules}: the answer, what describes the questions, the files of the wheels that were read until the answer,
  * the files of the library that all of it needed, and the modules that are there in the end.
  */
@@ -27,16 +27,18 @@ export async function useAsTheBrowserDoes(pyodide, { wheels, rest, question, use
   const noted = pyodide.toPy({});
   pyodide.runPython(used, { globals: noted });
   const told = (name) => noted.get(name)().toJs();
-  const installer = wheels.find(({ name }) => name.startsWith("micropip-"));
+  const wheelOf = (project) => wheels.find(({ name }) => name.startsWith(`${project}-`));
+  const [installer, core] = ["micropip", "sawside"].map(wheelOf);
   pyodide.unpackArchive(installer.bytes, "wheel", { extractDir: SITE });
   const micropip = pyodide.pyimport("micropip");
-  for (const { name, bytes } of wheels) {
-    if (name === installer.name) continue;
+  const install = async ({ name, bytes }) => {
     pyodide.FS.writeFile(`/tmp/${name}`, bytes);
     await micropip.install.callKwargs(`emfs:/tmp/${name}`, { deps: false });
-  }
+  };
+  await install(core);
   const answer = pyodide.pyimport("sawside").handle_json(question);
   const opened = told("files_read");
+  for (const each of wheels) if (each !== installer && each !== core) await install(each);
   if (rest) pyodide.unpackArchive(rest, "zip", { extractDir: SITE });
   pyodide.runPython(warm);
   pyodide.runPython(exercise);

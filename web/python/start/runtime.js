@@ -25,7 +25,7 @@ export async function startPython(more) {
  * @param {Pack} pack
  */
 export async function unpackWheels(pyodide, pack) {
-  const wheels = [pack.installer, ...pack.wheels];
+  const wheels = [pack.installer, pack.core, ...pack.wheels];
   const [rest, ...archives] = await Promise.all([pack.wheelsRest, ...wheels].map(readFile));
   for (const archive of archives) pyodide.unpackArchive(archive, "wheel", { extractDir: SITE });
   unpackRest(pyodide, rest);
