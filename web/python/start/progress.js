@@ -4,17 +4,28 @@
 
 export const LOST = "You’re offline. Loading picks up again when you’re back on";
 
+/** In milliseconds. */
+const PAUSE = 100;
+
 /**
  * Return {tell, listener} for files that are loaded together. `onProgress({step, loaded, total})`
- * hears of every change: of `tell(change)`, and of what `listener(name)` hears of a download.
+ * hears of what changes: of `tell(change)`, and of what `listener(name)` hears of a download.
  * @param {(now: Progress) => void} onProgress
  * @param {string} loading what is said meanwhile
  */
 export function progress(onProgress, loading) {
   const now = { step: loading, loaded: 0, total: 0 };
   const lost = new Set();
+  let told = 0;
   /** @param {Progress} change */
-  const tell = (change) => onProgress(Object.assign(now, change));
+  function tell(change) {
+    const { step, total } = now;
+    Object.assign(now, change);
+    // Bytes come far more often than anybody sees a number change.
+    if (now.step === step && now.total === total && performance.now() - told < PAUSE) return;
+    told = performance.now();
+    onProgress(now);
+  }
   const step = () => (lost.size ? LOST : loading);
   const listener = (name) => ({
     onBytes(count) {
