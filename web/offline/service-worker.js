@@ -69,7 +69,12 @@ async function answer(event) {
 
 worker.addEventListener("install", (event) => {
   worker.skipWaiting();
-  event.waitUntil(newest.install(event));
+  const install = async () => {
+    // One that came between and was not taken goes before the next is loaded: two are kept at most.
+    await deleteAllBut(newest, await inUse());
+    await newest.install(event);
+  };
+  event.waitUntil(install());
 });
 
 worker.addEventListener("activate", (event) => {

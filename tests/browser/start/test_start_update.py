@@ -24,20 +24,23 @@ async () => {
 """
 
 
-@pytest.fixture
-def next_site(site, tmp_path):
-    """The same site with another stylesheet, as a later build would make it."""
+def later(site, folder, style):
+    """The same site in `folder` with another stylesheet, as a later build would make it."""
 
     def listed(folder):
         return json.dumps(precache.kept_files(folder), separators=(",", ":"))
 
-    folder = tmp_path / "next"
     shutil.copytree(site, folder)
-    (folder / "styles.css").write_text((site / "styles.css").read_text() + NEW_STYLE)
+    (folder / "styles.css").write_text((site / "styles.css").read_text() + style)
     code = (site / "service-worker.js").read_text()
     assert listed(site) in code
     (folder / "service-worker.js").write_text(code.replace(listed(site), listed(folder)))
     return folder
+
+
+@pytest.fixture
+def next_site(site, tmp_path):
+    return later(site, tmp_path / "next", NEW_STYLE)
 
 
 def is_new(page):
@@ -93,3 +96,29 @@ def test_a_new_version_that_comes_only_in_part_changes_nothing(phone, server, ne
     assert way_of_start(page) == "snapshot"
     answers_rightly(page)
     assert "neither" not in page.evaluate(STYLE)
+
+
+KEPT_STYLES = """
+async () => {
+  const kept = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
+  return kept.flat().filter(({ url }) => url.includes("styles.css")).map(({ url }) => url);
+}
+"""
+
+
+def test_two_versions_are_kept_at_most_however_many_come(phone, server, site, next_site, tmp_path):
+    """One is in use, one is offered; who never takes one does not fill the device."""
+    page = open_at(phone(), server.address)
+    wait_until_kept(page)
+    (first,) = page.evaluate(KEPT_STYLES)
+    seen = {first}
+    for each in (next_site, *(later(site, tmp_path / name, f"/* {name} */") for name in "abc")):
+        server.folder = each
+        page.evaluate(LOOK)
+        eventually(lambda: set(page.evaluate(KEPT_STYLES)) - seen)
+        eventually(lambda: len(page.evaluate(KEPT_STYLES)) == 2)
+        kept = page.evaluate(KEPT_STYLES)
+        assert first in kept
+        seen |= set(kept)
+    offer(page).wait_for()
+    answers_rightly(page)
