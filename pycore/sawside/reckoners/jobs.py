@@ -15,6 +15,11 @@ JOBS = {
         "ink": "M7 10h3M7 16h3M7 22h3M20 34v-3M26 34v-3",
         "chalk": "M14 19h8v8",
     },
+    "cases": {
+        "wood": "M5 4h4v32H5zM31 4h4v32h-4zM9 4h22v4H9zM9 27h22v4H9z",
+        "ink": "M9 33h22M9 17.5h22",
+        "chalk": "M5 39.5h30M38.5 4v32",
+    },
     "miters and frames": {
         "wood": "M4 6h32v28H4zM12 14v12h16V14z",
         "chalk": "M4 6l8 8M36 6l-8 8M36 34l-8-8M4 34l8-8",
