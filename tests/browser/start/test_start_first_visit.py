@@ -64,7 +64,8 @@ def test_nothing_is_loaded_for_later_before_the_first_answer(phone, recording):
     assert {"python/pyodide.asm.wasm", "python/library.zip"} <= set(sent[:first])
     # The wheels that the core asks for come with its rest.
     later = {path for path in sent[first:begun] if path.startswith("python/")} - {REST}
-    assert len(later) == 5 and all(path.startswith("python/wheels/") for path in later)
+    assert len(later) == 5
+    assert all(path.startswith("python/wheels/") for path in later)
 
 
 def test_a_network_lost_half_way_is_said_and_loading_goes_on_by_itself(phone, recording):
