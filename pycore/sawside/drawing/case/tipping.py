@@ -6,9 +6,9 @@ from sawside.lengths.real import nearby
 
 
 @lazy
-def tipping_case(show, given, tipping, each):
-    """`given` holds height, depth, kick and out in inches; `each` is the text of the pull on an
-    anchor, or None where it needs none. The front is at the left."""
+def tipping_case(show, given, tipping, rating):
+    """`given` holds height, depth, kick and out in inches; `rating` is the text of what
+    an anchor must be rated. The front is at the left."""
     high, deep, kick = (float(nearby(value)) for value in (given.height, given.depth, given.kick))
     out = float(nearby(given.out))
     anchor = float(nearby(tipping.anchor_height))
@@ -16,7 +16,7 @@ def tipping_case(show, given, tipping, each):
     tall = max(high, anchor)
     step = tall / 22
     floor_at = tall
-    top = tall - high
+    top, level = tall - high, floor_at - anchor
     shapes = [
         rectangle(0, top, deep, floor_at - (step if kick else 0)),
         *([rectangle(kick, floor_at - step, deep, floor_at)] if kick else []),
@@ -25,26 +25,23 @@ def tipping_case(show, given, tipping, each):
         circle((kick, floor_at), step / 3, "hatch"),
         *_arrow((-out, top + high / 3), (-out, top + high / 3 + step * 3), step),
         *_arrow((deep / 2, top + high / 2), (deep / 2, top + high / 2 + step * 3), step),
+        *_arrow((deep - step * 2, level), (deep + step / 3, level), step),
         label((-out, top + high / 3 - step), "climber", "note"),
         label((deep / 2, top + high / 2 - step), "weight", "note"),
+        label((deep + step, level), rating, "name", "start"),
+        label((kick, floor_at + step * 1.5), "tips over here", "note"),
         dimension(
             (deep, top - step), (0, top - step), -step, show.brief(given.depth), "given", "depth"
         ),
         dimension(
             (left, floor_at), (left, top), -step, show.brief(given.height), "given", "height"
         ),
-        label((kick, floor_at + step * 1.5), "tips over here", "note"),
     ]
-    if each:
-        y = floor_at - anchor
-        shapes += _arrow((deep - step * 2, y), (deep + step / 3, y), step)
-        shapes.append(label((deep + step, y), each, "name", "start"))
     words = (
         f"The case from the side, {show.brief(given.height)} high and {show.brief(given.depth)} "
-        f"deep. It tips over the front of its foot."
+        f"deep. It tips over the front of its foot. Each anchor, "
+        f"{show.brief(tipping.anchor_height)} above the floor, is rated for {rating} or more."
     )
-    if each:
-        words += f" Each anchor, {show.brief(tipping.anchor_height)} above the floor, holds {each}."
     return drawing(
         words, (left - step * 3, -step * 4, deep + step * 9, floor_at + step * 3), shapes
     )

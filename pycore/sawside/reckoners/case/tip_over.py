@@ -3,7 +3,7 @@
 from sawside.drawing.case.tipping import tipping_case
 from sawside.errors import Refusal
 from sawside.reckoners.case.shared.tipping.fields import TIPPING_FIELDS, pounds
-from sawside.reckoners.case.shared.tipping.moments import Tipping, Turning
+from sawside.reckoners.case.shared.tipping.moments import LEAST_RATING, Tipping, Turning
 from sawside.reckoners.case.shared.tipping.working import (
     at_least,
     times_text,
@@ -30,23 +30,23 @@ _CAUTIONS = (
 
 
 def compute(given, show):
-    """The pull on each anchor (pounds, as text), and how far the case is from tipping."""
+    """What each anchor must be rated (pounds, as text), and how far the case is from tipping."""
     tipping = _tipping(given)
-    answers = {"each": at_least(tipping.each, show)}
+    rating = at_least(tipping.rating, show)
+    answers = {"rating": rating, "each": at_least(tipping.each, show)}
     if tipping.margin is not None:
         answers["margin"] = times_text(tipping.margin)
     climber = tipping.least_climber()
     if climber is not None:
         answers["climber"] = under(climber, show)
-    needs = tipping.each > 0
+    fixes = (("More anchors", "anchors"), ("Higher anchors", "anchor_height"))
     return Reckoning(
         answers=answers,
         working=tuple(tipping_working(tipping, show)),
-        drawing=tipping_case(show, given, tipping, answers["each"] if needs else None),
+        drawing=tipping_case(show, given, tipping, rating),
         cautions=_CAUTIONS,
-        main="each" if needs or tipping.margin is None else "margin",
-        verdict=_verdict(tipping),
-        fixes=(("More anchors", "anchors"), ("Higher anchors", "anchor_height")) if needs else (),
+        verdict=f"{_verdict(tipping)}: anchors rated",
+        fixes=fixes if tipping.each > LEAST_RATING else (),
     )
 
 
@@ -89,14 +89,10 @@ def _or(value, other):
 
 def _verdict(tipping):
     if tipping.held <= 0:
-        return "Falls over by itself: pull on each anchor"
+        return "Falls over by itself"
     if tipping.tips > tipping.held:
-        return "Tips over: pull on each anchor"
-    if tipping.each > 0:
-        return "Nearly tips: pull on each anchor"
-    if not tipping.tips:
-        return "Nothing tips it, but anchor it: pull on each anchor"
-    return "Doesn’t tip, but anchor it: its weight holds"
+        return "Tips over"
+    return "Nearly tips" if tipping.each > 0 else "Doesn’t tip, but anchor it"
 
 
 RECKONER = Reckoner(
@@ -119,16 +115,18 @@ RECKONER = Reckoner(
     basic=("height", "depth", "weight_lb", "weight_kg"),
     fields=TIPPING_FIELDS,
     answers=(
+        Answer("rating", "Rating of each anchor, at least", "text"),
         Answer("each", "Pull on each anchor", "text"),
         Answer("margin", "Weight against what tips it", "text"),
-        Answer("climber", "Heaviest climber without anchors", "text"),
+        Answer("climber", "A climber tips it from", "text"),
     ),
     source=(
         "Statics: moments about the front edge it would tip over, everything at rest and at once, "
         "the case’s weight at the middle of its depth. The empty case is judged. A 60 lb climber "
         "is what the U.S. rule for dressers sold tests with (16 CFR 1261, ASTM F2057-23), "
-        "unchecked; it doesn’t cover bookcases and built-ins (CPSC guidance). The climber’s reach "
-        "and a margin of twice are shop practice."
+        "unchecked; it doesn’t cover bookcases and built-ins (CPSC guidance). Furniture anchors "
+        "are tested with 50 lb (ASTM F3096), unchecked: none is asked for less. The climber’s "
+        "reach and a margin of twice are shop practice."
     ),
     compute=compute,
     example={

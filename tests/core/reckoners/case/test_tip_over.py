@@ -24,7 +24,7 @@ def test_a_child_on_an_empty_bookcase_is_worked_by_hand():
     climber of 480 ÷ 6 = 80 lb. Statics by hand.
     """
     said = reckon(KEY, **BOOKCASE)
-    assert said["verdict"] == "Nearly tips: pull on each anchor"
+    assert said["verdict"] == "Nearly tips: anchors rated"
     assert pounds(said["by_key"]["each"]) == 2
     assert said["by_key"]["margin"]["text"] == "1.3 times"
     assert pounds(said["by_key"]["climber"]) == 80
@@ -47,7 +47,7 @@ def test_all_that_tips_it_at_once_is_worked_by_hand():
         anchors="4",
         times="1",
     )
-    assert said["verdict"] == "Tips over: pull on each anchor"
+    assert said["verdict"] == "Tips over: anchors rated"
     assert pounds(said["by_key"]["each"]) == 8
     assert said["by_key"]["margin"]["text"] == "0.1 times"
     assert pounds(said["by_key"]["climber"]) == 0
@@ -58,17 +58,27 @@ def test_what_is_inside_counts_only_where_it_makes_it_worse():
     bare, loaded = (reckon(KEY, **BOOKCASE, **more) for more in ({}, {"load_lb": "200"}))
     assert bare["by_key"]["each"] == loaded["by_key"]["each"]
     bare, loaded = (reckon(KEY, **BOOKCASE, kick="7", **more) for more in ({}, {"load_lb": "200"}))
-    assert bare["verdict"] == loaded["verdict"] == "Falls over by itself: pull on each anchor"
+    assert bare["verdict"] == loaded["verdict"] == "Falls over by itself: anchors rated"
     assert pounds(loaded["by_key"]["each"]) > pounds(bare["by_key"]["each"])
+
+
+def test_anchors_that_are_pulled_harder_than_any_is_tested_are_rated_for_their_pull():
+    """Holds 80 × 6 = 480; 200 lb 20 inches out tip by 4,000, twice 8,000: 7,520 over 72 and one
+    anchor are 104.4 lb."""
+    said = reckon(KEY, **BOOKCASE, climber_lb="200", out="20", anchors="1")
+    assert pounds(said["by_key"]["rating"]) == pounds(said["by_key"]["each"]) == 105
+    assert [each["field"] for each in said["fixes"]] == ["anchors", "anchor_height"]
+    assert reckon(KEY, **BOOKCASE)["fixes"] == []
 
 
 def test_a_heavy_low_case_does_not_tip_and_is_still_to_be_anchored():
     said = reckon(KEY, height="30", depth="24", weight_lb="150", out="1")
-    assert said["verdict"] == "Doesn’t tip, but anchor it: its weight holds"
-    assert said["answers"][0]["text"] == "30 times"  # 150 × 12 over 60 × 1
+    assert said["verdict"] == "Doesn’t tip, but anchor it: anchors rated"
+    assert said["by_key"]["margin"]["text"] == "30 times"  # 150 × 12 over 60 × 1
+    assert pounds(said["answers"][0]) == 50  # what any furniture anchor is tested with
     assert pounds(said["by_key"]["each"]) == 0
     said = reckon(KEY, height="30", depth="24", weight_lb="150", out="0")
-    assert said["verdict"].startswith("Nothing tips it")
+    assert said["verdict"].startswith("Doesn’t tip")
     assert "climber" not in said["by_key"]
     assert said["cautions"][0].startswith("Anchor it")
 
@@ -144,4 +154,4 @@ def test_the_drawing_opens_the_fields_and_names_the_pull():
     shapes = said["drawing"]["shapes"]
     fields = {each.get("field") for each in shapes if each["kind"] == "dimension"}
     assert {"height", "depth"} <= fields
-    assert any(each.get("text") == said["by_key"]["each"]["text"] for each in shapes)
+    assert any(each.get("text") == said["by_key"]["rating"]["text"] for each in shapes)

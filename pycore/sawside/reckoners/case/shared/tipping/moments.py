@@ -4,6 +4,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
+LEAST_RATING = Fraction(50)
+"""Pounds that any furniture anchor is tested with (ASTM F3096, from memory)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Turning:
@@ -54,6 +57,11 @@ class Tipping:
         """
         lacking = self.times * self.tips - self.held
         return max(lacking, Fraction(0)) / (self.anchor_height * self.anchors)
+
+    @property
+    def rating(self):
+        """Pounds that each anchor has to be rated: its pull, and never less than any is tested."""
+        return max(self.each, LEAST_RATING)
 
     @property
     def margin(self):

@@ -4,6 +4,7 @@ from fractions import Fraction
 from math import ceil
 
 from sawside.lengths.units import INCHES_PER
+from sawside.reckoners.case.shared.tipping.moments import LEAST_RATING
 from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
 
@@ -24,7 +25,6 @@ def under(pounds, show):
 
 def tipping_working(tipping, show):
     """Line by line: what holds it, what tips it, what is left for the anchors."""
-    unit = "kg" if metric(show) else "lb"
     yield f"Its weight holds {_moment(tipping.case, show)}"
     if tipping.load:
         yield f"Its load holds {_moment(tipping.load, show)}"
@@ -34,8 +34,15 @@ def tipping_working(tipping, show):
         sum_of = " + ".join(_number(each.moment, show) for each in tipping.forces)
         yield f"Together: {sum_of} = {_number(tipping.tips, show)}"
     lacking = tipping.times * tipping.tips - tipping.held
-    if lacking <= 0:
-        return
+    if lacking > 0:
+        yield from _on_anchors(tipping, lacking, show)
+    if tipping.each < LEAST_RATING:
+        yield f"No furniture anchor is asked for less than {at_least(LEAST_RATING, show)}"
+
+
+def _on_anchors(tipping, lacking, show):
+    """How what the weight doesn't hold is shared by the anchors."""
+    unit = "kg" if metric(show) else "lb"
     times, tips, held = (
         small_text(tipping.times),
         *(_number(each, show) for each in (tipping.tips, abs(tipping.held))),
