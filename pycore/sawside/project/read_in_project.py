@@ -3,6 +3,7 @@
 from sawside.errors import Refusal, quoted
 from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.kinds.reading_worked import ReadingWorked
+from sawside.project.schema.document import unit_of
 from sawside.reckoning.reading import names_told, place_told, reading_told
 from sawside.reckoning.values import linkable
 
@@ -67,7 +68,7 @@ def names_of_question(reckoner, values, *, document=None, id=None):
     """
     if document is None:
         return None
-    texts = list(linkable(reckoner, values))
+    texts = list(linkable(reckoner, values, unit_of(document)))
     each = names_for(document, [text for _, text in texts], id)
     names = {}
     for (field, _), used in zip(texts, each, strict=True):

@@ -50,7 +50,7 @@ wood wooden saw degree degrees deg
 """Words that alone mean little: they count only where the question has them too."""
 
 _ELSEWHERE = """
-anchor apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
+apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
 brad brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
 dowel drain drywall epoxy fender finger finish floor footing foundation frost garden gate girder
 glue grit grout gutter hammer handrail hanger header hinge hone house insulation jointer joist

@@ -39,7 +39,7 @@ def read_values(reckoner, values, settings, names=None):
     form, blank, refusals = _read_fields(reckoner.fields, values, settings, names)
     if form is None:
         raise refusals[0].of("values")
-    solved = _solve_one_of(reckoner, values)
+    solved = _solve_one_of(reckoner, values, settings.unit)
     empty = [field for field in solved if field.key in blank]
     wanting = all(refusal.kind == "missing" for refusal in refusals)
     if solved and len(empty) != 1 and wanting:
@@ -50,10 +50,10 @@ def read_values(reckoner, values, settings, names=None):
     return form
 
 
-def _solve_one_of(reckoner, values):
+def _solve_one_of(reckoner, values, unit):
     """The fields of which one is left blank; none while the form doesn't ask for all of them."""
     solved = [field for field in reckoner.fields if field.key in reckoner.solve_one_of]
-    return solved if all(_shown(each, reckoner.fields, values) for each in solved) else []
+    return solved if all(_shown(each, reckoner.fields, values, unit) for each in solved) else []
 
 
 def reread(reckoner, form, values, settings, names, linked):
@@ -90,24 +90,25 @@ def _lengths_of(fields, given):
                 yield from _lengths_of(field.fields, row)
 
 
-def linkable(reckoner, values):
+def linkable(reckoner, values, unit):
     """(field, text) of every text that may hold names: those of numbers that are shown.
 
-    What is neither a text nor a list of what belongs there is refused when it is read.
+    `unit` is that of a bare number. What is neither a text nor a list of what belongs there is
+    refused when it is read.
     """
-    yield from _linkable(reckoner.fields, values)
+    yield from _linkable(reckoner.fields, values, unit)
 
 
-def _linkable(fields, values):
+def _linkable(fields, values, unit):
     for field in fields:
-        if field.kind not in LINKABLE or not _shown(field, fields, values):
+        if field.kind not in LINKABLE or not _shown(field, fields, values, unit):
             continue
         value = values.get(field.key, "")
         for each in value if isinstance(value, list) else [value]:
             if isinstance(each, str):
                 yield field, each
             elif isinstance(each, dict) and field.kind == "rows":
-                yield from ((field, text) for _, text in _linkable(field.fields, each))
+                yield from ((field, text) for _, text in _linkable(field.fields, each, unit))
 
 
 LINKABLE = ("length", "angle", "count", "number", "lengths", "rows")
@@ -132,7 +133,7 @@ def _read_fields(fields, values, settings, names):
     refusals = [_no_field(key) for key in values if key not in {field.key for field in fields}]
     given, echoes, said, blank = {field.key: None for field in fields}, {}, [], set()
     for field in fields:
-        if not _shown(field, fields, values):
+        if not _shown(field, fields, values, settings.unit):
             continue
         value = _typed(field, values, settings.unit)
         if value is None and field.setting:
@@ -164,7 +165,7 @@ def read_field(field, value, settings, names=None):
     return _READ[field.kind](field, value, settings, names)
 
 
-def _typed(field, values, unit="in"):
+def _typed(field, values, unit):
     """The value as typed, or its default where a bare number is in `unit`; None for a blank."""
     value = values.get(field.key)
     if isinstance(value, (int, float)) and not isinstance(value, bool):
@@ -174,9 +175,9 @@ def _typed(field, values, unit="in"):
     return value
 
 
-def _shown(field, fields, values):
+def _shown(field, fields, values, unit):
     by_key = {each.key: each for each in fields} if field.conditions else {}
-    return all(_typed(by_key[key], values) in shown_by for key, shown_by in field.conditions)
+    return all(_typed(by_key[key], values, unit) in shown_by for key, shown_by in field.conditions)
 
 
 def _list(field, value):

@@ -61,6 +61,7 @@ NOT_ARITHMETIC = re.compile(
             r"^Up to the next whole foot",
             r"^The last kerf takes",
             r"^Not even one fits",
+            r"^No furniture anchor is asked",
         )
     )
 )

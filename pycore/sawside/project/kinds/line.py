@@ -23,7 +23,7 @@ def _title(entry, _calls):
 
 def _texts(entry):
     reckoner = RECKONERS.get(entry["reckoner"])
-    return linkable(reckoner, entry["values"]) if reckoner else ()
+    return linkable(reckoner, entry["values"], entry["unit"]) if reckoner else ()
 
 
 def _with_texts(entry, change, fields):

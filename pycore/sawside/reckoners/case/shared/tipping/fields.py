@@ -1,0 +1,90 @@
+"""What is asked about a case that might tip."""
+
+from fractions import Fraction
+
+from sawside.reckoners.fields import choice, count, length, number
+from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+
+POUNDS_IN = {"lb": Fraction(1), "kg": 1 / KILOGRAMS_PER_POUND}
+_UNITS = {"lb": "Pounds", "kg": "Kilograms"}
+
+
+def pounds(given, key):
+    """A weight in pounds, exact, in whichever unit it was given; None where it was left blank."""
+    amount = getattr(given, f"{key}_{given.units}")
+    return None if amount is None else amount * POUNDS_IN[given.units]
+
+
+def _weight(key, label, defaults=(None, None), **more):
+    """A weight asked for in the unit that is chosen."""
+    for unit, default in zip(_UNITS, defaults, strict=True):
+        shown = {"shown_when": ("units", (unit,)), "default": default}
+        yield number(f"{key}_{unit}", label, unit, most="5000", **shown | more)
+
+
+TIPPING_FIELDS = (
+    length("height", "Case height", least="1 in", most="20 ft", in_short="{} tall"),
+    length(
+        "depth",
+        "Case depth",
+        help="Front to back, where it meets the floor.",
+        least="1 in",
+        most="10 ft",
+        in_short="{} deep",
+    ),
+    *_weight("weight", "Empty weight", help="Of the case, without its doors.", least="0.1"),
+    *_weight(
+        "climber",
+        "Climber’s weight",
+        ("60", "27.2"),
+        help="60 lb is about a five-year-old, the heaviest.",
+    ),
+    length(
+        "out",
+        "Climber’s reach",
+        help="How far in front of the case the climber’s weight hangs.",
+        default="6 in",
+        metric="150 mm",
+        most="10 ft",
+    ),
+    length(
+        "kick",
+        "Toe kick recess",
+        help="The case tips over the front of what it rests on.",
+        default="0 in",
+        most="5 ft",
+        in_short="{} recess",
+    ),
+    *_weight("load", "Load inside", blank_means="Empty, the worst case."),
+    *_weight("door", "Open door’s weight", blank_means="No door."),
+    length(
+        "door_width",
+        "Open door’s width",
+        help="Opened square to the front.",
+        default="18 in",
+        metric="450 mm",
+        least="1 in",
+        most="10 ft",
+    ),
+    *_weight("pull", "Forward pull", blank_means="No pull.", help="On a knob or the top edge."),
+    length("pull_height", "Height of the pull", blank_means="At the top.", most="20 ft"),
+    length(
+        "anchor_height",
+        "Anchor height",
+        help="Above the floor.",
+        blank_means="At the top.",
+        least="1 in",
+        most="20 ft",
+    ),
+    count("anchors", "Anchors", default="2", least="1", most="20", in_short="{} anchors"),
+    number(
+        "times",
+        "Margin",
+        "times",
+        help="A jerk or a jump pulls harder than a weight at rest. Twice is shop practice.",
+        default="2",
+        least="1",
+        most="10",
+    ),
+    choice("units", "Weights in", _UNITS, metric="kg"),
+)

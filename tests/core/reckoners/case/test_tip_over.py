@@ -1,0 +1,157 @@
+"""A case that might tip: statics worked by hand, and work done in a small turn as an oracle."""
+
+import math
+import re
+from fractions import Fraction
+
+import pytest
+from asking import ask, errors, reckon
+from hypothesis import given
+from hypothesis import strategies as st
+
+KEY = "tip_over"
+BOOKCASE = {"height": "72", "depth": "12", "weight_lb": "80"}
+
+
+def pounds(answer):
+    return int(answer["text"].split(" lb")[0].replace(",", ""))
+
+
+def test_a_child_on_an_empty_bookcase_is_worked_by_hand():
+    """Holds 80 × 6 = 480. A 60 lb child 6 inches out tips by 360: 720 with the margin of twice.
+
+    240 are lacking, over 72 inches and two anchors 1.67 lb each: up to 2. Alone it tips under a
+    climber of 480 ÷ 6 = 80 lb. Statics by hand.
+    """
+    said = reckon(KEY, **BOOKCASE)
+    assert said["verdict"] == "Nearly tips: anchors rated"
+    assert pounds(said["by_key"]["each"]) == 2
+    assert said["by_key"]["margin"]["text"] == "1.3 times"
+    assert pounds(said["by_key"]["climber"]) == 80
+
+
+def test_all_that_tips_it_at_once_is_worked_by_hand():
+    """Arm 12/2 − 2 = 4: holds 320. Climber 60 × (10 + 2) = 720, door 12 × (16/2 + 2) = 120,
+    pull 15 × 60 = 900: 1740. The margin of 1 leaves 1420, over 48 and four anchors 7.4 lb.
+    """
+    said = reckon(
+        KEY,
+        **BOOKCASE,
+        kick="2",
+        out="10",
+        door_lb="12",
+        door_width="16",
+        pull_lb="15",
+        pull_height="60",
+        anchor_height="48",
+        anchors="4",
+        times="1",
+    )
+    assert said["verdict"] == "Tips over: anchors rated"
+    assert pounds(said["by_key"]["each"]) == 8
+    assert said["by_key"]["margin"]["text"] == "0.1 times"
+    assert pounds(said["by_key"]["climber"]) == 0
+
+
+def test_what_is_inside_counts_only_where_it_makes_it_worse():
+    """The empty case is judged; but over a deep recess a load falls forward with the case."""
+    bare, loaded = (reckon(KEY, **BOOKCASE, **more) for more in ({}, {"load_lb": "200"}))
+    assert bare["by_key"]["each"] == loaded["by_key"]["each"]
+    bare, loaded = (reckon(KEY, **BOOKCASE, kick="7", **more) for more in ({}, {"load_lb": "200"}))
+    assert bare["verdict"] == loaded["verdict"] == "Falls over by itself: anchors rated"
+    assert pounds(loaded["by_key"]["each"]) > pounds(bare["by_key"]["each"])
+
+
+def test_anchors_that_are_pulled_harder_than_any_is_tested_are_rated_for_their_pull():
+    """Holds 80 × 6 = 480; 200 lb 20 inches out tip by 4,000, twice 8,000: 7,520 over 72 and one
+    anchor are 104.4 lb."""
+    said = reckon(KEY, **BOOKCASE, climber_lb="200", out="20", anchors="1")
+    assert pounds(said["by_key"]["rating"]) == pounds(said["by_key"]["each"]) == 105
+    assert [each["field"] for each in said["fixes"]] == ["anchors", "anchor_height"]
+    assert reckon(KEY, **BOOKCASE)["fixes"] == []
+
+
+def test_a_heavy_low_case_does_not_tip_and_is_still_to_be_anchored():
+    said = reckon(KEY, height="30", depth="24", weight_lb="150", out="1")
+    assert said["verdict"] == "Doesn’t tip, but anchor it: anchors rated"
+    assert said["by_key"]["margin"]["text"] == "30 times"  # 150 × 12 over 60 × 1
+    assert pounds(said["answers"][0]) == 50  # what any furniture anchor is tested with
+    assert pounds(said["by_key"]["each"]) == 0
+    said = reckon(KEY, height="30", depth="24", weight_lb="150", out="0")
+    assert said["verdict"].startswith("Doesn’t tip")
+    assert "climber" not in said["by_key"]
+    assert said["cautions"][0].startswith("Anchor it")
+
+
+def energy(turn, weights):
+    """What a case gains in height, times weight, when it turns a little about the front of its
+    foot. `weights` are (pounds, in front of the foot, height)."""
+    gained = 0.0
+    for weight, front, high in weights:
+        far, steep = math.hypot(front, high), math.atan2(high, front)
+        gained += weight * far * (math.sin(steep - turn) - math.sin(steep))
+    return gained
+
+
+amounts = st.fractions(min_value=1, max_value=300, max_denominator=2)
+sizes = st.fractions(min_value=8, max_value=100, max_denominator=8)
+
+
+@given(sizes, amounts, amounts, st.fractions(min_value=0, max_value=20, max_denominator=4), sizes)
+def test_anchors_hold_just_what_a_small_turn_gives(depth, weight, climber, out, anchor):
+    """An oracle by virtual work: with the anchors' pull the turn neither gains nor loses."""
+    said = reckon(
+        KEY,
+        height="100",
+        depth=f"{depth} in",
+        weight_lb=str(float(weight)),
+        climber_lb=str(float(climber)),
+        out=f"{out} in",
+        anchor_height=f"{anchor} in",
+        anchors="1",
+        times="1",
+    )
+    turn = 1e-6
+    masses = [(float(weight), -float(depth) / 2, 50.0), (float(climber), float(out), 60.0)]
+    # To and fro, so that what grows with the square of the turn is gone.
+    free = (energy(turn, masses) - energy(-turn, masses)) / 2
+    needed = -free / turn / float(anchor)
+    told = pounds(said["by_key"]["each"])
+    assert told - 1 - 1e-3 <= max(needed, 0) <= told + 1e-3
+    if abs(free) > 1e-4:
+        tips = said["verdict"].startswith(("Tips", "Falls"))
+        assert tips == (free < 0)
+
+
+def test_in_a_metric_project_weights_are_kilograms_and_mean_the_same():
+    settings = {"unit": "mm", "display": "mm", "mark": "1 mm"}
+    form = {"height": "1829", "depth": "305", "weight_kg": "36.3", "units": "kg"}
+    said = reckon(KEY, settings, **form)
+    texts = {key: each["text"] for key, each in said["by_key"].items()}
+    assert re.fullmatch(r"\d+ kg", texts["each"])
+    # 36.3 × 152.5 = 5,535.75 over 27.2 × 150 = 4,080.
+    assert texts["margin"] == "1.3 times"
+    assert int(Fraction("5535.75") / 150) == int(texts["climber"].split()[0])
+
+
+@pytest.mark.parametrize(
+    ("more", "field", "words"),
+    [
+        ({"kick": "12"}, "kick", "past the back of the case"),
+        ({"anchor_height": "73"}, "anchor_height", "above the top of the case"),
+        ({"pull_lb": "10", "pull_height": "80"}, "pull_height", "above the top of the case"),
+        ({"anchors": "0"}, "anchors", "1"),
+        ({"weight_lb": ""}, "weight_lb", ""),
+    ],
+)
+def test_what_cannot_be_is_refused_beside_its_field(more, field, words):
+    error = errors(ask(KEY, **{**BOOKCASE, **more}))[field]
+    assert words in error["message"] + error["remedy"]
+
+
+def test_the_drawing_opens_the_fields_and_names_the_pull():
+    said = reckon(KEY, **BOOKCASE)
+    shapes = said["drawing"]["shapes"]
+    fields = {each.get("field") for each in shapes if each["kind"] == "dimension"}
+    assert {"height", "depth"} <= fields
+    assert any(each.get("text") == said["by_key"]["rating"]["text"] for each in shapes)
