@@ -17,6 +17,7 @@ from sawside.project.read_in_project import (
     names_of_question,
     read_in_project,
 )
+from sawside.project.sample_case import sample_case
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
 from sawside.reckoning.describe import field_told, jobs_told, reckoners_told, settings_told
@@ -38,6 +39,7 @@ def _describe():
         "jobs": jobs_told(),
         "reckoners": reckoners_told(),
         "search": search_told(),
+        "case": sample_case(),
     }
 
 

@@ -160,6 +160,7 @@ class Described(TypedDict):
     jobs: list[Job]
     reckoners: list[Reckoner]
     search: SearchWords
+    case: Document
 
 
 class Read(TypedDict):

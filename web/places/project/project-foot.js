@@ -1,5 +1,6 @@
 import { button, element, present } from "../../widgets/element.js";
 import { go } from "../go.js";
+import { sampleCase } from "./sample-case.js";
 
 /** @import { Logged, Stock } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -15,6 +16,7 @@ export function projectFoot(app) {
     return element(
       "div",
       { class: "button-row" },
+      sampleCase(app),
       addPiece,
       button("Restore a backup", () => go("restore")),
     );

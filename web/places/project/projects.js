@@ -5,6 +5,7 @@ import { confirm } from "../../widgets/messages/confirm.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go, onward } from "../go.js";
 import { notice, quietly } from "../notices.js";
+import { sampleCase } from "./sample-case.js";
 
 /** @import { ProjectRecord } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -40,6 +41,7 @@ export function projects(app) {
       "div",
       { class: "button-row" },
       button("New project", ask, { class: "button primary" }),
+      sampleCase(app),
       button("Restore a backup", () => go("restore")),
     ),
     list,
