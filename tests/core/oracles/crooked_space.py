@@ -11,15 +11,17 @@ STEPS = 48
 
 class Space:
     """A space between two walls that lean `left` and `right` into it at the top (less than 0: away
-    from it), `wide` at their feet; `floor` and `ceiling` are (left, right) heights."""
+    from it), `wide` at their feet; `floor` and `ceiling` are (left, right) heights. `bows` are (how
+    far the left wall stands out, the right one) at a step of their height."""
 
-    def __init__(self, wide, left, right, floor, ceiling):
+    def __init__(self, wide, left, right, floor, ceiling, bows=None):
         self.wide, self.left, self.right = wide, left, right
-        self.floor, self.ceiling = floor, ceiling
+        self.floor, self.ceiling, self.bows = floor, ceiling, bows or {}
 
     def faces(self, part):
         """(left, right) face of the walls at a `part` of their height, from 0 to 1."""
-        return self.left * part, self.wide - self.right * part
+        left, right = self.bows.get(part * STEPS, (0, 0))
+        return self.left * part + left, self.wide - self.right * part - right
 
     def reading(self, part):
         """What a tape held level reads at a `part` of the height."""

@@ -18,7 +18,7 @@ from sawside.reckoners.fields import choice, length
 
 _DOOR = {"shown_when": ("door", ("yes",))}
 _STRAIGHT = (
-    "Straight through the doorway is all that’s checked, level, with no tilting. Walk the rest of "
+    "Only straight through the doorway is checked. That’s level, with no tilting. Walk the rest of "
     "the way with a tape: halls, turns, stairs, door handles and light fixtures."
 )
 _ONTO = (

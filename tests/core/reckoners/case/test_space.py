@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from projects import acts, begun, change, entry
 
-from tests.core.oracles.crooked_space import Space
+from tests.core.oracles.crooked_space import STEPS, Space
 
 KEY = "space"
 MARK = Fraction(1, 16)
@@ -182,6 +182,20 @@ def test_widths_that_vary_more_than_the_walls_lean_leave_room_for_a_bow_of_each(
     assert said["by_key"]["width"]["text"] == "36 3/8″"
     assert texts(said["by_key"]["rip"])[0] == ("Left", "15/16″")
     assert any("enter how they lean" in each for each in said["cautions"])
+
+
+@given(st.integers(400, 900), sixteenths, sixteenths, st.sets(st.integers(1, 47), min_size=2))
+def test_a_case_goes_between_plumb_walls_that_bow_each_at_its_own_height(wide, left, right, steps):
+    """Read at every step of the height: no width shows that both walls stand out."""
+    low, *_, high = sorted(steps)
+    bows = {low: (left, 0), high: (0, right)}
+    space = Space(Fraction(wide, 16), 0, 0, (0, 0), (96, 96), bows)
+    readings = [inches(space.reading(Fraction(step, STEPS))) for step in (0, low, high)]
+    said = reckon(KEY, **WALLS | {"widths": readings})["by_key"]
+    told = Fraction(said["width"]["mark"])
+    assert space.takes_width(told, 0)
+    for strip in said["rip"]["items"]:
+        assert Fraction(strip["mark"]) >= (space.wide - told) / 2
 
 
 def test_a_case_up_to_the_ceiling_never_stands_up_and_says_what_would():

@@ -12,12 +12,12 @@ from sawside.lengths.real import Exact, sqrt
 from sawside.wood.caution import Caution
 
 TIPPING = Caution(
-    "Tip a tall case up with two people or more.",
+    "Tip it up with a helper.",
     "Tip a tall case up with two people or more. Keep feet and fingers out from under the bottom "
     "edge, take doors, drawers and shelves out first, and pad the floor.",
 )
 ANCHOR = Caution(
-    "Fasten a tall case to the wall before you load it: it can tip over.",
+    "Fasten it to studs: a tall case can tip over.",
     "Fasten a tall case to the wall before you load it: it can tip over. Screw into studs, follow "
     "the anchor’s instructions and local code, and don’t climb it or let anyone else.",
 )

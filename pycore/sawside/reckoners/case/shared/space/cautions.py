@@ -5,18 +5,19 @@ from fractions import Fraction
 from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.space.found import bows
 from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING
+from sawside.wood.caution import Caution
 
-_PLUMB = (
-    "Check both walls for plumb with a long level. Where they lean the same way, no width shows "
-    "it, and the case has to be narrower than all of them."
-)
-_SQUARE = (
-    "Check the corners of the floor for square. A space that’s skewed front to back takes a case "
-    "only as wide as its clear square, or wider strips."
-)
 _FLOOR = (
     "Find the floor’s high point with a long level, at the back as well as the front. A hump "
     "between the ends lifts the case too."
+)
+_LEVEL = Caution("Find the floor’s high point first.", _FLOOR)
+_CROOKED = Caution(
+    "Check for plumb, square and level first.",
+    "Check both walls for plumb with a long level. Where they lean the same way, no width shows "
+    "it, and the case has to be narrower than all of them. Check the corners of the floor for "
+    "square: a space that’s skewed front to back takes a case only as wide as its clear square. "
+    + _FLOOR,
 )
 
 
@@ -26,16 +27,10 @@ def cautions_of(given, show, found):
         *_standing(show, found),
         *_walls(given, show, found),
         *_base(given, show),
-        *((_PLUMB,) if _unplumbed(found.walls) else ()),
-        *((_SQUARE,) if len(found.walls.leans) == 2 else ()),
-        _FLOOR,
+        _CROOKED if found.walls.leans else _LEVEL,
         TIPPING,
         ANCHOR,
     )
-
-
-def _unplumbed(walls):
-    return len(walls.leans) == 2 and not any(walls.leans.values())
 
 
 def _standing(show, found):
