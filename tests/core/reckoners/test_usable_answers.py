@@ -55,8 +55,12 @@ AT_AN_END = {
     ("crown", "bottoms"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
+    ("space", "strips"),
+    ("getting_it_in", "beside"),
+    ("getting_it_in", "over"),
 }
-"""Places from which is measured, a strip that isn't needed, the small end of a self-return."""
+"""Places from which is measured, a strip that isn't needed or runs out to nothing, the small end of
+a self-return, what just goes through a doorway."""
 
 
 @pytest.mark.parametrize("question", DESCRIBED.values(), ids=lambda each: each["key"])

@@ -44,6 +44,7 @@ OTHER_CASES = {
     "shelf_layout": {"layout": "fit", "height": "", "things": [{"height": "12 5/8"}] * 3},
     "mitered_length": {"known_face": "rabbet", "rabbet": "3/8", "left_corner": "97.5"},
     "mitered_frame": {"shape": "polygon", "around": "outside", "size": "30", "rabbet": ""},
+    "space": {"above": "", "kick": ""},
 }
 """What is filled in otherwise than in the example, in turn with it: other answers must go in. One
 way, or several."""

@@ -1,0 +1,68 @@
+"""What is told of the largest case for a space."""
+
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.case.shared.space.walls import SIDES
+from sawside.reckoners.declaration import Answer
+
+ANSWERS = (
+    Answer("width", "Case width", must="go in"),
+    Answer("height", "Case height", must="go in"),
+    Answer("depth", "Case depth", must="go in"),
+    Answer("strips", "Scribe strips", "lengths", must="reach"),
+    Answer("rip", "Rip the strips to at least", "lengths", must="reach"),
+    Answer("shims", "Shims under the base", "lengths", must="reach"),
+    Answer("level", "Level line above the floor", "lengths", must="agree"),
+    Answer("diagonal", "Diagonal to tip it up", must="reach"),
+    Answer("tallest", "Tallest that tips up", must="stay under"),
+    Answer("boxes", "Boxes to stack", "count"),
+)
+"""Those of the strips say where, at the floor and at the ceiling."""
+
+
+def answers_of(given, show, found):
+    """The answers that this case has, by their keys."""
+    answers = {"width": found.width, "height": found.height}
+    if found.depth is not None:
+        answers["depth"] = found.depth
+    if any(strip.rip for strip in found.strips):
+        answers["strips"] = list(_strips(show, found))
+        answers["rip"] = [
+            (strip.side.capitalize(), show.rounded(strip.rip, "reach")) for strip in found.strips
+        ]
+    if found.heights.low_side:
+        answers["shims"] = [(f"{found.heights.low_side.capitalize()} end", shim(show, found))]
+        answers["level"] = [
+            (side.capitalize(), given.line + found.heights.drops[side]) for side in SIDES
+        ]
+    return answers | _raised(found)
+
+
+def shim(show, found):
+    """What goes under the low end, on fine marks."""
+    return on_fine_marks(found.heights.drop, show, "reach")
+
+
+def _strips(show, found):
+    for strip in found.strips:
+        side = strip.side.capitalize()
+        yield f"{side}, at the floor", show.rounded(strip.bottom, "reach")
+        yield f"{side}, at the ceiling", show.rounded(strip.top, "reach")
+
+
+def _raised(found):
+    box = found.box
+    if box is None:
+        return {}
+    told = {"diagonal": box.diagonal}
+    if box.tallest is not None and not box.stands_up:
+        told["tallest"] = box.tallest
+    if box.boxes is not None and not box.stands_up:
+        told["boxes"] = box.boxes
+    return told
+
+
+def verdict_of(show, found):
+    """The sizes to cut, and whether the case can be stood up."""
+    deep = f", {show.bare(found.depth)} deep" if found.depth is not None else ""
+    stands = "" if found.box is None or found.box.stands_up else "; won’t tip up in one piece"
+    return f"{show.bare(found.width)} wide, {show.bare(found.height)} high{deep}{stands}"

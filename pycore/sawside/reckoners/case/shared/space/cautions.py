@@ -1,0 +1,85 @@
+"""What to look out for in a space and in raising a case there."""
+
+from fractions import Fraction
+
+from sawside.lengths.words import counted
+from sawside.reckoners.case.shared.space.found import bows
+from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING
+from sawside.wood.caution import Caution
+
+_FLOOR = (
+    "Find the floor’s high point with a long level, at the back as well as the front. A hump "
+    "between the ends lifts the case too."
+)
+_LEVEL = Caution("Find the floor’s high point first.", _FLOOR)
+_CROOKED = Caution(
+    "Check for plumb, square and level first.",
+    "Check both walls for plumb with a long level. Where they lean the same way, no width shows "
+    "it, and the case has to be narrower than all of them. Check the corners of the floor for "
+    "square: a space that’s skewed front to back takes a case only as wide as its clear square. "
+    + _FLOOR,
+)
+
+
+def cautions_of(given, show, found):
+    """Those of this case first, then the usual ones."""
+    return (
+        *_standing(show, found),
+        *_walls(given, show, found),
+        *_base(given, show),
+        _CROOKED if found.walls.leans else _LEVEL,
+        TIPPING,
+        ANCHOR,
+    )
+
+
+def _standing(show, found):
+    box = found.box
+    if box is None or box.stands_up:
+        return
+    high = show.brief(box.diagonal, "reach")
+    if box.tallest is None:
+        yield "It won’t tip up in one piece. It’s as deep as the ceiling is high."
+        return
+    lower = show.bare(box.tallest, "stay under")
+    many = f", or stack {counted(box.boxes, 'box', 'boxes')}" if box.boxes else ""
+    yield (
+        f"It won’t tip up in one piece. Raised off its back it needs {high} under a ceiling of "
+        f"{show.text(box.ceiling)}. Build the case itself no higher than {lower}, set it on a "
+        f"separate base{many}, or assemble it standing."
+    )
+
+
+def _walls(given, show, found):
+    walls = found.walls
+    if walls.narrowest < walls.smallest:
+        yield (
+            "Your widths vary less than the walls lean. The narrowest place is figured as "
+            f"{show.brief(walls.narrowest, 'go in')}. Measure the width right at the floor and "
+            "right at the ceiling."
+        )
+    if bows(given, walls):
+        yield (
+            f"The widths vary by {show.brief(walls.uneven, 'reach')} more than the walls lean. "
+            "That’s more than the scribe covers, so the case is that much narrower than the "
+            "space, in case each wall bows at its own height. Hold a long level to both walls "
+            "and enter how they lean."
+        )
+    if walls.leans and given.scribe < Fraction(1, 8):
+        yield (
+            f"A scribe of {show.text(given.scribe)} leaves little to plane to the wall. Most "
+            f"shops leave about {_usual(show)} (shop practice)."
+        )
+
+
+def _usual(show):
+    """A scribe as a shop leaves it, in the person's own units."""
+    return "6 mm" if show.settings.display == "mm" else "1/4″"
+
+
+def _base(given, show):
+    if given.baseboard and given.at_baseboard == "notch":
+        yield (
+            f"Notch the case {show.text(given.baseboard)} deep around the baseboard. "
+            "Cut the notch a little higher than the baseboard is, or the back won’t reach the wall."
+        )

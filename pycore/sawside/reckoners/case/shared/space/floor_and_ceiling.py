@@ -1,0 +1,55 @@
+"""The floor and the ceiling of a space, seen from a level line at the floor's high point.
+
+A level case stands on the high point, shimmed at the other end. A height is taken from the floor at
+its own side: where the floor is low, the ceiling is that much nearer the level line than it reads.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.reckoners.case.shared.space.walls import SIDES
+
+
+@dataclass(frozen=True, slots=True)
+class Heights:
+    """By the side: `measured` from floor to ceiling, `drops` of the floor below its high point."""
+
+    measured: dict[str, Fraction]
+    drops: dict[str, Fraction]
+
+    def ceiling(self, side):
+        """Of the ceiling above the high point of the floor."""
+        return self.measured[side] - self.drops[side]
+
+    @property
+    def clear(self):
+        """From the high point to the lower end of the ceiling; may be less than 0."""
+        return min(self.ceiling(side) for side in SIDES)
+
+    @property
+    def low_side(self):
+        """The side where the floor is low, or None where it is level."""
+        return next((side for side in SIDES if self.drops[side]), None)
+
+    @property
+    def drop(self):
+        """Of the floor from one end to the other."""
+        return max(self.drops.values())
+
+
+def heights_of(given):
+    """The `Heights` of a form."""
+    left = given.left_height
+    right = left if given.right_height is None else given.right_height
+    out = given.floor_out if given.floor != "level" else Fraction(0)
+    return Heights(
+        measured={"left": left, "right": right},
+        drops={side: out if given.floor not in ("level", side) else Fraction(0) for side in SIDES},
+    )
+
+
+def depths_of(given):
+    """(each depth of the space that was measured, what a baseboard takes of it)."""
+    depths = [each for each in (given.left_depth, given.right_depth) if each is not None]
+    takes = given.baseboard if given.baseboard and given.at_baseboard == "front" else Fraction(0)
+    return depths, takes

@@ -1,0 +1,109 @@
+"""The largest case for a space: its sizes as they are told, and what follows from them."""
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from sawside.errors import Refusal
+from sawside.reckoners.case.shared.space.floor_and_ceiling import Heights, depths_of, heights_of
+from sawside.reckoners.case.shared.space.walls import Strip, Walls, strips_of, walls_of
+from sawside.reckoners.case.shared.standing_up import Box
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """`width`, `height` and `depth` (or None) are `Rounded`, so that they go in; `strips` and the
+    `box` that is raised (or None) are those of a case of these very marks."""
+
+    walls: Walls
+    heights: Heights
+    width: Any
+    height: Any
+    depth: Any
+    strips: list[Strip]
+    box: Box | None
+
+
+def found_of(given, show):
+    """The `Found` of a form; "impossible" where no case is left."""
+    walls, heights = walls_of(given), heights_of(given)
+    width = show.rounded(_width(given, show, walls), "go in")
+    height = show.rounded(_height(given, show, heights), "go in")
+    depth = _depth(given, show)
+    return Found(
+        walls=walls,
+        heights=heights,
+        width=width,
+        height=height,
+        depth=depth,
+        strips=strips_of(walls, width.mark),
+        box=_box(given, show, height, depth, heights),
+    )
+
+
+def scribes(given, walls):
+    """What the strips take of the width together, where they are narrowest."""
+    return len(walls.leans) * given.scribe if walls.leans else Fraction(0)
+
+
+def bows(given, walls):
+    """What is left free instead, where two walls may bow more than that: each at its own height,
+    so that no width shows it. 0 where the strips cover it, or where one wall alone may bow, which
+    shows in a width."""
+    covered = len(walls.leans) < 2 or walls.uneven <= scribes(given, walls)
+    return Fraction(0) if covered else walls.uneven
+
+
+def _width(given, show, walls):
+    width = walls.clear - (bows(given, walls) or scribes(given, walls))
+    if width <= 0:
+        leaning = walls.clear <= bows(given, walls)
+        raise Refusal(
+            "impossible",
+            "There’s no width left for a case.",
+            "Check the widths and how far the walls are out of plumb."
+            if leaning
+            else "Enter a smaller scribe allowance.",
+            field="widths" if leaning else "scribe",
+        )
+    return width
+
+
+def _height(given, show, heights):
+    height = heights.clear - (given.above or 0)
+    if height <= 0:
+        raise Refusal(
+            "impossible",
+            f"There’s no height left for a case under {show.text(min(heights.measured.values()))}.",
+            "Enter a smaller gap above the case, or check the floor and the heights.",
+            field="above" if given.above and heights.clear > 0 else "left_height",
+        )
+    return height
+
+
+def _depth(given, show):
+    depths, takes = depths_of(given)
+    if not depths:
+        return None
+    if min(depths) <= takes:
+        raise Refusal(
+            "impossible",
+            f"A baseboard of {show.text(takes)} leaves no depth for a case.",
+            "Check the depth and the baseboard’s thickness.",
+            field="baseboard",
+        )
+    return show.rounded(min(depths) - takes, "go in")
+
+
+def _box(given, show, height, depth, heights):
+    kick = given.kick or Fraction(0)
+    if kick >= height.mark:
+        raise Refusal(
+            "impossible",
+            f"A toe kick of {show.text(kick)} leaves nothing of a case {show.text(height)} high.",
+            "Enter a lower toe kick.",
+            field="kick",
+        )
+    if depth is None:
+        return None
+    return Box(height.mark - kick, depth.mark, min(heights.measured.values()))

@@ -1,0 +1,56 @@
+"""A space built of its faces, and a box tried in it: an oracle that shares nothing with the core.
+
+Every face is sampled finely; a box is tried at every place where one of its sides nearly touches.
+Places in inches: x from the foot of the left wall to the right, z up from a level line.
+"""
+
+from fractions import Fraction
+
+STEPS = 48
+
+
+class Space:
+    """A space between two walls that lean `left` and `right` into it at the top (less than 0: away
+    from it), `wide` at their feet; `floor` and `ceiling` are (left, right) heights. `bows` are (how
+    far the left wall stands out, the right one) at a step of their height."""
+
+    def __init__(self, wide, left, right, floor, ceiling, bows=None):
+        self.wide, self.left, self.right = wide, left, right
+        self.floor, self.ceiling, self.bows = floor, ceiling, bows or {}
+
+    def faces(self, part):
+        """(left, right) face of the walls at a `part` of their height, from 0 to 1."""
+        left, right = self.bows.get(part * STEPS, (0, 0))
+        return self.left * part + left, self.wide - self.right * part - right
+
+    def reading(self, part):
+        """What a tape held level reads at a `part` of the height."""
+        left, right = self.faces(part)
+        return right - left
+
+    def heights(self):
+        """What a tape reads from the floor to the ceiling at the left and at the right."""
+        return tuple(top - low for top, low in zip(self.ceiling, self.floor, strict=True))
+
+    def takes_width(self, wide, spare):
+        """Whether an upright box goes between the walls with `spare` beside it at all heights."""
+        faces = [self.faces(Fraction(step, STEPS)) for step in range(STEPS + 1)]
+        return any(
+            all(left + spare <= start and start + wide + spare <= right for left, right in faces)
+            for start in {left + spare for left, _ in faces}
+        )
+
+    def takes_height(self, high, spare):
+        """Whether a level box as wide as the space goes on the floor with `spare` above it."""
+        parts = [Fraction(step, STEPS) for step in range(STEPS + 1)]
+        foot = max(_along(self.floor, part) for part in parts)
+        return all(foot + high + spare <= _along(self.ceiling, part) for part in parts)
+
+    def gaps(self, start, wide, part):
+        """The gaps left and right of a box from `start` on, at a `part` of the height."""
+        left, right = self.faces(part)
+        return start - left, right - start - wide
+
+
+def _along(ends, part):
+    return ends[0] + (ends[1] - ends[0]) * part
