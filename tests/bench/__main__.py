@@ -5,7 +5,7 @@ import sys
 from functools import partial
 from pathlib import Path
 
-from tests.bench.core import door, lengths, miters, project, shelves
+from tests.bench.core import case, door, lengths, miters, project, shelves
 from tests.bench.figures import Figures
 from tests.bench.page import first_visit, growth, hand, idle, keys, kills, relaunch
 
@@ -22,6 +22,7 @@ MEASURES = {
             lengths,
             miters,
             shelves,
+            case,
             project,
             door,
             kills,

@@ -533,7 +533,7 @@ export interface PaperMark {
   dropped_text: string;
 }
 
-/** Pieces to cut that are alike. */
+/** Pieces to cut that are alike; `about` are sentences on grain, edging and joints. */
 export interface Part {
   key: string;
   name: string;
@@ -542,6 +542,7 @@ export interface Part {
   width: Length | null;
   thickness: Length | null;
   ends: Ends;
+  about?: string[];
   long_side?: Length;
   short_side?: Length;
   drawing: Drawing | null;
@@ -571,6 +572,7 @@ export interface Piece {
   width: Length | null;
   thickness: Length | null;
   ends: Ends;
+  about?: string[];
   drawing: Drawing | null;
   from: string;
   material: string;

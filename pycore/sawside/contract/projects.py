@@ -114,6 +114,7 @@ Piece = TypedDict(
         "width": Length | None,
         "thickness": Length | None,
         "ends": Ends,
+        "about": NotRequired[list[str]],
         "drawing": Drawing | None,
         "from": str,
         "material": str,

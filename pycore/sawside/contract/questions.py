@@ -126,7 +126,7 @@ class Ends(TypedDict):
 
 
 class Part(TypedDict):
-    """Pieces to cut that are alike."""
+    """Pieces to cut that are alike; `about` are sentences on grain, edging and joints."""
 
     key: str
     name: str
@@ -135,6 +135,7 @@ class Part(TypedDict):
     width: Length | None
     thickness: Length | None
     ends: Ends
+    about: NotRequired[list[str]]
     long_side: NotRequired[Length]
     short_side: NotRequired[Length]
     drawing: Drawing | None

@@ -74,6 +74,8 @@ class Part:
     short_side: Any = None
     layer: int = 1
     """Which layer it is of: one is fitted before the next one is cut."""
+    about: tuple[str, ...] = ()
+    """What else one needs to make it, a sentence each: grain, edging, the joints cut in it."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -141,7 +141,7 @@ def _steps(end):
 
 
 def sizes_told(part, show):
-    """What a list of pieces has of a part: count, sizes and ends."""
+    """What a list of pieces has of a part: count, sizes, ends, and what else is said of it."""
     data = {"key": part.key, "name": part.name, "count": part.count}
     for key, label in (("length", "Length"), ("width", "Width"), ("thickness", "Thickness")):
         value = getattr(part, key)
@@ -150,4 +150,4 @@ def sizes_told(part, show):
         side: {"cut": end.cut, "angle": end.angle, "at_the_saw": _steps(end)}
         for side, end in (("left", part.left), ("right", part.right))
     }
-    return data
+    return data | ({"about": list(part.about)} if part.about else {})

@@ -2,6 +2,7 @@ import { element, present } from "../../widgets/element.js";
 import { smallPrint, working } from "../../widgets/numbers/answers.js";
 import { cautions } from "../../widgets/numbers/cautions.js";
 import { askedList, isFolded, moreAnswers } from "../../widgets/numbers/more-answers.js";
+import { partsList } from "../../widgets/numbers/parts-list.js";
 import { tape } from "../../widgets/numbers/tape.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { stillNeeded } from "../forms/field-errors.js";
@@ -26,6 +27,7 @@ export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, 
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
     fixes.length ? element("div", { class: "answer-acts" }, fixes) : null,
+    partsList(answer.parts),
     cautions(answer.cautions.filter(({ full }) => !inFull.has(full))),
     answer.tape ? tape(answer.tape) : null,
     moreAnswers(others),

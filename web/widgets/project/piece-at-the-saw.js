@@ -70,6 +70,7 @@ const head = ({ place, left, count, spoiled }) =>
  */
 export const pieceInFull = (each) => [
   told(each) ? element("p", { class: "piece-told" }, told(each)) : null,
+  ...(each.about ?? []).map((line) => element("p", { class: "piece-told" }, unbroken(line))),
   each.drawing ? drawing(each.drawing) : null,
 ];
 

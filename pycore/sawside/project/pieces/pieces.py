@@ -79,7 +79,7 @@ def _told(document, evaluation, entry, worked, part, told):
         "rough": _rough(entry, worked, part),
         "trial": in_brief(document, entry, part.key),
         "verdicts": told_in_groups(judged, name, worked.show),
-    }
+    } | ({"about": told["about"]} if "about" in told else {})
 
 
 def _along(part):

@@ -1,0 +1,49 @@
+"""A panel of a case and what is cut in it, as it is on the bench. Inches.
+
+Along is its length: of an upright panel from the bottom end, of a level one from the left end.
+Across is its width, from the front edge of its panel to the back.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A dado, rabbet, groove or notch: from where to where, how deep into which face.
+
+    `face` is inside, upper, lower, "both" (the same in both faces) or "through". `along` is None
+    where its place is laid out later: it is `wide` then, and there are `count` of them.
+    """
+
+    kind: str
+    face: str
+    along: tuple[Fraction, Fraction] | None
+    across: tuple[Fraction, Fraction]
+    deep: Fraction
+    purpose: str
+    wide: Fraction = Fraction(0)
+    count: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """Panels that are alike. `bands` says how long the edging is on the front of each, 0 without;
+    `must` is how its sizes round, None where they agree with the others."""
+
+    key: str
+    name: str
+    length: Fraction
+    width: Fraction
+    thickness: Fraction
+    count: int = 1
+    upright: bool = False
+    must: str | None = None
+    bands: Fraction = Fraction(0)
+    cuts: tuple[Cut, ...] = ()
+    notes: tuple[str, ...] = ()
+
+    @property
+    def area(self):
+        """Square inches of one face of all of them."""
+        return self.count * self.length * self.width

@@ -1,0 +1,183 @@
+"""The sizes of a case, outside and inside, and of its bays; what can't be is refused. Inches.
+
+Places are x from the left outside, y from the finished front, z from the floor.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.errors import Refusal
+from sawside.lengths.words import counted
+from sawside.reckoners.case.shared.carcass.as_measured import measured_text
+
+NONE = Fraction(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Sizes:
+    """A case as it was asked for; what it doesn't have is 0.
+
+    `joint` is how far each part goes into the next one, `seat` how far the back goes into rabbet
+    or groove, `behind` what is left behind the back, `case_band` and `shelf_band` the solid edging
+    on the front of case and shelves, None without any. `known` says of each dimension whether its
+    "outside" was given.
+    """
+
+    width: Fraction
+    height: Fraction
+    depth: Fraction
+    inside_width: Fraction
+    inside_height: Fraction
+    inside_depth: Fraction
+    thickness: Fraction
+    shelf_thickness: Fraction
+    joint: Fraction
+    top: str
+    back: str
+    back_thickness: Fraction
+    seat: Fraction
+    behind: Fraction
+    kick: str
+    kick_height: Fraction
+    recess: Fraction
+    end_recess: Fraction
+    bays: tuple[Fraction, ...]
+    fixed: int
+    adjustable: int
+    setback: Fraction
+    gap: Fraction
+    case_band: Fraction | None
+    shelf_band: Fraction | None
+    known: dict[str, bool]
+
+    @property
+    def dividers(self):
+        """How many there are."""
+        return len(self.bays) - 1
+
+    @property
+    def foot(self):
+        """Where the bottom ends of the sides are: on a separate base, or on the floor."""
+        return self.kick_height if self.kick == "base" else NONE
+
+    @property
+    def front(self):
+        """Where the panels of the case begin, behind their edging."""
+        return self.case_band or NONE
+
+    @property
+    def rear(self):
+        """Where the sides end."""
+        return self.depth - (self.back_thickness if self.back == "on" else 0)
+
+    @property
+    def bottom_rear(self):
+        """Where the bottom ends, and a top between the sides: a back in a rabbet covers them."""
+        return self.depth - (self.back_thickness if self.back in ("on", "rabbet") else 0)
+
+    @property
+    def shelf_front(self):
+        """Where a shelf's panel begins: never in front of the panels that it goes into."""
+        return max(self.setback + (self.shelf_band or 0), self.front)
+
+    @property
+    def band_goes_in(self):
+        """Whether a shelf's edging goes into the dado with it: it is all behind that of the
+        case."""
+        return self.shelf_band is not None and self.setback >= self.front
+
+    @property
+    def bay_starts(self):
+        """The left face of each bay, from the inside of the left side."""
+        starts = [NONE]
+        for bay in self.bays[:-1]:
+            starts.append(starts[-1] + bay + self.thickness)
+        return starts
+
+
+def sizes_of(given, show):
+    """The `Sizes` of a form; "impossible" where something has no room."""
+    known = {
+        each: (getattr(given, f"{each}_is") if given.known == "each" else given.known) == "outside"
+        for each in ("width", "height", "depth")
+    }
+    kick = NONE if given.kick == "none" else given.kick_height
+    back = NONE if given.back == "none" else given.back_thickness
+    behind = given.behind if given.back == "groove" else NONE
+    around = {
+        "width": 2 * given.thickness,
+        "height": 2 * given.thickness + kick,
+        "depth": back + behind,
+    }
+    inside = {
+        each: getattr(given, each) - (taken if known[each] else 0) for each, taken in around.items()
+    }
+    for each, clear in inside.items():
+        if clear <= 0:
+            raise _no_room(each, around[each], show)
+    outside = {each: inside[each] + taken for each, taken in around.items()}
+    bands = given.band if given.banding != "none" else None
+    return Sizes(
+        **outside,
+        **{f"inside_{each}": clear for each, clear in inside.items()},
+        thickness=given.thickness,
+        shelf_thickness=given.shelf_thickness or given.thickness,
+        joint=given.joint_depth if given.joint == "dado" else NONE,
+        top=given.top,
+        back=given.back,
+        back_thickness=back,
+        seat={"rabbet": given.rabbet_depth, "groove": given.groove_depth}.get(given.back, NONE),
+        behind=behind,
+        kick=given.kick,
+        kick_height=kick,
+        recess=NONE if given.kick == "none" else given.recess,
+        end_recess=given.end_recess if given.kick == "base" else NONE,
+        bays=_bays(given, inside["width"], show),
+        fixed=given.fixed,
+        adjustable=given.adjustable,
+        setback=given.setback,
+        gap=given.gap,
+        case_band=bands if given.banding in ("all", "case") else None,
+        shelf_band=bands if given.banding in ("all", "shelves") else None,
+        known=known,
+    )
+
+
+_PARTS = {
+    "width": "The two sides",
+    "height": "The toe kick, bottom and top",
+    "depth": "The back and what’s behind it",
+}
+
+
+def _no_room(each, taken, show):
+    return Refusal(
+        "impossible",
+        f"{_PARTS[each]} take up {show.text(taken)}, which leaves no {each} inside.",
+        f"Enter a bigger {each} or thinner parts.",
+        field=each,
+    )
+
+
+def _bays(given, inside, show):
+    """The clear width of each bay from the left; "impossible" where one has none."""
+    many, listed = given.dividers + 1, given.bay_widths or ()
+    clear = inside - given.dividers * given.thickness
+    if listed and len(listed) != given.dividers:
+        raise Refusal(
+            "impossible",
+            f"{counted(given.dividers, 'divider')} make {counted(many, 'bay')}, but there "
+            f"{'is' if len(listed) == 1 else 'are'} {counted(len(listed), 'bay width')}.",
+            "Enter all bays but the last one, or none for equal bays.",
+            field="bay_widths",
+        )
+    rest = clear - sum(listed)
+    if rest <= 0:
+        raise Refusal(
+            "impossible",
+            f"The dividers and bays take up {show.text(inside - rest)}, but the inside width is "
+            f"{measured_text(inside, show)}.",
+            "Use fewer dividers or narrower bays.",
+            field="bay_widths" if listed else "dividers",
+        )
+    return (*listed, rest) if listed else (clear / many,) * many
