@@ -55,8 +55,11 @@ AT_AN_END = {
     ("crown", "bottoms"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
+    ("face_frame", "covers"),
+    ("face_frame", "lip"),
 }
-"""Places from which is measured, a strip that isn't needed, the small end of a self-return."""
+"""Places from which is measured, a strip that isn't needed, the small end of a self-return, what is
+flush."""
 
 
 @pytest.mark.parametrize("question", DESCRIBED.values(), ids=lambda each: each["key"])

@@ -1,0 +1,1 @@
+"""Cases and what is fixed to them, as the questions about them draw them."""
