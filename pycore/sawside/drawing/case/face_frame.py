@@ -1,0 +1,113 @@
+"""A face frame from the front in scale: its members, and the sizes of its openings."""
+
+from sawside.drawing.lazy import lazy
+from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
+from sawside.lengths.real import nearby
+
+_SCREEN = 328
+_MARGINS = 132
+_MOST_TOLD = 4
+"""So many openings in a row have their own dimension; of more, the first one has."""
+
+
+@lazy
+def face_frame_drawing(show, given, layout, words):
+    """The drawing of a `Layout`; `given` holds what was filled in, `words` say what is seen."""
+    outline = layout.outline
+    wide, high = (float(nearby(each)) for each in (outline.width, outline.height))
+    pixel = max(wide, high * 3 / 4) / (_SCREEN - _MARGINS)
+    shapes = [
+        rectangle(each.left, high - nearby(each.high), each.right, high - nearby(each.low))
+        for each in layout.members
+    ]
+    shapes += _shoulder_lines(layout, high)
+    shapes += _outside(show, given, layout, wide, high, pixel)
+    shapes += _across(show, given, layout, high, pixel)
+    shapes += _down(show, given, layout, wide, high, pixel)
+    texts = list(_notes(show, given, layout))
+    shapes += [
+        label((wide / 2, high + (58 + 20 * row) * pixel), text, "note")
+        for row, text in enumerate(texts)
+    ]
+    low = high + (58 + 20 * len(texts)) * pixel
+    return drawing(words, (-76 * pixel, -44 * pixel, wide + 84 * pixel, low), shapes)
+
+
+def _shoulder_lines(layout, high):
+    """Hidden lines of what tenons reach into their neighbors."""
+    for each in layout.members:
+        start, end = (float(nearby(add)) for add in each.adds)
+        left, low, right, head = (
+            float(nearby(place)) for place in (each.left, each.low, each.right, each.high)
+        )
+        if each.upright and start:
+            for x in (left, right):
+                yield line((x, high - low), (x, high - low + start), "hidden")
+                yield line((x, high - head), (x, high - head - end), "hidden")
+        elif start:
+            for y in (high - low, high - head):
+                yield line((left, y), (left - start, y), "hidden")
+                yield line((right, y), (right + end, y), "hidden")
+
+
+def _outside(show, given, layout, wide, high, pixel):
+    """The width and height of the frame, as given numbers where they are those of the form."""
+    outline = layout.outline
+    sizes = (
+        ("width", outline.width, (0, 0), (wide, 0), 28),
+        ("height", outline.height, (0, high), (0, 0), 34),
+    )
+    for key, size, start, end, offset in sizes:
+        as_given = size == getattr(given, key)
+        yield dimension(
+            start,
+            end,
+            offset * pixel,
+            show.brief(size),
+            "given" if as_given else "answer",
+            key if as_given else None,
+        )
+
+
+def _across(show, given, layout, high, pixel):
+    """The widths of the openings, below the frame."""
+    told = _told(layout.columns, given.widths)
+    for number in told:
+        left, right = layout.columns[number]
+        role, field = _role(given.widths, number, "widths")
+        text = show.brief(right - left)
+        yield dimension((right, high), (left, high), 26 * pixel, text, role, field)
+
+
+def _down(show, given, layout, wide, high, pixel):
+    """The heights of the openings, at the right of the frame."""
+    for number in _told(layout.rows, given.heights):
+        low, head = (float(nearby(place)) for place in layout.rows[number])
+        role, field = _role(given.heights, number, "heights")
+        text = show.brief(layout.heights[number])
+        yield dimension((wide, high - head), (wide, high - low), 34 * pixel, text, role, field)
+    if layout.outline.foot:
+        foot = high - float(nearby(layout.outline.foot))
+        text = show.brief(layout.outline.foot)
+        yield dimension((wide, foot), (wide, high), 34 * pixel, text, "given", "kick")
+
+
+def _told(openings, listed):
+    """The numbers of the openings that have a dimension: one of those that are alike."""
+    return range(1 if listed is None else min(len(openings), _MOST_TOLD))
+
+
+def _role(listed, number, field):
+    return ("given", field) if listed is not None and number < len(listed) else ("answer", None)
+
+
+def _notes(show, given, layout):
+    """How wide the members are, and how many openings there are where not each has its number."""
+    outline = layout.outline
+    stiles = list(dict.fromkeys((outline.left, outline.right)))
+    yield f"stiles {' and '.join(show.brief(each) for each in stiles)}"
+    rails = list(dict.fromkeys((outline.top, outline.bottom)))
+    yield f"rails {' and '.join(show.brief(each) for each in rails)}"
+    across, down = len(layout.columns), len(layout.rows)
+    if across > 1 or down > 1:
+        yield f"{across} across, {down} down"

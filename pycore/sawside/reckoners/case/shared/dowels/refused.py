@@ -1,0 +1,85 @@
+"""What no doweled joint may be: too thick a dowel, one that comes through, holes that meet."""
+
+from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text
+
+
+def _impossible(sentence, remedy, field):
+    return Refusal("impossible", sentence, remedy, field=field)
+
+
+def refuse_too_thick(given, show, diameter):
+    """ "impossible" above half of the stock's thickness (common practice, no source).
+
+    `diameter` is None where no dowel is sold that is thin enough.
+    """
+    stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
+    if diameter is None:
+        raise _impossible(
+            f"No common dowel is as thin as half of {stock} stock, {half}.",
+            f"Enter a diameter of {half} or less, or use thicker stock.",
+            "diameter",
+        )
+    if 2 * diameter > given.thickness:
+        raise _impossible(
+            f"A {fine_text(diameter, show)} dowel is thicker than half of {stock} stock, {half}: "
+            "the walls of the hole would be too thin (shop practice).",
+            f"Use a dowel of {half} or less.",
+            "diameter",
+        )
+
+
+def refuse_no_common_length(given, show, diameter):
+    """The refusal where every common length comes too near the far edge of the stile."""
+    return _impossible(
+        f"No common {fine_text(diameter, show)} dowel stays inside a stile "
+        f"{fine_text(given.stile, show)} wide.",
+        "Enter a shorter dowel length, or use a wider stile.",
+        "dowel_length",
+    )
+
+
+def refuse_coming_through(given, show, joint):
+    """ "impossible" where a hole comes out of the stile's far edge, or meets one from there."""
+    deep, wide = fine_text(joint.depth, show), fine_text(joint.stile, show)
+    if joint.beyond <= 0:
+        raise _impossible(
+            f"A hole {deep} deep comes through a stile {wide} wide.",
+            "Use shorter dowels or a wider stile.",
+            "dowel_length",
+        )
+    if given.both == "yes" and joint.between <= 0:
+        raise _impossible(
+            f"Holes {deep} deep from both sides meet in a stile {wide} wide.",
+            f"Keep each hole less than {fine_text(joint.stile / 2, show)} deep: use shorter "
+            "dowels or a wider stile.",
+            "dowel_length",
+        )
+
+
+def refuse_breaking_out(given, show, joint):
+    """ "impossible" where holes break out of a face or an edge, or run into each other."""
+    bit, half = fine_text(joint.diameter, show), joint.diameter / 2
+    if min(joint.at_faces) <= 0:
+        raise _impossible(
+            f"A {bit} hole {fine_text(joint.from_face, show)} from the face breaks out of stock "
+            f"{fine_text(joint.thickness, show)} thick.",
+            f"Keep its center more than {fine_text(half, show)} from both faces.",
+            "from_face",
+        )
+    if joint.at_edge <= 0:
+        raise _impossible(
+            f"A {bit} hole {fine_text(joint.inset, show)} from the edge breaks out of a rail "
+            f"{fine_text(joint.rail, show)} wide.",
+            f"Keep its center more than {fine_text(half, show)} from both edges, or use a "
+            "thinner dowel.",
+            "diameter" if given.inset is None else "inset",
+        )
+    if joint.spacing is not None and joint.spacing <= joint.diameter:
+        crowded = given.inset is not None and joint.rail - 2 * joint.inset <= joint.diameter
+        raise _impossible(
+            f"{len(joint.centers)} holes of {bit} run into each other in a rail "
+            f"{fine_text(joint.rail, show)} wide.",
+            "Use fewer or thinner dowels, or a smaller inset.",
+            "inset" if crowded else "diameter" if given.count is None else "count",
+        )

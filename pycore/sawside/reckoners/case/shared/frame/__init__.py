@@ -1,0 +1,1 @@
+"""A face frame: its outside and widths, where its members are, and how they are told."""

@@ -1,0 +1,64 @@
+"""What is said beside a face frame: of the saw, of its joints, and of what it covers."""
+
+from sawside.wood.caution import Caution
+from sawside.wood.saw import cautions_at_the_saw
+
+_BY_JOINT = {
+    "screws": Caution(
+        "Clamp each joint before you drive its screws.",
+        "Clamp each joint flush before you drive its screws, and keep your hands out of line with "
+        "the tip. The jig’s instructions come first for the drill stop and the screw length. Test "
+        "on scrap of the same thickness, so no tip comes through.",
+    ),
+    "dowels": Caution(
+        "Clamp the part before you drill it.",
+        "Clamp the part before you drill it, and never hold it in your hand. Follow the "
+        "instructions for your drill and guide. Dowel layout tells you where the holes go and how "
+        "deep.",
+    ),
+    "tenon": Caution(
+        "Cut tenons with the part held by a jig or gauge.",
+        "Cut tenons with the part held by a jig or gauge, never freehand, and keep the guard the "
+        "saw or router maker calls for. Test the fit in scrap of the same thickness.",
+    ),
+}
+_BY_JOINT["through"] = _BY_JOINT["tenon"]
+_MEASURE = (
+    "Measure the case at its front edges once it’s glued up. Cut the frame to that, not to the "
+    "plan."
+)
+
+
+def cautions(given, show, layout, kinds):
+    """Every caution of this frame, what may be wrong with it first."""
+    if layout.outline.insides is not None:
+        yield from _on_the_case(show, layout.outline)
+    if given.joint == "through" and layout.crossed:
+        yield (
+            "Through tenons from both sides would hit each other in a middle stile, so there they "
+            "stop half way."
+        )
+    yield from cautions_at_the_saw(*(each.member.length for each in kinds))
+    yield _BY_JOINT[given.joint]
+    if given.size_of == "case":
+        yield _MEASURE
+
+
+def _on_the_case(show, outline):
+    for side, inside in zip(("left", "right"), outline.insides, strict=True):
+        if inside < 0:
+            yield (
+                f"The {side} stile leaves {show.text(-inside)} of the side’s edge showing. Use a "
+                "wider stile, or start it closer to the inside."
+            )
+    if outline.lip < 0:
+        yield (
+            f"The bottom rail leaves {show.text(-outline.lip)} of the case bottom’s edge showing. "
+            "Use a wider rail."
+        )
+    most = max(outline.insides)
+    if most > 0:
+        yield (
+            f"The stiles cover up to {show.text(most)} of the inside. Fur out drawer slides "
+            "and pullouts past that, or they’ll hit the stile."
+        )

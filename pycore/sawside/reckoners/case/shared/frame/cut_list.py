@@ -1,0 +1,88 @@
+"""What is cut for a face frame: its members that are alike, as answers and as parts."""
+
+from dataclasses import dataclass
+
+from sawside.drawing.square_piece import square_piece
+from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.case.shared.frame.layout import Member
+from sawside.reckoners.declaration import End, Part
+
+_SQUARE = End("square", "0°")
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """So many members that are cut alike, under the name that the list has for them."""
+
+    name: str
+    count: int
+    member: Member
+
+    @property
+    def counted(self):
+        """Its name in a list of lengths."""
+        return self.name if self.count == 1 else f"{self.name}, {self.count} pieces"
+
+
+def kinds_of(layout):
+    """Every `Kind` of a layout, stiles first; a name that several share says of which bays."""
+    outline, groups = layout.outline, {}
+    for each in layout.members:
+        ends = each.upright and each.name != "Middle stile" and outline.left == outline.right
+        alike = ("Stile" if ends else each.name, each.length, each.shoulder, each.width)
+        groups.setdefault(alike, []).append(each)
+    names = [name for name, *_ in groups]
+    return [
+        Kind(
+            name if names.count(name) == 1 else f"{name}, {_bays(members)}",
+            len(members),
+            members[0],
+        )
+        for (name, *_), members in groups.items()
+    ]
+
+
+def _bays(members):
+    bays = list(dict.fromkeys(str(each.bay) for each in members))
+    if len(bays) == 1:
+        return f"bay {bays[0]}"
+    return f"bays {', '.join(bays[:-1])} and {bays[-1]}"
+
+
+def lengths_cut(kinds, *, upright):
+    """An answer of the kind "lengths": what stiles, or rails, are cut to."""
+    return [(each.counted, each.member.length) for each in kinds if each.member.upright == upright]
+
+
+def shoulders(kinds):
+    """The same from shoulder to shoulder, of what has a tenon."""
+    return [(each.counted, each.member.shoulder) for each in kinds if any(each.member.adds)]
+
+
+def stock_by_width(kinds):
+    """{width: length of all that is cut from it}, both in inches, without kerfs and waste."""
+    totals = {}
+    for each in kinds:
+        width = each.member.width
+        totals[width] = totals.get(width, 0) + each.count * each.member.length
+    return totals
+
+
+def parts_of(given, show, kinds):
+    """The parts of the cut list."""
+    return tuple(_part(given, show, each) for each in kinds)
+
+
+def _part(given, show, kind):
+    member, long = kind.member, show.rounded(kind.member.length)
+    return Part(
+        key=kind.name.lower().replace(",", "").replace(" ", "_"),
+        name=kind.name,
+        length=long,
+        width=member.width,
+        thickness=on_fine_marks(given.thickness, show),
+        count=kind.count,
+        left=_SQUARE,
+        right=_SQUARE,
+        drawing=square_piece(show, kind.name, long, member.width),
+    )

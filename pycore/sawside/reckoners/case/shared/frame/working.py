@@ -1,0 +1,127 @@
+"""How a face frame is worked out, line by line, with this case's numbers."""
+
+from sawside.reckoners.case.shared.frame.cut_list import stock_by_width
+from sawside.reckoners.case.shared.frame.openings import rails_between, stiles_between
+from sawside.reckoners.case.shared.frame.outline import case_bottom, pasts_of
+
+
+def working(given, show, layout, kinds):
+    """Every line: the outside, what the case makes of widths, openings, members, stock."""
+    if given.size_of == "case":
+        yield from _outside(given, show, layout.outline)
+    yield from _across(given, show, layout)
+    yield from _down(given, show, layout)
+    yield from _members(show, layout, kinds)
+    for width, total in stock_by_width(kinds).items():
+        pieces = [
+            f"{each.count} × {show.number(each.member.length)}"
+            for each in kinds
+            if each.member.width == width
+        ]
+        yield (
+            f"Stock {show.text(width)} wide: {' + '.join(pieces)}"
+            f"{show.equals(show.rounded(total, 'reach'))}"
+        )
+
+
+def _outside(given, show, outline):
+    pasts = left, right = [show.number(each) for each in pasts_of(given)]
+    yield f"Frame width: {show.number(given.width)} + {left} + {right}{show.equals(outline.width)}"
+    less = f" − {show.number(given.kick)}" if given.stiles_run == "kick" else ""
+    yield (
+        f"Frame height: {show.number(given.height)} + {show.number(given.top_past)}{less}"
+        f"{show.equals(outline.height)}"
+    )
+    side = show.number(given.side)
+    stiles = (outline.left, outline.right)
+    for name, past, stile, inside in zip(
+        ("Left", "Right"), pasts, stiles, outline.insides, strict=True
+    ):
+        if given.edge != "width" and getattr(given, f"{name.lower()}_stile") is None:
+            reveal = f" + {show.number(given.reveal)}" if given.edge == "past" else ""
+            yield f"{name} stile width: {past} + {side}{reveal}{show.equals(stile)}"
+        elif inside >= 0:
+            yield (
+                f"{name} stile past the side’s inside: {show.number(stile)} − {past} − {side}"
+                f"{show.equals(inside)}"
+            )
+        else:
+            yield f"{name} side showing: {past} + {side} − {show.number(stile)}" + show.equals(
+                -inside
+            )
+    yield _bottom(given, show, outline)
+
+
+def _bottom(given, show, outline):
+    kick, top = show.number(given.kick), show.number(case_bottom(given))
+    rail = show.number(outline.bottom)
+    if given.bottom_rail is None and given.bottom_edge != "width":
+        lip = f" + {show.number(given.lip)}" if given.bottom_edge == "above" else ""
+        return f"Bottom rail width: {top}{lip} − {kick}{show.equals(outline.bottom)}"
+    if outline.lip >= 0:
+        return f"Bottom rail above the case bottom: {kick} + {rail} − {top}" + show.equals(
+            outline.lip
+        )
+    return f"Case bottom showing: {top} − {kick} − {rail}{show.equals(-outline.lip)}"
+
+
+def _across(given, show, layout):
+    outline, number = layout.outline, stiles_between(given)
+    wood = [outline.left, outline.right]
+    yield from _openings(
+        show,
+        "across",
+        outline.width,
+        wood,
+        number,
+        layout.middle_stile,
+        layout.widths,
+        given.widths,
+    )
+
+
+def _down(given, show, layout):
+    outline, number = layout.outline, rails_between(given)
+    wood = [outline.top, outline.bottom, *([outline.foot] if outline.foot else [])]
+    yield from _openings(
+        show,
+        "down",
+        outline.height,
+        wood,
+        number,
+        layout.middle_rail,
+        layout.heights,
+        given.heights,
+    )
+
+
+def _openings(show, way, whole, wood, number, middle, found, listed):
+    less = [show.number(each) for each in wood]
+    less += [f"{number} × {show.number(middle)}"] if number else []
+    room = sum(found)
+    yield (f"Openings {way}: {show.number(whole)} − {' − '.join(less)} = {show.number(room)}")
+    if listed is not None:
+        given = " − ".join(show.number(each) for each in listed)
+        yield f"Last opening {way}: {show.number(room)} − {given}{show.equals(found[-1])}"
+    else:
+        yield f"Each opening {way}: {show.number(room)} ÷ {number + 1}{show.equals(found[0])}"
+
+
+def _members(show, layout, kinds):
+    outline = layout.outline
+    for each in kinds:
+        member = each.member
+        if member.upright and member.name != "Middle stile":
+            continue
+        if member.upright:
+            whole = outline.height
+            less = [outline.foot] if outline.foot else []
+            less += [outline.bottom, outline.top] if member.high < outline.height else []
+        elif member.bay is None:
+            whole, less = outline.width, [outline.left, outline.right]
+        else:
+            whole, less = member.shoulder, []
+        shoulder = " − ".join(show.number(length) for length in (whole, *less))
+        more = "".join(f" + {show.number(length)}" for length in member.adds if length)
+        if less or more:
+            yield f"{each.name}: {shoulder}{more}{show.equals(member.length)}"

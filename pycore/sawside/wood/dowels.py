@@ -1,0 +1,33 @@
+"""Dowels as they are commonly sold: the diameters, and the lengths of each, in inches or in
+millimeters. Common practice, no source."""
+
+from fractions import Fraction
+
+from sawside.lengths.units import INCHES_PER
+
+_INCHES = {"1/4": "1 5/4", "5/16": "3/2", "3/8": "3/2 2", "1/2": "2"}
+_MILLIMETERS = {"6": "30", "8": "30 35 40", "10": "40"}
+
+
+def _sold(metric):
+    """{diameter: its lengths}, in inches."""
+    unit = INCHES_PER["mm"] if metric else Fraction(1)
+    return {
+        Fraction(diameter) * unit: [Fraction(long) * unit for long in lengths.split()]
+        for diameter, lengths in (_MILLIMETERS if metric else _INCHES).items()
+    }
+
+
+def thickest_sold(most, metric):
+    """The thickest dowel that is sold, no thicker than `most`, in inches; None where there is none.
+
+    `metric` says that it is bought by the millimeter.
+    """
+    return max((each for each in _sold(metric) if each <= most), default=None)
+
+
+def lengths_sold(diameter, metric):
+    """The lengths of a diameter that is sold, or of all where it is not: inches, longest first."""
+    sold = _sold(metric)
+    every = {each for lengths in sold.values() for each in lengths}
+    return sorted(sold.get(diameter, every), reverse=True)

@@ -1,0 +1,383 @@
+"""Face frames: known ones by hand, and every one laid out again from its cut list."""
+
+import re
+from fractions import Fraction
+from itertools import pairwise, product
+
+import pytest
+from asking import ask, errors, exact, reckon
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+KEY = "face_frame"
+CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2"}
+ALONE = {"size_of": "frame", "width": "30", "height": "24"}
+
+
+def items(said, key):
+    """{label: exact length} of an answer that is a list."""
+    return {each["label"]: exact(each) for each in said["by_key"][key]["items"]}
+
+
+def test_a_cabinet_front_with_a_door_under_a_drawer_is_cut_as_by_hand():
+    """By hand: 36 − 2 × 1 1/2 = 33 between the stiles; 34 1/2 − 3 1/2 = 31 high, less three rails
+    of 1 1/2 is 26 1/2: a drawer of 5 leaves a door of 21 1/2. Sides of 3/4 leave 1 1/2 − 3/4 of
+    the stile inside, and the bottom, 3 1/2 + 3/4 up, is 3/4 below the top of its rail."""
+    said = reckon(KEY, **CABINET, rows="given", heights=["5 in"])
+    assert items(said, "rails") == {"Top rail": 33, "Bottom rail": 33, "Middle rail": 33}
+    assert items(said, "stiles") == {"Stile, 2 pieces": 31}
+    assert items(said, "opening_widths") == {"Opening": 33}
+    assert items(said, "opening_heights") == {"Row 1": 5, "Row 2": Fraction(43, 2)}
+    assert items(said, "covers") == {"Left": Fraction(3, 4), "Right": Fraction(3, 4)}
+    assert exact(said["by_key"]["lip"]) == Fraction(3, 4)
+    assert exact(said["by_key"]["total"]) == 3 * 33 + 2 * 31
+    assert "shoulders" not in said["by_key"]
+    sizes = [
+        [part["name"], part["count"], *(part[each]["text"] for each in ("length", "thickness"))]
+        for part in said["parts"]
+    ]
+    assert sizes == [
+        ["Stile", 2, "31″", "3/4″"],
+        ["Top rail", 1, "33″", "3/4″"],
+        ["Bottom rail", 1, "33″", "3/4″"],
+        ["Middle rail", 1, "33″", "3/4″"],
+    ]
+
+
+def test_stiles_that_run_to_the_floor_are_the_case_s_height_and_leave_the_openings_as_they_are():
+    """34 1/2 and what goes past the top, and the same rows as above the toe kick."""
+    short = reckon(KEY, **CABINET, middle_rails="1", top_past="1/2")
+    long = reckon(KEY, **CABINET, middle_rails="1", top_past="1/2", stiles_run="floor")
+    assert items(long, "stiles") == {"Stile, 2 pieces": 35}
+    assert items(short, "stiles") == {"Stile, 2 pieces": Fraction(63, 2)}
+    assert items(long, "opening_heights") == items(short, "opening_heights")
+    assert exact(long["by_key"]["lip"]) == exact(short["by_key"]["lip"])
+
+
+def test_a_flush_stile_is_as_wide_as_the_side_and_what_goes_past_it():
+    """23/32 + 1/4 to scribe is 31/32; the right one 23/32; past the inside by 1/4 more."""
+    case = CABINET | {"side": "23/32", "left_past": "1/4", "right_past": "0"}
+    flush = reckon(KEY, **case, edge="flush")
+    assert items(flush, "stiles") == {"Left stile": 31, "Right stile": 31}
+    widths = [part["width"]["text"] for part in flush["parts"][:2]]
+    assert widths == ["31/32″", "23/32″"]
+    assert items(flush, "covers") == {"Left": 0, "Right": 0}
+    assert items(flush, "opening_widths")["Opening"] == 36 - 2 * Fraction(23, 32)
+    past = reckon(KEY, **case, edge="past", reveal="1/4")
+    assert items(past, "covers") == {"Left": Fraction(1, 4), "Right": Fraction(1, 4)}
+    typed = reckon(KEY, **case, edge="flush", left_stile="3")
+    assert items(typed, "covers") == {"Left": 3 - Fraction(31, 32), "Right": 0}
+
+
+@pytest.mark.parametrize(
+    ("values", "wide", "lip"),
+    [
+        ({"bottom_edge": "flush", "bottom_height": "5"}, "1 1/2″", "0″"),
+        ({"bottom_edge": "above", "bottom_height": "5", "lip": "1/4"}, "1 3/4″", "1/4″"),
+        ({"bottom_edge": "flush"}, "3/4″", "0″"),
+        ({"bottom_rail": "2"}, "2″", "1 1/4″"),
+        ({"bottom_rail": "2", "bottom_edge": "flush"}, "2″", "1 1/4″"),
+    ],
+)
+def test_a_bottom_rail_is_flush_with_the_case_s_bottom_or_above_it(values, wide, lip):
+    """On a kick of 3 1/2: 5 − 3 1/2 = 1 1/2; the bottom is 3/4 thick where nothing says more."""
+    said = reckon(KEY, **CABINET | values)
+    rail = next(part for part in said["parts"] if part["name"] == "Bottom rail")
+    assert (rail["width"]["text"], said["by_key"]["lip"]["text"]) == (wide, lip)
+
+
+@pytest.mark.parametrize(
+    ("joint", "rail", "middle"),
+    [
+        ({"joint": "screws"}, 27, 21),
+        ({"joint": "dowels"}, 27, 21),
+        ({"joint": "tenon", "tenon": "3/8"}, Fraction(111, 4), Fraction(87, 4)),
+        ({"joint": "through"}, 30, 24),
+    ],
+)
+def test_a_joint_adds_to_a_rail_what_goes_into_the_stiles(joint, rail, middle):
+    """30 − 2 × 1 1/2 = 27 between shoulders; butted nothing, 2 × 3/8, or both stiles' width."""
+    said = reckon(KEY, **ALONE, middle_stiles="1", **joint)
+    assert items(said, "rails") == {"Top rail": rail, "Bottom rail": rail}
+    assert items(said, "stiles") == {"Stile, 2 pieces": 24, "Middle stile": middle}
+    if rail != 27:
+        told = {"Middle stile": 21, "Top rail": 27, "Bottom rail": 27}
+        assert items(said, "shoulders") == told
+
+
+def test_through_tenons_from_both_sides_meet_in_the_middle_of_a_middle_stile():
+    """(30 − 3 × 1 1/2) ÷ 2 = 12 3/4, and 1 1/2 through the end stile, 3/4 into the middle one."""
+    said = reckon(KEY, **ALONE, middle_stiles="1", middle_rails="1", joint="through")
+    assert items(said, "rails")["Middle rail, 2 pieces"] == 15
+    assert any("stop half way" in each for each in said["cautions"])
+
+
+def test_middle_stiles_that_run_through_split_the_top_and_bottom_rails():
+    said = reckon(KEY, **ALONE, bays="given", widths=["10"], middle_stiles_run="through")
+    assert items(said, "stiles") == {"Stile, 2 pieces": 24, "Middle stile": 24}
+    assert items(said, "rails") == {
+        "Top rail, bay 1": 10,
+        "Top rail, bay 2": Fraction(31, 2),
+        "Bottom rail, bay 1": 10,
+        "Bottom rail, bay 2": Fraction(31, 2),
+    }
+
+
+def test_a_metric_frame_starts_with_members_of_40_mm():
+    """900 − 2 × 40 = 820; (720 − 100 − 3 × 40) ÷ 2 = 250."""
+    case = {"width": "900", "height": "720", "kick": "100", "middle_rails": "1"}
+    said = reckon(KEY, {"unit": "mm"}, **case)["by_key"]
+    assert said["rails"]["text"] == "820 mm, 820 mm, 820 mm"
+    assert said["stiles"]["text"] == "620 mm"
+    assert said["opening_heights"]["text"] == "250 mm, 250 mm"
+
+
+# An oracle that knows only the cut list, the openings and how a frame goes together.
+
+
+def pieces(said):
+    """{(name, bay or None): (shoulder, width, count)} of the list as it is told."""
+    widths = {part["name"]: exact(part["width"]) for part in said["parts"]}
+    told = items(said, "stiles") | items(said, "rails")
+    if "shoulders" in said["by_key"]:
+        told |= items(said, "shoulders")
+    found = {}
+    for label, length in told.items():
+        plain = re.sub(r", \d+ pieces$", "", label)
+        bays = [int(each) for each in re.findall(r"\d+", plain)] or [None]
+        for bay in bays:
+            found[plain.split(",")[0], bay] = length, widths[plain]
+    return found
+
+
+def laid_out(said, *, through, foot):
+    """(rectangles of wood, rectangles of the openings) from the upper left corner, y down."""
+    found = pieces(said)
+    wide, high = (exact(said["by_key"][key]) for key in ("frame_width", "frame_height"))
+    columns, rows = (list(items(said, f"opening_{key}").values()) for key in ("widths", "heights"))
+    stile = {side: found.get((f"{side} stile", None)) or found["Stile", None] for side in SIDES}
+    wood = [
+        (0, 0, stile["Left"][1], stile["Left"][0]),
+        (wide - stile["Right"][1], 0, wide, stile["Right"][0]),
+    ]
+    rail = {
+        name: next(each for (kind, _), each in found.items() if kind == name)
+        for name in ("Top rail", "Bottom rail", "Middle rail")
+        if any(kind == name for kind, _ in found)
+    }
+    lefts, x = [], stile["Left"][1]
+    for width in columns:
+        lefts.append(x)
+        x += width + found.get(("Middle stile", None), (0, 0))[1]
+    tops, y = [], rail["Top rail"][1]
+    for height in rows:
+        tops.append(y)
+        y += height + rail.get("Middle rail", (0, 0))[1]
+    for left, width in list(zip(lefts, columns, strict=True))[:-1]:
+        long, across = found["Middle stile", None]
+        start = 0 if through else rail["Top rail"][1]
+        wood.append((left + width, start, left + width + across, start + long))
+    levels = {"Top rail": [0], "Bottom rail": [high - foot - rail["Bottom rail"][1]]}
+    levels["Middle rail"] = [top + height for top, height in zip(tops, rows, strict=True)][:-1]
+    for name, places in levels.items():
+        split = len(columns) > 1 and (through or name == "Middle rail")
+        for place, bay in product(places, range(len(columns)) if split else [0]):
+            long, across = found.get((name, bay + 1)) or found[name, None]
+            wood.append((lefts[bay], place, lefts[bay] + long, place + across))
+    openings = [
+        (left, top, left + width, top + height)
+        for (top, height), (left, width) in product(
+            zip(tops, rows, strict=True), list(zip(lefts, columns, strict=True))
+        )
+    ]
+    return wood, openings
+
+
+SIDES = ("Left", "Right")
+
+
+def covered_once(box, rectangles):
+    """Whether rectangles fill the box, and no two have a point inside in common."""
+    xs = sorted({*box[::2], *(x for each in rectangles for x in each[::2])})
+    ys = sorted({*box[1::2], *(y for each in rectangles for y in each[1::2])})
+    for (left, right), (top, low) in product(pairwise(xs), pairwise(ys)):
+        inside = [
+            each
+            for each in rectangles
+            if each[0] <= left and right <= each[2] and each[1] <= top and low <= each[3]
+        ]
+        within = box[0] <= left and right <= box[2] and box[1] <= top and low <= box[3]
+        if len(inside) != within:
+            return False
+    return True
+
+
+def small(low, high):
+    return st.fractions(min_value=low, max_value=high, max_denominator=16)
+
+
+forms = st.fixed_dictionaries(
+    {
+        "size_of": st.sampled_from(["case", "frame"]),
+        "width": small(30, 70),
+        "height": small(30, 90),
+        "kick": small(0, 4),
+        "side": small("1/2", 1),
+        "edge": st.sampled_from(["width", "flush", "past"]),
+        "reveal": small(0, "3/4"),
+        "left_past": small(0, "3/4"),
+        "right_past": small(0, "3/4"),
+        "top_past": small(0, 1),
+        "stiles_run": st.sampled_from(["kick", "floor"]),
+        "bottom_edge": st.sampled_from(["width", "flush", "above"]),
+        "lip": small(0, "3/4"),
+        "stile": small(1, 3),
+        "left_stile": st.none() | small(1, 3),
+        "middle_stile": st.none() | small(1, 3),
+        "top_rail": st.none() | small(1, 4),
+        "bottom_rail": st.none() | small(1, 4),
+        "middle_rail": st.none() | small(1, 3),
+        "middle_stiles_run": st.sampled_from(["between", "through"]),
+        "joint": st.sampled_from(["screws", "dowels", "tenon", "through"]),
+        "tenon": small("1/8", "7/16"),
+    }
+)
+
+
+cuts = st.integers(0, 3) | st.lists(small(2, 5), min_size=1, max_size=3)
+"""Openings across or down: a count of middle members, or a list of openings."""
+
+
+@settings(max_examples=200)
+@given(forms, cuts, cuts)
+def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across, down):
+    """Laid out again in exact rationals: no overlap, no gap, openings and toe kick left free."""
+    values = {
+        key: each if isinstance(each, str) else f"{each} in"
+        for key, each in form.items()
+        if each is not None
+    }
+    for cut, kind, count, listed in (
+        (across, "bays", "middle_stiles", "widths"),
+        (down, "rows", "middle_rails", "heights"),
+    ):
+        equal = isinstance(cut, int)
+        values[kind] = "equal" if equal else "given"
+        values[count if equal else listed] = str(cut) if equal else [f"{each} in" for each in cut]
+    case = form["size_of"] == "case"
+    said = reckon(KEY, **values)
+    wide, high = form["width"], form["height"]
+    foot = form["kick"] if case and form["stiles_run"] == "floor" else 0
+    if case:
+        wide += form["left_past"] + form["right_past"]
+        high += form["top_past"] - (form["kick"] if form["stiles_run"] == "kick" else 0)
+    through = form["middle_stiles_run"] == "through"
+    wood, openings = laid_out(said, through=through, foot=foot)
+    space = [(wood[0][2], high - foot, wood[1][0], high)] if foot else []
+    assert covered_once((0, 0, wide, high), [*wood, *openings, *space])
+    assert len(wood) == sum(part["count"] for part in said["parts"])
+    _check_tenons(form, said)
+    drawn = [
+        (*shape["points"][0], *shape["points"][2])
+        for shape in said["drawing"]["shapes"]
+        if shape.get("role") == "stock"
+    ]
+    assert len(drawn) == len(wood)
+    for box in wood:
+        assert any(each == pytest.approx(tuple(map(float, box)), abs=1e-3) for each in drawn)
+
+
+def _check_tenons(form, said):
+    """What is cut is longer than between shoulders by the stub at both ends, or not at all."""
+    cut = items(said, "stiles") | items(said, "rails")
+    between = items(said, "shoulders") if "shoulders" in said["by_key"] else {}
+    more = {label: cut[label] - length for label, length in between.items()}
+    if form["joint"] in ("screws", "dowels"):
+        assert more == {}
+    elif form["joint"] == "tenon":
+        assert set(more.values()) == {2 * form["tenon"]}
+        assert set(items(said, "rails")) <= set(more)
+
+
+@pytest.mark.parametrize(
+    ("values", "field", "kind"),
+    [
+        ({"width": "3"}, "width", "impossible"),
+        ({"width": "3 1/2"}, "width", None),
+        ({"width": "3.49"}, "width", "impossible"),
+        ({"middle_stiles": "11", "stile": "3"}, "middle_stiles", "impossible"),
+        ({"height": "6"}, "height", "impossible"),
+        ({"height": "3 1/2"}, "kick", "impossible"),
+        ({"middle_rails": "11", "middle_rail": "3"}, "middle_rails", "impossible"),
+        ({"bays": "given", "widths": ["20", "11"]}, "widths", "impossible"),
+        ({"bays": "given", "widths": ["1/4"]}, "widths", "range"),
+        ({"bays": "given", "widths": []}, "widths", "missing"),
+        ({"rows": "given", "heights": ["28"]}, "heights", "impossible"),
+        ({"joint": "tenon", "tenon": "1 1/2"}, "tenon", "impossible"),
+        ({"joint": "tenon", "tenon": "1", "middle_stiles": "1"}, "tenon", None),
+        (
+            {"joint": "tenon", "tenon": "1", "middle_stiles": "1", "middle_rails": "1"},
+            "tenon",
+            "impossible",
+        ),
+        (
+            {"joint": "tenon", "tenon": "1", "middle_stiles": "1", "top_rail": "1"},
+            "tenon",
+            "impossible",
+        ),
+        ({"edge": "past", "reveal": "2"}, "reveal", "impossible"),
+        ({"left_past": "1 1/2"}, "left_past", "impossible"),
+        ({"right_past": "1 1/2"}, "right_past", "impossible"),
+        ({"bottom_edge": "flush", "bottom_height": "3"}, "bottom_height", "impossible"),
+        ({"stile": "0"}, "stile", "range"),
+    ],
+)
+def test_what_cannot_be_is_told_of_its_field(values, field, kind):
+    said = ask(KEY, **(CABINET | values))
+    assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
+
+
+@pytest.mark.parametrize(
+    ("values", "warned"),
+    [
+        ({"left_past": "1"}, "left stile leaves 1/4″ of the side’s edge showing"),
+        ({"bottom_height": "5 1/4"}, "leaves 1/4″ of the case bottom’s edge showing"),
+        ({}, "cover up to 3/4″ of the inside"),
+    ],
+)
+def test_what_shows_or_is_covered_is_warned_of_first(values, warned):
+    assert warned in reckon(KEY, **CABINET | values)["cautions"][0]
+
+
+@pytest.mark.parametrize("joint", ["screws", "dowels", "tenon", "through"])
+def test_every_joint_has_its_caution_and_defers_to_instructions(joint):
+    said = reckon(KEY, **ALONE, joint=joint)["cautions"]
+    assert any("instructions" in each or "maker calls for" in each for each in said)
+    assert any("Unplug" in each for each in said)
+
+
+def test_a_given_number_of_the_drawing_opens_its_field():
+    said = reckon(
+        KEY,
+        **CABINET,
+        bays="given",
+        widths=["10"],
+        rows="given",
+        heights=["5"],
+        stiles_run="floor",
+        stile="2",
+    )
+    opened = {
+        shape["text"]: shape["field"]
+        for shape in said["drawing"]["shapes"]
+        if shape.get("field") and shape["kind"] == "dimension"
+    }
+    assert opened == {
+        "36″": "width",
+        "34 1/2″": "height",
+        "10″": "widths",
+        "5″": "heights",
+        "3 1/2″": "kick",
+    }
+    notes = [shape for shape in said["drawing"]["shapes"] if shape.get("text") == "stiles 2″"]
+    assert [note["field"] for note in notes] == ["stile"]
