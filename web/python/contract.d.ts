@@ -134,6 +134,7 @@ export interface Described {
   jobs: Job[];
   reckoners: Reckoner[];
   search: SearchWords;
+  case: Document;
 }
 
 /**

@@ -4,6 +4,7 @@ Its numbers are our own. That sums agree is worked from the answers themselves, 
 """
 
 from fractions import Fraction
+from operator import sub
 
 from projects import changed, entry, view
 
@@ -22,17 +23,6 @@ def test_it_is_a_project_of_today_that_is_answered_to_the_last_line():
     assert len(set(kinds)) == 2
 
 
-def parts(document):
-    """{name of a line: {name of a part: (count, exact length)}}."""
-    return {
-        each["name"]: {
-            part["name"]: (part["count"], Fraction(part["length"]["exact"]))
-            for part in each.get("parts", ())
-        }
-        for each in view(document)["entries"]
-    }
-
-
 def test_every_line_below_the_space_takes_something_of_a_line_above_it():
     lines = [each for each in SAMPLE["entries"] if each["kind"] == "line"]
     for number, line in enumerate(lines):
@@ -41,22 +31,47 @@ def test_every_line_below_the_space_takes_something_of_a_line_above_it():
         assert any(f"[{name}" in str(line["values"]) for name in above), line["name"]
 
 
+def sizes(document):
+    """{name of a piece: (length, width) in exact inches}."""
+    return {
+        each["name"]: tuple(Fraction(each[side]["exact"]) for side in ("length", "width"))
+        for each in view(document)["pieces"]
+    }
+
+
 def test_a_corrected_reading_of_the_space_reaches_the_last_piece():
-    """The narrowest reading a quarter less: case, shelf and rail parts follow by what they must."""
-    before = parts(SAMPLE)
+    """The narrowest reading a quarter less, worked by hand: what runs across the case loses a
+    quarter, what lies in one of its two bays half of that, and what stands loses nothing."""
     reading = entry(SAMPLE, "Alcove width, middle")
     narrow = changed(SAMPLE, "correct", id=reading["id"], text="37 1/4", unit="in")
-    after = parts(narrow)
-    grown = Fraction("37 1/4".replace(" ", "+").split("+")[0]) + Fraction(1, 4)
-    assert grown - Fraction("37.5") == Fraction(-1, 4)
-    moved = {
-        (line, part)
-        for line, its in before.items()
-        for part in its
-        if after[line][part] != its[part]
+    before, after = sizes(SAMPLE), sizes(narrow)
+    lost = {name: tuple(map(sub, before[name], after[name])) for name in before}
+    quarter, eighth = Fraction(1, 4), Fraction(1, 8)
+    assert lost == dict.fromkeys(before, (0, 0)) | {
+        "Carcass: Bottom": (quarter, 0),
+        "Carcass: Top": (quarter, 0),
+        "Carcass: Toe kick": (quarter, 0),
+        "Carcass: Back": (0, quarter),
+        "Carcass: Fixed shelf": (eighth, 0),
+        "Carcass: Adjustable shelf": (eighth, 0),
+        "Face frame: Top rail": (quarter, 0),
+        "Face frame: Bottom rail": (quarter, 0),
     }
-    assert ("Carcass", "Bottom") in moved
-    assert any(line == "Face frame" for line, _ in moved)
-    for line, part in moved:
-        count, length = before[line][part]
-        assert (count, length - Fraction(1, 4)) == after[line][part] or length > after[line][part][1]
+
+
+def test_its_parts_add_up_to_the_case_across_every_section():
+    """In rationals: what goes into a joint is 1/4 deep, a shelf stays 1/16 free at each end."""
+    size, ply, joint = sizes(SAMPLE), Fraction(23, 32), Fraction(1, 4)
+    across = {name.split(": ")[1]: length for name, (length, _) in size.items()}
+    wide = across["Bottom"] - 2 * joint + 2 * ply
+    assert (
+        wide == across["Toe kick"] + 2 * ply == size["Carcass: Back"][1] - Fraction(3, 4) + 2 * ply
+    )
+    bay = across["Fixed shelf"] - 2 * joint
+    assert 2 * bay + 3 * ply == wide
+    assert across["Adjustable shelf"] + 2 * Fraction(1, 16) == bay
+    stiles, rail = 2 * Fraction(3, 2), across["Top rail"]
+    assert stiles + rail == wide + 2 * Fraction(1, 4)
+    high = across["Side"]
+    assert across["Divider"] - 2 * joint + 2 * ply + Fraction(7, 2) == high
+    assert across["Back"] + Fraction(7, 2) == across["Stile"] + Fraction(7, 2) == high

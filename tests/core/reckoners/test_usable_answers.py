@@ -55,20 +55,14 @@ AT_AN_END = {
     ("crown", "bottoms"),
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
-<<<<<<< HEAD
     ("space", "strips"),
     ("getting_it_in", "beside"),
     ("getting_it_in", "over"),
-}
-"""Places from which is measured, a strip that isn't needed or runs out to nothing, the small end of
-a self-return, what just goes through a doorway."""
-=======
     ("face_frame", "covers"),
     ("face_frame", "lip"),
 }
-"""Places from which is measured, a strip that isn't needed, the small end of a self-return, what is
-flush."""
->>>>>>> frame
+"""Places from which is measured, a strip that isn't needed or runs out to nothing, the small end of
+a self-return, what just goes through a doorway, what is flush."""
 
 
 @pytest.mark.parametrize("question", DESCRIBED.values(), ids=lambda each: each["key"])
