@@ -1,0 +1,69 @@
+"""A whole case from one set of readings, by thumb on a small phone: its taps are counted."""
+
+import pytest
+
+from tests.browser.hand import open_place, tap_keys
+from tests.browser.project.in_project import accept, open_entry, open_projects
+from tests.browser.words import EDIT, READING, SAVE_CHANGE
+
+MOST_TAPS = 120
+COUNTING = (
+    "() => { self.taps = 0; addEventListener('click', (e) => e.detail && self.taps++, true); }"
+)
+MEASURED = {
+    "Alcove width, bottom": "41 3/8",
+    "Alcove width, middle": "41 1/4",
+    "Alcove width, top": "41 5/16",
+    "Alcove depth": "14 1/2",
+    "Cabinet height": "40",
+}
+"""Of another alcove. Its narrowest width less the wall's lean and two strips is the case."""
+
+
+@pytest.fixture
+def started(page):
+    """The sample case, begun with the first taps; from there on they are counted."""
+    page.set_viewport_size({"width": 360, "height": 740})
+    page.evaluate(COUNTING)
+    open_projects(page)
+    page.get_by_role("button", name="Start with a sample case").tap()
+    page.get_by_role("heading", name="Record cabinet").wait_for()
+    return page
+
+
+def corrected(page, name, text):
+    """A reading taken away and typed again, all of it by keys, and what follows accepted."""
+    open_entry(page, name, EDIT)
+    field = page.get_by_label(READING)
+    field.tap()
+    for _letter in field.input_value():
+        tap_keys(page, "⌫")
+    tap_keys(page, text)
+    page.get_by_role("button", name="Done").tap()
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    accept(page)
+
+
+def test_the_whole_parts_list_of_another_alcove_takes_few_taps(started):
+    page = started
+    for name, text in MEASURED.items():
+        corrected(page, name, text)
+    open_place(page, "At the saw")
+    page.get_by_text("Carcass: Side").first.wait_for()
+    page.get_by_role("button", name="List").tap()
+    for part in ("Carcass: Bottom", "Carcass: Back", "Face frame: Stile", "Face frame: Top rail"):
+        page.get_by_text(part).first.wait_for()
+    taps = page.evaluate("() => self.taps")
+    print(f"{taps} taps")
+    assert len(MEASURED) * 5 < taps <= MOST_TAPS
+
+
+def test_a_corrected_reading_tells_what_follows_down_to_the_face_frame(started):
+    page = started
+    open_entry(page, "Alcove width, middle", EDIT)
+    page.get_by_label(READING).fill("37 1/4")
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    changes = page.get_by_role("dialog")
+    for line in ("Space", "Carcass", "Face frame"):
+        changes.get_by_text(line).first.wait_for()
+    accept(page)
