@@ -1,4 +1,4 @@
-"""The parts of a case stand under its answer, each with its lines; at the saw they go with it."""
+"""The parts of a case are below its answer, each with its lines; at the saw and on paper as well."""
 
 from tests.browser.hand import keep_as, open_place, try_example
 
@@ -18,9 +18,11 @@ def test_each_part_has_its_size_and_what_is_cut_in_it(page, server):
     assert page.locator(".parts > li").count() == 8
 
 
-def test_at_the_saw_a_part_says_what_is_cut_in_it(page, server):
+def test_at_the_saw_and_on_the_shop_sheet_a_part_says_what_is_cut_in_it(page, server):
     """The longest comes first: of those as long, the bottom."""
     open_case(page, server)
     keep_as(page, "Record cabinet")
     open_place(page, "At the saw")
     page.get_by_text("in the upper face").first.wait_for(state="attached")
+    page.goto(f"{server.address}#shop-sheet")
+    page.get_by_text("Notch 3 1/2″ high, 3″ deep").wait_for(state="attached")
