@@ -82,6 +82,7 @@ const part = (piece) =>
       element("p", { class: "shop-title" }, `${piece.name}, ${piece.count}×`),
       element("p", {}, size(piece)),
       element("p", {}, [piece.material, piece.place].filter(Boolean).join(", ") || piece.from),
+      ...(piece.about ?? []).map((line) => element("p", {}, unbroken(line))),
     ),
   );
 

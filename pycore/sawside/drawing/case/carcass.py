@@ -5,23 +5,25 @@ for the eye only.
 """
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, line, polygon, rectangle
+from sawside.drawing.shapes import dimension, drawing, label, polygon, rectangle
 from sawside.lengths.real import nearby
 from sawside.lengths.words import counted
 
-_SCREEN = 300
-_MOST_BAYS = 4
-"""More than these have no room for their widths."""
+_WIDE, _HIGH = 200, 110
+"""Pixels of a narrow phone that both views take, beside and between which there is room for names;
+and how high they may be there."""
+_MOST_BAYS = 3
+"""More different ones than these have no room for their widths."""
 
 
 @lazy
 def carcass_drawing(show, sizes):
     """The front view, at its right the section."""
     wide, deep, high = (float(nearby(each)) for each in (sizes.width, sizes.depth, sizes.height))
-    pixel = max(wide * 4 / 3 + deep, high) / _SCREEN
-    start = wide + 64 * pixel
+    pixel = max((wide + deep) / _WIDE, high / _HIGH)
+    start = wide + 66 * pixel
     shapes = [*_front(sizes), *_section(sizes, start), *_told(show, sizes, start, pixel)]
-    box = (-52 * pixel, -high - 44 * pixel, start + deep + 12 * pixel, 30 * pixel)
+    box = (-46 * pixel, -high - 36 * pixel, start + deep + 36 * pixel, 44 * pixel)
     return drawing(_words(show, sizes), box, shapes)
 
 
@@ -117,43 +119,39 @@ def _back(sizes):
 
 
 def _told(show, sizes, start, pixel):
-    _, _, floor, ceiling, top = _heights(sizes)
-    thick, wide = sizes.thickness, sizes.width
-    roles = {each: "given" if known else "answer" for each, known in sizes.known.items()}
-    level = (floor + ceiling) / 2
-    first = min((bottom for bottom, _, _ in _shelves(sizes)), default=level)
-    middle = (floor + first) / 2 if first < level else level
-    yield dimension((0, -top), (wide, -top), 20 * pixel, show.brief(wide), roles["width"])
-    yield dimension((0, 0), (0, -top), 22 * pixel, show.brief(top), roles["height"])
-    depth = show.brief(sizes.depth)
-    yield dimension((start, -top), (start + sizes.depth, -top), 20 * pixel, depth, roles["depth"])
-    if len(sizes.bays) <= _MOST_BAYS:
-        for left, bay in zip(sizes.bay_starts, sizes.bays, strict=True):
-            ends = ((thick + left, -middle), (thick + left + bay, -middle))
-            yield dimension(*ends, 0, show.brief(bay), "answer")
-    if sizes.kick != "none":
-        right = start + sizes.depth
-        yield line((start, 0), (right, 0), "edge")
+    """The outside, and below it the width of a bay, or of each where they differ."""
+    wide, top, deep = sizes.width, sizes.height, sizes.depth
+    for each, ends in (
+        ("width", ((0, -top), (wide, -top), 18 * pixel)),
+        ("height", ((0, 0), (0, -top), 20 * pixel)),
+        ("depth", ((start, -top), (start + deep, -top), 18 * pixel)),
+    ):
+        role = "given" if sizes.known[each] else "answer"
+        yield dimension(*ends, show.brief(getattr(sizes, each)), role, each)
+    bays = list(zip(sizes.bay_starts, sizes.bays, strict=True))
+    shown = bays[:1] if len(set(sizes.bays)) == 1 else bays
+    name = "bay" if sizes.dividers else "inside"
+    for left, bay in shown if len(shown) <= _MOST_BAYS else ():
+        left += sizes.thickness
+        text = f"{name} {show.brief(bay)}" if len(shown) == 1 else show.brief(bay)
+        yield dimension((left + bay, 0), (left, 0), 16 * pixel, text, "answer")
     yield from _names(sizes, start, pixel)
 
 
 def _names(sizes, start, pixel):
-    """The parts by name, each where it is."""
-    _, low, floor, ceiling, _ = _heights(sizes)
-    middle = start + sizes.inside_depth / 2
-    yield label((middle, -ceiling + 10 * pixel), "top", "note")
-    yield label((middle, -floor - 10 * pixel), "bottom", "note")
-    for bottom, _, fixed in list(_shelves(sizes))[:1]:
-        text = "shelf" if fixed else "loose shelf"
-        yield label((middle, -bottom + 10 * pixel), text, "note")
-    if sizes.back != "none":
-        place = sizes.inside_depth + sizes.back_thickness / 2
-        yield label((start + place, -(floor + ceiling) / 2), "back", "note", "end")
+    """The parts of the section by name, left of it; the back at its right."""
+    _, low, floor, ceiling, top = _heights(sizes)
+    beside = start - 8 * pixel
+    named = [("top", (ceiling + top) / 2), ("bottom", (low + floor) / 2)]
+    named += [("shelf", (lower + upper) / 2) for lower, upper, _ in list(_shelves(sizes))[:1]]
     if sizes.kick != "none":
-        place = start + sizes.recess + sizes.thickness + 4 * pixel
-        yield label((place, -low / 2), "toe kick", "note", "start")
-    yield label((sizes.width / 2, 20 * pixel), "front", "name")
-    yield label((start + sizes.depth / 2, 20 * pixel), "section", "name")
+        named.append(("toe kick", low / 2))
+    for text, z in named:
+        yield label((beside, -z), text, "note", "end")
+    if sizes.back != "none":
+        place = start + sizes.inside_depth + sizes.back_thickness + sizes.behind + 5 * pixel
+        yield label((place, -(floor + ceiling) / 2), "back", "note", "start")
+    yield label((start + sizes.depth / 2, 14 * pixel), "section", "name")
 
 
 def _words(show, sizes):

@@ -270,7 +270,7 @@ def test_the_drawing_is_in_scale_and_names_its_parts():
     fields = {each["text"]: each.get("field") for each in lines}
     assert (fields["36″"], fields["30″"], fields["12″"]) == ("width", "height", "depth")
     texts = {each["text"] for each in shapes if each["kind"] == "label"}
-    assert {"top", "bottom", "shelf", "back", "toe kick", "front", "section"} <= texts
+    assert {"top", "bottom", "shelf", "back", "toe kick", "section"} <= texts
 
 
 def test_a_side_is_drawn_with_its_notch_and_joints():

@@ -115,32 +115,39 @@ def sizes_of(given, show):
     for each, clear in inside.items():
         if clear <= 0:
             raise _no_room(each, around[each], show)
-    outside = {each: inside[each] + taken for each, taken in around.items()}
-    bands = given.band if given.banding != "none" else None
     return Sizes(
-        **outside,
+        **{each: inside[each] + taken for each, taken in around.items()},
         **{f"inside_{each}": clear for each, clear in inside.items()},
-        thickness=given.thickness,
-        shelf_thickness=given.shelf_thickness or given.thickness,
-        joint=given.joint_depth if given.joint == "dado" else NONE,
-        top=given.top,
-        back=given.back,
+        **_joinery(given, kick),
         back_thickness=back,
-        seat={"rabbet": given.rabbet_depth, "groove": given.groove_depth}.get(given.back, NONE),
         behind=behind,
-        kick=given.kick,
-        kick_height=kick,
-        recess=NONE if given.kick == "none" else given.recess,
-        end_recess=given.end_recess if given.kick == "base" else NONE,
         bays=_bays(given, inside["width"], show),
-        fixed=given.fixed,
-        adjustable=given.adjustable,
-        setback=given.setback,
-        gap=given.gap,
-        case_band=bands if given.banding in ("all", "case") else None,
-        shelf_band=bands if given.banding in ("all", "shelves") else None,
         known=known,
     )
+
+
+def _joinery(given, kick):
+    """The thicknesses, joints, toe kick, shelves and edging, as they were filled in."""
+    band = given.band if given.banding != "none" else None
+    seats = {"rabbet": given.rabbet_depth, "groove": given.groove_depth}
+    return {
+        "thickness": given.thickness,
+        "shelf_thickness": given.shelf_thickness or given.thickness,
+        "joint": given.joint_depth if given.joint == "dado" else NONE,
+        "top": given.top,
+        "back": given.back,
+        "seat": seats.get(given.back, NONE),
+        "kick": given.kick,
+        "kick_height": kick,
+        "recess": NONE if given.kick == "none" else given.recess,
+        "end_recess": given.end_recess if given.kick == "base" else NONE,
+        "fixed": given.fixed,
+        "adjustable": given.adjustable,
+        "setback": given.setback,
+        "gap": given.gap,
+        "case_band": band if given.banding in ("all", "case") else None,
+        "shelf_band": band if given.banding in ("all", "shelves") else None,
+    }
 
 
 _PARTS = {
