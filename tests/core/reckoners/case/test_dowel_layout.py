@@ -164,7 +164,7 @@ def test_no_joint_is_told_whose_holes_meet_or_come_out(
     assert 2 * depth == exact(said["by_key"]["dowel_length"]) + 2 * play
     drawn = [shape for shape in said["drawing"]["shapes"] if shape["kind"] == "circle"]
     assert len(drawn) == 2 * len(holes)
-    places = [shape["center"][0] for shape in drawn]
+    places = [shape["center"][1] for shape in drawn]
     assert places == pytest.approx([float(center) for center in centers] * 2, abs=1e-3)
 
 

@@ -5,7 +5,7 @@ from sawside.wood.saw import cautions_at_the_saw
 
 _BY_JOINT = {
     "screws": Caution(
-        "Clamp each joint before you drive its screws.",
+        "Clamp the joint before you drive screws.",
         "Clamp each joint flush before you drive its screws, and keep your hands out of line with "
         "the tip. The jig’s instructions come first for the drill stop and the screw length. Test "
         "on scrap of the same thickness, so no tip comes through.",
@@ -17,15 +17,16 @@ _BY_JOINT = {
         "deep.",
     ),
     "tenon": Caution(
-        "Cut tenons with the part held by a jig or gauge.",
+        "Hold the part in a jig or gauge.",
         "Cut tenons with the part held by a jig or gauge, never freehand, and keep the guard the "
         "saw or router maker calls for. Test the fit in scrap of the same thickness.",
     ),
 }
 _BY_JOINT["through"] = _BY_JOINT["tenon"]
-_MEASURE = (
+_MEASURE = Caution(
+    "Measure the glued-up case first.",
     "Measure the case at its front edges once it’s glued up. Cut the frame to that, not to the "
-    "plan."
+    "plan.",
 )
 
 
