@@ -360,6 +360,17 @@ def test_what_shows_or_is_covered_is_warned_of_first(values, warned):
     assert warned in reckon(KEY, **CABINET | values)["cautions"][0]
 
 
+def test_rails_that_were_rounded_and_no_longer_add_up_are_warned_of():
+    """(30 − 4 × 1 1/2) ÷ 3 = 8 is on a mark; (31 − 4 × 1 1/2) ÷ 3
+    = 8 1/3 is told as 8 5/16, three times 1/48 less: 1/16."""
+    warned = "add up to 1/16″ less than their openings"
+    wide = {"middle_stiles": "2", "middle_rails": "1"}
+    assert not any("add up" in each for each in reckon(KEY, **ALONE, **wide)["cautions"])
+    said = reckon(KEY, **ALONE | {"width": "31"}, **wide)
+    assert said["by_key"]["opening_widths"]["items"][0]["text"] == "8 5/16″"
+    assert warned in said["cautions"][0]
+
+
 @pytest.mark.parametrize("joint", ["screws", "dowels", "tenon", "through"])
 def test_every_joint_has_its_caution_and_defers_to_instructions(joint):
     said = reckon(KEY, **ALONE, joint=joint)["cautions"]

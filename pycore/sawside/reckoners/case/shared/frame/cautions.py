@@ -1,8 +1,13 @@
 """What is said beside a face frame: of the saw, of its joints, and of what it covers."""
 
+from fractions import Fraction
+
+from sawside.lengths.fine import fine_text
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
 
+_SEEN = Fraction(1, 64)
+"""Inches: less is lost in a saw cut. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -39,10 +44,24 @@ def cautions(given, show, layout, kinds):
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
         )
+    yield from _rounded_rails(show, layout)
     yield from cautions_at_the_saw(*(each.member.length for each in kinds))
     yield _BY_JOINT[given.joint]
     if given.size_of == "case":
         yield _MEASURE
+
+
+def _rounded_rails(show, layout):
+    """What the rails of one row add up to, rounded, more or less than they should."""
+    rails = [each for each in layout.members if each.bay is not None]
+    row = [each for each in rails if (each.name, each.low) == (rails[0].name, rails[0].low)]
+    off = sum((show.mark(each.length) - each.length for each in row), Fraction(0))
+    if abs(off) >= _SEEN:
+        way = "more" if off > 0 else "less"
+        yield (
+            f"The rails of a row, rounded, add up to {fine_text(abs(off), show)} {way} than "
+            "their openings. Cut the last one to fit."
+        )
 
 
 def _on_the_case(show, outline):
