@@ -1,6 +1,6 @@
-"""A stile from its face with holes in its edge, and below it that edge and the rail's end.
+"""A stile from its face with holes in its edge, and beside it that edge and the rail's end.
 
-All have the rail's width from left to right, in scale, with the reference edge at the left.
+All have the rail's width from the top down, in scale, with the reference edge at the top.
 """
 
 from sawside.drawing.lazy import lazy
@@ -8,10 +8,9 @@ from sawside.drawing.shapes import circle, dimension, drawing, label, line, rect
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import nearby
 
-_SCREEN = 328
-_MARGINS = 150
-_MOST_TOLD = 4
-"""So many centers have their own dimension; of more, the first and the last."""
+_WIDE, _HIGH = 120, 84
+"""So large the wood is drawn at the most, in pixels of a phone."""
+_GAP = 52
 
 
 @lazy
@@ -20,79 +19,83 @@ def dowels_drawing(show, given, joint, words):
     rail, stile, thick = (
         float(nearby(each)) for each in (joint.rail, joint.stile, joint.thickness)
     )
-    pixel = max(rail, (stile + 2 * thick) / 2) / (_SCREEN - _MARGINS)
-    edge = stile + 46 * pixel
-    end = edge + thick + 34 * pixel
-    over = 22 * pixel
+    pixel = max((stile + 2 * thick) / _WIDE, rail / _HIGH)
+    over, edge = 10 * pixel, stile + _GAP * pixel
+    end = edge + thick + _GAP * pixel
     shapes = [
-        rectangle(-over, 0, rail + over, stile),
+        rectangle(0, -over, stile, rail + over),
         *_holes_from_the_face(joint, stile, given.both == "yes"),
-        label((rail / 2, -12 * pixel), "stile", "name"),
-        rectangle(-over, edge, rail + over, edge + thick),
-        label((rail / 2, edge - 14 * pixel), "stile’s edge", "name"),
-        rectangle(0, end, rail, end + thick),
-        label((rail / 2, end - 14 * pixel), "rail’s end", "name"),
+        rectangle(edge, -over, edge + thick, rail + over),
+        rectangle(end, 0, end + thick, rail),
     ]
-    for top in (edge, end):
-        shapes += _holes_from_the_end(joint, top)
-    shapes += _depths(show, joint, rail + over, stile, pixel)
-    shapes += _ends(show, given, joint, end, pixel)
-    foot = end + thick + (40 + 24 * len(_told(joint))) * pixel
-    shapes.append(label((0, foot), "from the reference edge, left", "note", "start"))
-    box = (-58 * pixel, -26 * pixel, rail + 92 * pixel, foot + 14 * pixel)
+    for middle, name in (
+        (stile / 2, "stile"),
+        (edge + thick / 2, "its edge"),
+        (end + thick / 2, "rail’s end"),
+    ):
+        shapes.append(label((middle, -over - 12 * pixel), name, "name"))
+    for left in (edge, end):
+        shapes += _holes_from_the_end(joint, left)
+    shapes += _depths(show, joint, stile, rail + over, pixel)
+    shapes += _from_the_face(show, given, joint, end, rail, pixel)
+    shapes += _figures(show, given, joint, end + thick, pixel)
+    low = rail + over + 60 * pixel
+    shapes.append(label((edge, low), "from the top edge down", "note"))
+    box = (-30 * pixel, -over - 22 * pixel, end + thick + 110 * pixel, low + 10 * pixel)
     return drawing(words, box, shapes)
 
 
 def _holes_from_the_face(joint, stile, both):
-    """The holes in the stile as hidden lines, up from its lower edge, and from the other edge."""
+    """The holes in the stile as hidden lines, from its right edge, and from the other edge."""
     deep, half = float(nearby(joint.depth)), float(nearby(joint.diameter)) / 2
     starts = [(stile, stile - deep), *([(0.0, deep)] if both else [])]
     for center in joint.centers:
-        x = float(nearby(center))
+        y = float(nearby(center))
         for mouth, bottom in starts:
-            for side in (x - half, x + half):
-                yield line((side, mouth), (side, bottom), "hidden")
-            yield line((x - half, bottom), (x + half, bottom), "hidden")
-            yield line((x, mouth), (x, bottom), "center")
+            for side in (y - half, y + half):
+                yield line((mouth, side), (bottom, side), "hidden")
+            yield line((bottom, y - half), (bottom, y + half), "hidden")
+            yield line((mouth, y), (bottom, y), "center")
 
 
-def _holes_from_the_end(joint, top):
-    face, radius = nearby(joint.from_face), nearby(joint.diameter) / 2
+def _holes_from_the_end(joint, left):
+    face, radius = float(nearby(joint.from_face)), nearby(joint.diameter) / 2
     for center in joint.centers:
-        yield circle((nearby(center), top + float(nearby(face))), radius, "hole")
+        yield circle((left + face, nearby(center)), radius, "hole")
 
 
-def _depths(show, joint, right, stile, pixel):
+def _depths(show, joint, stile, foot, pixel):
     """How deep the holes are, and what is left of the stile."""
     bottom = stile - float(nearby(joint.depth))
     depth = show.brief(on_fine_marks(joint.depth, show, "reach"))
     left = show.brief(on_fine_marks(joint.beyond, show, "be there"))
-    yield dimension((right, bottom), (right, stile), 30 * pixel, depth, "answer")
-    yield dimension((right, 0), (right, bottom), 30 * pixel, left, "answer")
+    yield dimension((stile, foot), (bottom, foot), 20 * pixel, f"deep {depth}", "answer")
+    yield dimension((bottom, foot), (0, foot), 40 * pixel, f"left {left}", "answer")
 
 
-def _ends(show, given, joint, top, pixel):
-    """The centers from the reference edge and from the face, on the rail's end."""
-    foot = top + float(nearby(joint.thickness))
-    for row, number in enumerate(_told(joint)):
-        x = float(nearby(joint.centers[number]))
+def _from_the_face(show, given, joint, left, foot, pixel):
+    """How far the centers are from the face, on the rail's end."""
+    role, field = ("answer", None) if given.from_face is None else ("given", "from_face")
+    text = show.brief(on_fine_marks(joint.from_face, show))
+    right = left + float(nearby(joint.from_face))
+    yield dimension((right, foot), (left, foot), 28 * pixel, text, role, field)
+
+
+def _figures(show, given, joint, right, pixel):
+    """How far down each center is from the top edge, beside the rail's end."""
+    for row, number in enumerate(_told(len(joint.centers))):
+        center = joint.centers[number]
         is_inset = number == 0 and given.inset is not None
         yield dimension(
-            (x, foot),
-            (0, foot),
-            (24 + 24 * row) * pixel,
-            show.brief(joint.centers[number]),
+            (right, 0),
+            (right, nearby(center)),
+            (24 + 30 * row) * pixel,
+            show.brief(center),
             "given" if is_inset else "answer",
             "inset" if is_inset else None,
         )
-    face, right = top + float(nearby(joint.from_face)), nearby(joint.rail)
-    told = given.from_face is not None
-    text = show.brief(on_fine_marks(joint.from_face, show))
-    role, field = ("given", "from_face") if told else ("answer", None)
-    yield dimension((right, top), (right, face), 30 * pixel, text, role, field)
 
 
-def _told(joint):
-    """The numbers of the dowels whose centers have a dimension."""
-    count = len(joint.centers)
-    return list(range(count)) if count <= _MOST_TOLD else [0, 1, count - 1]
+def _told(count):
+    """The numbers of the dowels whose centers have a dimension: the first two and the last."""
+    return sorted({0, min(1, count - 1), count - 1})

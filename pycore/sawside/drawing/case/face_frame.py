@@ -4,10 +4,10 @@ from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
-_SCREEN = 328
-_MARGINS = 132
+_WIDE, _HIGH = 180, 110
+"""So large the frame is drawn at the most, in pixels of a phone."""
 _MOST_TOLD = 4
-"""So many openings in a row have their own dimension; of more, the first one has."""
+"""So many openings in a row have their own dimension; of more, the first ones and the last have."""
 
 
 @lazy
@@ -15,7 +15,7 @@ def face_frame_drawing(show, given, layout, words):
     """The drawing of a `Layout`; `given` holds what was filled in, `words` say what is seen."""
     outline = layout.outline
     wide, high = (float(nearby(each)) for each in (outline.width, outline.height))
-    pixel = max(wide, high * 3 / 4) / (_SCREEN - _MARGINS)
+    pixel = max(wide / _WIDE, high / _HIGH)
     shapes = [
         rectangle(each.left, high - nearby(each.high), each.right, high - nearby(each.low))
         for each in layout.members
@@ -24,13 +24,10 @@ def face_frame_drawing(show, given, layout, words):
     shapes += _outside(show, given, layout, wide, high, pixel)
     shapes += _across(show, given, layout, high, pixel)
     shapes += _down(show, given, layout, wide, high, pixel)
-    texts = list(_notes(show, given, layout))
-    shapes += [
-        label((wide / 2, high + (58 + 20 * row) * pixel), text, "note")
-        for row, text in enumerate(texts)
-    ]
-    low = high + (58 + 20 * len(texts)) * pixel
-    return drawing(words, (-76 * pixel, -44 * pixel, wide + 84 * pixel, low), shapes)
+    low = high + 54 * pixel
+    shapes.append(label((wide / 2, low), _note(show, layout), "note"))
+    box = (-66 * pixel, -26 * pixel, wide + 84 * pixel, low + 10 * pixel)
+    return drawing(words, box, shapes)
 
 
 def _shoulder_lines(layout, high):
@@ -94,20 +91,23 @@ def _down(show, given, layout, wide, high, pixel):
 
 def _told(openings, listed):
     """The numbers of the openings that have a dimension: one of those that are alike."""
-    return range(1 if listed is None else min(len(openings), _MOST_TOLD))
+    if listed is None:
+        return [0]
+    count = len(openings)
+    return [*range(min(count, _MOST_TOLD) - 1), count - 1]
 
 
 def _role(listed, number, field):
     return ("given", field) if listed is not None and number < len(listed) else ("answer", None)
 
 
-def _notes(show, given, layout):
-    """How wide the members are, and how many openings there are where not each has its number."""
+def _note(show, layout):
+    """How wide the outer members are."""
     outline = layout.outline
-    stiles = list(dict.fromkeys((outline.left, outline.right)))
-    yield f"stiles {' and '.join(show.brief(each) for each in stiles)}"
-    rails = list(dict.fromkeys((outline.top, outline.bottom)))
-    yield f"rails {' and '.join(show.brief(each) for each in rails)}"
-    across, down = len(layout.columns), len(layout.rows)
-    if across > 1 or down > 1:
-        yield f"{across} across, {down} down"
+    stiles, rails = (
+        " and ".join(dict.fromkeys(show.brief(each) for each in widths))
+        for widths in ((outline.left, outline.right), (outline.top, outline.bottom))
+    )
+    if stiles == rails:
+        return f"stiles and rails {stiles}"
+    return f"stiles {stiles}; rails {rails}"

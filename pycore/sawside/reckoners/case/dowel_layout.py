@@ -60,8 +60,8 @@ def _words(show, joint):
     depth = show.brief(on_fine_marks(joint.depth, show, "reach"))
     centers = ", ".join(show.brief(each) for each in joint.centers)
     return (
-        f"A stile with {counted(len(joint.centers), 'hole')} {depth} deep from its edge, and below "
-        f"it that edge and the end of the rail with the same holes, their centers {centers} from "
+        f"A stile with {counted(len(joint.centers), 'hole')} {depth} deep from its edge. Beside it "
+        f"that edge and the end of the rail with the same holes, their centers {centers} from "
         "the reference edge."
     )
 

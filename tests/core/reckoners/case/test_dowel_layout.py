@@ -8,6 +8,8 @@ from asking import ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tables import rows
+
 KEY = "dowel_layout"
 JOINT = {"rail": "2 1/4", "thickness": "3/4", "stile": "1 3/4"}
 
@@ -59,6 +61,38 @@ def test_a_blank_diameter_is_the_thickest_common_one_up_to_half_of_the_stock(sto
     joint = {"rail": f"60 {unit}", "stile": f"60 {unit}", "thickness": f"{stock} {unit}"}
     joint |= {} if unit == "mm" else {"rail": "3", "stile": "3"}
     assert reckon(KEY, {"unit": unit}, **joint)["by_key"]["bit"]["text"] == bit
+
+
+@pytest.mark.parametrize("row", rows("dowels_for_stock.csv"), ids=lambda row: row["stock"])
+def test_a_dowel_of_a_third_to_half_of_the_stock_is_taken_without_a_word(row):
+    """That of a size more is refused."""
+    unit = row["unit"]
+    joint = {"rail": "6 in", "stile": "6 in", "thickness": f"{row['stock']} {unit}"}
+    for dowel in row["dowels"].split():
+        said = reckon(KEY, {"unit": unit}, **joint, diameter=dowel, dowel_length="2 in")
+        assert len(said["cautions"]) == 4
+    thick = ask(KEY, {"unit": unit}, **joint, diameter=row["thicker"], dowel_length="2 in")
+    assert errors(thick)["diameter"]["kind"] == "impossible"
+
+
+@pytest.mark.parametrize("row", rows("dowel_lengths.csv"), ids=lambda row: row["diameter"])
+def test_a_blank_length_is_one_that_is_sold_as_the_stile_gets_narrower(row):
+    """Both halves are 1/16 in or 1.5 mm from the bottoms, and an eighth is left past the hole."""
+    unit, metric = row["unit"], row["unit"] == "mm"
+    play, left = (
+        (Fraction(3, 2), Fraction(127, 40)) if metric else (Fraction(1, 16), Fraction(1, 8))
+    )
+    joint = {"rail": "6 in", "thickness": "2 in", "diameter": f"{row['diameter']} {unit}"}
+    for long in map(Fraction, row["lengths"].split()):
+        stile = f"{long / 2 + play + left} {unit}"
+        said = reckon(KEY, {"unit": unit}, **joint, stile=stile)["by_key"]
+        assert exact(said["dowel_length"]) == (long * Fraction(5, 127) if metric else long)
+        narrower = ask(KEY, {"unit": unit}, **joint, stile=f"{stile} - 1/100 in")
+        if narrower["ok"]:
+            found = {each["key"]: each for each in narrower["answers"]}
+            assert exact(found["dowel_length"]) < exact(said["dowel_length"])
+        else:
+            assert errors(narrower)["dowel_length"]["kind"] == "impossible"
 
 
 @pytest.mark.parametrize(
@@ -164,7 +198,7 @@ def test_no_joint_is_told_whose_holes_meet_or_come_out(
     assert 2 * depth == exact(said["by_key"]["dowel_length"]) + 2 * play
     drawn = [shape for shape in said["drawing"]["shapes"] if shape["kind"] == "circle"]
     assert len(drawn) == 2 * len(holes)
-    places = [shape["center"][0] for shape in drawn]
+    places = [shape["center"][1] for shape in drawn]
     assert places == pytest.approx([float(center) for center in centers] * 2, abs=1e-3)
 
 

@@ -14,6 +14,10 @@ CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2"}
 ALONE = {"size_of": "frame", "width": "30", "height": "24"}
 
 
+OUTER = "Top rail and bottom rail, 2 pieces"
+NAMED = re.compile(r"((?:\w+ )?(?:stile|rail))(?: \(bays? ([\d, and]+)\))?", re.IGNORECASE)
+
+
 def items(said, key):
     """{label: exact length} of an answer that is a list."""
     return {each["label"]: exact(each) for each in said["by_key"][key]["items"]}
@@ -24,7 +28,7 @@ def test_a_cabinet_front_with_a_door_under_a_drawer_is_cut_as_by_hand():
     of 1 1/2 is 26 1/2: a drawer of 5 leaves a door of 21 1/2. Sides of 3/4 leave 1 1/2 − 3/4 of
     the stile inside, and the bottom, 3 1/2 + 3/4 up, is 3/4 below the top of its rail."""
     said = reckon(KEY, **CABINET, rows="given", heights=["5 in"])
-    assert items(said, "rails") == {"Top rail": 33, "Bottom rail": 33, "Middle rail": 33}
+    assert items(said, "rails") == {"Top rail, bottom rail and middle rail, 3 pieces": 33}
     assert items(said, "stiles") == {"Stile, 2 pieces": 31}
     assert items(said, "opening_widths") == {"Opening": 33}
     assert items(said, "opening_heights") == {"Row 1": 5, "Row 2": Fraction(43, 2)}
@@ -58,7 +62,7 @@ def test_a_flush_stile_is_as_wide_as_the_side_and_what_goes_past_it():
     """23/32 + 1/4 to scribe is 31/32; the right one 23/32; past the inside by 1/4 more."""
     case = CABINET | {"side": "23/32", "left_past": "1/4", "right_past": "0"}
     flush = reckon(KEY, **case, edge="flush")
-    assert items(flush, "stiles") == {"Left stile": 31, "Right stile": 31}
+    assert items(flush, "stiles") == {"Left stile and right stile, 2 pieces": 31}
     widths = [part["width"]["text"] for part in flush["parts"][:2]]
     assert widths == ["31/32″", "23/32″"]
     assert items(flush, "covers") == {"Left": 0, "Right": 0}
@@ -98,28 +102,26 @@ def test_a_bottom_rail_is_flush_with_the_case_s_bottom_or_above_it(values, wide,
 def test_a_joint_adds_to_a_rail_what_goes_into_the_stiles(joint, rail, middle):
     """30 − 2 × 1 1/2 = 27 between shoulders; butted nothing, 2 × 3/8, or both stiles' width."""
     said = reckon(KEY, **ALONE, middle_stiles="1", **joint)
-    assert items(said, "rails") == {"Top rail": rail, "Bottom rail": rail}
-    assert items(said, "stiles") == {"Stile, 2 pieces": 24, "Middle stile": middle}
+    assert items(said, "rails") == {OUTER: rail}
+    stiles = {("Stile", None): 24, ("Middle stile", None): middle}
+    assert by_name(said, "stiles") == stiles
     if rail != 27:
-        told = {"Middle stile": 21, "Top rail": 27, "Bottom rail": 27}
-        assert items(said, "shoulders") == told
+        assert items(said, "shoulders") == {"Middle stile": 21, OUTER: 27}
 
 
 def test_through_tenons_from_both_sides_meet_in_the_middle_of_a_middle_stile():
     """(30 − 3 × 1 1/2) ÷ 2 = 12 3/4, and 1 1/2 through the end stile, 3/4 into the middle one."""
     said = reckon(KEY, **ALONE, middle_stiles="1", middle_rails="1", joint="through")
-    assert items(said, "rails")["Middle rail, 2 pieces"] == 15
+    assert by_name(said, "rails")["Middle rail", None] == 15
     assert any("stop half way" in each for each in said["cautions"])
 
 
 def test_middle_stiles_that_run_through_split_the_top_and_bottom_rails():
     said = reckon(KEY, **ALONE, bays="given", widths=["10"], middle_stiles_run="through")
-    assert items(said, "stiles") == {"Stile, 2 pieces": 24, "Middle stile": 24}
+    assert items(said, "stiles") == {"Stile and middle stile, 3 pieces": 24}
     assert items(said, "rails") == {
-        "Top rail, bay 1": 10,
-        "Top rail, bay 2": Fraction(31, 2),
-        "Bottom rail, bay 1": 10,
-        "Bottom rail, bay 2": Fraction(31, 2),
+        "Top rail (bay 1) and bottom rail (bay 1), 2 pieces": 10,
+        "Top rail (bay 2) and bottom rail (bay 2), 2 pieces": Fraction(31, 2),
     }
 
 
@@ -127,27 +129,35 @@ def test_a_metric_frame_starts_with_members_of_40_mm():
     """900 − 2 × 40 = 820; (720 − 100 − 3 × 40) ÷ 2 = 250."""
     case = {"width": "900", "height": "720", "kick": "100", "middle_rails": "1"}
     said = reckon(KEY, {"unit": "mm"}, **case)["by_key"]
-    assert said["rails"]["text"] == "820 mm, 820 mm, 820 mm"
+    assert said["rails"]["text"] == "820 mm"
     assert said["stiles"]["text"] == "620 mm"
     assert said["opening_heights"]["text"] == "250 mm, 250 mm"
+
+
+def by_name(said, key):
+    """{(name, bay or None): exact length} of the same, whatever shares a length."""
+    return {name: length for label, length in items(said, key).items() for name in named(label)}
+
+
+def named(label):
+    """Each (name, bay or None) that a label names."""
+    for name, bays in NAMED.findall(label.replace(" and ", ", ")):
+        for bay in re.findall(r"\d+", bays) or [None]:
+            yield name.capitalize(), bay and int(bay)
 
 
 # An oracle that knows only the cut list, the openings and how a frame goes together.
 
 
 def pieces(said):
-    """{(name, bay or None): (shoulder, width, count)} of the list as it is told."""
-    widths = {part["name"]: exact(part["width"]) for part in said["parts"]}
-    told = items(said, "stiles") | items(said, "rails")
+    """{(name, bay or None): (shoulder, width)} of the list as it is told."""
+    widths = {}
+    for part in said["parts"]:
+        widths |= dict.fromkeys(named(part["name"]), exact(part["width"]))
+    told = by_name(said, "stiles") | by_name(said, "rails")
     if "shoulders" in said["by_key"]:
-        told |= items(said, "shoulders")
-    found = {}
-    for label, length in told.items():
-        plain = re.sub(r", \d+ pieces$", "", label)
-        bays = [int(each) for each in re.findall(r"\d+", plain)] or [None]
-        for bay in bays:
-            found[plain.split(",")[0], bay] = length, widths[plain]
-    return found
+        told |= by_name(said, "shoulders")
+    return {key: (length, widths[key]) for key, length in told.items()}
 
 
 def laid_out(said, *, through, foot):
@@ -227,7 +237,7 @@ forms = st.fixed_dictionaries(
         "reveal": small(0, "3/4"),
         "left_past": small(0, "3/4"),
         "right_past": small(0, "3/4"),
-        "top_past": small(0, 1),
+        "top_past": small(0, "3/4"),
         "stiles_run": st.sampled_from(["kick", "floor"]),
         "bottom_edge": st.sampled_from(["width", "flush", "above"]),
         "lip": small(0, "3/4"),
@@ -289,14 +299,14 @@ def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across,
 
 def _check_tenons(form, said):
     """What is cut is longer than between shoulders by the stub at both ends, or not at all."""
-    cut = items(said, "stiles") | items(said, "rails")
-    between = items(said, "shoulders") if "shoulders" in said["by_key"] else {}
+    cut = by_name(said, "stiles") | by_name(said, "rails")
+    between = by_name(said, "shoulders") if "shoulders" in said["by_key"] else {}
     more = {label: cut[label] - length for label, length in between.items()}
     if form["joint"] in ("screws", "dowels"):
         assert more == {}
     elif form["joint"] == "tenon":
         assert set(more.values()) == {2 * form["tenon"]}
-        assert set(items(said, "rails")) <= set(more)
+        assert set(by_name(said, "rails")) <= set(more)
 
 
 @pytest.mark.parametrize(
@@ -328,6 +338,7 @@ def _check_tenons(form, said):
         ({"edge": "past", "reveal": "2"}, "reveal", "impossible"),
         ({"left_past": "1 1/2"}, "left_past", "impossible"),
         ({"right_past": "1 1/2"}, "right_past", "impossible"),
+        ({"top_past": "1 1/2"}, "top_past", "impossible"),
         ({"bottom_edge": "flush", "bottom_height": "3"}, "bottom_height", "impossible"),
         ({"stile": "0"}, "stile", "range"),
     ],
@@ -347,6 +358,17 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
 )
 def test_what_shows_or_is_covered_is_warned_of_first(values, warned):
     assert warned in reckon(KEY, **CABINET | values)["cautions"][0]
+
+
+def test_rails_that_were_rounded_and_no_longer_add_up_are_warned_of():
+    """(30 − 4 × 1 1/2) ÷ 3 = 8 is on a mark; (31 − 4 × 1 1/2) ÷ 3
+    = 8 1/3 is told as 8 5/16, three times 1/48 less: 1/16."""
+    warned = "add up to 1/16″ less than their openings"
+    wide = {"middle_stiles": "2", "middle_rails": "1"}
+    assert not any("add up" in each for each in reckon(KEY, **ALONE, **wide)["cautions"])
+    said = reckon(KEY, **ALONE | {"width": "31"}, **wide)
+    assert said["by_key"]["opening_widths"]["items"][0]["text"] == "8 5/16″"
+    assert warned in said["cautions"][0]
 
 
 @pytest.mark.parametrize("joint", ["screws", "dowels", "tenon", "through"])
@@ -379,5 +401,7 @@ def test_a_given_number_of_the_drawing_opens_its_field():
         "5″": "heights",
         "3 1/2″": "kick",
     }
-    notes = [shape for shape in said["drawing"]["shapes"] if shape.get("text") == "stiles 2″"]
+    notes = [
+        shape for shape in said["drawing"]["shapes"] if shape.get("text") == "stiles and rails 2″"
+    ]
     assert [note["field"] for note in notes] == ["stile"]

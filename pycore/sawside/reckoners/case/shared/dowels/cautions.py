@@ -11,7 +11,7 @@ _ALWAYS = (
         "Then a center that’s off the middle is off the same way in both.",
     ),
     Caution(
-        "Set the stop from the full width of the bit, not from its point.",
+        "Set the stop from the bit’s full width.",
         "Set the stop from the full width of the bit, not from its point. Drill scrap first and "
         "measure the hole: a point goes deeper than the hole.",
     ),

@@ -66,8 +66,6 @@ FIELDS = (
         most="12 in",
     ),
     choice(
-        "both",
-        "Rails meet on both sides of the stile",
-        {"no": "No", "yes": "Yes, at the same height"},
+        "both", "Rails meet on both sides of the stile", {"no": "No", "yes": "At the same height"}
     ),
 )

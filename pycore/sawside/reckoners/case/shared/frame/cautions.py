@@ -1,11 +1,16 @@
 """What is said beside a face frame: of the saw, of its joints, and of what it covers."""
 
+from fractions import Fraction
+
+from sawside.lengths.fine import fine_text
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
 
+_SEEN = Fraction(1, 64)
+"""Inches: less is lost in a saw cut. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
-        "Clamp each joint before you drive its screws.",
+        "Clamp the joint before you drive screws.",
         "Clamp each joint flush before you drive its screws, and keep your hands out of line with "
         "the tip. The jig’s instructions come first for the drill stop and the screw length. Test "
         "on scrap of the same thickness, so no tip comes through.",
@@ -17,15 +22,16 @@ _BY_JOINT = {
         "deep.",
     ),
     "tenon": Caution(
-        "Cut tenons with the part held by a jig or gauge.",
+        "Hold the part in a jig or gauge.",
         "Cut tenons with the part held by a jig or gauge, never freehand, and keep the guard the "
         "saw or router maker calls for. Test the fit in scrap of the same thickness.",
     ),
 }
 _BY_JOINT["through"] = _BY_JOINT["tenon"]
-_MEASURE = (
+_MEASURE = Caution(
+    "Measure the glued-up case first.",
     "Measure the case at its front edges once it’s glued up. Cut the frame to that, not to the "
-    "plan."
+    "plan.",
 )
 
 
@@ -38,10 +44,24 @@ def cautions(given, show, layout, kinds):
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
         )
+    yield from _rounded_rails(show, layout)
     yield from cautions_at_the_saw(*(each.member.length for each in kinds))
     yield _BY_JOINT[given.joint]
     if given.size_of == "case":
         yield _MEASURE
+
+
+def _rounded_rails(show, layout):
+    """What the rails of one row add up to, rounded, more or less than they should."""
+    rails = [each for each in layout.members if each.bay is not None]
+    row = [each for each in rails if (each.name, each.low) == (rails[0].name, rails[0].low)]
+    off = sum((show.mark(each.length) - each.length for each in row), Fraction(0))
+    if abs(off) >= _SEEN:
+        way = "more" if off > 0 else "less"
+        yield (
+            f"The rails of a row, rounded, add up to {fine_text(abs(off), show)} {way} than "
+            "their openings. Cut the last one to fit."
+        )
 
 
 def _on_the_case(show, outline):

@@ -1,5 +1,6 @@
 """What is cut for a face frame: its members that are alike, as answers and as parts."""
 
+import re
 from dataclasses import dataclass
 
 from sawside.drawing.square_piece import square_piece
@@ -18,11 +19,6 @@ class Kind:
     count: int
     member: Member
 
-    @property
-    def counted(self):
-        """Its name in a list of lengths."""
-        return self.name if self.count == 1 else f"{self.name}, {self.count} pieces"
-
 
 def kinds_of(layout):
     """Every `Kind` of a layout, stiles first; a name that several share says of which bays."""
@@ -34,7 +30,7 @@ def kinds_of(layout):
     names = [name for name, *_ in groups]
     return [
         Kind(
-            name if names.count(name) == 1 else f"{name}, {_bays(members)}",
+            name if names.count(name) == 1 else f"{name} ({_bays(members)})",
             len(members),
             members[0],
         )
@@ -44,19 +40,37 @@ def kinds_of(layout):
 
 def _bays(members):
     bays = list(dict.fromkeys(str(each.bay) for each in members))
-    if len(bays) == 1:
-        return f"bay {bays[0]}"
-    return f"bays {', '.join(bays[:-1])} and {bays[-1]}"
+    return f"{'bay' if len(bays) == 1 else 'bays'} {_listed(bays)}"
+
+
+def _listed(words):
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
 
 
 def lengths_cut(kinds, *, upright):
     """An answer of the kind "lengths": what stiles, or rails, are cut to."""
-    return [(each.counted, each.member.length) for each in kinds if each.member.upright == upright]
+    return _by_length(
+        (each, each.member.length) for each in kinds if each.member.upright == upright
+    )
 
 
 def shoulders(kinds):
     """The same from shoulder to shoulder, of what has a tenon."""
-    return [(each.counted, each.member.shoulder) for each in kinds if any(each.member.adds)]
+    return _by_length((each, each.member.shoulder) for each in kinds if any(each.member.adds))
+
+
+def _by_length(lengths):
+    """Each length once, under the names of all that have it, and how many those are."""
+    groups = {}
+    for kind, length in lengths:
+        groups.setdefault(length, []).append(kind)
+    return [(_name_of(kinds), length) for length, kinds in groups.items()]
+
+
+def _name_of(kinds):
+    names, count = [each.name for each in kinds], sum(each.count for each in kinds)
+    name = _listed([names[0], *(f"{each[0].lower()}{each[1:]}" for each in names[1:])])
+    return name if count == 1 else f"{name}, {count} pieces"
 
 
 def stock_by_width(kinds):
@@ -76,7 +90,7 @@ def parts_of(given, show, kinds):
 def _part(given, show, kind):
     member, long = kind.member, show.rounded(kind.member.length)
     return Part(
-        key=kind.name.lower().replace(",", "").replace(" ", "_"),
+        key="_".join(re.findall(r"\w+", kind.name.lower())),
         name=kind.name,
         length=long,
         width=member.width,

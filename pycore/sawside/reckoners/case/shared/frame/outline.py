@@ -33,6 +33,7 @@ def outline_of(given, show):
         left, right = (_or(each, given.stile) for each in (given.left_stile, given.right_stile))
         bottom = _or(given.bottom_rail, given.stile)
         return Outline(given.width, given.height, left, right, top, bottom)
+    _check_top(given, show, top)
     pasts = left_past, right_past = pasts_of(given)
     stiles = (_stile(given, show, "left", left_past), _stile(given, show, "right", right_past))
     to_floor = given.stiles_run == "floor"
@@ -92,6 +93,17 @@ def _stile(given, show, side, past):
             field="left_past" if blank else f"{side}_past",
         )
     return stile
+
+
+def _check_top(given, show, top):
+    if given.top_past >= top:
+        raise Refusal(
+            "impossible",
+            f"The frame goes {show.text(given.top_past)} past the top of the case, but the top "
+            f"rail is only {show.text(top)} wide, so it misses the case.",
+            f"Go less than {show.text(top)} past the top, or use a wider top rail.",
+            field="top_past",
+        )
 
 
 def _check_reveal(given, show):
