@@ -167,7 +167,7 @@ RECKONER = Reckoner(
     title="Getting it in",
     asks="Can this case stand up in the room, and get through the doorway?",
     words=(
-        "stand up, tip up, tilt up, raise, ceiling height, too tall, diagonal, headroom, doorway, "
+        "tip up, stand up, tilt up, raise, ceiling height, too tall, diagonal, headroom, doorway, "
         "get through, move in, carry, bookcase, cabinet, tall case, in one "
         "piece, toe kick, stacked"
     ),

@@ -100,7 +100,7 @@ RECKONER = Reckoner(
     title="Tip-over",
     asks="Will this case tip over, and how much must its anchors hold?",
     words=(
-        "tip, tip over, tipping, tips over, topple, fall over, falls over, anchor, wall anchor, "
+        "tip over, tipping, tips over, topple, fall over, falls over, anchor, wall anchor, "
         "anchors, anti-tip, strap, furniture strap, child, kid, climb, climbing, stable, "
         "stability, safe, safety, fasten to the wall, attach to the wall, secure to the wall, "
         "bookcase, dresser, cabinet, tall"
