@@ -29,8 +29,8 @@ def compute(given, show):
             "rails": lengths_cut(kinds, upright=False),
             "stiles": lengths_cut(kinds, upright=True),
             **({"shoulders": tenoned} if tenoned else {}),
-            "opening_widths": _numbered("Column", layout.widths),
-            "opening_heights": _numbered("Row", layout.heights),
+            "opening_widths": _numbered("Column", "left", layout.widths),
+            "opening_heights": _numbered("Row", "top", layout.heights),
             "frame_width": outline.width,
             "frame_height": outline.height,
             **_on_the_case(outline),
@@ -45,8 +45,10 @@ def compute(given, show):
     )
 
 
-def _numbered(name, sizes):
-    return numbered(name, sizes) if len(sizes) > 1 else [("Opening", sizes[0])]
+def _numbered(name, start, sizes):
+    if len(sizes) == 1:
+        return [("Every opening", sizes[0])]
+    return [(f"{each} from the {start}", size) for each, size in numbered(name, sizes)]
 
 
 def _on_the_case(outline):
@@ -107,8 +109,8 @@ RECKONER = Reckoner(
         Answer("rails", "Rails", "lengths", must="agree"),
         Answer("stiles", "Stiles", "lengths", must="agree"),
         Answer("shoulders", "Shoulder to shoulder", "lengths", must="agree"),
-        Answer("opening_widths", "Opening widths, left to right", "lengths", must="agree"),
-        Answer("opening_heights", "Opening heights, top to bottom", "lengths", must="agree"),
+        Answer("opening_widths", "Opening width", "lengths", must="agree"),
+        Answer("opening_heights", "Opening height", "lengths", must="agree"),
         Answer("frame_width", "Frame width", must="agree"),
         Answer("frame_height", "Frame height", must="agree"),
         Answer("covers", "Stile past the side’s inside", "lengths", must="agree"),

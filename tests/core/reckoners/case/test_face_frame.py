@@ -8,6 +8,7 @@ import pytest
 from asking import ask, errors, exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from projects import acts, begun, view
 
 KEY = "face_frame"
 CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2"}
@@ -30,8 +31,11 @@ def test_a_cabinet_front_with_a_door_under_a_drawer_is_cut_as_by_hand():
     said = reckon(KEY, **CABINET, rows="given", heights=["5 in"])
     assert items(said, "rails") == {"Top rail, bottom rail and middle rail, 3 pieces": 33}
     assert items(said, "stiles") == {"Stile, 2 pieces": 31}
-    assert items(said, "opening_widths") == {"Opening": 33}
-    assert items(said, "opening_heights") == {"Row 1": 5, "Row 2": Fraction(43, 2)}
+    assert items(said, "opening_widths") == {"Every opening": 33}
+    assert items(said, "opening_heights") == {
+        "Row 1 from the top": 5,
+        "Row 2 from the top": Fraction(43, 2),
+    }
     assert items(said, "covers") == {"Left": Fraction(3, 4), "Right": Fraction(3, 4)}
     assert exact(said["by_key"]["lip"]) == Fraction(3, 4)
     assert exact(said["by_key"]["total"]) == 3 * 33 + 2 * 31
@@ -46,6 +50,19 @@ def test_a_cabinet_front_with_a_door_under_a_drawer_is_cut_as_by_hand():
         ["Bottom rail", 1, "33″", "3/4″"],
         ["Middle rail", 1, "33″", "3/4″"],
     ]
+
+
+def test_the_openings_have_names_for_doors_and_drawers_in_a_project():
+    """The openings of the frame above: 33 wide, a drawer of 5 over a door of 21 1/2."""
+    values = CABINET | {"rows": "given", "heights": ["5 in"]}
+    line = {"name": "Front", "reckoner": KEY, "values": values}
+    texts = ("[Front: Opening width 1]", "[Front: Opening height 1]", "[Front: Opening height 2]")
+    readings = [
+        ("keep_reading", {"name": f"Size {number}", "text": text})
+        for number, text in enumerate(texts)
+    ]
+    seen = view(acts(begun(), ("keep_line", line), *readings))
+    assert [exact(each["headline"]) for each in seen["entries"][1:]] == [33, 5, Fraction(43, 2)]
 
 
 def test_stiles_that_run_to_the_floor_are_the_case_s_height_and_leave_the_openings_as_they_are():
@@ -66,7 +83,7 @@ def test_a_flush_stile_is_as_wide_as_the_side_and_what_goes_past_it():
     widths = [part["width"]["text"] for part in flush["parts"][:2]]
     assert widths == ["31/32″", "23/32″"]
     assert items(flush, "covers") == {"Left": 0, "Right": 0}
-    assert items(flush, "opening_widths")["Opening"] == 36 - 2 * Fraction(23, 32)
+    assert items(flush, "opening_widths")["Every opening"] == 36 - 2 * Fraction(23, 32)
     past = reckon(KEY, **case, edge="past", reveal="1/4")
     assert items(past, "covers") == {"Left": Fraction(1, 4), "Right": Fraction(1, 4)}
     typed = reckon(KEY, **case, edge="flush", left_stile="3")
