@@ -267,3 +267,10 @@ def test_holes_from_both_sides_are_drawn_and_given_places_open_their_fields():
     assert hidden == [6, 12]
     opened = {shape["text"]: shape["field"] for shape in two["shapes"] if shape.get("field")}
     assert opened == {"1/2″": "inset", "5/16″": "from_face"}
+
+
+def test_a_panel_a_hair_under_its_name_takes_the_dowel_of_its_name():
+    """A 3/8 dowel is used in 3/4 stock, and in the 23/32 that it measures (common practice, no
+    source)."""
+    assert ask(KEY, rail="1 1/2", thickness="23/32", diameter="3/8")["ok"]
+    assert not ask(KEY, rail="1 1/2", thickness="11/16", diameter="3/8")["ok"]

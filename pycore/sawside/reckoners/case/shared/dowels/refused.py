@@ -1,7 +1,11 @@
 """What no doweled joint may be: too thick a dowel, one that comes through, holes that meet."""
 
+from fractions import Fraction
+
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
+
+_SHORT_OF_NAME = Fraction(1, 64)
 
 
 def _impossible(sentence, remedy, field):
@@ -11,7 +15,9 @@ def _impossible(sentence, remedy, field):
 def refuse_too_thick(given, show, diameter):
     """ "impossible" above half of the stock's thickness (common practice, no source).
 
-    `diameter` is None where no dowel is sold that is thin enough.
+    Panels run a 32nd under the size they are called by: half of that is let pass, so that a 3/8
+    dowel goes into 23/32 stock as into 3/4. `diameter` is None where no dowel is sold
+    that is thin enough.
     """
     stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
     if diameter is None:
@@ -20,7 +26,7 @@ def refuse_too_thick(given, show, diameter):
             f"Enter a diameter of {half} or less, or use thicker stock.",
             "diameter",
         )
-    if 2 * diameter > given.thickness:
+    if diameter > given.thickness / 2 + _SHORT_OF_NAME:
         raise _impossible(
             f"A {fine_text(diameter, show)} dowel is thicker than half of {stock} stock, {half}: "
             "the walls of the hole would be too thin (shop practice).",
