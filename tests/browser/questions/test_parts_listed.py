@@ -1,4 +1,4 @@
-"""The parts of a case are below its answer, each with its lines; at the saw and on paper as well."""
+"""The parts of a case are below its answer, each with its lines; at the saw and on paper too."""
 
 from tests.browser.hand import keep_as, open_place, try_example
 
