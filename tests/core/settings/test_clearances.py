@@ -24,6 +24,7 @@ DADO = {
     "left_depth": "5/16",
     "right_depth": "5/16",
 }
+CASE = {"width": "36", "height": "30", "depth": "12", "adjustable": "1"}
 PINS = {"width": "36 5/8", "width_is": "inside", "joint": "pins"}
 PANEL = {"opening": "12 1/2", "groove": "7/16", "species": "maple_red", "now": "8", "year": "most"}
 AROUND = {
@@ -55,6 +56,7 @@ def stack(clearance):
 TAKEN = [
     ("clearance_in_dado", "shelf_length", DADO, lambda text: {"play": text}),
     ("clearance_on_pins", "shelf_length", PINS, lambda text: {"gap": text}),
+    ("clearance_on_pins", "carcass", CASE, lambda text: {"gap": text}),
     ("clearance_in_groove", "panel_in_its_groove", PANEL, lambda text: {"clearance": text}),
     ("clearance_in_frame", "mitered_frame", AROUND, lambda text: {"clearance": text}),
     ("clearance_in_frame", "mitered_frame", RING, lambda text: {"clearance": text}),

@@ -28,7 +28,7 @@ def compute(given, show):
         answers=_answers(sizes, panels, show) | amounts_answers(amounts, show),
         working=tuple(working(sizes, panels, amounts, given, show)),
         drawing=carcass_drawing(show, sizes),
-        cautions=tuple(cautions(sizes, show)),
+        cautions=tuple(cautions(sizes, given.material, show)),
         parts=tuple(_part(panel, sizes, show) for panel in panels),
         verdict=_verdict(panels, show),
     )

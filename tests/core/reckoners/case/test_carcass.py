@@ -245,6 +245,14 @@ def test_a_deep_joint_and_a_thin_strip_of_wood_are_warned_of():
     assert not any("more than half" in each for each in plain)
 
 
+def test_a_material_of_their_own_without_a_weight_leaves_only_the_weight_out():
+    own = {"materials": [{"name": "Salvaged shelving", "stiffness": "1.3"}]}
+    said = reckon("carcass", own, **CABINET, material="own: Salvaged shelving")
+    assert sizes(said) == sizes(reckon("carcass", **CABINET))
+    assert "weight" not in said["by_key"]
+    assert "There’s no weight on file for Salvaged shelving" in said["cautions"][0]
+
+
 def test_what_goes_in_is_rounded_down_and_what_agrees_is_not():
     """A gap of 1/7 on each side of an adjustable shelf in 34 1/2: 34 3/14, down to 34 3/16."""
     said = reckon("carcass", **CABINET, adjustable="1", gap="1/7")

@@ -23,7 +23,7 @@ class Amounts:
     seen: Fraction
     edging: Fraction
     cubic: Fraction
-    density: Fraction
+    density: Fraction | None
 
     @property
     def area(self):
@@ -32,7 +32,7 @@ class Amounts:
 
     @property
     def pounds(self):
-        """The weight of the case."""
+        """The weight of the case, where that of its material is on file."""
         return self.cubic / _FOOT**3 * self.density
 
 
@@ -47,7 +47,7 @@ def amounts_of(panels, given):
         seen,
         seen * (1 + given.waste / 100) if seen else seen,
         sum(thickness * area for thickness, area in areas.items()),
-        given.material.weight.most,
+        given.material.weight and given.material.weight.most,
     )
 
 
@@ -67,13 +67,14 @@ def sheets_text(amounts, show):
 
 
 def amounts_answers(amounts, show):
-    """The answers about them; without edging that one is left out."""
+    """The answers about them; edging or weight that isn't there is left out."""
     edging = {"edging": show.rounded(amounts.edging, "reach")} if amounts.edging else {}
+    weight = {"weight": weight_text(amounts.pounds, show)} if amounts.density else {}
     return {
         "sheets": sheets_text(amounts, show),
         **edging,
         "finish": area_text(2 * amounts.area, show),
-        "weight": weight_text(amounts.pounds, show),
+        **weight,
     }
 
 
@@ -91,7 +92,8 @@ def amounts_working(panels, amounts, given, show):
         )
     area = amounts.area
     yield f"Finish, both faces of every part: 2 × {_square(area, show)} = {_square(2 * area, show)}"
-    yield _weight_working(amounts, show)
+    if amounts.density:
+        yield _weight_working(amounts, show)
 
 
 def _square(square_inches, show):

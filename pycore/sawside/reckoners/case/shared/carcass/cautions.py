@@ -9,7 +9,7 @@ _TIPS = Caution(
     "and keep heavy things low.",
 )
 _SHEETS = Caution(
-    "Support the whole sheet, and both pieces of the cut.",
+    "Support both pieces of a cut.",
     "Support the whole sheet, and both pieces of the cut, so neither can bind the blade. The saw "
     "maker’s instructions come first.",
 )
@@ -19,13 +19,15 @@ _DADOES = Caution(
     "unplug before you change it, and use push blocks.",
 )
 _BOTTOM_OUT = (
-    "Every part bottoms out in its joint: that’s what makes the outside width. Test the depth and "
-    "the width of a joint in an offcut of the same sheet."
+    "Parts bottom out in their joints. That’s what makes the outside width: test the depth and the "
+    "width of a joint in an offcut of the same sheet."
 )
 
 
-def cautions(sizes, show):
+def cautions(sizes, material, show):
     """The usual ones, behind what this case has of its own."""
+    if material.weight is None:
+        yield f"There’s no weight on file for {material.spoken}, so the case’s isn’t figured."
     half = sizes.thickness / 2
     for name, deep in (("joint", sizes.joint), (sizes.back, sizes.seat)):
         if deep > half + sizes.thickness / 16:
