@@ -4,7 +4,6 @@ from tests.browser.words import EXAMPLE, SAVE, SAVE_TO_PROJECT, SAVED, SOLVE
 
 KEY_NAMES = {
     " ": "space",
-    "⌫": "delete",
     "/": "slash, for a fraction",
     "+": "plus",
     "−": "minus",

@@ -18,7 +18,7 @@ JOBS = {
     "cases": {
         "wood": "M5 4h4v32H5zM31 4h4v32h-4zM9 4h22v4H9zM9 27h22v4H9z",
         "ink": "M9 33h22M9 17.5h22",
-        "chalk": "M5 39.5h30M38.5 4v32",
+        "chalk": "M5 38.5h30M38.5 4v32",
     },
     "miters and frames": {
         "wood": "M4 6h32v28H4zM12 14v12h16V14z",

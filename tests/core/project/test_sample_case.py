@@ -40,22 +40,22 @@ def sizes(document):
 
 
 def test_a_corrected_reading_of_the_space_reaches_the_last_piece():
-    """The narrowest reading a quarter less, worked by hand: what runs across the case loses a
-    quarter, what lies in one of its two bays half of that, and what stands loses nothing."""
-    reading = entry(SAMPLE, "Alcove width, middle")
-    narrow = changed(SAMPLE, "correct", id=reading["id"], text="37 1/4", unit="in")
+    """The narrowest reading an eighth less, worked by hand: what runs across the case loses an
+    eighth, what lies in one of its two bays half of that, and what stands loses nothing."""
+    reading = entry(SAMPLE, "Alcove width, top")
+    narrow = changed(SAMPLE, "correct", id=reading["id"], text="37 3/8", unit="in")
     before, after = sizes(SAMPLE), sizes(narrow)
     lost = {name: tuple(map(sub, before[name], after[name])) for name in before}
-    quarter, eighth = Fraction(1, 4), Fraction(1, 8)
+    whole, half = Fraction(1, 8), Fraction(1, 16)
     assert lost == dict.fromkeys(before, (0, 0)) | {
-        "Carcass: Bottom": (quarter, 0),
-        "Carcass: Top": (quarter, 0),
-        "Carcass: Toe kick": (quarter, 0),
-        "Carcass: Back": (0, quarter),
-        "Carcass: Fixed shelf": (eighth, 0),
-        "Carcass: Adjustable shelf": (eighth, 0),
-        "Face frame: Top rail": (quarter, 0),
-        "Face frame: Bottom rail": (quarter, 0),
+        "Carcass: Bottom": (whole, 0),
+        "Carcass: Top": (whole, 0),
+        "Carcass: Toe kick": (whole, 0),
+        "Carcass: Back": (0, whole),
+        "Carcass: Fixed shelf": (half, 0),
+        "Carcass: Adjustable shelf": (half, 0),
+        "Face frame: Top rail": (whole, 0),
+        "Face frame: Bottom rail": (whole, 0),
     }
 
 

@@ -21,9 +21,9 @@ def carcass_drawing(show, sizes):
     """The front view, at its right the section."""
     wide, deep, high = (float(nearby(each)) for each in (sizes.width, sizes.depth, sizes.height))
     pixel = max((wide + deep) / _WIDE, high / _HIGH)
-    start = wide + 66 * pixel
+    start = wide + 80 * pixel
     shapes = [*_front(sizes), *_section(sizes, start), *_told(show, sizes, start, pixel)]
-    box = (-46 * pixel, -high - 36 * pixel, start + deep + 36 * pixel, 44 * pixel)
+    box = (-46 * pixel, -high - 54 * pixel, start + deep + 62 * pixel, 44 * pixel)
     return drawing(_words(show, sizes), box, shapes)
 
 
@@ -139,19 +139,18 @@ def _told(show, sizes, start, pixel):
 
 
 def _names(sizes, start, pixel):
-    """The parts of the section by name, left of it; the back at its right."""
+    """The parts of the section by name, left of it; the back and the toe kick at its right."""
     _, low, floor, ceiling, top = _heights(sizes)
-    beside = start - 8 * pixel
+    beside, behind = start - 8 * pixel, start + sizes.depth + 5 * pixel
     named = [("top", (ceiling + top) / 2), ("bottom", (low + floor) / 2)]
     named += [("shelf", (lower + upper) / 2) for lower, upper, _ in list(_shelves(sizes))[:1]]
-    if sizes.kick != "none":
-        named.append(("toe kick", low / 2))
     for text, z in named:
         yield label((beside, -z), text, "note", "end")
     if sizes.back != "none":
-        place = start + sizes.inside_depth + sizes.back_thickness + sizes.behind + 5 * pixel
-        yield label((place, -(floor + ceiling) / 2), "back", "note", "start")
-    yield label((start + sizes.depth / 2, 14 * pixel), "section", "name")
+        yield label((behind, -(floor + ceiling) / 2), "back", "note", "start")
+    if sizes.kick != "none":
+        yield label((behind, -low / 2), "toe kick", "note", "start")
+    yield label((start + sizes.depth / 2, -top - 44 * pixel), "section", "name")
 
 
 def _words(show, sizes):

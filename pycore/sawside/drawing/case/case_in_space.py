@@ -33,9 +33,18 @@ def case_in_space(show, given, found):
     ]
     foot = max(frame["floor"].values()) + _FACE
     top = min(frame["ceiling"].values()) - _FACE
-    shapes.append(label((_WIDE / 2, foot + 13), "not to scale, gaps exaggerated", "note"))
-    box = (frame["left"][2] - 32, top - 2, frame["right"][2] + 32, foot + 18)
+    below = foot + (25 if found.heights.low_side else 14)
+    if found.depth is not None:
+        shapes.append(label((_WIDE / 2, below), f"{_mark(show, found.depth)} deep", "name"))
+        below += 11
+    shapes.append(label((_WIDE / 2, below), "not to scale, gaps exaggerated", "note"))
+    box = (frame["left"][2] - 36, top - 2, frame["right"][2] + 36, below + 5)
     return drawing(_words(show, found), box, shapes)
+
+
+def _mark(show, rounded):
+    """The number to cut to, without how it was rounded: that is told beside the answer."""
+    return show.brief(rounded.mark)
 
 
 def _times(found):
@@ -84,8 +93,6 @@ def _sizes(show, found, high):
     y, x = -high * 6 / 10, _WIDE / 6
     yield dimension((_WIDE, y), (0, y), 0, show.brief(found.width), "answer")
     yield dimension((x, 0), (x, -high), 0, show.brief(found.height), "answer")
-    if found.depth is not None:
-        yield label((_WIDE * 6 / 10, -high * 4 / 10), f"{show.brief(found.depth)} deep", "name")
 
 
 def _strips(show, found, high, frame):
@@ -93,10 +100,10 @@ def _strips(show, found, high, frame):
     for strip in found.strips:
         foot, head, _ = frame[strip.side]
         edge = 0 if strip.side == "left" else _WIDE
-        for width, face, y in ((strip.bottom, foot, -high / 6), (strip.top, head, -high * 9 / 10)):
+        for width, face, y in ((strip.bottom, foot, -high / 4), (strip.top, head, -high * 9 / 10)):
             ends = sorted([(face, y), (edge, y)])
             if width:
-                text = show.brief(show.rounded(width, "reach"))
+                text = _mark(show, show.rounded(width, "reach"))
                 yield dimension(*ends, 0, text, "answer")
 
 
@@ -105,14 +112,14 @@ def _floor(show, given, found, high, frame):
     if side is None:
         return
     x = _WIDE / 6 if side == "left" else _WIDE * 5 / 6
-    text = f"shim {show.brief(on_fine_marks(found.heights.drop, show, 'reach'))}"
+    text = f"shim {_mark(show, on_fine_marks(found.heights.drop, show, 'reach'))}"
     left, right = (frame[each][0] for each in _SIDES)
     slope = (frame["floor"]["right"] - frame["floor"]["left"]) / (right - left)
     low = frame["floor"]["left"] + slope * (x - left)
     yield dimension((x, low), (x, 0), 0, text, "answer")
-    y = -high / 8
+    y = -high / 10
     yield line((left, y), (right, y), "center")
-    yield label((_WIDE * 6 / 10, y - high / 16), "level line", "note")
+    yield label((_WIDE / 2, y - high / 14), "level line", "note")
 
 
 def _words(show, found):

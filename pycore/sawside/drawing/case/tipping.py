@@ -1,7 +1,7 @@
 """A case from the side, on its floor and before its wall, with what tips it and what holds it."""
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import circle, dimension, drawing, label, line, polygon, rectangle
+from sawside.drawing.shapes import circle, dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
 
@@ -12,7 +12,7 @@ def tipping_case(show, given, tipping, rating):
     high, deep, kick = (float(nearby(value)) for value in (given.height, given.depth, given.kick))
     out = float(nearby(given.out))
     anchor = float(nearby(tipping.anchor_height))
-    left = -max(out, high / 4)
+    left = -max(out, high / 8) - high / 8
     tall = max(high, anchor)
     step = tall / 22
     floor_at = tall
@@ -29,9 +29,9 @@ def tipping_case(show, given, tipping, rating):
         label((-out, top + high / 3 - step), "climber", "note"),
         label((deep / 2, top + high / 2 - step), "weight", "note"),
         label((deep + step, level), rating, "name", "start"),
-        label((kick, floor_at + step * 1.5), "tips over here", "note"),
+        label((kick - step, floor_at + step * 1.5), "tips over here", "note", "end"),
         dimension(
-            (deep, top - step), (0, top - step), -step, show.brief(given.depth), "given", "depth"
+            (deep, floor_at), (0, floor_at), step * 3, show.brief(given.depth), "given", "depth"
         ),
         dimension(
             (left, floor_at), (left, top), -step, show.brief(given.height), "given", "height"
@@ -40,10 +40,10 @@ def tipping_case(show, given, tipping, rating):
     words = (
         f"The case from the side, {show.brief(given.height)} high and {show.brief(given.depth)} "
         f"deep. It tips over the front of its foot. Each anchor, "
-        f"{show.brief(tipping.anchor_height)} above the floor, is rated for {rating} or more."
+        f"{show.brief(tipping.anchor_height)} above the floor, is rated for {rating}."
     )
     return drawing(
-        words, (left - step * 3, -step * 4, deep + step * 9, floor_at + step * 3), shapes
+        words, (left - step * 5, -step * 2, deep + step * 11, floor_at + step * 6), shapes
     )
 
 
@@ -51,11 +51,7 @@ def _arrow(start, end, size):
     """A line with a head at its end, level or upright."""
     (x, y), (to_x, to_y) = start, end
     along = (to_x > x) - (to_x < x), (to_y > y) - (to_y < y)
-    back = (to_x - along[0] * size / 2, to_y - along[1] * size / 2)
-    across = (along[1] * size / 3, along[0] * size / 3)
-    head = [
-        end,
-        (back[0] + across[0], back[1] + across[1]),
-        (back[0] - across[0], back[1] - across[1]),
-    ]
-    return [line(start, end), polygon(head, "hatch")]
+    back = (to_x - along[0] * size, to_y - along[1] * size)
+    across = (along[1] * size / 2, along[0] * size / 2)
+    heads = [(back[0] + way * across[0], back[1] + way * across[1]) for way in (1, -1)]
+    return [line(start, end), *(line(head, end) for head in heads)]

@@ -96,7 +96,7 @@ RECKONER = Reckoner(
     job="cases",
     picture={
         "wood": "M4 5h4v26H4zM32 5h4v26h-4zM12 5h16v4H12zM12 27h16v4H12zM12 15h16v4H12z",
-        "chalk": "M4 37h32m-3-3l3 3-3 3M7 34l-3 3 3 3",
+        "chalk": "M4 35.5h32m-3-3l3 3-3 3M7 32.5l-3 3 3 3",
     },
     basic=("width", "height", "depth", "thickness", "fixed"),
     makes_parts=True,

@@ -32,7 +32,7 @@ _CAUTIONS = (
 def compute(given, show):
     """What each anchor must be rated (pounds, as text), and how far the case is from tipping."""
     tipping = _tipping(given)
-    rating = at_least(tipping.rating, show)
+    rating = f"{at_least(tipping.rating, show)} or more"
     answers = {"rating": rating, "each": at_least(tipping.each, show)}
     if tipping.margin is not None:
         answers["margin"] = times_text(tipping.margin)
@@ -45,7 +45,7 @@ def compute(given, show):
         working=tuple(tipping_working(tipping, show)),
         drawing=tipping_case(show, given, tipping, rating),
         cautions=_CAUTIONS,
-        verdict=f"{_verdict(tipping)}: anchors rated",
+        verdict=f"{_verdict(tipping)}: use anchors rated",
         fixes=fixes if tipping.each > LEAST_RATING else (),
     )
 
@@ -115,8 +115,8 @@ RECKONER = Reckoner(
     basic=("height", "depth", "weight_lb", "weight_kg"),
     fields=TIPPING_FIELDS,
     answers=(
-        Answer("rating", "Rating of each anchor, at least", "text"),
-        Answer("each", "Pull on each anchor", "text"),
+        Answer("rating", "Rating of each anchor", "text"),
+        Answer("each", "Pull on each anchor, figured", "text"),
         Answer("margin", "Weight against what tips it", "text"),
         Answer("climber", "A climber tips it from", "text"),
     ),

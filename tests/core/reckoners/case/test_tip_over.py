@@ -24,7 +24,7 @@ def test_a_child_on_an_empty_bookcase_is_worked_by_hand():
     climber of 480 ÷ 6 = 80 lb. Statics by hand.
     """
     said = reckon(KEY, **BOOKCASE)
-    assert said["verdict"] == "Nearly tips: anchors rated"
+    assert said["verdict"] == "Nearly tips: use anchors rated"
     assert pounds(said["by_key"]["each"]) == 2
     assert said["by_key"]["margin"]["text"] == "1.3 times"
     assert pounds(said["by_key"]["climber"]) == 80
@@ -47,7 +47,7 @@ def test_all_that_tips_it_at_once_is_worked_by_hand():
         anchors="4",
         times="1",
     )
-    assert said["verdict"] == "Tips over: anchors rated"
+    assert said["verdict"] == "Tips over: use anchors rated"
     assert pounds(said["by_key"]["each"]) == 8
     assert said["by_key"]["margin"]["text"] == "0.1 times"
     assert pounds(said["by_key"]["climber"]) == 0
@@ -58,7 +58,7 @@ def test_what_is_inside_counts_only_where_it_makes_it_worse():
     bare, loaded = (reckon(KEY, **BOOKCASE, **more) for more in ({}, {"load_lb": "200"}))
     assert bare["by_key"]["each"] == loaded["by_key"]["each"]
     bare, loaded = (reckon(KEY, **BOOKCASE, kick="7", **more) for more in ({}, {"load_lb": "200"}))
-    assert bare["verdict"] == loaded["verdict"] == "Falls over by itself: anchors rated"
+    assert bare["verdict"] == loaded["verdict"] == "Falls over by itself: use anchors rated"
     assert pounds(loaded["by_key"]["each"]) > pounds(bare["by_key"]["each"])
 
 
@@ -73,7 +73,7 @@ def test_anchors_that_are_pulled_harder_than_any_is_tested_are_rated_for_their_p
 
 def test_a_heavy_low_case_does_not_tip_and_is_still_to_be_anchored():
     said = reckon(KEY, height="30", depth="24", weight_lb="150", out="1")
-    assert said["verdict"] == "Doesn’t tip, but anchor it: anchors rated"
+    assert said["verdict"] == "Doesn’t tip, but anchor it: use anchors rated"
     assert said["by_key"]["margin"]["text"] == "30 times"  # 150 × 12 over 60 × 1
     assert pounds(said["answers"][0]) == 50  # what any furniture anchor is tested with
     assert pounds(said["by_key"]["each"]) == 0

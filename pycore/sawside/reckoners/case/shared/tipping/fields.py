@@ -32,7 +32,7 @@ TIPPING_FIELDS = (
         most="10 ft",
         in_short="{} deep",
     ),
-    *_weight("weight", "Empty weight", help="Of the case, without its doors.", least="0.1"),
+    *_weight("weight", "Empty weight", help="Without doors. Carcass figures it.", least="0.1"),
     *_weight(
         "climber",
         "Climber’s weight",
