@@ -377,15 +377,76 @@ def test_what_shows_or_is_covered_is_warned_of_first(values, warned):
     assert warned in reckon(KEY, **CABINET | values)["cautions"][0]
 
 
-def test_rails_that_were_rounded_and_no_longer_add_up_are_warned_of():
-    """(30 − 4 × 1 1/2) ÷ 3 = 8 is on a mark; (31 − 4 × 1 1/2) ÷ 3
-    = 8 1/3 is told as 8 5/16, three times 1/48 less: 1/16."""
-    warned = "add up to 1/16″ less than their openings"
-    wide = {"middle_stiles": "2", "middle_rails": "1"}
-    assert not any("add up" in each for each in reckon(KEY, **ALONE, **wide)["cautions"])
-    said = reckon(KEY, **ALONE | {"width": "31"}, **wide)
-    assert said["by_key"]["opening_widths"]["items"][0]["text"] == "8 5/16″"
-    assert warned in said["cautions"][0]
+def told(said, key):
+    """{label: the length that is told, in inches} of an answer that is a list."""
+    return {each["label"]: Fraction(each["mark"]) for each in said["by_key"][key]["items"]}
+
+
+def test_equal_openings_are_on_marks_and_rails_fill_the_frame():
+    """By hand: 36 1/8 − 4 × 1 1/2 = 30 1/8 is 482 sixteenths: 160, 161 and 161 of them, where
+    three of 10 1/16 would take 30 3/16."""
+    frame = {"size_of": "frame", "width": "36 1/8", "height": "30", "middle_stiles": "2"}
+    said = reckon(KEY, **frame, middle_rails="1")
+    widths = list(told(said, "opening_widths").values())
+    assert widths == [10, Fraction(161, 16), Fraction(161, 16)]
+    assert told(said, "rails") == {
+        "Top rail and bottom rail, 2 pieces": Fraction(265, 8),
+        "Middle rail (bay 1)": 10,
+        "Middle rail (bays 2 and 3), 2 pieces": Fraction(161, 16),
+    }
+    assert "differ by up to 1/16″" in said["cautions"][0]
+    even = reckon(KEY, **frame | {"width": "36"}, middle_rails="1")
+    assert len(told(even, "rails")) == 2
+    assert not any("differ" in each for each in even["cautions"])
+    drawn = [shape.get("text") for shape in said["drawing"]["shapes"]]
+    assert drawn.count("10 1/16″") == 2
+
+
+marked = st.integers(0, 64 * 40).map(lambda number: 30 + Fraction(number, 64))
+few = st.integers(0, 6)
+
+
+@settings(max_examples=150)
+@given(
+    marked,
+    marked,
+    few,
+    few,
+    st.integers(64, 160).map(lambda number: Fraction(number, 64)),
+    st.sampled_from(["between", "through"]),
+    st.sampled_from(["screws", "tenon"]),
+    st.sampled_from([("in", "1/16"), ("in", "1/8"), ("in", ".01 in"), ("mm", "1 mm")]),
+)
+def test_what_is_told_cut_exactly_so_adds_up_to_the_frame(
+    wide, high, stiles, rails, stile, run, joint, marks
+):
+    """Added up from the told numbers alone: what is on a 64th in comes out exactly, what is on no
+    mark of the person's short by less than one; never longer. No two differ by more than one."""
+    unit, grid = marks
+    values = {"size_of": "frame", "width": f"{wide} in", "height": f"{high} in"}
+    values |= {"middle_stiles": str(stiles), "middle_rails": str(rails), "stile": f"{stile} in"}
+    values |= {"middle_stiles_run": run, "joint": joint, "tenon": "1/4 in"}
+    said = reckon(KEY, {"unit": unit, "display": unit, "mark": grid}, **values)
+    key = "shoulders" if joint == "tenon" else "rails"
+    long = {name: length for label, length in told(said, key).items() for name in named(label)}
+    step = Fraction(5, 127) if unit == "mm" else Fraction(1, 100) if "." in grid else Fraction(grid)
+    exactly = grid in ("1/16", "1/8")
+    columns, rows = (list(told(said, f"opening_{each}").values()) for each in ("widths", "heights"))
+    sums = [(wide, sum(columns) + (stiles + 2) * stile), (high, sum(rows) + (rails + 2) * stile)]
+    sums += [
+        (
+            wide,
+            sum(long.get((name, bay), long.get((name, None), 0)) for bay in bays)
+            + (len(bays) + 1) * stile,
+        )
+        for name in ("Top rail", "Bottom rail", *(["Middle rail"] if rails else []))
+        for bays in [range(1, stiles + 2) if run == "through" or name[0] == "M" else [None]]
+    ]
+    for whole, cut in sums:
+        assert whole - step < cut <= whole
+        assert cut == whole or not exactly
+    for sizes in (columns, rows):
+        assert max(sizes) - min(sizes) <= step
 
 
 @pytest.mark.parametrize("joint", ["screws", "dowels", "tenon", "through"])

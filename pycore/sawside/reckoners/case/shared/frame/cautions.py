@@ -1,13 +1,9 @@
 """What is said beside a face frame: of the saw, of its joints, and of what it covers."""
 
-from fractions import Fraction
-
 from sawside.lengths.fine import fine_text
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
 
-_SEEN = Fraction(1, 64)
-"""Inches: less is lost in a saw cut. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -44,24 +40,25 @@ def cautions(given, show, layout, kinds):
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
         )
-    yield from _rounded_rails(show, layout)
+    yield from _unequal(given, show, layout)
     yield from cautions_at_the_saw(*(each.member.length for each in kinds))
     yield _BY_JOINT[given.joint]
     if given.size_of == "case":
         yield _MEASURE
 
 
-def _rounded_rails(show, layout):
-    """What the rails of one row add up to, rounded, more or less than they should."""
-    rails = [each for each in layout.members if each.bay is not None]
-    row = [each for each in rails if (each.name, each.low) == (rails[0].name, rails[0].low)]
-    off = sum((show.mark(each.length) - each.length for each in row), Fraction(0))
-    if abs(off) >= _SEEN:
-        way = "more" if off > 0 else "less"
-        yield (
-            f"The rails of a row, rounded, add up to {fine_text(abs(off), show)} {way} than "
-            "their openings. Cut the last one to fit."
-        )
+def _unequal(given, show, layout):
+    """By how much openings differ that were to be equal."""
+    for way, listed, sizes in (
+        ("across", given.widths, layout.widths),
+        ("down", given.heights, layout.heights),
+    ):
+        off = max(sizes) - min(sizes)
+        if listed is None and off:
+            yield (
+                f"Openings {way} differ by up to {fine_text(off, show)}. Equal ones would be off "
+                "your marks. Make doors and drawers to each opening."
+            )
 
 
 def _on_the_case(show, outline):

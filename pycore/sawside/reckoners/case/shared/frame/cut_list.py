@@ -88,7 +88,7 @@ def parts_of(given, show, kinds):
 
 
 def _part(given, show, kind):
-    member, long = kind.member, show.rounded(kind.member.length)
+    member, long = kind.member, show.rounded(kind.member.length, "go in")
     return Part(
         key="_".join(re.findall(r"\w+", kind.name.lower())),
         name=kind.name,

@@ -42,7 +42,7 @@ def rails_between(given):
 def _shared(show, room, number, listed, way, field):
     """`room` in equal openings, or in those that are listed and what they leave for the last."""
     if listed is None:
-        return [room / (number + 1)] * (number + 1)
+        return _equal(show, room, number + 1)
     rest = room - sum(listed)
     if rest < LEAST:
         raise Refusal(
@@ -54,6 +54,20 @@ def _shared(show, room, number, listed, way, field):
             field=field,
         )
     return [*listed, rest]
+
+
+def _equal(show, room, count):
+    """`room` in as many equal openings. Where equal ones would have to be rounded, each is on one
+    of the person's marks and none is more than a mark wider than another, so that what is cut
+    fills the frame; what is on no mark stays with one of them."""
+    equal = room / count
+    if count == 1 or show.rounded(equal).direction == "exact":
+        return [equal] * count
+    step = show.settings.grid.step
+    marks, rest = divmod(room, step)
+    each, wider = divmod(marks, count)
+    narrow = each * step
+    return [narrow] * (count - wider - 1) + [narrow + rest] + [narrow + step] * wider
 
 
 def _no_room(show, noun, wood, size, field):

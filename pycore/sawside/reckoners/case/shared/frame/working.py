@@ -103,8 +103,16 @@ def _openings(show, way, whole, wood, number, middle, found, listed):
     if listed is not None:
         given = " − ".join(show.number(each) for each in listed)
         yield f"Last opening {way}: {show.number(room)} − {given}{show.equals(found[-1])}"
-    else:
-        yield f"Each opening {way}: {show.number(room)} ÷ {number + 1}{show.equals(found[0])}"
+        return
+    share = f"{show.number(room)} ÷ {number + 1}"
+    if len(set(found)) == 1:
+        yield f"Each opening {way}: {share}{show.equals(found[0])}"
+        return
+    yield f"Equal openings {way}: {share} = {show.number(room / (number + 1))}"
+    sizes = " + ".join(
+        f"{found.count(each)} × {show.number(each)}" for each in dict.fromkeys(found)
+    )
+    yield f"On your marks {way}: {sizes} = {show.number(room)}"
 
 
 def _members(show, layout, kinds):
