@@ -40,7 +40,7 @@ def compute(given, show):
         working=tuple(working(given, show.by("go in"), layout, kinds)),
         drawing=face_frame_drawing(show, given, layout, _words(show, layout)),
         cautions=tuple(cautions(given, show, layout, kinds)),
-        parts=parts_of(given, show, kinds),
+        parts=parts_of(given, show, layout, kinds),
         verdict=f"Rails ({_openings_text(show.bare, layout)})",
     )
 

@@ -1,9 +1,15 @@
 """What is said beside a face frame: of the saw, of its joints, and of what it covers."""
 
+from fractions import Fraction
+
 from sawside.lengths.fine import fine_text
+from sawside.lengths.units import INCHES_PER, METRIC
+from sawside.reckoners.case.shared.frame.joints import entered
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
 
+_FOR_SCREWS = {False: Fraction(5, 4), True: 32 * INCHES_PER["mm"]}
+"""By whether it is metric: what a usual pocket screw stays inside. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -40,11 +46,25 @@ def cautions(given, show, layout, kinds):
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
         )
+    if given.joint == "screws":
+        yield from _narrow(show, layout)
     yield from _unequal(given, show, layout)
     yield from cautions_at_the_saw(*(each.member.length for each in kinds))
     yield _BY_JOINT[given.joint]
     if given.size_of == "case":
         yield _MEASURE
+
+
+def _narrow(show, layout):
+    """Of the narrowest stile or rail that pocket screws go into, where a screw may be too long."""
+    into = [*entered(layout), *([("middle stile", layout.middle_stile)] * layout.crossed)]
+    name, width = min(into, key=lambda each: each[1])
+    if width < _FOR_SCREWS[show.settings.unit in METRIC]:
+        yield (
+            f"A pocket screw may come through the far edge of a {name.split()[-1]} "
+            f"{fine_text(width, show)} wide. Use dowels, or try your shortest screw in scrap of "
+            "that width."
+        )
 
 
 def _unequal(given, show, layout):
