@@ -124,8 +124,8 @@ def test_a_blank_length_is_the_longest_common_one_that_leaves_an_eighth(stile, b
 )
 def test_blank_dowels_get_thinner_or_shorter_until_they_fit(values, bit, long):
     """The ordinary middle stile of 1 1/2: two holes of 1 1/4 ÷ 2 + 1/16 = 11/16 leave 1/8 between
-    them. In 7/8 one of 13/16 would leave 1/16, 11/16 leaves 3/16; a rail of twice its dowel leaves half
-    of it at each edge (common practice, no source)."""
+    them. In 7/8 one of 13/16 would leave 1/16, 11/16 leaves 3/16; a rail of twice its dowel
+    leaves half of it at each edge (common practice, no source)."""
     unit = "mm" if "mm" in str(values) else "in"
     said = reckon(KEY, {"unit": unit}, **{"rail": "2 1/4 in", "thickness": "3/4"} | values)
     texts = {key: each["text"] for key, each in said["by_key"].items()}
@@ -264,7 +264,9 @@ def test_no_joint_is_told_whose_holes_meet_or_come_out(
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    """Two holes of 1 ÷ 2 + 1/16 with 1/8 between them take 1 1/4. A hole of 3 3/8 ÷ 2 + 1/16 = 1 3/4 comes through; two of 1 5/8 ÷ 2 + 1/16 = 7/8 meet."""
+    """Two holes of 1 ÷ 2 + 1/16 with 1/8 between them take 1 1/4. A
+    hole of 3 3/8 ÷ 2 + 1/16 = 1 3/4 comes through; two of
+    1 5/8 ÷ 2 + 1/16 = 7/8 meet."""
     said = ask(KEY, **(JOINT | values))
     assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from projects import acts, begun, view
 
 KEY = "face_frame"
-CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2"}
+CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2", "side": "3/4"}
 ALONE = {"size_of": "frame", "width": "30", "height": "24"}
 
 
@@ -140,6 +140,14 @@ def test_middle_stiles_that_run_through_split_the_top_and_bottom_rails():
         "Top rail (bay 1) and bottom rail (bay 1), 2 pieces": 10,
         "Top rail (bay 2) and bottom rail (bay 2), 2 pieces": Fraction(31, 2),
     }
+
+
+def test_the_sides_are_of_the_panel_that_a_case_starts_with():
+    """1 1/2 − 23/32 = 25/32; 40 − 18 = 22 mm."""
+    case = {"width": "36 in", "height": "34 in"}
+    for unit, covered in (("in", Fraction(25, 32)), ("mm", Fraction(22 * 5, 127))):
+        said = reckon(KEY, {"unit": unit}, **case)
+        assert items(said, "covers") == {"Left": covered, "Right": covered}
 
 
 def test_a_metric_frame_starts_with_members_of_40_mm():

@@ -78,7 +78,9 @@ WIDTHS = (
     ),
 )
 ON_THE_CASE = (
-    thickness("side", "Side thickness", least="1/8 in", most="4 in", **_OF_A_CASE),
+    thickness(
+        "side", "Side thickness", default='23/32"', least="1/8 in", most="4 in", **_OF_A_CASE
+    ),
     choice(
         "edge",
         "Stile edge",
