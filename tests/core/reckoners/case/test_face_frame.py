@@ -367,6 +367,10 @@ def _check_tenons(form, said):
             (CROSSED | {"tenon": tenon}, "tenon", kind)
             for tenon, kind in (("11/16", None), ("45/64", "impossible"), ("3/4", "impossible"))
         ),
+        ({"size_of": "frame", "bays": "centered"}, "bays", "impossible"),
+        ({"bays": "centered", "middle_stiles": "11", "stile": "3"}, "middle_stiles", "impossible"),
+        ({"bays": "centered", "middle_stiles": "8", "side": "4"}, "side", "impossible"),
+        ({"bays": "centered", "middle_stiles": "1", "left_stile": "18"}, "bays", "impossible"),
         ({"edge": "past", "reveal": "2"}, "reveal", "impossible"),
         ({"left_past": "1 1/2"}, "left_past", "impossible"),
         ({"right_past": "1 1/2"}, "right_past", "impossible"),
@@ -417,6 +421,54 @@ def test_equal_openings_are_on_marks_and_rails_fill_the_frame():
     assert not any("differ" in each for each in even["cautions"])
     drawn = [shape.get("text") for shape in said["drawing"]["shapes"]]
     assert drawn.count("10 1/16″") == 2
+
+
+def test_middle_stiles_are_centered_on_the_dividers_of_equal_bays():
+    """By hand: (36 − 4 × 3/4) ÷ 3 = 11 and a divider’s center at 3/4 + 11 + 3/8 = 12 1/8; less
+    half of 1 1/2 and the stile, 9 7/8. From divider to divider 11 3/4, less 1 1/2, is 10 1/4."""
+    said = reckon(KEY, **CABINET, bays="centered", middle_stiles="2")
+    assert list(items(said, "opening_widths").values()) == [
+        Fraction(79, 8),
+        Fraction(41, 4),
+        Fraction(79, 8),
+    ]
+    assert not any("differ" in each for each in said["cautions"])
+
+
+@given(
+    st.integers(128, 640).map(lambda number: Fraction(number, 32)),
+    st.integers(16, 32).map(lambda number: Fraction(number, 32)),
+    st.integers(32, 64).map(lambda number: Fraction(number, 32)),
+    st.integers(0, 16).map(lambda number: Fraction(number, 32)),
+    st.integers(0, 4),
+)
+def test_walked_along_the_frame_every_middle_stile_is_over_its_divider(
+    bay, side, stile, past, number
+):
+    """Two walks from the left, over what is told of the frame and over the case behind it."""
+    wide = (number + 1) * bay + (number + 2) * side
+    values = CABINET | {"width": f"{wide} in", "side": f"{side} in", "middle_stile": f"{stile} in"}
+    values |= {"bays": "centered", "middle_stiles": str(number), "left_past": f"{past} in"}
+    said = reckon(KEY, **values)
+    at, centers = Fraction(3, 2) - past, []
+    for width in told(said, "opening_widths").values():
+        centers.append(at + width + stile / 2)
+        at += width + stile
+    assert at - stile + Fraction(3, 2) == wide + past
+    behind, dividers = side, []
+    for _ in range(number):
+        dividers.append(behind + bay + side / 2)
+        behind += bay + side
+    assert centers[:-1] == dividers
+
+
+def test_a_frame_off_the_marks_is_centered_to_less_than_one():
+    """(36 − 4 × 23/32) ÷ 3 = 11 1/24: the openings are on marks and fill the 36."""
+    said = reckon(KEY, **CABINET | {"side": "23/32"}, bays="centered", middle_stiles="2")
+    first, second, last = told(said, "opening_widths").values()
+    assert first + second + last == 36 - 4 * Fraction(3, 2)
+    center = Fraction(23, 32) * Fraction(3, 2) + 11 + Fraction(1, 24)
+    assert abs(Fraction(3, 2) + first + Fraction(3, 4) - center) < Fraction(1, 16)
 
 
 def about(said):

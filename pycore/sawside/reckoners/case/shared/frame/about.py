@@ -1,7 +1,5 @@
 """What is said of a stile or rail in its list: grain, its joints, and what meets it where."""
 
-from sawside.lengths.fine import fine_text
-
 _BUTTED = {
     "screws": "Pocket holes in the back at both ends.",
     "dowels": "Dowels at both ends: see Dowel layout.",
@@ -25,7 +23,7 @@ def _joint(given, show, layout, member):
     if given.joint in _BUTTED:
         yield _BUTTED[given.joint]
         return
-    start, end = (fine_text(each, show) for each in member.adds)
+    start, end = (show.brief(each) for each in member.adds)
     if start == end:
         yield f"Tenon {start} long at both ends."
     elif member.upright:

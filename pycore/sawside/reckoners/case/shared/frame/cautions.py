@@ -69,12 +69,12 @@ def _narrow(show, layout):
 
 def _unequal(given, show, layout):
     """By how much openings differ that were to be equal."""
-    for way, listed, sizes in (
-        ("across", given.widths, layout.widths),
-        ("down", given.heights, layout.heights),
+    for way, kind, sizes in (
+        ("across", given.bays, layout.widths),
+        ("down", given.rows, layout.heights),
     ):
         off = max(sizes) - min(sizes)
-        if listed is None and off:
+        if kind == "equal" and off:
             yield (
                 f"Openings {way} differ by up to {fine_text(off, show)}. Equal ones would be off "
                 "your marks. Make doors and drawers to each opening."

@@ -26,9 +26,18 @@ SIZE = (
     ),
 )
 OPENINGS = (
-    choice("bays", "Openings across", {"equal": "Equal", "given": "My own widths"}),
+    choice(
+        "bays",
+        "Openings across",
+        {"equal": "Equal", "given": "My own widths", "centered": "Centered on equal bays"},
+        help="Centered, each middle stile covers a divider as thick as the sides.",
+    ),
     count(
-        "middle_stiles", "Middle stiles", default="0", most="11", shown_when=("bays", ("equal",))
+        "middle_stiles",
+        "Middle stiles",
+        default="0",
+        most="11",
+        shown_when=("bays", ("equal", "centered")),
     ),
     lengths(
         "widths",

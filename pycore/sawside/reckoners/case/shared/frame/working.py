@@ -1,7 +1,12 @@
 """How a face frame is worked out, line by line, with this case's numbers."""
 
 from sawside.reckoners.case.shared.frame.cut_list import stock_by_width
-from sawside.reckoners.case.shared.frame.openings import rails_between, stiles_between
+from sawside.reckoners.case.shared.frame.openings import (
+    equal_bay,
+    first_center,
+    rails_between,
+    stiles_between,
+)
 from sawside.reckoners.case.shared.frame.outline import case_bottom, pasts_of
 
 
@@ -77,6 +82,7 @@ def _across(given, show, layout):
         layout.middle_stile,
         layout.widths,
         given.widths,
+        _centered(given, show, layout) if given.bays == "centered" else None,
     )
 
 
@@ -95,7 +101,7 @@ def _down(given, show, layout):
     )
 
 
-def _openings(show, way, whole, wood, number, middle, found, listed):
+def _openings(show, way, whole, wood, number, middle, found, listed, centered=None):
     less = [show.number(each) for each in wood]
     less += [f"{number} × {show.number(middle)}"] if number else []
     room = sum(found)
@@ -104,15 +110,42 @@ def _openings(show, way, whole, wood, number, middle, found, listed):
         given = " − ".join(show.number(each) for each in listed)
         yield f"Last opening {way}: {show.number(room)} − {given}{show.equals(found[-1])}"
         return
+    if centered is not None:
+        yield from centered
+        yield _on_marks(show, way, found)
+        return
     share = f"{show.number(room)} ÷ {number + 1}"
     if len(set(found)) == 1:
         yield f"Each opening {way}: {share}{show.equals(found[0])}"
         return
     yield f"Equal openings {way}: {share} = {show.number(room / (number + 1))}"
-    sizes = " + ".join(
-        f"{found.count(each)} × {show.number(each)}" for each in dict.fromkeys(found)
+    yield _on_marks(show, way, found)
+
+
+def _on_marks(show, way, found):
+    sizes = (f"{found.count(each)} × {show.number(each)}" for each in dict.fromkeys(found))
+    return f"On your marks {way}: {' + '.join(sizes)} = {show.number(sum(found))}"
+
+
+def _centered(given, show, layout):
+    """From the bays of the case to the first opening of the frame."""
+    side, stile = show.number(given.side), show.number(layout.middle_stile)
+    number, bay = given.middle_stiles, equal_bay(given)
+    yield (
+        f"Equal bays: ({show.number(given.width)} − {number + 2} × {side}) ÷ {number + 1}"
+        f" = {show.number(bay)}"
     )
-    yield f"On your marks {way}: {sizes} = {show.number(room)}"
+    if number:
+        center, past = first_center(given), pasts_of(given)[0]
+        left = layout.outline.left
+        yield f"First divider’s center: {side} + {show.number(bay)} + {side} ÷ 2 = " + show.number(
+            center
+        )
+        first = past + center - layout.middle_stile / 2 - left
+        yield (
+            f"First opening across: {show.number(past)} + {show.number(center)} − {stile} ÷ 2 − "
+            f"{show.number(left)} = {show.number(first)}"
+        )
 
 
 def _members(show, layout, kinds):
