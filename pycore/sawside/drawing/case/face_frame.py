@@ -105,7 +105,7 @@ def _note(show, layout):
     """How wide the outer members are."""
     outline = layout.outline
     stiles, rails = (
-        " and ".join(dict.fromkeys(show.brief(each) for each in widths))
+        " and ".join(dict.fromkeys(show.brief(each, "go in") for each in widths))
         for widths in ((outline.left, outline.right), (outline.top, outline.bottom))
     )
     if stiles == rails:

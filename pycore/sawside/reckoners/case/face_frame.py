@@ -22,7 +22,7 @@ def compute(given, show):
     layout = layout_of(given, show)
     layout = jointed(layout, added_by(given, show, layout))
     kinds, outline = kinds_of(layout), layout.outline
-    stock = stock_by_width(kinds)
+    stock, fitting = stock_by_width(kinds), show.by("go in")
     tenoned = shoulders(kinds)
     return Reckoning(
         answers={
@@ -34,10 +34,10 @@ def compute(given, show):
             "frame_width": outline.width,
             "frame_height": outline.height,
             **_on_the_case(outline),
-            "stock": [(f"{show.text(width)} wide", long) for width, long in stock.items()],
+            "stock": [(f"{fitting.text(width)} wide", long) for width, long in stock.items()],
             "total": sum(stock.values()),
         },
-        working=tuple(working(given, show.by("go in"), layout, kinds)),
+        working=tuple(working(given, show, layout, kinds)),
         drawing=face_frame_drawing(show, given, layout, _words(show, layout)),
         cautions=tuple(cautions(given, show, layout, kinds)),
         parts=parts_of(given, show, layout, kinds),

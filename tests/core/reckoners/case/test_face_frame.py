@@ -423,6 +423,20 @@ def test_equal_openings_are_on_marks_and_rails_fill_the_frame():
     assert drawn.count("10 1/16″") == 2
 
 
+def test_flush_stiles_that_are_off_the_marks_do_not_widen_the_frame():
+    """0.73 + 1/4 = 0.98, a hair under an inch: told as 31/32, and the rail between as no more."""
+    said = reckon(KEY, **CABINET | {"side": "0.73", "left_past": "1/4"}, edge="flush")
+    stile, rail = said["parts"][:2]
+    assert Fraction(stile["width"]["mark"]) == Fraction(31, 32)
+    cut = 2 * Fraction(stile["width"]["mark"]) + Fraction(rail["length"]["mark"])
+    assert Fraction(73, 2) - Fraction(1, 8) < cut <= Fraction(73, 2)
+    notes = [shape.get("text", "") for shape in said["drawing"]["shapes"]]
+    assert "stiles ≈ 31/32″ (down); rails 1 1/2″" in notes
+    worked = [line["text"] for line in said["working"]]
+    assert "Left stile width: 1/4 + 73/100 = 49/50 → 31/32″ (down)" in worked
+    assert "Bottom rail above the case bottom: 3 1/2 + 1 1/2 − 4 23/100 = 77/100 → 3/4″" in worked
+
+
 def test_middle_stiles_are_centered_on_the_dividers_of_equal_bays():
     """By hand: (36 − 4 × 3/4) ÷ 3 = 11 and a divider’s center at 3/4 + 11 + 3/8 = 12 1/8; less
     half of 1 1/2 and the stile, 9 7/8. From divider to divider 11 3/4, less 1 1/2, is 10 1/4."""

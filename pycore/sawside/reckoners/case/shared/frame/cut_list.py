@@ -85,16 +85,17 @@ def parts_of(given, show, layout, kinds):
 
 
 def _part(given, show, layout, kind):
-    member, long = kind.member, show.rounded(kind.member.length, "go in")
+    member = kind.member
+    long, width = (show.rounded(each, "go in") for each in (member.length, member.width))
     return Part(
         key="_".join(re.findall(r"\w+", kind.name.lower())),
         name=kind.name,
         length=long,
-        width=member.width,
+        width=width,
         thickness=on_fine_marks(given.thickness, show),
         count=kind.count,
         left=_SQUARE,
         right=_SQUARE,
-        drawing=square_piece(show, kind.name, long, member.width),
+        drawing=square_piece(show.telling(width), kind.name, long, member.width),
         about=about_member(given, show, layout, member),
     )

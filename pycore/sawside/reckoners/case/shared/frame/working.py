@@ -14,9 +14,10 @@ def working(given, show, layout, kinds):
     """Every line: the outside, what the case makes of widths, openings, members, stock."""
     if given.size_of == "case":
         yield from _outside(given, show, layout.outline)
-    yield from _across(given, show, layout)
-    yield from _down(given, show, layout)
-    yield from _members(show, layout, kinds)
+    fitting = show.by("go in")
+    yield from _across(given, fitting, layout)
+    yield from _down(given, fitting, layout)
+    yield from _members(fitting, layout, kinds)
     for width, total in stock_by_width(kinds).items():
         pieces = [
             f"{each.count} × {show.number(each.member.length)}"
@@ -24,7 +25,7 @@ def working(given, show, layout, kinds):
             if each.member.width == width
         ]
         yield (
-            f"Stock {show.text(width)} wide: {' + '.join(pieces)}"
+            f"Stock {fitting.text(width)} wide: {' + '.join(pieces)}"
             f"{show.equals(show.rounded(total, 'reach'))}"
         )
 
@@ -37,14 +38,14 @@ def _outside(given, show, outline):
         f"Frame height: {show.number(given.height)} + {show.number(given.top_past)}{less}"
         f"{show.equals(outline.height)}"
     )
-    side = show.number(given.side)
+    side, fitting = show.number(given.side), show.by("go in")
     stiles = (outline.left, outline.right)
     for name, past, stile, inside in zip(
         ("Left", "Right"), pasts, stiles, outline.insides, strict=True
     ):
         if given.edge != "width" and getattr(given, f"{name.lower()}_stile") is None:
             reveal = f" + {show.number(given.reveal)}" if given.edge == "past" else ""
-            yield f"{name} stile width: {past} + {side}{reveal}{show.equals(stile)}"
+            yield f"{name} stile width: {past} + {side}{reveal}{fitting.equals(stile)}"
         elif inside >= 0:
             yield (
                 f"{name} stile past the side’s inside: {show.number(stile)} − {past} − {side}"
@@ -62,7 +63,8 @@ def _bottom(given, show, outline):
     rail = show.number(outline.bottom)
     if given.bottom_rail is None and given.bottom_edge != "width":
         lip = f" + {show.number(given.lip)}" if given.bottom_edge == "above" else ""
-        return f"Bottom rail width: {top}{lip} − {kick}{show.equals(outline.bottom)}"
+        fitting = show.by("go in")
+        return f"Bottom rail width: {top}{lip} − {kick}{fitting.equals(outline.bottom)}"
     if outline.lip >= 0:
         return f"Bottom rail above the case bottom: {kick} + {rail} − {top}" + show.equals(
             outline.lip
