@@ -18,12 +18,12 @@ def _sold(metric):
     }
 
 
-def thickest_sold(most, metric):
-    """The thickest dowel that is sold, no thicker than `most`, in inches; None where there is none.
+def diameters_sold(most, metric):
+    """The diameters that are sold, no thicker than `most`: inches, thickest first.
 
-    `metric` says that it is bought by the millimeter.
+    `metric` says that they are bought by the millimeter.
     """
-    return max((each for each in _sold(metric) if each <= most), default=None)
+    return sorted((each for each in _sold(metric) if each <= most), reverse=True)
 
 
 def lengths_sold(diameter, metric):

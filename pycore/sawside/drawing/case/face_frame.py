@@ -68,20 +68,20 @@ def _outside(show, given, layout, wide, high, pixel):
 
 def _across(show, given, layout, high, pixel):
     """The widths of the openings, below the frame."""
-    told = _told(layout.columns, given.widths)
+    told = _told(layout.widths)
     for number in told:
         left, right = layout.columns[number]
         role, field = _role(given.widths, number, "widths")
-        text = show.brief(right - left)
+        text = show.brief(right - left, "go in")
         yield dimension((right, high), (left, high), 26 * pixel, text, role, field)
 
 
 def _down(show, given, layout, wide, high, pixel):
     """The heights of the openings, at the right of the frame."""
-    for number in _told(layout.rows, given.heights):
+    for number in _told(layout.heights):
         low, head = (float(nearby(place)) for place in layout.rows[number])
         role, field = _role(given.heights, number, "heights")
-        text = show.brief(layout.heights[number])
+        text = show.brief(layout.heights[number], "go in")
         yield dimension((wide, high - head), (wide, high - low), 34 * pixel, text, role, field)
     if layout.outline.foot:
         foot = high - float(nearby(layout.outline.foot))
@@ -89,9 +89,9 @@ def _down(show, given, layout, wide, high, pixel):
         yield dimension((wide, foot), (wide, high), 34 * pixel, text, "given", "kick")
 
 
-def _told(openings, listed):
-    """The numbers of the openings that have a dimension: one of those that are alike."""
-    if listed is None:
+def _told(openings):
+    """The numbers of the openings that have a dimension: one where all are alike."""
+    if len(set(openings)) == 1:
         return [0]
     count = len(openings)
     return [*range(min(count, _MOST_TOLD) - 1), count - 1]
@@ -105,7 +105,7 @@ def _note(show, layout):
     """How wide the outer members are."""
     outline = layout.outline
     stiles, rails = (
-        " and ".join(dict.fromkeys(show.brief(each) for each in widths))
+        " and ".join(dict.fromkeys(show.brief(each, "go in") for each in widths))
         for widths in ((outline.left, outline.right), (outline.top, outline.bottom))
     )
     if stiles == rails:

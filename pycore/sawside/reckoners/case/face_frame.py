@@ -22,7 +22,7 @@ def compute(given, show):
     layout = layout_of(given, show)
     layout = jointed(layout, added_by(given, show, layout))
     kinds, outline = kinds_of(layout), layout.outline
-    stock = stock_by_width(kinds)
+    stock, fitting = stock_by_width(kinds), show.by("go in")
     tenoned = shoulders(kinds)
     return Reckoning(
         answers={
@@ -34,13 +34,13 @@ def compute(given, show):
             "frame_width": outline.width,
             "frame_height": outline.height,
             **_on_the_case(outline),
-            "stock": [(f"{show.text(width)} wide", long) for width, long in stock.items()],
+            "stock": [(f"{fitting.text(width)} wide", long) for width, long in stock.items()],
             "total": sum(stock.values()),
         },
         working=tuple(working(given, show, layout, kinds)),
         drawing=face_frame_drawing(show, given, layout, _words(show, layout)),
         cautions=tuple(cautions(given, show, layout, kinds)),
-        parts=parts_of(given, show, kinds),
+        parts=parts_of(given, show, layout, kinds),
         verdict=f"Rails ({_openings_text(show.bare, layout)})",
     )
 
@@ -70,14 +70,15 @@ def _openings_text(told, layout):
     wide, high = set(layout.widths), set(layout.heights)
     if len(wide) > 1 or len(high) > 1:
         return f"{count} openings"
-    size = f"{told(wide.pop())} × {told(high.pop())}"
+    size = f"{told(wide.pop(), 'go in')} × {told(high.pop(), 'go in')}"
     return f"opening {size}" if count == 1 else f"{count} openings, {size}"
 
 
 def _words(show, layout):
     outline = layout.outline
     wide, high = (
-        ", ".join(show.brief(each) for each in sizes) for sizes in (layout.widths, layout.heights)
+        ", ".join(show.brief(each, "go in") for each in sizes)
+        for sizes in (layout.widths, layout.heights)
     )
     return (
         f"A face frame {show.brief(outline.width)} wide and {show.brief(outline.height)} high. "
@@ -106,11 +107,11 @@ RECKONER = Reckoner(
     makes_parts=True,
     fields=FIELDS,
     answers=(
-        Answer("rails", "Rails", "lengths", must="agree"),
-        Answer("stiles", "Stiles", "lengths", must="agree"),
-        Answer("shoulders", "Shoulder to shoulder", "lengths", must="agree"),
-        Answer("opening_widths", "Opening width", "lengths", must="agree"),
-        Answer("opening_heights", "Opening height", "lengths", must="agree"),
+        Answer("rails", "Rails", "lengths", must="go in"),
+        Answer("stiles", "Stiles", "lengths", must="go in"),
+        Answer("shoulders", "Shoulder to shoulder", "lengths", must="go in"),
+        Answer("opening_widths", "Opening width", "lengths", must="go in"),
+        Answer("opening_heights", "Opening height", "lengths", must="go in"),
         Answer("frame_width", "Frame width", must="agree"),
         Answer("frame_height", "Frame height", must="agree"),
         Answer("covers", "Stile past the side’s inside", "lengths", must="agree"),

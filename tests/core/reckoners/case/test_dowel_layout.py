@@ -92,21 +92,51 @@ def test_a_blank_length_is_one_that_is_sold_as_the_stile_gets_narrower(row):
             found = {each["key"]: each for each in narrower["answers"]}
             assert exact(found["dowel_length"]) < exact(said["dowel_length"])
         else:
-            assert errors(narrower)["dowel_length"]["kind"] == "impossible"
+            assert errors(narrower)["stile"]["kind"] == "impossible"
 
 
 @pytest.mark.parametrize(
     ("stile", "both", "long"),
-    [("1 1/2", "no", "2″"), ("1 1/8", "no", "1 1/2″"), ("1 3/4", "yes", "1 1/2″")],
+    [
+        ("1 1/2", "no", "2″"),
+        ("1 1/8", "no", "1 1/2″"),
+        ("1 3/4", "yes", "1 1/2″"),
+        ("1 11/16", "yes", "1 1/4″"),
+    ],
 )
 def test_a_blank_length_is_the_longest_common_one_that_leaves_an_eighth(stile, both, long):
     """3/8 dowels of 1 1/2 and 2 (common practice, no source): 1 1/16 + 1/8 needs 1 3/16, and two
-    of 13/16 with 1/8 between them 1 3/4."""
+    of 13/16 with 1/8 between them 1 3/4. A 32nd less takes a 1/4 dowel of 1 1/4."""
     said = reckon(KEY, **JOINT | {"stile": stile, "both": both})["by_key"]
     assert said["dowel_length"]["text"] == long
-    assert ask(KEY, **JOINT | {"stile": "1 11/16", "both": "yes"})["error"]["field"] == (
-        "dowel_length"
-    )
+
+
+@pytest.mark.parametrize(
+    ("values", "bit", "long"),
+    [
+        ({"stile": "1 1/2", "both": "yes"}, "1/4″", "1 1/4″"),
+        ({"stile": "40 mm", "both": "yes", "thickness": "18 mm"}, "6.0 mm", "30.0 mm"),
+        ({"stile": "45 mm", "both": "yes", "thickness": "18 mm"}, "8.0 mm", "35.0 mm"),
+        ({"rail": "5/8"}, "5/16″", "1 1/2″"),
+        ({"rail": "1/2"}, "1/4″", "1 1/4″"),
+        ({"stile": "7/8"}, "1/4″", "1 1/4″"),
+    ],
+)
+def test_blank_dowels_get_thinner_or_shorter_until_they_fit(values, bit, long):
+    """The ordinary middle stile of 1 1/2: two holes of 1 1/4 ÷ 2 + 1/16 = 11/16 leave 1/8 between
+    them. In 7/8 one of 13/16 would leave 1/16, 11/16 leaves 3/16; a rail of twice its dowel
+    leaves half of it at each edge (common practice, no source)."""
+    unit = "mm" if "mm" in str(values) else "in"
+    said = reckon(KEY, {"unit": unit}, **{"rail": "2 1/4 in", "thickness": "3/4"} | values)
+    texts = {key: each["text"] for key, each in said["by_key"].items()}
+    assert (texts["bit"], texts["dowel_length"]) == (bit, long)
+    assert not any("Only" in each or "diameters" in each for each in said["cautions"])
+
+
+def test_a_stile_too_narrow_for_dowels_from_both_sides_says_so():
+    said = ask(KEY, **JOINT | {"stile": "1", "both": "yes"})
+    assert "from both sides" in said["error"]["message"]
+    assert "both" not in ask(KEY, **JOINT | {"stile": "1/2"})["error"]["message"]
 
 
 @pytest.mark.parametrize(
@@ -207,26 +237,36 @@ def test_no_joint_is_told_whose_holes_meet_or_come_out(
     [
         ({"diameter": "13/32"}, "diameter", "impossible"),
         ({"diameter": "3/8"}, "diameter", None),
-        ({"thickness": "3/8"}, "diameter", "impossible"),
+        ({"thickness": "3/8"}, "thickness", "impossible"),
         ({"dowel_length": "3 3/8"}, "dowel_length", "impossible"),
         ({"dowel_length": "3 5/16"}, "dowel_length", None),
         ({"dowel_length": "1 5/8", "both": "yes"}, "dowel_length", "impossible"),
         ({"dowel_length": "1 9/16", "both": "yes"}, "dowel_length", None),
-        ({"stile": "1/2"}, "dowel_length", "impossible"),
+        ({"stile": "1/2"}, "stile", "impossible"),
+        ({"stile": "1 3/16", "both": "yes"}, "stile", "impossible"),
+        ({"stile": "1 1/4", "both": "yes"}, "stile", None),
         ({"from_face": "3/16"}, "from_face", "impossible"),
         ({"from_face": "9/16"}, "from_face", "impossible"),
         ({"inset": "3/16"}, "inset", "impossible"),
         ({"inset": "1", "count": "2"}, "inset", "impossible"),
         ({"inset": "2 1/4", "count": "1"}, "inset", "impossible"),
         ({"count": "6"}, "count", "impossible"),
-        ({"rail": "3/8"}, "diameter", "impossible"),
+        ({"rail": "3/8"}, "rail", "impossible"),
+        ({"rail": "1/4"}, "rail", "impossible"),
+        ({"rail": "1/2"}, "rail", None),
+        ({"rail": "3/8", "diameter": "3/8"}, "diameter", "impossible"),
+        ({"inset": "1 1/4"}, "inset", "impossible"),
+        ({"inset": "1 1/4", "count": "1"}, "inset", "impossible"),
+        ({"inset": "1 1/8", "count": "1"}, "inset", None),
         ({"count": "0"}, "count", "range"),
         ({"rail": "0"}, "rail", "range"),
         ({"play": "-1/8"}, "play", "range"),
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    """A hole of 3 3/8 ÷ 2 + 1/16 = 1 3/4 comes through; two of 1 5/8 ÷ 2 + 1/16 = 7/8 meet."""
+    """Two holes of 1 ÷ 2 + 1/16 with 1/8 between them take 1 1/4. A
+    hole of 3 3/8 ÷ 2 + 1/16 = 1 3/4 comes through; two of
+    1 5/8 ÷ 2 + 1/16 = 7/8 meet."""
     said = ask(KEY, **(JOINT | values))
     assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
 

@@ -26,7 +26,7 @@ FIELDS = (
         "Dowel diameter",
         least="1/16 in",
         most="2 in",
-        blank_means="The thickest common one, up to half the thickness (shop practice).",
+        blank_means="The thickest common one that fits, up to half the thickness (shop practice).",
     ),
     length(
         "dowel_length",

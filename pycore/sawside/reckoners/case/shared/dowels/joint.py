@@ -9,10 +9,12 @@ from sawside.lengths.units import INCHES_PER, METRIC
 from sawside.reckoners.case.shared.dowels.refused import (
     refuse_breaking_out,
     refuse_coming_through,
+    refuse_inset_past_the_middle,
+    refuse_no_common_diameter,
     refuse_no_common_length,
     refuse_too_thick,
 )
-from sawside.wood.dowels import lengths_sold, thickest_sold
+from sawside.wood.dowels import diameters_sold, lengths_sold
 
 LEFT_BEYOND = Fraction(1, 8)
 """To be left below a hole, at the least. Common practice, no source."""
@@ -77,11 +79,8 @@ class Joint:
 def joint_of(given, show):
     """The `Joint` of a form; "impossible" where a hole comes out, or meets another one."""
     metric = show.settings.unit in METRIC
-    diameter = given.diameter
-    if diameter is None:
-        diameter = thickest_sold(given.thickness / 2, metric)
-    refuse_too_thick(given, show, diameter)
-    long = _length(given, show, diameter, metric)
+    refuse_inset_past_the_middle(given, show)
+    diameter, long = _dowel(given, show, metric)
     joint = Joint(
         rail=given.rail,
         thickness=given.thickness,
@@ -98,15 +97,34 @@ def joint_of(given, show):
     return joint
 
 
-def _length(given, show, diameter, metric):
-    """The length that was typed, or the longest common one that leaves enough of the stile."""
+def _dowel(given, show, metric):
+    """(diameter, length): as typed, or the thickest common one that fits, as long as fits."""
+    if given.diameter is not None:
+        refuse_too_thick(given, show)
+        return given.diameter, given.dowel_length or _longest(given, given.diameter, metric, show)
+    thin = diameters_sold(given.thickness / 2, metric)
+    fitting = [each for each in thin if 2 * each <= given.rail]
+    refuse_no_common_diameter(given, show, thin, fitting)
     if given.dowel_length is not None:
-        return given.dowel_length
-    sides = 2 if given.both == "yes" else 1
+        return fitting[0], given.dowel_length
+    for diameter in fitting:
+        for long in lengths_sold(diameter, metric):
+            if long >= 4 * diameter and _leaves_enough(given, long):
+                return diameter, long
+    raise refuse_no_common_length(given, show)
+
+
+def _longest(given, diameter, metric, show):
+    """The longest common length that leaves enough of the stile."""
     for long in lengths_sold(diameter, metric):
-        if sides * (long / 2 + given.play) + LEFT_BEYOND <= given.stile:
+        if _leaves_enough(given, long):
             return long
-    raise refuse_no_common_length(given, show, diameter)
+    raise refuse_no_common_length(given, show)
+
+
+def _leaves_enough(given, long):
+    sides = 2 if given.both == "yes" else 1
+    return sides * (long / 2 + given.play) + LEFT_BEYOND <= given.stile
 
 
 def _centers(given, diameter, metric):

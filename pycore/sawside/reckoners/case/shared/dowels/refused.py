@@ -12,36 +12,65 @@ def _impossible(sentence, remedy, field):
     return Refusal("impossible", sentence, remedy, field=field)
 
 
-def refuse_too_thick(given, show, diameter):
+def refuse_too_thick(given, show):
     """ "impossible" above half of the stock's thickness (common practice, no source).
 
     Panels run a 32nd under the size they are called by: half of that is let pass, so that a 3/8
-    dowel goes into 23/32 stock as into 3/4. `diameter` is None where no dowel is sold
-    that is thin enough.
+    dowel goes into 23/32 stock as into 3/4.
     """
     stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
-    if diameter is None:
+    if given.diameter > given.thickness / 2 + _SHORT_OF_NAME:
         raise _impossible(
-            f"No common dowel is as thin as half of {stock} stock, {half}.",
-            f"Enter a diameter of {half} or less, or use thicker stock.",
-            "diameter",
-        )
-    if diameter > given.thickness / 2 + _SHORT_OF_NAME:
-        raise _impossible(
-            f"A {fine_text(diameter, show)} dowel is thicker than half of {stock} stock, {half}: "
-            "the walls of the hole would be too thin (shop practice).",
+            f"A {fine_text(given.diameter, show)} dowel is thicker than half of {stock} stock, "
+            f"{half}: the walls of the hole would be too thin (shop practice).",
             f"Use a dowel of {half} or less.",
             "diameter",
         )
 
 
-def refuse_no_common_length(given, show, diameter):
-    """The refusal where every common length comes too near the far edge of the stile."""
+def refuse_no_common_diameter(given, show, thin, fitting):
+    """ "impossible" where no common dowel is thin enough for the stock, or for the rail's width.
+
+    `thin` are those for the stock, thickest first, `fitting` those of them for the rail.
+    """
+    stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
+    if not thin:
+        raise _impossible(
+            f"No common dowel is as thin as half of {stock} stock, {half}.",
+            f"Enter a diameter of {half} or less, or use thicker stock.",
+            "thickness",
+        )
+    if not fitting:
+        least, thinnest = fine_text(2 * thin[-1], show), fine_text(thin[-1], show)
+        raise _impossible(
+            f"A rail {fine_text(given.rail, show)} wide is too narrow: the thinnest common dowel, "
+            f"{thinnest}, needs {least} (shop practice).",
+            f"Use a rail of {least} or more, or enter a thinner dowel.",
+            "rail",
+        )
+
+
+def refuse_inset_past_the_middle(given, show):
+    """ "impossible" where the dowel nearest to an edge would be nearer to the other one."""
+    if given.inset is not None and 2 * given.inset > given.rail:
+        half = fine_text(given.rail / 2, show)
+        raise _impossible(
+            f"An inset of {fine_text(given.inset, show)} is more than half of a rail "
+            f"{fine_text(given.rail, show)} wide.",
+            f"Enter {half} or less.",
+            "inset",
+        )
+
+
+def refuse_no_common_length(given, show):
+    """The refusal where every common length comes too near the far edge of the stile, or the hole
+    from there."""
+    dowel = "dowel" if given.diameter is None else f"{fine_text(given.diameter, show)} dowel"
+    sides = " from both sides" if given.both == "yes" else ""
     return _impossible(
-        f"No common {fine_text(diameter, show)} dowel stays inside a stile "
-        f"{fine_text(given.stile, show)} wide.",
-        "Enter a shorter dowel length, or use a wider stile.",
-        "dowel_length",
+        f"No common {dowel} fits in a stile {fine_text(given.stile, show)} wide{sides}.",
+        "Use a wider stile, or enter a shorter dowel length.",
+        "stile",
     )
 
 

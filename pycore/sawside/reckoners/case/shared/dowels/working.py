@@ -8,7 +8,7 @@ def working(given, show, joint):
     stock, bit = show.number(joint.thickness), show.number(joint.diameter)
     if given.diameter is None:
         half = show.number(joint.thickness / 2)
-        yield f"Thickest dowel: {stock} ÷ 2 = {half}; common size {bit}"
+        yield f"Thickest dowel: {stock} ÷ 2 = {half}; common size that fits {bit}"
     long, play, depth = (show.number(each) for each in (joint.length, given.play, joint.depth))
     yield f"Hole depth: {long} ÷ 2 + {play} = {depth}"
     stop = show.number(joint.depth + joint.guide)

@@ -3,11 +3,13 @@
 from fractions import Fraction
 
 from sawside.lengths.fine import fine_text
+from sawside.lengths.units import INCHES_PER, METRIC
+from sawside.reckoners.case.shared.frame.joints import entered
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
 
-_SEEN = Fraction(1, 64)
-"""Inches: less is lost in a saw cut. Common practice, no source."""
+_FOR_SCREWS = {False: Fraction(5, 4), True: 32 * INCHES_PER["mm"]}
+"""By whether it is metric: what a usual pocket screw stays inside. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -44,24 +46,39 @@ def cautions(given, show, layout, kinds):
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
         )
-    yield from _rounded_rails(show, layout)
+    if given.joint == "screws":
+        yield from _narrow(show, layout)
+    yield from _unequal(given, show, layout)
     yield from cautions_at_the_saw(*(each.member.length for each in kinds))
     yield _BY_JOINT[given.joint]
     if given.size_of == "case":
         yield _MEASURE
 
 
-def _rounded_rails(show, layout):
-    """What the rails of one row add up to, rounded, more or less than they should."""
-    rails = [each for each in layout.members if each.bay is not None]
-    row = [each for each in rails if (each.name, each.low) == (rails[0].name, rails[0].low)]
-    off = sum((show.mark(each.length) - each.length for each in row), Fraction(0))
-    if abs(off) >= _SEEN:
-        way = "more" if off > 0 else "less"
+def _narrow(show, layout):
+    """Of the narrowest stile or rail that pocket screws go into, where a screw may be too long."""
+    into = [*entered(layout), *([("middle stile", layout.middle_stile)] * layout.crossed)]
+    name, width = min(into, key=lambda each: each[1])
+    if width < _FOR_SCREWS[show.settings.unit in METRIC]:
         yield (
-            f"The rails of a row, rounded, add up to {fine_text(abs(off), show)} {way} than "
-            "their openings. Cut the last one to fit."
+            f"A pocket screw may come through the far edge of a {name.split()[-1]} "
+            f"{fine_text(width, show)} wide. Use dowels, or try your shortest screw in scrap of "
+            "that width."
         )
+
+
+def _unequal(given, show, layout):
+    """By how much openings differ that were to be equal."""
+    for way, kind, sizes in (
+        ("across", given.bays, layout.widths),
+        ("down", given.rows, layout.heights),
+    ):
+        off = max(sizes) - min(sizes)
+        if kind == "equal" and off:
+            yield (
+                f"Openings {way} differ by up to {fine_text(off, show)}. Equal ones would be off "
+                "your marks. Make doors and drawers to each opening."
+            )
 
 
 def _on_the_case(show, outline):

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from sawside.drawing.square_piece import square_piece
 from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.case.shared.frame.about import about_member, listed
 from sawside.reckoners.case.shared.frame.layout import Member
 from sawside.reckoners.declaration import End, Part
 
@@ -40,11 +41,7 @@ def kinds_of(layout):
 
 def _bays(members):
     bays = list(dict.fromkeys(str(each.bay) for each in members))
-    return f"{'bay' if len(bays) == 1 else 'bays'} {_listed(bays)}"
-
-
-def _listed(words):
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    return f"{'bay' if len(bays) == 1 else 'bays'} {listed(bays)}"
 
 
 def lengths_cut(kinds, *, upright):
@@ -69,7 +66,7 @@ def _by_length(lengths):
 
 def _name_of(kinds):
     names, count = [each.name for each in kinds], sum(each.count for each in kinds)
-    name = _listed([names[0], *(f"{each[0].lower()}{each[1:]}" for each in names[1:])])
+    name = listed([names[0], *(f"{each[0].lower()}{each[1:]}" for each in names[1:])])
     return name if count == 1 else f"{name}, {count} pieces"
 
 
@@ -82,21 +79,23 @@ def stock_by_width(kinds):
     return totals
 
 
-def parts_of(given, show, kinds):
+def parts_of(given, show, layout, kinds):
     """The parts of the cut list."""
-    return tuple(_part(given, show, each) for each in kinds)
+    return tuple(_part(given, show, layout, each) for each in kinds)
 
 
-def _part(given, show, kind):
-    member, long = kind.member, show.rounded(kind.member.length)
+def _part(given, show, layout, kind):
+    member = kind.member
+    long, width = (show.rounded(each, "go in") for each in (member.length, member.width))
     return Part(
         key="_".join(re.findall(r"\w+", kind.name.lower())),
         name=kind.name,
         length=long,
-        width=member.width,
+        width=width,
         thickness=on_fine_marks(given.thickness, show),
         count=kind.count,
         left=_SQUARE,
         right=_SQUARE,
-        drawing=square_piece(show, kind.name, long, member.width),
+        drawing=square_piece(show.telling(width), kind.name, long, member.width),
+        about=about_member(given, show, layout, member),
     )

@@ -26,9 +26,18 @@ SIZE = (
     ),
 )
 OPENINGS = (
-    choice("bays", "Openings across", {"equal": "Equal", "given": "My own widths"}),
+    choice(
+        "bays",
+        "Openings across",
+        {"equal": "Equal", "given": "My own widths", "centered": "Centered on equal bays"},
+        help="Centered, each middle stile covers a divider as thick as the sides.",
+    ),
     count(
-        "middle_stiles", "Middle stiles", default="0", most="11", shown_when=("bays", ("equal",))
+        "middle_stiles",
+        "Middle stiles",
+        default="0",
+        most="11",
+        shown_when=("bays", ("equal", "centered")),
     ),
     lengths(
         "widths",
@@ -78,7 +87,9 @@ WIDTHS = (
     ),
 )
 ON_THE_CASE = (
-    thickness("side", "Side thickness", least="1/8 in", most="4 in", **_OF_A_CASE),
+    thickness(
+        "side", "Side thickness", default='23/32"', least="1/8 in", most="4 in", **_OF_A_CASE
+    ),
     choice(
         "edge",
         "Stile edge",

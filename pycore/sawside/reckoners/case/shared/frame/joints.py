@@ -3,6 +3,8 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.units import INCHES_PER, METRIC
 
 JOINTS = {
     "screws": "Pocket screws",
@@ -11,6 +13,8 @@ JOINTS = {
     "through": "Through tenons",
 }
 _NONE = (Fraction(0), Fraction(0))
+_LEAST_LEFT = {False: Fraction(1, 8), True: 3 * INCHES_PER["mm"]}
+"""By whether it is metric: wood past a stub tenon, or between two. Common practice, no source."""
 
 
 def added_by(given, show, layout):
@@ -18,25 +22,20 @@ def added_by(given, show, layout):
 
     Butt joints add nothing, a stub tenon its length, a through tenon the width of what it goes
     through. Where rails meet in a middle stile a through tenon goes half way, to meet the other.
-    "impossible" where a stub tenon would come out of the far edge, or hit the one across from it.
+    "impossible" where a stub tenon comes too near the far edge, or the one across from it.
     """
     if given.joint == "tenon":
         _check_stub(given, show, layout)
         return lambda found, each: (
-            (given.tenon, given.tenon) if not each.upright or _is_between(found, each) else _NONE
+            (given.tenon, given.tenon) if not each.upright or found.is_between(each) else _NONE
         )
     return _through if given.joint == "through" else lambda *_: _NONE
-
-
-def _is_between(layout, member):
-    """Whether this is a middle stile between the top and the bottom rail."""
-    return member.name == "Middle stile" and member.high < layout.outline.height
 
 
 def _through(layout, member):
     outline = layout.outline
     if member.upright:
-        return (outline.bottom, outline.top) if _is_between(layout, member) else _NONE
+        return (outline.bottom, outline.top) if layout.is_between(member) else _NONE
     half = layout.middle_stile / 2
     return (
         outline.left if member.left == layout.columns[0][0] else half,
@@ -44,31 +43,38 @@ def _through(layout, member):
     )
 
 
-def _entered(layout):
-    """(name, width) of each outer member that a tenon goes into."""
+def entered(layout):
+    """(name, width) of each outer member that a tenon or screw goes into."""
     outline = layout.outline
     yield "left stile", outline.left
     yield "right stile", outline.right
-    if any(_is_between(layout, each) for each in layout.members):
+    if any(layout.is_between(each) for each in layout.members):
         yield "top rail", outline.top
         yield "bottom rail", outline.bottom
 
 
 def _check_stub(given, show, layout):
-    name, depth = min(_entered(layout), key=lambda each: each[1])
-    if given.tenon >= depth:
+    name, depth = min(entered(layout), key=lambda each: each[1])
+    least = _LEAST_LEFT[show.settings.unit in METRIC]
+    left, tenon = fine_text(least, show), fine_text(given.tenon, show)
+    if given.tenon + least > depth:
         raise Refusal(
             "impossible",
-            f"A {show.text(given.tenon)} tenon would come out of the far edge of the {name}, "
-            f"which is {show.text(depth)} wide.",
-            f"Make it shorter than {show.text(depth)}, or pick through tenons.",
+            f"A {tenon} tenon would come too near the far edge of the {name}, which is "
+            f"{fine_text(depth, show)} wide: leave {left} or more past it (shop practice).",
+            f"Make it {_at_most(depth - least, show)} at most, or pick through tenons.",
             field="tenon",
         )
-    if layout.crossed and 2 * given.tenon > layout.middle_stile:
+    middle = layout.middle_stile
+    if layout.crossed and 2 * given.tenon + least > middle:
         raise Refusal(
             "impossible",
-            f"Two {show.text(given.tenon)} tenons meet in a middle stile that is "
-            f"{show.text(layout.middle_stile)} wide.",
-            f"Make them {show.text(layout.middle_stile / 2)} at most, or the middle stile wider.",
+            f"{tenon} tenons from both sides would meet, or nearly, in a middle stile "
+            f"{fine_text(middle, show)} wide: leave {left} or more between them (shop practice).",
+            f"Make them {_at_most((middle - least) / 2, show)} at most, or the middle stile wider.",
             field="tenon",
         )
+
+
+def _at_most(length, show):
+    return fine_text(on_fine_marks(length, show, "stay under").mark, show)

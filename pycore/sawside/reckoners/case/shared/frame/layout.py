@@ -68,6 +68,10 @@ class Layout:
         """Whether rails meet on both sides of a middle stile."""
         return any(each.bay is not None for each in self.members)
 
+    def is_between(self, member):
+        """Whether this is a middle stile between the top and the bottom rail."""
+        return member.name == "Middle stile" and member.high < self.outline.height
+
 
 def layout_of(given, show):
     """The `Layout` of a form; "impossible" where an opening closes up."""

@@ -1,9 +1,12 @@
 """How wide and how high the openings of a face frame are. Inches, exact."""
 
 from fractions import Fraction
+from itertools import pairwise
 
 from sawside.errors import Refusal
+from sawside.lengths.marks import to_mark
 from sawside.lengths.words import counted
+from sawside.reckoners.case.shared.frame.outline import pasts_of
 
 LEAST = Fraction(1, 2)
 """The least opening that is taken for one, in inches. Common practice, no source."""
@@ -16,7 +19,59 @@ def openings_across(given, show, outline, stile):
     field = "widths" if given.bays == "given" else "middle_stiles" if number else "width"
     if outline.width - wood < LEAST * (number + 1):
         raise _no_room(show, "stiles", wood, f"{show.text(outline.width)} wide", field)
+    if given.bays == "centered":
+        return _centered(given, show, outline, stile, outline.width - wood)
     return _shared(show, outline.width - wood, number, given.widths, "across", "widths")
+
+
+def equal_bay(given):
+    """The clear width of each bay of the case, with a divider for each middle stile."""
+    number = given.middle_stiles
+    return (given.width - (number + 2) * given.side) / (number + 1)
+
+
+def first_center(given):
+    """From the left outside of the case to the center of its first divider."""
+    return given.side + equal_bay(given) + given.side / 2
+
+
+def _centered(given, show, outline, stile, room):
+    """The openings between middle stiles that are centered on the dividers of equal bays."""
+    if given.size_of == "frame":
+        raise Refusal(
+            "impossible",
+            "A frame by itself has no case with bays to be centered on.",
+            "Pick equal openings, or the case it covers under Size of.",
+            field="bays",
+        )
+    if equal_bay(given) <= 0:
+        raise Refusal(
+            "impossible",
+            f"The sides and dividers, {show.text(given.side)} each, leave no bays in a case "
+            f"{show.text(given.width)} wide.",
+            "Use thinner sides or fewer middle stiles.",
+            field="side",
+        )
+    number, across = given.middle_stiles, equal_bay(given) + given.side - stile
+    to_first = pasts_of(given)[0] + first_center(given) - stile / 2 - outline.left
+    ends = [to_first + place * across for place in range(number)] + [room]
+    found = _between(ends)
+    if any(show.rounded(each).direction != "exact" for each in found):
+        grid = show.settings.grid
+        found = _between([*(to_mark(each, grid).mark for each in ends[:-1]), room])
+    if min(found) < LEAST:
+        raise Refusal(
+            "impossible",
+            f"Centered on equal bays, an opening would be under {show.text(LEAST)}.",
+            "Use narrower stiles, or fewer.",
+            field="bays",
+        )
+    return found
+
+
+def _between(ends):
+    """The openings that end there, all wood between them left out."""
+    return [end - start for start, end in pairwise([Fraction(0), *ends])]
 
 
 def openings_down(given, show, outline, rail):
@@ -42,7 +97,7 @@ def rails_between(given):
 def _shared(show, room, number, listed, way, field):
     """`room` in equal openings, or in those that are listed and what they leave for the last."""
     if listed is None:
-        return [room / (number + 1)] * (number + 1)
+        return _equal(show, room, number + 1)
     rest = room - sum(listed)
     if rest < LEAST:
         raise Refusal(
@@ -54,6 +109,20 @@ def _shared(show, room, number, listed, way, field):
             field=field,
         )
     return [*listed, rest]
+
+
+def _equal(show, room, count):
+    """`room` in as many equal openings. Where equal ones would have to be rounded, each is on one
+    of the person's marks and none is more than a mark wider than another, so that what is cut
+    fills the frame; what is on no mark stays with one of them."""
+    equal = room / count
+    if count == 1 or show.rounded(equal).direction == "exact":
+        return [equal] * count
+    step = show.settings.grid.step
+    marks, rest = divmod(room, step)
+    each, wider = divmod(marks, count)
+    narrow = each * step
+    return [narrow] * (count - wider - 1) + [narrow + rest] + [narrow + step] * wider
 
 
 def _no_room(show, noun, wood, size, field):

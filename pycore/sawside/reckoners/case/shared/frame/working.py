@@ -1,7 +1,12 @@
 """How a face frame is worked out, line by line, with this case's numbers."""
 
 from sawside.reckoners.case.shared.frame.cut_list import stock_by_width
-from sawside.reckoners.case.shared.frame.openings import rails_between, stiles_between
+from sawside.reckoners.case.shared.frame.openings import (
+    equal_bay,
+    first_center,
+    rails_between,
+    stiles_between,
+)
 from sawside.reckoners.case.shared.frame.outline import case_bottom, pasts_of
 
 
@@ -9,9 +14,10 @@ def working(given, show, layout, kinds):
     """Every line: the outside, what the case makes of widths, openings, members, stock."""
     if given.size_of == "case":
         yield from _outside(given, show, layout.outline)
-    yield from _across(given, show, layout)
-    yield from _down(given, show, layout)
-    yield from _members(show, layout, kinds)
+    fitting = show.by("go in")
+    yield from _across(given, fitting, layout)
+    yield from _down(given, fitting, layout)
+    yield from _members(fitting, layout, kinds)
     for width, total in stock_by_width(kinds).items():
         pieces = [
             f"{each.count} × {show.number(each.member.length)}"
@@ -19,7 +25,7 @@ def working(given, show, layout, kinds):
             if each.member.width == width
         ]
         yield (
-            f"Stock {show.text(width)} wide: {' + '.join(pieces)}"
+            f"Stock {fitting.text(width)} wide: {' + '.join(pieces)}"
             f"{show.equals(show.rounded(total, 'reach'))}"
         )
 
@@ -32,14 +38,14 @@ def _outside(given, show, outline):
         f"Frame height: {show.number(given.height)} + {show.number(given.top_past)}{less}"
         f"{show.equals(outline.height)}"
     )
-    side = show.number(given.side)
+    side, fitting = show.number(given.side), show.by("go in")
     stiles = (outline.left, outline.right)
     for name, past, stile, inside in zip(
         ("Left", "Right"), pasts, stiles, outline.insides, strict=True
     ):
         if given.edge != "width" and getattr(given, f"{name.lower()}_stile") is None:
             reveal = f" + {show.number(given.reveal)}" if given.edge == "past" else ""
-            yield f"{name} stile width: {past} + {side}{reveal}{show.equals(stile)}"
+            yield f"{name} stile width: {past} + {side}{reveal}{fitting.equals(stile)}"
         elif inside >= 0:
             yield (
                 f"{name} stile past the side’s inside: {show.number(stile)} − {past} − {side}"
@@ -57,7 +63,8 @@ def _bottom(given, show, outline):
     rail = show.number(outline.bottom)
     if given.bottom_rail is None and given.bottom_edge != "width":
         lip = f" + {show.number(given.lip)}" if given.bottom_edge == "above" else ""
-        return f"Bottom rail width: {top}{lip} − {kick}{show.equals(outline.bottom)}"
+        fitting = show.by("go in")
+        return f"Bottom rail width: {top}{lip} − {kick}{fitting.equals(outline.bottom)}"
     if outline.lip >= 0:
         return f"Bottom rail above the case bottom: {kick} + {rail} − {top}" + show.equals(
             outline.lip
@@ -77,6 +84,7 @@ def _across(given, show, layout):
         layout.middle_stile,
         layout.widths,
         given.widths,
+        _centered(given, show, layout) if given.bays == "centered" else None,
     )
 
 
@@ -95,7 +103,7 @@ def _down(given, show, layout):
     )
 
 
-def _openings(show, way, whole, wood, number, middle, found, listed):
+def _openings(show, way, whole, wood, number, middle, found, listed, centered=None):
     less = [show.number(each) for each in wood]
     less += [f"{number} × {show.number(middle)}"] if number else []
     room = sum(found)
@@ -103,8 +111,43 @@ def _openings(show, way, whole, wood, number, middle, found, listed):
     if listed is not None:
         given = " − ".join(show.number(each) for each in listed)
         yield f"Last opening {way}: {show.number(room)} − {given}{show.equals(found[-1])}"
-    else:
-        yield f"Each opening {way}: {show.number(room)} ÷ {number + 1}{show.equals(found[0])}"
+        return
+    if centered is not None:
+        yield from centered
+        yield _on_marks(show, way, found)
+        return
+    share = f"{show.number(room)} ÷ {number + 1}"
+    if len(set(found)) == 1:
+        yield f"Each opening {way}: {share}{show.equals(found[0])}"
+        return
+    yield f"Equal openings {way}: {share} = {show.number(room / (number + 1))}"
+    yield _on_marks(show, way, found)
+
+
+def _on_marks(show, way, found):
+    sizes = (f"{found.count(each)} × {show.number(each)}" for each in dict.fromkeys(found))
+    return f"On your marks {way}: {' + '.join(sizes)} = {show.number(sum(found))}"
+
+
+def _centered(given, show, layout):
+    """From the bays of the case to the first opening of the frame."""
+    side, stile = show.number(given.side), show.number(layout.middle_stile)
+    number, bay = given.middle_stiles, equal_bay(given)
+    yield (
+        f"Equal bays: ({show.number(given.width)} − {number + 2} × {side}) ÷ {number + 1}"
+        f" = {show.number(bay)}"
+    )
+    if number:
+        center, past = first_center(given), pasts_of(given)[0]
+        left = layout.outline.left
+        yield f"First divider’s center: {side} + {show.number(bay)} + {side} ÷ 2 = " + show.number(
+            center
+        )
+        first = past + center - layout.middle_stile / 2 - left
+        yield (
+            f"First opening across: {show.number(past)} + {show.number(center)} − {stile} ÷ 2 − "
+            f"{show.number(left)} = {show.number(first)}"
+        )
 
 
 def _members(show, layout, kinds):
