@@ -254,6 +254,26 @@ def test_a_case_up_to_the_ceiling_never_stands_up_and_says_what_would():
     assert on_a_base["by_key"]["diagonal"]["text"] == "95 1/8″"  # √(92² + 24²) = 95.079
 
 
+@given(st.integers(400, 900), leans, leans, sixteenths, st.integers(1, 24))
+def test_a_notch_and_the_gap_beside_it_take_the_baseboard_and_a_mark_less_would_not(
+    wide, left, right, scribe, thick
+):
+    """At the foot of each wall of a space built of its faces, the case amid what is free."""
+    space, base = Space(Fraction(wide, 16), left, right, (0, 0), (96, 96)), Fraction(thick, 16)
+    readings = [inches(space.reading(Fraction(part, 2))) for part in (1, 0, 2)]
+    form = leaning("left", left) | leaning("right", right) | {"baseboard": inches(base)}
+    said = reckon(KEY, **WALLS | {"widths": readings, "scribe": inches(scribe), **form})["by_key"]
+    floor, ceiling = space.faces(0), space.faces(1)
+    told = Fraction(said["width"]["mark"])
+    start = (max(floor[0], ceiling[0]) + min(floor[1], ceiling[1]) - told) / 2
+    cut = {each["label"]: Fraction(each["mark"]) for each in said["notches"]["items"]}
+    assert cut.pop("Back") == base
+    for side, gap in zip(("Left", "Right"), space.gaps(start, told, 0), strict=True):
+        notch = cut.get(f"{side} side", Fraction(0))
+        assert notch + gap >= base
+        assert notch == 0 or notch - MARK + gap < base
+
+
 @pytest.mark.parametrize(("widths", "told"), [(["37"], False), (["37", "37 1/8"], True)])
 def test_where_walls_may_bow_the_gap_is_measured_before_a_side_is_notched(widths, told):
     said = reckon(KEY, **WALLS | {"widths": widths, "baseboard": "1/2"})
