@@ -8,8 +8,11 @@ from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.doorway import carried
 from sawside.reckoners.case.shared.standing_up import (
     ANCHOR,
+    LITTLE,
+    TALLEST,
     TIPPING,
     Box,
+    onto_base,
     raised_line,
     tallest_line,
 )
@@ -25,6 +28,10 @@ _ONTO = (
     "Set the base first, then lift the case onto it level. Tilted on top of the base, it needs "
     "more height than it has standing."
 )
+_HARDLY = (
+    "There’s hardly any headroom to spare. Padding on the floor, a light fixture or a low spot in "
+    "the ceiling can stop it. Measure the ceiling where you’ll raise it."
+)
 _FIXES = (("Lower case", "height"), ("Shallower case", "depth"), ("Separate toe kick", "kick"))
 
 
@@ -33,10 +40,9 @@ def compute(given, show):
     box = _box(given, show)
     way = _way(given, box)
     sideways = _sideways(given, box)
-    stands = given.height <= given.ceiling and (box.stands_up or sideways is not None)
     diagonal = show.rounded(box.diagonal, "reach")
     return Reckoning(
-        answers={"diagonal": diagonal, **_raised(given, box), **_through(way)},
+        answers={"diagonal": diagonal, **_raised(box), **_through(way)},
         working=tuple(_working(given, show, box, sideways, way)),
         drawing=raised_case(show, given, box, diagonal),
         cautions=(
@@ -47,7 +53,7 @@ def compute(given, show):
             ANCHOR,
         ),
         verdict=_standing(given, show, box, sideways) + _passing(way),
-        fixes=() if stands else _FIXES,
+        fixes=_fixes(box, sideways),
     )
 
 
@@ -61,15 +67,26 @@ def _box(given, show):
             "Enter a lower toe kick.",
             field="kick",
         )
-    return Box(given.height - kick, given.depth, given.ceiling)
+    return Box(given.height - kick, given.depth, given.ceiling, kick)
 
 
 def _sideways(given, box):
     """The same box raised off its side, where that passes and off its back doesn't, or None."""
     if box.stands_up or given.door != "yes":
         return None
-    other = Box(box.height, given.width, box.ceiling)
+    other = Box(box.height, given.width, box.ceiling, box.kick)
     return other if other.stands_up else None
+
+
+def _fixes(box, sideways):
+    if box.above < 0 or not (box.stands_up or sideways is not None):
+        return _FIXES
+    return _FIXES[:1] if _stuck(box) else ()
+
+
+def _stuck(box):
+    """Whether it just goes under the ceiling on its base, but not onto it."""
+    return bool(box.kick) and box.above == 0
 
 
 def _way(given, box):
@@ -79,13 +96,12 @@ def _way(given, box):
     return carried(sizes, given.door_width, given.door_height)
 
 
-def _raised(given, box):
+def _raised(box):
     answers = {}
-    if box.stands_up and box.diagonal < box.ceiling:
-        answers["spare"] = box.ceiling - box.diagonal
-    if box.tallest is not None:
-        answers["tallest"] = box.tallest
-    if box.boxes is not None and not box.stands_up and given.height <= given.ceiling:
+    if box.stands_up and box.spare > 0:
+        answers["spare"] = box.spare
+    answers |= box.tallest_answer()
+    if box.boxes is not None and not box.stands_up:
         answers["boxes"] = box.boxes
     return answers
 
@@ -101,12 +117,13 @@ def _through(way):
 def _standing(given, show, box, sideways):
     if given.height > given.ceiling:
         return f"Taller than the ceiling, which is {show.bare(given.ceiling)}"
+    stuck = ", but there’s no room to lift it onto its base" if _stuck(box) else ""
     if box.stands_up:
-        spare = box.ceiling - box.diagonal
+        spare = box.spare
         room = f"{show.bare(spare, 'be there')} to spare" if spare > 0 else "nothing to spare"
-        return f"Tips up, {room}"
+        return f"Tips up{stuck or f', {room}'}"
     if sideways is not None:
-        return "Tips up off its side, not off its back"
+        return f"Tips up off its side, not off its back{stuck}"
     return f"Won’t tip up under {show.bare(given.ceiling)}"
 
 
@@ -121,21 +138,25 @@ def _warnings(given, show, box, sideways):
         yield "It’s taller than the ceiling. Build it lower."
     elif not box.stands_up and sideways is None:
         yield _remedy(show, box)
-    elif box.stands_up and box.ceiling - box.diagonal < Fraction(1, 2):
-        yield (
-            "There’s hardly any headroom to spare. Padding on the floor, a light fixture or a low "
-            "spot in the ceiling can stop it. Measure the ceiling where you’ll raise it."
-        )
+    else:
+        if (sideways or box).ceiling - (sideways or box).diagonal < LITTLE:
+            yield _HARDLY
+        if box.kick:
+            yield from onto_base(box.above)
 
 
 def _remedy(show, box):
     if box.tallest is None:
         return "It won’t tip up in one piece. It’s as deep as the ceiling is high."
     many = f" Or stack {counted(box.boxes, 'box', 'boxes')} of one height." if box.boxes else ""
+    base = (
+        " without its toe kick, or make the toe kick higher."
+        if box.kick
+        else ", or put it on a separate base."
+    )
     return (
         f"It won’t tip up in one piece. Build it no higher than "
-        f"{show.bare(box.tallest, 'stay under')}, or put it on a separate base.{many} Or assemble "
-        "it standing."
+        f"{show.bare(box.tallest, 'stay under')}{base}{many} Or assemble it standing."
     )
 
 
@@ -145,10 +166,9 @@ def _working(given, show, box, sideways, way):
         high = f"{number(given.height)} − {number(given.kick)}"
         yield f"Without its toe kick: {high} = {number(box.height)}"
     yield raised_line(show, box)
-    if box.stands_up and box.diagonal < box.ceiling:
-        spare = show.rounded(box.ceiling - box.diagonal, "be there")
-        yield (f"Headroom: {number(box.ceiling)} − {number(box.diagonal)}{show.equals(spare)}")
-    if box.tallest is not None:
+    if box.stands_up and box.above >= 0:
+        yield from _headroom(show, box)
+    if box.limited:
         yield tallest_line(show, box)
     if sideways is not None:
         yield raised_line(show, sideways, "Raised off its side")
@@ -160,6 +180,18 @@ def _working(given, show, box, sideways, way):
         ):
             told = show.equals(show.rounded(left, "be there"))
             yield f"{name} in the doorway: {number(door)} − {number(sizes[across])}{told}"
+
+
+def _headroom(show, box):
+    """On the way up, and on its base where it has one: the less of both is to spare."""
+    number = show.number
+    left = box.ceiling - box.diagonal
+    if left > 0:
+        told = show.equals(show.rounded(left, "be there"))
+        yield f"Headroom: {number(box.ceiling)} − {number(box.diagonal)}{told}"
+    if box.kick:
+        told = show.equals(show.rounded(box.above, "be there"))
+        yield f"Above it on its base: {number(box.ceiling)} − {number(box.height + box.kick)}{told}"
 
 
 RECKONER = Reckoner(
@@ -211,7 +243,7 @@ RECKONER = Reckoner(
     answers=(
         Answer("diagonal", "Diagonal to tip it up", must="reach"),
         Answer("spare", "Headroom to spare", must="be there"),
-        Answer("tallest", "Tallest that tips up", must="stay under"),
+        *TALLEST,
         Answer("boxes", "Boxes to stack", "count"),
         Answer("through", "Through the doorway", "text"),
         Answer("beside", "Left beside it", must="be there"),

@@ -1,7 +1,7 @@
 """The largest case that goes into a space, with its scribe strips, its shims and its level line."""
 
 from sawside.drawing.case.case_in_space import case_in_space
-from sawside.reckoners.case.shared.space.answers import ANSWERS, answers_of, verdict_of
+from sawside.reckoners.case.shared.space.answers import ANSWERS, answers_of, fixes_of, verdict_of
 from sawside.reckoners.case.shared.space.cautions import cautions_of
 from sawside.reckoners.case.shared.space.fields import BASIC, EXAMPLE, FIELDS
 from sawside.reckoners.case.shared.space.found import found_of, scribes
@@ -13,14 +13,13 @@ from sawside.reckoners.declaration import Fit, Reckoner, Reckoning
 def compute(given, show):
     """Width, height and depth of an upright, level case that no wall, floor or ceiling touches."""
     found = found_of(given, show)
-    stands = found.box is None or found.box.stands_up
     return Reckoning(
         answers=answers_of(given, show, found),
         working=tuple(working_of(given, show, found)),
         drawing=case_in_space(show, given, found),
         cautions=tuple(cautions_of(given, show, found)),
-        verdict=verdict_of(show, found),
-        fixes=() if stands else (("Larger gap above", "above"), ("Separate toe kick", "kick")),
+        verdict=verdict_of(given, show, found),
+        fixes=fixes_of(given, found),
     )
 
 

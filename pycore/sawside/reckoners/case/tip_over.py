@@ -16,9 +16,10 @@ from sawside.wood.caution import Caution
 _CAUTIONS = (
     Caution(
         "Anchor it to studs or masonry, whatever this says.",
-        "Anchor it to studs or masonry, whatever this says. Children climb, doors slam and floors "
-        "give. A tall case can crush a child. Follow the anchor maker’s instructions and load "
-        "rating, and local rules; for a wall you aren’t sure of, ask a licensed contractor.",
+        "Anchor it to studs or masonry, whatever this says. Don’t climb it or let anyone else. "
+        "Children do, doors slam and floors give, and a tall case can crush a child. Follow the "
+        "anchor maker’s instructions and load rating, and local rules; for a wall you aren’t sure "
+        "of, ask a licensed contractor.",
     ),
     Caution(
         "Keep heavy things low, and open one drawer at a time.",

@@ -112,8 +112,61 @@ def test_without_its_separate_kick_a_case_stands_up_that_would_not():
     form = {"height": "95", "depth": "24", "ceiling": "96"}
     assert reckon(KEY, **form)["verdict"].startswith("Won’t tip up")
     said = reckon(KEY, **form, kick="4")
-    assert said["verdict"] == "Tips up, ≈ 1 7/8″ to spare"
+    assert said["verdict"] == "Tips up, 1″ to spare"  # 96 − 95, once it's on its base
     assert any(each.startswith("Set the base first") for each in said["cautions"])
+
+
+BASED = {"depth": "16", "ceiling": "96", "kick": "4"}
+
+
+def test_a_case_as_high_as_the_ceiling_has_no_room_to_be_lifted_onto_its_base():
+    """By hand: √(92² + 16²) = 93.38 passes under 96, but 92 + 4 is 96."""
+    said = reckon(KEY, height="96", **BASED)
+    assert said["verdict"] == "Tips up, but there’s no room to lift it onto its base"
+    assert "spare" not in said["by_key"]
+    assert any(each.startswith("There’s no room to lift it") for each in said["cautions"])
+    assert [fix["field"] for fix in said["fixes"]] == ["height"]
+
+
+def test_a_case_a_mark_under_the_ceiling_has_that_mark_to_be_lifted_onto_its_base():
+    """By hand: 96 − 95 15/16."""
+    said = reckon(KEY, **BASED | {"height": "95 15/16", "depth": "12", "kick": "6"})
+    assert said["by_key"]["spare"]["text"] == "1/16″"
+    assert any("hardly any room to lift it onto its base" in each for each in said["cautions"])
+    assert any(
+        line["text"] == "Above it on its base: 96 − 95 15/16 = 1/16" for line in said["working"]
+    )
+
+
+@given(sizes, depths, sizes, st.integers(4, 95).map(lambda number: Fraction(number, 16)))
+def test_what_is_left_is_the_less_of_the_way_up_and_of_standing_on_its_base(
+    high, deep, ceiling, kick
+):
+    form = {"height": high, "depth": deep, "ceiling": ceiling, "kick": kick}
+    by_key = reckon(KEY, **{key: inches(each) for key, each in form.items()})["by_key"]
+    left = float(ceiling) - max(highest_on_the_way_up(float(high - kick), float(deep)), float(high))
+    assume(abs(left) > 1e-3)
+    assert ("spare" in by_key) == (left > 0)
+    if left > 0:
+        assert -1e-3 <= left - float(Fraction(by_key["spare"]["mark"])) <= 1 / 16 + 1e-3
+
+
+def test_the_tallest_of_a_case_on_a_separate_base_is_told_without_it():
+    """By hand: √(96² − 30²) = 91.19, down to 91 3/16; the box of 94 is higher."""
+    said = reckon(KEY, **BASED | {"height": "96", "depth": "30", "kick": "2"})
+    assert "tallest" not in said["by_key"]
+    assert said["by_key"]["tallest_box"]["label"] == "Tallest without its toe kick"
+    assert said["by_key"]["tallest_box"]["text"] == "91 3/16″"
+    caution = next(each for each in said["cautions"] if each.startswith("It won’t tip up"))
+    assert "no higher than ≈ 91 3/16″ without its toe kick, or make the toe kick higher" in caution
+    assert "put it on a separate base" not in caution
+
+
+def test_where_the_ceiling_ends_a_case_on_its_base_first_no_tallest_is_told():
+    """By hand: a box 16 deep tips up 94.66 high, but with its kick of 4 that's over 96."""
+    said = reckon(KEY, height="90", **BASED)
+    assert not {"tallest", "tallest_box"} & set(said["by_key"])
+    assert not any(line["text"].startswith("Tallest") for line in said["working"])
 
 
 def test_a_case_deeper_than_it_is_wide_may_be_raised_off_its_side():
@@ -130,6 +183,8 @@ def test_a_case_taller_than_the_ceiling_is_no_matter_of_boxes():
     assert "boxes" not in said["by_key"]
     on_a_base = reckon(KEY, height="97", depth="12", ceiling="96", kick="4")
     assert on_a_base["verdict"] == "Taller than the ceiling, which is 96″"
+    assert "spare" not in on_a_base["by_key"]
+    assert not any(line["text"].startswith("Headroom") for line in on_a_base["working"])
 
 
 def test_a_case_as_deep_as_the_ceiling_is_high_has_no_height_that_would_stand_up():

@@ -9,6 +9,8 @@ from asking import ask, errors, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
+from sawside.reckoners import RECKONERS
+
 KEY = "tip_over"
 BOOKCASE = {"height": "72", "depth": "12", "weight_lb": "80"}
 
@@ -155,3 +157,18 @@ def test_the_drawing_opens_the_fields_and_names_the_pull():
     fields = {each.get("field") for each in shapes if each["kind"] == "dimension"}
     assert {"height", "depth"} <= fields
     assert any(each.get("text") == said["by_key"]["rating"]["text"] for each in shapes)
+
+
+def test_the_depth_is_asked_for_at_the_sides_as_the_recess_is_taken_off_it():
+    """By hand: 12/2 − 3 is an arm of 3, and 80 × 3 = 240 holds a climber 6 + 3 out of 26.7 lb."""
+    said = reckon(KEY, **BOOKCASE, kick="3")
+    assert pounds(said["by_key"]["climber"]) == 26
+    (depth,) = [each for each in RECKONERS[KEY].fields if each.key == "depth"]
+    assert depth.help == "Front to back, at the sides, with no recess taken off."
+
+
+def test_it_says_that_nobody_climbs_it():
+    """Consumer advice on tip-over, from memory."""
+    assert any(
+        "Don’t climb it or let anyone else" in e for e in reckon(KEY, **BOOKCASE)["cautions"]
+    )

@@ -9,6 +9,7 @@ from fractions import Fraction
 from math import isqrt
 
 from sawside.lengths.real import Exact, sqrt
+from sawside.reckoners.declaration import Answer
 from sawside.wood.caution import Caution
 
 TIPPING = Caution(
@@ -21,15 +22,35 @@ ANCHOR = Caution(
     "Fasten a tall case to the wall before you load it: it can tip over. Screw into studs, follow "
     "the anchor’s instructions and local code, and don’t climb it or let anyone else.",
 )
+TALLEST = (
+    Answer("tallest", "Tallest that tips up", must="stay under"),
+    Answer("tallest_box", "Tallest without its toe kick", must="stay under"),
+)
+"""Of a case in one piece, and of one that goes onto a base set first."""
+LITTLE = Fraction(1, 2)
+"""Of headroom, in inches: what is less is hardly any (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Box:
-    """What is raised in one piece: `height` and `depth`, under a ceiling; exact inches."""
+    """What is raised in one piece: `height` and `depth`, under a ceiling; then it's lifted onto a
+    base as high as its separate `kick`, 0 for none. Exact inches."""
 
     height: Fraction
     depth: Fraction
     ceiling: Fraction
+    kick: Fraction = Fraction(0)
+
+    @property
+    def above(self) -> Fraction:
+        """What is left above it once it stands on its base; may be less than 0."""
+        return self.ceiling - self.height - self.kick
+
+    @property
+    def spare(self) -> Exact:
+        """What is left above it where it's least, on the way up or on its base; may be less than
+        0."""
+        return min(self.ceiling - self.diagonal, self.above)
 
     @property
     def diagonal(self) -> Exact:
@@ -52,10 +73,32 @@ class Box:
         """In how many boxes of one height, each raised by itself and stacked, it stands; None where
         it can't. The least n with (height / n)² + depth² up to ceiling²."""
         room = self.ceiling**2 - self.depth**2
-        if room <= 0 or self.height > self.ceiling:
+        if room <= 0 or self.above < 0:
             return None
         least = self.height**2 / room
         return 1 + isqrt(-(-least.numerator // least.denominator) - 1)
+
+    @property
+    def limited(self) -> bool:
+        """Whether tipping it up limits its height, and not already the ceiling above its base."""
+        return self.tallest is not None and self.tallest + self.kick < self.ceiling
+
+    def tallest_answer(self):
+        """The one of `TALLEST` that it has, by its key; none where tipping up sets no limit."""
+        if not self.limited:
+            return {}
+        return {"tallest_box" if self.kick else "tallest": self.tallest}
+
+
+def onto_base(above):
+    """What to say where hardly any room is left above a case on its base, or none; exact inches."""
+    if above >= LITTLE:
+        return
+    yield (
+        f"There’s {'hardly any' if above > 0 else 'no'} room to lift it onto its base. It has to "
+        "go higher than it ends up to get there. Leave more of a gap above it, or assemble it on "
+        "its base."
+    )
 
 
 def raised_line(show, box, name="Diagonal to tip it up"):
@@ -68,7 +111,20 @@ def tallest_line(show, box):
     """The line of working of the most height that passes."""
     told = show.equals(show.rounded(box.tallest, "stay under"))
     ceiling, depth = squared(show, box.ceiling), squared(show, box.depth)
-    return f"Tallest that tips up: √({ceiling} − {depth}){told}"
+    name = "Tallest without its toe kick" if box.kick else "Tallest that tips up"
+    return f"{name}: √({ceiling} − {depth}){told}"
+
+
+def deepest(height, ceiling):
+    """The most depth with which something so high is tipped up; None where it's as high as the
+    ceiling."""
+    return sqrt(ceiling**2 - height**2) if height < ceiling else None
+
+
+def deepest_line(show, height, ceiling):
+    """The line of working of the most depth that passes."""
+    told = show.equals(show.rounded(deepest(height, ceiling), "stay under"))
+    return f"Deepest that tips up: √({squared(show, ceiling)} − {squared(show, height)}){told}"
 
 
 def squared(show, length):

@@ -1,7 +1,10 @@
 """What is told of the largest case for a space."""
 
 from sawside.lengths.fine import on_fine_marks
+from sawside.reckoners.case.shared.space.baseboard import notches
+from sawside.reckoners.case.shared.space.found import no_gap_onto_base
 from sawside.reckoners.case.shared.space.walls import SIDES
+from sawside.reckoners.case.shared.standing_up import TALLEST
 from sawside.reckoners.declaration import Answer
 
 ANSWERS = (
@@ -10,10 +13,12 @@ ANSWERS = (
     Answer("depth", "Case depth", must="go in"),
     Answer("strips", "Scribe strips", "lengths", must="reach"),
     Answer("rip", "Rip the strips to at least", "lengths", must="reach"),
+    Answer("notches", "Notches at the baseboard", "lengths", must="reach"),
     Answer("shims", "Shims under the base", "lengths", must="reach"),
     Answer("level", "Level line above the floor", "lengths", must="agree"),
     Answer("diagonal", "Diagonal to tip it up", must="reach"),
-    Answer("tallest", "Tallest that tips up", must="stay under"),
+    *TALLEST,
+    Answer("deepest", "Deepest that tips up", must="stay under"),
     Answer("boxes", "Boxes to stack", "count"),
 )
 """Those of the strips say where, at the floor and at the ceiling."""
@@ -29,6 +34,9 @@ def answers_of(given, show, found):
         answers["rip"] = [
             (strip.side.capitalize(), show.rounded(strip.rip, "reach")) for strip in found.strips
         ]
+    cut = notches(given, show, found)
+    if cut:
+        answers["notches"] = cut
     if found.heights.low_side:
         answers["shims"] = [(f"{found.heights.low_side.capitalize()} end", shim(show, found))]
         answers["level"] = [
@@ -52,17 +60,36 @@ def _strips(show, found):
 def _raised(found):
     box = found.box
     if box is None:
-        return {}
+        return {} if found.deepest is None else {"deepest": found.deepest}
     told = {"diagonal": box.diagonal}
-    if box.tallest is not None and not box.stands_up:
-        told["tallest"] = box.tallest
+    if not box.stands_up:
+        told |= box.tallest_answer()
     if box.boxes is not None and not box.stands_up:
         told["boxes"] = box.boxes
     return told
 
 
-def verdict_of(show, found):
+def verdict_of(given, show, found):
     """The sizes to cut, and whether the case can be stood up."""
     deep = f", {show.bare(found.depth)} deep" if found.depth is not None else ""
-    stands = "" if found.box is None or found.box.stands_up else "; won’t tip up in one piece"
-    return f"{show.bare(found.width)} wide, {show.bare(found.height)} high{deep}{stands}"
+    sizes = f"{show.bare(found.width)} wide, {show.bare(found.height)} high{deep}"
+    return sizes + _standing(given, show, found)
+
+
+def _standing(given, show, found):
+    if not found.stands_up:
+        return "; won’t tip up in one piece"
+    if no_gap_onto_base(given):
+        return "; no room to lift it onto its base"
+    if found.deepest is not None and not given.above:
+        return f"; tips up if it’s no more than {show.bare(found.deepest, 'stay under')} deep"
+    return ""
+
+
+def fixes_of(given, found):
+    """What makes room to tip it up and to lift it onto its base, with the field to change."""
+    gap = ("Larger gap above", "above")
+    if not found.stands_up:
+        return gap, ("Separate toe kick", "kick")
+    tight = no_gap_onto_base(given) or (found.deepest is not None and not given.above)
+    return (gap,) if tight else ()

@@ -3,8 +3,9 @@
 from fractions import Fraction
 
 from sawside.lengths.words import counted
+from sawside.reckoners.case.shared.space.baseboard import notch_cautions
 from sawside.reckoners.case.shared.space.found import bows
-from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING
+from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING, onto_base
 from sawside.wood.caution import Caution
 
 _FLOOR = (
@@ -24,18 +25,27 @@ _CROOKED = Caution(
 def cautions_of(given, show, found):
     """Those of this case first, then the usual ones."""
     return (
-        *_standing(show, found),
+        *_standing(given, show, found),
         *_walls(given, show, found),
-        *_base(given, show),
+        *notch_cautions(given, show, found),
         _CROOKED if found.walls.leans else _LEVEL,
         TIPPING,
         ANCHOR,
     )
 
 
-def _standing(show, found):
+def _standing(given, show, found):
     box = found.box
-    if box is None or box.stands_up:
+    if found.stands_up:
+        if given.kick:
+            yield from onto_base(given.above or Fraction(0))
+        return
+    if box is None:
+        yield (
+            "It won’t tip up in one piece, whatever its depth. On the way up it gets higher than "
+            "it ends up, and this case reaches the ceiling. Leave a gap above it, set it on a "
+            "separate base, or assemble it standing."
+        )
         return
     high = show.brief(box.diagonal, "reach")
     if box.tallest is None:
@@ -43,10 +53,15 @@ def _standing(show, found):
         return
     lower = show.bare(box.tallest, "stay under")
     many = f", or stack {counted(box.boxes, 'box', 'boxes')}" if box.boxes else ""
+    base = (
+        f"{lower} without its toe kick, make the toe kick higher"
+        if given.kick
+        else f"{lower}, set it on a separate base"
+    )
     yield (
         f"It won’t tip up in one piece. Raised off its back it needs {high} under a ceiling of "
-        f"{show.text(box.ceiling)}. Build the case itself no higher than {lower}, set it on a "
-        f"separate base{many}, or assemble it standing."
+        f"{show.text(box.ceiling)}. Build the case itself no higher than {base}{many}, or assemble "
+        "it standing."
     )
 
 
@@ -75,11 +90,3 @@ def _walls(given, show, found):
 def _usual(show):
     """A scribe as a shop leaves it, in the person's own units."""
     return "6 mm" if show.settings.display == "mm" else "1/4″"
-
-
-def _base(given, show):
-    if given.baseboard and given.at_baseboard == "notch":
-        yield (
-            f"Notch the case {show.text(given.baseboard)} deep around the baseboard. "
-            "Cut the notch a little higher than the baseboard is, or the back won’t reach the wall."
-        )

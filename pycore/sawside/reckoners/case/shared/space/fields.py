@@ -46,7 +46,8 @@ FIELDS = (
         row_label="Width",
         most_rows=12,
         least="1 in",
-        help="Low, middle and high, at the front and at the back, above any baseboard. Any order.",
+        help="Low, middle and high, front and back, above any baseboard. In a corner, measure from "
+        "the wall to where the case may end.",
         in_short="{} wide",
     ),
     length(
@@ -131,7 +132,11 @@ FIELDS = (
     choice(
         "at_baseboard",
         "At the baseboard",
-        {"notch": "Notch the case around it", "front": "Keep the case clear of it"},
+        {
+            "notch": "Notch the case around it",
+            "front": "Keep the case clear of it",
+            "cut": "Cut the baseboard away",
+        },
         in_short="{}",
     ),
     length(

@@ -7,6 +7,7 @@ its own side: where the floor is low, the ceiling is that much nearer the level 
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.errors import Refusal
 from sawside.reckoners.case.shared.space.walls import SIDES
 
 
@@ -25,6 +26,11 @@ class Heights:
     def clear(self):
         """From the high point to the lower end of the ceiling; may be less than 0."""
         return min(self.ceiling(side) for side in SIDES)
+
+    @property
+    def lowest(self):
+        """The least that a tape reads from floor to ceiling, where the case is tipped up."""
+        return min(self.measured.values())
 
     @property
     def low_side(self):
@@ -46,6 +52,18 @@ def heights_of(given):
         measured={"left": left, "right": right},
         drops={side: out if given.floor not in ("level", side) else Fraction(0) for side in SIDES},
     )
+
+
+def check_line(given, show, heights, height):
+    """Refuse a level line above a case `height` high (`Rounded`), where it's needed."""
+    if heights.low_side and given.line > height.mark:
+        raise Refusal(
+            "impossible",
+            f"A level line {show.text(given.line)} up is above the case, which is "
+            f"{show.text(height)} high.",
+            "Enter a lower level line.",
+            field="line",
+        )
 
 
 def depths_of(given):

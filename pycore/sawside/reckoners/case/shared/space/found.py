@@ -5,15 +5,21 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.errors import Refusal
-from sawside.reckoners.case.shared.space.floor_and_ceiling import Heights, depths_of, heights_of
+from sawside.reckoners.case.shared.space.floor_and_ceiling import (
+    Heights,
+    check_line,
+    depths_of,
+    heights_of,
+)
 from sawside.reckoners.case.shared.space.walls import Strip, Walls, strips_of, walls_of
-from sawside.reckoners.case.shared.standing_up import Box
+from sawside.reckoners.case.shared.standing_up import Box, deepest
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
     """`width`, `height` and `depth` (or None) are `Rounded`, so that they go in; `strips` and the
-    `box` that is raised (or None) are those of a case of these very marks."""
+    `box` that is raised (None without a depth), `raised` high, are those of a case of these very
+    marks."""
 
     walls: Walls
     heights: Heights
@@ -21,7 +27,18 @@ class Found:
     height: Any
     depth: Any
     strips: list[Strip]
+    raised: Fraction
     box: Box | None
+
+    @property
+    def deepest(self):
+        """Where no depth was given, the most with which it's tipped up, or None."""
+        return None if self.box else deepest(self.raised, self.heights.lowest)
+
+    @property
+    def stands_up(self):
+        """Whether it's tipped up in one piece, whatever its depth where none was given."""
+        return self.box.stands_up if self.box else self.deepest is not None
 
 
 def found_of(given, show):
@@ -30,6 +47,9 @@ def found_of(given, show):
     width = show.rounded(_width(given, show, walls), "go in")
     height = show.rounded(_height(given, show, heights), "go in")
     depth = _depth(given, show)
+    raised = _raised(given, show, height)
+    kick = given.kick or Fraction(0)
+    check_line(given, show, heights, height)
     return Found(
         walls=walls,
         heights=heights,
@@ -37,7 +57,8 @@ def found_of(given, show):
         height=height,
         depth=depth,
         strips=strips_of(walls, width.mark),
-        box=_box(given, show, height, depth, heights),
+        raised=raised,
+        box=Box(raised, depth.mark, heights.lowest, kick) if depth else None,
     )
 
 
@@ -74,7 +95,7 @@ def _height(given, show, heights):
     if height <= 0:
         raise Refusal(
             "impossible",
-            f"There’s no height left for a case under {show.text(min(heights.measured.values()))}.",
+            f"There’s no height left for a case under {show.text(heights.lowest)}.",
             "Enter a smaller gap above the case, or check the floor and the heights.",
             field="above" if given.above and heights.clear > 0 else "left_height",
         )
@@ -95,7 +116,8 @@ def _depth(given, show):
     return show.rounded(min(depths) - takes, "go in")
 
 
-def _box(given, show, height, depth, heights):
+def _raised(given, show, height):
+    """What is tipped up of a case: all of its height but a separate toe kick."""
     kick = given.kick or Fraction(0)
     if kick >= height.mark:
         raise Refusal(
@@ -104,6 +126,9 @@ def _box(given, show, height, depth, heights):
             "Enter a lower toe kick.",
             field="kick",
         )
-    if depth is None:
-        return None
-    return Box(height.mark - kick, depth.mark, min(heights.measured.values()))
+    return height.mark - kick
+
+
+def no_gap_onto_base(given):
+    """Whether it goes right up to the ceiling, so that it can't be lifted onto its base."""
+    return bool(given.kick) and not given.above

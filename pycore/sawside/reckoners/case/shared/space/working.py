@@ -1,9 +1,10 @@
 """The working of the largest case for a space, with its own numbers."""
 
+from sawside.reckoners.case.shared.space.baseboard import notch_lines
 from sawside.reckoners.case.shared.space.floor_and_ceiling import depths_of
-from sawside.reckoners.case.shared.space.found import bows
+from sawside.reckoners.case.shared.space.found import bows, scribes
 from sawside.reckoners.case.shared.space.walls import SIDES
-from sawside.reckoners.case.shared.standing_up import raised_line, tallest_line
+from sawside.reckoners.case.shared.standing_up import deepest_line, raised_line, tallest_line
 
 
 def working_of(given, show, found):
@@ -11,6 +12,7 @@ def working_of(given, show, found):
     return (
         *_width(given, show, found),
         *_strips(show, found),
+        *notch_lines(given, show, found),
         *_height(given, show, found),
         *_floor(given, show, found),
         *_depth(given, show, found),
@@ -20,8 +22,9 @@ def working_of(given, show, found):
 
 def _width(given, show, found):
     walls, number = found.walls, show.number
-    told = ", ".join(number(each) for each in given.widths)
-    yield f"Smallest of {told}: {number(walls.smallest)}"
+    if len(given.widths) > 1:
+        told = ", ".join(number(each) for each in given.widths)
+        yield f"Smallest of {told}: {number(walls.smallest)}"
     change = abs(walls.change)
     if walls.narrowest < walls.smallest:
         yield (
@@ -37,15 +40,32 @@ def _width(given, show, found):
     if takes:
         less = "".join(f" − {number(each)}" for each in takes)
         yield f"Clear at every height: {number(walls.at_floor)}{less} = {number(walls.clear)}"
-    if walls.uneven:
-        yield (
-            f"Widths vary more than the walls lean: {number(walls.largest)} − "
-            f"{number(walls.narrowest)} − {number(change)} = {number(walls.uneven)}"
-        )
-    if walls.leans:
-        bowed = bows(given, walls)
-        less = number(bowed) if bowed else f"{len(walls.leans)} × {number(given.scribe)}"
-        yield f"Case width: {number(walls.clear)} − {less}{show.equals(found.width)}"
+    bowed = bows(given, walls)
+    if walls.uneven and walls.leans:
+        yield _uneven(given, show, walls, bowed)
+    less = number(bowed) if bowed else _scribed(given, show, walls)
+    yield f"Case width: {number(walls.clear)} − {less}{show.equals(found.width)}"
+
+
+def _scribed(given, show, walls):
+    """What the strips take, as a product; 0 where there is no wall for one."""
+    return f"{len(walls.leans)} × {show.number(given.scribe)}" if walls.leans else "0"
+
+
+def _uneven(given, show, walls, bowed):
+    """By how much the readings differ, and what comes of it."""
+    number, change = show.number, abs(walls.change)
+    less, more = (f" − {number(change)}", " more than the walls lean") if change else ("", "")
+    differ = (
+        f"The readings differ by {number(walls.largest)} − {number(walls.narrowest)}{less} = "
+        f"{number(walls.uneven)}{more}."
+    )
+    if not bowed:
+        return f"{differ} The strips start that much wider"
+    return (
+        f"{differ} That’s more than the scribes’ {_scribed(given, show, walls)} = "
+        f"{number(scribes(given, walls))}. So {number(bowed)} is left free for bowed walls"
+    )
 
 
 def _strips(show, found):
@@ -126,13 +146,15 @@ def _depth(given, show, found):
 
 def _raised(given, show, found):
     box = found.box
-    if box is None:
-        return
     if given.kick:
         yield (
             f"Without its toe kick: {show.number(found.height.mark)} − {show.number(given.kick)} = "
-            f"{show.number(box.height)}"
+            f"{show.number(found.raised)}"
         )
+    if found.deepest is not None:
+        yield deepest_line(show, found.raised, found.heights.lowest)
+    if box is None:
+        return
     yield raised_line(show, box)
-    if box.tallest is not None and not box.stands_up:
+    if box.limited and not box.stands_up:
         yield tallest_line(show, box)

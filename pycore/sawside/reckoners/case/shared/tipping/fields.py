@@ -27,7 +27,7 @@ TIPPING_FIELDS = (
     length(
         "depth",
         "Case depth",
-        help="Front to back, where it meets the floor.",
+        help="Front to back, at the sides, with no recess taken off.",
         least="1 in",
         most="10 ft",
         in_short="{} deep",
