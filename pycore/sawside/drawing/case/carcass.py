@@ -110,12 +110,13 @@ def _section(sizes, start):
 
 
 def _back(sizes):
-    """From where to where the back goes up."""
+    """From where to where the back goes up, in the middle of its room."""
     _, low, floor, ceiling, top = _heights(sizes)
+    free = sizes.room / 2
     if sizes.back == "groove":
-        return floor - sizes.seat, ceiling + sizes.seat
+        return floor - sizes.seat + free, ceiling + sizes.seat - free
     stops = sizes.back == "rabbet" and sizes.top == "over"
-    return low, ceiling + sizes.seat if stops else top
+    return low + free, (ceiling + sizes.seat if stops else top) - free
 
 
 def _told(show, sizes, start, pixel):

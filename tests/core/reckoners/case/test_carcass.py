@@ -1,7 +1,5 @@
 """What parts a case is cut from: cases worked by hand, and what can't be built."""
 
-from fractions import Fraction
-
 import pytest
 from asking import ask, errors, exact, reckon
 
@@ -56,8 +54,9 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
     """36 × 30 × 12 of 3/4; joints 1/4, back 1/4 in rabbets 3/8 deep, kick 3 1/2 high, recess 3.
 
     Inside 34 1/2 wide, 30 − 3 1/2 − 1 1/2 = 25 high, 12 − 1/4 = 11 3/4 deep. Bottom, top and shelf
-    are 34 1/2 + 2 × 1/4 = 35 long. The back is 34 1/2 + 2 × 3/8 = 35 1/4 wide and goes from the
-    underside of the bottom to the top: 30 − 3 1/2 = 26 1/2.
+    are 34 1/2 + 2 × 1/4 = 35 long. The back goes from the underside of the bottom to the top, 30 −
+    3 1/2 = 26 1/2, and is 34 1/2 + 2 × 3/8 = 35 1/4 wide, each less 1/16 of room: 26 7/16 and
+    35 3/16.
     """
     said = reckon("carcass", **CABINET, fixed="1", kick="notched")
     assert sizes(said) == {
@@ -65,7 +64,7 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
         "top": (1, "35″", "11 3/4″", "3/4″"),
         "bottom": (1, "35″", "11 3/4″", "3/4″"),
         "fixed": (1, "35″", "11 3/4″", "3/4″"),
-        "back": (1, "26 1/2″", "35 1/4″", "1/4″"),
+        "back": (1, "26 7/16″", "35 3/16″", "1/4″"),
         "kick": (1, "34 1/2″", "3 1/2″", "3/4″"),
     }
     assert about(said, "side") == [
@@ -123,16 +122,33 @@ def test_a_case_with_two_dividers_by_hand():
 
 def test_a_back_in_a_groove_leaves_its_setback_behind_it():
     """12 deep, back 1/4, 1/2 behind it: 11 1/4 inside; 34 1/2 + 2 × 1/4 = 35 wide, 28 1/2 + 1/2 =
-    29 high; a shelf ends at its front, sides, top and bottom go on. Arithmetic."""
+    29 high, each less 1/16 of room; a shelf ends at its front, sides, top and bottom go on."""
     said = reckon("carcass", **CABINET, fixed="1", back="groove")
     told = sizes(said)
-    assert told["back"] == (1, "29″", "35″", "1/4″")
+    assert told["back"] == (1, "28 15/16″", "34 15/16″", "1/4″")
     assert told["fixed"][2] == "11 1/4″"
     assert {told[key][2] for key in ("side", "top", "bottom")} == {"12″"}
     groove = (
         "Groove 1/4″ wide, 1/4″ deep in the inside face, 1/2″ from the back edge, for the back."
     )
     assert groove in about(said, "side")
+
+
+def test_a_back_has_the_room_around_it_that_one_gives_it():
+    """In all, each way: 35 less 1/8 and less nothing. One that is on the back needs none."""
+    for room, size in {"1/8": ("28 7/8″", "34 7/8″"), "0": ("29″", "35″")}.items():
+        said = reckon("carcass", **CABINET, back="groove", back_room=room)
+        assert sizes(said)["back"] == (1, *size, "1/4″")
+    assert sizes(reckon("carcass", **CABINET, back="on"))["back"] == (1, "30″", "36″", "1/4″")
+
+
+@pytest.mark.parametrize(
+    ("back", "who"),
+    [("rabbet", "All but the back"), ("groove", "All but the back"), ("none", "Parts")],
+)
+def test_a_back_is_left_out_of_what_bottoms_out(back, who):
+    said = reckon("carcass", **CABINET, back=back)["cautions"]
+    assert any(each.startswith(f"{who} bottom out in their joints.") for each in said)
 
 
 def test_solid_edging_is_part_of_the_size_and_tape_is_not():
@@ -176,29 +192,32 @@ def test_a_size_may_be_known_inside_and_each_by_itself():
     assert mixed["by_key"]["outside_depth"]["text"] == "13 1/4″"
 
 
-def test_equal_bays_may_miss_the_marks_and_still_add_up():
-    """35 − 4 × 3/4 = 32, in 3 bays: 10 2/3, which no tape has. Arithmetic."""
+def test_equal_bays_that_miss_the_marks_are_what_the_dividers_leave_on_marks():
+    """35 − 4 × 3/4 = 32, in 3 bays: 10 2/3. Dividers at 10 2/3 and 22 1/12, marked 10 11/16 and
+    22 1/16; 22 1/16 − 10 11/16 − 3/4 = 10 5/8; 33 1/2 − 22 1/16 − 3/4 = 10 11/16. Arithmetic."""
     said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
-    bay = said["by_key"]["bay"]
-    assert 3 * exact(bay) + 4 * Fraction(3, 4) == 35
-    assert bay["direction"] != "exact"
-    assert "Across: 3/4 + 10 2/3 + 3/4 + 10 2/3 + 3/4 + 10 2/3 + 3/4 = 35" in [
-        line["text"] for line in said["working"]
-    ]
+    bays = [each["text"] for each in said["by_key"]["bays"]["items"]]
+    assert bays == ["10 11/16″", "10 5/8″", "10 11/16″"]
+    assert said["by_key"]["bay"]["text"] == "10 5/8″"
+    working = [line["text"] for line in said["working"]]
+    assert "Across: 3/4 + 10 11/16 + 3/4 + 10 5/8 + 3/4 + 10 11/16 + 3/4 = 35" in working
+    line = "Divider 2, left face from the left side: 2 × 10 2/3 + 1 × 3/4 = 22 1/12 → 22 1/16″"
+    assert line in working
 
 
 def test_a_metric_case_starts_with_metric_stock():
-    """900 × 720 × 350 of 18: inside 864; joints 6: 876; back 6 in 9: 882 × 720; 344 deep."""
+    """900 × 720 × 350 of 18: inside 864; joints 6: 876; back 6 in 9: 882 × 720, each
+    less 1 of room; 344 deep."""
     said = reckon("carcass", {"unit": "mm"}, width="900", height="720", depth="350", fixed="1")
     assert sizes(said) == {
         "side": (2, "720 mm", "350 mm", "18 mm"),
         "top": (1, "876 mm", "344 mm", "18 mm"),
         "bottom": (1, "876 mm", "344 mm", "18 mm"),
         "fixed": (1, "876 mm", "344 mm", "18 mm"),
-        "back": (1, "720 mm", "882 mm", "6 mm"),
+        "back": (1, "719 mm", "881 mm", "6 mm"),
     }
-    # Faces: 2 × 720 × 350 + 3 × 876 × 344 = 504,000 + 904,032 mm².
-    assert said["by_key"]["sheets"]["text"] == "18 mm thick: 1.41 m²; 6 mm thick: 0.64 m²"
+    # Faces: 2 × 720 × 350 + 3 × 876 × 344 = 504,000 + 904,032 mm²; 719 × 881 = 633,439.
+    assert said["by_key"]["sheets"]["text"] == "18 mm thick: 1.41 m²; 6 mm thick: 0.63 m²"
     assert said["by_key"]["weight"]["text"].endswith(" kg")
 
 
@@ -216,6 +235,7 @@ def test_a_metric_case_starts_with_metric_stock():
         ),
         ({"rabbet_depth": "3/4"}, "rabbet_depth", "goes through"),
         ({"back": "groove", "groove_depth": "1"}, "groove_depth", "goes through"),
+        ({"back_room": "3/8"}, "back_room", "could drop out of its rabbet"),
         ({"kick": "notched", "recess": "11 1/4"}, "recess", "no room for the toe kick"),
         ({"kick": "notched", "recess": "1/2", "band": "3/4"}, "recess", "cuts no notch"),
         ({"kick": "base", "end_recess": "17"}, "end_recess", "no room for the base"),
@@ -223,6 +243,7 @@ def test_a_metric_case_starts_with_metric_stock():
         ({"adjustable": "38"}, "adjustable", "shelves in a bay take up"),
         ({"dividers": "20", "width": "16"}, "dividers", "but the inside width is"),
         ({"dividers": "2", "bay_widths": ["10"]}, "bay_widths", "2 dividers make 3 bays"),
+        ({"dividers": "1", "bay_widths": ["10", "9"]}, "bay_widths", "1 divider makes 2 bays, but"),
         ({"bay_widths": ["10"]}, "bay_widths", "0 dividers make 1 bay,"),
         ({"dividers": "1", "bay_widths": ["34"]}, "bay_widths", "take up 34 3/4″"),
         ({"fixed": "1", "setback": "11 3/4"}, "setback", "inside depth is 11 3/4″"),
@@ -234,6 +255,12 @@ def test_what_cant_be_built_is_refused_by_the_field_to_change(values, field, wor
     said = errors(ask("carcass", **CABINET | values))
     assert words in said[field]["message"]
     assert said[field]["remedy"].endswith(".")
+
+
+def test_a_bay_width_without_a_divider_is_told_how_many_dividers_to_enter():
+    said = errors(ask("carcass", **CABINET, bay_widths=["10"]))["bay_widths"]
+    assert said["message"].startswith("0 dividers make 1 bay, but there is 1 bay width")
+    assert said["remedy"] == "Enter 1 divider for 2 bays."
 
 
 def test_a_deep_joint_and_a_thin_strip_of_wood_are_warned_of():

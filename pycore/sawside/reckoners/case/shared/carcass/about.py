@@ -55,7 +55,7 @@ def _where(panel, cut, show):
     elif cut.along[1] == panel.length:
         where = f"across the {last} end"
     else:
-        where = f"{edge} edge {show.brief(cut.along[0])} from the {first} end"
+        where = f"{edge} edge {measured_text(cut.along[0], show)} from the {first} end"
     stop = cut.across[0]
     return f"{where}, stopped {show.brief(stop)} from the front edge" if stop else where
 

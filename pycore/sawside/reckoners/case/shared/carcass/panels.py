@@ -80,19 +80,22 @@ def _dividers(sizes):
             thickness=sizes.thickness,
             count=sizes.dividers,
             upright=True,
+            must="go in",
             bands=_banded(sizes, sizes.inside_height),
             cuts=tuple(divider_cuts(sizes)),
         )
 
 
 def _bays_alike(sizes):
-    """(clear width, how its bays are called, the number of the first one, how many) of each."""
-    widths = {}
-    for number, bay in enumerate(sizes.bays, 1):
-        widths.setdefault(bay, []).append(number)
-    for bay, numbers in widths.items():
+    """(the clear width that shelves are cut for, how its bays are called, the number of the first
+    one, how many) of each."""
+    widths, given = {}, zip(sizes.shared.cut_for, sizes.bays, strict=True)
+    for number, (narrow, bay) in enumerate(given, 1):
+        key = narrow if sizes.shared.even is not None else (narrow, bay)
+        widths.setdefault(key, (narrow, []))[1].append(number)
+    for narrow, numbers in widths.values():
         named = f"bay{'s' if len(numbers) > 1 else ''} {', '.join(map(str, numbers))}"
-        yield bay, "" if len(widths) == 1 else f", {named}", numbers[0], len(numbers)
+        yield narrow, "" if len(widths) == 1 else f", {named}", numbers[0], len(numbers)
 
 
 def _fixed(sizes):
@@ -105,6 +108,7 @@ def _fixed(sizes):
             width=sizes.inside_depth - sizes.shelf_front,
             thickness=sizes.shelf_thickness,
             count=many * sizes.fixed,
+            must="go in",
             bands=0 if sizes.shelf_band is None else length if sizes.band_goes_in else bay,
         )
 
@@ -125,7 +129,8 @@ def _adjustable(sizes):
 
 
 def _back(sizes):
-    """Upright, from the underside of the bottom up, or from groove to groove."""
+    """Upright, from the underside of the bottom up, or from groove to groove; with the room
+    around it."""
     clear = sizes.inside_height
     high, wide = {
         "none": (0, 0),
@@ -140,8 +145,8 @@ def _back(sizes):
         yield Panel(
             key="back",
             name="Back",
-            length=high,
-            width=wide,
+            length=high - sizes.room,
+            width=wide - sizes.room,
             thickness=sizes.back_thickness,
             upright=True,
             must=None if sizes.back == "on" else "go in",
@@ -151,7 +156,7 @@ def _back(sizes):
 def _kick(sizes):
     high, thick = sizes.kick_height, sizes.thickness
     if sizes.kick == "notched":
-        yield Panel("kick", "Toe kick", sizes.inside_width, high, thick)
+        yield Panel("kick", "Toe kick", sizes.inside_width, high, thick, must="go in")
     if sizes.kick == "base":
         wide = sizes.width - 2 * sizes.end_recess
         center = wide > _CENTER_FROM

@@ -1,5 +1,7 @@
 """The working of a case: from its outside to its inside and to every length, with its numbers."""
 
+from dataclasses import replace
+
 from sawside.reckoners.case.shared.carcass.amounts import amounts_working
 
 
@@ -46,14 +48,38 @@ def _sizes(sizes, show):
 
 
 def _bays(sizes, show):
-    many, bays = sizes.dividers, sizes.bays
-    if many:
-        taken = f"{show.number(sizes.inside_width)} − {many} × {show.number(sizes.thickness)}"
-        if len(set(bays)) == 1:
-            yield f"Bay: ({taken}) ÷ {many + 1}{show.equals(bays[0])}"
-        else:
-            listed = " − ".join(show.number(bay) for bay in bays[:-1])
-            yield f"Last bay: {taken} − {listed}{show.equals(bays[-1])}"
+    many, bays, even = sizes.dividers, sizes.bays, sizes.shared.even
+    if not many:
+        return
+    thick = show.number(sizes.thickness)
+    taken = f"{show.number(sizes.inside_width)} − {many} × {thick}"
+    if even is None:
+        listed = " − ".join(show.number(bay) for bay in bays[:-1])
+        yield f"Last bay: {taken} − {listed}{show.equals(bays[-1])}"
+    elif len(set(bays)) == 1:
+        yield f"Bay: ({taken}) ÷ {many + 1}{show.equals(even)}"
+    else:
+        yield f"Bay before marking: ({taken}) ÷ {many + 1} = {show.number(even)}"
+        yield from _marked(sizes, show)
+
+
+def _marked(sizes, show):
+    """Where each divider is put on a mark, and what that leaves of the bays."""
+    thick, even, end = sizes.thickness, sizes.shared.even, None
+    for number, start in enumerate(sizes.bay_starts[1:], 1):
+        exact = number * even + (number - 1) * thick
+        before = f" + {number - 1} × {show.number(thick)}" if number > 1 else ""
+        mark = replace(show.rounded(exact), mark=start - thick)
+        yield (
+            f"Divider {number}, left face from the left side: {number} × {show.number(even)}"
+            f"{before}{show.equals(mark)}"
+        )
+        if end is not None:
+            yield from _line(
+                f"Bay {number}", show, start - thick - end, start - thick, ("−", 1, end)
+            )
+        end = start
+    yield from _line("Last bay", show, sizes.bays[-1], sizes.inside_width, ("−", 1, end))
 
 
 def _uprights(sizes, show):
@@ -68,7 +94,7 @@ def _uprights(sizes, show):
         ("+", 1, sizes.joint if over else 0),
     )
     if sizes.dividers:
-        length = sizes.inside_height + 2 * sizes.joint
+        length = show.rounded(sizes.inside_height + 2 * sizes.joint, "go in")
         joint = ("+", 2, sizes.joint)
         yield from _line("Divider", show, length, sizes.inside_height, joint)
 
@@ -79,14 +105,15 @@ def _levels(sizes, panels, show):
     yield from _line(names, show, clear + 2 * joint, clear, ("+", 2, joint))
     for panel in panels:
         if panel.key.startswith("fixed"):
-            bay = panel.length - 2 * joint
-            yield from _line(panel.name, show, panel.length, bay, ("+", 2, joint))
+            bay, length = panel.length - 2 * joint, show.rounded(panel.length, panel.must)
+            yield from _line(panel.name, show, length, bay, ("+", 2, joint))
         if panel.key.startswith("adjustable"):
             bay, length = panel.length + 2 * sizes.gap, show.rounded(panel.length, panel.must)
             yield from _line(panel.name, show, length, bay, ("−", 2, sizes.gap))
         if panel.key == "back" and sizes.seat:
             wide, seat = show.rounded(panel.width, panel.must), ("+", 2, sizes.seat)
-            yield from _line("Back width", show, wide, clear, seat)
+            room = ("−", 1, sizes.room)
+            yield from _line("Back width", show, wide, clear, seat, room)
             yield from _back_height(sizes, show, show.rounded(panel.length, panel.must))
 
 
@@ -96,7 +123,7 @@ def _back_height(sizes, show, high):
         ("rabbet", True): (("+", 1, thick), ("+", 1, seat)),
         ("rabbet", False): (("+", 2, thick),),
     }.get((sizes.back, over), (("+", 2, seat),))
-    return _line("Back height", show, high, sizes.inside_height, *terms)
+    return _line("Back height", show, high, sizes.inside_height, *terms, ("−", 1, sizes.room))
 
 
 def _depths(sizes, show):
