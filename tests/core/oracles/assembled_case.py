@@ -1,8 +1,9 @@
 """A case put together from its parts and the joints cut in them, as boxes in exact inches.
 
 It knows what a carpenter knows who was given the list: which part goes where, that it bottoms out
-in its joint but for the back, which stands in the middle of its room, and what was asked for. It shares no formula with the question. Space is divided at
-every face into cells; each cell must hold as many parts as it should: one in wood, none in a bay.
+in its joint but for the back, which stands in the middle of its room, and what was asked for. It
+shares no formula with the question. Space is divided at every face into cells; each cell must hold
+as many parts as it should: one in wood, none in a bay.
 
 x goes from the left outside, y from the finished front to the back, z up from the floor.
 """

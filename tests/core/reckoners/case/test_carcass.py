@@ -46,6 +46,9 @@ def test_a_butted_case_by_hand():
     assert told["weight"] == "29 lb (13.1 kg)"
     assert about(said, "side") == [
         "Grain runs up, along the length.",
+        "Bottom: flush with the bottom end.",
+        "Top: flush with the top end.",
+        "Fixed shelf: at the height you lay out in Shelf spacing.",
         "Left and right are mirror images.",
     ]
 
@@ -140,6 +143,62 @@ def test_a_back_has_the_room_around_it_that_one_gives_it():
         said = reckon("carcass", **CABINET, back="groove", back_room=room)
         assert sizes(said)["back"] == (1, *size, "1/4″")
     assert sizes(reckon("carcass", **CABINET, back="on"))["back"] == (1, "30″", "36″", "1/4″")
+
+
+def test_butted_parts_are_told_where_they_go():
+    """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
+    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
+    case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
+    said = reckon("carcass", **case, top="over")
+    assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
+    assert "Top: on the top end." in about(said, "side")
+    for key in ("side", "divider"):
+        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
+        assert shelves in about(said, key)
+    assert [line for line in about(said, "bottom") if "ivider" in line] == [
+        "Divider 1: its left face 11″ from the left end.",
+        "Divider 2: its left face 22 3/4″ from the left end.",
+    ]
+    assert "Sides: under its ends, flush with them." in about(said, "top")
+    assert "Divider 2: its left face 23 1/2″ from the left end." in about(said, "top")
+
+
+def test_a_toe_kick_is_told_where_it_goes():
+    assert about(reckon("carcass", **CABINET, kick="notched"), "kick") == [
+        "Grain runs along the length.",
+        "Between the sides, its face at the back of the notch, 3″ from the front of the case.",
+        "Cut it a hair under its height if the floor is crowned.",
+    ]
+
+
+def test_a_side_and_a_divider_send_to_their_pin_holes():
+    said = reckon("carcass", **CABINET, adjustable="2", dividers="1")
+    for key, where in (("side", "the inside face"), ("divider", "both faces")):
+        line = f"Holes for shelf pins in {where}: lay them out in Shelf pin holes."
+        assert line in about(said, key)
+    assert not any("pins" in line for line in about(reckon("carcass", **CABINET), "side"))
+
+
+def test_solid_strips_are_fitted_where_their_parts_show():
+    """Strips of 1/4 between the sides: 36 − 1 1/2 = 34 1/2, not the 35 of the parts with their
+    joints; between bottom and top 28 1/2; on the sides 30. All: 2 × 30 + 3 × 34 1/2 = 163 1/2; and
+    a tenth: 179.85, up to 179 7/8. A shelf set back takes its strip into its dadoes with it."""
+    said = reckon("carcass", **CABINET, fixed="1", band="1/4")
+    for key in ("top", "bottom", "fixed"):
+        line = "Fit its strip between the sides once the case is together: 34 1/2″ long."
+        assert line in about(said, key)
+    assert said["by_key"]["edging"]["text"] == "179 7/8″"
+    assert not any("strip" in line for line in about(said, "side"))
+    kicked = reckon("carcass", **CABINET, dividers="1", fixed="1", band="1/4", kick="notched")
+    assert "Its strip is 26 1/2″ long, from the top end down." in about(kicked, "side")
+    line = "Fit its strip between bottom and top once the case is together: 25″ long."
+    assert line in about(kicked, "divider")
+    line = "Fit its strip into its bay once the case is together: 16 7/8″ long."
+    assert line in about(kicked, "fixed")
+    inset = reckon("carcass", **CABINET, fixed="1", band="1/4", setback="1")
+    assert not any("Fit its" in line for line in about(inset, "fixed"))
+    tape = reckon("carcass", **CABINET, fixed="1")
+    assert not any("strip" in line for line in about(tape, "top"))
 
 
 @pytest.mark.parametrize(

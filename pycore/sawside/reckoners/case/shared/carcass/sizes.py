@@ -17,9 +17,9 @@ class Sizes:
     """A case as it was asked for; what it doesn't have is 0.
 
     `joint` is how far each part goes into the next one, `seat` how far the back goes into rabbet
-    or groove and `room` how much smaller it is than that each way, `behind` what is left behind the back, `case_band` and `shelf_band` the solid edging
-    on the front of case and shelves, None without any. `known` says of each dimension whether its
-    "outside" was given.
+    or groove and `room` how much smaller it is than that each way, `behind` what is left behind the
+    back, `case_band` and `shelf_band` the solid edging on the front of case and shelves, None
+    without any. `known` says of each dimension whether its "outside" was given.
     """
 
     width: Fraction
