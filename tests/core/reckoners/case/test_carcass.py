@@ -260,8 +260,28 @@ def test_equal_bays_that_miss_the_marks_are_what_the_dividers_leave_on_marks():
     assert said["by_key"]["bay"]["text"] == "10 5/8″"
     working = [line["text"] for line in said["working"]]
     assert "Across: 3/4 + 10 11/16 + 3/4 + 10 5/8 + 3/4 + 10 11/16 + 3/4 = 35" in working
-    line = "Divider 2, left face from the left side: 2 × 10 2/3 + 1 × 3/4 = 22 1/12 → 22 1/16″"
-    assert line in working
+    assert "Divider 2, from the left side: 2 × 10 2/3 + 3/4 = 22 1/12 → 22 1/16″" in working
+    assert "Bay 2: 22 1/16 − 10 11/16 − 3/4 = 10 5/8" in working
+    assert "Last bay: 33 1/2 − 22 1/16 − 3/4 = 10 11/16" in working
+
+
+def test_a_shelf_for_bays_that_differ_says_that_it_is_cut_for_the_narrowest():
+    line = "Cut for the narrowest of its bays: all are alike."
+    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2", fixed="1", adjustable="1")
+    assert line in about(said, "fixed")
+    assert line in about(said, "adjustable")
+    even = reckon("carcass", **CABINET, dividers="2", fixed="1")
+    assert line not in about(even, "fixed")
+
+
+def test_metric_bays_lie_on_millimeters():
+    """905 of 18: 869 − 36 = 833, in 3: 277 2/3. Dividers at 277 2/3 and 573 1/3, marked 278 and
+    573: bays of 278, 573 − 278 − 18 = 277 and 869 − 573 − 18 = 278; shelves 277 + 2 × 6 = 289."""
+    case = {"width": "905", "height": "720", "depth": "350", "dividers": "2", "fixed": "1"}
+    said = reckon("carcass", {"unit": "mm"}, **case)
+    bays = [each["text"] for each in said["by_key"]["bays"]["items"]]
+    assert bays == ["278 mm", "277 mm", "278 mm"]
+    assert sizes(said)["fixed"][:2] == (3, "289 mm")
 
 
 def test_a_metric_case_starts_with_metric_stock():

@@ -64,22 +64,26 @@ def _bays(sizes, show):
 
 
 def _marked(sizes, show):
-    """Where each divider is put on a mark, and what that leaves of the bays."""
-    thick, even, end = sizes.thickness, sizes.shared.even, None
+    """Where the left face of each divider is put on a mark, and what that leaves of the bays."""
+    thick, even, before = sizes.thickness, sizes.shared.even, None
     for number, start in enumerate(sizes.bay_starts[1:], 1):
-        exact = number * even + (number - 1) * thick
-        before = f" + {number - 1} × {show.number(thick)}" if number > 1 else ""
-        mark = replace(show.rounded(exact), mark=start - thick)
-        yield (
-            f"Divider {number}, left face from the left side: {number} × {show.number(even)}"
-            f"{before}{show.equals(mark)}"
-        )
-        if end is not None:
-            yield from _line(
-                f"Bay {number}", show, start - thick - end, start - thick, ("−", 1, end)
-            )
-        end = start
-    yield from _line("Last bay", show, sizes.bays[-1], sizes.inside_width, ("−", 1, end))
+        place, past = start - thick, number - 1
+        exact = number * even + past * thick
+        told = f"{number} × {show.number(even)}"
+        if past:
+            told += f" + {f'{past} × ' if past > 1 else ''}{show.number(thick)}"
+        mark = replace(show.rounded(exact), mark=place)
+        yield f"Divider {number}, from the left side: {told}{show.equals(mark)}"
+        if before is not None:
+            yield from _left_of(f"Bay {number}", sizes, show, place, before)
+        before = place
+    yield from _left_of("Last bay", sizes, show, sizes.inside_width, before)
+
+
+def _left_of(name, sizes, show, end, before):
+    """A bay from the divider whose left face is at `before` to `end`."""
+    bay = end - before - sizes.thickness
+    return _line(name, show, bay, end, ("−", 1, before), ("−", 1, sizes.thickness))
 
 
 def _uprights(sizes, show):
