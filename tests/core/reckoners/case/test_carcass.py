@@ -387,6 +387,14 @@ def test_the_drawing_is_in_scale_and_names_its_parts():
     assert {"top", "bottom", "shelf", "back", "toe kick", "section"} <= texts
 
 
+def test_bays_a_mark_apart_are_drawn_with_the_first_one():
+    """Three numbers of this length have no room side by side."""
+    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
+    drawn = {each.get("text") for each in said["drawing"]["shapes"]}
+    assert "first bay 10 11/16″" in drawn
+    assert "10 5/8″" not in drawn
+
+
 def test_a_side_is_drawn_with_its_notch_and_joints():
     said = reckon("carcass", **CABINET, kick="notched")
     side = next(part for part in said["parts"] if part["key"] == "side")["drawing"]
