@@ -1,8 +1,9 @@
 """A case put together from its parts and the joints cut in them, as boxes in exact inches.
 
 It knows what a carpenter knows who was given the list: which part goes where, that it bottoms out
-in its joint, and what was asked for. It shares no formula with the question. Space is divided at
-every face into cells; each cell must hold as many parts as it should: one in wood, none in a bay.
+in its joint but for the back, which stands in the middle of its room, and what was asked for. It
+shares no formula with the question. Space is divided at every face into cells; each cell must hold
+as many parts as it should: one in wood, none in a bay.
 
 x goes from the left outside, y from the finished front to the back, z up from the floor.
 """
@@ -211,7 +212,7 @@ def _dividers(made, asked, panels, bays, floor):
         made.add(f"divider {number + 1}", box, cuts)
 
 
-def _of_bay(panels, kind, bay):
+def shelf_of_bay(panels, kind, bay):
     """The shelf of a bay: its own list may say of which bays it is."""
     for key, panel in panels.items():
         named = panel.name.partition("bay")[2].lstrip("s ").split(", ")
@@ -228,7 +229,7 @@ def _shelves(made, asked, panels, bays, floor):
             ("fixed", asked.shelves[bay][: asked.fixed]),
             ("adjustable", asked.shelves[bay][asked.fixed :]),
         ):
-            panel = _of_bay(panels, kind, bay)
+            panel = shelf_of_bay(panels, kind, bay)
             owner = panels["side"] if bay == 0 else panels.get("divider")
             for low in lows:
                 into = -asked.gap if kind == "adjustable" else deep_for(owner, "a fixed shelf")
@@ -252,8 +253,9 @@ def _back(made, asked, panels, low):
     t, deep = asked.thickness, deep_for(side, "the back")
     cut = cut_for(side, "the back")
     front = asked.case_band + (cut.across[0] if cut else side.width)
-    left = 0 if asked.back == "on" else t - deep
-    foot = low + t - deep if asked.back == "groove" else low
+    free = asked.room / 2
+    left = 0 if asked.back == "on" else t - deep + free
+    foot = (low + t - deep if asked.back == "groove" else low) + free
     made.add(
         "back",
         (left, left + panel.width, front, front + panel.thickness, foot, foot + panel.length),

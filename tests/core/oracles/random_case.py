@@ -16,7 +16,10 @@ from tests.core.oracles.assembled_case import (
     cut_for,
     deep_for,
     panels_cut,
+    shelf_of_bay,
 )
+
+A_MARK = Fraction(1, 16)
 
 
 def length(random, least, most):
@@ -40,6 +43,7 @@ def random_case(random):
         back=back,
         back_thickness=length(random, 0.125, 0.75) if back != "none" else Fraction(0),
         seat=random.randint(2, 24) * t / 32,
+        room=Fraction(0),
         behind=length(random, 0.25, 2) if back == "groove" else Fraction(0),
         kick=kick,
         kick_height=length(random, 1, 5) if kick != "none" else Fraction(0),
@@ -58,6 +62,8 @@ def random_case(random):
         inside_height=length(random, 14, 80),
         inside_depth=length(random, 8, 24),
     )
+    if back in ("rabbet", "groove"):
+        asked.room = random.randint(0, 3) * asked.seat / 4
     _bays(random, asked)
     asked.shelves = [_places(random, asked) for _ in asked.bays]
     asked.width = asked.inside_width + 2 * t
@@ -72,6 +78,38 @@ def _bays(random, asked):
     asked.listed = bool(asked.dividers) and random.random() < 0.5
     shares = [random.randint(2, 6) for _ in range(many)] if asked.listed else [1] * many
     asked.bays = [clear * share / sum(shares) for share in shares]
+    t, joint = asked.thickness, asked.joint_depth if asked.joint == "dado" else 0
+    if not asked.listed:
+        asked.bays = _laid_out(asked, [on_a_mark(face) for face in _faces(asked)])
+    asked.there = asked.bays
+    if asked.dividers:
+        faces = [on_a_mark(joint + face, 64) - joint for face in _faces(asked)]
+        asked.there = _laid_out(asked, faces)
+        right = on_a_mark(asked.inside_width + 2 * joint) - 2 * joint
+        asked.there[-1] = right - t - faces[-1]
+
+
+def on_a_mark(place, division=16):
+    """A place in inches as a tape in sixteenths has it: on a sixty-fourth, or else the nearest
+    mark."""
+    return place if (place * 64).denominator == 1 else Fraction(round(place * division), division)
+
+
+def _faces(asked):
+    """The left face of each divider, from the inside of the left side."""
+    return [
+        sum(asked.bays[:number]) + (number - 1) * asked.thickness
+        for number in range(1, asked.dividers + 1)
+    ]
+
+
+def _laid_out(asked, faces):
+    """The clear bays between the sides and dividers whose left faces are there."""
+    left, bays = Fraction(0), []
+    for face in faces[: asked.dividers]:
+        bays.append(face - left)
+        left = face + asked.thickness
+    return [*bays, asked.inside_width - left]
 
 
 def _places(random, asked):
@@ -102,6 +140,7 @@ def values_of(asked):
         told["back_thickness"] = f"{asked.back_thickness} in"
     if asked.back in ("rabbet", "groove"):
         told[f"{asked.back}_depth"] = f"{asked.seat} in"
+        told["back_room"] = f"{asked.room} in"
     if asked.back == "groove":
         told["behind"] = f"{asked.behind} in"
     for each in ("kick_height", "recess", "end_recess") if asked.kick != "none" else ():
@@ -130,12 +169,13 @@ def _told(asked, said):
             wanted = getattr(asked, each if place == "outside" else f"inside_{each}")
             if Fraction(told[f"{place}_{each}"]["exact"]) != wanted:
                 yield f"{place} {each} is not {wanted}"
+    bays = asked.bays
     if "bays" in told:
         bays = [Fraction(each["exact"]) for each in told["bays"]["items"]]
-    else:
-        bays = [Fraction(told["bay"]["exact"])] * len(asked.bays) if "bay" in told else asked.bays
     if bays != asked.bays:
         yield f"bays are {bays}"
+    if "bay" in told and Fraction(told["bay"]["exact"]) != min(asked.bays):
+        yield f"the bay is not {min(asked.bays)}"
 
 
 def check_built(asked, panels):
@@ -147,7 +187,7 @@ def check_built(asked, panels):
         yield "it is not as high"
     wood = list(_wood(asked, bays, floor, ceiling))
     clear = [(*bay, 0, asked.inside_depth, floor, ceiling) for bay in bays]
-    loose = list(_loose(asked))
+    loose = [*_loose(asked), *_short(asked, panels, bays, floor)]
     notch = (0, asked.width, 0, asked.recess, 0, asked.low)
     faults, planes, cells = made.filled([*wood, *clear, *loose, notch])
     yield from faults
@@ -177,17 +217,44 @@ def _ends(asked, panels, made, bays, ceiling):
         if name.startswith(("fixed", "adjustable")):
             bay = int(name.rpartition(" ")[2]) - 1
             into = deep_for(owners[bay], "a fixed shelf")
-            end = bays[bay][1] + (into if name.startswith("fixed") else -asked.gap)
+            kind = name.partition(" ")[0]
+            narrow = _narrowest(asked, panels, kind, bay)
+            end = bays[bay][0] + narrow + (into if kind == "fixed" else -asked.gap)
+            if asked.there[bay] - narrow > A_MARK:
+                yield f"{name} is {asked.there[bay] - narrow} short"
             if (box[1], box[3]) != (end, asked.inside_depth):
                 yield f"{name} ends at {box[1]}, {box[3]}"
         if name == "back":
-            wide = asked.width - asked.thickness + deep_for(side, "the back")
-            high = ceiling + deep_for(top, "the back")
-            end = (asked.width if asked.back == "on" else wide, box[3], asked.height)
+            free = asked.room / 2
+            wide = asked.width - asked.thickness + deep_for(side, "the back") - free
+            high = ceiling + deep_for(top, "the back") - free
+            end = (asked.width if asked.back == "on" else wide, box[3], asked.height - free)
             if cut_for(top, "the back"):
                 end = (wide, box[3], high)
             if box[1::2] != end:
                 yield f"the back ends at {box[1]}, {box[5]}"
+
+
+def _short(asked, panels, bays, floor):
+    """Where a fixed shelf that is cut for a narrower bay leaves the end of its right dado empty."""
+    owners = [panels.get("divider")] * asked.dividers + [panels["side"]]
+    for bay, (left, right) in enumerate(bays):
+        for low in asked.shelves[bay][: asked.fixed]:
+            end = right + deep_for(owners[bay], "a fixed shelf")
+            short = right - left - _narrowest(asked, panels, "fixed", bay)
+            z = (floor + low, floor + low + asked.shelf_thickness)
+            if short:
+                yield (end - short, end, 0, asked.inside_depth, *z)
+
+
+def _narrowest(asked, panels, kind, bay):
+    """The narrowest of the bays that a shelf is for, asked for and as the case is marked."""
+    own = shelf_of_bay(panels, kind, bay)
+    return min(
+        min(asked.bays[each], asked.there[each])
+        for each in range(len(asked.bays))
+        if shelf_of_bay(panels, kind, each) is own
+    )
 
 
 def _wood(asked, bays, floor, ceiling):
@@ -225,5 +292,12 @@ def _loose(asked):
     inner = (t - into, wide - t + into)
     for x in ((inner[0], t), (wide - t, inner[1])):
         yield (*x, *behind, 0, high)
-    for z in ((asked.low + t - into, asked.low + t), (high - t, high - t + into)):
-        yield (*inner, *behind, *z)
+    free = asked.room / 2
+    for z in (
+        (asked.low + t - into, asked.low + t),
+        (high - t, high - t + into),
+        (asked.low, asked.low + free),
+        (high - free, high),
+    ):
+        if z[0] < z[1]:
+            yield (*inner, *behind, *z)

@@ -60,13 +60,13 @@ def test_a_corrected_reading_of_the_space_reaches_the_last_piece():
 
 
 def test_its_parts_add_up_to_the_case_across_every_section():
-    """In rationals: what goes into a joint is 1/4 deep, a shelf stays 1/16 free at each end."""
+    """In rationals: what goes into a joint is 1/4 deep, a shelf stays 1/16 free at each end, a
+    back that goes 3/8 into two rabbets has 1/16 of room."""
     size, ply, joint = sizes(SAMPLE), Fraction(23, 32), Fraction(1, 4)
     across = {name.split(": ")[1]: length for name, (length, _) in size.items()}
     wide = across["Bottom"] - 2 * joint + 2 * ply
-    assert (
-        wide == across["Toe kick"] + 2 * ply == size["Carcass: Back"][1] - Fraction(3, 4) + 2 * ply
-    )
+    back, room = Fraction(3, 4) - Fraction(1, 16), Fraction(1, 16)
+    assert wide == across["Toe kick"] + 2 * ply == size["Carcass: Back"][1] - back + 2 * ply
     bay = across["Fixed shelf"] - 2 * joint
     assert 2 * bay + 3 * ply == wide
     assert across["Adjustable shelf"] + 2 * Fraction(1, 16) == bay
@@ -74,4 +74,4 @@ def test_its_parts_add_up_to_the_case_across_every_section():
     assert stiles + rail == wide + 2 * Fraction(1, 4)
     high = across["Side"]
     assert across["Divider"] - 2 * joint + 2 * ply + Fraction(7, 2) == high
-    assert across["Back"] + Fraction(7, 2) == across["Stile"] + Fraction(7, 2) == high
+    assert across["Back"] + room + Fraction(7, 2) == across["Stile"] + Fraction(7, 2) == high

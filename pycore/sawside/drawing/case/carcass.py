@@ -110,16 +110,18 @@ def _section(sizes, start):
 
 
 def _back(sizes):
-    """From where to where the back goes up."""
+    """From where to where the back goes up, in the middle of its room."""
     _, low, floor, ceiling, top = _heights(sizes)
+    free = sizes.room / 2
     if sizes.back == "groove":
-        return floor - sizes.seat, ceiling + sizes.seat
+        return floor - sizes.seat + free, ceiling + sizes.seat - free
     stops = sizes.back == "rabbet" and sizes.top == "over"
-    return low, ceiling + sizes.seat if stops else top
+    return low + free, (ceiling + sizes.seat if stops else top) - free
 
 
 def _told(show, sizes, start, pixel):
-    """The outside, and below it the width of a bay, or of each where they differ."""
+    """The outside, and below it the width of a bay, or of each where they differ; that of the first
+    one of more than two that are equal but for a mark."""
     wide, top, deep = sizes.width, sizes.height, sizes.depth
     for each, ends in (
         ("width", ((0, -top), (wide, -top), 18 * pixel)),
@@ -129,8 +131,10 @@ def _told(show, sizes, start, pixel):
         role = "given" if sizes.known[each] else "answer"
         yield dimension(*ends, show.brief(getattr(sizes, each)), role, each)
     bays = list(zip(sizes.bay_starts, sizes.bays, strict=True))
-    shown = bays[:1] if len(set(sizes.bays)) == 1 else bays
-    name = "bay" if sizes.dividers else "inside"
+    alike = len(set(sizes.bays)) == 1
+    one = alike or (sizes.shared.even is not None and len(bays) > 2)
+    shown = bays[:1] if one else bays
+    name = ("bay" if sizes.dividers else "inside") if alike else "first bay"
     for left, bay in shown if len(shown) <= _MOST_BAYS else ():
         left += sizes.thickness
         text = f"{name} {show.brief(bay)}" if len(shown) == 1 else show.brief(bay)

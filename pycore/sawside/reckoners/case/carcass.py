@@ -42,7 +42,8 @@ def _answers(sizes, panels, show):
         if alike:
             answers[key] = [(panel.name, show.rounded(panel.length, panel.must)) for panel in alike]
     if "divider" in by_key:
-        answers["divider_length"] = by_key["divider"].length
+        divider = by_key["divider"]
+        answers["divider_length"] = show.rounded(divider.length, divider.must)
     if "back" in by_key:
         back = by_key["back"]
         answers["back_height"] = show.rounded(back.length, back.must)
@@ -50,10 +51,11 @@ def _answers(sizes, panels, show):
     for each in ("width", "height", "depth"):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
-    if len(set(sizes.bays)) > 1:
+    several = len(set(sizes.bays)) > 1
+    if sizes.dividers and (sizes.shared.even is not None or not several):
+        answers["bay"] = min(sizes.bays)
+    if several:
         answers["bays"] = numbered("Bay", sizes.bays)
-    elif sizes.dividers:
-        answers["bay"] = sizes.bays[0]
     return answers
 
 
@@ -105,8 +107,8 @@ RECKONER = Reckoner(
         Answer("side_length", "Side length", must="agree"),
         Answer("top_length", "Top length", must="agree"),
         Answer("bottom_length", "Bottom length", must="agree"),
-        Answer("divider_length", "Divider length", must="agree"),
-        Answer("fixed", "Fixed shelf length", "lengths", must="agree"),
+        Answer("divider_length", "Divider length", must="go in"),
+        Answer("fixed", "Fixed shelf length", "lengths", must="go in"),
         Answer("adjustable", "Adjustable shelf length", "lengths", must="go in"),
         Answer("back_height", "Back height", must="case"),
         Answer("back_width", "Back width", must="case"),

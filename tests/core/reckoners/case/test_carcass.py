@@ -1,7 +1,5 @@
 """What parts a case is cut from: cases worked by hand, and what can't be built."""
 
-from fractions import Fraction
-
 import pytest
 from asking import ask, errors, exact, reckon
 
@@ -48,6 +46,9 @@ def test_a_butted_case_by_hand():
     assert told["weight"] == "29 lb (13.1 kg)"
     assert about(said, "side") == [
         "Grain runs up, along the length.",
+        "Bottom: flush with the bottom end.",
+        "Top: flush with the top end.",
+        "Fixed shelf: at the height you lay out in Shelf spacing.",
         "Left and right are mirror images.",
     ]
 
@@ -56,8 +57,9 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
     """36 × 30 × 12 of 3/4; joints 1/4, back 1/4 in rabbets 3/8 deep, kick 3 1/2 high, recess 3.
 
     Inside 34 1/2 wide, 30 − 3 1/2 − 1 1/2 = 25 high, 12 − 1/4 = 11 3/4 deep. Bottom, top and shelf
-    are 34 1/2 + 2 × 1/4 = 35 long. The back is 34 1/2 + 2 × 3/8 = 35 1/4 wide and goes from the
-    underside of the bottom to the top: 30 − 3 1/2 = 26 1/2.
+    are 34 1/2 + 2 × 1/4 = 35 long. The back goes from the underside of the bottom to the top, 30 −
+    3 1/2 = 26 1/2, and is 34 1/2 + 2 × 3/8 = 35 1/4 wide, each less 1/16 of room: 26 7/16 and
+    35 3/16.
     """
     said = reckon("carcass", **CABINET, fixed="1", kick="notched")
     assert sizes(said) == {
@@ -65,7 +67,7 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
         "top": (1, "35″", "11 3/4″", "3/4″"),
         "bottom": (1, "35″", "11 3/4″", "3/4″"),
         "fixed": (1, "35″", "11 3/4″", "3/4″"),
-        "back": (1, "26 1/2″", "35 1/4″", "1/4″"),
+        "back": (1, "26 7/16″", "35 3/16″", "1/4″"),
         "kick": (1, "34 1/2″", "3 1/2″", "3/4″"),
     }
     assert about(said, "side") == [
@@ -123,16 +125,89 @@ def test_a_case_with_two_dividers_by_hand():
 
 def test_a_back_in_a_groove_leaves_its_setback_behind_it():
     """12 deep, back 1/4, 1/2 behind it: 11 1/4 inside; 34 1/2 + 2 × 1/4 = 35 wide, 28 1/2 + 1/2 =
-    29 high; a shelf ends at its front, sides, top and bottom go on. Arithmetic."""
+    29 high, each less 1/16 of room; a shelf ends at its front, sides, top and bottom go on."""
     said = reckon("carcass", **CABINET, fixed="1", back="groove")
     told = sizes(said)
-    assert told["back"] == (1, "29″", "35″", "1/4″")
+    assert told["back"] == (1, "28 15/16″", "34 15/16″", "1/4″")
     assert told["fixed"][2] == "11 1/4″"
     assert {told[key][2] for key in ("side", "top", "bottom")} == {"12″"}
     groove = (
         "Groove 1/4″ wide, 1/4″ deep in the inside face, 1/2″ from the back edge, for the back."
     )
     assert groove in about(said, "side")
+
+
+def test_a_back_has_the_room_around_it_that_one_gives_it():
+    """In all, each way: 35 less 1/8 and less nothing. One that is on the back needs none."""
+    for room, size in {"1/8": ("28 7/8″", "34 7/8″"), "0": ("29″", "35″")}.items():
+        said = reckon("carcass", **CABINET, back="groove", back_room=room)
+        assert sizes(said)["back"] == (1, *size, "1/4″")
+    assert sizes(reckon("carcass", **CABINET, back="on"))["back"] == (1, "30″", "36″", "1/4″")
+
+
+def test_butted_parts_are_told_where_they_go():
+    """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
+    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
+    case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
+    said = reckon("carcass", **case, top="over")
+    assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
+    assert "Top: on the top end." in about(said, "side")
+    for key in ("side", "divider"):
+        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
+        assert shelves in about(said, key)
+    assert [line for line in about(said, "bottom") if "ivider" in line] == [
+        "Divider 1: its left face 11″ from the left end.",
+        "Divider 2: its left face 22 3/4″ from the left end.",
+    ]
+    assert "Sides: under its ends, flush with them." in about(said, "top")
+    assert "Divider 2: its left face 23 1/2″ from the left end." in about(said, "top")
+
+
+def test_a_toe_kick_is_told_where_it_goes():
+    assert about(reckon("carcass", **CABINET, kick="notched"), "kick") == [
+        "Grain runs along the length.",
+        "Between the sides, its face at the back of the notch, 3″ from the front of the case.",
+        "Cut it a hair under its height if the floor is crowned.",
+    ]
+
+
+def test_a_side_and_a_divider_send_to_their_pin_holes():
+    said = reckon("carcass", **CABINET, adjustable="2", dividers="1")
+    for key, where in (("side", "the inside face"), ("divider", "both faces")):
+        line = f"Holes for shelf pins in {where}: lay them out in Shelf pin holes."
+        assert line in about(said, key)
+    assert not any("pins" in line for line in about(reckon("carcass", **CABINET), "side"))
+
+
+def test_solid_strips_are_fitted_where_their_parts_show():
+    """Strips of 1/4 between the sides: 36 − 1 1/2 = 34 1/2, not the 35 of the parts with their
+    joints; between bottom and top 28 1/2; on the sides 30. All: 2 × 30 + 3 × 34 1/2 = 163 1/2; and
+    a tenth: 179.85, up to 179 7/8. A shelf set back takes its strip into its dadoes with it."""
+    said = reckon("carcass", **CABINET, fixed="1", band="1/4")
+    for key in ("top", "bottom", "fixed"):
+        line = "Fit its strip between the sides once the case is together: 34 1/2″ long."
+        assert line in about(said, key)
+    assert said["by_key"]["edging"]["text"] == "179 7/8″"
+    assert not any("strip" in line for line in about(said, "side"))
+    kicked = reckon("carcass", **CABINET, dividers="1", fixed="1", band="1/4", kick="notched")
+    assert "Its strip is 26 1/2″ long, from the top end down." in about(kicked, "side")
+    line = "Fit its strip between bottom and top once the case is together: 25″ long."
+    assert line in about(kicked, "divider")
+    line = "Fit its strip into its bay once the case is together: 16 7/8″ long."
+    assert line in about(kicked, "fixed")
+    inset = reckon("carcass", **CABINET, fixed="1", band="1/4", setback="1")
+    assert not any("Fit its" in line for line in about(inset, "fixed"))
+    tape = reckon("carcass", **CABINET, fixed="1")
+    assert not any("strip" in line for line in about(tape, "top"))
+
+
+@pytest.mark.parametrize(
+    ("back", "who"),
+    [("rabbet", "All but the back"), ("groove", "All but the back"), ("none", "Parts")],
+)
+def test_a_back_is_left_out_of_what_bottoms_out(back, who):
+    said = reckon("carcass", **CABINET, back=back)["cautions"]
+    assert any(each.startswith(f"{who} bottom out in their joints.") for each in said)
 
 
 def test_solid_edging_is_part_of_the_size_and_tape_is_not():
@@ -176,29 +251,52 @@ def test_a_size_may_be_known_inside_and_each_by_itself():
     assert mixed["by_key"]["outside_depth"]["text"] == "13 1/4″"
 
 
-def test_equal_bays_may_miss_the_marks_and_still_add_up():
-    """35 − 4 × 3/4 = 32, in 3 bays: 10 2/3, which no tape has. Arithmetic."""
+def test_equal_bays_that_miss_the_marks_are_what_the_dividers_leave_on_marks():
+    """35 − 4 × 3/4 = 32, in 3 bays: 10 2/3. Dividers at 10 2/3 and 22 1/12, marked 10 11/16 and
+    22 1/16; 22 1/16 − 10 11/16 − 3/4 = 10 5/8; 33 1/2 − 22 1/16 − 3/4 = 10 11/16. Arithmetic."""
     said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
-    bay = said["by_key"]["bay"]
-    assert 3 * exact(bay) + 4 * Fraction(3, 4) == 35
-    assert bay["direction"] != "exact"
-    assert "Across: 3/4 + 10 2/3 + 3/4 + 10 2/3 + 3/4 + 10 2/3 + 3/4 = 35" in [
-        line["text"] for line in said["working"]
-    ]
+    bays = [each["text"] for each in said["by_key"]["bays"]["items"]]
+    assert bays == ["10 11/16″", "10 5/8″", "10 11/16″"]
+    assert said["by_key"]["bay"]["text"] == "10 5/8″"
+    working = [line["text"] for line in said["working"]]
+    assert "Across: 3/4 + 10 11/16 + 3/4 + 10 5/8 + 3/4 + 10 11/16 + 3/4 = 35" in working
+    assert "Divider 2, from the left side: 2 × 10 2/3 + 3/4 = 22 1/12 → 22 1/16″" in working
+    assert "Bay 2: 22 1/16 − 10 11/16 − 3/4 = 10 5/8" in working
+    assert "Last bay: 33 1/2 − 22 1/16 − 3/4 = 10 11/16" in working
+
+
+def test_a_shelf_for_bays_that_differ_says_that_it_is_cut_for_the_narrowest():
+    line = "Cut for the narrowest of its bays: all are alike."
+    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2", fixed="1", adjustable="1")
+    assert line in about(said, "fixed")
+    assert line in about(said, "adjustable")
+    even = reckon("carcass", **CABINET, dividers="2", fixed="1")
+    assert line not in about(even, "fixed")
+
+
+def test_metric_bays_lie_on_millimeters():
+    """905 of 18: 869 − 36 = 833, in 3: 277 2/3. Dividers at 277 2/3 and 573 1/3, marked 278 and
+    573: bays of 278, 573 − 278 − 18 = 277 and 869 − 573 − 18 = 278; shelves 277 + 2 × 6 = 289."""
+    case = {"width": "905", "height": "720", "depth": "350", "dividers": "2", "fixed": "1"}
+    said = reckon("carcass", {"unit": "mm"}, **case)
+    bays = [each["text"] for each in said["by_key"]["bays"]["items"]]
+    assert bays == ["278 mm", "277 mm", "278 mm"]
+    assert sizes(said)["fixed"][:2] == (3, "289 mm")
 
 
 def test_a_metric_case_starts_with_metric_stock():
-    """900 × 720 × 350 of 18: inside 864; joints 6: 876; back 6 in 9: 882 × 720; 344 deep."""
+    """900 × 720 × 350 of 18: inside 864; joints 6: 876; back 6 in 9: 882 × 720, each
+    less 1 of room; 344 deep."""
     said = reckon("carcass", {"unit": "mm"}, width="900", height="720", depth="350", fixed="1")
     assert sizes(said) == {
         "side": (2, "720 mm", "350 mm", "18 mm"),
         "top": (1, "876 mm", "344 mm", "18 mm"),
         "bottom": (1, "876 mm", "344 mm", "18 mm"),
         "fixed": (1, "876 mm", "344 mm", "18 mm"),
-        "back": (1, "720 mm", "882 mm", "6 mm"),
+        "back": (1, "719 mm", "881 mm", "6 mm"),
     }
-    # Faces: 2 × 720 × 350 + 3 × 876 × 344 = 504,000 + 904,032 mm².
-    assert said["by_key"]["sheets"]["text"] == "18 mm thick: 1.41 m²; 6 mm thick: 0.64 m²"
+    # Faces: 2 × 720 × 350 + 3 × 876 × 344 = 504,000 + 904,032 mm²; 719 × 881 = 633,439.
+    assert said["by_key"]["sheets"]["text"] == "18 mm thick: 1.41 m²; 6 mm thick: 0.63 m²"
     assert said["by_key"]["weight"]["text"].endswith(" kg")
 
 
@@ -216,6 +314,7 @@ def test_a_metric_case_starts_with_metric_stock():
         ),
         ({"rabbet_depth": "3/4"}, "rabbet_depth", "goes through"),
         ({"back": "groove", "groove_depth": "1"}, "groove_depth", "goes through"),
+        ({"back_room": "3/8"}, "back_room", "could drop out of its rabbet"),
         ({"kick": "notched", "recess": "11 1/4"}, "recess", "no room for the toe kick"),
         ({"kick": "notched", "recess": "1/2", "band": "3/4"}, "recess", "cuts no notch"),
         ({"kick": "base", "end_recess": "17"}, "end_recess", "no room for the base"),
@@ -223,6 +322,7 @@ def test_a_metric_case_starts_with_metric_stock():
         ({"adjustable": "38"}, "adjustable", "shelves in a bay take up"),
         ({"dividers": "20", "width": "16"}, "dividers", "but the inside width is"),
         ({"dividers": "2", "bay_widths": ["10"]}, "bay_widths", "2 dividers make 3 bays"),
+        ({"dividers": "1", "bay_widths": ["10", "9"]}, "bay_widths", "1 divider makes 2 bays, but"),
         ({"bay_widths": ["10"]}, "bay_widths", "0 dividers make 1 bay,"),
         ({"dividers": "1", "bay_widths": ["34"]}, "bay_widths", "take up 34 3/4″"),
         ({"fixed": "1", "setback": "11 3/4"}, "setback", "inside depth is 11 3/4″"),
@@ -234,6 +334,12 @@ def test_what_cant_be_built_is_refused_by_the_field_to_change(values, field, wor
     said = errors(ask("carcass", **CABINET | values))
     assert words in said[field]["message"]
     assert said[field]["remedy"].endswith(".")
+
+
+def test_a_bay_width_without_a_divider_is_told_how_many_dividers_to_enter():
+    said = errors(ask("carcass", **CABINET, bay_widths=["10"]))["bay_widths"]
+    assert said["message"].startswith("0 dividers make 1 bay, but there is 1 bay width")
+    assert said["remedy"] == "Enter 1 divider for 2 bays."
 
 
 def test_a_deep_joint_and_a_thin_strip_of_wood_are_warned_of():
@@ -279,6 +385,14 @@ def test_the_drawing_is_in_scale_and_names_its_parts():
     assert (fields["36″"], fields["30″"], fields["12″"]) == ("width", "height", "depth")
     texts = {each["text"] for each in shapes if each["kind"] == "label"}
     assert {"top", "bottom", "shelf", "back", "toe kick", "section"} <= texts
+
+
+def test_bays_a_mark_apart_are_drawn_with_the_first_one():
+    """Three numbers of this length have no room side by side."""
+    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
+    drawn = {each.get("text") for each in said["drawing"]["shapes"]}
+    assert "first bay 10 11/16″" in drawn
+    assert "10 5/8″" not in drawn
 
 
 def test_a_side_is_drawn_with_its_notch_and_joints():

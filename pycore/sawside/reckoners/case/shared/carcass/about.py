@@ -1,6 +1,7 @@
 """What is said of a panel in its list: grain, edging, and each joint, from which end."""
 
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
+from sawside.reckoners.case.shared.carcass.places import places
 
 _FACES = {
     "inside": "in the inside face",
@@ -17,6 +18,8 @@ def about_panel(panel, sizes, show):
         grain,
         *_edging(panel, sizes, show),
         *(_cut(panel, cut, show) for cut in panel.cuts),
+        *places(panel, sizes, show),
+        *_pin_holes(panel, sizes),
         *panel.notes,
     )
 
@@ -27,6 +30,28 @@ def _edging(panel, sizes, show):
         thick = sizes.shelf_band if shelf else sizes.case_band
         solid = f", {measured_text(thick, show)} thick, not part of the width" if thick else ""
         yield f"Edging on the front edge{solid}."
+        if thick and panel.bands != panel.length:
+            yield _strip(panel, sizes, show)
+
+
+def _strip(panel, sizes, show):
+    """How long a solid strip is that is shorter than its panel: joints go in, strips don't."""
+    long = f"{show.brief(panel.bands, 'go in')} long"
+    if panel.key == "side":
+        end = "top end" if sizes.top == "between" else "underside of the top"
+        return f"Its strip is {long}, from the {end} down."
+    where = "between the sides"
+    if panel.key == "divider":
+        where = "between bottom and top"
+    elif sizes.dividers and panel.key.startswith("fixed"):
+        where = "into its bay"
+    return f"Fit its strip {where} once the case is together: {long}."
+
+
+def _pin_holes(panel, sizes):
+    if sizes.adjustable and panel.key in ("side", "divider"):
+        where = _FACES["inside" if panel.key == "side" else "both"]
+        yield f"Holes for shelf pins {where}: lay them out in Shelf pin holes."
 
 
 def _cut(panel, cut, show):
@@ -55,7 +80,7 @@ def _where(panel, cut, show):
     elif cut.along[1] == panel.length:
         where = f"across the {last} end"
     else:
-        where = f"{edge} edge {show.brief(cut.along[0])} from the {first} end"
+        where = f"{edge} edge {measured_text(cut.along[0], show)} from the {first} end"
     stop = cut.across[0]
     return f"{where}, stopped {show.brief(stop)} from the front edge" if stop else where
 

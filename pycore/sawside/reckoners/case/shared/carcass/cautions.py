@@ -19,8 +19,8 @@ _DADOES = Caution(
     "unplug before you change it, and use push blocks.",
 )
 _BOTTOM_OUT = (
-    "Parts bottom out in their joints. That’s what makes the outside width: test the depth and the "
-    "width of a joint in an offcut of the same sheet."
+    "bottom out in their joints. That’s what makes the outside width: test the depth and the width "
+    "of a joint in an offcut of the same sheet."
 )
 
 
@@ -44,4 +44,4 @@ def cautions(sizes, material, show):
     if sizes.joint or sizes.seat:
         yield _DADOES
     if sizes.joint:
-        yield _BOTTOM_OUT
+        yield f"{'All but the back' if sizes.seat else 'Parts'} {_BOTTOM_OUT}"

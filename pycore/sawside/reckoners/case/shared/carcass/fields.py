@@ -91,6 +91,15 @@ _JOINERY = (
         most="12 in",
         shown_when=("back", ("groove",)),
     ),
+    length(
+        "back_room",
+        "Room around the back",
+        help="In all, of its height and of its width.",
+        default='1/16"',
+        metric="1 mm",
+        most="1 in",
+        shown_when=("back", ("rabbet", "groove")),
+    ),
 )
 _FOOT = (
     choice(

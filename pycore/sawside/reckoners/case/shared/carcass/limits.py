@@ -37,6 +37,13 @@ def _joints(sizes, show):
         "thick.",
         "Enter a smaller depth; half the thickness is the most that’s usual.",
     )
+    yield (
+        "back_room",
+        sizes.seat and sizes.room >= sizes.seat,
+        f"With {measured_text(sizes.room, show)} of room, the back could drop out of its "
+        f"{sizes.back}, which is {measured_text(sizes.seat, show)} deep.",
+        f"Enter less room around the back, or a deeper {sizes.back}.",
+    )
 
 
 def _kick(sizes, show):

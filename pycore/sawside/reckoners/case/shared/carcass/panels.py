@@ -80,52 +80,57 @@ def _dividers(sizes):
             thickness=sizes.thickness,
             count=sizes.dividers,
             upright=True,
+            must="go in",
             bands=_banded(sizes, sizes.inside_height),
             cuts=tuple(divider_cuts(sizes)),
         )
 
 
 def _bays_alike(sizes):
-    """(clear width, how its bays are called, the number of the first one, how many) of each."""
-    widths = {}
-    for number, bay in enumerate(sizes.bays, 1):
-        widths.setdefault(bay, []).append(number)
-    for bay, numbers in widths.items():
+    """(the clear width that shelves are cut for, how its bays are called, their numbers)."""
+    widths, given = {}, zip(sizes.shared.cut_for, sizes.bays, strict=True)
+    for number, (narrow, bay) in enumerate(given, 1):
+        key = narrow if sizes.shared.even is not None else (narrow, bay)
+        widths.setdefault(key, (narrow, []))[1].append(number)
+    for narrow, numbers in widths.values():
         named = f"bay{'s' if len(numbers) > 1 else ''} {', '.join(map(str, numbers))}"
-        yield bay, "" if len(widths) == 1 else f", {named}", numbers[0], len(numbers)
+        yield narrow, "" if len(widths) == 1 else f", {named}", numbers
 
 
 def _fixed(sizes):
-    for bay, named, first, many in _bays_alike(sizes) if sizes.fixed else ():
+    for bay, named, numbers in _bays_alike(sizes) if sizes.fixed else ():
         length = bay + 2 * sizes.joint
-        yield Panel(
-            key=f"fixed_{first}" if named else "fixed",
-            name=f"Fixed shelf{named}",
-            length=length,
-            width=sizes.inside_depth - sizes.shelf_front,
-            thickness=sizes.shelf_thickness,
-            count=many * sizes.fixed,
-            bands=0 if sizes.shelf_band is None else length if sizes.band_goes_in else bay,
-        )
+        bands = 0 if sizes.shelf_band is None else length if sizes.band_goes_in else bay
+        yield _shelf(sizes, ("fixed", sizes.fixed), named, numbers, length, bands)
 
 
 def _adjustable(sizes):
-    for bay, named, first, many in _bays_alike(sizes) if sizes.adjustable else ():
+    for bay, named, numbers in _bays_alike(sizes) if sizes.adjustable else ():
         length = bay - 2 * sizes.gap
-        yield Panel(
-            key=f"adjustable_{first}" if named else "adjustable",
-            name=f"Adjustable shelf{named}",
-            length=length,
-            width=sizes.inside_depth - sizes.shelf_front,
-            thickness=sizes.shelf_thickness,
-            count=many * sizes.adjustable,
-            must="go in",
-            bands=0 if sizes.shelf_band is None else length,
-        )
+        bands = 0 if sizes.shelf_band is None else length
+        yield _shelf(sizes, ("adjustable", sizes.adjustable), named, numbers, length, bands)
+
+
+def _shelf(sizes, kind, named, numbers, length, bands):
+    """The shelves of one (kind, how many in a bay) for the bays with these numbers."""
+    key, many = kind
+    differ = len({sizes.bays[number - 1] for number in numbers}) > 1
+    return Panel(
+        key=f"{key}_{numbers[0]}" if named else key,
+        name=f"{key.capitalize()} shelf{named}",
+        length=length,
+        width=sizes.inside_depth - sizes.shelf_front,
+        thickness=sizes.shelf_thickness,
+        count=many * len(numbers),
+        must="go in",
+        bands=bands,
+        notes=("Cut for the narrowest of its bays: all are alike.",) if differ else (),
+    )
 
 
 def _back(sizes):
-    """Upright, from the underside of the bottom up, or from groove to groove."""
+    """Upright, from the underside of the bottom up, or from groove to groove; with the room
+    around it."""
     clear = sizes.inside_height
     high, wide = {
         "none": (0, 0),
@@ -140,8 +145,8 @@ def _back(sizes):
         yield Panel(
             key="back",
             name="Back",
-            length=high,
-            width=wide,
+            length=high - sizes.room,
+            width=wide - sizes.room,
             thickness=sizes.back_thickness,
             upright=True,
             must=None if sizes.back == "on" else "go in",
@@ -151,7 +156,7 @@ def _back(sizes):
 def _kick(sizes):
     high, thick = sizes.kick_height, sizes.thickness
     if sizes.kick == "notched":
-        yield Panel("kick", "Toe kick", sizes.inside_width, high, thick)
+        yield Panel("kick", "Toe kick", sizes.inside_width, high, thick, must="go in")
     if sizes.kick == "base":
         wide = sizes.width - 2 * sizes.end_recess
         center = wide > _CENTER_FROM

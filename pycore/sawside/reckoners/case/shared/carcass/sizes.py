@@ -7,8 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.words import counted
-from sawside.reckoners.case.shared.carcass.as_measured import measured_text
+from sawside.reckoners.case.shared.carcass.bays import Bays, bays_of
 
 NONE = Fraction(0)
 
@@ -18,9 +17,9 @@ class Sizes:
     """A case as it was asked for; what it doesn't have is 0.
 
     `joint` is how far each part goes into the next one, `seat` how far the back goes into rabbet
-    or groove, `behind` what is left behind the back, `case_band` and `shelf_band` the solid edging
-    on the front of case and shelves, None without any. `known` says of each dimension whether its
-    "outside" was given.
+    or groove and `room` how much smaller it is than that each way, `behind` what is left behind the
+    back, `case_band` and `shelf_band` the solid edging on the front of case and shelves, None
+    without any. `known` says of each dimension whether its "outside" was given.
     """
 
     width: Fraction
@@ -36,12 +35,13 @@ class Sizes:
     back: str
     back_thickness: Fraction
     seat: Fraction
+    room: Fraction
     behind: Fraction
     kick: str
     kick_height: Fraction
     recess: Fraction
     end_recess: Fraction
-    bays: tuple[Fraction, ...]
+    shared: Bays
     fixed: int
     adjustable: int
     setback: Fraction
@@ -49,6 +49,11 @@ class Sizes:
     case_band: Fraction | None
     shelf_band: Fraction | None
     known: dict[str, bool]
+
+    @property
+    def bays(self):
+        """The clear width of each bay from the left, as the dividers are marked."""
+        return self.shared.clear
 
     @property
     def dividers(self):
@@ -115,13 +120,14 @@ def sizes_of(given, show):
     for each, clear in inside.items():
         if clear <= 0:
             raise _no_room(each, around[each], show)
+    joinery = _joinery(given, kick)
     return Sizes(
         **{each: inside[each] + taken for each, taken in around.items()},
         **{f"inside_{each}": clear for each, clear in inside.items()},
-        **_joinery(given, kick),
+        **joinery,
         back_thickness=back,
         behind=behind,
-        bays=_bays(given, inside["width"], show),
+        shared=bays_of(given, inside["width"], joinery["joint"], show),
         known=known,
     )
 
@@ -137,6 +143,7 @@ def _joinery(given, kick):
         "top": given.top,
         "back": given.back,
         "seat": seats.get(given.back, NONE),
+        "room": given.back_room if given.back in seats else NONE,
         "kick": given.kick,
         "kick_height": kick,
         "recess": NONE if given.kick == "none" else given.recess,
@@ -164,27 +171,3 @@ def _no_room(each, taken, show):
         f"Enter a bigger {each} or thinner parts.",
         field=each,
     )
-
-
-def _bays(given, inside, show):
-    """The clear width of each bay from the left; "impossible" where one has none."""
-    many, listed = given.dividers + 1, given.bay_widths or ()
-    clear = inside - given.dividers * given.thickness
-    if listed and len(listed) != given.dividers:
-        raise Refusal(
-            "impossible",
-            f"{counted(given.dividers, 'divider')} make {counted(many, 'bay')}, but there "
-            f"{'is' if len(listed) == 1 else 'are'} {counted(len(listed), 'bay width')}.",
-            "Enter all bays but the last one, or none for equal bays.",
-            field="bay_widths",
-        )
-    rest = clear - sum(listed)
-    if rest <= 0:
-        raise Refusal(
-            "impossible",
-            f"The dividers and bays take up {show.text(inside - rest)}, but the inside width is "
-            f"{measured_text(inside, show)}.",
-            "Use fewer dividers or narrower bays.",
-            field="bay_widths" if listed else "dividers",
-        )
-    return (*listed, rest) if listed else (clear / many,) * many

@@ -1,5 +1,7 @@
 """The working of a case: from its outside to its inside and to every length, with its numbers."""
 
+from dataclasses import replace
+
 from sawside.reckoners.case.shared.carcass.amounts import amounts_working
 
 
@@ -46,14 +48,42 @@ def _sizes(sizes, show):
 
 
 def _bays(sizes, show):
-    many, bays = sizes.dividers, sizes.bays
-    if many:
-        taken = f"{show.number(sizes.inside_width)} − {many} × {show.number(sizes.thickness)}"
-        if len(set(bays)) == 1:
-            yield f"Bay: ({taken}) ÷ {many + 1}{show.equals(bays[0])}"
-        else:
-            listed = " − ".join(show.number(bay) for bay in bays[:-1])
-            yield f"Last bay: {taken} − {listed}{show.equals(bays[-1])}"
+    many, bays, even = sizes.dividers, sizes.bays, sizes.shared.even
+    if not many:
+        return
+    thick = show.number(sizes.thickness)
+    taken = f"{show.number(sizes.inside_width)} − {many} × {thick}"
+    if even is None:
+        listed = " − ".join(show.number(bay) for bay in bays[:-1])
+        yield f"Last bay: {taken} − {listed}{show.equals(bays[-1])}"
+    elif len(set(bays)) == 1:
+        yield f"Bay: ({taken}) ÷ {many + 1}{show.equals(even)}"
+    else:
+        yield f"Bay before marking: ({taken}) ÷ {many + 1} = {show.number(even)}"
+        yield from _marked(sizes, show)
+
+
+def _marked(sizes, show):
+    """Where the left face of each divider is put on a mark, and what that leaves of the bays."""
+    thick, even, before = sizes.thickness, sizes.shared.even, None
+    for number, start in enumerate(sizes.bay_starts[1:], 1):
+        place, past = start - thick, number - 1
+        exact = number * even + past * thick
+        told = f"{number} × {show.number(even)}"
+        if past:
+            told += f" + {f'{past} × ' if past > 1 else ''}{show.number(thick)}"
+        mark = replace(show.rounded(exact), mark=place)
+        yield f"Divider {number}, from the left side: {told}{show.equals(mark)}"
+        if before is not None:
+            yield from _left_of(f"Bay {number}", sizes, show, place, before)
+        before = place
+    yield from _left_of("Last bay", sizes, show, sizes.inside_width, before)
+
+
+def _left_of(name, sizes, show, end, before):
+    """A bay from the divider whose left face is at `before` to `end`."""
+    bay = end - before - sizes.thickness
+    return _line(name, show, bay, end, ("−", 1, before), ("−", 1, sizes.thickness))
 
 
 def _uprights(sizes, show):
@@ -68,7 +98,7 @@ def _uprights(sizes, show):
         ("+", 1, sizes.joint if over else 0),
     )
     if sizes.dividers:
-        length = sizes.inside_height + 2 * sizes.joint
+        length = show.rounded(sizes.inside_height + 2 * sizes.joint, "go in")
         joint = ("+", 2, sizes.joint)
         yield from _line("Divider", show, length, sizes.inside_height, joint)
 
@@ -79,14 +109,15 @@ def _levels(sizes, panels, show):
     yield from _line(names, show, clear + 2 * joint, clear, ("+", 2, joint))
     for panel in panels:
         if panel.key.startswith("fixed"):
-            bay = panel.length - 2 * joint
-            yield from _line(panel.name, show, panel.length, bay, ("+", 2, joint))
+            bay, length = panel.length - 2 * joint, show.rounded(panel.length, panel.must)
+            yield from _line(panel.name, show, length, bay, ("+", 2, joint))
         if panel.key.startswith("adjustable"):
             bay, length = panel.length + 2 * sizes.gap, show.rounded(panel.length, panel.must)
             yield from _line(panel.name, show, length, bay, ("−", 2, sizes.gap))
         if panel.key == "back" and sizes.seat:
             wide, seat = show.rounded(panel.width, panel.must), ("+", 2, sizes.seat)
-            yield from _line("Back width", show, wide, clear, seat)
+            room = ("−", 1, sizes.room)
+            yield from _line("Back width", show, wide, clear, seat, room)
             yield from _back_height(sizes, show, show.rounded(panel.length, panel.must))
 
 
@@ -96,7 +127,7 @@ def _back_height(sizes, show, high):
         ("rabbet", True): (("+", 1, thick), ("+", 1, seat)),
         ("rabbet", False): (("+", 2, thick),),
     }.get((sizes.back, over), (("+", 2, seat),))
-    return _line("Back height", show, high, sizes.inside_height, *terms)
+    return _line("Back height", show, high, sizes.inside_height, *terms, ("−", 1, sizes.room))
 
 
 def _depths(sizes, show):
