@@ -380,7 +380,7 @@ def test_the_drawing_is_in_scale_and_names_its_parts():
         )
         for each in lines
     }
-    assert (spans["36″"], spans["30″"], spans["12″"]) == (36, 30, 12)
+    assert [spans[each] for each in ("36″", "30″", "12″")] == pytest.approx([36, 30, 12])
     fields = {each["text"]: each.get("field") for each in lines}
     assert (fields["36″"], fields["30″"], fields["12″"]) == ("width", "height", "depth")
     texts = {each["text"] for each in shapes if each["kind"] == "label"}

@@ -408,7 +408,7 @@ def test_the_drawing_has_the_sizes_as_answers_and_says_what_is_exaggerated():
     answers = [each["text"] for each in shapes if each.get("role") == "answer"]
     assert answers == ["36 1/2″", "95 5/8″", "3/4″", "1/4″", "1/4″", "1/4″", "shim 3/8″"]
     notes = [each["text"] for each in shapes if each["kind"] == "label"]
-    assert notes == ["15″ deep", "level line", "not to scale, gaps exaggerated"]
+    assert notes == ["level line", "15″ deep", "not to scale, gaps exaggerated"]
     assert drawing["words"].endswith("Gaps and slopes are exaggerated.")
 
 
