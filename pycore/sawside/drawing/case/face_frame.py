@@ -68,7 +68,7 @@ def _outside(show, given, layout, wide, high, pixel):
 
 def _across(show, given, layout, high, pixel):
     """The widths of the openings, below the frame."""
-    told = _told(layout.widths)
+    told = _told(layout.widths, given.widths)
     for number in told:
         left, right = layout.columns[number]
         role, field = _role(given.widths, number, "widths")
@@ -78,7 +78,7 @@ def _across(show, given, layout, high, pixel):
 
 def _down(show, given, layout, wide, high, pixel):
     """The heights of the openings, at the right of the frame."""
-    for number in _told(layout.heights):
+    for number in _told(layout.heights, given.heights):
         low, head = (float(nearby(place)) for place in layout.rows[number])
         role, field = _role(given.heights, number, "heights")
         text = show.brief(layout.heights[number], "go in")
@@ -89,11 +89,13 @@ def _down(show, given, layout, wide, high, pixel):
         yield dimension((wide, foot), (wide, high), 34 * pixel, text, "given", "kick")
 
 
-def _told(openings):
-    """The numbers of the openings that have a dimension: one where all are alike."""
-    if len(set(openings)) == 1:
-        return [0]
+def _told(openings, listed):
+    """The numbers of the openings that have a dimension: of those that were not listed, the first
+    and the farthest from it that is not like it."""
     count = len(openings)
+    if listed is None:
+        others = [each for each in (count // 2, count - 1) if openings[each] != openings[0]]
+        return [0, *others[-1:]]
     return [*range(min(count, _MOST_TOLD) - 1), count - 1]
 
 

@@ -123,9 +123,10 @@ RECKONER = Reckoner(
     ),
     source=(
         "Arithmetic: a frame is its stiles and openings across, its rails and openings down; a "
-        "tenon adds its length at each end. Stiles through from top to bottom, rails between "
-        "them, 1 1/2″ members and pocket screws or dowels without any added length are shop "
-        "practice."
+        "tenon adds its length at each end. Equal openings that would be off your marks go to the "
+        "marks beside, so rails fill the frame. Stiles through from top to bottom, rails between "
+        "them, 1 1/2″ members, 1/8″ left past a stub tenon and pocket screws or dowels without "
+        "any added length are shop practice."
     ),
     compute=compute,
     example={
