@@ -94,7 +94,7 @@ _JOINERY = (
     length(
         "back_room",
         "Room around the back",
-        help="In all, of its height and of its width.",
+        help="Off its height and off its width, both sides together.",
         default='1/16"',
         metric="1 mm",
         most="1 in",
