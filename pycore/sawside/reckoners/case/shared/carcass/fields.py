@@ -94,7 +94,7 @@ _JOINERY = (
     length(
         "back_room",
         "Room around the back",
-        help="Off its height and off its width, both sides together.",
+        help="How much smaller it is, in height and in width.",
         default='1/16"',
         metric="1 mm",
         most="1 in",
