@@ -20,7 +20,7 @@ def entered(page, *expected):
     """Wait until these lines are on the tally, and nothing is on its way."""
     page.locator(".tally-line").nth(len(expected) - 1).wait_for()
     assert texts(page) == list(expected)
-    assert page.locator(".tally-waiting").count() == 0
+    eventually(lambda: page.locator(".tally-waiting").count() == 0)
 
 
 def test_enter_takes_the_text_of_its_moment_while_the_core_starts(waking):

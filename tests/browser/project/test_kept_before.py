@@ -30,7 +30,8 @@ KEPT = """() => new Promise((resolve) => {
 
 def opened_again(page, server):
     """Open the page with what an earlier version left in its store, and no description of today."""
-    page.get_by_role("navigation", name="Places").wait_for()
+    # Drawn out of its store, which is therefore there.
+    page.locator("#place[data-shows]").wait_for()
     page.goto(f"{server.address}manifest.webmanifest")
     page.evaluate(KEPT)
     page.goto(f"{server.address}#project", wait_until="commit")

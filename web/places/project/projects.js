@@ -41,10 +41,10 @@ export function projects(app) {
       "div",
       { class: "button-row" },
       button("New project", ask, { class: "button primary" }),
-      sampleCase(app),
       button("Restore a backup", () => go("restore")),
     ),
     list,
+    element("div", { class: "button-row" }, sampleCase(app)),
   );
   return { node, title: () => TITLE };
 }
