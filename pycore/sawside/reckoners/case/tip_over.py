@@ -16,16 +16,14 @@ from sawside.wood.caution import Caution
 _CAUTIONS = (
     Caution(
         "Anchor it to studs or masonry, whatever this says.",
-        "Anchor it to studs or masonry, whatever this says. Don’t climb it or let anyone else. "
-        "Children do, doors slam and floors give, and a tall case can crush a child. Follow the "
-        "anchor maker’s instructions and load rating, and local rules; for a wall you aren’t sure "
-        "of, ask a licensed contractor.",
+        "Anchor it to studs or masonry, whatever this says. Don’t climb it or let anyone else: "
+        "it can crush a child. Follow the anchor maker’s instructions and rating, and local rules; if "
+        "you aren’t sure of the wall, ask a licensed contractor.",
     ),
     Caution(
         "Keep heavy things low, and open one drawer at a time.",
-        "Keep heavy things low, and open one drawer at a time. Drawers pulled out carry their load "
-        "in front of the case and tip it much sooner; this doesn’t figure drawers in. On carpet, "
-        "tack strip at the wall leans a case forward.",
+        "Keep heavy things low, and open one drawer at a time. Pulled out, they tip it much "
+        "sooner: drawers aren’t figured in.",
     ),
 )
 
