@@ -17,8 +17,8 @@ _CAUTIONS = (
     Caution(
         "Anchor it to studs or masonry, whatever this says.",
         "Anchor it to studs or masonry, whatever this says. Don’t climb it or let anyone else: "
-        "it can crush a child. Follow the anchor maker’s instructions and rating, and local rules; if "
-        "you aren’t sure of the wall, ask a licensed contractor.",
+        "it can crush a child. Follow the anchor maker’s instructions and rating, and local rules; "
+        "if you aren’t sure of the wall, ask a licensed contractor.",
     ),
     Caution(
         "Keep heavy things low, and open one drawer at a time.",
