@@ -1,26 +1,9 @@
-"""What parts a case is cut from: cases worked by hand, and what can't be built."""
+"""What parts a case is cut from: cases worked by hand."""
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import exact, reckon
 
-CABINET = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4"}
-"""A record cabinet for an alcove, in boards of 3/4 for sums in the head."""
-
-
-def sizes(said):
-    """(count, length, width, thickness) of each part by its key, as told."""
-    return {
-        part["key"]: (
-            part["count"],
-            *(part[each]["text"] for each in ("length", "width", "thickness")),
-        )
-        for part in said["parts"]
-    }
-
-
-def about(said, key):
-    """The sentences about a part."""
-    return next(part["about"] for part in said["parts"] if part["key"] == key)
+from tests.core.reckoners.case.carcasses import CABINET, about, sizes
 
 
 def test_a_butted_case_by_hand():
@@ -145,71 +128,6 @@ def test_a_back_has_the_room_around_it_that_one_gives_it():
     assert sizes(reckon("carcass", **CABINET, back="on"))["back"] == (1, "30″", "36″", "1/4″")
 
 
-def test_butted_parts_are_told_where_they_go():
-    """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
-    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
-    case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
-    said = reckon("carcass", **case, top="over")
-    assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
-    assert "Top: on the top end." in about(said, "side")
-    for key in ("side", "divider"):
-        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
-        assert shelves in about(said, key)
-    assert [line for line in about(said, "bottom") if "ivider" in line] == [
-        "Divider 1: its left face 11″ from the left end.",
-        "Divider 2: its left face 22 3/4″ from the left end.",
-    ]
-    assert "Sides: under its ends, flush with them." in about(said, "top")
-    assert "Divider 2: its left face 23 1/2″ from the left end." in about(said, "top")
-
-
-def test_a_toe_kick_is_told_where_it_goes():
-    assert about(reckon("carcass", **CABINET, kick="notched"), "kick") == [
-        "Grain runs along the length.",
-        "Between the sides, its face at the back of the notch, 3″ from the front of the case.",
-        "Cut it a hair under its height if the floor is crowned.",
-    ]
-
-
-def test_a_side_and_a_divider_send_to_their_pin_holes():
-    said = reckon("carcass", **CABINET, adjustable="2", dividers="1")
-    for key, where in (("side", "the inside face"), ("divider", "both faces")):
-        line = f"Holes for shelf pins in {where}: lay them out in Shelf pin holes."
-        assert line in about(said, key)
-    assert not any("pins" in line for line in about(reckon("carcass", **CABINET), "side"))
-
-
-def test_solid_strips_are_fitted_where_their_parts_show():
-    """Strips of 1/4 between the sides: 36 − 1 1/2 = 34 1/2, not the 35 of the parts with their
-    joints; between bottom and top 28 1/2; on the sides 30. All: 2 × 30 + 3 × 34 1/2 = 163 1/2; and
-    a tenth: 179.85, up to 179 7/8. A shelf set back takes its strip into its dadoes with it."""
-    said = reckon("carcass", **CABINET, fixed="1", band="1/4")
-    for key in ("top", "bottom", "fixed"):
-        line = "Fit its strip between the sides once the case is together: 34 1/2″ long."
-        assert line in about(said, key)
-    assert said["by_key"]["edging"]["text"] == "179 7/8″"
-    assert not any("strip" in line for line in about(said, "side"))
-    kicked = reckon("carcass", **CABINET, dividers="1", fixed="1", band="1/4", kick="notched")
-    assert "Its strip is 26 1/2″ long, from the top end down." in about(kicked, "side")
-    line = "Fit its strip between bottom and top once the case is together: 25″ long."
-    assert line in about(kicked, "divider")
-    line = "Fit its strip into its bay once the case is together: 16 7/8″ long."
-    assert line in about(kicked, "fixed")
-    inset = reckon("carcass", **CABINET, fixed="1", band="1/4", setback="1")
-    assert not any("Fit its" in line for line in about(inset, "fixed"))
-    tape = reckon("carcass", **CABINET, fixed="1")
-    assert not any("strip" in line for line in about(tape, "top"))
-
-
-@pytest.mark.parametrize(
-    ("back", "who"),
-    [("rabbet", "All but the back"), ("groove", "All but the back"), ("none", "Parts")],
-)
-def test_a_back_is_left_out_of_what_bottoms_out(back, who):
-    said = reckon("carcass", **CABINET, back=back)["cautions"]
-    assert any(each.startswith(f"{who} bottom out in their joints.") for each in said)
-
-
 def test_solid_edging_is_part_of_the_size_and_tape_is_not():
     """Strips 3/4 thick: sides 12 − 3/4 = 11 1/4, shelves 12 − 1/4 − 3/4 = 11. Arithmetic."""
     tape, solid = (reckon("carcass", **CABINET, fixed="1", band=band) for band in ("0", "3/4"))
@@ -300,57 +218,6 @@ def test_a_metric_case_starts_with_metric_stock():
     assert said["by_key"]["weight"]["text"].endswith(" kg")
 
 
-@pytest.mark.parametrize(
-    ("values", "field", "words"),
-    [
-        ({"width": "1 1/2"}, "width", "leaves no width inside"),
-        ({"height": "4", "kick": "notched"}, "height", "leaves no height inside"),
-        ({"depth": "1", "back_thickness": "1"}, "depth", "leaves no depth inside"),
-        ({"joint_depth": "3/4"}, "joint_depth", "goes through a part that’s 3/4″ thick"),
-        (
-            {"joint_depth": "3/8", "dividers": "1", "fixed": "1"},
-            "joint_depth",
-            "half its thickness is 3/8″",
-        ),
-        ({"rabbet_depth": "3/4"}, "rabbet_depth", "goes through"),
-        ({"back": "groove", "groove_depth": "1"}, "groove_depth", "goes through"),
-        ({"back_room": "3/8"}, "back_room", "could drop out of its rabbet"),
-        ({"kick": "notched", "recess": "11 1/4"}, "recess", "no room for the toe kick"),
-        ({"kick": "notched", "recess": "1/2", "band": "3/4"}, "recess", "cuts no notch"),
-        ({"kick": "base", "end_recess": "17"}, "end_recess", "no room for the base"),
-        ({"fixed": "38"}, "fixed", "shelves in a bay take up"),
-        ({"adjustable": "38"}, "adjustable", "shelves in a bay take up"),
-        ({"dividers": "20", "width": "16"}, "dividers", "but the inside width is"),
-        ({"dividers": "2", "bay_widths": ["10"]}, "bay_widths", "2 dividers make 3 bays"),
-        ({"dividers": "1", "bay_widths": ["10", "9"]}, "bay_widths", "1 divider makes 2 bays, but"),
-        ({"bay_widths": ["10"]}, "bay_widths", "0 dividers make 1 bay,"),
-        ({"dividers": "1", "bay_widths": ["34"]}, "bay_widths", "take up 34 3/4″"),
-        ({"fixed": "1", "setback": "11 3/4"}, "setback", "inside depth is 11 3/4″"),
-        ({"band": "5", "depth": "5"}, "band", "leaves nothing of the depth"),
-        ({"adjustable": "1", "dividers": "8", "gap": "2"}, "gap", "leave nothing of a shelf"),
-    ],
-)
-def test_what_cant_be_built_is_refused_by_the_field_to_change(values, field, words):
-    said = errors(ask("carcass", **CABINET | values))
-    assert words in said[field]["message"]
-    assert said[field]["remedy"].endswith(".")
-
-
-def test_a_bay_width_without_a_divider_is_told_how_many_dividers_to_enter():
-    said = errors(ask("carcass", **CABINET, bay_widths=["10"]))["bay_widths"]
-    assert said["message"].startswith("0 dividers make 1 bay, but there is 1 bay width")
-    assert said["remedy"] == "Enter 1 divider for 2 bays."
-
-
-def test_a_deep_joint_and_a_thin_strip_of_wood_are_warned_of():
-    said = reckon("carcass", **CABINET, joint_depth="1/2", kick="notched", kick_height="1/2")
-    assert "The joint takes more than half the thickness: only 1/4″ is left." in said["cautions"]
-    assert any(each.startswith("There’s only 1/2″ of wood under") for each in said["cautions"])
-    plain = reckon("carcass", **CABINET)["cautions"]
-    assert any("Fasten it to a stud, follow the anchor’s instructions" in each for each in plain)
-    assert not any("more than half" in each for each in plain)
-
-
 def test_a_material_of_their_own_without_a_weight_leaves_only_the_weight_out():
     own = {"materials": [{"name": "Salvaged shelving", "stiffness": "1.3"}]}
     said = reckon("carcass", own, **CABINET, material="own: Salvaged shelving")
@@ -367,37 +234,3 @@ def test_what_goes_in_is_rounded_down_and_what_agrees_is_not():
     assert shelf["why"] == "rounded down so it fits"
     part = next(each for each in said["parts"] if each["key"] == "adjustable")
     assert part["length"]["mark"] == shelf["mark"]
-
-
-def test_the_drawing_is_in_scale_and_names_its_parts():
-    """36 wide, 30 high, at the right a section 12 deep."""
-    said = reckon("carcass", **CABINET, fixed="1", kick="notched", dividers="1")
-    shapes = said["drawing"]["shapes"]
-    lines = [each for each in shapes if each["kind"] == "dimension"]
-    spans = {
-        each["text"]: max(
-            abs(each["to"][0] - each["from"][0]), abs(each["to"][1] - each["from"][1])
-        )
-        for each in lines
-    }
-    assert [spans[each] for each in ("36″", "30″", "12″")] == pytest.approx([36, 30, 12])
-    fields = {each["text"]: each.get("field") for each in lines}
-    assert (fields["36″"], fields["30″"], fields["12″"]) == ("width", "height", "depth")
-    texts = {each["text"] for each in shapes if each["kind"] == "label"}
-    assert {"top", "bottom", "shelf", "back", "toe kick", "section"} <= texts
-
-
-def test_bays_a_mark_apart_are_drawn_with_the_first_one():
-    """Three numbers of this length have no room side by side."""
-    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
-    drawn = {each.get("text") for each in said["drawing"]["shapes"]}
-    assert "first bay 10 11/16″" in drawn
-    assert "10 5/8″" not in drawn
-
-
-def test_a_side_is_drawn_with_its_notch_and_joints():
-    said = reckon("carcass", **CABINET, kick="notched")
-    side = next(part for part in said["parts"] if part["key"] == "side")["drawing"]
-    outline = next(each for each in side["shapes"] if each.get("role") == "stock")
-    assert len(outline["points"]) == 6
-    assert sum(each.get("role") == "hatch" for each in side["shapes"]) == 3

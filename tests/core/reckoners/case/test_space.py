@@ -1,7 +1,6 @@
 """The largest case that goes into a space: by hand, and tried in a space built of its faces."""
 
 from fractions import Fraction
-from math import hypot
 
 import pytest
 from asking import ask, errors, exact, reckon
@@ -10,26 +9,16 @@ from hypothesis import strategies as st
 from projects import acts, begun, change, entry
 
 from tests.core.oracles.crooked_space import STEPS, Space
-
-KEY = "space"
-MARK = Fraction(1, 16)
-WALLS = {"built": "walls", "widths": ["37 1/2"], "left_height": "96", "scribe": "1/4"}
-sixteenths = st.integers(0, 24).map(lambda number: Fraction(number, 16))
-leans = st.integers(-24, 24).map(lambda number: Fraction(number, 32))
-
-
-def inches(length):
-    return f"{length} in"
-
-
-def leaning(side, lean):
-    """How a wall leans, as it is filled in."""
-    way = "plumb" if lean == 0 else "in" if lean > 0 else "away"
-    return {f"{side}_lean": way, f"{side}_out": inches(abs(lean))}
-
-
-def texts(answer):
-    return [(item["label"], item["text"]) for item in answer["items"]]
+from tests.core.reckoners.case.spaces import (
+    KEY,
+    MARK,
+    WALLS,
+    inches,
+    leaning,
+    leans,
+    sixteenths,
+    texts,
+)
 
 
 def test_between_plumb_walls_the_smallest_width_counts_less_both_scribes():
@@ -154,69 +143,6 @@ def test_a_case_in_a_corner_is_narrower_by_what_its_wall_leans_where_one_width_i
     assert any("right at the floor and right at the ceiling" in each for each in said["cautions"])
 
 
-def test_a_case_clear_of_the_baseboard_is_shallower_and_clear_of_it_on_each_wall():
-    """By hand: 37 1/2 less 2 × 1/2 and 2 × 1/4 is 36; 15 3/8 less 1/2 is 14 7/8."""
-    form = {"left_depth": "15 1/2", "right_depth": "15 3/8", "baseboard": "1/2"}
-    clear = reckon(KEY, **WALLS | form, at_baseboard="front")["by_key"]
-    assert (clear["width"]["text"], clear["depth"]["text"]) == ("36″", "14 7/8″")
-    assert texts(clear["strips"])[0] == ("Left, at the floor", "3/4″")
-    notched = reckon(KEY, **WALLS | form, at_baseboard="notch")
-    by_key = notched["by_key"]
-    assert (by_key["width"]["text"], by_key["depth"]["text"]) == ("37″", "15 3/8″")
-    assert texts(by_key["notches"]) == [
-        ("Back", "1/2″"),
-        ("Left side", "1/4″"),
-        ("Right side", "1/4″"),
-    ]
-    assert any(
-        each.startswith("Notch the back 1/2″ and both sides 1/4″.") for each in notched["cautions"]
-    )
-    away = reckon(KEY, **WALLS | form, at_baseboard="cut")
-    by_key = away["by_key"]
-    assert (by_key["width"]["text"], by_key["depth"]["text"]) == ("37″", "15 3/8″")
-    assert "notches" not in by_key
-    assert not any("otch" in each for each in away["cautions"])
-
-
-def test_a_side_is_notched_by_what_its_strip_does_not_leave_and_may_be_too_thin_for_it():
-    """By hand: 3/4 less a strip of 1/4 is 1/2, and 1/4 of wood behind it makes 3/4: more than a
-    sold 3/4 panel's 23/32 (PS 1). What must be left, 1/4, is shop practice, no source."""
-    form = {"widths": ["40"], "baseboard": "3/4", "left_depth": "16", "above": "3"}
-    said = reckon(KEY, **WALLS | form)
-    assert texts(said["by_key"]["notches"])[1:] == [("Left side", "1/2″"), ("Right side", "1/2″")]
-    (caution,) = [each for each in said["cautions"] if each.startswith("Notch the back 3/4″")]
-    assert "Don’t notch a side thinner than 3/4″" in caution
-    assert "cut the baseboard away" in caution
-    assert "Left side’s notch: 3/4 − 1/4 = 1/2" in [line["text"] for line in said["working"]]
-    metric = {"unit": "mm", "mark": "1 mm"}
-    form = {"widths": ["1000"], "left_height": "2400", "baseboard": "19", "scribe": "6"}
-    said = reckon(KEY, metric, built="walls", **form)
-    assert any("thinner than 19 mm" in each for each in said["cautions"])
-
-
-def test_only_the_sides_that_the_baseboard_reaches_are_notched():
-    """By hand: leaning in by 1 the left strip is 1 1/4 at the floor, past a baseboard of 1/2."""
-    form = {"widths": ["38", "37"], "baseboard": "1/2"}
-    said = reckon(KEY, **WALLS | form | leaning("left", Fraction(1)))
-    assert texts(said["by_key"]["notches"]) == [("Back", "1/2″"), ("Right side", "1/4″")]
-    assert any(
-        each.startswith("Notch the back 1/2″ and the right side 1/4″.") for each in said["cautions"]
-    )
-    free = reckon(KEY, **WALLS | form | {"built": "free"})
-    assert texts(free["by_key"]["notches"]) == [("Back", "1/2″")]
-    assert not any("thinner" in each for each in free["cautions"])
-
-
-def test_a_baseboard_counts_at_the_foot_and_a_lean_at_the_top():
-    """By hand: leaning in by 1 the top counts, not a baseboard of 1/2; away, the baseboard does."""
-    base = {"baseboard": "1/2", "at_baseboard": "front", "built": "left", "scribe": "0"}
-    form = WALLS | base | {"widths": ["38", "37"]}
-    inside = reckon(KEY, **form | leaning("left", Fraction(1)))["by_key"]
-    assert inside["width"]["text"] == "37″"
-    away = reckon(KEY, **form | leaning("left", Fraction(-1)))["by_key"]
-    assert away["width"]["text"] == "36 1/2″"
-
-
 def test_widths_that_vary_more_than_the_walls_lean_leave_room_for_a_bow_of_each():
     """A wall that bows 5/8 low and another 5/8 high leave 37 − 5/8; the widths never read less than
     37 (by hand). A strip is then up to 5/16 + 5/8."""
@@ -238,96 +164,6 @@ def test_a_case_goes_between_plumb_walls_that_bow_each_at_its_own_height(wide, l
     assert space.takes_width(told, 0)
     for strip in said["rip"]["items"]:
         assert Fraction(strip["mark"]) >= (space.wide - told) / 2
-
-
-def test_a_case_up_to_the_ceiling_never_stands_up_and_says_what_would():
-    """By hand: √(96² − 24²) is 92.95, down to 92 15/16; half of 96 passes, so two boxes."""
-    said = reckon(KEY, **WALLS, left_depth="24")
-    assert said["verdict"] == "37″ wide, 96″ high, 24″ deep; won’t tip up in one piece"
-    assert said["by_key"]["tallest"]["text"] == "92 15/16″"
-    assert said["by_key"]["boxes"]["text"] == "2"
-    assert [fix["field"] for fix in said["fixes"]] == ["above", "kick"]
-    lower = reckon(KEY, **WALLS, left_depth="24", above="3 1/16")
-    assert "boxes" not in lower["by_key"]
-    assert lower["verdict"].endswith("24″ deep")
-    on_a_base = reckon(KEY, **WALLS, left_depth="24", kick="4")
-    assert on_a_base["by_key"]["diagonal"]["text"] == "95 1/8″"  # √(92² + 24²) = 95.079
-
-
-@given(st.integers(400, 900), leans, leans, sixteenths, st.integers(1, 24))
-def test_a_notch_and_the_gap_beside_it_take_the_baseboard_and_a_mark_less_would_not(
-    wide, left, right, scribe, thick
-):
-    """At the foot of each wall of a space built of its faces, the case amid what is free."""
-    space, base = Space(Fraction(wide, 16), left, right, (0, 0), (96, 96)), Fraction(thick, 16)
-    readings = [inches(space.reading(Fraction(part, 2))) for part in (1, 0, 2)]
-    form = leaning("left", left) | leaning("right", right) | {"baseboard": inches(base)}
-    said = reckon(KEY, **WALLS | {"widths": readings, "scribe": inches(scribe), **form})["by_key"]
-    floor, ceiling = space.faces(0), space.faces(1)
-    told = Fraction(said["width"]["mark"])
-    start = (max(floor[0], ceiling[0]) + min(floor[1], ceiling[1]) - told) / 2
-    cut = {each["label"]: Fraction(each["mark"]) for each in said["notches"]["items"]}
-    assert cut.pop("Back") == base
-    for side, gap in zip(("Left", "Right"), space.gaps(start, told, 0), strict=True):
-        notch = cut.get(f"{side} side", Fraction(0))
-        assert notch + gap >= base
-        assert notch == 0 or notch - MARK + gap < base
-
-
-@pytest.mark.parametrize(("widths", "told"), [(["37"], False), (["37", "37 1/8"], True)])
-def test_where_walls_may_bow_the_gap_is_measured_before_a_side_is_notched(widths, told):
-    said = reckon(KEY, **WALLS | {"widths": widths, "baseboard": "1/2"})
-    assert any("measure the gap at the floor" in each for each in said["cautions"]) == told
-
-
-def test_a_case_up_to_the_ceiling_is_told_that_no_depth_of_it_tips_up():
-    said = reckon(KEY, built="walls", widths=["40"], left_height="96")
-    assert said["verdict"] == "39 1/2″ wide, 96″ high; won’t tip up in one piece"
-    assert any("whatever its depth" in each for each in said["cautions"])
-    assert [fix["field"] for fix in said["fixes"]] == ["above", "kick"]
-    assert "deepest" not in said["by_key"]
-
-
-def test_where_no_depth_is_given_the_deepest_that_tips_up_is_told():
-    """By hand: √(96² − 93²) = 23.812, a hair under 23 13/16, down to 23 3/4; a floor out of
-    level by 3/8 leaves a case of 95 5/8, and √(96² − 95.625²) = 8.477, down to 8 7/16."""
-    said = reckon(KEY, **WALLS, above="3")
-    assert said["by_key"]["deepest"]["text"] == "23 3/4″"
-    assert said["verdict"] == "37″ wide, 93″ high"
-    out = reckon(KEY, **WALLS, floor="left", floor_out="3/8")
-    assert out["verdict"].endswith("; tips up if it’s no more than ≈ 8 7/16″ deep")
-    assert [fix["field"] for fix in out["fixes"]] == ["above"]
-
-
-@given(st.integers(800, 1700), st.integers(1, 400))
-def test_the_deepest_that_tips_up_passes_the_ceiling_and_a_mark_more_does_not(high, gap):
-    form = WALLS | {"left_height": inches(Fraction(high, 16)), "above": inches(Fraction(gap, 16))}
-    deepest = Fraction(reckon(KEY, **form)["by_key"]["deepest"]["mark"])
-    case, ceiling = (high - gap) / 16, high / 16
-    assert hypot(case, float(deepest)) <= ceiling + 1e-9
-    assert hypot(case, float(deepest + MARK)) > ceiling
-
-
-@pytest.mark.parametrize("depth", ["16", ""])
-def test_a_case_up_to_the_ceiling_has_no_room_to_be_lifted_onto_its_base(depth):
-    form = WALLS | {"left_height": "90", "left_depth": depth, "kick": "4"}
-    said = reckon(KEY, **form)
-    assert said["verdict"].endswith("; no room to lift it onto its base")
-    assert any(each.startswith("There’s no room to lift it onto") for each in said["cautions"])
-    assert [fix["field"] for fix in said["fixes"]] == ["above"]
-    little = reckon(KEY, **form, above="1/4")
-    assert any("hardly any room to lift it onto its base" in each for each in little["cautions"])
-    enough = reckon(KEY, **form, above="1")
-    assert not any("onto its base" in each for each in enough["cautions"])
-
-
-def test_the_tallest_on_a_separate_base_is_told_without_it():
-    """By hand: √(96² − 40²) = 87.27, down to 87 1/4, where the box is 92."""
-    said = reckon(KEY, **WALLS, left_depth="40", kick="4")
-    assert said["by_key"]["tallest_box"]["text"] == "87 1/4″"
-    assert "tallest" not in said["by_key"]
-    (caution,) = [each for each in said["cautions"] if each.startswith("It won’t tip up")]
-    assert "make the toe kick higher" in caution
 
 
 def test_readings_that_differ_say_why_more_than_the_scribes_is_left_free():

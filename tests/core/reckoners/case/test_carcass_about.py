@@ -1,0 +1,105 @@
+"""What is said and drawn of the parts of a case."""
+
+import pytest
+from asking import reckon
+
+from tests.core.reckoners.case.carcasses import CABINET, about
+
+
+def test_butted_parts_are_told_where_they_go():
+    """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
+    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
+    case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
+    said = reckon("carcass", **case, top="over")
+    assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
+    assert "Top: on the top end." in about(said, "side")
+    for key in ("side", "divider"):
+        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
+        assert shelves in about(said, key)
+    assert [line for line in about(said, "bottom") if "ivider" in line] == [
+        "Divider 1: its left face 11″ from the left end.",
+        "Divider 2: its left face 22 3/4″ from the left end.",
+    ]
+    assert "Sides: under its ends, flush with them." in about(said, "top")
+    assert "Divider 2: its left face 23 1/2″ from the left end." in about(said, "top")
+
+
+def test_a_toe_kick_is_told_where_it_goes():
+    assert about(reckon("carcass", **CABINET, kick="notched"), "kick") == [
+        "Grain runs along the length.",
+        "Between the sides, its face at the back of the notch, 3″ from the front of the case.",
+        "Cut it a hair under its height if the floor is crowned.",
+    ]
+
+
+def test_a_side_and_a_divider_send_to_their_pin_holes():
+    said = reckon("carcass", **CABINET, adjustable="2", dividers="1")
+    for key, where in (("side", "the inside face"), ("divider", "both faces")):
+        line = f"Holes for shelf pins in {where}: lay them out in Shelf pin holes."
+        assert line in about(said, key)
+    assert not any("pins" in line for line in about(reckon("carcass", **CABINET), "side"))
+
+
+def test_solid_strips_are_fitted_where_their_parts_show():
+    """Strips of 1/4 between the sides: 36 − 1 1/2 = 34 1/2, not the 35 of the parts with their
+    joints; between bottom and top 28 1/2; on the sides 30. All: 2 × 30 + 3 × 34 1/2 = 163 1/2; and
+    a tenth: 179.85, up to 179 7/8. A shelf set back takes its strip into its dadoes with it."""
+    said = reckon("carcass", **CABINET, fixed="1", band="1/4")
+    for key in ("top", "bottom", "fixed"):
+        line = "Fit its strip between the sides once the case is together: 34 1/2″ long."
+        assert line in about(said, key)
+    assert said["by_key"]["edging"]["text"] == "179 7/8″"
+    assert not any("strip" in line for line in about(said, "side"))
+    kicked = reckon("carcass", **CABINET, dividers="1", fixed="1", band="1/4", kick="notched")
+    assert "Its strip is 26 1/2″ long, from the top end down." in about(kicked, "side")
+    line = "Fit its strip between bottom and top once the case is together: 25″ long."
+    assert line in about(kicked, "divider")
+    line = "Fit its strip into its bay once the case is together: 16 7/8″ long."
+    assert line in about(kicked, "fixed")
+    inset = reckon("carcass", **CABINET, fixed="1", band="1/4", setback="1")
+    assert not any("Fit its" in line for line in about(inset, "fixed"))
+    tape = reckon("carcass", **CABINET, fixed="1")
+    assert not any("strip" in line for line in about(tape, "top"))
+
+
+@pytest.mark.parametrize(
+    ("back", "who"),
+    [("rabbet", "All but the back"), ("groove", "All but the back"), ("none", "Parts")],
+)
+def test_a_back_is_left_out_of_what_bottoms_out(back, who):
+    said = reckon("carcass", **CABINET, back=back)["cautions"]
+    assert any(each.startswith(f"{who} bottom out in their joints.") for each in said)
+
+
+def test_the_drawing_is_in_scale_and_names_its_parts():
+    """36 wide, 30 high, at the right a section 12 deep."""
+    said = reckon("carcass", **CABINET, fixed="1", kick="notched", dividers="1")
+    shapes = said["drawing"]["shapes"]
+    lines = [each for each in shapes if each["kind"] == "dimension"]
+    spans = {
+        each["text"]: max(
+            abs(each["to"][0] - each["from"][0]), abs(each["to"][1] - each["from"][1])
+        )
+        for each in lines
+    }
+    assert [spans[each] for each in ("36″", "30″", "12″")] == pytest.approx([36, 30, 12])
+    fields = {each["text"]: each.get("field") for each in lines}
+    assert (fields["36″"], fields["30″"], fields["12″"]) == ("width", "height", "depth")
+    texts = {each["text"] for each in shapes if each["kind"] == "label"}
+    assert {"top", "bottom", "shelf", "back", "toe kick", "section"} <= texts
+
+
+def test_bays_a_mark_apart_are_drawn_with_the_first_one():
+    """Three numbers of this length have no room side by side."""
+    said = reckon("carcass", **CABINET | {"width": "35"}, dividers="2")
+    drawn = {each.get("text") for each in said["drawing"]["shapes"]}
+    assert "first bay 10 11/16″" in drawn
+    assert "10 5/8″" not in drawn
+
+
+def test_a_side_is_drawn_with_its_notch_and_joints():
+    said = reckon("carcass", **CABINET, kick="notched")
+    side = next(part for part in said["parts"] if part["key"] == "side")["drawing"]
+    outline = next(each for each in side["shapes"] if each.get("role") == "stock")
+    assert len(outline["points"]) == 6
+    assert sum(each.get("role") == "hatch" for each in side["shapes"]) == 3
