@@ -85,8 +85,8 @@ def check_mended(document):
     """What can be mended is good once that was done; nobody is told of an inside fault."""
     seen = view(document, drawings=False)
     for piece in seen["pieces"]:
-        if not piece["verdicts"]:
-            continue  # A part that came with the change: none of it is cut yet.
+        if not piece["cut"]:
+            continue  # A part that came with the change.
         told = piece["verdicts"][0]
         if told["verdict"] in ("cut down", "recut ends"):
             done = changed(document, "recut", id="2", part=piece["part"], which=told["which"])

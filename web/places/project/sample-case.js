@@ -11,7 +11,7 @@ import { notice, quietly } from "../notices.js";
 export function sampleCase(app) {
   async function begin() {
     const { described } = app.state.get();
-    if (!described) return;
+    if (!described) return notice("Still loading. Try again in a moment.");
     const goOn = onward();
     const answer = await quietly(app.projects.add(described.case));
     if (!answer.ok) return;

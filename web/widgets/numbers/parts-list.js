@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { partSize } from "./part-size.js";
 import { unbroken } from "./unbroken.js";
 
 /** @import { Part } from "../../python/contract.d.ts" */
@@ -18,13 +19,6 @@ const item = ({ count, name, about = [], ...part }) =>
     "li",
     {},
     element("p", { class: "part-name" }, `${count} × ${name}`),
-    element("p", { class: "part-size" }, unbroken(size(part))),
+    element("p", { class: "part-size" }, partSize(part)),
     ...about.map((line) => element("p", { class: "part-about" }, unbroken(line))),
   );
-
-/** @param {Pick<Part, "length" | "width" | "thickness">} part */
-const size = ({ length, width, thickness }) =>
-  [length, width, thickness]
-    .map((each) => each && (each.brief ?? each.text))
-    .filter(Boolean)
-    .join(" × ");

@@ -1,4 +1,5 @@
 import { element } from "../element.js";
+import { brief, partSize } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 
@@ -80,7 +81,7 @@ const part = (piece) =>
       "div",
       {},
       element("p", { class: "shop-title" }, `${piece.name}, ${piece.count}×`),
-      element("p", {}, size(piece)),
+      element("p", {}, partSize(piece)),
       element("p", {}, [piece.material, piece.place].filter(Boolean).join(", ") || piece.from),
       ...(piece.about ?? []).map((line) => element("p", {}, unbroken(line))),
     ),
@@ -117,21 +118,6 @@ const summary = ({ summary: said, headline }) => (said === headline?.text ? null
 
 /** @param {Shown} value */
 const length = (value) => element("strong", { class: "shop-length" }, brief(value));
-
-/**
- * On paper there is no small print: the text itself says that it was rounded, and which way.
- * @param {Shown} value
- */
-const brief = (value) => unbroken(value.brief ?? value.text ?? "");
-
-/**
- * A thickness without a width must not be read as one.
- * @param {Piece} piece
- */
-const size = ({ length: long, width, thickness }) =>
-  [brief(long), width && brief(width), thickness && `${brief(thickness)}${width ? "" : " thick"}`]
-    .filter(Boolean)
-    .join(" × ");
 
 /** @param {Piece} piece */
 const ends = ({ ends: both }) => {

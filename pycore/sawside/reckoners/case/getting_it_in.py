@@ -6,6 +6,7 @@ from sawside.drawing.case.raised_case import raised_case
 from sawside.errors import Refusal
 from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.doorway import carried
+from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
 from sawside.reckoners.case.shared.standing_up import (
     ANCHOR,
     LITTLE,
@@ -221,14 +222,7 @@ RECKONER = Reckoner(
             least="1 in",
             in_short="{} ceiling",
         ),
-        length(
-            "kick",
-            "Separate toe kick",
-            help="The height of a base that you set first. It counts in the case height.",
-            least="1/4 in",
-            blank_means="The case is raised in one piece.",
-            in_short="separate kick {}",
-        ),
+        SEPARATE_KICK,
         choice("door", "Doorway", {"no": "None to check", "yes": "Check a doorway"}, in_short="{}"),
         length("width", "Case width", least="1/2 in", in_short="{} wide", **_DOOR),
         length(

@@ -1,6 +1,7 @@
 """What is filled in of a space, and of the case that is to go into it."""
 
 from sawside.drawing.choices.spaces import BUILT_IN
+from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
 from sawside.reckoners.fields import choice, length, lengths
 
 _LEAN = {"plumb": "Plumb", "in": "Leans into the space at the top", "away": "Leans away at the top"}
@@ -139,14 +140,7 @@ FIELDS = (
         },
         in_short="{}",
     ),
-    length(
-        "kick",
-        "Separate toe kick",
-        help="The height of a base that you set first. It counts in the case height.",
-        least="1/4 in",
-        blank_means="The case is raised in one piece.",
-        in_short="separate kick {}",
-    ),
+    SEPARATE_KICK,
 )
 
 BASIC = ("built", "widths", "left_height", "right_height", "left_depth", "scribe")

@@ -1,18 +1,15 @@
 """What is asked about a case that might tip."""
 
-from fractions import Fraction
-
 from sawside.reckoners.fields import choice, count, length, number
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+from sawside.wood.strength.loads import load_of
 
-POUNDS_IN = {"lb": Fraction(1), "kg": 1 / KILOGRAMS_PER_POUND}
 _UNITS = {"lb": "Pounds", "kg": "Kilograms"}
 
 
 def pounds(given, key):
     """A weight in pounds, exact, in whichever unit it was given; None where it was left blank."""
     amount = getattr(given, f"{key}_{given.units}")
-    return None if amount is None else amount * POUNDS_IN[given.units]
+    return None if amount is None else load_of(amount, given.units).amount
 
 
 def _weight(key, label, defaults=(None, None), **more):
