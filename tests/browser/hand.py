@@ -101,7 +101,12 @@ def chosen(page, label, option):
 
 def try_example(page):
     """Fill in the example of the question that is open, and wait until it is answered."""
-    page.get_by_role("button", name=EXAMPLE).tap()
+    example = page.get_by_role("button", name=EXAMPLE)
+    clear = page.get_by_role("button", name="Clear", exact=True)
+    example.or_(clear).first.wait_for()
+    if not example.is_visible():
+        clear.tap()
+    example.tap()
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
 
 

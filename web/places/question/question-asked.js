@@ -4,6 +4,7 @@ import { answeredNow } from "../../store/page/pinned-and-recent.js";
 import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
 import { unitNote } from "../forms/units.js";
+import { notice } from "../notices.js";
 import { questionDraft } from "./question-draft.js";
 import { questionFoot } from "./question-foot.js";
 import { questionForm } from "./question-form.js";
@@ -31,7 +32,7 @@ export function questionAsked(app, { declared, entry, of }) {
   const draft = questionDraft(app, declared.key, entry, fields, of);
   const { values, open, labelOf } = fields;
   const keeper = keeping(app, { declared, entry, draft, values, after: kept });
-  const result = questionResult(app, { declared, entry, keeper, values, openField: open });
+  const result = questionResult(app, { declared, entry, keeper, values, openField: open, clearing });
   const picture = questionPicture(declared.asks, { labelOf, open });
   const reckon = latest(askInProject(app, keeper.correction));
 
@@ -59,7 +60,20 @@ export function questionAsked(app, { declared, entry, of }) {
     const { beside: errors, wanted: needed } = result.errors();
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
+    foot.hidden = answer.ok && clearing() !== null;
     app.sheet.refresh();
+  }
+
+  /** A kept line has at its foot what leads back to it, and a form as it began what fills it in. */
+  function clearing() {
+    return entry || draft.isUntouched() ? null : clear;
+  }
+
+  function clear() {
+    const before = values();
+    result.goTo();
+    fill({});
+    notice("Fields cleared.", { label: "Undo", run: () => fill(before) });
   }
 
   /** What was begun from an entry is done with: the next is begun anew. */
@@ -77,10 +91,10 @@ export function questionAsked(app, { declared, entry, of }) {
     foot.closest("main")?.scrollTo(0, 0);
   }
 
+  const foot = questionFoot({ declared, entry, unit: draft.unit, fill, clear });
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
-  const foot = questionFoot({ declared, entry, unit: draft.unit, fill });
   return { nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
 }
 

@@ -41,6 +41,7 @@ export function questionDraft(app, key, entry, fields, of) {
   return {
     unit,
     drop: draft.drop,
+    isUntouched: () => filled(fields.values()) === kept,
     /** @param {Record<string, Typed>} values */
     typed(values) {
       const changed = filled(values) !== kept;

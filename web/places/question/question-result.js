@@ -21,8 +21,9 @@ import { questionBar } from "./question-bar.js";
  * @param {ReturnType<typeof keeping>} what.keeper
  * @param {() => Record<string, Typed>} what.values what is filled in
  * @param {(key: string) => void} what.openField
+ * @param {() => (() => void) | null} what.clearing what clears the fields, where that is done from the answer
  */
-export function questionResult(app, { declared, entry, keeper, values, openField }) {
+export function questionResult(app, { declared, entry, keeper, values, openField, clearing }) {
   /** @type {Answered<Reckoning> | null} */
   let shown = null;
   const errors = () => sortedErrors(shown, declared.fields, values());
@@ -37,11 +38,13 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   function acts({ answers: [main], stick }) {
     // What is told is how sure the kept line is, not what is typed over it.
     const isKept = entry && !isUnkept(app.state.get(), entry.id);
+    const clear = clearing();
     const print = () => go(["paper", declared.key, entry?.id].filter(Boolean).join("/"));
     return present([
       stick ? button("Print at true size", print) : null,
       isKept ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
       "plain" in main ? button("Copy", () => copy(main.plain), { class: "button quiet" }) : null,
+      clear ? button("Clear", clear, { class: "button quiet" }) : null,
     ]);
   }
 
