@@ -53,9 +53,9 @@ _ELSEWHERE = """
 apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
 brad brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
 drain drywall epoxy fender finger finish footing foundation frost garden gate girder
-glue grit grout gutter hammer handrail hanger header hinge hone house insulation jointer joist
+glue grit grout gutter hammer handrail hanger header hone house insulation jointer joist
 kitchen knife lacquer laminate lamp laser latch latex lathe leather leg lever lock magnet
-mortar motor mount nail newel nut oil paint pallet patio pipe plane planer plaster
+mortar motor mount newel nut oil paint pallet patio pipe plane planer plaster
 pole porch post pour power price primer pump purlin rafter ramp rebar resin ridge roof
 roofing router rust sand sander sanding seal sealer shear shed shellac shelter shingle
 siding sill sink slab slide solder spline spray stain stair staple steel stone stool stove
