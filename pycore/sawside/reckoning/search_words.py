@@ -37,6 +37,10 @@ handle, knob, pull
 bevel gauge, sliding bevel, T-bevel
 moisture content, MC
 diagonal, diagnol
+concealed hinge, cup hinge
+hinge gain, hinge mortise
+trim nail, finish nail
+pilot drill, pilot bit, drill bit
 """
 """A line for each meaning: a question that is declared with one of these is found by all."""
 
@@ -51,7 +55,7 @@ wood wooden saw degree degrees deg
 
 _ELSEWHERE = """
 apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
-brad brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
+brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
 drain drywall epoxy fender finger finish footing foundation frost garden gate girder
 glue grit grout gutter hammer handrail hanger header hone house insulation jointer joist
 kitchen knife lacquer laminate lamp laser latch latex lathe leather leg lever lock magnet

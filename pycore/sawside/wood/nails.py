@@ -26,10 +26,7 @@ class Nail:
 
 def _nails():
     for row in rows("nails.csv"):
-        yield (
-            row["kind"],
-            Nail(row["name"], Fraction(row["length"]), Fraction(row["diameter"])),
-        )
+        yield (row["kind"], Nail(row["name"], Fraction(row["length"]), Fraction(row["diameter"])))
 
 
 NAILS = {kind: [nail for each, nail in _nails() if each == kind] for kind in KINDS}

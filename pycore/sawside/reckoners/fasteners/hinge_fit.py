@@ -59,14 +59,17 @@ def _butt(given, show):
 
 def _cup(given, show):
     bore = bore_of(given, show)
+    tab, cup, middle, wood, deep, left = (
+        decimals(show, each)
+        for each in (bore.tab, given.cup, bore.center, given.wood, given.deep, bore.left)
+    )
     tip = tip_left(given, show, Fraction(0))
     center = on_fine_marks(bore.center, show)
     covers = decimals(show, bore.covers)
     lines = (
-        f"Tab: {covers} + {decimals(show, given.plate)} − {_signed(show, given.constant)} = "
-        f"{decimals(show, bore.tab)}",
-        f"Center: {decimals(show, bore.tab)} + {decimals(show, given.cup)} ÷ 2 = {decimals(show, bore.center)}",
-        f"Left behind the cup: {decimals(show, given.wood)} − {decimals(show, given.deep)} = {decimals(show, bore.left)}",
+        f"Tab: {covers} + {decimals(show, given.plate)} − {_signed(show, given.constant)} = {tab}",
+        f"Center: {tab} + {cup} ÷ 2 = {middle}",
+        f"Left behind the cup: {wood} − {deep} = {left}",
         *_tip_line(given, show, Fraction(0), tip),
     )
     answers = {
@@ -79,11 +82,7 @@ def _cup(given, show):
         main="center",
         working=lines,
         drawing=cup_hinge(show, given, bore),
-        cautions=(
-            *_warned(show, bore.left, "cup"),
-            *_warned(show, tip, "screw’s tip"),
-            *_CAUTIONS,
-        ),
+        cautions=(*_warned(show, bore.left, "cup"), *_warned(show, tip, "screw’s tip"), *_CAUTIONS),
         verdict="Cup’s center, from the door’s edge",
     )
 
@@ -115,12 +114,11 @@ def _warned(show, left, what):
 
 RECKONER = Reckoner(
     key="hinge_fit",
-    title="Hinge gains and cups",
+    title="Fitting a hinge",
     asks="How deep is a butt hinge let in, or where is a cup hinge bored?",
     words=(
-        "butt hinge, butt hinges, hinge mortise, hinge gain, gains, cup hinge, cup hinges, 35 mm "
-        "hole, hinge boring, european hinge, european hinge boring, overlay, boring distance, "
-        "concealed hinge, hinge screws"
+        "butt hinge, butt hinges, hinge gain, gains, concealed hinge, concealed hinges, 35 mm "
+        "hole, hinge boring, european hinge, european hinge boring, hinge overlay, boring distance"
     ),
     order=830,
     job="screws and hinges",

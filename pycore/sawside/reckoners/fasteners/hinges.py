@@ -38,8 +38,8 @@ RECKONER = Reckoner(
     title="Hinge layout",
     asks="How many hinges does this door take, and where do they go?",
     words=(
-        "hinge, hinges, door hinge, door hinges, cabinet door hinge, cabinet door, hinge spacing, "
-        "hinge layout, how many hinges, hinge placement, door weight, hang a door"
+        "hinge, hinges, door hinge, cabinet door hinge, hinge spacing, hinge layout, how many "
+        "hinges, hinge placement, hinge location"
     ),
     order=820,
     job="screws and hinges",

@@ -21,8 +21,7 @@ def compute(given, show):
         "reach": on_fine_marks(nail.reach, show, "be there"),
         "left": on_fine_marks(nail.left, show, "be there"),
         "room": [
-            (name, show.rounded(each, "reach"))
-            for name, each in zip(_ROOM, nail.room, strict=True)
+            (name, show.rounded(each, "reach")) for name, each in zip(_ROOM, nail.room, strict=True)
         ],
     }
     if nail.pilot is not None:
@@ -66,7 +65,7 @@ RECKONER = Reckoner(
     title="Nails",
     asks="Which nail holds without coming through, and how near an end can it go?",
     words=(
-        "nail, nails, nail size, nail length, penny, finish nail, finish nails, brad, brads, brad "
+        "nail, nails, nail size, nail length, penny, trim nail, trim nails, brad, brads, brad "
         "nail, casing nail, common nail, box nail, nail gun, 8d, 6d, 10d"
     ),
     order=810,

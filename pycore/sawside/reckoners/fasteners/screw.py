@@ -60,8 +60,8 @@ RECKONER = Reckoner(
     title="Wood screws",
     asks="Which screw is long enough, and what do you drill for it?",
     words=(
-        "screw, screws, wood screw, wood screws, pilot hole, pilot holes, pilot bit, clearance "
-        "hole, countersink, screw length, screw size, drill bit for a screw"
+        "screw, screws, wood screw, wood screws, pilot hole, pilot holes, pilot drill, clearance "
+        "hole, countersink, screw length, screw size"
     ),
     order=800,
     job="screws and hinges",

@@ -63,9 +63,7 @@ def bore_of(given, show):
     covers = given.overlay if given.sits == "over" else -given.reveal
     tab = covers + given.plate - given.constant
     if given.tab_least > given.tab_most:
-        raise _impossible(
-            "The smallest tab is larger than the largest.", "Swap them.", "tab_most"
-        )
+        raise _impossible("The smallest tab is larger than the largest.", "Swap them.", "tab_most")
     if not given.tab_least <= tab <= given.tab_most:
         raise _wrong_plate(given, show, covers, tab)
     if given.deep >= given.wood:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from math import ceil
 
 from sawside.errors import Refusal
@@ -124,7 +125,7 @@ def _check_inset(given, show, many, end):
 
 
 def _check_apart(given, show, centers):
-    for number, (low, high) in enumerate(zip(centers, centers[1:], strict=False), 1):
+    for number, (low, high) in enumerate(pairwise(centers), 1):
         if high - low < given.hinge:
             raise _impossible(
                 f"Between the shelves, hinges {number} and {number + 1} would overlap.",

@@ -42,9 +42,7 @@ def hinge_working(given, show, found):
         apart = (last - first) / steps
         yield f"On center: ({number(last)} − {number(first)}) ÷ {steps} = {number(apart)}"
         for at, wished in enumerate(found.wished[1:-1][:_MOST_LINES], 1):
-            yield (
-                f"Hinge {at + 1}: {number(first)} + {at} × {number(apart)} = {number(wished)}"
-            )
+            yield (f"Hinge {at + 1}: {number(first)} + {at} × {number(apart)} = {number(wished)}")
     for at, (wished, center) in enumerate(zip(found.wished, found.centers, strict=True), 1):
         if wished != center:
             way, by = ("+", center - wished) if center > wished else ("−", wished - center)

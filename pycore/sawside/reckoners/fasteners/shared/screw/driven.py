@@ -85,7 +85,7 @@ def driven_of(given, show):
     longest = through + given.under - given.spare
     long = given.length or size.sold(wanted, longest)
     if long is None or (given.length is None and long <= through):
-        raise refuse_no_length(show, size, longest)
+        raise refuse_no_length(show, size, through, longest)
     check_length(show, "screw", long, through, given.under, "length")
     return Driven(
         name=size.name,

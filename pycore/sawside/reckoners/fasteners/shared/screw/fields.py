@@ -76,12 +76,7 @@ FIELDS = (
         most="3/4 in",
         blank_means="The nearest one of the drill set.",
     ),
-    choice(
-        "bits",
-        "Drill set",
-        {key: name for key, (name, _) in SETS.items()},
-        metric="half_mm",
-    ),
+    choice("bits", "Drill set", {key: name for key, (name, _) in SETS.items()}, metric="half_mm"),
     choice("pull", "Straight pull", {"no": "Not figured", "yes": "Figure it"}),
     material(
         "species",

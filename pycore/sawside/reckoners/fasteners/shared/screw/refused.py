@@ -75,9 +75,17 @@ def refuse_no_bit(show, root):
     )
 
 
-def refuse_no_length(show, size, longest):
-    """The refusal where every stock length of a size comes too near to the far face."""
+def refuse_no_length(show, size, through, longest):
+    """The refusal where no stock length of a size gets through the first piece and stays in the
+    second, of which at most `longest` does."""
     name = f"{size.name} screw" if size.name else "screw"
+    if size.longest <= through:
+        return _impossible(
+            f"The longest stock {name}, {fine_text(size.longest, show)}, doesn’t get through the "
+            "first piece.",
+            "Use a thicker screw, sink its head deeper, or enter a length.",
+            "over",
+        )
     return _impossible(
         f"No stock {name} holds here: at most {fine_text(longest, show)} stays clear of the far "
         "face.",

@@ -19,16 +19,18 @@ def working(given, show, screw):
     left = number(screw.left)
     yield f"Left past the tip: {number(given.under)} − {number(screw.reach)} = {left}"
     yield from _holes(given, show, screw)
-    end, edge, _ = screw.room
-    yield f"From an end: {FROM_END[True]} × {decimals(show, screw.shank)} = {decimals(show, end)}"
-    yield f"From an edge: {show.pure(FROM_EDGE)} × {decimals(show, screw.shank)} = {decimals(show, edge)}"
+    shank, end, edge = (decimals(show, each) for each in (screw.shank, *screw.room[:2]))
+    yield f"From an end: {FROM_END[True]} × {shank} = {end}"
+    yield f"From an edge: {show.pure(FROM_EDGE)} × {shank} = {edge}"
     if is_figured(given):
         yield from pull_working(given, show, screw)
 
 
 def _holes(given, show, screw):
     shank, root = decimals(show, screw.shank), decimals(show, screw.root)
-    clear, spare = (decimals(show, each) for each in (screw.clearance, screw.clearance - screw.shank))
+    clear, spare = (
+        decimals(show, each) for each in (screw.clearance, screw.clearance - screw.shank)
+    )
     yield f"Clearance hole: next bit up, {clear} − {shank} = {spare} free"
     if given.root is None:
         yield f"Root: {show.pure(ROOT)} × {shank} = {root}"
@@ -39,4 +41,3 @@ def _holes(given, show, screw):
     if screw.cone is not None:
         head, deep = decimals(show, screw.head), decimals(show, screw.cone)
         yield f"Countersink: ({head} − {shank}) ÷ 2 ÷ tan {screw.half_cone}° = {deep} deep"
-
