@@ -17,17 +17,17 @@ def hung_door(show, given, centers, words):
     half, leaf = float(nearby(given.hinge)) / 2, 8 * pixel
     shapes = [rectangle(0, -high, wide, 0)]
     for each in given.shelves or ():
-        if each.shelf is not None and each.shelf + each.thick <= given.height:
-            bottom = -float(nearby(each.shelf))
-            top = bottom - float(nearby(each.thick))
+        if each + given.shelf <= given.height:
+            bottom = -float(nearby(each))
+            top = bottom - float(nearby(given.shelf))
             shapes += [line((0, y), (wide, y), "hidden") for y in (bottom, top)]
     for center in centers:
         y = -float(nearby(center))
-        shapes.append(rectangle(-leaf, y - half, leaf, y + half, "waste"))
+        shapes.append(rectangle(-leaf, y - half, leaf, y + half, "hatch"))
         shapes.append(label((-14 * pixel, y), show.brief(center), "note", "end"))
     tall = show.brief(given.height)
     shapes.append(dimension((wide, 0), (wide, -high), -26 * pixel, tall, field="height"))
     across = show.brief(given.width)
-    shapes.append(dimension((wide, 0), (0, 0), -26 * pixel, across, field="width"))
+    shapes.append(dimension((wide, 0), (0, 0), 26 * pixel, across, field="width"))
     box = (-90 * pixel, -high - 20 * pixel, wide + 70 * pixel, 60 * pixel)
     return drawing(words, box, shapes)

@@ -21,10 +21,10 @@ def butt_hinge(show, given, gains):
     shapes = [
         rectangle(0, 0, block, high + low),
         rectangle(right, 0, right + block, high + low),
-        rectangle(block - in_frame, 0, block, high, "space"),
-        rectangle(right, 0, right + depth, high, "space"),
-        rectangle(block - in_frame, 0, block - in_frame + leaf, high, "waste"),
-        rectangle(right + depth - leaf, 0, right + depth, high, "waste"),
+        rectangle(block - in_frame, 0, block, high, "hole"),
+        rectangle(right, 0, right + depth, high, "hole"),
+        rectangle(block - in_frame, 0, block - in_frame + leaf, high, "hatch"),
+        rectangle(right + depth - leaf, 0, right + depth, high, "hatch"),
         label((block / 2 - in_frame / 2, -14 * pixel), "frame", "name"),
         label((right + block / 2 + depth / 2, -14 * pixel), "door", "name"),
     ]

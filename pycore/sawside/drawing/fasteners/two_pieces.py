@@ -26,11 +26,7 @@ def driven_screw(show, given, screw, words):
         *_thread(starts, tip - shank * 3 / 2, half, root / 2),
         (0.0, tip),
     ]
-    holes = [
-        _hole(0.0, given.over, screw.clearance),
-        _hole(given.over, given.sink + screw.length, screw.pilot),
-    ]
-    return _drawn(show, given, screw, words, [*holes, _both_sides(body)])
+    return _drawn(show, given, screw, words, _both_sides(body))
 
 
 @lazy
@@ -40,10 +36,10 @@ def driven_nail(show, given, nail, words):
     half, head = _inches(nail.diameter) / 2, _inches(nail.head) / 2
     flat = top + half
     body = [(head, top), (head, flat), (half, flat), (half, tip - 3 * half), (0.0, tip)]
-    return _drawn(show, given, nail, words, [_both_sides(body)])
+    return _drawn(show, given, nail, words, _both_sides(body))
 
 
-def _drawn(show, given, fastener, words, shapes):
+def _drawn(show, given, fastener, words, outline):
     over, whole = _inches(given.over), _inches(given.over + given.under)
     pixel = max(whole / _HIGH, _inches(given.sink + fastener.length) / _HIGH)
     side = _WIDE * pixel / 2
@@ -54,7 +50,7 @@ def _drawn(show, given, fastener, words, shapes):
     shapes = [
         rectangle(-side, 0, side, over),
         rectangle(-side, over, side, whole),
-        *shapes,
+        outline,
         _upright(side, 0, given.over, 26 * pixel, show.brief(given.over), field="over"),
         _upright(side, over, whole, 26 * pixel, show.brief(given.under), field="under"),
         _upright(-side, given.sink, tip, -26 * pixel, found, role, field),
@@ -72,11 +68,6 @@ def _upright(x, top, foot, offset, text, role="given", field=None):
 
 def _inches(length):
     return float(nearby(length))
-
-
-def _hole(top, foot, diameter):
-    half = _inches(diameter) / 2
-    return rectangle(-half, _inches(top), half, _inches(foot), "space")
 
 
 def _flat(top, cone, head, half):
@@ -98,4 +89,4 @@ def _thread(start, foot, half, root):
 
 def _both_sides(right):
     """A closed outline of what is alike on both sides; `right` is its right half, downward."""
-    return polygon([*right, *((-x, y) for x, y in reversed(right))], "waste")
+    return polygon([*right, *((-x, y) for x, y in reversed(right))], "hatch")

@@ -64,10 +64,5 @@ RECKONER = Reckoner(
         "source."
     ),
     compute=compute,
-    example={
-        "height": "48",
-        "width": "17 1/4",
-        "hinge": "2 1/2",
-        "shelves": [{"shelf": "14 1/4"}, {"shelf": "23 1/2"}, {"shelf": "37"}],
-    },
+    example={"height": "48", "width": "17 1/4", "hinge": "2 1/2", "shelves": ["14 1/4", "23 1/2"]},
 )

@@ -142,7 +142,7 @@ def test_hinge_and_bore_are_drawn_in_scale():
     leaves = [
         each["points"]
         for each in reckon(KEY, **BUTT)["drawing"]["shapes"]
-        if each.get("role") == "waste"
+        if each.get("role") == "hatch"
     ]
     assert [points[1][0] - points[0][0] for points in leaves] == pytest.approx(
         [5 / 64] * 2, abs=2e-4

@@ -129,7 +129,7 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
 
 def test_the_nail_is_drawn_in_scale():
     said = reckon(KEY, **TWO, sink="1/16", length="2 1/4")
-    (nail,) = [each for each in said["drawing"]["shapes"] if each.get("role") == "waste"]
+    (nail,) = [each for each in said["drawing"]["shapes"] if each.get("role") == "hatch"]
     ys = [y for _, y in nail["points"]]
     assert (min(ys), max(ys)) == (0.0625, 2.3125)
     opened = {each["field"] for each in said["drawing"]["shapes"] if each.get("field")}

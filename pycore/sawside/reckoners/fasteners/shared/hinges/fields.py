@@ -1,6 +1,6 @@
 """What is asked about a door, its hinges and the shelves behind it."""
 
-from sawside.reckoners.fields import choice, count, length, material, number, rows
+from sawside.reckoners.fields import choice, count, length, lengths, material, number
 from sawside.reckoners.shared.board_fields import thickness
 
 _UNITS = {"lb": "Pounds", "kg": "Kilograms"}
@@ -25,17 +25,15 @@ FIELDS = (
         least="1/4 in",
         most="8 ft",
     ),
-    rows(
+    lengths(
         "shelves",
-        "Shelves behind the door",
-        (
-            length("shelf", "Bottom of the shelf", help="Above the door’s bottom edge."),
-            thickness("thick", "Shelf thickness", help=""),
-        ),
+        "Shelf heights",
+        help="Their bottom faces, above the door’s bottom edge.",
         row_label="Shelf",
         most_rows=20,
         blank_means="No shelf comes near a hinge.",
     ),
+    thickness("shelf", "Shelf thickness", help=""),
     count(
         "count",
         "Hinges",

@@ -83,9 +83,8 @@ def _clear(given, show, wished):
     """The place nearest to one that is wished for where a hinge is clear of shelves and ends."""
     half = given.hinge / 2
     barred = [
-        (each.shelf - half - given.clear, each.shelf + each.thick + half + given.clear)
+        (each - half - given.clear, each + given.shelf + half + given.clear)
         for each in given.shelves or ()
-        if each.shelf is not None
     ]
     places = [wished, *(end for bar in barred for end in bar)]
     free = [
