@@ -57,7 +57,7 @@ def test_two_pieces_of_a_shelf_as_by_hand():
     texts = {key: each["text"] for key, each in said["by_key"].items()}
     assert (texts["length"], texts["reach"], texts["left"]) == ("2″", "1 1/4″", "1/4″")
     assert texts["head"] == "21/64″"
-    assert said["verdict"] == "No. 8 screw (drill 11/64″ and 3/32″)"
+    assert said["verdict"] == "No. 8 screw (clearance 11/64″, pilot 3/32″)"
 
 
 def test_a_thick_second_piece_gets_the_screw_with_two_thirds_in_it():
@@ -71,6 +71,11 @@ def test_a_metric_screw_is_told_with_metric_bits(size):
     said = reckon(KEY, {"unit": "mm"}, size=size, over="18", under="40")["by_key"]
     assert said["pilot"]["text"] == {"m4": "2.5 mm", "m5": "3.0 mm"}[size]
     assert said["length"]["text"] == "50.0 mm"
+
+
+def test_a_metric_project_begins_with_a_metric_screw_and_bits():
+    said = reckon(KEY, {"unit": "mm"}, over="18", under="40")
+    assert said["verdict"] == "4 mm screw (clearance 4.0 mm, pilot 2.5 mm)"
 
 
 def test_the_cone_of_a_flat_head_is_82_degrees():
