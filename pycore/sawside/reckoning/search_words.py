@@ -54,7 +54,7 @@ wood wooden saw degree degrees deg
 """Words that alone mean little: they count only where the question has them too."""
 
 _ELSEWHERE = """
-apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
+apron bandsaw barn barrel basin bath bead beadboard beam bit blender bolt bore
 brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
 drain drywall epoxy fender finger finish footing foundation frost garden gate girder
 glue grit grout gutter hammer handrail hanger header hone house insulation jointer joist
