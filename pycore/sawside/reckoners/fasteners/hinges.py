@@ -14,13 +14,15 @@ def compute(given, show):
     """The centers and bottom ends from the door's bottom edge (inches), how many, the weight."""
     found = hung(given, show)
     centers = found.centers
+    answers = {
+        "centers": numbered("Hinge", centers),
+        "starts": numbered("Hinge", [each - given.hinge / 2 for each in centers]),
+        "count": len(centers),
+    }
+    if found.pounds is not None:
+        answers["weight"] = weight_text(found.pounds, show)
     return Reckoning(
-        answers={
-            "centers": numbered("Hinge", centers),
-            "starts": numbered("Hinge", [each - given.hinge / 2 for each in centers]),
-            "count": len(centers),
-            "weight": weight_text(found.pounds, show),
-        },
+        answers=answers,
         working=tuple(hinge_working(given, show, found)),
         drawing=hung_door(show, given, centers, _words(show, centers)),
         cautions=tuple(hinge_cautions(given, show, found)),

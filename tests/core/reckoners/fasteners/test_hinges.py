@@ -74,9 +74,18 @@ def test_a_heavy_door_has_as_many_hinges_as_their_rating_asks():
     assert "of that height usually has 3 hinges" in few["cautions"][0]
 
 
+def test_a_wood_of_ones_own_without_a_weight_gives_the_places_but_no_number_by_weight():
+    own = {"materials": [{"name": "Barn boards", "stiffness": "1.3"}]}
+    values = DOOR | {"material": "own: Barn boards"}
+    assert "weight" not in reckon(KEY, own, **values)["by_key"]
+    refused = errors(ask(KEY, own, **values, rating_lb="9"))["weight_lb"]
+    assert refused["message"] == "“Barn boards” has no weight in Settings."
+    assert ask(KEY, own, **values, rating_lb="9", weight_lb="20")["ok"]
+
+
 def test_a_wide_door_is_sent_to_the_makers_table():
     said = reckon(KEY, **DOOR | {"width": "25"})["cautions"]
-    assert "check the hinge maker’s table" in said[0]
+    assert "Check the hinge maker’s table" in said[0]
     assert len(reckon(KEY, **DOOR)["cautions"]) == 1
 
 
@@ -139,6 +148,8 @@ def test_every_hinge_is_at_the_nearest_clear_place_of_a_grid(
         ({"count": "1"}, "count", "range"),
         ({"height": "0"}, "height", "range"),
         ({"rating_lb": "0"}, "rating_lb", "range"),
+        ({"rating_lb": "1", "weight_lb": "12"}, "rating_lb", None),
+        ({"rating_lb": "1", "weight_lb": "13"}, "rating_lb", "impossible"),
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):

@@ -5,12 +5,14 @@ from fractions import Fraction
 from itertools import pairwise
 from math import ceil
 
-from sawside.errors import Refusal
+from sawside.errors import Refusal, quoted
 from sawside.lengths.fine import fine_text
 from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, load_of
 
 BY_HEIGHT = ((40, 2), (60, 3), (80, 4))
 """Up to so many inches so many hinges. Common practice, no source."""
+MOST = 12
+"""No door has more hinges."""
 _TALL, _EACH = 4, 20
 """Hinges up to the last of those, and one more for every so many inches beyond."""
 _LEAST_END, _MOST_END = Fraction(2), Fraction(4)
@@ -20,11 +22,12 @@ _LEAST_END, _MOST_END = Fraction(2), Fraction(4)
 @dataclass(frozen=True, slots=True)
 class Hung:
     """The hinges of a door: `centers` from its bottom edge up, `wished` where they would be without
-    shelves; `by_height` and `by_weight` (or None) are how many the two rules ask for."""
+    shelves; `pounds` is its weight or None; `by_height` and `by_weight` (or None) are how many the
+    two rules ask for."""
 
     centers: list[Fraction]
     wished: list[Fraction]
-    pounds: Fraction
+    pounds: Fraction | None
     by_height: int
     by_weight: int | None
 
@@ -44,8 +47,20 @@ def hung(given, show):
     """The `Hung` of a form; "impossible" where hinges don't fit, or no place is clear."""
     pounds = pounds_of(given, "weight") or figured_weight(given)
     rating = pounds_of(given, "rating")
+    if rating and pounds is None:
+        raise _impossible(
+            f"{quoted(given.material.name)} has no weight in Settings.",
+            "Enter the door’s weight, or choose another wood.",
+            f"weight_{given.units}",
+        )
     by_height = _by_height(given.height)
     by_weight = rating and ceil(pounds / rating)
+    if given.count is None and by_weight and by_weight > MOST:
+        raise _impossible(
+            f"With that rating this door takes {by_weight} hinges.",
+            "Use stronger hinges, or check the rating and the weight.",
+            f"rating_{given.units}",
+        )
     many = given.count or max(by_height, by_weight or 0)
     _check_many(given, show, many)
     end = _inset(given, many)
@@ -59,7 +74,10 @@ def hung(given, show):
 
 
 def figured_weight(given):
-    """The weight of a solid door, in pounds; the heavier end of its material's range."""
+    """The weight of a solid door, in pounds; the heavier end of its material's range, None where
+    that has no weight."""
+    if given.material.weight is None:
+        return None
     inches = given.height * given.width * given.thickness
     return inches / CUBIC_INCHES_PER_CUBIC_FOOT * given.material.weight.most
 

@@ -4,7 +4,7 @@ from sawside.lengths.words import counted
 from sawside.reckoners.fasteners.shared.hinges.places import pounds_of
 from sawside.wood.caution import Caution
 from sawside.wood.numbers import number_text
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, weight_text
+from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT
 
 _MOST_LINES = 6
 _WIDE = 24
@@ -19,7 +19,7 @@ _ALWAYS = Caution(
 def hinge_working(given, show, found):
     """Every line: weight, number, places."""
     number = show.number
-    if pounds_of(given, "weight") is None:
+    if pounds_of(given, "weight") is None and found.pounds is not None:
         size = " × ".join(
             number_text(each, 3) for each in (given.height, given.width, given.thickness)
         )
@@ -72,7 +72,7 @@ def hinge_cautions(given, show, found):
         yield f"{which} moved to clear a shelf.{ends}"
     if given.width > _WIDE and not pounds_of(given, "rating"):
         yield (
-            f"At {weight_text(found.pounds, show)} and this wide, check the hinge maker’s table: a "
-            "wide door needs more hinges than its height tells."
+            "Check the hinge maker’s table: a door this wide may need more hinges than its height "
+            "asks for."
         )
     yield _ALWAYS
