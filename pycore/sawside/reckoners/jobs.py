@@ -43,9 +43,9 @@ JOBS = {
         "chalk": "M20 2v12m-4-4l4 4 4-4",
     },
     "screws and hinges": {
-        "wood": "M3 6h15v29H3zM22 6h15v29H22z",
-        "ink": "M14 12h12v14H14zM20 12v14",
-        "chalk": "M16.5 16h.1M16.5 22h.1M23.5 16h.1M23.5 22h.1",
+        "wood": "M2 5h8v30H2zM30 5h8v30h-8z",
+        "ink": "M10 9h20v22H10zM20 5v30",
+        "chalk": "M15 14v3M15 23v3M25 14v3M25 23v3",
     },
     "wood": {
         "wood": "M4 8h32v18H4z",

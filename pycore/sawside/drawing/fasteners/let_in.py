@@ -47,7 +47,7 @@ def butt_hinge(show, given, gains):
 def cup_hinge(show, given, bore):
     """The cup's hole in the door's inside, its edge at the left."""
     cup, tab, center = (float(nearby(each)) for each in (given.cup, bore.tab, bore.center))
-    wide, high = max(center + cup, 2 * cup), cup * 3 / 2
+    wide, high = center + 3 * cup, cup * 3 / 2
     pixel = wide / _WIDE
     middle = high / 2
     tab_text = show.brief(on_fine_marks(bore.tab, show))
