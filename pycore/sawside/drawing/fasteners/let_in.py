@@ -47,7 +47,7 @@ def butt_hinge(show, given, gains):
 def cup_hinge(show, given, bore):
     """The cup's hole in the door's inside, its edge at the left."""
     cup, tab, center = (float(nearby(each)) for each in (given.cup, bore.tab, bore.center))
-    wide, high = center + 3 * cup, cup * 3 / 2
+    wide, high = center + cup, cup * 3 / 2
     pixel = wide / _WIDE
     middle = high / 2
     tab_text = show.brief(on_fine_marks(bore.tab, show))
@@ -59,8 +59,8 @@ def cup_hinge(show, given, bore):
         dimension((tab, high), (0, high), 22 * pixel, f"tab {tab_text}", "answer"),
         dimension((center, high), (0, high), 48 * pixel, f"center {center_text}", "answer"),
         dimension((tab, 0), (tab + cup, 0), 22 * pixel, cup_text, field="cup"),
-        label((wide - 8 * pixel, middle), "inside of the door", "note", "end"),
+        label((wide / 2, high + 84 * pixel), "inside of the door, from its edge", "note"),
     ]
     words = f"A cup hole {tab_text} from the door’s edge, its center {center_text} from there."
-    box = (-30 * pixel, -50 * pixel, wide + 20 * pixel, high + 70 * pixel)
+    box = (-30 * pixel, -50 * pixel, wide + 20 * pixel, high + 94 * pixel)
     return drawing(words, box, shapes)
