@@ -42,6 +42,11 @@ JOBS = {
         "wood": "M3 15q17 9 34 0v5q-17 9-34 0zM4 23h4v13H4zM32 23h4v13h-4z",
         "chalk": "M20 2v12m-4-4l4 4 4-4",
     },
+    "screws and hinges": {
+        "wood": "M2 5h8v30H2zM30 5h8v30h-8z",
+        "ink": "M10 9h20v22H10zM20 5v30",
+        "chalk": "M15 14v3M15 23v3M25 14v3M25 23v3",
+    },
     "wood": {
         "wood": "M4 8h32v18H4z",
         "ink": "M12 26a10 10 0 0 1 16 0M5.2 26a16 16 0 0 1 29.6 0M4 16.9a22 22 0 0 1 32 0",

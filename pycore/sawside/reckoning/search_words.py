@@ -37,6 +37,10 @@ handle, knob, pull
 bevel gauge, sliding bevel, T-bevel
 moisture content, MC
 diagonal, diagnol
+concealed hinge, cup hinge
+hinge gain, hinge mortise
+trim nail, finish nail
+pilot drill, pilot bit, drill bit
 """
 """A line for each meaning: a question that is declared with one of these is found by all."""
 
@@ -50,12 +54,12 @@ wood wooden saw degree degrees deg
 """Words that alone mean little: they count only where the question has them too."""
 
 _ELSEWHERE = """
-apron bandsaw barn barrel basin bath bead beadboard beam biscuit bit blender bolt bore
-brad brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
+apron bandsaw barn barrel basin bath bead beadboard beam bit blender bolt bore
+brick carve cast caster chair chisel clamp coat concrete cost countertop deck dovetail
 drain drywall epoxy fender finger finish footing foundation frost garden gate girder
-glue grit grout gutter hammer handrail hanger header hinge hone house insulation jointer joist
+glue grit grout gutter hammer handrail hanger header hone house insulation jointer joist
 kitchen knife lacquer laminate lamp laser latch latex lathe leather leg lever lock magnet
-mortar motor mount nail newel nut oil paint pallet patio pipe plane planer plaster
+mortar motor mount newel nut oil paint pallet patio pipe plane planer plaster
 pole porch post pour power price primer pump purlin rafter ramp rebar resin ridge roof
 roofing router rust sand sander sanding seal sealer shear shed shellac shelter shingle
 siding sill sink slab slide solder spline spray stain stair staple steel stone stool stove

@@ -62,6 +62,7 @@ NOT_ARITHMETIC = re.compile(
             r"^The last kerf takes",
             r"^Not even one fits",
             r"^No furniture anchor is asked",
+            r"^By its height, ",
         )
     )
 )

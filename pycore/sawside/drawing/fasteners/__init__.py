@@ -1,0 +1,1 @@
+"""Drawings of what holds pieces together, in scale."""

@@ -1,0 +1,1 @@
+"""What several questions of this subject share. No file here is a question."""

@@ -1,0 +1,1 @@
+"""How a hinge is let in: the gains of a butt hinge, the bore of a cup hinge."""

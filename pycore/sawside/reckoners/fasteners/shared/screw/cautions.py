@@ -1,0 +1,55 @@
+"""What is said beside a screw: what is weak, what splits, what can hurt."""
+
+from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.wood.caution import Caution
+
+_LEAST_REACH = 6
+_ALWAYS = (
+    Caution(
+        "Clamp small parts to drill them, and wear eye protection.",
+        "Clamp small parts to drill them, and wear eye protection. Try both bits and the screw in "
+        "scrap of the same wood: threads and woods differ. The screw and drill makers’ "
+        "instructions come first.",
+    ),
+    Caution(
+        "Into a wall, find wires and pipes first.",
+        "Into a wall, find wires and pipes first, and pick another place where there could be "
+        "one. If you aren’t sure, ask a licensed pro.",
+    ),
+)
+
+
+def cautions(given, show, screw):
+    """Every caution of this screw, what holds badly first."""
+    if given.into == "end":
+        yield (
+            "End grain holds a screw badly: don’t count on a straight pull. Use a longer screw, a "
+            "dowel across its path, or another joint."
+        )
+    if given.edge is not None and 4 * screw.shank > given.edge:
+        yield (
+            f"A screw {fine_text(screw.shank, show)} thick is more than a quarter of that edge. "
+            "Keep it centered, and drill both holes (shop practice)."
+        )
+    if screw.left < given.spare:
+        told = show.text(on_fine_marks(screw.left, show, "be there"))
+        yield f"Only {told} of wood is left past the tip."
+    yield from _too_short(show, screw)
+    if given.pull == "yes" and given.into != "end" and given.species.kind == "panel":
+        yield "The pull isn’t figured for panels: the published formula is for solid wood."
+    yield from _ALWAYS
+
+
+def _too_short(show, screw):
+    """What is said of a screw that reaches less far than a rule asks."""
+    told = show.text(on_fine_marks(screw.reach, show, "be there"))
+    if screw.reach < _LEAST_REACH * screw.shank:
+        yield (
+            f"It bites only {told}, less than six shank diameters. Use a thinner or longer screw, "
+            "or more of them."
+        )
+    elif 2 * screw.reach < screw.length:
+        yield (
+            f"It bites {told}, less than half of its length: two thirds is usual. Use more of "
+            "them, or a thinner first piece (shop practice)."
+        )
