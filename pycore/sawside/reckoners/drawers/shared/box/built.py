@@ -17,7 +17,9 @@ def box_of(given, show):
     behind_front = _behind_front(given, available, show)
     height, face_height = sizes.heights(given, board, show)
     spanning, inside_width = sizes.inside_width_of(given, joint_depth, room, show)
-    inside_depth = sizes.inside_depth_of(given, end, behind_front.mark)
+    into = sizes.into_front(given)
+    side_length = show.rounded(behind_front.mark + into, "go in")
+    inside_depth = sizes.inside_depth_of(given, end, side_length.mark - into)
     refused.refuse_too_small(given, height, inside_width, inside_depth, board, show)
     face_width = sizes.face_width_of(given, show)
     low = height.mark - given.up - given.bottom if given.back == "low" else height.mark
@@ -35,13 +37,12 @@ def box_of(given, show):
         room=room,
         above=above,
         below=below,
-        available=available,
         behind_front=behind_front,
         height=height,
         inside_width=inside_width,
         front_length=spanning if given.made == "applied" else face_width,
         back_length=show.rounded(back_length, "go in"),
-        side_length=show.rounded(behind_front.mark + sizes.into_front(given, end), "go in"),
+        side_length=side_length,
         back_height=show.rounded(low, "go in"),
         inside_depth=inside_depth,
         bottom_width=bottom_width,

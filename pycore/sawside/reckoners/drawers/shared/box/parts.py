@@ -133,10 +133,15 @@ def _about_face(box, show):
     where = f"{measured_text(past, show)} from both ends" if past else "at both ends"
     deep, wide = (measured_text(each, show) for each in (given.face - given.blind, given.side))
     up = measured_text(given.up + box.face_below, show)
-    yield (
-        f"Groove {measured_text(given.bottom, show)} wide, {measured_text(given.groove, show)} "
-        f"deep in the inside face between the sides, {up} up from the bottom edge."
+    size = ", ".join(
+        f"{measured_text(each, show)} {way}"
+        for each, way in (
+            (given.bottom, "wide"),
+            (given.groove, "deep"),
+            (box.inside_width + 2 * given.groove, "long"),
+        )
     )
+    yield f"Stopped groove {size}, centered in the inside face, {up} up from the bottom edge."
     if given.front_joint == "butt":
         yield f"The sides butt against its inside face, {where}."
     else:

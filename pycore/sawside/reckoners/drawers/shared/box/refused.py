@@ -160,19 +160,19 @@ def refuse_face(box, show):
 
 
 def refuse_bottom(box, show):
-    """ "impossible" where the bottom falls out of its grooves, at its driest where it is solid."""
+    """ "impossible" where the bottom falls out of its grooves when it is pushed all to one side, or
+    to the front; at its driest where it is solid."""
     given = box.given
-    if box.bottom_width.mark <= box.inside_width:
+    if box.bottom_width.mark <= box.inside_width + given.groove:
         raise _impossible(
             f"With {measured_text(given.bottom_room, show)} of room, the bottom could drop out of "
             f"grooves {measured_text(given.groove, show)} deep.",
             "Leave less room in the grooves, or cut them deeper.",
             "bottom_room",
         )
-    needed = box.inside_depth + (given.groove if given.back == "low" else 0)
-    if sign(driest_depth(box) - needed) <= 0:
+    if sign(driest_depth(box) - box.inside_depth - given.groove) <= 0:
         raise _impossible(
-            "At its driest, the bottom comes out at the back.",
+            "At its driest, the bottom comes out at the back: it’s held at the front.",
             "Cut the grooves deeper, use a thicker back, or use a sheet bottom.",
             "groove",
         )

@@ -29,7 +29,6 @@ class Box:
     room: Fraction
     above: Fraction
     below: Fraction
-    available: Fraction
     behind_front: Rounded
     height: Rounded
     inside_width: Fraction
@@ -61,7 +60,8 @@ class Box:
     @property
     def depth(self):
         """Over all, with the drawer front only where it is part of the box."""
-        return self.behind_front.mark + (0 if self.applied else self.given.face)
+        behind_front = self.side_length.mark - into_front(self.given)
+        return behind_front + (0 if self.applied else self.given.face)
 
     @property
     def gap_above(self):
@@ -93,9 +93,9 @@ def added(joint, given, joint_depth):
     return _ZERO if joint == "butt" else 2 * joint_depth
 
 
-def into_front(given, end):
-    """How far a side goes past the inside face of the front: a negative one ends short of its
-    outer face. What is added to the sides beyond the depth behind the drawer front."""
+def into_front(given):
+    """How much longer a side is than the box behind the drawer front: it goes into that one, or
+    ends short of the outer face of the box's own front (below 0)."""
     if given.made == "part":
         return _ZERO if given.front_joint == "butt" else given.face - given.blind
     return -given.blind if given.front_joint == "half_blind" else _ZERO

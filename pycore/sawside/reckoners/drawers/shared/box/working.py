@@ -98,7 +98,7 @@ def _deep(box, show):
         yield _line(
             "Behind the front", show, box.behind_front, given.depth, front, (-1, given.behind)
         )
-    into = into_front(given, box.end)
+    into = into_front(given)
     if into:
         yield _line(
             "Side length",
@@ -113,7 +113,7 @@ def _deep(box, show):
         "Inside depth",
         show,
         show.rounded(box.inside_depth, "be there"),
-        box.behind_front.mark,
+        box.side_length.mark - into,
         (-1, front),
         (-1, box.end),
         (-1, back_in),
