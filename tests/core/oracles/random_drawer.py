@@ -179,12 +179,12 @@ def _grown(asked, parts, wet):
     slides = asked.runs == "slides"
     top = (asked.below if slides else 0) + parts["side"][1] * grows
     left = asked.height - (asked.above if slides else asked.kicker) - top
-    if not 0 <= left < 2 * MARKS[asked.mark]:
+    if not 0 <= left < MARKS[asked.mark]:
         yield f"at the wettest {left} more is left above the box than asked for"
     if asked.front == "inset":
         free = 2 * asked.gap if slides else asked.kicker
         left = asked.height - free - parts["face"][1] * grows
-        if not 0 <= left < 2 * MARKS[asked.mark]:
+        if not 0 <= left < MARKS[asked.mark]:
             yield f"at the wettest {left} more is left above the front than asked for"
 
 

@@ -106,7 +106,7 @@ RECKONER = Reckoner(
     asks="How wide are the pins, and where does each one go?",
     words=(
         "box joint, box joints, finger joint, finger joints, pins, fingers, box joint jig, pin "
-        "width, whole pins, dado set, corner joint, drawer joint"
+        "width, whole pins, drawer joint"
     ),
     order=770,
     job="doors and drawers",

@@ -51,7 +51,7 @@ RECKONER = Reckoner(
     words=(
         "drawer heights, drawer front heights, stack of drawers, bank of drawers, column of "
         "drawers, chest of drawers, graduated drawers, equal drawers, drawer fronts, drawer "
-        "spacing, drawer rails, drawer dividers, several drawers"
+        "spacing, drawer rails, several drawers"
     ),
     order=760,
     job="doors and drawers",
