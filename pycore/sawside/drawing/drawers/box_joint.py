@@ -1,7 +1,7 @@
 """The ends of two boards side by side that meet in a box joint, reference edge at the top."""
 
 from sawside.drawing.lazy import lazy
-from sawside.drawing.shapes import dimension, drawing, label, rectangle
+from sawside.drawing.shapes import dimension, drawing, label, polygon
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import nearby
 
@@ -19,11 +19,7 @@ def box_joint_drawing(show, given, joint, pin):
     shapes = []
     for of_sides, left, name in ((True, 0, "side"), (False, body + deep + 60 * pixel, "front")):
         long = float(nearby(joint.side_slots if of_sides else joint.end_slots))
-        shapes.append(rectangle(left, 0, left + body + long, high))
-        for start, end in joint.slots(of_sides):
-            shapes.append(
-                rectangle(left + body, float(start), left + body + long, float(end), "space")
-            )
+        shapes.append(polygon(_comb(left, body, long, high, joint.slots(of_sides))))
         shapes.append(label((left + body / 2, -14 * pixel), name, "name"))
     right = left + body + deep
     role, field = ("answer", None) if given.gives == "height" else ("given", "height")
@@ -37,6 +33,16 @@ def box_joint_drawing(show, given, joint, pin):
     shapes.append(dimension(*ends, 24 * pixel, f"deep {text}", "answer"))
     box = (-10 * pixel, -30 * pixel, right + 116 * pixel, high + 46 * pixel)
     return drawing(_words(joint, text), box, shapes)
+
+
+def _comb(left, body, long, high, slots):
+    """The outline of a board's end from its left top corner on, with its slots cut."""
+    root, tip = left + body, left + body + long
+    yield from ((left, 0), (root if slots[0][0] == 0 else tip, 0))
+    for start, end in slots:
+        y0, y1 = float(start), float(end)
+        yield from ((tip, y0), (root, y0), (root, y1), (tip, y1))
+    yield from ((root if slots[-1][1] >= high else tip, high), (left, high))
 
 
 def _words(joint, deep):

@@ -14,12 +14,11 @@ from sawside.wood.caution import Caution
 
 _JIG = Caution(
     "Screw the jig to a miter gauge, and keep hands off the back.",
-    "Fasten the jig firmly to the miter gauge or sled and keep hands out of the blade’s path: a "
-    "dado set comes out behind the fence. Back the board up so it doesn’t tear out, and clamp it. "
-    "The saw maker’s instructions for dado sets come first.",
+    "Screw the jig to a miter gauge, clamp the board to it, and keep your hands out of the blade’s "
+    "path: it comes out behind the fence. The saw maker’s instructions for dado sets come first.",
 )
 _ENDS_WITHIN = Fraction(1, 32)
-_SCRAP = "Test the fit on scrap of the same width. Pins should slide in by hand with room for glue."
+_SCRAP = "Test the fit on scrap: pins should slide in by hand, with room for glue."
 
 
 def compute(given, show):

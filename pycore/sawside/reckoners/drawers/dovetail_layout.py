@@ -12,9 +12,8 @@ from sawside.wood.caution import Caution
 
 _CLAMP = Caution(
     "Clamp the board, and pare away from yourself.",
-    "Clamp the board upright to saw and flat to chop, and keep both hands behind the chisel. With "
-    "a router, clamp a backer behind the board, wear eye protection, and follow the router’s and "
-    "the jig’s instructions first.",
+    "Clamp the board, and keep both hands behind the chisel. With a router, clamp a backer behind "
+    "the board and wear eye protection. The router and jig makers’ instructions come first.",
 )
 _MARKED = "Cut the tails first and mark the pins from them. Keep the same edge down on every part."
 
@@ -37,8 +36,7 @@ def compute(given, show):
         working=tuple(_working(given, show, joint, angle)),
         drawing=tails_drawing(show, joint, counted(joint.tails, "tail")),
         cautions=(*_weak(given, show, joint), _MARKED, _CLAMP),
-        verdict=f"{counted(joint.tails, 'tail')} {show.bare(on_fine_marks(joint.tail, show))} "
-        "wide, marked from the edge",
+        verdict=f"Tail lines from the edge ({counted(joint.tails, 'tail')})",
     )
 
 

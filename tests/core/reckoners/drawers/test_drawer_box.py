@@ -107,7 +107,8 @@ def test_a_front_that_is_part_of_the_box_takes_the_sides_in():
 @pytest.mark.parametrize(
     ("values", "key", "words"),
     [
-        ({}, "side", "Rabbet 1/2″ wide, 1/4″ deep in the inside face, across the front end."),
+        ({}, "side", "Rabbets 1/2″ wide, 1/4″ deep in the inside face, across both ends."),
+        ({"back_joint": "butt"}, "side", "Rabbet 1/2″ wide, 1/4″ deep in the inside face, across"),
         ({}, "side", "Groove 1/4″ wide, 1/4″ deep in the inside face, 3/8″ up"),
         (
             {"front_joint": "dado"},
@@ -119,7 +120,7 @@ def test_a_front_that_is_part_of_the_box_takes_the_sides_in():
         ({"front_joint": "box"}, "side", "lay it out in Box joint"),
         ({"front_joint": "dovetail"}, "front", "Joint 1/2″ long at both ends"),
         ({"front_joint": "half_blind"}, "side", "Tails 1/4″ long at the front end"),
-        ({"back": "full"}, "back", "Groove 1/4″ wide"),
+        ({"back": "full"}, "back", "Groove as in the sides"),
         ({"back": "full"}, "bottom", "before you close the last corner"),
         ({"made": "part", "front_joint": "butt"}, "face", "The sides butt against"),
     ],

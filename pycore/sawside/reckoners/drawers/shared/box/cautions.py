@@ -5,15 +5,13 @@ from sawside.reckoners.wood.shared.moisture_fields import CAUTIONS as MOVEMENT
 from sawside.wood.caution import Caution
 
 _GROOVES = Caution(
-    "Cut grooves with guards, featherboards and push blocks.",
-    "Cut grooves and dadoes with the saw maker’s guard for it, featherboards and push blocks. "
-    "Groove one long board and crosscut the parts from it: short parts are hard to hold. The saw "
-    "and router makers’ instructions come first.",
+    "Groove one long board, then crosscut the parts.",
+    "Groove one long board, then crosscut the parts: short ones are hard to hold. Use guards, "
+    "featherboards and push blocks. The saw and router makers’ instructions come first.",
 )
 _SLIDES = Caution(
     "Get the slides before you cut.",
-    "Get the slides before you cut. Their maker’s instructions give the clearance, the screws and "
-    "the load; measure the opening at front and back, and build to the narrowest spot.",
+    "Get the slides before you cut. Their maker gives the clearance, the screws and the load.",
 )
 
 

@@ -51,8 +51,11 @@ def _about_side(box, show):
     given = box.given
     yield "Grain runs along the length. Make a left and a right one."
     yield _groove(box, show)
-    yield from _front_corner_of_side(box, show)
     deep, back = measured_text(box.joint_depth, show), measured_text(box.end, show)
+    if box.applied and box.back_joint == given.front_joint == "rabbet":
+        yield f"Rabbets {back} wide, {deep} deep in the inside face, across both ends."
+        return
+    yield from _front_corner_of_side(box, show)
     if box.back_joint == "rabbet":
         yield f"Rabbet {back} wide, {deep} deep in the inside face, across the back end."
     elif box.back_joint == "dado":
@@ -87,8 +90,7 @@ def _front_corner_of_side(box, show):
 
 
 def _about_front(box, show):
-    yield "Grain runs along the length."
-    yield _groove(box, show)
+    yield "Grain runs along the length. Groove as in the sides."
     joint = box.given.front_joint
     if joint == "dado":
         half, deep = measured_text(box.end / 2, show), measured_text(box.joint_depth, show)
@@ -100,11 +102,10 @@ def _about_front(box, show):
 
 
 def _about_back(box, show):
-    yield "Grain runs along the length."
     if box.given.back == "low":
-        yield "Its bottom edge sits on the bottom, its top edge is flush with the sides."
+        yield "Grain runs along the length. It sits on the bottom, its top flush with the sides."
     else:
-        yield _groove(box, show)
+        yield "Grain runs along the length. Groove as in the sides."
 
 
 def _about_bottom(box, show):
@@ -118,17 +119,17 @@ def _about_bottom(box, show):
             else f"{hold}, so it can move into the back groove."
         )
     elif given.back == "low":
-        yield "Slide it in from the back, flush with the outside of the back, and fasten it there."
+        yield "Slide it in from the back, flush with the back’s outside, and fasten it there."
     else:
         yield "Put it in before you close the last corner."
 
 
 def _about_face(box, show):
     given = box.given
-    yield "Grain runs along the length."
     if box.applied:
-        yield "Screw it on from inside the box once the drawer runs."
+        yield "Grain runs along the length. Screw it on from inside once the drawer runs."
         return
+    yield "Grain runs along the length."
     past = (box.face_width.mark - box.width) / 2
     where = f"{measured_text(past, show)} from both ends" if past else "at both ends"
     deep, wide = (measured_text(each, show) for each in (given.face - given.blind, given.side))
