@@ -13,12 +13,12 @@ from sawside.reckoners.shared.numbered import numbered
 from sawside.wood.caution import Caution
 
 _JIG = Caution(
-    "Screw the jig to a miter gauge, and keep hands off the back.",
+    "Screw the jig to a miter gauge, and keep your hands clear.",
     "Screw the jig to a miter gauge, clamp the board to it, and keep your hands out of the blade’s "
     "path: it comes out behind the fence. The saw maker’s instructions for dado sets come first.",
 )
 _ENDS_WITHIN = Fraction(1, 32)
-_SCRAP = "Test the fit on scrap: pins should slide in by hand, with room for glue."
+_SCRAP = "Test the fit on scrap. Pins should slide in by hand, with room for glue."
 
 
 def compute(given, show):
