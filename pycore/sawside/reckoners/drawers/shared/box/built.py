@@ -22,12 +22,9 @@ def box_of(given, show):
     inside_depth = sizes.inside_depth_of(given, end, side_length.mark - into)
     refused.refuse_too_small(given, height, inside_width, inside_depth, board, show)
     face_width = sizes.face_width_of(given, show)
-    low = height.mark - given.up - given.bottom if given.back == "low" else height.mark
     back_joint = sizes.back_joint_of(given)
-    back_length = inside_width + sizes.added(back_joint, given, joint_depth)
-    bottom_width, bottom_depth = sizes.bottom_of(
-        given, board, end, inside_width, inside_depth, show
-    )
+    back_length, back_height = _back(given, back_joint, inside_width, height.mark, joint_depth)
+    bottom = sizes.bottom_of(given, board, end, inside_width, inside_depth, show)
     box = Box(
         given=given,
         board=board,
@@ -43,16 +40,22 @@ def box_of(given, show):
         front_length=spanning if given.made == "applied" else face_width,
         back_length=show.rounded(back_length, "go in"),
         side_length=side_length,
-        back_height=show.rounded(low, "go in"),
+        back_height=show.rounded(back_height, "go in"),
         inside_depth=inside_depth,
-        bottom_width=bottom_width,
-        bottom_depth=bottom_depth,
+        bottom_width=bottom[0],
+        bottom_depth=bottom[1],
         face_width=face_width,
         face_height=face_height,
     )
     refused.refuse_face(box, show)
     refused.refuse_bottom(box, show)
     return box
+
+
+def _back(given, joint, inside_width, height, joint_depth):
+    """(length, height) of the back."""
+    low = given.up + given.bottom if given.back == "low" else 0
+    return inside_width + sizes.added(joint, given, joint_depth), height - low
 
 
 def _behind_front(given, available, show):

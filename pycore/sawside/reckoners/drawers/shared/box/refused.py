@@ -35,7 +35,12 @@ def refuse_joints(given, end, joint_depth, show):
             f"Enter less than {measured_text(front, show)}.",
             "blind",
         )
-    thinnest = min(given.side, front, *([end] if given.back == "full" else []))
+    _refuse_groove(given, [given.side, front, *([end] if given.back == "full" else [])], show)
+
+
+def _refuse_groove(given, parts, show):
+    """ "impossible" where the groove of the bottom goes through the thinnest of its `parts`."""
+    thinnest = min(parts)
     if given.groove >= thinnest:
         raise _impossible(
             f"A groove {measured_text(given.groove, show)} deep goes through a part that’s "
@@ -110,6 +115,10 @@ def refuse_too_small(given, height, inside_width, inside_depth, board, show):
             "Enter a lower box, or leave it blank for the highest that fits.",
             "box_height",
         )
+    _refuse_nothing_inside(given, height, inside_width, inside_depth, show)
+
+
+def _refuse_nothing_inside(given, height, inside_width, inside_depth, show):
     if inside_width <= 0:
         raise _impossible(
             "The sides and their clearance leave nothing inside the box.",
@@ -148,6 +157,11 @@ def refuse_face(box, show):
             "Leave a smaller gap around the front, or more clearance at the sides.",
             field,
         )
+    _refuse_past_the_face(box, field)
+
+
+def _refuse_past_the_face(box, field):
+    """ "impossible" where an edge of the box would be seen above or below the drawer front."""
     low = -box.face_below
     if low > 0 or box.face_height.mark + low < box.height.mark:
         edge = "bottom" if low > 0 else "top"
