@@ -20,6 +20,11 @@ JOBS = {
         "ink": "M9 33h22M9 17.5h22",
         "chalk": "M5 38.5h30M38.5 4v32",
     },
+    "doors and drawers": {
+        "wood": "M4 5h15v30H4zM22 5h14v8H22zM22 16h14v8H22zM22 27h14v8H22z",
+        "ink": "M16 19v3M27 9h4M27 20h4M27 31h4",
+        "chalk": "M4 38.5h32",
+    },
     "miters and frames": {
         "wood": "M4 6h32v28H4zM12 14v12h16V14z",
         "chalk": "M4 6l8 8M36 6l-8 8M36 34l-8-8M4 34l8-8",

@@ -55,5 +55,14 @@ CLEARANCES = {
             "12 in",
             "12 mm",
         ),
+        SetLength(
+            "clearance_slide",
+            "Drawer slide",
+            "On each side of the box, as the slide’s maker says.",
+            "1/2",
+            "0 in",
+            "2 in",
+            "13 mm",
+        ),
     )
 }

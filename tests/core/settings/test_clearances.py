@@ -47,6 +47,7 @@ RING = {
 }
 THINGS = [{"height": "12 5/8"}, {"height": "9 1/4", "openings": "2"}]
 STACK = {"layout": "fit", "thickness": "23/32", "things": THINGS}
+DRAWER = {"width": "16 1/2", "height": "6", "depth": "15 1/4"}
 
 
 def stack(clearance):
@@ -61,6 +62,7 @@ TAKEN = [
     ("clearance_in_frame", "mitered_frame", AROUND, lambda text: {"clearance": text}),
     ("clearance_in_frame", "mitered_frame", RING, lambda text: {"clearance": text}),
     ("clearance_above", "shelf_layout", STACK, stack),
+    ("clearance_slide", "drawer_box", DRAWER, lambda text: {"side_room": text}),
 ]
 """Every place where one is taken: setting, question, values without it, how it is typed there."""
 

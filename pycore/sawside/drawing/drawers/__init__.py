@@ -1,0 +1,1 @@
+"""Drawings of drawers and of the joints at their corners."""

@@ -1,0 +1,1 @@
+"""Drawer fronts in a column: their heights on the marks, and how they are told."""
