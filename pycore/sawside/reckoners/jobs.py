@@ -20,6 +20,11 @@ JOBS = {
         "ink": "M9 33h22M9 17.5h22",
         "chalk": "M5 38.5h30M38.5 4v32",
     },
+    "doors and drawers": {
+        "wood": "M5 4h30v17H5zM5 25h30v11H5z",
+        "ink": "M10 9h20v7H10zM18 30.5h4",
+        "chalk": "M5 23h30",
+    },
     "miters and frames": {
         "wood": "M4 6h32v28H4zM12 14v12h16V14z",
         "chalk": "M4 6l8 8M36 6l-8 8M36 34l-8-8M4 34l8-8",

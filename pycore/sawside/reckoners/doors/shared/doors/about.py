@@ -1,0 +1,70 @@
+"""What is said of a part of a door in its list: grain, joints, groove, edging."""
+
+from sawside.reckoners.doors.shared.doors.frame import added
+
+_JOINTED = {
+    "cope": "Cope both ends: tongue {} long.",
+    "stub": "Stub tenon {} long at both ends.",
+    "mortise": "Tenon {} long at both ends.",
+}
+
+
+def about_member(given, show, doors, member):
+    """The sentences about a stile or rail, in the order in which one needs them."""
+    lines = ["Grain runs along the length.", _joint(given, show, member)]
+    held = "Rabbet" if given.made == "glass" or given.hold == "rabbet" else "Groove"
+    edges = "both long edges" if member.key.startswith("middle") else "the inside edge"
+    stick = "Stick and groove" if given.joint == "cope" else held
+    lines.append(f"{stick} {show.brief(given.groove)} deep along {edges}.")
+    if given.trim and not member.key.startswith("middle"):
+        lines.append(f"{show.brief(given.trim)} to trim off the outside edge.")
+    if given.fit == "lipped" and not member.key.startswith("middle"):
+        lines.append(_lip(given, show, doors.count))
+    return tuple(lines)
+
+
+def _joint(given, show, member):
+    """The joint at its ends."""
+    if given.joint == "miter":
+        return "Mitered at both ends."
+    if given.joint == "lap":
+        return "Half lap at both ends, half its thickness."
+    if member.key == "stile":
+        where = "Mortises" if given.joint == "mortise" else "Its groove takes the tongues"
+        deep = f" {show.brief(added(given))} deep or a little more" if where == "Mortises" else ""
+        return f"{where}{deep}, at the inside edge."
+    return _JOINTED[given.joint].format(show.brief(added(given)))
+
+
+def _lip(given, show, count):
+    wide = show.brief(given.lip_rabbet)
+    where = "the outside edges" if count == 1 else "the edges that lap the case, not where doors meet"
+    return f"Lip: rabbet {wide} wide in the back of {where}, after glue-up."
+
+
+def about_panel(given, show):
+    """The sentences about a panel, glass or mirror."""
+    if given.made == "glass":
+        return ("Order it cut, with its edges smoothed. Set it on shims, behind stops.",)
+    clearance = f"{show.brief(given.clearance)} clearance at each edge, at its tightest."
+    if given.made == "sheet":
+        return ("Face grain up and down, if it has one.", clearance)
+    grain = "left to right" if given.grain == "across" else "up and down"
+    return (
+        f"Grain runs {grain}.",
+        clearance,
+        "No glue in the groove: pin or spot-glue it at the center only.",
+    )
+
+
+def about_slab(given, show):
+    """The sentences about a slab."""
+    grain = "left to right" if given.grain == "across" else "up and down"
+    lines = [f"Grain runs {grain}."]
+    if given.banding:
+        lines.append(f"Band all four edges, {show.brief(given.banding)} thick.")
+    if given.trim:
+        lines.append(f"{show.brief(given.trim)} to trim off each edge.")
+    if given.fit == "lipped":
+        lines.append(_lip(given, show, given.doors))
+    return tuple(lines)
