@@ -14,9 +14,7 @@ _WIDE = 200
 @lazy
 def swing_drawing(show, given, swing, words):
     """The drawing of a `Swing`: the case is above, the room below; its hinge edge is at x = 0."""
-    wide, thick, pin, deep = (
-        float(each) for each in (given.width, given.thickness, swing.pin, swing.deep)
-    )
+    wide, pin, deep = (float(each) for each in (given.width, swing.pin, swing.deep))
     degrees = float(nearby(swing.opens))
     wall = None if given.wall is None else float(given.wall)
     shapes = [polygon(each, "ghost") for each in _door(given)]
@@ -32,7 +30,9 @@ def swing_drawing(show, given, swing, words):
         shapes.append(dimension((-wall, 0), (0, 0), 26 * pixel, text, "given", "wall"))
     shapes += [polygon(each) for each in opened]
     shapes.append(circle((pin, deep), 2.5 * pixel, "hole"))
-    shapes.append(dimension((0, 0), (wide, 0), 48 * pixel, show.brief(given.width), "given", "width"))
+    shapes.append(
+        dimension((0, 0), (wide, 0), 48 * pixel, show.brief(given.width), "given", "width")
+    )
     shapes.append(arc((pin, deep), wide * 0.45, 0, degrees, angle_text(swing.opens)))
     shapes.append(label((wide / 2, low + 30 * pixel), _note(given, show), "note"))
     start = min(left, -(wall or 0)) - 40 * pixel

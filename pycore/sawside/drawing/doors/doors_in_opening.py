@@ -1,5 +1,7 @@
 """Doors in their opening from the front, in scale: their members, and the sizes of both."""
 
+from itertools import pairwise
+
 from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
@@ -26,7 +28,7 @@ def doors_drawing(show, given, doors, frame):
         shapes += _door(frame, left, low, door)
     if across.start < 0:
         edges = ((0, 0), (wide, 0), (wide, high), (0, high), (0, 0))
-        shapes += [line(a, b, "hidden") for a, b in zip(edges, edges[1:], strict=False)]
+        shapes += [line(a, b, "hidden") for a, b in pairwise(edges)]
     shapes += _sizes(show, given, doors, (wide, high), (lefts[0], low, *door), pixel)
     below = max(high, low) + 54 * pixel
     shapes.append(label((wide / 2, below), _note(show, frame, doors), "note"))
@@ -67,15 +69,13 @@ def _sizes(show, given, doors, opening, door, pixel):
     top, side = min(low - up, 0), min(left, 0)
     outs = max(wide, wide - left)
     texts = [
-        *(show.brief(span.opening, "reach" if back else None) for span in (doors.across, doors.up)),
+        *(show.brief(span.needs or span.opening) for span in (doors.across, doors.up)),
         *(show.brief(span.size) for span in (doors.across, doors.up)),
     ]
     return [
         dimension((0, 0), (wide, 0), 24 * pixel - top, texts[0], first, fields[0]),
         dimension((0, high), (0, 0), 34 * pixel - side, texts[1], first, fields[1]),
-        dimension(
-            (left + across, low), (left, low), 26 * pixel, texts[2], second, fields[2]
-        ),
+        dimension((left + across, low), (left, low), 26 * pixel, texts[2], second, fields[2]),
         dimension((outs, low - up), (outs, low), 34 * pixel, texts[3], second, fields[3]),
     ]
 
@@ -95,6 +95,6 @@ def _words(show, doors):
     many = "A door" if doors.count == 1 else f"{doors.count} doors, each"
     return (
         f"{many} {show.brief(doors.across.size)} wide and {show.brief(doors.up.size)} high, in an "
-        f"opening {show.brief(doors.across.opening, 'reach')} wide and "
-        f"{show.brief(doors.up.opening, 'reach')} high."
+        f"opening {show.brief(doors.across.needs or doors.across.opening)} wide and "
+        f"{show.brief(doors.up.needs or doors.up.opening)} high."
     )

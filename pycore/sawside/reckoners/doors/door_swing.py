@@ -84,9 +84,8 @@ RECKONER = Reckoner(
     asks="How far does this door open before it hits, and does it clear its frame and a drawer?",
     words=(
         "door swing, door clearance, swing, door opens, opening angle, door hits wall, handle hits "
-        "wall, side wall, hinge side, hinge pin, butt hinge, cup hinge, door binds, binding, free "
-        "edge, leading edge, beveled edge, back bevel, drawer behind a door, pullout behind a "
-        "door, rollout, filler"
+        "wall, side wall, door binds, free edge, leading edge, back bevel, drawer behind a door, "
+        "pullout behind a door, rollout"
     ),
     order=710,
     job="doors and drawers",

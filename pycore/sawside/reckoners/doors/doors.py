@@ -45,13 +45,13 @@ def compute(given, show):
 def _verdict(given, show, doors):
     count = f", {counted(doors.count, 'door')}" if doors.count > 1 else ""
     if given.known == "door":
-        return f"Opening width ({show.bare(doors.up.opening, 'reach')} high{count})"
+        return f"Opening width ({show.bare(doors.up.needs)} high{count})"
     return f"Door width ({show.bare(doors.up.size)} high{count})"
 
 
 def _size(given, doors):
     if given.known == "door":
-        return {"opening_width": doors.across.opening, "opening_height": doors.up.opening}
+        return {"opening_width": doors.across.needs, "opening_height": doors.up.needs}
     return {"width": doors.across.size, "height": doors.up.size}
 
 
@@ -109,10 +109,10 @@ RECKONER = Reckoner(
     asks="How big are the doors for this opening, and what stiles, rails and panels do I cut?",
     words=(
         "cabinet door, cabinet doors, door, doors, door size, pair of doors, double doors, inset "
-        "door, inset, overlay door, full overlay, half overlay, partial overlay, lipped door, "
-        "lip door, frame and panel door, shaker door, cope and stick, rail and stile door, glass "
-        "door, mirror door, slab door, solid slab, edge banded door, door gap, door frame, door "
-        "opening, door panel, stub tenon, mortise and tenon, half lap"
+        "door, inset, overlay door, full overlay, half overlay, partial overlay, frame and panel "
+        "door, shaker door, cope and stick, rail and stile door, glass door, mirror door, flat "
+        "door, solid door, door gap, door opening, door panel, stub tenon, mortise and tenon, half "
+        "lap"
     ),
     order=700,
     job="doors and drawers",

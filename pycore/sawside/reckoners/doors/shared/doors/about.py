@@ -38,7 +38,9 @@ def _joint(given, show, member):
 
 def _lip(given, show, count):
     wide = show.brief(given.lip_rabbet)
-    where = "the outside edges" if count == 1 else "the edges that lap the case, not where doors meet"
+    where = (
+        "the outside edges" if count == 1 else "the edges that lap the case, not where doors meet"
+    )
     return f"Lip: rabbet {wide} wide in the back of {where}, after glue-up."
 
 

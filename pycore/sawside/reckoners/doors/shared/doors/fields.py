@@ -104,7 +104,10 @@ ROOM = (
     ),
     *(
         length(
-            f"{side}_lap", f"Lap, {side}", blank_means="As the fit makes it on that side.", **_LAPPED
+            f"{side}_lap",
+            f"Lap, {side}",
+            blank_means="As the fit makes it on that side.",
+            **_LAPPED,
         )
         for side in ("left", "right", "top", "bottom")
     ),

@@ -69,9 +69,7 @@ def frame_of(given, show, doors):
         _check_inside(show, panels[axis], one, middle, "middle_width", "middle member", "inside")
         panels = (across, one) if axis else (one, down)
     members = tuple(_members(given, wide, high, (stile, top, bottom, middle), panels))
-    return Frame(
-        wide, high, stile, top, bottom, middle, members, panels, 2 if middle else 1
-    )
+    return Frame(wide, high, stile, top, bottom, middle, members, panels, 2 if middle else 1)
 
 
 def _own(given):
@@ -80,9 +78,7 @@ def _own(given):
 
 def _widths(given):
     """Of a stile, the top rail, the bottom rail, and the middle member, which may be 0."""
-    rails = [
-        given.stile if each is None else each for each in (given.top_rail, given.bottom_rail)
-    ]
+    rails = [given.stile if each is None else each for each in (given.top_rail, given.bottom_rail)]
     if given.middle in (None, "none"):
         return given.stile, *rails, Fraction(0)
     return given.stile, *rails, given.stile if given.middle_width is None else given.middle_width
@@ -119,9 +115,7 @@ def _members(given, wide, high, widths, inside):
     more = (bottom, top) if over else (tenon, tenon)
     tall = high - top - bottom + sum(more)
     place = (stile + inside[0], bottom)
-    yield Member(
-        "middle_stile", "Middle stile", 1, tall, middle, sum(more) / 2, True, (place,)
-    )
+    yield Member("middle_stile", "Middle stile", 1, tall, middle, sum(more) / 2, True, (place,))
 
 
 def _check_inside(show, whole, left, wood, field, noun, way):

@@ -11,7 +11,7 @@ from sawside.errors import Refusal
 from sawside.lengths.fine import fine_grid, fine_text
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Exact, sign
-from sawside.reckoners.doors.shared.doors.fields import LAPPED, SOLID
+from sawside.reckoners.doors.shared.doors.fields import SOLID
 from sawside.reckoners.wood.shared.moisture_fields import Board, board_of
 
 LEAST = Fraction(1)
@@ -24,7 +24,8 @@ class Span:
     is a lap) and `between` them, the `opening`, and each door's `size` as it is cut.
 
     `asked` is a door's size when it is at its tightest, `grown` how many times today's size that
-    is: more than 1 for solid wood across its grain.
+    is: more than 1 for solid wood across its grain. `needs` is the opening on its mark where that
+    was asked for, else None.
     """
 
     opening: Exact
@@ -35,6 +36,7 @@ class Span:
     asked: Exact
     grown: Exact
     size: Rounded
+    needs: Rounded | None = None
 
     @property
     def cut(self) -> Fraction:
@@ -174,21 +176,8 @@ def _around(given, show, key, ends, grown):
             field=key,
         )
     size = show.rounded(door, "go in")
-    opening = show.rounded(opening, "reach").mark
-    return Span(opening, start, end, between, count, asked, grown, size)
-
-
-def places_of(given, show, span):
-    """Where each door starts along its way, from the opening's start: laps are below 0.
-
-    A door keeps the gap asked for at the opening's start and end; what is spare goes between, on
-    fine marks, or with one door to its end.
-    """
-    places, at = [], span.start
-    for each in (*betweens_of(show, span), Fraction(0)):
-        places.append(at)
-        at += span.cut + each
-    return places
+    needs = show.rounded(opening, "reach")
+    return Span(needs.mark, start, end, between, count, asked, grown, size, needs)
 
 
 def betweens_of(show, span):
@@ -209,16 +198,12 @@ def gaps_of(show, doors):
     across, up = doors.across, doors.up
     betweens = betweens_of(show, across)
     last = across.end + (0 if betweens else across.spare)
-    names = ("Between",) if len(betweens) == 1 else [f"Between {n + 1} and {n + 2}" for n in range(11)]
+    names = [f"Between {number} and {number + 1}" for number in range(1, across.count)]
+    names = ["Between"] if len(names) == 1 else names
     return [
         ("Left", across.start),
-        *zip(names, betweens, strict=False),
+        *zip(names, betweens, strict=True),
         ("Right", last),
         ("Bottom", up.start),
         ("Top", up.end + up.spare),
     ]
-
-
-def is_lapped(given):
-    """Whether the doors lap the case."""
-    return given.fit in LAPPED

@@ -134,8 +134,7 @@ def _panel(given, show, frame, panel):
         told = show.number(panel.room[axis])
         yield f"{noun} {key} at its wettest: {room} = {told}"
         yield (
-            f"{noun} {key}: {told} ÷ {show.pure(panel.grown[axis])}"
-            f"{show.equals(panel.sizes[axis])}"
+            f"{noun} {key}: {told} ÷ {show.pure(panel.grown[axis])}{show.equals(panel.sizes[axis])}"
         )
 
 

@@ -27,12 +27,7 @@ FIELDS = (
     thickness("thickness", "Door thickness", least="1/8 in", most="4 in"),
     choice("hinge", "Hinge", {"butt": "Butt hinge, at the corner", "cup": "Cup hinge"}),
     length(
-        "out",
-        "Pin in front of the face",
-        help="Its center.",
-        default='0"',
-        most="2 in",
-        **_BUTT,
+        "out", "Pin in front of the face", help="Its center.", default='0"', most="2 in", **_BUTT
     ),
     length(
         "behind",

@@ -20,7 +20,7 @@ STOPS = {"butt": Fraction(180), "cup": Fraction(110)}
 
 @dataclass(frozen=True, slots=True)
 class Corner:
-    """A point of the door that may touch: `past` the pin, towards the free edge, and `before` it."""
+    """A point of the door: so far `past` the pin, towards the free edge, and `before` it."""
 
     name: str
     past: Fraction
@@ -90,10 +90,7 @@ def _pin(given, show):
     half = given.thickness / 2
     along = half if given.along is None else given.along
     behind = half if given.behind is None else given.behind
-    for key, size, most in (
-        ("along", along, given.width / 2),
-        ("behind", behind, given.thickness),
-    ):
+    for key, size, most in (("along", along, given.width / 2), ("behind", behind, given.thickness)):
         if size > most:
             raise Refusal(
                 "impossible",
@@ -176,7 +173,7 @@ class DrawerNeeds:
 
 
 def drawer_needs(given, show, swing):
-    """The `DrawerNeeds`, or None without a drawer; "impossible" where that isn't behind the door."""
+    """The `DrawerNeeds`, or None without a drawer; "impossible" where none is behind the door."""
     if given.drawer is None:
         return None
     if given.drawer > given.width:

@@ -1,8 +1,7 @@
 """How the swing of a door is worked out, line by line, with this case's numbers."""
 
-from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
-from sawside.lengths.show import angle_equals
+from sawside.lengths.show import angle_equals, angle_text
 
 
 def working(given, show, swing, edge, needs):
@@ -11,10 +10,13 @@ def working(given, show, swing, edge, needs):
     if swing.touch is not None:
         yield from _touch(given, show, swing)
     else:
-        yield f"Nothing is in the way: the hinge stops at{angle_equals(swing.stops)[2:]}"
+        yield f"Smallest of the hinge’s stop and what the door touches: {angle_text(swing.stops)}"
     past, deep = given.width - swing.pin, swing.deep
     if swing.pin and (edge is not None or needs is not None):
-        yield f"Free edge from the pivot: {number(given.width)} − {number(swing.pin)} = {number(past)}"
+        yield (
+            f"Free edge from the pivot: {number(given.width)} − {number(swing.pin)} = "
+            f"{number(past)}"
+        )
         yield (
             f"Back of the door from the pivot: {number(given.thickness)} − "
             f"{number(given.thickness - deep)} = {number(deep)}"
@@ -54,15 +56,13 @@ def _free_edge(given, show, swing, edge, past):
         f"Back corner of the free edge from the pivot: √({number(past)}² + {number(swing.deep)}²"
         f"{less}) = {number(edge.reach)}"
     )
-    needed = on_fine_marks(edge.gap, show, "reach")
-    yield f"Gap for a square edge: {number(edge.reach)} − {number(past)}{show.equals(needed)}"
+    yield f"Gap for a square edge: {number(edge.reach)} − {number(past)} = {number(edge.gap)}"
     if sign(edge.bevel) <= 0:
         return
     more = f" + {number(out)}²" if out > 0 else ""
-    bevel = on_fine_marks(edge.bevel, show, "reach")
     yield (
         f"Off the back edge: {number(past)} − √(({number(past)} + {number(given.gap)})² − "
-        f"{number(swing.deep)}²{more}){show.equals(bevel)}"
+        f"{number(swing.deep)}²{more}) = {number(edge.bevel)}"
     )
     yield (
         f"Bevel: arctan ({number(edge.bevel)} ÷ {number(given.thickness)})"
