@@ -5,7 +5,7 @@ import sys
 from functools import partial
 from pathlib import Path
 
-from tests.bench.core import case, door, lengths, miters, project, shelves
+from tests.bench.core import case, door, doors, lengths, miters, project, shelves
 from tests.bench.figures import Figures
 from tests.bench.page import first_visit, growth, hand, idle, keys, kills, relaunch
 
@@ -23,6 +23,7 @@ MEASURES = {
             miters,
             shelves,
             case,
+            doors,
             project,
             door,
             kills,

@@ -62,7 +62,8 @@ def _gaps(given, show, doors):
     laps = [(name, on_fine_marks(-each, show)) for name, each in told if each < 0]
     answers = {key: each for key, each in (("gaps", gaps), ("laps", laps)) if each}
     if given.fit == "lipped":
-        least = given.lip_rabbet - max(each for _, each in ((n, -g) for n, g in told if g < 0))
+        ends = [each for span in (doors.across, doors.up) for each in (span.start, span.end)]
+        least = given.lip_rabbet + min(ends)
         answers["lip_gap"] = on_fine_marks(least, show)
     return answers
 
@@ -131,7 +132,7 @@ RECKONER = Reckoner(
         Answer("opening_height", "Opening height", must="reach"),
         Answer("gaps", "Gaps as they come out", "lengths", must="agree"),
         Answer("laps", "Laps as they come out", "lengths", must="agree"),
-        Answer("lip_gap", "Gap behind the lip, each side", must="agree"),
+        Answer("lip_gap", "Gap behind the lip, at its tightest", must="agree"),
         Answer("rails", "Rails", "lengths", must="go in"),
         Answer("stiles", "Stiles", "lengths", must="go in"),
         Answer("shoulders", "Shoulder to shoulder", "lengths", must="go in"),

@@ -98,7 +98,7 @@ def _part(given, show, key, name, count, sizes, thick, about):
 
 def _mitered(given, show, member, count, sizes, about):
     long, width = sizes
-    short = show.rounded(long.mark - 2 * width.exact, "go in")
+    short = show.rounded(long.exact - 2 * width.exact, "go in")
     cut = Cut(Fraction(45), width.exact)
     return Part(
         key=member.key,

@@ -40,8 +40,8 @@ class Span:
 
     @property
     def cut(self) -> Fraction:
-        """A door's size on its mark."""
-        return self.size.mark
+        """A door's size on its mark; one that is there already is what it is."""
+        return self.size.mark if self.needs is None else self.size.exact
 
     @property
     def gaps_asked(self) -> Fraction:
