@@ -56,8 +56,7 @@ def random_doors(random):
 
 def _room(random, fit):
     if fit == "inset":
-        asked = {key: size(random, 0, 0.2) for key in ("gap", "top_gap", "bottom_gap")}
-        return asked
+        return {key: size(random, 0, 0.2) for key in ("gap", "top_gap", "bottom_gap")}
     asked = {
         f"{side}_lap": size(random, 0, 0.25)
         for side in ("left", "right", "top", "bottom")
@@ -140,15 +139,29 @@ def may_be_refused(asked, field):
     made = asked["made"]
     return {
         "between": asked["fit"] == "half" and asked["between"] > asked.get("edge", 0),
-        "lip_rabbet": asked["fit"] == "lipped"
-        and asked.get("lip_rabbet", 1)
-        <= max(asked["lip"], *(asked.get(f"{s}_lap", 0) for s in ("left", "right", "top", "bottom"))),
-        "groove": made == "wood",  # a wide panel at its driest
+        "lip_rabbet": asked["fit"] == "lipped" and _lip_too_wide(asked),
+        "groove": made == "wood" and _may_come_out(asked),
         "clearance": asked.get("clearance", 0) >= asked.get("groove", 1),
         "glass_clearance": asked.get("glass_clearance", 0) >= asked.get("groove", 1),
         "tenon": asked.get("tenon", 0) > 1.5,
         "tongue": False,
     }.get(field, False)
+
+
+def _lip_too_wide(asked):
+    laps = (asked.get(f"{side}_lap", 0) for side in ("left", "right", "top", "bottom"))
+    return asked["lip_rabbet"] <= max(asked["lip"], *laps)
+
+
+def _may_come_out(asked):
+    """Whether a panel as wide as these doors may be comes out of its groove at its driest; with a
+    mark for rounding it down."""
+    most = max(
+        asked["width"] / (1 if asked["known"] == "door" else asked["doors"]), asked["height"]
+    )
+    wet = most + 3 + 2 * (asked["groove"] - asked["clearance"]) - Fraction(1, 16)
+    now = wet / (1 + asked["own_tangential"] * (asked["high"] - asked["now"]))
+    return _swollen(asked, now, "low") <= most + 3
 
 
 def check_told(asked, said, step):
@@ -208,9 +221,7 @@ def _around(asked, answers, step):
         opening = [Fraction(answers[f"opening_{key}"]["mark"]) for key in ("width", "height")]
     else:
         opening = [asked["width"], asked["height"]]
-    gaps = _items(answers, "gaps") | {
-        key: -each for key, each in _items(answers, "laps").items()
-    }
+    gaps = _items(answers, "gaps") | {key: -each for key, each in _items(answers, "laps").items()}
     between = [gaps[key] for key in gaps if key.startswith("Between")]
     if len(between) != count - 1:
         yield f"{len(between)} gaps between {count} doors"
@@ -221,7 +232,9 @@ def _around(asked, answers, step):
     grow_wide = grow_high = NONE
     if asked["made"] == "solid":
         grown = _swollen(asked, Fraction(1), "high") - 1
-        grow_wide, grow_high = (grown * wide, NONE) if asked["grain"] == "up" else (NONE, grown * high)
+        grow_wide, grow_high = (
+            (grown * wide, NONE) if asked["grain"] == "up" else (NONE, grown * high)
+        )
     # Hung at the left and right, a door swells towards its neighbor; of one, towards the right.
     tight_across = gaps["Left"] + gaps["Right"] + sum(between) - count * grow_wide
     least_across = wanted[0] + wanted[1] + (count - 1) * asked["between"]
@@ -280,7 +293,9 @@ def _framed(asked, parts, wide, high, step):
             yield f"{key} is {width} wide, not {wanted}"
     if asked["joint"] == "miter":
         yield from _mitered(parts, wide, high, widths)
-        insides = [_Inside(widths["stile"], wide - widths["stile"], widths["bottom"], high - widths["top"])]
+        insides = [
+            _Inside(widths["stile"], wide - widths["stile"], widths["bottom"], high - widths["top"])
+        ]
     else:
         built = _Built(asked, members, wide, high, widths)
         yield from built.faults()

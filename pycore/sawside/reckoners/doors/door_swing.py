@@ -36,8 +36,9 @@ def compute(given, show):
 
 def _touches(swing):
     if swing.touch is None:
-        return "Nothing: the hinge stops it."
-    return f"The {swing.touch.name} touches the wall."
+        return "Nothing: the hinge stops it"
+    name = swing.touch.name
+    return f"{name[0].upper()}{name[1:]}"
 
 
 def _free_edge(show, edge):
@@ -51,7 +52,7 @@ def _free_edge(show, edge):
 
 
 def _drawer(passes):
-    return "It passes the open door." if passes else "It hits the open door."
+    return "Passes the open door" if passes else "Hits the open door"
 
 
 def _verdict(swing, edge, passes):
@@ -98,7 +99,7 @@ RECKONER = Reckoner(
     fields=FIELDS,
     answers=(
         Answer("opens", "Opens to", "angle"),
-        Answer("touches", "Touches first", "text"),
+        Answer("touches", "Touches the wall first", "text"),
         Answer("square_gap", "Gap a square free edge needs", must="reach"),
         Answer("bevel", "Bevel off its back", must="reach"),
         Answer("angle", "Bevel angle", "angle", sets="tilted"),

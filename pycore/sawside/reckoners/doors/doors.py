@@ -3,7 +3,7 @@
 from sawside.drawing.doors.doors_in_opening import doors_drawing
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.words import counted
-from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.reckoners.declaration import Answer, Fit, Reckoner, Reckoning
 from sawside.reckoners.doors.shared.doors.cautions import cautions
 from sawside.reckoners.doors.shared.doors.cut_list import (
     lengths_cut,
@@ -104,6 +104,13 @@ def _rough(given, doors):
     return {"rough": list(zip(("Width", "Height"), sizes, strict=True))}
 
 
+def _room(given):
+    """(field, the gaps across, as each door has a share of them) of inset doors."""
+    if given.fit != "inset" or given.known != "opening":
+        return None
+    return "gap", (2 * given.gap + (given.doors - 1) * given.between) / given.doors
+
+
 RECKONER = Reckoner(
     key="doors",
     title="Cabinet doors",
@@ -152,5 +159,6 @@ RECKONER = Reckoner(
         "3/8″ rabbet, grooves 3/8″ deep, and 1/16″ extra at each edge to plane a door to fit."
     ),
     compute=compute,
-    example={"width": "31 1/2", "height": "27 3/4", "doors": "2", "fit": "inset", "stile": "2 1/4"},
+    example={"width": "31 1/2", "height": "27 3/4", "doors": "2", "fit": "inset"},
+    fits=(Fit("width", _room, "less"),),
 )

@@ -7,15 +7,26 @@ _JOINTED = {
     "stub": "Stub tenon {} long at both ends.",
     "mortise": "Tenon {} long at both ends.",
 }
+_RABBETED = {
+    "cope": "Cut away the back lip of its groove after glue-up.",
+    "stub": "Cut away the back lip of its groove after glue-up.",
+    "lap": "Rout the rabbet after glue-up, and square its corners.",
+}
+_MORTISED_RABBET = (
+    "Make its back shoulders {} longer, to fill the rabbet they meet, or rout the rabbet after "
+    "glue-up."
+)
 
 
 def about_member(given, show, doors, member):
     """The sentences about a stile or rail, in the order in which one needs them."""
-    lines = ["Grain runs along the length.", _joint(given, show, member)]
+    lines = ["Grain runs along the length.", *_joint(given, show, member)]
     held = "Rabbet" if given.made == "glass" or given.hold == "rabbet" else "Groove"
     edges = "both long edges" if member.key.startswith("middle") else "the inside edge"
     stick = "Stick and groove" if given.joint == "cope" else held
     lines.append(f"{stick} {show.brief(given.groove)} deep along {edges}.")
+    if held == "Rabbet":
+        lines += _rabbeted(given, show, member)
     if given.trim and not member.key.startswith("middle"):
         lines.append(f"{show.brief(given.trim)} to trim off the outside edge.")
     if given.fit == "lipped" and not member.key.startswith("middle"):
@@ -24,16 +35,23 @@ def about_member(given, show, doors, member):
 
 
 def _joint(given, show, member):
-    """The joint at its ends."""
+    """The joint at its ends; a stile's groove takes the tongues of the rails as it is."""
     if given.joint == "miter":
-        return "Mitered at both ends."
-    if given.joint == "lap":
-        return "Half lap at both ends, half its thickness."
-    if member.key == "stile":
-        where = "Mortises" if given.joint == "mortise" else "Its groove takes the tongues"
-        deep = f" {show.brief(added(given))} deep or a little more" if where == "Mortises" else ""
-        return f"{where}{deep}, at the inside edge."
-    return _JOINTED[given.joint].format(show.brief(added(given)))
+        yield "Mitered at both ends."
+    elif given.joint == "lap":
+        yield "Half lap at both ends, half its thickness."
+    elif member.key != "stile":
+        yield _JOINTED[given.joint].format(show.brief(added(given)))
+    elif given.joint == "mortise":
+        yield f"Mortises {show.brief(added(given))} deep, or a little more, in the inside edge."
+
+
+def _rabbeted(given, show, member):
+    """What else a rabbet takes where it runs past a joint."""
+    if given.joint in _RABBETED:
+        yield _RABBETED[given.joint]
+    elif given.joint == "mortise" and member.key != "stile":
+        yield _MORTISED_RABBET.format(show.brief(given.groove))
 
 
 def _lip(given, show, count):
