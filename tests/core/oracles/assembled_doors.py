@@ -156,9 +156,8 @@ def _lip_too_wide(asked):
 def _may_come_out(asked):
     """Whether a panel as wide as these doors may be comes out of its groove at its driest; with a
     mark for rounding it down."""
-    most = max(
-        asked["width"] / (1 if asked["known"] == "door" else asked["doors"]), asked["height"]
-    )
+    doors = 1 if asked["known"] == "door" else asked["doors"]
+    most = max(asked["width"] / doors, asked["height"])
     wet = most + 3 + 2 * (asked["groove"] - asked["clearance"]) - Fraction(1, 16)
     now = wet / (1 + asked["own_tangential"] * (asked["high"] - asked["now"]))
     return _swollen(asked, now, "low") <= most + 3

@@ -151,9 +151,8 @@ def check_answers(asked, told):
     wanted = stops if meets is None else meets
     if abs(opens - wanted) > TOLD + 0.003:
         yield f"opens to {opens}, not {wanted}"
-    if (not told["touches"]["text"].startswith("Nothing")) != (
-        meets is not None and meets < stops - 0.003
-    ):
+    touched = not told["touches"]["text"].startswith("Nothing")
+    if touched != (meets is not None and meets < stops - 0.003):
         yield f"touches is wrong: {told['touches']['text']}, {meets}"
     yield from _frame(asked, told, door)
     if "drawer" in asked:
