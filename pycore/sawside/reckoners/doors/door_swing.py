@@ -38,7 +38,8 @@ def _touches(swing):
     if swing.touch is None:
         return "Nothing: the hinge stops it"
     name = swing.touch.name
-    return f"{name[0].upper()}{name[1:]}"
+    meets = "the wall" if swing.meets == "wall" else "the neighbor"
+    return f"{name[0].upper()}{name[1:]}, on {meets}"
 
 
 def _free_edge(show, edge):
@@ -76,7 +77,7 @@ def _fixes(swing, edge, passes):
 
 def _words(show, given, swing):
     door = f"A door {show.brief(given.width)} wide from above, open {angle_text(swing.opens)}."
-    return door if swing.touch is None else f"{door} Its {swing.touch.name} touches the wall."
+    return door if swing.touch is None else f"{door} Its {swing.touch.name} touches."
 
 
 RECKONER = Reckoner(
@@ -99,7 +100,7 @@ RECKONER = Reckoner(
     fields=FIELDS,
     answers=(
         Answer("opens", "Opens to", "angle"),
-        Answer("touches", "Touches the wall first", "text"),
+        Answer("touches", "Touches first", "text"),
         Answer("square_gap", "Gap a square free edge needs", must="reach"),
         Answer("bevel", "Bevel off its back", must="reach"),
         Answer("angle", "Bevel angle", "angle", sets="tilted"),

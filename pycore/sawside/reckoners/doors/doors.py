@@ -118,7 +118,7 @@ RECKONER = Reckoner(
     words=(
         "cabinet door, cabinet doors, door, doors, door size, pair of doors, double doors, inset "
         "door, inset, overlay door, full overlay, half overlay, partial overlay, frame and panel "
-        "door, shaker door, cope and stick, rail and stile door, glass door, mirror door, flat "
+        "door, shaker door, cope and stick, rail and stile door, glass door, mirror door, slab "
         "door, solid door, door gap, door opening, door panel, stub tenon, mortise and tenon, half "
         "lap"
     ),

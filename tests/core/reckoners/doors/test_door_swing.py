@@ -50,7 +50,7 @@ def test_a_handle_against_a_wall_at_the_hinge_edge_stops_short_of_square():
         "door_swing", **DOOR, wall="0", handle="1", handle_from="3", handle_wide="0", fit="overlay"
     )
     assert degrees(said, "opens") == pytest.approx(85.24, abs=0.006)
-    assert said["by_key"]["touches"]["text"] == "Handle"
+    assert said["by_key"]["touches"]["text"] == "Handle, on the wall"
 
 
 def test_a_handle_that_sticks_out_as_far_as_the_wall_is_away_stops_at_square():
@@ -59,11 +59,21 @@ def test_a_handle_that_sticks_out_as_far_as_the_wall_is_away_stops_at_square():
     assert degrees(said, "opens") == 90
 
 
+def test_a_handle_stops_a_door_at_its_neighbors_front():
+    """A knob 1 out and 12 along, hung at the face: 180° − arctan (1 ÷ 12) = 175.24°."""
+    knob = {"handle": "1", "handle_from": "3", "handle_wide": "0"}
+    said = reckon("door_swing", **DOOR, **knob, neighbor="yes")
+    assert degrees(said, "opens") == pytest.approx(175.24, abs=0.006)
+    assert said["by_key"]["touches"]["text"] == "Handle, on the neighbor"
+    bare = reckon("door_swing", **DOOR, handle="0", neighbor="yes")
+    assert degrees(bare, "opens") == 180
+
+
 def test_without_a_handle_the_free_edge_touches():
     """90° + arcsin (7 1/2 ÷ 15) = 120°."""
     said = reckon("door_swing", **DOOR, wall="7 1/2", handle="0")
     assert degrees(said, "opens") == 120
-    assert said["by_key"]["touches"]["text"] == "Free edge"
+    assert said["by_key"]["touches"]["text"] == "Free edge, on the wall"
 
 
 def test_a_drawer_as_far_in_as_the_door_is_thick_passes_it_square():

@@ -12,7 +12,7 @@ FIELDS = (
     length(
         "wall",
         "Hinge edge to the wall",
-        help="Or to a neighbor’s open door or its handle.",
+        help="Or to a neighbor’s open door, or its handle.",
         blank_means="No wall beside it.",
     ),
     length(
@@ -42,6 +42,13 @@ FIELDS = (
         blank_means="Half the door’s thickness: the hinge maker’s sheet comes first.",
         most="4 in",
         **_CUP,
+    ),
+    choice(
+        "neighbor",
+        "Closed door past the hinge",
+        {"no": "None", "yes": "Flush with this one"},
+        help="Where the handle may meet its front when this door swings all the way.",
+        **_BUTT,
     ),
     angle(
         "stops",

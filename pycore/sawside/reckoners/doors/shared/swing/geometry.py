@@ -4,7 +4,9 @@ Seen from above, the door is closed from x = 0, its hinge edge, to x = width, fr
 to y = thickness, its face. It turns about a fixed pin, its free edge towards y. A point that lies
 A past the pin and B before it is, after a turn by an angle, at x = pin + A cos − B sin. It meets a
 wall at x = −wall at 90° + arcsin((wall + pin) ÷ R) − the direction of (A, B), R being how far it
-is from the pin: plane trigonometry.
+is from the pin. The handle meets a neighbor's front, which goes on in the plane of the face on the
+other side of the pin, at 180° + arcsin(out ÷ R) − that direction, the pin being `out` in front of
+the face: plane trigonometry.
 """
 
 from dataclasses import dataclass
@@ -43,13 +45,15 @@ class Corner:
 @dataclass(frozen=True, slots=True)
 class Swing:
     """A door on its pin: `pin` from its hinge edge, `deep` from its back, both in inches; what
-    touches a wall first (`touch`, a `Corner` or None) and at what angle; the angle `opens`."""
+    touches first (`touch`, a `Corner` or None), `at` what angle, and what it meets (`meets`, "wall"
+    or "neighbor"); the angle `opens`."""
 
     pin: Fraction
     deep: Fraction
     stops: Fraction
     touch: Corner | None
     at: Exact | None
+    meets: str = "wall"
 
     @property
     def opens(self) -> Exact:
@@ -68,7 +72,7 @@ def swing_of(given, show):
         tip = given.thickness + given.handle - deep
         corners += [Corner("handle", far, tip), Corner("handle", far - given.handle_wide, tip)]
     stops = STOPS[given.hinge] if given.stops is None else given.stops
-    touch, at = None, stops
+    touch, at, meets = None, stops, "wall"
     for corner in corners if given.wall is not None else ():
         angle = _touches(corner, given.wall + pin)
         if angle is not None and sign(angle - at) < 0:
@@ -80,7 +84,13 @@ def swing_of(given, show):
             "Enter more room to the wall, or a hinge with its pivot nearer the face.",
             field="wall",
         )
-    return Swing(pin, deep, stops, touch, at if touch else None)
+    for corner in corners if given.neighbor == "yes" else ():
+        if corner.name == "handle":
+            out = deep - given.thickness
+            angle = 180 + arcsine(out / corner.radius) - corner.direction
+            if sign(angle - at) < 0:
+                touch, at, meets = corner, angle, "neighbor"
+    return Swing(pin, deep, stops, touch, at if touch else None, meets)
 
 
 def _pin(given, show):

@@ -35,6 +35,9 @@ def _touch(given, show, swing):
         f"{name[0].upper()}{name[1:]} from the pivot: √({number(past)}² + "
         f"{number(abs(corner.before))}²) = {number(corner.radius)}"
     )
+    if swing.meets == "neighbor":
+        yield _neighbor(given, show, swing)
+        return
     away = number(given.wall)
     if swing.pin:
         away = f"({away} + {number(swing.pin)})"
@@ -47,6 +50,19 @@ def _touch(given, show, swing):
     elif corner.past == 0:
         turn += " − 90°" if corner.before > 0 else " + 90°"
     yield f"Touches the wall at: {turn}{angle_equals(swing.at)}"
+
+
+def _neighbor(given, show, swing):
+    """The angle at which the handle meets the neighbor's front."""
+    corner, number = swing.touch, show.number
+    out = swing.deep - given.thickness
+    turn = f"180° + arcsin ({number(out)} ÷ {number(corner.radius)})" if out else "180°"
+    if corner.before and corner.past:
+        way = "−" if corner.before > 0 else "+"
+        turn += f" {way} arctan ({number(abs(corner.before))} ÷ {number(corner.past)})"
+    elif not corner.past:
+        turn += " − 90°"
+    return f"Touches the neighbor at: {turn}{angle_equals(swing.at)}"
 
 
 def _free_edge(given, show, swing, edge, past):
