@@ -48,7 +48,7 @@ def _free_edge(show, edge):
         return {}
     answers = {"square_gap": on_fine_marks(edge.gap, show, "reach")}
     if edge.bevel:
-        answers |= {"bevel": on_fine_marks(edge.bevel, show, "reach"), "angle": edge.angle}
+        answers |= {"bevel": on_fine_marks(edge.bevel, show, "reach"), "edge_bevel": edge.angle}
     return answers
 
 
@@ -103,7 +103,7 @@ RECKONER = Reckoner(
         Answer("touches", "Touches first", "text"),
         Answer("square_gap", "Gap a square free edge needs", must="reach"),
         Answer("bevel", "Bevel off its back", must="reach"),
-        Answer("angle", "Bevel angle", "angle", sets="tilted"),
+        Answer("edge_bevel", "Bevel angle", "angle", sets="tilted"),
         Answer("needs", "Drawer passes from", "angle"),
         Answer("drawer", "Drawer behind the door", "text"),
     ),

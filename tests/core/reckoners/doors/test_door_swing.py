@@ -25,7 +25,7 @@ def test_a_tight_gap_asks_for_a_bevel_that_clears():
     said = reckon("door_swing", width="5", thickness="3 1/2", gap="1/2")
     told = Fraction(said["by_key"]["bevel"]["mark"])
     assert Fraction("0.7573") < told < Fraction("0.7574") + Fraction(1, 64)
-    assert degrees(said, "angle") == pytest.approx(12.21, abs=0.01)
+    assert degrees(said, "edge_bevel") == pytest.approx(12.21, abs=0.01)
     assert said["verdict"].startswith("Bevel")
 
 

@@ -66,13 +66,13 @@ def about_panel(given, show):
     """The sentences about a panel, glass or mirror."""
     if given.made == "glass":
         return ("Order it cut, with its edges smoothed. Set it on shims, behind stops.",)
-    clearance = f"{show.brief(given.clearance)} clearance at each edge, at its tightest."
+    clearance = f"{show.brief(given.clearance)} clearance at each edge"
     if given.made == "sheet":
-        return ("Face grain up and down, if it has one.", clearance)
+        return ("Face grain up and down, if it has one.", f"{clearance}.")
     grain = "left to right" if given.grain == "across" else "up and down"
     return (
         f"Grain runs {grain}.",
-        clearance,
+        f"{clearance}, at its tightest.",
         "No glue in the groove: pin or spot-glue it at the center only.",
     )
 

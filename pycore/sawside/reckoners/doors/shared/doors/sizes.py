@@ -152,7 +152,7 @@ def _within(given, show, key, ends, grown):
         field = "doors" if count > 1 else key
         raise Refusal(
             "impossible",
-            f"The gaps leave {told} of an opening {show.text(opening)} for each door: under "
+            f"The gaps leave each door {told} of an opening {show.text(opening)}: under "
             f"{show.text(LEAST)}.",
             "Use fewer doors, smaller gaps or a bigger opening.",
             field=field,

@@ -25,7 +25,7 @@ FIELDS = (
     ),
     choice("fit", "Fit", {"inset": "Inset", "overlay": "Overlay or lipped"}),
     thickness("thickness", "Door thickness", least="1/8 in", most="4 in"),
-    choice("hinge", "Hinge", {"butt": "Butt hinge, at the corner", "cup": "Cup hinge"}),
+    choice("hinge", "Hinge", {"butt": "Butt, at the corner", "cup": "Cup"}),
     length(
         "out", "Pin in front of the face", help="Its center.", default='0"', most="2 in", **_BUTT
     ),
