@@ -64,5 +64,23 @@ CLEARANCES = {
             "2 in",
             "13 mm",
         ),
+        SetLength(
+            "clearance_at_door",
+            "Inset door",
+            "Between a door and the opening, on each side.",
+            "3/32",
+            "0 in",
+            "1/2 in",
+            "2 mm",
+        ),
+        SetLength(
+            "clearance_between_doors",
+            "Between doors",
+            "Where two doors meet.",
+            "1/8",
+            "0 in",
+            "1/2 in",
+            "3 mm",
+        ),
     )
 }

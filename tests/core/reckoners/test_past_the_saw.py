@@ -30,6 +30,8 @@ NOT_SET = {
     "all_off",
     "angle",
     "closing",
+    "opens",
+    "needs",
 }
 """Angles that are measured, or differences: nobody sets a saw to them."""
 

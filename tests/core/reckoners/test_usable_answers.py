@@ -60,6 +60,10 @@ AT_AN_END = {
     ("getting_it_in", "over"),
     ("face_frame", "covers"),
     ("face_frame", "lip"),
+    ("doors", "gaps"),
+    ("doors", "panel_gap"),
+    ("door_swing", "square_gap"),
+    ("door_swing", "opens"),
 }
 """Places from which is measured, a strip that isn't needed or runs out to nothing, the small end of
 a self-return, what just goes through a doorway, what is flush."""

@@ -45,6 +45,11 @@ OTHER_CASES = {
     "mitered_length": {"known_face": "rabbet", "rabbet": "3/8", "left_corner": "97.5"},
     "mitered_frame": {"shape": "polygon", "around": "outside", "size": "30", "rabbet": ""},
     "space": {"above": "", "kick": ""},
+    "doors": (
+        {"made": "wood", "species": "maple_red", "now": "8", "year": "most"},
+        {"known": "door", "fit": "overlay"},
+    ),
+    "door_swing": ({"thickness": "2", "width": "6"}, {"hinge": "cup", "wall": ""}),
 }
 """What is filled in otherwise than in the example, in turn with it: other answers must go in. One
 way, or several."""

@@ -57,6 +57,12 @@ FRAME = {"width": "[Read]"}
             CASE | {"gap": "1/16"},
             "Inside width may need to be up to 1/32″ more; the total clearance of 1/8″ covers it.",
         ),
+        # Half of an opening, and half of 3/32 + 1/8 + 3/32.
+        (
+            "doors",
+            {"width": "[Read]"},
+            "Door width may need to be up to 1/64″ less; the total clearance of 5/32″ covers it.",
+        ),
         # Room at the bottom of both dadoes.
         (
             "shelf_length",

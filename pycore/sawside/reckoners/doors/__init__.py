@@ -1,0 +1,1 @@
+"""Questions about doors: what size, of what parts, and what they clear."""

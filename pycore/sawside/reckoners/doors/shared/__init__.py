@@ -1,0 +1,1 @@
+"""What the questions about doors share. No file here is a question."""

@@ -1,0 +1,1 @@
+"""Doors in an opening: fields, sizes, parts, cautions and working."""

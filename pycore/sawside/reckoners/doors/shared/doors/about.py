@@ -1,0 +1,90 @@
+"""What is said of a part of a door in its list: grain, joints, groove, edging."""
+
+from sawside.reckoners.doors.shared.doors.frame import added
+
+_JOINTED = {
+    "cope": "Cope both ends: tongue {} long.",
+    "stub": "Stub tenon {} long at both ends.",
+    "mortise": "Tenon {} long at both ends.",
+}
+_RABBETED = {
+    "cope": "Cut away the back lip of its groove after glue-up.",
+    "stub": "Cut away the back lip of its groove after glue-up.",
+    "lap": "Rout the rabbet after glue-up, and square its corners.",
+}
+_MORTISED_RABBET = (
+    "Make its back shoulders {} longer, to fill the rabbet they meet, or rout the rabbet after "
+    "glue-up."
+)
+
+
+def about_member(given, show, doors, member):
+    """The sentences about a stile or rail, in the order in which one needs them."""
+    lines = ["Grain runs along the length.", *_joint(given, show, member)]
+    held = "Rabbet" if given.made == "glass" or given.hold == "rabbet" else "Groove"
+    edges = "both long edges" if member.key.startswith("middle") else "the inside edge"
+    stick = "Stick and groove" if given.joint == "cope" else held
+    lines.append(f"{stick} {show.brief(given.groove)} deep along {edges}.")
+    if held == "Rabbet":
+        lines += _rabbeted(given, show, member)
+    if given.trim and not member.key.startswith("middle"):
+        lines.append(f"{show.brief(given.trim)} to trim off the outside edge.")
+    if given.fit == "lipped" and not member.key.startswith("middle"):
+        lines.append(_lip(given, show, doors.count))
+    return tuple(lines)
+
+
+def _joint(given, show, member):
+    """The joint at its ends; a stile's groove takes the tongues of the rails as it is."""
+    if given.joint == "miter":
+        yield "Mitered at both ends."
+    elif given.joint == "lap":
+        yield "Half lap at both ends, half its thickness."
+    elif member.key != "stile":
+        yield _JOINTED[given.joint].format(show.brief(added(given)))
+    elif given.joint == "mortise":
+        yield f"Mortises {show.brief(added(given))} deep, or a little more, in the inside edge."
+
+
+def _rabbeted(given, show, member):
+    """What else a rabbet takes where it runs past a joint."""
+    if given.joint in _RABBETED:
+        yield _RABBETED[given.joint]
+    elif given.joint == "mortise" and member.key != "stile":
+        yield _MORTISED_RABBET.format(show.brief(given.groove))
+
+
+def _lip(given, show, count):
+    wide = show.brief(given.lip_rabbet)
+    where = (
+        "the outside edges" if count == 1 else "the edges that lap the case, not where doors meet"
+    )
+    return f"Lip: rabbet {wide} wide in the back of {where}, after glue-up."
+
+
+def about_panel(given, show):
+    """The sentences about a panel, glass or mirror."""
+    if given.made == "glass":
+        return ("Order it cut, with its edges smoothed. Set it on shims, behind stops.",)
+    clearance = f"{show.brief(given.clearance)} clearance at each edge"
+    if given.made == "sheet":
+        return ("Face grain up and down, if it has one.", f"{clearance}.")
+    grain = "left to right" if given.grain == "across" else "up and down"
+    return (
+        f"Grain runs {grain}.",
+        f"{clearance}, at its tightest.",
+        "No glue in the groove: pin or spot-glue it at the center only.",
+    )
+
+
+def about_slab(given, show):
+    """The sentences about a slab."""
+    grain = "left to right" if given.grain == "across" else "up and down"
+    lines = [f"Grain runs {grain}."]
+    if given.banding:
+        lines.append(f"Band all four edges, {show.brief(given.banding)} thick.")
+    if given.trim:
+        lines.append(f"{show.brief(given.trim)} to trim off each edge.")
+    if given.fit == "lipped":
+        lines.append(_lip(given, show, given.doors))
+    return tuple(lines)

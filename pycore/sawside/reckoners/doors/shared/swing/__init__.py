@@ -1,0 +1,1 @@
+"""The swing of a door: fields, geometry, cautions and working."""

@@ -1,0 +1,518 @@
+"""Doors at random through the door, put together as solids in exact inches and looked at.
+
+It knows what a cabinetmaker knows who was given the cut list: which part goes where, what a joint
+looks like, how far wood moves for each percent of moisture (Wood Handbook, equation 13-2, with a
+coefficient of its own). It shares no formula with the question. Space is divided at every face
+into cells; each must hold as many parts as it should.
+
+x goes from the left of a door, y from its face to the back, z up from its bottom.
+"""
+
+from fractions import Fraction
+from math import ceil, floor
+
+import sawside
+from tests.core.oracles.assembled_case import Assembly, cells_of
+
+NONE = Fraction(0)
+FRAMED = ("sheet", "wood", "glass")
+STEPS = {"1/16": Fraction(1, 16), "1/64": Fraction(1, 64), "1 mm": Fraction(5, 127)}
+
+
+def size(random, least, most):
+    """A random length, mostly on a mark."""
+    parts = random.choice((8, 16, 32, 64, 7))
+    return Fraction(random.randint(ceil(least * parts), floor(most * parts)), parts)
+
+
+def random_doors(random):
+    """What is asked for, as {key: value}; lengths are inches."""
+    made = random.choice((*FRAMED, *FRAMED, "slab", "solid"))
+    fit = random.choice(("inset", "inset", "overlay", "full", "half", "lipped"))
+    known = random.choice(("opening", "opening", "door"))
+    doors = random.randint(1, 4)
+    asked = {
+        "made": made,
+        "fit": fit,
+        "known": known,
+        "doors": doors,
+        "width": size(random, 11, 30) * (doors if known == "opening" else 1),
+        "height": size(random, 12, 50),
+        "between": size(random, 0, 0.25),
+        "thickness": size(random, 0.75, 1),
+    }
+    asked |= _room(random, fit)
+    asked |= _frame(random) if made in FRAMED else {}
+    if made == "slab":
+        asked["banding"] = size(random, 0, 0.5)
+    if made == "glass":
+        asked |= {"glass_clearance": size(random, 0, 0.15), "deep": Fraction(1, 2)}
+    if made in ("sheet", "wood"):
+        asked |= {"hold": random.choice(("groove", "rabbet")), "clearance": size(random, 0, 0.15)}
+    if fit == "inset" and made != "slab":
+        asked["trim"] = random.choice((NONE, Fraction(1, 16), size(random, 0, 0.25)))
+    return asked | (_wood(random) if made in ("wood", "solid") else {})
+
+
+def _room(random, fit):
+    if fit == "inset":
+        return {key: size(random, 0, 0.2) for key in ("gap", "top_gap", "bottom_gap")}
+    asked = {
+        f"{side}_lap": size(random, 0, 0.25)
+        for side in ("left", "right", "top", "bottom")
+        if random.random() < 0.3
+    }
+    if fit == "overlay":
+        return asked | {"lap": size(random, 0, 1)}
+    if fit == "lipped":
+        return asked | {"lip": size(random, 0.125, 0.25), "lip_rabbet": size(random, 0.375, 0.5)}
+    return asked | {"edge": size(random, 0.5, 1.5), "reveal": size(random, 0, 0.25)}
+
+
+def _frame(random):
+    joint = random.choice(("cope", "stub", "mortise", "miter", "lap"))
+    stile, groove = size(random, 1.75, 2.75), size(random, 0.25, 0.5)
+    same = joint == "miter"
+    asked = {
+        "joint": joint,
+        "stile": stile,
+        "top_rail": stile if same else size(random, 1.75, 3),
+        "bottom_rail": stile if same else size(random, 1.75, 4),
+        "groove": groove,
+        "panel": random.choice((Fraction(1, 8), Fraction(1, 4), size(random, 0.125, 0.4))),
+    }
+    if joint in ("cope", "stub"):
+        asked["tongue"] = random.choice((groove, groove * random.randint(2, 4) / 4))
+    if joint == "mortise":
+        asked["tenon"] = size(random, 0.5, 1.5)
+    if joint != "miter":
+        asked |= {"middle": random.choice(("none", "rail", "stile"))}
+        asked |= {"middle_width": size(random, 1.75, 2.5)} if asked["middle"] != "none" else {}
+    return asked
+
+
+def _wood(random):
+    low, now, high = sorted(Fraction(random.randint(60, 140), 10) for _ in range(3))
+    return {
+        "species": "own",
+        "own_tangential": Fraction(random.randint(100, 400), 100_000),
+        "own_radial": Fraction(1, 1000),
+        "grain": random.choice(("up", "up", "across")),
+        "now": now,
+        "year": "own",
+        "low": low,
+        "high": high,
+    }
+
+
+def told(asked, mark):
+    """What the question answers: parts by key and answers by key."""
+    numbers = ("own_tangential", "own_radial", "now", "low", "high")
+    values = {}
+    for key, each in asked.items():
+        if isinstance(each, Fraction):
+            values[key] = str(float(each)) if key in numbers else f"{each} in"
+        else:
+            values[key] = str(each)
+    settings = {"mark": mark, "display": "mm" if mark == "1 mm" else "in"}
+    said = sawside.handle(
+        {"do": "reckon", "reckoner": "doors", "values": values, "settings": settings}
+    )
+    if not said["ok"]:
+        return None, said["error"]
+    return said, None
+
+
+def check_doors(random):
+    """What is wrong with a random form's doors, a sentence each; refused only where they can't be
+    made."""
+    asked, mark = random_doors(random), random.choice(list(STEPS))
+    said, error = told(asked, mark)
+    if said is None:
+        fine = error["kind"] == "impossible" and may_be_refused(asked, error["field"])
+        return [] if fine else [f"refused: {error['message']} {asked}"]
+    return [f"{fault} ({asked}, {mark})" for fault in check_told(asked, said, STEPS[mark])]
+
+
+def may_be_refused(asked, field):
+    """Whether a form at random can be one that no doors are made of, for such a field."""
+    made = asked["made"]
+    return {
+        "between": asked["fit"] == "half" and asked["between"] > asked.get("edge", 0),
+        "lip_rabbet": asked["fit"] == "lipped" and _lip_too_wide(asked),
+        "groove": made == "wood" and _may_come_out(asked),
+        "clearance": asked.get("clearance", 0) >= asked.get("groove", 1),
+        "glass_clearance": asked.get("glass_clearance", 0) >= asked.get("groove", 1),
+        "tenon": asked.get("tenon", 0) > 1.5,
+        "tongue": False,
+    }.get(field, False)
+
+
+def _lip_too_wide(asked):
+    laps = (asked.get(f"{side}_lap", 0) for side in ("left", "right", "top", "bottom"))
+    return asked["lip_rabbet"] <= max(asked["lip"], *laps)
+
+
+def _may_come_out(asked):
+    """Whether a panel as wide as these doors may be comes out of its groove at its driest; with a
+    mark for rounding it down."""
+    doors = 1 if asked["known"] == "door" else asked["doors"]
+    most = max(asked["width"] / doors, asked["height"])
+    wet = most + 3 + 2 * (asked["groove"] - asked["clearance"]) - Fraction(1, 16)
+    now = wet / (1 + asked["own_tangential"] * (asked["high"] - asked["now"]))
+    return _swollen(asked, now, "low") <= most + 3
+
+
+def check_told(asked, said, step):
+    """The faults of an answer: around the doors, in their frame, in their panel."""
+    answers = {each["key"]: each for each in said["answers"]}
+    parts = {each["key"]: each for each in said["parts"]}
+    yield from _around(asked, answers, step)
+    wide, high = _door(asked, answers)
+    if asked["made"] in FRAMED:
+        yield from _framed(asked, parts, wide, high, step)
+    else:
+        yield from _slabs(asked, parts, wide, high)
+
+
+def _items(answers, key):
+    found = answers.get(key)
+    if found is None:
+        return {}
+    return {each["label"]: Fraction(each["exact"]) for each in found.get("items", [found])}
+
+
+def _door(asked, answers):
+    """Width and height of a door, on their marks."""
+    if asked["known"] == "door":
+        return asked["width"], asked["height"]
+    return tuple(Fraction(answers[key]["mark"]) for key in ("width", "height"))
+
+
+def _wanted(asked):
+    """The gaps at left, right, bottom and top; how far a lap goes is below 0.
+
+    Of a full overlay the reveal shows beside the door, of a half one two doors and the gap between
+    them cover the edge that they share.
+    """
+    if asked["fit"] == "inset":
+        return [asked["gap"], asked["gap"], asked["bottom_gap"], asked["top_gap"]]
+    usual = asked.get("lap", asked.get("lip"))
+    sides = ends = usual
+    if usual is None:
+        sides = ends = asked["edge"] - asked["reveal"]
+    if asked["fit"] == "half":
+        sides = asked["edge"] / 2 - asked["between"] / 2
+    whole = {"left": sides, "right": sides, "bottom": ends, "top": ends}
+    return [-asked.get(f"{side}_lap", each) for side, each in whole.items()]
+
+
+def _swollen(asked, length, moisture):
+    """A length across the grain at a moisture, where the slab or panel is of solid wood."""
+    return length * (1 + asked["own_tangential"] * (asked[moisture] - asked["now"]))
+
+
+def _around(asked, answers, step):
+    """Doors and gaps make the opening, and no gap is less than was asked for at the wettest."""
+    wide, high = _door(asked, answers)
+    count, wanted = asked["doors"], _wanted(asked)
+    if asked["known"] == "door":
+        opening = [Fraction(answers[f"opening_{key}"]["mark"]) for key in ("width", "height")]
+    else:
+        opening = [asked["width"], asked["height"]]
+    gaps = _items(answers, "gaps") | {key: -each for key, each in _items(answers, "laps").items()}
+    between = [gaps[key] for key in gaps if key.startswith("Between")]
+    if len(between) != count - 1:
+        yield f"{len(between)} gaps between {count} doors"
+    if count * wide + gaps["Left"] + gaps["Right"] + sum(between) != opening[0]:
+        yield f"doors and gaps across are not the opening: {gaps}"
+    if high + gaps["Bottom"] + gaps["Top"] != opening[1]:
+        yield f"doors and gaps up are not the opening: {gaps}"
+    grow_wide = grow_high = NONE
+    if asked["made"] == "solid":
+        grown = _swollen(asked, Fraction(1), "high") - 1
+        grow_wide, grow_high = (
+            (grown * wide, NONE) if asked["grain"] == "up" else (NONE, grown * high)
+        )
+    # Hung at the left and right, a door swells towards its neighbor; of one, towards the right.
+    tight_across = gaps["Left"] + gaps["Right"] + sum(between) - count * grow_wide
+    least_across = wanted[0] + wanted[1] + (count - 1) * asked["between"]
+    tight_up = gaps["Bottom"] + gaps["Top"] - grow_high
+    for name, tight, least, most in (
+        ("across", tight_across, least_across, count * step * 2),
+        ("up", tight_up, wanted[2] + wanted[3], 2 * step),
+    ):
+        if tight < least:
+            yield f"gaps {name} are less than asked for: {tight} < {least}"
+        if tight - least > most:
+            yield f"gaps {name} are wider than rounding makes them: {tight} > {least}"
+    if gaps["Left"] != wanted[0] or gaps["Bottom"] != wanted[2]:
+        yield f"left or bottom is not as asked: {gaps}, {wanted}"
+    if asked["fit"] == "lipped":
+        behind = Fraction(answers["lip_gap"]["exact"])
+        if behind != min(asked["lip_rabbet"] + each for each in wanted) or behind <= 0:
+            yield f"what is behind the lip does not go in: {behind}"
+
+
+def _slabs(asked, parts, wide, high):
+    """A slab with its edges is the door, and what is trimmed."""
+    slab = parts["slab"]
+    long, across = Fraction(slab["length"]["exact"]), Fraction(slab["width"]["exact"])
+    sizes = (long, across) if asked.get("grain") == "across" else (across, long)
+    trim = 2 * asked.get("trim", NONE) - 2 * asked.get("banding", NONE)
+    if sizes != (wide + trim, high + trim):
+        yield f"a slab {sizes} is not the door {wide, high}"
+    if slab["count"] != asked["doors"]:
+        yield "not a slab for each door"
+
+
+def _framed(asked, parts, wide, high, step):
+    """One door, as it is glued up: no overlap, no gap, its panel free and held."""
+    trim = asked.get("trim", NONE)
+    count, wide, high = asked["doors"], wide + 2 * trim, high + 2 * trim
+    widths = {
+        key: asked[name] + trim * (key != "middle")
+        for key, name in (
+            ("stile", "stile"),
+            ("top", "top_rail"),
+            ("bottom", "bottom_rail"),
+            ("middle", "middle_width"),
+        )
+        if name in asked
+    }
+    members = dict(_cut(parts))
+    for key, (number, long, width, mark) in members.items():
+        if number % count:
+            yield f"{number} of {key} for {count} doors"
+        if not 0 <= long - mark <= step:
+            yield f"{key} {long} is told as {mark}"
+        place = "middle" if key.startswith("middle") else key.replace("_rail", "")
+        wanted = {widths["top"], widths["bottom"]} if place == "rail" else {widths[place]}
+        if {width} != wanted:
+            yield f"{key} is {width} wide, not {wanted}"
+    if asked["joint"] == "miter":
+        yield from _mitered(parts, wide, high, widths)
+        insides = [
+            _Inside(widths["stile"], wide - widths["stile"], widths["bottom"], high - widths["top"])
+        ]
+    else:
+        built = _Built(asked, members, wide, high, widths)
+        yield from built.faults()
+        insides = built.insides
+    yield from _panels(asked, parts, insides, count, step)
+
+
+def _cut(parts):
+    """(key, (count, exact length, exact width, told length)) of each stile and rail."""
+    for key, each in parts.items():
+        if key not in ("panel", "glass"):
+            lengths = (Fraction(each[name]["exact"]) for name in ("length", "width"))
+            yield key, (each["count"], *lengths, Fraction(each["length"]["mark"]))
+
+
+def _mitered(parts, wide, high, widths):
+    """Four pieces that meet on the diagonals of the corners are the frame, by their areas."""
+    stile = widths["stile"]
+    area = NONE
+    for key, long in (("stile", high), ("rail", wide)):
+        piece = parts[key]
+        outer, inner = (Fraction(piece[side]["exact"]) for side in ("long_side", "short_side"))
+        if outer != long or outer - inner != 2 * stile:
+            yield f"{key} is {outer} and {inner} long, which closes no corner of {long}"
+        area += 2 * (outer + inner) / 2 * stile
+    if area + (wide - 2 * stile) * (high - 2 * stile) != wide * high:
+        yield "the miters leave a gap"
+
+
+class _Inside:
+    """An opening in the frame."""
+
+    def __init__(self, left, right, low, head):
+        self.left, self.right, self.low, self.head = left, right, low, head
+
+
+class _Built:
+    """One door's frame of boxes, its joints cut; the panel's room is left free."""
+
+    def __init__(self, asked, members, wide, high, widths):
+        self.asked, self.members, self.widths = asked, members, widths
+        self.wide, self.high, self.thick = wide, high, asked["thickness"]
+        self.slot = (self.thick / 2 - asked["panel"] / 2, self.thick / 2 + asked["panel"] / 2)
+        stile = widths["stile"]
+        self.left, self.right = stile, wide - stile
+        self.low, self.head = widths["bottom"], high - widths["top"]
+        self.insides = list(self._insides())
+        self.assembly = Assembly()
+
+    def _insides(self):
+        left, right, low, head = self.left, self.right, self.low, self.head
+        middle = self.widths.get("middle")
+        if self.asked.get("middle") == "rail":
+            at = (low + head - middle) / 2
+            yield _Inside(left, right, low, at)
+            yield _Inside(left, right, at + middle, head)
+        elif self.asked.get("middle") == "stile":
+            at = (left + right - middle) / 2
+            yield _Inside(left, at, low, head)
+            yield _Inside(at + middle, right, low, head)
+        else:
+            yield _Inside(left, right, low, head)
+
+    def faults(self):
+        """What is in one place twice, or missing."""
+        for key, x, z in self._stiles():
+            self._upright(key, x, z)
+        for key, z in self._rails():
+            self._level(key, z)
+        yield from self._tongues()
+        faults, planes, cells = self.assembly.filled(self._faces())
+        yield from faults
+        may = set()
+        for box in self._rooms():
+            may.update(cells_of(box, planes))
+        whole = (NONE, self.wide, NONE, self.thick, NONE, self.high)
+        for cell in cells_of(whole, planes):
+            if cell not in cells and cell not in may:
+                yield f"nothing is at {[float(planes[axis][cell[axis]]) for axis in range(3)]}"
+                return
+        outside = set(cells) - set(cells_of(whole, planes))
+        if outside:
+            yield f"{cells[next(iter(outside))]} sticks out of the door"
+        for each in self.insides:
+            clear = (each.left, each.right, NONE, self.thick, each.low, each.head)
+            if set(cells_of(clear, planes)) & set(cells):
+                yield "a member is in an opening of the frame"
+
+    def _tongues(self):
+        """A tongue in a groove may end before its bottom: it is as long as was asked for."""
+        tongue = self.asked.get("tongue")
+        for key, (_, long, _, _) in self.members.items():
+            between = self.right - self.left, self.head - self.low
+            if tongue and key != "stile" and (long - between[key == "middle_stile"]) / 2 != tongue:
+                yield f"{key} has no tongue {tongue} long"
+
+    def _stiles(self):
+        long = self.members["stile"][1]
+        yield "stile", NONE, (NONE, long)
+        yield "stile", self.right, (NONE, long)
+        if "middle_stile" in self.members:
+            yield "middle_stile", self.insides[0].right, None
+
+    def _rails(self):
+        yield "rail" if "rail" in self.members else "bottom_rail", NONE
+        yield "rail" if "rail" in self.members else "top_rail", self.head
+        if "middle_rail" in self.members:
+            yield "middle_rail", self.insides[0].head
+
+    def _upright(self, key, x, z):
+        _, long, width, _ = self.members[key]
+        z = z or ((self.low + self.head - long) / 2, (self.low + self.head + long) / 2)
+        if self.asked["joint"] == "lap" and key == "middle_stile":
+            z = (NONE, long)
+        right = x + width
+        cuts, groove = [], self.asked["groove"]
+        for edge, inner in ((x, x > 0), (right, right < self.wide)):
+            if inner:
+                start = edge if edge == x else edge - groove
+                cuts.append((start, start + groove, *self.slot, *z))
+        if key == "stile":
+            cuts += self._mortises(x, right)
+        elif self.asked["joint"] != "lap":
+            cuts += self._cheeks_upright(x, right, z)
+        if self.asked["joint"] == "lap":
+            half = (self.thick / 2, self.thick)
+            for low, head in self._rail_places(key):
+                cuts.append((x, right, *half, low, head))
+        self.assembly.add(key, (x, right, NONE, self.thick, *z), cuts)
+
+    def _rail_places(self, key):
+        yield NONE, self.low
+        yield self.head, self.high
+        if "middle_rail" in self.members and key == "stile":
+            yield self.insides[0].head, self.insides[1].low
+
+    def _mortises(self, x, right):
+        if self.asked["joint"] != "mortise":
+            return
+        deep = self.asked["tenon"]
+        start = right - deep if x == 0 else x
+        for low, head in self._rail_places("stile"):
+            yield start, start + deep, *self.slot, low, head
+
+    def _cheeks_upright(self, x, right, z):
+        """What is cut off the ends of a middle stile around its tongue or tenon."""
+        for low, head in ((z[0], self.low), (self.head, z[1])):
+            if low < head:
+                yield x, right, NONE, self.slot[0], low, head
+                yield x, right, self.slot[1], self.thick, low, head
+
+    def _level(self, key, z):
+        _, long, width, _ = self.members[key]
+        x = (self.wide - long) / 2, (self.wide + long) / 2
+        head, groove = z + width, self.asked["groove"]
+        cuts = []
+        for edge, inner in ((z, z > 0), (head, head < self.high)):
+            if inner:
+                start = edge if edge == z else edge - groove
+                cuts.append((*x, *self.slot, start, start + groove))
+        if self.asked["joint"] == "mortise" and "middle_stile" in self.members:
+            place = self.insides[0].right, self.insides[1].left
+            deep = self.asked["tenon"]
+            start = head - deep if z == 0 else z
+            cuts.append((*place, *self.slot, start, start + deep))
+        for left, right in ((x[0], self.left), (self.right, x[1])):
+            if left < right and self.asked["joint"] == "lap":
+                cuts.append((left, right, NONE, self.thick / 2, z, head))
+            elif left < right:
+                cuts.append((left, right, NONE, self.slot[0], z, head))
+                cuts.append((left, right, self.slot[1], self.thick, z, head))
+        if self.asked["joint"] == "lap" and "middle_stile" in self.members:
+            place = self.insides[0].right, self.insides[1].left
+            cuts.append((*place, NONE, self.thick / 2, z, head))
+        self.assembly.add(key, (*x, NONE, self.thick, z, head), cuts)
+
+    def _faces(self):
+        return [(NONE, self.wide, NONE, self.thick, NONE, self.high), *self._rooms()]
+
+    def _rooms(self):
+        """Where nothing has to be: the openings, and every groove."""
+        for each in self.insides:
+            yield each.left, each.right, NONE, self.thick, each.low, each.head
+        groove, slot = self.asked["groove"], self.slot
+        for edge in (self.left - groove, self.right):
+            yield edge, edge + groove, *slot, NONE, self.high
+        for edge in (self.low - groove, self.head):
+            yield NONE, self.wide, *slot, edge, edge + groove
+        if "middle_rail" in self.members:
+            one, other = self.insides
+            for edge in (one.head, other.low - groove):
+                yield NONE, self.wide, *slot, edge, edge + groove
+        if "middle_stile" in self.members:
+            one, other = self.insides
+            for edge in (one.right, other.left - groove):
+                yield edge, edge + groove, *slot, NONE, self.high
+
+
+def _panels(asked, parts, insides, count, step):
+    """At its wettest a panel keeps its clearance to the bottom of its groove, at its driest it is
+    still over the edge of its opening, and it is no smaller than rounding makes it."""
+    panel = parts.get("panel", parts.get("glass"))
+    if panel["count"] != count * len(insides):
+        yield f"{panel['count']} panels for {count} doors of {len(insides)}"
+    long, across = (Fraction(panel[name]["mark"]) for name in ("length", "width"))
+    sizes = [long, across] if asked.get("grain") == "across" else [across, long]
+    moving = {"up": 0, "across": 1}[asked["grain"]] if asked["made"] == "wood" else None
+    clearance = asked["glass_clearance" if asked["made"] == "glass" else "clearance"]
+    for inside in insides:
+        rooms = (inside.right - inside.left, inside.head - inside.low)
+        for axis, room in enumerate(rooms):
+            wet = dry = sizes[axis]
+            if axis == moving:
+                wet, dry = (_swollen(asked, sizes[axis], each) for each in ("high", "low"))
+            left = (room + 2 * asked["groove"] - wet) / 2
+            if left < clearance:
+                yield f"the panel has {left} at each edge, not {clearance}"
+            if left - clearance > step:
+                yield f"the panel is smaller than rounding makes it: {left}, {clearance}"
+            if dry <= room:
+                yield f"the panel comes out of its groove: {dry} in {room}"
