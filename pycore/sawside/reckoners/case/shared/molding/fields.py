@@ -13,6 +13,7 @@ _CROWN = ("molding", ("crown",))
 _BASE = ("molding", ("base",))
 _FLAT = ("molding", ("base", "strip"))
 _ON_A_CASE = ("molding", ("base", "crown"))
+_SIDES_SHOW = ("built", ("free", "left", "right"))
 _ENDS = {
     "wall": "Square, to the wall",
     "cope": "Coped over molding on the wall",
@@ -47,7 +48,7 @@ _WHAT = (
         "Outside depth",
         help="Front to back, without a face frame.",
         least="1 in",
-        shown_when=("built", ("free", "left", "right")),
+        shown_when=_SIDES_SHOW,
     ),
     length(
         "thickness",
@@ -76,7 +77,7 @@ _FRAME = (
         help="0 without one.",
         default="0 in",
         most="4 in",
-        shown_when=_ON_A_CASE,
+        shown_when=(_ON_A_CASE, _SIDES_SHOW),
     ),
     length(
         "frame_left",

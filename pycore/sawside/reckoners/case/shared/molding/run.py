@@ -4,7 +4,7 @@ The molding wraps what stands out furthest. Across the front that is the face fr
 edge; along a side it runs from the frame's face to the wall. All corners of a case are square.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from sawside.drawing.case.molding_on_case import Around
@@ -77,28 +77,41 @@ class CaseRun:
 
 def case_run(given, show, projection):
     """The `CaseRun` of a molding that projects so far (inches); refused where it has no room."""
-    frame, past = _frame_of(given)
     showing = _SHOWING[given.built]
+    frame, past = _frame_of(given, showing)
     lines = []
     for side in ("left", "front", "right"):
         if side == "front":
             lines.append(_front(given, show, projection, past, showing))
         elif side in showing:
             lines.append(_side(given, show, projection, side, frame))
-    for line in lines:
-        _refuse_nothing(show, line, projection)
-    legs = [
-        Leg(line.key, line.name, number, line.inches, *line.joints)
-        for number, line in enumerate(lines, 1)
-    ]
     stands_off = {side: past[side] for side in showing if past[side]}
+    for line in lines:
+        behind_frame = frame if line.key.removesuffix("_side") in stands_off else _NONE
+        _refuse_nothing(show, line, projection, behind_frame)
     around = Around(
         showing,
         tuple(side for side in SIDES if past[side]) if frame or any(past.values()) else None,
         {side: _as_drawn(given, side) for side in SIDES},
         given.molding != "strip" or bool(showing),
     )
-    return CaseRun(lines, capped(legs), projection, stands_off, given.scribe, around)
+    legs = _legs(lines, stands_off)
+    return CaseRun(lines, legs, projection, stands_off, given.scribe, around)
+
+
+def _legs(lines, stands_off):
+    """The lines as legs, with what closes a return: from a side that the molding stands off, that
+    reaches back to the case behind the packing."""
+    legs = [
+        Leg(line.key, line.name, number, line.inches, *line.joints)
+        for number, line in enumerate(lines, 1)
+    ]
+    return [
+        replace(leg, line=stands_off.get(leg.key.removesuffix("_self_return"), _NONE))
+        if leg.is_cap
+        else leg
+        for leg in capped(legs)
+    ]
 
 
 def _as_drawn(given, side):
@@ -106,12 +119,20 @@ def _as_drawn(given, side):
     return kind, bool(kind == "return" and short)
 
 
-def _frame_of(given):
+def _frame_of(given, showing):
     """(the thickness of the face frame, {side: how far it stands past the side})."""
     if given.molding == "strip":
         return _NONE, dict.fromkeys(SIDES, _NONE)
-    left = given.frame_left
-    return given.frame, {"left": left, "right": _or(given.frame_right, left)}
+    left, frame = given.frame_left, _or(given.frame, _NONE)
+    past = {"left": left, "right": _or(given.frame_right, left)}
+    if showing and not frame and any(past.values()):
+        raise Refusal(
+            "missing",
+            "The frame stands past the side, but its thickness is 0.",
+            "Fill in the face frame’s thickness, or make it flush with the side.",
+            field="frame",
+        )
+    return frame, past
 
 
 def _or(value, other):
@@ -159,10 +180,12 @@ def _end_steps(given, side, projection):
     return [*back, Step(-projection, f"{side}_end")]
 
 
-def _refuse_nothing(show, line, projection):
-    """Refuse a line of which nothing is left on the case, or in sight between two copes."""
+def _refuse_nothing(show, line, projection, behind_frame):
+    """Refuse a line of which nothing is left on the case, or in sight between two copes; or one
+    whose return would run into the edge of the face frame."""
     copes = sum(joint.kind == "coped" for joint in line.joints)
-    left = line.inches - copes * projection
+    returns = any(joint.kind == "returned" for joint in line.joints)
+    left = line.inches - copes * projection - (behind_frame if returns else 0)
     if sign(left) > 0:
         return
     size = line.steps[0]
