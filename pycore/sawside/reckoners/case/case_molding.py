@@ -16,9 +16,9 @@ RECKONER = Reckoner(
     title="Molding on a case",
     asks="How long are the base, crown or strips around this case?",
     words=(
-        "case molding, cabinet molding, molding on a cabinet, molding on a bookcase, cabinet base, "
+        "case molding, cabinet molding, molding on a cabinet, cabinet base, "
         "cabinet crown, case base, case crown, base on a cabinet, crown on a cabinet, top molding, "
-        "waist molding, band, shelf strip, face strip, toe kick molding, packing, furring, "
+        "waist molding, shelf strip, face strip, toe kick molding, packing, furring, "
         "return into the side"
     ),
     order=660,

@@ -82,7 +82,7 @@ _FRAME = (
     length(
         "frame_left",
         "Frame past the left side",
-        help="The molding wraps the frame and stands off the side by this.",
+        help="The molding wraps the frame, so it leaves this gap at the side.",
         default="0 in",
         most="12 in",
         shown_when=_ON_A_CASE,

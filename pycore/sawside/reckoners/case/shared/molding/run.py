@@ -128,7 +128,7 @@ def _frame_of(given, showing):
     if showing and not frame and any(past.values()):
         raise Refusal(
             "missing",
-            "The frame stands past the side, but its thickness is 0.",
+            "The frame goes past the side, but its thickness is 0.",
             "Fill in the face frame’s thickness, or make it flush with the side.",
             field="frame",
         )
