@@ -83,12 +83,14 @@ def test_in_a_corner_one_side_has_molding_and_the_front_ends_square_at_the_wall(
 
 
 def test_between_walls_it_is_one_piece_that_goes_in():
-    """36 + 2 × 1/7 is 4.57 sixteenths past 36: nearest 36 5/16, which would not go in."""
+    """36 + 2 × 1/7 is 4.57 sixteenths past 36: nearest 36 5/16, which would not go in; halfway
+    between marks, 36 9/32 does.
+    """
     settings = {"mark": "1/16"}
     said = reckon(KEY, settings, built="walls", case_width="36", frame_left="1/7")
-    assert said["verdict"] == "1 piece, ≈ 36 1/4″"
-    assert said["answers"][0]["text"] == "36 1/4″"
-    assert parts(said) == {"Front": ("36 1/4″", "36 1/4″")}
+    assert said["verdict"] == "1 piece, ≈ 36 9/32″"
+    assert said["answers"][0]["text"] == "36 9/32″"
+    assert parts(said) == {"Front": ("36 9/32″", "36 9/32″")}
     assert {"pieces", "insides", "setting", "order"}.isdisjoint(said["by_key"])
     scribed = reckon(KEY, built="walls", case_width="36", scribe="1/4")
     assert scribed["answers"][0]["text"] == "36 1/2″"
