@@ -37,7 +37,7 @@ def molding_plan(show, given, around, pieces, outermost):
     deep = _deep(given, around)
     path = _path(around, deep)
     numbers = {piece: number for number, piece in enumerate(pieces, 1)}
-    outlines = {piece: outline_of(piece, path, _THICK, _THICK) for piece in pieces}
+    outlines = {piece: _outline(piece, path, around) for piece in pieces}
     shapes = [*_walls(around, deep), *_case(around, deep)]
     for piece in sorted(pieces, key=lambda piece: piece.leg.wall):
         shapes += piece_drawn(outlines[piece], piece, numbers[piece], _THICK)
@@ -47,6 +47,17 @@ def molding_plan(show, given, around, pieces, outermost):
     shapes.append(dimension(right_face, left_face, _DIMENSION, text, "answer"))
     box = (*_sides(around, "left", deep), *_sides(around, "right", deep))
     return drawing(_words(pieces, text), box, shapes)
+
+
+def _outline(piece, path, around):
+    """The corners of a piece; what closes a return from a packed side reaches back to the case."""
+    outline = outline_of(piece, path, _THICK, _THICK)
+    side = "left" if piece.leg.key.startswith("left") else "right"
+    if not (piece.leg.is_cap and side in around.showing and side in (around.frame or ())):
+        return outline
+    more = _PAST if side == "left" else -_PAST
+    (x0, y0), second, third, (x3, y3) = outline
+    return [(x0 + more, y0), second, third, (x3 + more, y3)]
 
 
 def _deep(given, around):
