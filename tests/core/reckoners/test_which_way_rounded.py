@@ -45,6 +45,11 @@ OTHER_CASES = {
     "mitered_length": {"known_face": "rabbet", "rabbet": "3/8", "left_corner": "97.5"},
     "mitered_frame": {"shape": "polygon", "around": "outside", "size": "30", "rabbet": ""},
     "space": {"above": "", "kick": ""},
+    "case_molding": (
+        {"built": "walls"},
+        {"molding": "crown", "found": "legs", "drop": "2 5/8", "projection": "2 1/16"},
+        {"built": "left", "left_end": "cope", "right_end": "return", "right_short": "1"},
+    ),
 }
 """What is filled in otherwise than in the example, in turn with it: other answers must go in. One
 way, or several."""

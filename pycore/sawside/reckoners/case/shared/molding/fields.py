@@ -24,6 +24,7 @@ _WHAT = (
         "molding",
         "Molding",
         {"base": "Base or band", "crown": "Crown", "strip": "Shelf or top strip"},
+        in_short="{}",
     ),
     choice(
         "built",
@@ -138,7 +139,7 @@ def _end(side):
         choice(end, f"{name} end", _ENDS),
         length(
             f"{side}_short",
-            f"{name} end stops short",
+            f"{name} setback",
             help="From the wall, or the end of the case, to the outside of the return.",
             default="0 in",
             shown_when=(end, ("return",)),

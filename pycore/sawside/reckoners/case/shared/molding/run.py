@@ -194,6 +194,6 @@ def _refuse_nothing(show, line, projection, behind_frame):
         "impossible",
         f"{line.name}: the ends take {show.text(given - left)} of {show.text(given)}, so no "
         "molding is left.",
-        "Stop less short, use a smaller molding, or check the size.",
+        "Use a smaller setback or molding, or check the size.",
         field=next((step.field for step in line.steps if step.field.endswith("short")), size.field),
     )
