@@ -64,9 +64,17 @@ _WHAT = (
 )
 
 
+_ON_THE_CASE = {
+    "drop": {"help": "Down the case, from the top edge to the bottom edge."},
+    "projection": {"help": "Out from the case, to the top edge."},
+    "width": {"may_be_blank": False, "blank_means": None},
+}
+"""How the spring is asked for here: there is no ceiling, and the face width has to be filled in."""
+
+
 def _for_crown(field):
-    """A field of the spring where the molding is crown; the face width has to be filled in."""
-    told = {"may_be_blank": False, "blank_means": None} if field.key == "width" else {}
+    """A field of the spring where the molding is crown."""
+    told = _ON_THE_CASE.get(field.key, {})
     also = (field.shown_when,) if field.shown_when else ()
     return replace(field, shown_when=(_CROWN, *also), **told)
 
