@@ -1,4 +1,4 @@
-"""Random mitered pieces, corners, runs of molding, crown and boxes, put together as solids.
+"""Random mitered pieces, corners, moldings, on cases too, crown and boxes, put together as solids.
 
 The judge builds half-spaces with vectors and shares no geometry with the questions.
 """
@@ -6,12 +6,14 @@ The judge builds half-spaces with vectors and shares no geometry with the questi
 from tests.bench.core.judged import judged
 from tests.core.oracles import (
     crown_runs,
+    crowned_cases,
     molding_runs,
     put_together,
     rings_together,
     sloping_boxes,
     sprung_corners,
     strips_together,
+    wrapped_cases,
 )
 
 CASES = 10_000
@@ -23,6 +25,8 @@ CHECKS = (
     *sprung_corners.CHECKS,
     *crown_runs.CHECKS,
     *sloping_boxes.CHECKS,
+    *wrapped_cases.CHECKS,
+    *crowned_cases.CHECKS,
 )
 
 

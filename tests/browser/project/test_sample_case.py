@@ -58,19 +58,35 @@ def test_the_whole_parts_list_of_another_alcove_takes_few_taps(started):
     open_place(page, "At the saw")
     page.get_by_text("Carcass: Side").first.wait_for()
     page.get_by_role("button", name="List").tap()
-    for part in ("Carcass: Bottom", "Carcass: Back", "Face frame: Stile", "Face frame: Top rail"):
+    for part in ("Carcass: Bottom", "Carcass: Back", "Face frame: Top rail", "Crown"):
         page.get_by_text(part).first.wait_for()
     taps = page.evaluate("() => self.taps")
     print(f"{taps} taps")
     assert len(MEASURED) * 5 < taps <= MOST_TAPS
 
 
-def test_a_corrected_reading_tells_what_follows_down_to_the_face_frame(started):
+def saw_list(page):
+    """The list of all pieces, at the saw."""
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    page.get_by_role("heading", name="All pieces").wait_for()
+    return page.locator(".piece-line")
+
+
+def test_a_corrected_reading_reaches_the_last_molding_and_judges_what_is_cut(started):
     page = started
+    saw_list(page).filter(has_text="Crown").tap()
+    page.get_by_role("heading", name="Crown").wait_for()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
+    page.get_by_text("All cut", exact=True).wait_for()
     open_entry(page, "Alcove width, top", EDIT)
-    page.get_by_label(READING).fill("37 1/4")
+    page.get_by_label(READING).fill("37 3/8")
     page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     changes = page.get_by_role("dialog")
-    for line in ("Space", "Carcass", "Face frame"):
+    for line in ("Space", "Carcass", "Face frame", "Crown"):
         changes.get_by_text(line).first.wait_for()
+    changes.get_by_text("Crown: 1 piece can be cut down by 1/8″.").wait_for()
     accept(page)
+    crown = saw_list(page).filter(has_text="Crown")
+    crown.get_by_text("1 piece can be cut down by 1/8″.").wait_for()
+    crown.get_by_text("thirty-seven and three eighths inches").wait_for()

@@ -22,7 +22,7 @@ TOUCHING = 1e-6
 COUNTS = {"in": "inside", "out": "outside"}
 
 
-class _Piece:
+class Sawn:
     """One piece as it was told: cut on the saw, with where its cuts meet its edges."""
 
     def __init__(self, part, edges, texts, ends, width, spring):
@@ -83,7 +83,7 @@ def _put_up(values, lengths, corners, stops, width, spring):
     parts = {part.key: part for part in pieces("crown", **values)}
     names = {label.split(". ", 1)[1]: at for at, (label, _) in enumerate(told["tops"])}
     walls = Walls(lengths, [(*corner, "miter") for corner in corners], closed=False)
-    texts = _texts(told, corners, stops)
+    texts = texts_of(told, corners, stops)
     around = [None if stops[0] == "wall" else ("outside", 90.0)]
     around += [(COUNTS[turn], float(degrees)) for turn, degrees in corners]
     around.append(None if stops[1] == "wall" else ("outside", 90.0))
@@ -94,7 +94,7 @@ def _put_up(values, lengths, corners, stops, width, spring):
             wall = int(key.split("_")[1]) - 1
             ends = around[wall : wall + 2]
         edges = {edge: told[f"{edge}s"][names[part.name]][1] for edge in ("top", "bottom")}
-        made[key] = _Piece(part, edges, texts, ends, width, spring)
+        made[key] = Sawn(part, edges, texts, ends, width, spring)
         found = [made[key].end("right", edge) - made[key].end("left", edge) for edge in edges]
         for edge, long in zip(edges, found, strict=True):
             yield from differ(f"the {edge} edge of {key}", np.linalg.norm(long), edges[edge])
@@ -106,7 +106,7 @@ def _put_up(values, lengths, corners, stops, width, spring):
     yield from _hung(made, walls, stops, values["measured_on"], width, spring)
 
 
-def _texts(told, corners, stops):
+def texts_of(told, corners, stops):
     """What is told for each (side, kind, corner)."""
     degrees = {float(corner) for _, corner in corners}
     degrees |= {90.0} if "return" in stops else set()

@@ -56,14 +56,41 @@ def test_a_corrected_reading_of_the_space_reaches_the_last_piece():
         "Carcass: Adjustable shelf": (half, 0),
         "Face frame: Top rail": (whole, 0),
         "Face frame: Bottom rail": (whole, 0),
+        "Crown": (whole, 0),
     }
+
+
+def test_the_crown_covers_the_face_frame_from_wall_to_wall_and_its_line_follows_the_height():
+    """By hand: from the top of the case it drops 1 1/2."""
+    size = sizes(SAMPLE)
+    frame = size["Face frame: Top rail"][0] + 2 * size["Face frame: Stile"][1]
+    assert size["Crown"][0] == frame
+    line = "[Carcass: Outside height] - [Crown: Bottom edge, above the floor]"
+    kept = changed(SAMPLE, "keep_reading", name="Line", text=line, unit="in")
+    assert Fraction(entry(kept, "Line")["headline"]["exact"]) == Fraction(3, 2)
+
+
+def test_crown_that_is_cut_is_judged_when_a_reading_of_the_space_is_corrected():
+    """An eighth less in the narrowest width: a crown that is cut can be cut down by an eighth; an
+    eighth more in every width, and it is too short by that."""
+    crown = entry(SAMPLE, "Crown")["id"]
+    cut = changed(SAMPLE, "cut", id=crown, part="front", by=1)
+    wide = cut
+    reading = entry(SAMPLE, "Alcove width, top")["id"]
+    narrow = changed(cut, "correct", id=reading, text="37 3/8", unit="in")
+    for where, text in (("bottom", "37 3/4"), ("middle", "37 11/16"), ("top", "37 5/8")):
+        reading = entry(SAMPLE, f"Alcove width, {where}")["id"]
+        wide = changed(wide, "correct", id=reading, text=text, unit="in")
+    for document, said in ((narrow, "can be cut down by 1/8″"), (wide, "too short by 1/8″")):
+        (piece,) = [each for each in view(document)["pieces"] if each["name"] == "Crown"]
+        assert [each["said"] for each in piece["verdicts"]] == [f"Crown: 1 piece {said}."]
 
 
 def test_its_parts_add_up_to_the_case_across_every_section():
     """In rationals: what goes into a joint is 1/4 deep, a shelf stays 1/16 free at each end, a
     back that goes 3/8 into two rabbets has 1/16 of room."""
     size, ply, joint = sizes(SAMPLE), Fraction(23, 32), Fraction(1, 4)
-    across = {name.split(": ")[1]: length for name, (length, _) in size.items()}
+    across = {name.split(": ")[-1]: length for name, (length, _) in size.items()}
     wide = across["Bottom"] - 2 * joint + 2 * ply
     back, room = Fraction(3, 4) - Fraction(1, 16), Fraction(1, 16)
     assert wide == across["Toe kick"] + 2 * ply == size["Carcass: Back"][1] - back + 2 * ply
@@ -71,7 +98,7 @@ def test_its_parts_add_up_to_the_case_across_every_section():
     assert 2 * bay + 3 * ply == wide
     assert across["Adjustable shelf"] + 2 * Fraction(1, 16) == bay
     stiles, rail = 2 * Fraction(3, 2), across["Top rail"]
-    assert stiles + rail == wide + 2 * Fraction(1, 4)
+    assert stiles + rail == across["Crown"] == wide + 2 * Fraction(1, 4)
     high = across["Side"]
     assert across["Divider"] - 2 * joint + 2 * ply + Fraction(7, 2) == high
     assert across["Back"] + room + Fraction(7, 2) == across["Stile"] + Fraction(7, 2) == high

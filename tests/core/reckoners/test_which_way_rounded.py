@@ -50,6 +50,11 @@ OTHER_CASES = {
         {"known": "door", "fit": "overlay"},
     ),
     "door_swing": ({"thickness": "2", "width": "6"}, {"hinge": "cup", "wall": ""}),
+    "case_molding": (
+        {"built": "walls"},
+        {"molding": "crown", "found": "legs", "drop": "2 5/8", "projection": "2 1/16"},
+        {"built": "left", "left_end": "cope", "right_end": "return", "right_short": "1"},
+    ),
 }
 """What is filled in otherwise than in the example, in turn with it: other answers must go in. One
 way, or several."""

@@ -66,16 +66,16 @@ def _answers(given, show, crown):
     answers = {"first": tips[0][1], "pieces": tips}
     for edge in ("top", "bottom"):
         answers[f"{edge}s"] = [(name, cut.edges[edge]) for name, cut in named]
-    answers |= _settings(crown)
+    answers |= settings_of(crown)
     answers["order"] = order_of([plan for plan, _ in crown.pieces], 1, closed=crown.run.closed)
     answers["stock"] = sum((_taken(given, cut) for _, cut in named), Fraction(0))
     answers["spring"] = spring.lean.degrees
     return answers | {key: getattr(spring, key) for key in ("width", "drop", "projection")}
 
 
-def _settings(crown):
-    """The settings of the first corner, and of the last where that is another one; and how each
-    kind of end is cut."""
+def settings_of(crown):
+    """The answers about the settings of a `CrownRun`: of the first corner, and of the last where
+    that is another one; and how each kind of end is cut."""
     ends = _each_end(crown)
     if not ends:
         return {}

@@ -1,0 +1,1 @@
+"""A molding around a case: what is asked, its pieces, and what is told of them."""
