@@ -115,7 +115,7 @@ def assembled(asked, panels):
     bottom_left = t - deep_for(side, "the bottom")
     top_left = 0 if asked.top == "over" else t - deep_for(side, "the top")
     bays = _bays(asked, panels, bottom_left)
-    _sides(made, asked, side, bays, floor)
+    _sides(made, asked, side)
     for name, left, face, into in (
         ("bottom", bottom_left, floor, -1),
         ("top", top_left, ceiling, 1),
@@ -161,24 +161,17 @@ def _bays(asked, panels, bottom_left):
     return [*bays, (left, asked.width - t)]
 
 
-def _shelf_heights(asked, bay, floor):
-    return [floor + low for low in asked.shelves[bay][: asked.fixed]]
+def _dadoes(asked, panel, foot, span):
+    """The dadoes for fixed shelves in a panel whose bottom end is at `foot`, over `span` along x."""
+    for cut in panel.cuts:
+        if cut.purpose == "a fixed shelf":
+            across = (asked.case_band + cut.across[0], asked.case_band + cut.across[1])
+            yield (*span(cut.deep), *across, foot + cut.along[0], foot + cut.along[1])
 
 
-def _dadoes(asked, panel, bay, floor, span):
-    """The dadoes of the fixed shelves of a bay, cut over `span` along x."""
-    cut = cut_for(panel, "a fixed shelf")
-    for low in _shelf_heights(asked, bay, floor) if cut else ():
-        across = (asked.case_band + cut.across[0], asked.case_band + cut.across[1])
-        yield (*span(cut.deep), *across, low, low + cut.wide)
-
-
-def _sides(made, asked, side, bays, floor):
+def _sides(made, asked, side):
     t, foot, front = asked.thickness, asked.foot, asked.case_band
-    for name, face, into, bay in (
-        ("left side", t, -1, 0),
-        ("right side", asked.width - t, 1, len(bays) - 1),
-    ):
+    for name, face, into in (("left side", t, -1), ("right side", asked.width - t, 1)):
 
         def span(deep, face=face, into=into):
             return _span(face, into * deep)
@@ -192,9 +185,9 @@ def _sides(made, asked, side, bays, floor):
                 foot + cut.along[1],
             )
             for cut in side.cuts
-            if cut.along
+            if cut.purpose != "a fixed shelf"
         ]
-        cuts += _dadoes(asked, side, bay, floor, span)
+        cuts += _dadoes(asked, side, foot, span)
         made.add(name, (*span(t), front, front + side.width, foot, foot + side.length), cuts)
 
 
@@ -205,8 +198,8 @@ def _dividers(made, asked, panels, bays, floor):
         purpose = "the divider" if asked.dividers == 1 else f"divider {number + 1}"
         low = floor - deep_for(panels["bottom"], purpose)
         cuts = [
-            *_dadoes(asked, panel, number, floor, lambda deep, x=left: (x, x + deep)),
-            *_dadoes(asked, panel, number + 1, floor, lambda deep, x=left + t: (x - deep, x)),
+            *_dadoes(asked, panel, low, lambda deep, x=left: (x, x + deep)),
+            *_dadoes(asked, panel, low, lambda deep, x=left + t: (x - deep, x)),
         ]
         box = (left, left + t, front, front + panel.width, low, low + panel.length)
         made.add(f"divider {number + 1}", box, cuts)

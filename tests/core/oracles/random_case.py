@@ -65,7 +65,8 @@ def random_case(random):
     if back in ("rabbet", "groove"):
         asked.room = random.randint(0, 3) * asked.seat / 4
     _bays(random, asked)
-    asked.shelves = [_places(random, asked) for _ in asked.bays]
+    fixed = _fixed_places(random, asked)
+    asked.shelves = [[*fixed, *_between(random, asked, fixed)] for _ in asked.bays]
     asked.width = asked.inside_width + 2 * t
     asked.height = asked.inside_height + 2 * t + asked.kick_height
     asked.depth = asked.inside_depth + asked.back_thickness + asked.behind
@@ -112,16 +113,32 @@ def _laid_out(asked, faces):
     return [*bays, asked.inside_width - left]
 
 
-def _places(random, asked):
-    """Where the shelves of a bay are above its floor: fixed ones first, none touching."""
-    many, thick = asked.fixed + asked.adjustable, asked.shelf_thickness
-    pitch = asked.inside_height / (many + 1)
-    places = [
-        number * pitch + Fraction(random.randint(0, 8), 8) * (pitch - thick)
-        for number in range(1, many + 1)
-    ]
-    random.shuffle(places)
-    return places
+def _fixed_places(random, asked):
+    """Where the fixed shelves of every bay are above its floor: asked for, or evenly on marks."""
+    many, thick, high = asked.fixed, asked.shelf_thickness, asked.inside_height
+    asked.heights_listed = bool(many) and random.random() < 0.6
+    if asked.heights_listed:
+        pitch = high / (many + 1)
+        return [
+            number * pitch + Fraction(random.randint(0, 4), 8) * (pitch - thick)
+            for number in range(1, many + 1)
+        ]
+    pitch = (high + thick) / (many + 1)
+    return [on_a_mark(number * pitch - thick) for number in range(1, many + 1)]
+
+
+def _between(random, asked, fixed):
+    """Where the adjustable shelves of a bay are, in the openings that the fixed ones leave."""
+    thick, found = asked.shelf_thickness, []
+    edges = [(-thick, 0), *((low, low + thick) for low in fixed), (asked.inside_height, 0)]
+    for number, ((_, low), (high, _)) in enumerate(pairwise(edges)):
+        many = len(range(number, asked.adjustable, len(fixed) + 1))
+        pitch = (high - low) / (many + 1)
+        found += [
+            low + place * pitch + Fraction(random.randint(0, 4), 8) * (pitch - thick)
+            for place in range(1, many + 1)
+        ]
+    return found
 
 
 def values_of(asked):
@@ -147,6 +164,8 @@ def values_of(asked):
         told[each] = f"{getattr(asked, each)} in"
     if asked.listed:
         told["bay_widths"] = [f"{bay} in" for bay in asked.bays[:-1]]
+    if asked.heights_listed:
+        told["shelf_heights"] = [f"{low} in" for low in asked.shelves[0][: asked.fixed]]
     return told | {"known": "each"}
 
 
@@ -176,6 +195,19 @@ def _told(asked, said):
         yield f"bays are {bays}"
     if "bay" in told and Fraction(told["bay"]["exact"]) != min(asked.bays):
         yield f"the bay is not {min(asked.bays)}"
+    if asked.fixed:
+        yield from _told_openings(asked, told["openings"]["items"])
+
+
+def _told_openings(asked, items):
+    """The openings that are not those between the shelves; one stands for all that are equal."""
+    thick, lows = asked.shelf_thickness, asked.shelves[0][: asked.fixed]
+    wanted = [
+        high - low - thick for low, high in pairwise([-thick, *lows, asked.inside_height])
+    ]
+    told = [Fraction(each["exact"]) for each in items]
+    if told != (wanted if len(set(wanted)) > 1 else wanted[:1]):
+        yield f"openings are {told}"
 
 
 def check_built(asked, panels):

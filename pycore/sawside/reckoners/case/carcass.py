@@ -51,12 +51,21 @@ def _answers(sizes, panels, show):
     for each in ("width", "height", "depth"):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
+    if sizes.fixed:
+        answers["openings"] = _openings(sizes.heights.openings)
     several = len(set(sizes.bays)) > 1
     if sizes.dividers and (sizes.shared.even is not None or not several):
         answers["bay"] = min(sizes.bays)
     if several:
         answers["bays"] = numbered("Bay", sizes.bays)
     return answers
+
+
+def _openings(openings):
+    """From the bottom up; of equal ones one."""
+    if len(set(openings)) == 1:
+        return [("Every opening", openings[0])]
+    return numbered("Opening", openings)
 
 
 def _verdict(panels, show):
@@ -120,6 +129,7 @@ RECKONER = Reckoner(
         Answer("inside_depth", "Inside depth", must="agree"),
         Answer("bay", "Bay width", must="agree"),
         Answer("bays", "Bay widths", "lengths", must="agree"),
+        Answer("openings", "Openings between fixed shelves", "lengths", must="agree"),
         Answer("sheets", "Sheet area, before waste", "text"),
         Answer("edging", "Edging length", must="reach"),
         Answer("finish", "Area to finish", "text"),

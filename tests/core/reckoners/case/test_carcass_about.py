@@ -8,13 +8,15 @@ from tests.core.reckoners.case.carcasses import CABINET, about
 
 def test_butted_parts_are_told_where_they_go():
     """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
-    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
+    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides. Up, 25 less
+    two shelves in 3: 7 5/6, and 2 × 7 5/6 + 3/4 = 16 5/12, on marks 7 13/16 and 16 7/16; on the
+    sides 3 1/2 + 3/4 more."""
     case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
     said = reckon("carcass", **case, top="over")
     assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
     assert "Top: on the top end." in about(said, "side")
-    for key in ("side", "divider"):
-        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
+    for key, lows in (("side", "12 1/16″ and 20 11/16″"), ("divider", "7 13/16″ and 16 7/16″")):
+        shelves = f"Fixed shelves: their lower faces {lows} from the bottom end."
         assert shelves in about(said, key)
     assert [line for line in about(said, "bottom") if "ivider" in line] == [
         "Divider 1: its left face 11″ from the left end.",

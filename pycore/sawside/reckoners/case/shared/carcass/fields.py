@@ -145,6 +145,14 @@ _BAYS = (
         least="1/4 in",
         blank_means="Equal bays.",
     ),
+    lengths(
+        "shelf_heights",
+        "Fixed shelf heights",
+        help="Case bottom to each shelf’s underside, lowest first, as Shelf spacing marks them.",
+        row_label="Shelf",
+        most_rows=40,
+        blank_means="Equal openings.",
+    ),
     length(
         "shelf_thickness",
         "Shelf thickness",

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.reckoners.case.shared.carcass.bays import Bays, bays_of
+from sawside.reckoners.case.shared.carcass.fixed_shelves import FixedShelves, fixed_shelves_of
 
 NONE = Fraction(0)
 
@@ -42,7 +43,7 @@ class Sizes:
     recess: Fraction
     end_recess: Fraction
     shared: Bays
-    fixed: int
+    heights: FixedShelves
     adjustable: int
     setback: Fraction
     gap: Fraction
@@ -59,6 +60,16 @@ class Sizes:
     def dividers(self):
         """How many there are."""
         return len(self.bays) - 1
+
+    @property
+    def fixed(self):
+        """How many fixed shelves are in each bay."""
+        return len(self.heights.lows)
+
+    @property
+    def floor(self):
+        """The upper face of the bottom, from the bottom end of the sides."""
+        return self.kick_height - self.foot + self.thickness
 
     @property
     def foot(self):
@@ -127,6 +138,7 @@ def sizes_of(given, show):
         **joinery,
         back_thickness=back,
         behind=behind,
+        heights=fixed_shelves_of(given, inside["height"], joinery["shelf_thickness"], show),
         shared=bays_of(given, inside["width"], joinery["joint"], show),
         known=known,
     )
@@ -148,7 +160,6 @@ def _joinery(given, kick):
         "kick_height": kick,
         "recess": NONE if given.kick == "none" else given.recess,
         "end_recess": given.end_recess if given.kick == "base" else NONE,
-        "fixed": given.fixed,
         "adjustable": given.adjustable,
         "setback": given.setback,
         "gap": given.gap,

@@ -1,5 +1,7 @@
 """What is said of a stile or rail in its list: grain, its joints, and what meets it where."""
 
+from sawside.lengths.words import listed
+
 _BUTTED = {
     "screws": "Pocket holes in the back at both ends.",
     "dowels": "Dowels at both ends: see Dowel layout.",
@@ -61,8 +63,3 @@ def _places(show, member, meeting):
         one = len(places) == 1
         edges = f"{name}: its {end} edge" if one else f"{name}s: their {end} edges"
         yield f"{edges} {listed(places)} from the {end} end{tenon}."
-
-
-def listed(words):
-    """Several in a sentence: 9″, 12″ and 14″."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

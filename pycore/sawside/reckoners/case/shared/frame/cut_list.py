@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from sawside.drawing.square_piece import square_piece
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.case.shared.frame.about import about_member, listed
+from sawside.lengths.words import listed
+from sawside.reckoners.case.shared.frame.about import about_member
 from sawside.reckoners.case.shared.frame.layout import Member
 from sawside.reckoners.declaration import End, Part
 
