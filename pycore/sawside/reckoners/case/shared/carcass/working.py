@@ -3,7 +3,6 @@
 from dataclasses import replace
 
 from sawside.reckoners.case.shared.carcass.amounts import amounts_working
-from sawside.reckoners.case.shared.carcass.as_measured import as_measured
 
 _MOST_LINES = 6
 """So many shelves or openings have their line, of more the first ones."""
@@ -107,15 +106,10 @@ def _fixed_shelves(sizes, show):
         yield from _openings(sizes, show)
     foot = sizes.floor - sizes.thickness
     for number, low in enumerate(found.lows[:_MOST_LINES], 1):
-        place = sizes.floor + low
-        yield from _line(
-            f"Fixed shelf {number}, from the bottom end of a side",
-            show,
-            as_measured(place, show),
-            low,
-            ("+", 1, foot),
-            ("+", 1, sizes.thickness),
-        )
+        parts = (low, foot, sizes.thickness) if foot else (low, sizes.thickness)
+        told = " + ".join(show.number(each) for each in parts)
+        place = show.number(low + sizes.floor)
+        yield f"Fixed shelf {number}, from the bottom end of a side: {told} = {place}"
 
 
 def _openings(sizes, show):
