@@ -69,21 +69,16 @@ def laid_out(said, *, through, foot):
         x += width + next(
             (across for (kind, _), (_, across) in found.items() if kind == "Middle stile"), 0
         )
-    tops = [
-        list(accumulate(stack[:-1], lambda y, high: y + high + middle, initial=rail["Top rail"][1]))
-        for stack in stacks
-        for middle in [rail.get("Middle rail", (0, 0))[1]]
-    ]
+    middle = rail.get("Middle rail", (0, 0))[1]
+    steps = [[rail["Top rail"][1], *(high + middle for high in stack[:-1])] for stack in stacks]
+    tops = [list(accumulate(each)) for each in steps]
     for bay, (left, width) in enumerate(list(zip(lefts, columns, strict=True))[:-1], 1):
         long, across = found.get(("Middle stile", bay)) or found["Middle stile", None]
         start = 0 if through else rail["Top rail"][1]
         wood.append((left + width, start, left + width + across, start + long))
     levels = [
         (name, place, bay)
-        for name, place in (
-            ("Top rail", 0),
-            ("Bottom rail", high - foot - rail["Bottom rail"][1]),
-        )
+        for name, place in (("Top rail", 0), ("Bottom rail", high - foot - rail["Bottom rail"][1]))
         for bay in range(len(columns) if through else 1)
     ]
     openings = []
@@ -91,9 +86,7 @@ def laid_out(said, *, through, foot):
         ends = [top + height for top, height in zip(starts, stack, strict=True)]
         levels += [("Middle rail", end, bay) for end in ends[:-1]]
         right = lefts[bay] + columns[bay]
-        openings += [
-            (lefts[bay], top, right, end) for top, end in zip(starts, ends, strict=True)
-        ]
+        openings += [(lefts[bay], top, right, end) for top, end in zip(starts, ends, strict=True)]
     for name, place, bay in levels:
         long, across = found.get((name, bay + 1)) or found[name, None]
         wood.append((lefts[bay], place, lefts[bay] + long, place + across))
@@ -105,11 +98,7 @@ def stacks_of(heights, columns):
     if not any(label.startswith("Column") for label in heights):
         return [list(heights.values())] * columns
     return [
-        [
-            height
-            for label, height in heights.items()
-            if re.match(rf"Column {column}\b", label)
-        ]
+        [height for label, height in heights.items() if re.match(rf"Column {column}\b", label)]
         for column in range(1, columns + 1)
     ]
 
@@ -131,8 +120,7 @@ def spans_there(wood, stile, side):
     touching = [
         (foot - low, foot - top)
         for start, top, end, low in wood
-        if (start == right if side == "right" else end == left)
-        and (start, top, end, low) != stile
+        if (start == right if side == "right" else end == left) and (start, top, end, low) != stile
     ]
     return sorted(touching)
 

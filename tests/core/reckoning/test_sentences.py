@@ -117,7 +117,9 @@ def test_an_answer_of_another_line_stands_in_the_sentence_as_one_says_it():
     assert "depth is the case depth of Space − Frame thickness" in told["Carcass"]
 
 
-@pytest.mark.parametrize(("many", "told"), [("1", "1 fixed shelf per bay"), ("2", "2 fixed shelves per bay")])
+@pytest.mark.parametrize(
+    ("many", "told"), [("1", "1 fixed shelf per bay"), ("2", "2 fixed shelves per bay")]
+)
 def test_one_of_several_words_is_told_as_one(many, told):
     assert said(count("fixed", "Fixed shelves per bay"), fixed=many) == told
 

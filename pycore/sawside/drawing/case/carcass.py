@@ -97,9 +97,9 @@ def _section(sizes, start):
         ends = (sizes.shelf_front, sizes.inside_depth)
         yield box(ends, (bottom, upper), "stock" if fixed else "hatch")
         if sizes.shelf_band:
-            yield box((sizes.setback, sizes.shelf_front), (bottom, upper), "hatch")
-    for level in ((low, floor), (ceiling, top)) if front else ():
-        yield box((0, front), level, "hatch")
+            yield box((sizes.strip_front, sizes.shelf_front), (bottom, upper), "hatch")
+    for level in ((low, floor), (ceiling, top)) if sizes.case_band else ():
+        yield box((front - sizes.case_band, front), level, "hatch")
     if sizes.back != "none":
         yield box((sizes.inside_depth, sizes.inside_depth + sizes.back_thickness), _back(sizes))
     if sizes.kick != "none":

@@ -60,8 +60,8 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
         "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 3 1/2″ from the bottom end, for "
         "the bottom.",
         "Rabbet 3/4″ wide, 1/4″ deep in the inside face, across the top end, for the top.",
-        "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 16 3/8″ from the bottom end, for "
-        "a fixed shelf.",
+        "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 16 3/8″ from the bottom end, "
+        "for a fixed shelf.",
         "Rabbet 1/4″ wide, 3/8″ deep in the inside face, along the back edge, for the back.",
         "Left and right are mirror images.",
     ]
@@ -134,7 +134,7 @@ def test_solid_edging_is_part_of_the_size_and_tape_is_not():
     assert (sizes(tape)["side"][2], sizes(tape)["fixed"][2]) == ("12″", "11 3/4″")
     assert (sizes(solid)["side"][2], sizes(solid)["fixed"][2]) == ("11 1/4″", "11″")
     assert solid["by_key"]["inside_depth"]["text"] == "11 3/4″"
-    said = "Edging on the front edge, 3/4″ thick, not part of the width."
+    said = "Edging 3/4″ thick on the front edge, already taken off the width."
     assert said in about(solid, "fixed")
 
 

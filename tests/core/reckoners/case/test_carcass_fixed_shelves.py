@@ -22,8 +22,8 @@ def test_fixed_shelves_are_spaced_evenly_and_dadoed_at_one_height_everywhere():
     divider."""
     said = reckon("carcass", **KICKED, fixed="1")
     assert dadoes(said, "side") == (
-        "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 16 3/8″ from the bottom end, for "
-        "a fixed shelf."
+        "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 16 3/8″ from the bottom end, "
+        "for a fixed shelf."
     )
     assert "in both faces, bottom edge 12 3/8″ from the bottom end" in dadoes(said, "divider")
     assert openings(said) == [("Every opening", "12 1/8″")]
@@ -31,7 +31,7 @@ def test_fixed_shelves_are_spaced_evenly_and_dadoed_at_one_height_everywhere():
 
 
 def test_fixed_shelves_go_where_they_are_asked_for():
-    """13 1/4 and 13 1/4 + 3/4 + 6 = 20 from the bottom: 25 − 20 − 3/4 = 4 1/4 is left at the top."""
+    """13 1/4 and 13 1/4 + 3/4 + 6 = 20 from the bottom: 25 − 20 − 3/4 = 4 1/4 is left above."""
     said = reckon("carcass", **KICKED, fixed="2", shelf_heights=["13 1/4", "20"])
     assert dadoes(said, "side") == (
         "Dadoes 3/4″ wide, 1/4″ deep in the inside face, bottom edges 17 1/2″ and 24 1/4″ from the "

@@ -53,9 +53,7 @@ forms = st.fixed_dictionaries(
 )
 
 
-columns = st.lists(
-    st.tuples(st.integers(1, 3), st.none() | small(2, 5)), min_size=1, max_size=4
-)
+columns = st.lists(st.tuples(st.integers(1, 3), st.none() | small(2, 5)), min_size=1, max_size=4)
 """Middle rails of columns of their own: which one, and the opening above, None for its share."""
 
 cuts = st.integers(0, 3) | st.lists(small(2, 5), min_size=1, max_size=3)

@@ -5,6 +5,7 @@ from itertools import groupby
 from sawside.lengths.words import listed
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 from sawside.reckoners.case.shared.carcass.places import places
+from sawside.reckoners.case.shared.carcass.strips import band_of
 
 _FACES = {
     "inside": "in the inside face",
@@ -28,27 +29,12 @@ def about_panel(panel, sizes, show):
 
 
 def _edging(panel, sizes, show):
-    if panel.bands:
-        shelf = panel.key.startswith(("fixed", "adjustable"))
-        thick = sizes.shelf_band if shelf else sizes.case_band
-        solid = f", {measured_text(thick, show)} thick, not part of the width" if thick else ""
-        yield f"Edging on the front edge{solid}."
-        if thick and panel.bands != panel.length:
-            yield _strip(panel, sizes, show)
-
-
-def _strip(panel, sizes, show):
-    """How long a solid strip is that is shorter than its panel: joints go in, strips don't."""
-    long = f"{show.brief(panel.bands, 'go in')} long"
-    if panel.key == "side":
-        end = "top end" if sizes.top == "between" else "underside of the top"
-        return f"Its strip is {long}, from the {end} down."
-    where = "between the sides"
-    if panel.key == "divider":
-        where = "between bottom and top"
-    elif sizes.dividers and panel.key.startswith("fixed"):
-        where = "into its bay"
-    return f"Fit its strip {where} once the case is together: {long}."
+    thick = band_of(panel, sizes)
+    if panel.bands and thick:
+        taken = "in front of the width" if sizes.proud else "already taken off the width"
+        yield f"Edging {measured_text(thick, show)} thick on the front edge, {taken}."
+    elif panel.bands:
+        yield "Edging on the front edge."
 
 
 def _pin_holes(panel, sizes):

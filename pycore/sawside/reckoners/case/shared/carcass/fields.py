@@ -189,9 +189,15 @@ _EDGES = (
     length(
         "band",
         "Edging thickness",
-        help="0 for tape. A solid strip makes its panel that much narrower.",
+        help="0 for tape. Solid strips come out as parts.",
         default='0"',
         most="6 in",
+        shown_when=_BANDED,
+    ),
+    choice(
+        "solid_edging",
+        "Solid edging",
+        {"within": "Within the depth: narrower panels", "proud": "Proud, in front of the depth"},
         shown_when=_BANDED,
     ),
     number("waste", "Edging waste", "%", default="10", most="100", shown_when=_BANDED),

@@ -1,4 +1,4 @@
-"""How high the fixed shelves of a bay are: evenly spaced and each on a mark, or as given. Inches."""
+"""How high the fixed shelves of a bay are: evenly spaced on marks, or as given. Inches."""
 
 from dataclasses import dataclass
 from fractions import Fraction

@@ -57,7 +57,7 @@ def divider_cuts(sizes):
 def _shelf_dadoes(sizes, face, wide, floor):
     """Above the case bottom, whose upper face is at `floor` along the panel; those of a shelf set
     back are stopped."""
-    front = sizes.setback if sizes.band_goes_in else sizes.shelf_front
+    front = sizes.strip_front if sizes.band_goes_in else sizes.shelf_front
     across = (front - sizes.front, wide)
     for low in sizes.heights.lows:
         along = (floor + low, floor + low + sizes.shelf_thickness)

@@ -20,7 +20,8 @@ class Sizes:
     `joint` is how far each part goes into the next one, `seat` how far the back goes into rabbet
     or groove and `room` how much smaller it is than that each way, `behind` what is left behind the
     back, `case_band` and `shelf_band` the solid edging on the front of case and shelves, None
-    without any. `known` says of each dimension whether its "outside" was given.
+    without any; `proud` is in front of the depth. `known` says of each dimension whether its
+    "outside" was given.
     """
 
     width: Fraction
@@ -49,6 +50,7 @@ class Sizes:
     gap: Fraction
     case_band: Fraction | None
     shelf_band: Fraction | None
+    proud: bool
     known: dict[str, bool]
 
     @property
@@ -78,8 +80,13 @@ class Sizes:
 
     @property
     def front(self):
-        """Where the panels of the case begin, behind their edging."""
-        return self.case_band or NONE
+        """Where the panels of the case begin: behind edging that is within the depth."""
+        return NONE if self.proud else self.case_band or NONE
+
+    @property
+    def strip_front(self):
+        """Where the edging of a shelf begins."""
+        return self.setback - ((self.shelf_band or 0) if self.proud else 0)
 
     @property
     def rear(self):
@@ -94,13 +101,13 @@ class Sizes:
     @property
     def shelf_front(self):
         """Where a shelf's panel begins: never in front of the panels that it goes into."""
-        return max(self.setback + (self.shelf_band or 0), self.front)
+        return max(self.strip_front + (self.shelf_band or 0), self.front)
 
     @property
     def band_goes_in(self):
         """Whether a shelf's edging goes into the dado with it: it is all behind that of the
         case."""
-        return self.shelf_band is not None and self.setback >= self.front
+        return self.shelf_band is not None and self.strip_front >= self.front
 
     @property
     def bay_starts(self):
@@ -165,6 +172,7 @@ def _joinery(given, kick):
         "gap": given.gap,
         "case_band": band if given.banding in ("all", "case") else None,
         "shelf_band": band if given.banding in ("all", "shelves") else None,
+        "proud": given.solid_edging == "proud",
     }
 
 

@@ -171,6 +171,9 @@ def _depths(sizes, show):
     band = ("−", 1, sizes.front)
     on, off = ("−", 1, depth - sizes.rear), ("−", 1, depth - sizes.bottom_rear)
     yield from _line("Side width", show, sizes.rear - sizes.front, depth, on, band)
+    if sizes.proud and sizes.case_band:
+        whole = ("+", 1, sizes.case_band)
+        yield from _line("Depth over the edging", show, depth + sizes.case_band, depth, whole)
     name = "Top and bottom width" if sizes.top == "between" else "Bottom width"
     yield from _line(name, show, sizes.bottom_rear - sizes.front, depth, off, band)
     if sizes.fixed or sizes.adjustable:

@@ -1,4 +1,4 @@
-"""Columns of a face frame with openings of their own: what a list of middle rails leaves. Inches."""
+"""Columns of a face frame with openings of their own, by a list of middle rails. Inches."""
 
 from sawside.errors import Refusal
 from sawside.lengths.words import counted

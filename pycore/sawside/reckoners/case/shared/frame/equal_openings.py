@@ -1,4 +1,4 @@
-"""Equal openings of a face frame on one's marks, and the refusal where there is no room for them."""
+"""Equal openings of a face frame on one's marks, and the refusal where they have no room."""
 
 from fractions import Fraction
 

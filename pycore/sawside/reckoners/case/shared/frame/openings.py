@@ -10,6 +10,7 @@ from sawside.reckoners.case.shared.frame.columns import by_column
 from sawside.reckoners.case.shared.frame.equal_openings import LEAST, equal_openings, no_room
 from sawside.reckoners.case.shared.frame.outline import pasts_of
 
+
 def openings_across(given, show, outline, stile):
     """The widths of the openings from the left; `stile` is the width of a middle one."""
     number = stiles_between(given)
