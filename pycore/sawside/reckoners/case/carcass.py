@@ -11,6 +11,7 @@ from sawside.reckoners.case.shared.carcass.fields import FIELDS
 from sawside.reckoners.case.shared.carcass.limits import refuse_impossible
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
+from sawside.reckoners.case.shared.carcass.strips import strips_of
 from sawside.reckoners.case.shared.carcass.working import working
 from sawside.reckoners.declaration import Answer, Fit, Part, Reckoner, Reckoning
 from sawside.reckoners.shared.numbered import numbered
@@ -29,7 +30,7 @@ def compute(given, show):
         working=tuple(working(sizes, panels, amounts, given, show)),
         drawing=carcass_drawing(show, sizes),
         cautions=tuple(cautions(sizes, given.material, show)),
-        parts=tuple(_part(panel, sizes, show) for panel in panels),
+        parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips_of(panels, sizes))),
         verdict=_verdict(panels, show),
     )
 
@@ -51,12 +52,23 @@ def _answers(sizes, panels, show):
     for each in ("width", "height", "depth"):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
+    if sizes.proud and sizes.case_band:
+        answers["over_edging"] = sizes.depth + sizes.case_band
+    if sizes.fixed:
+        answers["openings"] = _openings(sizes.heights.openings)
     several = len(set(sizes.bays)) > 1
     if sizes.dividers and (sizes.shared.even is not None or not several):
         answers["bay"] = min(sizes.bays)
     if several:
         answers["bays"] = numbered("Bay", sizes.bays)
     return answers
+
+
+def _openings(openings):
+    """From the bottom up; of equal ones one."""
+    if len(set(openings)) == 1:
+        return [("Every opening", openings[0])]
+    return numbered("Opening", openings)
 
 
 def _verdict(panels, show):
@@ -115,11 +127,13 @@ RECKONER = Reckoner(
         Answer("outside_width", "Outside width", must="agree"),
         Answer("outside_height", "Outside height", must="agree"),
         Answer("outside_depth", "Outside depth", must="agree"),
+        Answer("over_edging", "Depth over the edging", must="agree"),
         Answer("inside_width", "Inside width", must="agree"),
         Answer("inside_height", "Inside height", must="agree"),
         Answer("inside_depth", "Inside depth", must="agree"),
         Answer("bay", "Bay width", must="agree"),
         Answer("bays", "Bay widths", "lengths", must="agree"),
+        Answer("openings", "Openings between fixed shelves", "lengths", must="agree"),
         Answer("sheets", "Sheet area, before waste", "text"),
         Answer("edging", "Edging length", must="reach"),
         Answer("finish", "Area to finish", "text"),
