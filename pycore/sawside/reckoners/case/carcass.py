@@ -1,5 +1,7 @@
 """What parts a case is cut from: each with its size, grain, edging and joints."""
 
+from functools import partial
+
 from sawside.drawing.case.carcass import carcass_drawing
 from sawside.drawing.case.panel import panel_drawing
 from sawside.geometry.end import End
@@ -10,6 +12,7 @@ from sawside.reckoners.case.shared.carcass.cautions import cautions
 from sawside.reckoners.case.shared.carcass.fields import FIELDS
 from sawside.reckoners.case.shared.carcass.limits import refuse_impossible
 from sawside.reckoners.case.shared.carcass.panels import panels_of
+from sawside.reckoners.case.shared.carcass.placed import placed_case
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
 from sawside.reckoners.case.shared.carcass.working import working
 from sawside.reckoners.declaration import Answer, Fit, Part, Reckoner, Reckoning
@@ -31,6 +34,7 @@ def compute(given, show):
         cautions=tuple(cautions(sizes, given.material, show)),
         parts=tuple(_part(panel, sizes, show) for panel in panels),
         verdict=_verdict(panels, show),
+        place=partial(placed_case, sizes, panels),
     )
 
 
