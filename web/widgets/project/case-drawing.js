@@ -19,6 +19,7 @@ const HIGH = 300;
 export function caseDrawing({ name, parts, views, note }, { pieces, shown, open }) {
   const picture = element("div", { class: "case-picture" });
   const about = element("div", { class: "case-part", "aria-live": "polite" });
+  const opener = button("Open its line", openTouched);
   const tabs = views.map(({ key, title }) => button(title, () => look(key), { "data-view": key }));
   const partOf = (/** @type {string} */ key) => parts.find((each) => each.key === key);
 
@@ -44,6 +45,7 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
     showTouched(picture, key);
     const part = partOf(key);
     const piece = part && pieceOf(part, pieces);
+    opener.hidden = !piece;
     about.replaceChildren(
       ...(piece ? partTold(part, piece) : [element("p", { class: "help" }, "Touch a part to see its size.")]),
     );
@@ -56,7 +58,12 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
   function partTold(part, piece) {
     const isSeen = picture.querySelector(`.part-touch[data-part="${part.key}"]`);
     return [
-      element("p", { class: "part-name" }, `${part.letter}  ${piece.count} × ${piece.name}`),
+      element(
+        "p",
+        { class: "part-name" },
+        element("span", { class: "case-letter" }, part.letter),
+        `${piece.count} × ${piece.name}`,
+      ),
       element("p", { class: "part-size" }, partSize(piece)),
       isSeen ? "" : element("p", { class: "help" }, "Not seen in this view."),
     ];
@@ -68,9 +75,9 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
     touch(parts[at < 0 ? 0 : (at + by + parts.length) % parts.length].key);
   }
 
-  function opened() {
-    const part = partOf(shown.part) ?? parts[0];
-    open(part);
+  function openTouched() {
+    const part = partOf(shown.part);
+    if (part) open(part);
   }
 
   look(shown.view);
@@ -86,7 +93,7 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
       { class: "button-row" },
       button("‹", () => step(-1), { "aria-label": "Part before" }),
       button("›", () => step(1), { "aria-label": "Next part" }),
-      button("Open its line", opened),
+      opener,
     ),
   );
 }

@@ -5,6 +5,9 @@ import { pieceOf } from "./case-drawing.js";
 
 /** @import { Case, CasePart, Piece } from "../../python/contract.d.ts" */
 
+/** So high that two rows of views and the parts go on a page of either paper. */
+const HIGH = 330;
+
 /**
  * A case on a page of its own: its four views, and its parts by their letters.
  * @param {Case} told
@@ -18,7 +21,9 @@ export function caseSheet({ name, parts, views, note }, pieces) {
     element(
       "div",
       { class: "case-sheet-views" },
-      views.map(({ title, drawing: drawn }) => element("figure", {}, drawing(drawn), element("figcaption", {}, title))),
+      views.map(({ title, drawing: drawn }) =>
+        element("figure", {}, drawing(drawn, { high: HIGH }), element("figcaption", {}, title)),
+      ),
     ),
     note ? element("p", {}, note) : null,
     element(

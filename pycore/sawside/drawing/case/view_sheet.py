@@ -23,18 +23,15 @@ class ViewSheet:
         self._pixel = max((right - left) / _WIDE, (bottom - top) / _HIGH)
         self._out = dict.fromkeys(("left", "above", "right", "below"), 0)
 
-    def dimensions(self, side, spans, name=""):
+    def dimensions(self, side, spans):
         """One more line of dimensions at a side ("left", "above", "right" or "below"): (from, to)
-        of each in exact inches along the view; a single one has its name before its length."""
+        of each in exact inches along the view."""
         if not spans:
             return
         self._out[side] += _LINE * self._pixel
-        if len(spans) > _MOST:
-            spans, name = spans[:1], "first"
-        elif len(spans) > 1:
-            name = ""
-        for low, high in spans:
-            text = f"{name} {self._show.brief(high - low)}".strip()
+        first = "first " if len(spans) > _MOST else ""
+        for low, high in spans[:1] if first else spans:
+            text = f"{first}{self._show.brief(high - low)}"
             self._lines.append(self._dimension(side, low, high, text))
 
     def _dimension(self, side, low, high, text):
@@ -45,7 +42,7 @@ class ViewSheet:
             "right": ((right, -high), (right, -low)),
             "below": ((high, bottom), (low, bottom)),
         }
-        return dimension(*ends[side], self._out[side], text, "answer")
+        return dimension(*ends[side], self._out[side], text)
 
     def drawn(self, what, seen, case):
         """The drawing of (outlines, letters); `what` is said of it to who can't see it."""

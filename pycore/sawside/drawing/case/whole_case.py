@@ -1,6 +1,7 @@
 """The four drawings of a whole case: its front, its side, a section through one bay, its plan.
 
-Each is in scale. Its lengths are told as the answers of the questions tell them.
+They are in scale, and as wide as each other, so that they come out in one. Their lengths are told
+as the answers of the questions tell them.
 """
 
 from sawside.drawing.case.seen import FRONT, PLAN, SIDE, cut_through, seen_from
@@ -16,16 +17,28 @@ def views_of(show, pieces, case, frames):
         ("section", "Section", _section),
         ("plan", "Plan", _plan),
     )
-    return [(key, title, make(show, pieces, case, frames)) for key, title, make in makers]
+    drawn = [make(show, pieces, case, frames) for _, _, make in makers]
+    wide = max(each["box"][2] - each["box"][0] for each in drawn)
+    return [
+        (key, title, each | {"box": _widened(each["box"], wide)})
+        for (key, title, _), each in zip(makers, drawn, strict=True)
+    ]
+
+
+def _widened(box, wide):
+    """A drawing's box as wide as that, with what is drawn in its middle."""
+    left, top, right, bottom = box
+    free = (wide - (right - left)) / 2
+    return [round(left - free, 4), top, round(right + free, 4), bottom]
 
 
 def _front(show, pieces, case, frames):
     sheet = ViewSheet(show, FRONT, [case.outside, *frames])
-    sheet.dimensions("below", case.bays, "inside")
+    sheet.dimensions("below", case.bays)
     sheet.dimensions("below", [case.outside.across])
     sheet.dimensions("above", [frame.across for frame in frames[:1]])
     sheet.dimensions("left", [case.outside.upward])
-    sheet.dimensions("right", case.openings, "inside")
+    sheet.dimensions("right", case.openings)
     return sheet.drawn("The front of the case", seen_from(pieces, FRONT), case)
 
 
@@ -41,10 +54,10 @@ def _side(show, pieces, case, frames):
 def _section(show, pieces, case, frames):
     at = sum(case.bays[0]) / 2
     sheet = ViewSheet(show, SIDE, [case.outside, *frames])
-    sheet.dimensions("below", [case.inside.inward], "inside")
+    sheet.dimensions("below", [case.inside.inward])
     sheet.dimensions("below", [case.outside.inward])
     sheet.dimensions("left", [case.outside.upward])
-    sheet.dimensions("right", case.openings, "inside")
+    sheet.dimensions("right", case.openings)
     what = "The case cut through its first bay from the left, its front at the left"
     return sheet.drawn(what, cut_through(pieces, SIDE, at), case)
 
@@ -52,10 +65,10 @@ def _section(show, pieces, case, frames):
 def _plan(show, pieces, case, frames):
     at = _below_the_top(pieces, case)
     sheet = ViewSheet(show, PLAN, [case.outside, *frames])
-    sheet.dimensions("below", case.bays, "inside")
+    sheet.dimensions("below", case.bays)
     sheet.dimensions("below", [case.outside.across])
     sheet.dimensions("left", [case.outside.inward])
-    sheet.dimensions("right", [case.inside.inward], "inside")
+    sheet.dimensions("right", [case.inside.inward])
     what = "The case cut level below its top, from above, its front below"
     return sheet.drawn(what, cut_through(pieces, PLAN, at), case)
 
