@@ -6,7 +6,7 @@ import { showTouched } from "../pictures/part-touch.js";
 /** @import { Case, CasePart, Piece } from "../../python/contract.d.ts" */
 
 /** How high a view gets, so that its part stays in sight below it. */
-const HIGH = 300;
+export const HIGH = 300;
 
 /**
  * A case from one side at a time; a part that is touched is shown in every view and told below, with what opens its line.

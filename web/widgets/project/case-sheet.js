@@ -6,7 +6,7 @@ import { pieceOf } from "./case-drawing.js";
 /** @import { Case, CasePart, Piece } from "../../python/contract.d.ts" */
 
 /** So high that two rows of views and the parts go on a page of either paper. */
-const HIGH = 330;
+export const HIGH = 280;
 
 /**
  * A case on a page of its own: its four views, and its parts by their letters.

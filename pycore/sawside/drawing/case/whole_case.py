@@ -1,7 +1,7 @@
 """The four drawings of a whole case: its front, its side, a section through one bay, its plan.
 
-They are in scale, and as wide as each other, so that they come out in one. Their lengths are told
-as the answers of the questions tell them.
+Each is in scale, and in a box as wide as the others', so that they come out about as large. Their
+lengths are told as the answers of the questions tell them.
 """
 
 from sawside.drawing.case.seen import FRONT, PLAN, SIDE, cut_through, seen_from
@@ -34,7 +34,6 @@ def _widened(box, wide):
 
 def _front(show, pieces, case, frames):
     sheet = ViewSheet(show, FRONT, [case.outside, *frames])
-    sheet.dimensions("below", case.bays)
     sheet.dimensions("below", [case.outside.across])
     sheet.dimensions("above", [frame.across for frame in frames[:1]])
     sheet.dimensions("left", [case.outside.upward])
