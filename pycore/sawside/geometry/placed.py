@@ -3,7 +3,7 @@
 x goes from the case's left outside to the right, y from the floor up, z from the case's front back.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 
 
@@ -40,19 +40,20 @@ class Box:
 class Placed:
     """Parts in their places, by the key of the part one box for each of its count.
 
-    `outside` is the whole of it. `edging` are the strips on the front of a part, by its key. Of a
-    case `inside` is what is clear, with no regard to dividers and shelves, `bays` are (left, right)
-    of each bay, `openings` (low, high) of each opening between shelves that were laid out, or of
-    the whole inside. `levelled` says that the heights of shelves are known; `loose` are the parts
-    that can be taken out, `behind` those that close the case at its back.
+    `outside` is the whole of it. Of a case `inside` is what is clear, with no regard to dividers
+    and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
+    between shelves whose heights are known; `levelled` says that all have one, `agrees` that what
+    was laid out for the case is of these shelves. `loose` are the parts that can be taken out,
+    `behind` those that close the case at its back, `strips` its edging.
     """
 
     parts: dict[str, tuple[Box, ...]]
     outside: Box
-    edging: dict[str, tuple[Box, ...]] = field(default_factory=dict)
     inside: Box | None = None
     bays: tuple[tuple[Fraction, Fraction], ...] = ()
     openings: tuple[tuple[Fraction, Fraction], ...] = ()
     levelled: bool = True
+    agrees: bool = True
     loose: frozenset[str] = frozenset()
     behind: frozenset[str] = frozenset()
+    strips: frozenset[str] = frozenset()

@@ -21,6 +21,11 @@ def counted(number, one, many=None):
     return f"{number} {one if number == 1 else many or f'{one}s'}"
 
 
+def listed(words):
+    """Several in a sentence: 9″, 12″ and 14″."""
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
 def whole_in_words(number):
     """A whole number from 0 to 999,999,999,999 in words: "three hundred five"."""
     for size, name in _SIZES:

@@ -12,6 +12,7 @@ from sawside.drawing.case.whole_case import views_of
 from sawside.errors import quoted
 from sawside.project.schema.finding import of_kind
 
+EVENLY = "Adjustable shelves are drawn evenly spaced."
 _LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
@@ -53,27 +54,29 @@ def _case(names, lines, used, begun, identity):
         for key in (*on_it, *(key for key in lines if key in used[identity]))
         if lines[key].found.shelving is not None
     ]
-    place = lines[identity].found.place
-    fitting = (key for key in shelvings if place(lines[key].found.shelving).levelled)
-    laid_out = next(fitting, None)
+    laid_out, note = _shelving_of(lines, names, identity, shelvings)
     fronts = [key for key in on_it if lines[key].found.place is not None]
     told = _drawn(
         tuple((key, lines[key]) for key in (identity, *fronts)), laid_out and lines[laid_out]
     )
-    note = ""
-    if not place(laid_out and lines[laid_out].found.shelving).levelled:
-        note = _evenly(names[shelvings[0]] if shelvings else None)
     return {"entry": identity, "name": names[identity], "note": note} | told
 
 
-def _evenly(shelving):
-    """Why the shelves have no heights of their own."""
-    if shelving is None:
-        return "No shelf spacing for this case yet: its shelves are drawn evenly spaced."
-    return (
-        f"{quoted(shelving)} has another inside height or other shelves than this case: they are "
-        "drawn evenly spaced."
-    )
+def _shelving_of(lines, names, identity, shelvings):
+    """(the id of the first line that lays out all shelves of a case, or at least the fixed ones, or
+    None; what is said of the others)."""
+    place = lines[identity].found.place
+    made = {key: place(lines[key].found.shelving) for key in shelvings}
+    agreeing = [key for key in shelvings if made[key].agrees]
+    for key in agreeing:
+        if made[key].levelled:
+            return key, ""
+    if shelvings and not agreeing:
+        return None, (
+            f"{quoted(names[shelvings[0]])} has another inside height or other shelves than this "
+            "case: they are drawn as the case has them."
+        )
+    return None, "" if place(None).levelled else EVENLY
 
 
 @lru_cache(maxsize=8)
@@ -95,9 +98,8 @@ def _drawn(lines, laid_out):
 
 
 def _seen(key, letter, made, part):
-    how = {"loose": part in made.loose, "behind": part in made.behind}
-    yield from (Seen(key, letter, box, **how) for box in made.parts[part])
-    yield from (Seen(key, letter, box, strip=True) for box in made.edging.get(part, ()))
+    how = {"loose": part in made.loose, "behind": part in made.behind, "strip": part in made.strips}
+    return [Seen(key, letter, box, **how) for box in made.parts[part]]
 
 
 def _letter(number):

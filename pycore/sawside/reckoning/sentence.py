@@ -24,9 +24,10 @@ _ASKING = re.compile(r"(?:how many|how|what)\b ?")
 _OTHER = ("other", "own", "typed")
 """Values of a choice that say nothing beside the field that they show."""
 
+_NAMEABLE = ("length", "angle", "count", "number", "lengths")
 _NAME = re.compile(r"\[([^\[\]]*)\]")
 _SIDES = re.compile(r"\b(at the )?(left|right)( end)?\b")
-_ONE = ((re.compile(r"ves$"), "f"), (re.compile(r"ies$"), "y"), (re.compile(r"s$"), ""))
+_ONE = ((re.compile(r"ves\b"), "f"), (re.compile(r"ies\b"), "y"), (re.compile(r"s\b"), ""))
 
 
 class Said(NamedTuple):
@@ -52,8 +53,14 @@ def sentence(said):
 
 
 def called(text):
-    """A sum with the names in it as one calls them, without their brackets."""
-    return _NAME.sub(r"\1", text)
+    """A sum with the names in it as one calls them, without their brackets: an answer of a line
+    as "the inside height of Carcass"."""
+    return _NAME.sub(lambda found: _of_line(found[1]), text)
+
+
+def _of_line(name):
+    line, _, answer = name.partition(": ")
+    return f"the {_small(answer)} of {line}" if answer else name
 
 
 def _tells_nothing(each, shown_by):
@@ -65,6 +72,8 @@ def _tells_nothing(each, shown_by):
 
 
 def _phrase(field, echo):
+    if field.kind in _NAMEABLE and _NAME.search(echo):
+        return f"{_small(field.label)} {'are' if field.kind == 'lengths' else 'is'} {echo}"
     if field.in_short:
         return field.in_short.format(_small(echo))
     is_own = field.choices_from and echo not in (choice.label for choice in field.choices)
@@ -110,7 +119,7 @@ def _of_one(label):
     """A label for only one of what it counts."""
     for ending, one in _ONE:
         if ending.search(label):
-            return ending.sub(one, label)
+            return ending.sub(one, label, count=1)
     return label
 
 

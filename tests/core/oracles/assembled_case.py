@@ -15,15 +15,19 @@ from sawside.lengths.show import Show
 from sawside.reckoners import RECKONERS
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
+from sawside.reckoners.case.shared.carcass.strips import strips_of
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
 
 
 def panels_cut(values):
-    """The panels of a form by their keys, with their joints, before anything is rounded."""
+    """The panels and strips of a form by their keys, with their joints, before anything is
+    rounded."""
     settings = read_settings({})
     form = read_values(RECKONERS["carcass"], values, settings)
-    return {panel.key: panel for panel in panels_of(sizes_of(form.given, Show(settings)))}
+    sizes = sizes_of(form.given, Show(settings))
+    panels = panels_of(sizes)
+    return {panel.key: panel for panel in (*panels, *strips_of(panels, sizes))}
 
 
 class Assembly:
@@ -84,6 +88,11 @@ class Asked:
         return self.kick_height if self.kick == "base" else 0
 
     @property
+    def front(self):
+        """Where the panels of the case begin: behind strips that are part of its depth."""
+        return 0 if self.proud else self.case_band
+
+    @property
     def low(self):
         """The underside of the bottom."""
         return 0 if self.kick == "none" else self.kick_height
@@ -103,7 +112,7 @@ def deep_for(panel, purpose):
 def assembled(asked, panels):
     """(the `Assembly`, the clear bays as (left, right), floor, ceiling): as the joints say."""
     made, side = Assembly(), panels["side"]
-    t, front = asked.thickness, asked.case_band
+    t, front = asked.thickness, asked.front
     joint = cut_for(side, "the bottom")
     low = asked.foot + joint.along[0] if joint else asked.low
     floor = low + t
@@ -115,7 +124,7 @@ def assembled(asked, panels):
     bottom_left = t - deep_for(side, "the bottom")
     top_left = 0 if asked.top == "over" else t - deep_for(side, "the top")
     bays = _bays(asked, panels, bottom_left)
-    _sides(made, asked, side, bays, floor)
+    _sides(made, asked, side)
     for name, left, face, into in (
         ("bottom", bottom_left, floor, -1),
         ("top", top_left, ceiling, 1),
@@ -161,24 +170,17 @@ def _bays(asked, panels, bottom_left):
     return [*bays, (left, asked.width - t)]
 
 
-def _shelf_heights(asked, bay, floor):
-    return [floor + low for low in asked.shelves[bay][: asked.fixed]]
+def _dadoes(asked, panel, foot, span):
+    """Those for fixed shelves in a panel whose bottom end is at `foot`, over `span` along x."""
+    for cut in panel.cuts:
+        if cut.purpose == "a fixed shelf":
+            across = (asked.front + cut.across[0], asked.front + cut.across[1])
+            yield (*span(cut.deep), *across, foot + cut.along[0], foot + cut.along[1])
 
 
-def _dadoes(asked, panel, bay, floor, span):
-    """The dadoes of the fixed shelves of a bay, cut over `span` along x."""
-    cut = cut_for(panel, "a fixed shelf")
-    for low in _shelf_heights(asked, bay, floor) if cut else ():
-        across = (asked.case_band + cut.across[0], asked.case_band + cut.across[1])
-        yield (*span(cut.deep), *across, low, low + cut.wide)
-
-
-def _sides(made, asked, side, bays, floor):
-    t, foot, front = asked.thickness, asked.foot, asked.case_band
-    for name, face, into, bay in (
-        ("left side", t, -1, 0),
-        ("right side", asked.width - t, 1, len(bays) - 1),
-    ):
+def _sides(made, asked, side):
+    t, foot, front = asked.thickness, asked.foot, asked.front
+    for name, face, into in (("left side", t, -1), ("right side", asked.width - t, 1)):
 
         def span(deep, face=face, into=into):
             return _span(face, into * deep)
@@ -192,21 +194,21 @@ def _sides(made, asked, side, bays, floor):
                 foot + cut.along[1],
             )
             for cut in side.cuts
-            if cut.along
+            if cut.purpose != "a fixed shelf"
         ]
-        cuts += _dadoes(asked, side, bay, floor, span)
+        cuts += _dadoes(asked, side, foot, span)
         made.add(name, (*span(t), front, front + side.width, foot, foot + side.length), cuts)
 
 
 def _dividers(made, asked, panels, bays, floor):
-    t, front = asked.thickness, asked.case_band
+    t, front = asked.thickness, asked.front
     for number in range(asked.dividers):
         panel, left = panels["divider"], bays[number][1]
         purpose = "the divider" if asked.dividers == 1 else f"divider {number + 1}"
         low = floor - deep_for(panels["bottom"], purpose)
         cuts = [
-            *_dadoes(asked, panel, number, floor, lambda deep, x=left: (x, x + deep)),
-            *_dadoes(asked, panel, number + 1, floor, lambda deep, x=left + t: (x - deep, x)),
+            *_dadoes(asked, panel, low, lambda deep, x=left: (x, x + deep)),
+            *_dadoes(asked, panel, low, lambda deep, x=left + t: (x - deep, x)),
         ]
         box = (left, left + t, front, front + panel.width, low, low + panel.length)
         made.add(f"divider {number + 1}", box, cuts)
@@ -222,8 +224,8 @@ def shelf_of_bay(panels, kind, bay):
 
 
 def _shelves(made, asked, panels, bays, floor):
-    front = asked.setback + asked.shelf_band
-    front = max(front, asked.case_band)
+    strip = asked.setback - asked.shelf_band if asked.proud else asked.setback
+    front = max(strip + asked.shelf_band, asked.front)
     for bay, (left, _) in enumerate(bays):
         for kind, lows in (
             ("fixed", asked.shelves[bay][: asked.fixed]),
@@ -240,10 +242,12 @@ def _shelves(made, asked, panels, bays, floor):
                     (start, start + panel.length, front, front + panel.width, *z),
                 )
                 if asked.shelf_band:
-                    spare = (panel.length - panel.bands) / 2
+                    own = panels[f"strip_{panel.key}"]
+                    spare = (panel.length - own.length) / 2
                     x = (start + spare, start + panel.length - spare)
-                    y = (asked.setback, asked.setback + asked.shelf_band)
-                    made.add(f"strip of a {kind} shelf", (*x, *y, *z))
+                    y = (strip, strip + own.thickness)
+                    z = (floor + low, floor + low + own.width)
+                    made.add(f"strip of a {kind} shelf in bay {bay + 1}", (*x, *y, *z))
 
 
 def _back(made, asked, panels, low):
@@ -252,7 +256,7 @@ def _back(made, asked, panels, low):
     panel, side = panels["back"], panels["side"]
     t, deep = asked.thickness, deep_for(side, "the back")
     cut = cut_for(side, "the back")
-    front = asked.case_band + (cut.across[0] if cut else side.width)
+    front = asked.front + (cut.across[0] if cut else side.width)
     free = asked.room / 2
     left = 0 if asked.back == "on" else t - deep + free
     foot = (low + t - deep if asked.back == "groove" else low) + free
@@ -263,7 +267,7 @@ def _back(made, asked, panels, low):
 
 
 def _kick(made, asked, panels):
-    t, front = asked.thickness, asked.case_band
+    t, front = asked.thickness, asked.front
     if asked.kick == "notched":
         notch, board = cut_for(panels["side"], "the toe kick"), panels["kick"]
         y = front + notch.across[1]
@@ -281,16 +285,17 @@ def _kick(made, asked, panels):
 def _strips(made, asked, panels, bays, levels):
     """Solid edging in front of the case, as long as the list says."""
     low, floor, ceiling = levels
-    t, wide, deep = asked.thickness, asked.width, asked.case_band
-    if not deep:
+    if not asked.case_band:
         return
-    y = (0, deep)
-    for x in (0, wide - t):
-        made.add("strip of a side", (x, x + t, *y, low, low + panels["side"].bands))
+    wide, own = asked.width, panels["strip_side"]
+    y = (asked.front - own.thickness, asked.front)
+    for x in ((0, own.width), (wide - own.width, wide)):
+        made.add("strip of a side", (*x, *y, low, low + own.length))
     for name, z in (("bottom", low), ("top", ceiling)):
-        left = (wide - panels[name].bands) / 2
-        made.add(f"strip of the {name}", (left, wide - left, *y, z, z + t))
-    for before, after in pairwise(bays):
-        made.add(
-            "strip of a divider", (before[1], after[0], *y, floor, floor + panels["divider"].bands)
-        )
+        own = panels[f"strip_{name}"]
+        left = (wide - own.length) / 2
+        made.add(f"strip of the {name}", (left, wide - left, *y, z, z + own.width))
+    for before, _ in pairwise(bays):
+        own = panels["strip_divider"]
+        x = (before[1], before[1] + own.width)
+        made.add("strip of a divider", (*x, *y, floor, floor + own.length))

@@ -1,7 +1,8 @@
 """A face frame laid out again from its cut list alone, as rectangles in exact rationals."""
 
 import re
-from itertools import pairwise, product
+from fractions import Fraction
+from itertools import accumulate, pairwise, product
 
 from asking import exact
 
@@ -9,7 +10,10 @@ KEY = "face_frame"
 CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2", "side": "3/4"}
 ALONE = {"size_of": "frame", "width": "30", "height": "24"}
 OUTER = "Top rail and bottom rail, 2 pieces"
-NAMED = re.compile(r"((?:\w+ )?(?:stile|rail))(?: \(bays? ([\d, and]+)\))?", re.IGNORECASE)
+NAMED = re.compile(
+    r"((?:\w+ )?(?:stile|rail))(?: \((?:right of )?bays? ([\d, and]+)\))?", re.IGNORECASE
+)
+SPAN = re.compile(r"(\w+ (?:rail|stile)) (?:≈ )?([\d/. ]+)″ to (?:≈ )?([\d/. ]+)″")
 
 
 def items(said, key):
@@ -47,7 +51,8 @@ def laid_out(said, *, through, foot):
     """(rectangles of wood, rectangles of the openings) from the upper left corner, y down."""
     found = pieces(said)
     wide, high = (exact(said["by_key"][key]) for key in ("frame_width", "frame_height"))
-    columns, rows = (list(items(said, f"opening_{key}").values()) for key in ("widths", "heights"))
+    columns = list(items(said, "opening_widths").values())
+    stacks = stacks_of(items(said, "opening_heights"), len(columns))
     stile = {side: found.get((f"{side} stile", None)) or found["Stile", None] for side in SIDES}
     wood = [
         (0, 0, stile["Left"][1], stile["Left"][0]),
@@ -61,29 +66,63 @@ def laid_out(said, *, through, foot):
     lefts, x = [], stile["Left"][1]
     for width in columns:
         lefts.append(x)
-        x += width + found.get(("Middle stile", None), (0, 0))[1]
-    tops, y = [], rail["Top rail"][1]
-    for height in rows:
-        tops.append(y)
-        y += height + rail.get("Middle rail", (0, 0))[1]
-    for left, width in list(zip(lefts, columns, strict=True))[:-1]:
-        long, across = found["Middle stile", None]
+        x += width + next(
+            (across for (kind, _), (_, across) in found.items() if kind == "Middle stile"), 0
+        )
+    middle = rail.get("Middle rail", (0, 0))[1]
+    steps = [[rail["Top rail"][1], *(high + middle for high in stack[:-1])] for stack in stacks]
+    tops = [list(accumulate(each)) for each in steps]
+    for bay, (left, width) in enumerate(list(zip(lefts, columns, strict=True))[:-1], 1):
+        long, across = found.get(("Middle stile", bay)) or found["Middle stile", None]
         start = 0 if through else rail["Top rail"][1]
         wood.append((left + width, start, left + width + across, start + long))
-    levels = {"Top rail": [0], "Bottom rail": [high - foot - rail["Bottom rail"][1]]}
-    levels["Middle rail"] = [top + height for top, height in zip(tops, rows, strict=True)][:-1]
-    for name, places in levels.items():
-        split = len(columns) > 1 and (through or name == "Middle rail")
-        for place, bay in product(places, range(len(columns)) if split else [0]):
-            long, across = found.get((name, bay + 1)) or found[name, None]
-            wood.append((lefts[bay], place, lefts[bay] + long, place + across))
-    openings = [
-        (left, top, left + width, top + height)
-        for (top, height), (left, width) in product(
-            zip(tops, rows, strict=True), list(zip(lefts, columns, strict=True))
-        )
+    levels = [
+        (name, place, bay)
+        for name, place in (("Top rail", 0), ("Bottom rail", high - foot - rail["Bottom rail"][1]))
+        for bay in range(len(columns) if through else 1)
     ]
+    openings = []
+    for bay, (stack, starts) in enumerate(zip(stacks, tops, strict=True)):
+        ends = [top + height for top, height in zip(starts, stack, strict=True)]
+        levels += [("Middle rail", end, bay) for end in ends[:-1]]
+        right = lefts[bay] + columns[bay]
+        openings += [(lefts[bay], top, right, end) for top, end in zip(starts, ends, strict=True)]
+    for name, place, bay in levels:
+        long, across = found.get((name, bay + 1)) or found[name, None]
+        wood.append((lefts[bay], place, lefts[bay] + long, place + across))
     return wood, openings
+
+
+def stacks_of(heights, columns):
+    """The openings of each column from the top, of what is told of rows or of columns."""
+    if not any(label.startswith("Column") for label in heights):
+        return [list(heights.values())] * columns
+    return [
+        [height for label, height in heights.items() if re.match(rf"Column {column}\b", label)]
+        for column in range(1, columns + 1)
+    ]
+
+
+def inches(text):
+    """ "11 1/4" as a number."""
+    return sum(map(Fraction, text.split()))
+
+
+def spans_told(part, edge):
+    """[(name, from, to)] of what meets an edge of a piece, as its list says."""
+    line = next((each for each in part["about"] if each.startswith(f"On {edge}")), "")
+    return [(name, inches(start), inches(end)) for name, start, end in SPAN.findall(line)]
+
+
+def spans_there(wood, stile, side):
+    """[(from, to)] above the bottom end of a stile of the rails at its "left" or "right"."""
+    left, _, right, foot = stile
+    touching = [
+        (foot - low, foot - top)
+        for start, top, end, low in wood
+        if (start == right if side == "right" else end == left) and (start, top, end, low) != stile
+    ]
+    return sorted(touching)
 
 
 SIDES = ("Left", "Right")

@@ -50,6 +50,7 @@ def random_case(random):
         recess=length(random, 1, 3.5),
         end_recess=random.choice((Fraction(0), length(random, 0.25, 2))),
         banding=banding,
+        proud=random.choice((True, False)),
         case_band=band if banding in ("all", "case") else Fraction(0),
         shelf_band=band if banding in ("all", "shelves") else Fraction(0),
         setback=random.choice((Fraction(0), length(random, 0, 2))),
@@ -65,7 +66,8 @@ def random_case(random):
     if back in ("rabbet", "groove"):
         asked.room = random.randint(0, 3) * asked.seat / 4
     _bays(random, asked)
-    asked.shelves = [_places(random, asked) for _ in asked.bays]
+    fixed = _fixed_places(random, asked)
+    asked.shelves = [[*fixed, *_between(random, asked, fixed)] for _ in asked.bays]
     asked.width = asked.inside_width + 2 * t
     asked.height = asked.inside_height + 2 * t + asked.kick_height
     asked.depth = asked.inside_depth + asked.back_thickness + asked.behind
@@ -112,16 +114,32 @@ def _laid_out(asked, faces):
     return [*bays, asked.inside_width - left]
 
 
-def _places(random, asked):
-    """Where the shelves of a bay are above its floor: fixed ones first, none touching."""
-    many, thick = asked.fixed + asked.adjustable, asked.shelf_thickness
-    pitch = asked.inside_height / (many + 1)
-    places = [
-        number * pitch + Fraction(random.randint(0, 8), 8) * (pitch - thick)
-        for number in range(1, many + 1)
-    ]
-    random.shuffle(places)
-    return places
+def _fixed_places(random, asked):
+    """Where the fixed shelves of every bay are above its floor: asked for, or evenly on marks."""
+    many, thick, high = asked.fixed, asked.shelf_thickness, asked.inside_height
+    asked.heights_listed = bool(many) and random.random() < 0.6
+    if asked.heights_listed:
+        pitch = high / (many + 1)
+        return [
+            number * pitch + Fraction(random.randint(0, 4), 8) * (pitch - thick)
+            for number in range(1, many + 1)
+        ]
+    pitch = (high + thick) / (many + 1)
+    return [on_a_mark(number * pitch - thick) for number in range(1, many + 1)]
+
+
+def _between(random, asked, fixed):
+    """Where the adjustable shelves of a bay are, in the openings that the fixed ones leave."""
+    thick, found = asked.shelf_thickness, []
+    edges = [(-thick, 0), *((low, low + thick) for low in fixed), (asked.inside_height, 0)]
+    for number, ((_, low), (high, _)) in enumerate(pairwise(edges)):
+        many = len(range(number, asked.adjustable, len(fixed) + 1))
+        pitch = (high - low) / (many + 1)
+        found += [
+            low + place * pitch + Fraction(random.randint(0, 4), 8) * (pitch - thick)
+            for place in range(1, many + 1)
+        ]
+    return found
 
 
 def values_of(asked):
@@ -147,6 +165,9 @@ def values_of(asked):
         told[each] = f"{getattr(asked, each)} in"
     if asked.listed:
         told["bay_widths"] = [f"{bay} in" for bay in asked.bays[:-1]]
+    told["solid_edging"] = "proud" if asked.proud else "within"
+    if asked.heights_listed:
+        told["shelf_heights"] = [f"{low} in" for low in asked.shelves[0][: asked.fixed]]
     return told | {"known": "each"}
 
 
@@ -176,6 +197,17 @@ def _told(asked, said):
         yield f"bays are {bays}"
     if "bay" in told and Fraction(told["bay"]["exact"]) != min(asked.bays):
         yield f"the bay is not {min(asked.bays)}"
+    if asked.fixed:
+        yield from _told_openings(asked, told["openings"]["items"])
+
+
+def _told_openings(asked, items):
+    """The openings that are not those between the shelves; one stands for all that are equal."""
+    thick, lows = asked.shelf_thickness, asked.shelves[0][: asked.fixed]
+    wanted = [high - low - thick for low, high in pairwise([-thick, *lows, asked.inside_height])]
+    told = [Fraction(each["exact"]) for each in items]
+    if told != (wanted if len(set(wanted)) > 1 else wanted[:1]):
+        yield f"openings are {told}"
 
 
 def check_built(asked, panels):
@@ -186,13 +218,14 @@ def check_built(asked, panels):
     if (ceiling + asked.thickness, ceiling - floor) != (asked.height, asked.inside_height):
         yield "it is not as high"
     wood = list(_wood(asked, bays, floor, ceiling))
-    clear = [(*bay, 0, asked.inside_depth, floor, ceiling) for bay in bays]
+    ahead = _ahead(asked)
+    clear = [(*bay, -ahead, asked.inside_depth, floor, ceiling) for bay in bays]
     loose = [*_loose(asked), *_short(asked, panels, bays, floor)]
     notch = (0, asked.width, 0, asked.recess, 0, asked.low)
     faults, planes, cells = made.filled([*wood, *clear, *loose, notch])
     yield from faults
     for axis, size in enumerate((asked.width, asked.depth, asked.height)):
-        if planes[axis][0] != 0 or planes[axis][-1] != size:
+        if planes[axis][0] != (-ahead if axis == 1 else 0) or planes[axis][-1] != size:
             yield f"from {planes[axis][0]} to {planes[axis][-1]} along axis {axis}"
     open_ = {cell for box in loose for cell in cells_of(box, planes)}
     if asked.kick == "notched":
@@ -203,10 +236,19 @@ def check_built(asked, panels):
         if any(cell not in cells for cell in cells_of(box, planes) if cell not in open_):
             yield f"a gap in {tuple(map(str, box))}"
     yield from _ends(asked, panels, made, bays, ceiling)
+    yield from _shelf_strips(asked, panels, made, bays)
     for box in clear:
         found = {cells[cell] for cell in cells_of(box, planes) if cell in cells}
         if any("shelf" not in name for name in found):
             yield f"{sorted(found)} in a bay"
+
+
+def _ahead(asked):
+    """How far strips that stand proud are in front of the depth that was asked for."""
+    if not asked.proud:
+        return 0
+    shelves = asked.fixed + asked.adjustable
+    return max(asked.case_band, asked.shelf_band - asked.setback if shelves else 0, 0)
 
 
 def _ends(asked, panels, made, bays, ceiling):
@@ -233,6 +275,24 @@ def _ends(asked, panels, made, bays, ceiling):
                 end = (wide, box[3], high)
             if box[1::2] != end:
                 yield f"the back ends at {box[1]}, {box[5]}"
+
+
+def _shelf_strips(asked, panels, made, bays):
+    """Strips of shelves that are not as long as they are seen, or not as high as the shelf: those
+    that are all behind the front of the case go into its dadoes."""
+    strip = asked.setback - (asked.shelf_band if asked.proud else 0)
+    for name, box, _ in made.parts:
+        if not name.startswith("strip of a") or " shelf in bay " not in name:
+            continue
+        kind, bay = name.split()[3], int(name.rpartition(" ")[2]) - 1
+        joint = deep_for(panels["side"], "a fixed shelf") if strip >= asked.front else 0
+        into = joint if kind == "fixed" else -asked.gap
+        left = bays[bay][0]
+        right = left + _narrowest(asked, panels, kind, bay)
+        if (box[0], box[1]) != (left - into, right + into):
+            yield f"{name} goes from {box[0]} to {box[1]}"
+        if (box[3] - box[2], box[5] - box[4]) != (asked.shelf_band, asked.shelf_thickness):
+            yield f"{name} is {box[3] - box[2]} by {box[5] - box[4]}"
 
 
 def _short(asked, panels, bays, floor):
@@ -267,6 +327,11 @@ def _wood(asked, bays, floor, ceiling):
         yield (0, wide, 0, asked.depth - asked.back_thickness * (asked.back == "on"), *z)
     for before, after in pairwise(bays):
         yield (before[1], after[0], 0, deep, floor, ceiling)
+    if asked.proud and asked.case_band:
+        y = (-asked.case_band, 0)
+        yield from ((*x, *y, low, asked.height) for x in ((0, t), (wide - t, wide)))
+        yield from ((0, wide, *y, *z) for z in ((low, floor), (ceiling, asked.height)))
+        yield from ((before[1], after[0], *y, floor, ceiling) for before, after in pairwise(bays))
     if asked.back != "none":
         yield (t, wide - t, deep, deep + asked.back_thickness, floor, ceiling)
     if asked.back == "on":

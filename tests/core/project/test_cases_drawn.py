@@ -10,6 +10,7 @@ from projects import acts, answered, begun, changed, entry, view
 import sawside
 
 SAMPLE = sawside.handle({"do": "describe"})["case"]
+EVENLY = "Adjustable shelves are drawn evenly spaced."
 CABINET = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4"}
 FRAME = {"size_of": "case", "kick": "3 1/2", "side": "3/4", "left_past": "1/4"}
 
@@ -61,16 +62,14 @@ def test_the_sample_project_has_its_case_from_four_sides():
     [case] = view(SAMPLE)["cases"]
     assert case["name"] == "Carcass"
     assert [each["title"] for each in case["views"]] == ["Front", "Side", "Section", "Plan"]
-    assert case["note"] == ""
+    assert case["note"] == EVENLY
 
 
 def test_what_is_told_in_the_drawings_are_the_answers_of_the_lines():
     [case] = view(SAMPLE)["cases"]
-    case_, frame_, shelves = (
-        answers(SAMPLE, name) for name in ("Carcass", "Face frame", "Shelf spacing")
-    )
+    case_, frame_ = (answers(SAMPLE, name) for name in ("Carcass", "Face frame"))
     wide, high, deep = (case_[f"Outside {each}"] for each in ("width", "height", "depth"))
-    bays, openings = [case_["Bay width"]] * 2, [shelves["Opening"]] * 2
+    bays, openings = [case_["Bay width"]] * 2, [case_["Openings between fixed shelves"]] * 2
     inside = case_["Inside depth"]
     told = {key: sorted(texts(each, "dimension")) for key, each in drawn(case).items()}
     assert told == {
@@ -189,24 +188,24 @@ def test_a_frame_stands_before_the_case_whose_numbers_it_takes():
     assert "24 1/2″" in texts(drawn(second)["front"], "dimension")
 
 
-def test_shelves_without_a_spacing_are_said_to_be_drawn_evenly():
+def test_loose_shelves_without_a_spacing_are_said_to_be_drawn_evenly():
+    [case] = cases(carcass(fixed="1", adjustable="1"))
+    assert case["note"] == EVENLY
     [case] = cases(carcass(fixed="1"))
-    assert case["note"].startswith("No shelf spacing for this case yet")
-    [case] = cases(carcass(fixed="0"))
     assert case["note"] == ""
 
 
-def test_shelves_stand_as_the_spacing_of_their_case_says():
+def test_loose_shelves_stand_as_the_spacing_of_their_case_says():
     """A graduated one: the lower opening is 2 taller. One of more shelves is passed over."""
     graduated = {"layout": "graduated", "shelf_count": "1", "by": "step", "step": "2"}
     [case] = cases(
-        carcass(fixed="1"),
+        carcass(adjustable="1", fixed="0"),
         spacing("Carcass", "By three", shelf_count="3"),
         spacing("Carcass", "By two", **graduated),
     )
     assert case["note"] == ""
     section = drawn(case)["section"]
-    [(_, top, _, bottom)] = outlines(section, "fixed")
+    [(_, top, _, bottom)] = outlines(section, "adjustable")
     [(_, floor, _, _)], [(*_, ceiling)] = (outlines(section, each) for each in ("bottom", "top"))
     assert (floor - bottom) - (top - ceiling) == pytest.approx(2)
 

@@ -3,6 +3,7 @@
 import pytest
 
 import sawside
+from sawside.project.sample_case import sample_case
 from sawside.reckoners.fields import Field, choice, count, length, material, rows
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
@@ -100,7 +101,27 @@ def test_a_name_of_the_project_stands_in_the_sentence_as_it_is_called():
     ):
         document = sawside.handle({"do": "change", "document": document, "act": act})["document"]
     told = sawside.handle({"do": "view", "document": document})["entries"][1]["summary"]
-    assert told == "Alcove width − 1/4″ measured, 2″ stock, 45° miter both ends"
+    assert told == "Measured length is Alcove width − 1/4″, 2″ stock, 45° miter both ends"
+
+
+def test_an_answer_of_another_line_stands_in_the_sentence_as_one_says_it():
+    document = sample_case()
+    told = {
+        each["name"]: each["summary"]
+        for each in sawside.handle({"do": "view", "document": document})["entries"]
+    }
+    assert told["Shelf spacing"].startswith(
+        "Height is the inside height of Carcass, 1 shelf, shelf thickness is Plywood, "
+    )
+    assert "1 fixed shelf per bay" in told["Carcass"]
+    assert "depth is the case depth of Space − Frame thickness" in told["Carcass"]
+
+
+@pytest.mark.parametrize(
+    ("many", "told"), [("1", "1 fixed shelf per bay"), ("2", "2 fixed shelves per bay")]
+)
+def test_one_of_several_words_is_told_as_one(many, told):
+    assert said(count("fixed", "Fixed shelves per bay"), fixed=many) == told
 
 
 def test_every_question_says_its_example_without_a_list_of_labels():

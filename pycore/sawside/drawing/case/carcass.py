@@ -1,7 +1,7 @@
 """A case in scale: its front, and a section through one bay seen from its right side.
 
-`sizes` is a case as `reckoners/case/shared/carcass/sizes.py` has it. The heights of its shelves are
-for the eye only.
+`sizes` is a case as `reckoners/case/shared/carcass/sizes.py` has it. The heights of its
+adjustable shelves are for the eye only.
 """
 
 from sawside.drawing.lazy import lazy
@@ -37,18 +37,17 @@ def _kind(fixed):
 
 
 def _shelves(sizes):
-    """(bottom, top, whether fixed) of each shelf of a bay, spread evenly."""
-    high, thick = sizes.inside_height, sizes.shelf_thickness
-    low = sizes.kick_height + sizes.thickness
-    opening = (high - sizes.fixed * thick) / (sizes.fixed + 1)
-    for number in range(1, sizes.fixed + 1):
-        at = low + number * opening + (number - 1) * thick
-        yield at, at + thick, True
-    for place in range(sizes.fixed + 1):
+    """(bottom, top, whether fixed) of each shelf of a bay, the adjustable ones spread over the
+    openings between the fixed ones."""
+    thick, floor = sizes.shelf_thickness, sizes.kick_height + sizes.thickness
+    for low in sizes.heights.lows:
+        yield floor + low, floor + low + thick, True
+    starts = [floor, *(floor + low + thick for low in sizes.heights.lows)]
+    for place, (start, opening) in enumerate(zip(starts, sizes.heights.openings, strict=True)):
         many = len(range(place, sizes.adjustable, sizes.fixed + 1))
         room = (opening - many * thick) / (many + 1)
         for number in range(1, many + 1):
-            at = low + place * (opening + thick) + number * room + (number - 1) * thick
+            at = start + number * room + (number - 1) * thick
             yield at, at + thick, False
 
 
@@ -103,9 +102,9 @@ def _section(sizes, start):
         part = sizes.shared.shelf_key(_kind(fixed), 0)
         yield box(ends, (bottom, upper), "stock" if fixed else "hatch", part)
         if sizes.shelf_band:
-            yield box((sizes.setback, sizes.shelf_front), (bottom, upper), "hatch")
-    for level in ((low, floor), (ceiling, top)) if front else ():
-        yield box((0, front), level, "hatch")
+            yield box((sizes.strip_front, sizes.shelf_front), (bottom, upper), "hatch")
+    for level in ((low, floor), (ceiling, top)) if sizes.case_band else ():
+        yield box((front - sizes.case_band, front), level, "hatch")
     if sizes.back != "none":
         ends = (sizes.inside_depth, sizes.inside_depth + sizes.back_thickness)
         yield box(ends, _back(sizes), part="back")
@@ -170,7 +169,8 @@ def _words(show, sizes):
         for each, word in ((sizes.width, "wide"), (sizes.height, "high"), (sizes.depth, "deep"))
     )
     shelves = counted(sizes.fixed + sizes.adjustable, "shelf", "shelves")
+    spread = " The adjustable shelves are drawn evenly spaced." if sizes.adjustable else ""
     return (
         f"A case {outside}, from the front and in section, with {counted(len(sizes.bays), 'bay')} "
-        f"and {shelves} in each. The shelves are drawn evenly spaced."
+        f"and {shelves} in each.{spread}"
     )

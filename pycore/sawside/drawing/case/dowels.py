@@ -69,8 +69,8 @@ def _depths(show, joint, stile, foot, pixel):
     bottom = stile - float(nearby(joint.depth))
     depth = show.brief(on_fine_marks(joint.depth, show, "reach"))
     left = show.brief(on_fine_marks(joint.beyond, show, "be there"))
-    yield dimension((stile, foot), (bottom, foot), 20 * pixel, f"deep {depth}", "answer")
-    yield dimension((bottom, foot), (0, foot), 40 * pixel, f"left {left}", "answer")
+    yield dimension((stile, foot), (bottom, foot), 20 * pixel, f"{depth} deep", "answer")
+    yield dimension((bottom, foot), (0, foot), 40 * pixel, f"{left} of wood", "answer")
 
 
 def _from_the_face(show, given, joint, left, foot, pixel):

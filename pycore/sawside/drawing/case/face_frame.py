@@ -84,16 +84,30 @@ def _across(show, given, layout, high, pixel):
 
 
 def _down(show, given, layout, wide, high, pixel):
-    """The heights of the openings, at the right of the frame."""
-    for number in _told(layout.heights, given.heights):
-        low, head = (float(nearby(place)) for place in layout.rows[number])
-        role, field = _role(given.heights, number, "heights")
-        text = show.brief(layout.heights[number], "go in")
-        yield dimension((wide, high - head), (wide, high - low), 34 * pixel, text, role, field)
+    """The heights of the openings, at the right of the frame; in them where columns differ."""
+    if layout.alike:
+        heights, stack = layout.heights[0], layout.stacks[0]
+        for number in _told(heights, given.heights):
+            low, head = (float(nearby(place)) for place in stack[number])
+            role, field = _role(given.heights, number, "heights")
+            text = show.brief(heights[number], "go in")
+            yield dimension((wide, high - head), (wide, high - low), 34 * pixel, text, role, field)
+    else:
+        yield from _in_the_openings(show, layout, high, pixel)
     if layout.outline.foot:
         foot = high - float(nearby(layout.outline.foot))
         text = show.brief(layout.outline.foot)
         yield dimension((wide, foot), (wide, high), 34 * pixel, text, "given", "kick")
+
+
+def _in_the_openings(show, layout, high, pixel):
+    """The height of each opening that has room for it."""
+    for (left, right), stack in zip(layout.columns, layout.stacks, strict=True):
+        for low, head in stack:
+            text = show.brief(head - low, "go in")
+            if right - left > 7 * pixel * len(text) and head - low > 14 * pixel:
+                middle = (float(nearby(left + right)) / 2, high - float(nearby(low + head)) / 2)
+                yield label(middle, text, "note") | {"field": "column_rails"}
 
 
 def _told(openings, listed):

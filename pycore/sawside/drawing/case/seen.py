@@ -109,8 +109,6 @@ def _drawn(pieces, roles, way):
     spots = {}
     for number, (each, role) in enumerate(zip(pieces, roles, strict=True)):
         covers = [flat(later.box, way) for later in pieces[number + 1 :]]
-        if each.strip:
-            continue
         spot = _free_spot(flat(each.box, way), covers)
         if spot and (role != "ghost" or each.letter not in spots):
             spots[each.letter] = spot

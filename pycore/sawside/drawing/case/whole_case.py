@@ -33,7 +33,7 @@ def _widened(box, wide):
 
 
 def _front(show, pieces, case, frames):
-    sheet = ViewSheet(show, FRONT, [case.outside, *frames])
+    sheet = ViewSheet(show, FRONT, [case.outside, *(each.box for each in pieces)])
     sheet.dimensions("below", [case.outside.across])
     sheet.dimensions("above", [frame.across for frame in frames[:1]])
     sheet.dimensions("left", [case.outside.upward])
@@ -42,7 +42,7 @@ def _front(show, pieces, case, frames):
 
 
 def _side(show, pieces, case, frames):
-    sheet = ViewSheet(show, SIDE, [case.outside, *frames])
+    sheet = ViewSheet(show, SIDE, [case.outside, *(each.box for each in pieces)])
     sheet.dimensions("below", [case.outside.inward])
     sheet.dimensions("left", [frame.upward for frame in frames[:1]])
     sheet.dimensions("right", [case.outside.upward])
@@ -52,7 +52,7 @@ def _side(show, pieces, case, frames):
 
 def _section(show, pieces, case, frames):
     at = sum(case.bays[0]) / 2
-    sheet = ViewSheet(show, SIDE, [case.outside, *frames])
+    sheet = ViewSheet(show, SIDE, [case.outside, *(each.box for each in pieces)])
     sheet.dimensions("below", [case.inside.inward])
     sheet.dimensions("below", [case.outside.inward])
     sheet.dimensions("left", [case.outside.upward])
@@ -63,7 +63,7 @@ def _section(show, pieces, case, frames):
 
 def _plan(show, pieces, case, frames):
     at = _below_the_top(pieces, case)
-    sheet = ViewSheet(show, PLAN, [case.outside, *frames])
+    sheet = ViewSheet(show, PLAN, [case.outside, *(each.box for each in pieces)])
     sheet.dimensions("below", case.bays)
     sheet.dimensions("below", [case.outside.across])
     sheet.dimensions("left", [case.outside.inward])

@@ -82,6 +82,7 @@ class ReadingWorked:
     def summary(self):
         """How the text was understood, and what was read of a tape that errs."""
         echo = called(self.reading.echo)
+        echo = f"{echo[:1].upper()}{echo[1:]}"
         return f"{echo} with {self.entry['tape']}, corrected" if "tape" in self.entry else echo
 
     answers = property(lambda self: [self.headline])

@@ -14,6 +14,7 @@ from sawside.reckoners.case.shared.carcass.limits import refuse_impossible
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.placed import placed_case
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
+from sawside.reckoners.case.shared.carcass.strips import strips_of
 from sawside.reckoners.case.shared.carcass.working import working
 from sawside.reckoners.declaration import Answer, Fit, Part, Reckoner, Reckoning
 from sawside.reckoners.shared.numbered import numbered
@@ -26,15 +27,15 @@ def compute(given, show):
     sizes = sizes_of(given, show)
     refuse_impossible(sizes, show)
     panels = panels_of(sizes)
-    amounts = amounts_of(panels, given)
+    strips, amounts = tuple(strips_of(panels, sizes)), amounts_of(panels, given)
     return Reckoning(
         answers=_answers(sizes, panels, show) | amounts_answers(amounts, show),
         working=tuple(working(sizes, panels, amounts, given, show)),
         drawing=carcass_drawing(show, sizes),
         cautions=tuple(cautions(sizes, given.material, show)),
-        parts=tuple(_part(panel, sizes, show) for panel in panels),
+        parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips)),
         verdict=_verdict(panels, show),
-        place=partial(placed_case, sizes, panels),
+        place=partial(placed_case, sizes, panels, strips),
     )
 
 
@@ -55,12 +56,23 @@ def _answers(sizes, panels, show):
     for each in ("width", "height", "depth"):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
+    if sizes.proud and sizes.case_band:
+        answers["over_edging"] = sizes.depth + sizes.case_band
+    if sizes.fixed:
+        answers["openings"] = _openings(sizes.heights.openings)
     several = len(set(sizes.bays)) > 1
     if sizes.dividers and (sizes.shared.even is not None or not several):
         answers["bay"] = min(sizes.bays)
     if several:
         answers["bays"] = numbered("Bay", sizes.bays)
     return answers
+
+
+def _openings(openings):
+    """From the bottom up; of equal ones one."""
+    if len(set(openings)) == 1:
+        return [("Every opening", openings[0])]
+    return numbered("Opening", openings)
 
 
 def _verdict(panels, show):
@@ -96,7 +108,7 @@ RECKONER = Reckoner(
     words=(
         "carcass, case parts, cut list, cabinet parts, parts for a cabinet, build a cabinet, "
         "build a bookcase, cabinet box, bookcase parts, partition, bays, toe kick, inside size, "
-        "outside size, sheets for a cabinet, weight of a case"
+        "outside size, sheets for a cabinet, edging strips, weight of a case"
     ),
     order=620,
     job="cases",
@@ -119,11 +131,13 @@ RECKONER = Reckoner(
         Answer("outside_width", "Outside width", must="agree"),
         Answer("outside_height", "Outside height", must="agree"),
         Answer("outside_depth", "Outside depth", must="agree"),
+        Answer("over_edging", "Depth over the edging", must="agree"),
         Answer("inside_width", "Inside width", must="agree"),
         Answer("inside_height", "Inside height", must="agree"),
         Answer("inside_depth", "Inside depth", must="agree"),
         Answer("bay", "Bay width", must="agree"),
         Answer("bays", "Bay widths", "lengths", must="agree"),
+        Answer("openings", "Openings between fixed shelves", "lengths", must="agree"),
         Answer("sheets", "Sheet area, before waste", "text"),
         Answer("edging", "Edging length", must="reach"),
         Answer("finish", "Area to finish", "text"),

@@ -6,6 +6,7 @@ from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.dowels.cautions import cautions
 from sawside.reckoners.case.shared.dowels.fields import FIELDS
 from sawside.reckoners.case.shared.dowels.joint import joint_of
+from sawside.reckoners.case.shared.dowels.test_hole import in_brief, over_by, tested
 from sawside.reckoners.case.shared.dowels.working import working
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.shared.numbered import numbered
@@ -24,12 +25,13 @@ def compute(given, show):
             "dowel_length": on_fine_marks(joint.length, show),
             "depth": on_fine_marks(joint.depth, show, "reach"),
             "stop": on_fine_marks(joint.depth + joint.guide, show, "reach"),
+            **tested(given, show, joint),
             **_wood_left(given, show, joint),
         },
         working=tuple(working(given, show, joint)),
         drawing=dowels_drawing(show, given, joint, _words(show, joint)),
         cautions=tuple(cautions(given, show, joint)),
-        verdict=_verdict(show, joint),
+        verdict=_verdict(given, show, joint),
     )
 
 
@@ -45,7 +47,7 @@ def _wood_left(given, show, joint):
     return answers | {"at_faces": list(zip(("Face", "Back"), faces, strict=True))}
 
 
-def _verdict(show, joint):
+def _verdict(given, show, joint):
     """Which dowels, and what the drill is set to."""
     bit, long = (show.bare(on_fine_marks(each, show)) for each in (joint.diameter, joint.length))
     depth, stop = (
@@ -53,7 +55,9 @@ def _verdict(show, joint):
         for each in (joint.depth, joint.depth + joint.guide)
     )
     stopped = f", stop {stop}" if joint.guide else ""
-    return f"Dowel centers ({bit} × {long}; holes {depth} deep{stopped})"
+    over = over_by(given, show, joint)
+    tested = "" if over is None else f"; {in_brief(over, show)}"
+    return f"Dowel centers ({bit} × {long}; holes {depth} deep{stopped}{tested})"
 
 
 def _words(show, joint):
@@ -73,7 +77,7 @@ RECKONER = Reckoner(
     words=(
         "dowel, dowels, doweling, dowel joint, dowel holes, dowel size, dowel diameter, dowel "
         "length, dowel depth, dowel spacing, doweling jig, drill stop, stop collar, hole depth, "
-        "drill depth, face frame joint"
+        "drill depth, test hole, hole too deep, face frame joint"
     ),
     order=650,
     job="cases",
@@ -93,6 +97,8 @@ RECKONER = Reckoner(
         Answer("dowel_length", "Dowel length", must="agree"),
         Answer("depth", "Hole depth, both parts", must="reach"),
         Answer("stop", "Drill stop", must="reach"),
+        Answer("off", "Test hole off by", must="agree"),
+        Answer("move", "After the test hole", "text"),
         Answer("beyond", "Wood left past the hole, in the stile", must="be there"),
         Answer("between", "Wood left between holes from both sides", must="be there"),
         Answer("at_edge", "Wood left at the rail’s edge", must="be there"),

@@ -31,7 +31,7 @@ def compute(given, show):
             "stiles": lengths_cut(kinds, upright=True),
             **({"shoulders": tenoned} if tenoned else {}),
             "opening_widths": _numbered("Column", "left", layout.widths),
-            "opening_heights": _numbered("Row", "top", layout.heights),
+            "opening_heights": _heights(layout),
             "frame_width": outline.width,
             "frame_height": outline.height,
             **_on_the_case(outline),
@@ -66,6 +66,17 @@ def _numbered(name, start, sizes):
     return [(f"{each} from the {start}", size) for each, size in numbered(name, sizes)]
 
 
+def _heights(layout):
+    """The openings by row, or where the columns differ by column, each from the top."""
+    if layout.alike:
+        return _numbered("Row", "top", layout.heights[0])
+    return [
+        (f"Column {column}" + (f", opening {number}" if len(heights) > 1 else ""), height)
+        for column, heights in enumerate(layout.heights, 1)
+        for number, height in enumerate(heights, 1)
+    ]
+
+
 def _on_the_case(outline):
     """The answers about what the frame covers of a case, or leaves showing."""
     if outline.insides is None:
@@ -81,8 +92,8 @@ def _on_the_case(outline):
 
 def _openings_text(told, layout):
     """The openings in a few words, each length by `told`."""
-    count = len(layout.widths) * len(layout.heights)
-    wide, high = set(layout.widths), set(layout.heights)
+    heights = [height for column in layout.heights for height in column]
+    count, wide, high = len(heights), set(layout.widths), set(heights)
     if len(wide) > 1 or len(high) > 1:
         return f"{count} openings"
     size = f"{told(wide.pop(), 'go in')} × {told(high.pop(), 'go in')}"
@@ -91,13 +102,17 @@ def _openings_text(told, layout):
 
 def _words(show, layout):
     outline = layout.outline
-    wide, high = (
+    wide, *stacks = (
         ", ".join(show.brief(each, "go in") for each in sizes)
-        for sizes in (layout.widths, layout.heights)
+        for sizes in (layout.widths, *layout.heights)
     )
+    high = f"from the top: {stacks[0]} high."
+    if not layout.alike:
+        columns = (f"{stack} in column {column}" for column, stack in enumerate(stacks, 1))
+        high = f"from the top, high: {'; '.join(columns)}."
     return (
         f"A face frame {show.brief(outline.width)} wide and {show.brief(outline.height)} high. "
-        f"Openings from the left: {wide} wide; from the top: {high} high."
+        f"Openings from the left: {wide} wide; {high}"
     )
 
 
@@ -107,9 +122,9 @@ RECKONER = Reckoner(
     asks="What stiles and rails do I cut for this face frame, and what openings come out?",
     words=(
         "face frame, faceframe, stile, stiles, rail, rails, stiles and rails, cabinet front, front "
-        "frame, frame on a case, middle stile, mullion, middle rail, "
-        "overhang, reveal, scribe, pocket screws, pocket holes, stub tenon, through tenon, "
-        "shoulder to shoulder, mortise and tenon, built-in, toe kick"
+        "frame, frame on a case, middle stile, mullion, middle rail, drawers over a "
+        "door, door beside drawers, overhang, reveal, scribe, pocket screws, pocket holes, stub "
+        "tenon, through tenon, shoulder to shoulder, mortise and tenon, built-in, toe kick"
     ),
     order=640,
     job="cases",

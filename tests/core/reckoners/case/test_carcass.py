@@ -31,7 +31,7 @@ def test_a_butted_case_by_hand():
         "Grain runs up, along the length.",
         "Bottom: flush with the bottom end.",
         "Top: flush with the top end.",
-        "Fixed shelf: at the height you lay out in Shelf spacing.",
+        "Fixed shelf: its lower face 14 5/8″ from the bottom end.",
         "Left and right are mirror images.",
     ]
 
@@ -60,7 +60,7 @@ def test_a_dadoed_case_with_a_rabbeted_back_and_a_notched_kick_by_hand():
         "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 3 1/2″ from the bottom end, for "
         "the bottom.",
         "Rabbet 3/4″ wide, 1/4″ deep in the inside face, across the top end, for the top.",
-        "Dado 3/4″ wide, 1/4″ deep in the inside face, at the height you lay out in Shelf spacing, "
+        "Dado 3/4″ wide, 1/4″ deep in the inside face, bottom edge 16 3/8″ from the bottom end, "
         "for a fixed shelf.",
         "Rabbet 1/4″ wide, 3/8″ deep in the inside face, along the back edge, for the back.",
         "Left and right are mirror images.",
@@ -102,7 +102,7 @@ def test_a_case_with_two_dividers_by_hand():
         "left edge 10 3/4″ from the left end",
         "left edge 23 1/2″ from the left end",
     ]
-    assert "at the 2 heights" in " ".join(about(said, "divider"))
+    assert "bottom edges 9 15/16″ and 20 5/16″ from the bottom" in " ".join(about(said, "divider"))
     assert "in both faces" in " ".join(about(said, "divider"))
 
 
@@ -134,7 +134,7 @@ def test_solid_edging_is_part_of_the_size_and_tape_is_not():
     assert (sizes(tape)["side"][2], sizes(tape)["fixed"][2]) == ("12″", "11 3/4″")
     assert (sizes(solid)["side"][2], sizes(solid)["fixed"][2]) == ("11 1/4″", "11″")
     assert solid["by_key"]["inside_depth"]["text"] == "11 3/4″"
-    said = "Edging on the front edge, 3/4″ thick, not part of the width."
+    said = "Edging 3/4″ thick on the front edge, already taken off the width."
     assert said in about(solid, "fixed")
 
 

@@ -3,18 +3,20 @@
 import pytest
 from asking import reckon
 
-from tests.core.reckoners.case.carcasses import CABINET, about
+from tests.core.reckoners.case.carcasses import CABINET, about, sizes
 
 
 def test_butted_parts_are_told_where_they_go():
     """Kick 3 1/2. Inside 34 1/2, two dividers: (34 1/2 − 1 1/2) ÷ 3 = 11 each; the second one at
-    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides."""
+    2 × 11 + 3/4 = 22 3/4 from the inside, 23 1/2 from the end of a top over the sides. Up, 25 less
+    two shelves in 3: 7 5/6, and 2 × 7 5/6 + 3/4 = 16 5/12, on marks 7 13/16 and 16 7/16; on the
+    sides 3 1/2 + 3/4 more."""
     case = CABINET | {"joint": "butt", "dividers": "2", "fixed": "2", "kick": "notched"}
     said = reckon("carcass", **case, top="over")
     assert "Bottom: its lower face 3 1/2″ from the bottom end." in about(said, "side")
     assert "Top: on the top end." in about(said, "side")
-    for key in ("side", "divider"):
-        shelves = "Fixed shelves: at the 2 heights you lay out in Shelf spacing."
+    for key, lows in (("side", "12 1/16″ and 20 11/16″"), ("divider", "7 13/16″ and 16 7/16″")):
+        shelves = f"Fixed shelves: their lower faces {lows} from the bottom end."
         assert shelves in about(said, key)
     assert [line for line in about(said, "bottom") if "ivider" in line] == [
         "Divider 1: its left face 11″ from the left end.",
@@ -45,21 +47,51 @@ def test_solid_strips_are_fitted_where_their_parts_show():
     joints; between bottom and top 28 1/2; on the sides 30. All: 2 × 30 + 3 × 34 1/2 = 163 1/2; and
     a tenth: 179.85, up to 179 7/8. A shelf set back takes its strip into its dadoes with it."""
     said = reckon("carcass", **CABINET, fixed="1", band="1/4")
+    strips = {key: each for key, each in sizes(said).items() if key.startswith("strip")}
+    assert strips == {
+        "strip_side": (2, "30″", "3/4″", "1/4″"),
+        "strip_top": (1, "34 1/2″", "3/4″", "1/4″"),
+        "strip_bottom": (1, "34 1/2″", "3/4″", "1/4″"),
+        "strip_fixed": (1, "34 1/2″", "3/4″", "1/4″"),
+    }
     for key in ("top", "bottom", "fixed"):
-        line = "Fit its strip between the sides once the case is together: 34 1/2″ long."
-        assert line in about(said, key)
+        assert "Fit it between the sides once the case is together." in about(said, f"strip_{key}")
+        assert "Edging 1/4″ thick on the front edge, already taken off the width." in about(
+            said, key
+        )
     assert said["by_key"]["edging"]["text"] == "179 7/8″"
-    assert not any("strip" in line for line in about(said, "side"))
     kicked = reckon("carcass", **CABINET, dividers="1", fixed="1", band="1/4", kick="notched")
-    assert "Its strip is 26 1/2″ long, from the top end down." in about(kicked, "side")
-    line = "Fit its strip between bottom and top once the case is together: 25″ long."
-    assert line in about(kicked, "divider")
-    line = "Fit its strip into its bay once the case is together: 16 7/8″ long."
-    assert line in about(kicked, "fixed")
+    assert sizes(kicked)["strip_side"][1] == "26 1/2″"
+    assert "From the top end of the side down." in about(kicked, "strip_side")
+    assert sizes(kicked)["strip_divider"][1] == "25″"
+    assert "Fit it between bottom and top once the case is together." in about(
+        kicked, "strip_divider"
+    )
+    assert sizes(kicked)["strip_fixed"][:2] == (2, "16 7/8″")
+    assert "Fit it into its bay once the case is together." in about(kicked, "strip_fixed")
     inset = reckon("carcass", **CABINET, fixed="1", band="1/4", setback="1")
-    assert not any("Fit its" in line for line in about(inset, "fixed"))
+    assert sizes(inset)["strip_fixed"][1] == "35″"
+    assert not any("Fit it" in line for line in about(inset, "strip_fixed"))
     tape = reckon("carcass", **CABINET, fixed="1")
-    assert not any("strip" in line for line in about(tape, "top"))
+    assert not any(key.startswith("strip") for key in sizes(tape))
+
+
+def test_proud_edging_leaves_the_panels_as_wide_as_the_depth():
+    """12 deep with a back of 1/4 in rabbets: sides 12, top and bottom 11 3/4, and a shelf too; with
+    strips of 1/4 in front 12 1/4 in all. Within the depth each is 1/4 narrower."""
+    case = CABINET | {"fixed": "1", "band": "1/4"}
+    said = reckon("carcass", **case, solid_edging="proud")
+    assert [sizes(said)[key][2] for key in ("side", "top", "fixed")] == [
+        "12″",
+        "11 3/4″",
+        "11 3/4″",
+    ]
+    assert said["by_key"]["over_edging"]["text"] == "12 1/4″"
+    assert "Edging 1/4″ thick on the front edge, in front of the width." in about(said, "side")
+    assert sizes(said)["strip_side"] == (2, "30″", "3/4″", "1/4″")
+    within = reckon("carcass", **case)
+    assert [sizes(within)[key][2] for key in ("side", "fixed")] == ["11 3/4″", "11 1/2″"]
+    assert "over_edging" not in within["by_key"]
 
 
 @pytest.mark.parametrize(

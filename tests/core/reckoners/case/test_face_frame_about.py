@@ -21,24 +21,28 @@ def test_the_list_says_where_what_meets_each_piece():
     holes = "Pocket holes in the back at both ends."
     assert said["Stile"] == [
         grain,
-        "Bottom rail: its bottom edge 3 1/2″ from the bottom end.",
-        "Middle rail: its bottom edge 18 1/4″ from the bottom end.",
+        "On the inside edge, from the bottom end: bottom rail 3 1/2″ to 5″, middle rail 18 1/4″ to "
+        "19 3/4″ and top rail 33″ to 34 1/2″.",
+        "Left and right are mirror images.",
     ]
     assert said["Middle rail"] == [grain, holes]
     assert said["Bottom rail"] == [
         grain,
         holes,
-        "Middle stile: its left edge 15 3/4″ from the left end.",
+        "On the upper edge, from the left end: middle stile 15 3/4″ to 17 1/4″.",
     ]
     tenoned = about(reckon(KEY, **values, joint="tenon", tenon="3/8"))
     assert tenoned["Middle stile"] == [
         grain,
         "Tenon 3/8″ long at both ends.",
-        "Middle rail: its bottom edge 13 5/8″ from the bottom end, tenon included.",
+        "On both edges, from the bottom end, tenon included: middle rail 13 5/8″ to 15 1/8″. A "
+        "mortise within each, a hair over 3/8″ deep.",
     ]
-    assert tenoned["Stile"] == said["Stile"]
+    mortises = " A mortise within each, a hair over 3/8″ deep."
+    assert tenoned["Stile"] == [grain, said["Stile"][1] + mortises, said["Stile"][2]]
     doweled = about(reckon(KEY, **values, joint="dowels"))
     assert doweled["Top rail"][1] == "Dowels at both ends: see Dowel layout."
+    assert doweled["Stile"][1].endswith("Dowel holes within each: see Dowel layout.")
 
 
 def test_the_list_says_how_long_a_through_tenon_is_at_which_end():
@@ -51,9 +55,12 @@ def test_the_list_says_how_long_a_through_tenon_is_at_which_end():
     )
     assert said["Middle stile"][1] == "Tenon 3″ long at the bottom end, 2″ at the top end."
     assert said["Top rail"][1] == "Tenon 2″ long at the left end, 1 1/2″ at the right end."
-    assert [each for each in said["Right stile"] if "Middle rails" in each] == [
-        "Middle rails: their bottom edges 8 3/8″ and 15 3/16″ from the bottom end."
-    ]
+    assert said["Right stile"][1] == (
+        "On the inside edge, from the bottom end: bottom rail 0″ to 3″, middle rail 8 3/8″ to "
+        "9 7/8″, middle rail 15 3/16″ to 16 11/16″ and top rail 22″ to 24″. A mortise within each, "
+        "right through."
+    )
+    assert said["Middle stile"][2].endswith("A mortise within each, half way through.")
 
 
 @pytest.mark.parametrize(

@@ -1,11 +1,24 @@
 """Every face frame laid out again from its cut list fills its outside once."""
 
+from fractions import Fraction
+
 import pytest
-from asking import reckon
+from asking import exact, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.core.oracles.laid_out_frame import KEY, by_name, covered_once, laid_out
+from tests.core.oracles.laid_out_frame import (
+    KEY,
+    by_name,
+    covered_once,
+    laid_out,
+    named,
+    spans_there,
+    spans_told,
+)
+
+MARK = Fraction(1, 32)
+"""What half a sixteenth may be off in a place that is told."""
 
 
 def small(low, high):
@@ -40,12 +53,15 @@ forms = st.fixed_dictionaries(
 )
 
 
+columns = st.lists(st.tuples(st.integers(1, 3), st.none() | small(2, 5)), min_size=1, max_size=4)
+"""Middle rails of columns of their own: which one, and the opening above, None for its share."""
+
 cuts = st.integers(0, 3) | st.lists(small(2, 5), min_size=1, max_size=3)
 """Openings across or down: a count of middle members, or a list of openings."""
 
 
 @settings(max_examples=200)
-@given(forms, cuts, cuts)
+@given(forms, cuts, cuts | columns)
 def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across, down):
     """Laid out again in exact rationals: no overlap, no gap, openings and toe kick left free."""
     values = {
@@ -57,6 +73,10 @@ def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across,
         (across, "bays", "middle_stiles", "widths"),
         (down, "rows", "middle_rails", "heights"),
     ):
+        if not isinstance(cut, int) and isinstance(cut[0], tuple):
+            most = 1 + (across if isinstance(across, int) else len(across))
+            values |= {"rows": "columns", "column_rails": _rails(cut, most)}
+            continue
         equal = isinstance(cut, int)
         values[kind] = "equal" if equal else "given"
         values[count if equal else listed] = str(cut) if equal else [f"{each} in" for each in cut]
@@ -73,6 +93,7 @@ def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across,
     assert covered_once((0, 0, wide, high), [*wood, *openings, *space])
     assert len(wood) == sum(part["count"] for part in said["parts"])
     _check_tenons(form, said)
+    _check_spans(form, said, wood)
     drawn = [
         (*shape["points"][0], *shape["points"][2])
         for shape in said["drawing"]["shapes"]
@@ -81,6 +102,48 @@ def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across,
     assert len(drawn) == len(wood)
     for box in wood:
         assert any(each == pytest.approx(tuple(map(float, box)), abs=1e-3) for each in drawn)
+
+
+def _rails(rails, most):
+    """The rows of a form, in columns that are there."""
+    return [
+        {"column": str(min(column, most)), "opening": "" if opening is None else f"{opening} in"}
+        for column, opening in rails
+    ]
+
+
+def _check_spans(form, said, wood):
+    """Each stile can be laid out from its list alone: what meets it is where it is."""
+    parts = {key: part for part in said["parts"] for key in named(part["name"])}
+    left, right, *others = wood
+    middle = [each for each in others if each[3] - each[1] == _long(said) and each[0] > left[2]]
+    for stile, name, side in ((left, "Left stile", "right"), (right, "Right stile", "left")):
+        part = parts.get((name, None)) or parts["Stile", None]
+        _check_edge(part, "the inside edge", spans_there(wood, stile, side), 0)
+    for number, stile in enumerate(middle, 1):
+        part = parts.get(("Middle stile", number)) or parts["Middle stile", None]
+        tenon = (exact(part["length"]) - _long(said)) / 2
+        if tenon and form["joint"] == "through":
+            tenon = exact(parts["Bottom rail", None]["width"])
+        both = any(line.startswith("On both edges") for line in part["about"])
+        for side in ("left", "right"):
+            edge = "both edges" if both else f"the {side} edge"
+            _check_edge(part, edge, spans_there(wood, stile, side), tenon)
+
+
+def _long(said):
+    """The length of the middle stiles between their shoulders; None without any."""
+    told = by_name(said, "stiles")
+    told |= by_name(said, "shoulders") if "shoulders" in said["by_key"] else {}
+    return next((long for (name, _), long in told.items() if name == "Middle stile"), None)
+
+
+def _check_edge(part, edge, there, tenon):
+    told = [(start, end) for _, start, end in spans_told(part, edge)]
+    wanted = [(start + tenon, end + tenon) for start, end in there]
+    assert len(told) == len(wanted), (part["name"], edge, told, wanted)
+    for one, other in zip(told, wanted, strict=True):
+        assert all(abs(each - true) <= MARK for each, true in zip(one, other, strict=True))
 
 
 def _check_tenons(form, said):

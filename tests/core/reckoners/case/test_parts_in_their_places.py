@@ -52,38 +52,19 @@ def edges(box):
     return (box.left, box.right, box.front, box.back, box.low, box.high)
 
 
-def dealt(asked, levels):
-    """Shelves as the oracle has them, fixed ones first: loose ones are dealt to the openings in
-    turn, from the bottom up."""
-    loose = [0] * (asked.fixed + 1)
-    for number in range(asked.adjustable):
-        loose[number % len(loose)] += 1
-    kinds = "".join("a" * many + "f" for many in loose)[:-1]
-    shelves = list(zip(kinds, levels, strict=True))
-    return [at for each in "fa" for kind, at in shelves if kind == each]
-
-
-def assemble(asked):
-    """(the parts, the strips, whatever is wrong) of a random case by the oracle."""
-    made, *_ = assembled(asked, panels_cut(values_of(asked)))
-    faults, *_ = made.filled([])
-    strips = Counter(box for name, box, _ in made.parts if name.startswith("strip"))
-    return Counter(box for _, box, _ in made.parts) - strips, strips, faults
-
-
 @settings(max_examples=150, deadline=None)
 @given(st.randoms(use_true_random=False))
 def test_parts_stand_where_a_case_that_is_put_together_has_them(random):
     """Boxes of `assembled_case`, which knows only the cut list and the joints: no two of its parts
     are in one place. A shelf in a dado reaches as far into its neighbor as the dado is deep."""
     asked = random_case(random)
-    levels = sorted(asked.shelves[0])
-    asked.shelves = [dealt(asked, levels)] * len(asked.bays)
-    parts, strips, faults = assemble(asked)
+    asked.shelves = asked.shelves[:1] * len(asked.bays)
+    made, *_ = assembled(asked, panels_cut(values_of(asked)))
+    faults, *_ = made.filled([])
     assert faults == set()
-    case = placed(values_of(asked), levels, asked.inside_height)
-    assert Counter(edges(each) for boxes in case.parts.values() for each in boxes) == parts
-    assert Counter(edges(each) for boxes in case.edging.values() for each in boxes) == strips
+    case = placed(values_of(asked), sorted(asked.shelves[0]), asked.inside_height)
+    boxes = Counter(edges(each) for several in case.parts.values() for each in several)
+    assert boxes == Counter(box for _, box, _ in made.parts)
     assert case.levelled
 
 
@@ -108,8 +89,7 @@ def test_every_part_has_as_many_places_as_there_are_of_it(random):
 def test_without_a_joint_no_part_reaches_into_another(random):
     asked = random_case(random)
     asked.joint, asked.back = "butt", "none"
-    asked.back_thickness = asked.behind = Fraction(0)
-    asked.shelf_band = asked.case_band = Fraction(0)
+    asked.back_thickness = asked.behind = asked.shelf_band = asked.case_band = Fraction(0)
     case = placed(values_of(asked))
     boxes = [(key, box) for key, several in case.parts.items() for box in several]
     notches = [box.notch for _, box in boxes if box.notch]
@@ -132,29 +112,41 @@ def inside(spans, box):
     return all(b[0] <= a[0] and a[1] <= b[1] for a, b in zip(spans, outer, strict=True))
 
 
-def test_shelves_that_nobody_laid_out_are_spread_evenly():
+def test_loose_shelves_that_nobody_laid_out_are_spread_evenly():
     """By hand: 30 − 3 − 2 × 3/4 = 25 1/2 inside; 2 shelves of 3/4 leave 3 openings of 8. The floor
     of the inside is 3 3/4 up. A loose one is in the middle of its opening: (8 − 3/4) ÷ 2."""
     case = placed(CABINET | {"fixed": "2", "adjustable": "1"})
     assert [box.low for box in case.parts["fixed"]] == [Fraction("11.75"), Fraction("20.5")]
     assert [box.low for box in case.parts["adjustable"]] == [Fraction("7.375")]
+    assert [high - low for low, high in case.openings] == [8, 8, 8]
     assert not case.levelled
-    assert case.openings == ((Fraction("3.75"), Fraction("29.25")),)
+    assert placed(CABINET | {"fixed": "2"}).levelled
 
 
 def test_shelves_go_where_they_are_laid_out():
-    """The fixed shelf 10 above the bottom leaves 10 and 14 3/4 of 25 1/2."""
-    case = placed(CABINET | {"fixed": "1", "adjustable": "1"}, [Fraction(10)], Fraction("25.5"))
+    """A fixed shelf 10 above the bottom, a loose one at 18, above it: 3 openings of 25 1/2."""
+    values = CABINET | {"fixed": "1", "shelf_heights": ["10"], "adjustable": "1"}
+    case = placed(values, [Fraction(10), Fraction(18)], Fraction("25.5"))
     assert [box.low for box in case.parts["fixed"]] == [Fraction("13.75")]
-    assert [high - low for low, high in case.openings] == [10, Fraction("14.75")]
+    assert [box.low for box in case.parts["adjustable"]] == [Fraction("21.75")]
+    assert [high - low for low, high in case.openings] == [10, Fraction("7.25"), Fraction("6.75")]
     assert case.levelled
+    assert case.agrees
+
+
+def test_a_spacing_of_the_fixed_shelves_alone_agrees_within_a_mark():
+    values = CABINET | {"fixed": "1", "shelf_heights": ["10"], "adjustable": "1"}
+    inside_height = Fraction("25.5")
+    assert placed(values, [Fraction("10.0625")], inside_height).agrees
+    assert not placed(values, [Fraction("10.1")], inside_height).agrees
 
 
 def test_shelves_laid_out_for_another_case_are_not_taken():
-    for bottoms, inside_height in (([10], 26), ([5, 10, 15], "25.5"), ([25], "25.5")):
+    """25 1/2 inside: another height, more shelves, one in the top; the joints stay at 12 3/8."""
+    for bottoms, inside_height in ((["12.375"], 26), ([5, 10, 15], "25.5"), ([25], "25.5")):
         levels = [Fraction(each) for each in bottoms]
         case = placed(CABINET | {"fixed": "1"}, levels, Fraction(inside_height))
-        assert not case.levelled
+        assert not case.agrees
         assert [box.low for box in case.parts["fixed"]] == [Fraction("16.125")]
 
 
@@ -203,17 +195,14 @@ def test_the_parts_of_a_frame_lie_beside_each_other(stiles, rails, run, joint):
     }
     boxes = [box for several in frame.parts.values() for box in several]
     assert all(shared(one, two) is None for one, two in combinations(boxes, 2))
-    wide, high = ([size for _, size in numbers(said, key)] for key in ("widths", "heights"))
-    if len(wide) == 1:
-        wide *= stiles + 1
-    if len(high) == 1:
-        high *= rails + 1
-    clear = sum(wide) * sum(high)
-    assert sum(map(face, boxes)) + clear == face(frame.outside)
+    wide, high = (opening_sizes(said, *each) for each in (("widths", stiles), ("heights", rails)))
+    assert sum(map(face, boxes)) + sum(wide) * sum(high) == face(frame.outside)
 
 
-def numbers(said, which):
-    return said.answers[f"opening_{which}"]
+def opening_sizes(said, which, between):
+    """Each width or height of the openings; equal ones are told once."""
+    told = [size for _, size in said.answers[f"opening_{which}"]]
+    return told * (between + 1) if len(told) == 1 else told
 
 
 def face(box):

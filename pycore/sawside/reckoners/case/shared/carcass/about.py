@@ -1,7 +1,11 @@
 """What is said of a panel in its list: grain, edging, and each joint, from which end."""
 
+from itertools import groupby
+
+from sawside.lengths.words import listed
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 from sawside.reckoners.case.shared.carcass.places import places
+from sawside.reckoners.case.shared.carcass.strips import band_of
 
 _FACES = {
     "inside": "in the inside face",
@@ -17,7 +21,7 @@ def about_panel(panel, sizes, show):
     return (
         grain,
         *_edging(panel, sizes, show),
-        *(_cut(panel, cut, show) for cut in panel.cuts),
+        *(_cut(panel, cuts, show) for cuts in _alike(panel.cuts)),
         *places(panel, sizes, show),
         *_pin_holes(panel, sizes),
         *panel.notes,
@@ -25,27 +29,12 @@ def about_panel(panel, sizes, show):
 
 
 def _edging(panel, sizes, show):
-    if panel.bands:
-        shelf = panel.key.startswith(("fixed", "adjustable"))
-        thick = sizes.shelf_band if shelf else sizes.case_band
-        solid = f", {measured_text(thick, show)} thick, not part of the width" if thick else ""
-        yield f"Edging on the front edge{solid}."
-        if thick and panel.bands != panel.length:
-            yield _strip(panel, sizes, show)
-
-
-def _strip(panel, sizes, show):
-    """How long a solid strip is that is shorter than its panel: joints go in, strips don't."""
-    long = f"{show.brief(panel.bands, 'go in')} long"
-    if panel.key == "side":
-        end = "top end" if sizes.top == "between" else "underside of the top"
-        return f"Its strip is {long}, from the {end} down."
-    where = "between the sides"
-    if panel.key == "divider":
-        where = "between bottom and top"
-    elif sizes.dividers and panel.key.startswith("fixed"):
-        where = "into its bay"
-    return f"Fit its strip {where} once the case is together: {long}."
+    thick = band_of(panel, sizes)
+    if panel.bands and thick:
+        taken = "in front of the width" if sizes.proud else "already taken off the width"
+        yield f"Edging {measured_text(thick, show)} thick on the front edge, {taken}."
+    elif panel.bands:
+        yield "Edging on the front edge."
 
 
 def _pin_holes(panel, sizes):
@@ -54,33 +43,51 @@ def _pin_holes(panel, sizes):
         yield f"Holes for shelf pins {where}: lay them out in Shelf pin holes."
 
 
-def _cut(panel, cut, show):
+def _alike(cuts):
+    """The cuts, those for shelves as one list: they are the same but for their places."""
+    for purpose, several in groupby(cuts, key=lambda cut: cut.purpose):
+        if purpose == "a fixed shelf":
+            yield list(several)
+        else:
+            yield from ([cut] for cut in several)
+
+
+def _cut(panel, cuts, show):
+    cut = cuts[0]
     if cut.kind == "notch":
         high, deep = (show.brief(upper) for _, upper in (cut.along, cut.across))
         return f"Notch {high} high, {deep} deep in the bottom front corner, for {cut.purpose}."
-    wide = cut.across[1] - cut.across[0] if cut.purpose == "the back" else _wide(cut)
+    low, high = cut.across if cut.purpose == "the back" else cut.along
+    wide = high - low
     size = f"{measured_text(wide, show)} wide, {measured_text(cut.deep, show)} deep"
-    face, where = _FACES[cut.face], _where(panel, cut, show)
+    face = _FACES[cut.face]
+    if len(cuts) > 1:
+        where = _at_heights(cuts, show)
+        return f"{cut.kind.capitalize()}es {size} {face}, {where}, for the fixed shelves."
+    where = _where(panel, cut, show)
     return f"{cut.kind.capitalize()} {size} {face}, {where}, for {cut.purpose}."
-
-
-def _wide(cut):
-    return cut.wide if cut.along is None else cut.along[1] - cut.along[0]
 
 
 def _where(panel, cut, show):
     if cut.purpose == "the back":
         return _along_the_back(panel, cut, show)
     first, last, edge = ("bottom", "top", "bottom") if panel.upright else ("left", "right", "left")
-    if cut.along is None:
-        heights = "height" if cut.count == 1 else f"{cut.count} heights"
-        where = f"at the {heights} you lay out in Shelf spacing"
-    elif cut.along[0] == 0:
+    if cut.along[0] == 0:
         where = f"across the {first} end"
     elif cut.along[1] == panel.length:
         where = f"across the {last} end"
     else:
         where = f"{edge} edge {measured_text(cut.along[0], show)} from the {first} end"
+    return _stopped(where, cut, show)
+
+
+def _at_heights(cuts, show):
+    """Where the dadoes of several shelves are, from the bottom end."""
+    places = listed([measured_text(cut.along[0], show) for cut in cuts])
+    return _stopped(f"bottom edges {places} from the bottom end", cuts[0], show)
+
+
+def _stopped(where, cut, show):
     stop = cut.across[0]
     return f"{where}, stopped {show.brief(stop)} from the front edge" if stop else where
 

@@ -145,6 +145,14 @@ _BAYS = (
         least="1/4 in",
         blank_means="Equal bays.",
     ),
+    lengths(
+        "shelf_heights",
+        "Fixed shelf heights",
+        help="Case bottom to each shelf’s underside, lowest first, as Shelf spacing marks them.",
+        row_label="Shelf",
+        most_rows=40,
+        blank_means="Equal openings.",
+    ),
     length(
         "shelf_thickness",
         "Shelf thickness",
@@ -181,9 +189,15 @@ _EDGES = (
     length(
         "band",
         "Edging thickness",
-        help="0 for tape. A solid strip makes its panel that much narrower.",
+        help="0 for tape. Solid strips come out as parts.",
         default='0"',
         most="6 in",
+        shown_when=_BANDED,
+    ),
+    choice(
+        "solid_edging",
+        "Solid edging",
+        {"within": "Within the depth: narrower panels", "proud": "Proud, in front of the depth"},
         shown_when=_BANDED,
     ),
     number("waste", "Edging waste", "%", default="10", most="100", shown_when=_BANDED),

@@ -12,18 +12,15 @@ from fractions import Fraction
 class Cut:
     """A dado, rabbet, groove or notch: from where to where, how deep into which face.
 
-    `face` is inside, upper, lower, "both" (the same in both faces) or "through". `along` is None
-    where its place is laid out later: it is `wide` then, and there are `count` of them.
+    `face` is inside, upper, lower, "both" (the same in both faces) or "through".
     """
 
     kind: str
     face: str
-    along: tuple[Fraction, Fraction] | None
+    along: tuple[Fraction, Fraction]
     across: tuple[Fraction, Fraction]
     deep: Fraction
     purpose: str
-    wide: Fraction = Fraction(0)
-    count: int = 1
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,7 +22,7 @@ def side_cuts(sizes, length):
         if sizes.top == "between":
             along = (length - thick, length)
             yield Cut("rabbet", "inside", along, full, sizes.joint, "the top")
-        yield from _shelf_dadoes(sizes, "inside", wide)
+        yield from _shelf_dadoes(sizes, "inside", wide, sizes.floor)
     hidden = sizes.top == "over" or sizes.joint >= sizes.seat
     upper = length if hidden or sizes.back == "rabbet" else length - thick + sizes.seat
     yield from _back_cut(sizes, "inside", (_ZERO, upper), wide)
@@ -51,16 +51,17 @@ def level_cuts(sizes, key, length, rear):
 def divider_cuts(sizes):
     """The `Cut`s in both faces of a divider."""
     if sizes.joint:
-        yield from _shelf_dadoes(sizes, "both", sizes.inside_depth - sizes.front)
+        yield from _shelf_dadoes(sizes, "both", sizes.inside_depth - sizes.front, sizes.joint)
 
 
-def _shelf_dadoes(sizes, face, wide):
-    """Their heights are laid out in another question; those of a shelf set back are stopped."""
-    if sizes.fixed:
-        front = sizes.setback if sizes.band_goes_in else sizes.shelf_front
-        across = (front - sizes.front, wide)
-        thick, deep = sizes.shelf_thickness, sizes.joint
-        yield Cut("dado", face, None, across, deep, "a fixed shelf", thick, sizes.fixed)
+def _shelf_dadoes(sizes, face, wide, floor):
+    """Above the case bottom, whose upper face is at `floor` along the panel; those of a shelf set
+    back are stopped."""
+    front = sizes.strip_front if sizes.band_goes_in else sizes.shelf_front
+    across = (front - sizes.front, wide)
+    for low in sizes.heights.lows:
+        along = (floor + low, floor + low + sizes.shelf_thickness)
+        yield Cut("dado", face, along, across, sizes.joint, "a fixed shelf")
 
 
 def _back_cut(sizes, face, along, wide):

@@ -1,17 +1,23 @@
-"""Where each panel of a case stands in it: boxes in exact inches, as `geometry/placed.py` says."""
+"""Where each part of a case stands in it: boxes in exact inches, as `geometry/placed.py` says."""
 
 from sawside.geometry.placed import Box, Placed
-from sawside.reckoners.case.shared.carcass.shelf_levels import shelf_levels
+from sawside.reckoners.case.shared.carcass.shelf_levels import (
+    lays_out_all,
+    lays_out_fixed,
+    shelf_levels,
+)
+from sawside.reckoners.case.shared.carcass.strips import band_of
 
 
-def placed_case(sizes, panels, shelving=None):
+def placed_case(sizes, panels, strips, shelving=None):
     """The `Placed` case; `shelving` is the `Shelving` that was laid out for it.
 
     A panel in a joint reaches into its neighbor's box, and a shelf starts at the left of its bay.
     """
     by_key = {panel.key: panel for panel in panels}
-    shelves, laid_out = shelf_levels(sizes, shelving)
-    found = {}
+    shelves = shelf_levels(sizes, shelving)
+    laid_out = lays_out_all(sizes, shelving)
+    parts = {}
     for key, box in (
         *_shell(sizes, by_key),
         *_dividers(sizes, by_key),
@@ -19,30 +25,27 @@ def placed_case(sizes, panels, shelving=None):
         *_back(sizes, by_key),
         *_kick(sizes, by_key),
     ):
-        found.setdefault(key, []).append(box)
-    parts = {key: tuple(boxes) for key, boxes in found.items()}
+        parts.setdefault(key, []).append(box)
+    edging = {f"strip_{key}": list(_edging(sizes, by_key[key], parts[key])) for key in parts}
+    edging = {panel.key: edging[panel.key] for panel in strips}
+    thick = sizes.thickness
+    clear = (thick, sizes.width - thick, _floor(sizes), _ceiling(sizes))
     return Placed(
-        parts,
-        Box(0, sizes.width, 0, sizes.height, 0, sizes.depth),
-        edging=_edging(sizes, by_key, parts),
-        inside=Box(
-            sizes.thickness,
-            sizes.width - sizes.thickness,
-            _floor(sizes),
-            _ceiling(sizes),
-            0,
-            sizes.inside_depth,
-        ),
+        {key: tuple(boxes) for key, boxes in (parts | edging).items()},
+        outside=Box(0, sizes.width, 0, sizes.height, 0, sizes.depth),
+        inside=Box(*clear, 0, sizes.inside_depth),
         bays=tuple(_bays(sizes)),
-        openings=tuple(_openings(sizes, laid_out)),
-        levelled=bool(laid_out) or not shelves,
-        loose=frozenset(key for key in parts if key.startswith("adjustable")),
+        openings=tuple(_openings(sizes, shelves, laid_out)),
+        levelled=laid_out or not sizes.adjustable,
+        agrees=shelving is None or laid_out or lays_out_fixed(sizes, shelving),
+        loose=frozenset(key for key in (*parts, *edging) if "adjustable" in key),
         behind=frozenset({"back"}),
+        strips=frozenset(edging),
     )
 
 
 def _floor(sizes):
-    return sizes.kick_height + sizes.thickness
+    return sizes.foot + sizes.floor
 
 
 def _ceiling(sizes):
@@ -54,11 +57,12 @@ def _bays(sizes):
         yield sizes.thickness + start, sizes.thickness + start + bay
 
 
-def _openings(sizes, laid_out):
-    """Between the shelves that were laid out, or the whole inside."""
+def _openings(sizes, shelves, laid_out):
+    """Between the shelves whose heights are known: the fixed ones, or all."""
+    lows = [low for low, kind in shelves if laid_out or kind == "fixed"]
     floor, thick = _floor(sizes), sizes.shelf_thickness
-    lows = (floor, *(floor + low + thick for low in laid_out))
-    return zip(lows, (*(floor + low for low in laid_out), _ceiling(sizes)), strict=True)
+    starts = (floor, *(floor + low + thick for low in lows))
+    return zip(starts, (*(floor + low for low in lows), _ceiling(sizes)), strict=True)
 
 
 def _shell(sizes, by_key):
@@ -101,11 +105,8 @@ def _back(sizes, by_key):
     panel, free = by_key["back"], sizes.room / 2
     left = 0 if sizes.back == "on" else sizes.thickness - sizes.seat + free
     low = (_floor(sizes) - sizes.seat if sizes.back == "groove" else sizes.kick_height) + free
-    front = sizes.inside_depth
-    yield (
-        "back",
-        Box(left, left + panel.width, low, low + panel.length, front, front + panel.thickness),
-    )
+    ends = (left, left + panel.width, low, low + panel.length)
+    yield "back", Box(*ends, sizes.inside_depth, sizes.inside_depth + panel.thickness)
 
 
 def _kick(sizes, by_key):
@@ -123,25 +124,16 @@ def _kick(sizes, by_key):
             yield piece.key, Box(at, at + thick, 0, piece.width, front, front + piece.length)
 
 
-def _edging(sizes, by_key, parts):
-    """The strips in front of the panels: on the case up to its inside, on a shelf its length."""
-    strips = {}
-    for key, boxes in parts.items():
-        bands, shelf = by_key[key].bands, key.startswith(("fixed", "adjustable"))
-        deep = sizes.shelf_band if shelf else sizes.case_band
-        if not bands or not deep:
-            continue
-        start = sizes.setback if shelf else 0
-        strips[key] = tuple(
-            Box(*_band_ends(sizes, by_key[key], box), start, start + deep) for box in boxes
-        )
-    return strips
-
-
-def _band_ends(sizes, panel, box):
-    """From where to where a strip goes across and up; one on a level panel is in its middle."""
-    if panel.upright:
-        low = sizes.kick_height if panel.key == "side" else _floor(sizes)
-        return box.left, box.right, low, low + panel.bands
+def _edging(sizes, panel, boxes):
+    """The strips in front of panels that are alike; one on a level panel is in its middle."""
+    deep = band_of(panel, sizes) or 0
+    shelf = panel.key.startswith(("fixed", "adjustable"))
+    start = sizes.strip_front if shelf else sizes.front - deep
     spare = (panel.length - panel.bands) / 2
-    return box.left + spare, box.right - spare, box.low, box.high
+    for box in boxes:
+        if panel.upright:
+            low = sizes.kick_height if panel.key == "side" else _floor(sizes)
+            ends = (box.left, box.right, low, low + panel.bands)
+        else:
+            ends = (box.left + spare, box.right - spare, box.low, box.high)
+        yield Box(*ends, start, start + deep)

@@ -1,5 +1,6 @@
 """Where the parts go that no joint in a panel holds: butted ones, and the toe kick."""
 
+from sawside.lengths.words import listed
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 
 
@@ -19,9 +20,11 @@ def places(panel, sizes, show):
     if panel.key in ("top", "bottom"):
         yield from _on_a_level(panel, sizes, show)
     if panel.key in ("side", "divider") and sizes.fixed:
-        many = sizes.fixed
-        name, heights = ("shelf", "height") if many == 1 else ("shelves", f"{many} heights")
-        yield f"Fixed {name}: at the {heights} you lay out in Shelf spacing."
+        floor = sizes.floor if panel.key == "side" else 0
+        told = listed([measured_text(floor + low, show) for low in sizes.heights.lows])
+        one = sizes.fixed == 1
+        face = "Fixed shelf: its lower face" if one else "Fixed shelves: their lower faces"
+        yield f"{face} {told} from the bottom end."
 
 
 def _on_a_side(sizes, show):

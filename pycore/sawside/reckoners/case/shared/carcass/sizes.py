@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.reckoners.case.shared.carcass.bays import Bays, bays_of
+from sawside.reckoners.case.shared.carcass.fixed_shelves import FixedShelves, fixed_shelves_of
 
 NONE = Fraction(0)
 
@@ -19,7 +20,8 @@ class Sizes:
     `joint` is how far each part goes into the next one, `seat` how far the back goes into rabbet
     or groove and `room` how much smaller it is than that each way, `behind` what is left behind the
     back, `case_band` and `shelf_band` the solid edging on the front of case and shelves, None
-    without any. `known` says of each dimension whether its "outside" was given.
+    without any; `proud` is in front of the depth. `known` says of each dimension whether its
+    "outside" was given.
     """
 
     width: Fraction
@@ -42,12 +44,13 @@ class Sizes:
     recess: Fraction
     end_recess: Fraction
     shared: Bays
-    fixed: int
+    heights: FixedShelves
     adjustable: int
     setback: Fraction
     gap: Fraction
     case_band: Fraction | None
     shelf_band: Fraction | None
+    proud: bool
     known: dict[str, bool]
 
     @property
@@ -61,14 +64,29 @@ class Sizes:
         return len(self.bays) - 1
 
     @property
+    def fixed(self):
+        """How many fixed shelves are in each bay."""
+        return len(self.heights.lows)
+
+    @property
+    def floor(self):
+        """The upper face of the bottom, from the bottom end of the sides."""
+        return self.kick_height - self.foot + self.thickness
+
+    @property
     def foot(self):
         """Where the bottom ends of the sides are: on a separate base, or on the floor."""
         return self.kick_height if self.kick == "base" else NONE
 
     @property
     def front(self):
-        """Where the panels of the case begin, behind their edging."""
-        return self.case_band or NONE
+        """Where the panels of the case begin: behind edging that is within the depth."""
+        return NONE if self.proud else self.case_band or NONE
+
+    @property
+    def strip_front(self):
+        """Where the edging of a shelf begins."""
+        return self.setback - ((self.shelf_band or 0) if self.proud else 0)
 
     @property
     def rear(self):
@@ -83,13 +101,13 @@ class Sizes:
     @property
     def shelf_front(self):
         """Where a shelf's panel begins: never in front of the panels that it goes into."""
-        return max(self.setback + (self.shelf_band or 0), self.front)
+        return max(self.strip_front + (self.shelf_band or 0), self.front)
 
     @property
     def band_goes_in(self):
         """Whether a shelf's edging goes into the dado with it: it is all behind that of the
         case."""
-        return self.shelf_band is not None and self.setback >= self.front
+        return self.shelf_band is not None and self.strip_front >= self.front
 
     @property
     def bay_starts(self):
@@ -127,6 +145,7 @@ def sizes_of(given, show):
         **joinery,
         back_thickness=back,
         behind=behind,
+        heights=fixed_shelves_of(given, inside["height"], joinery["shelf_thickness"], show),
         shared=bays_of(given, inside["width"], joinery["joint"], show),
         known=known,
     )
@@ -148,12 +167,12 @@ def _joinery(given, kick):
         "kick_height": kick,
         "recess": NONE if given.kick == "none" else given.recess,
         "end_recess": given.end_recess if given.kick == "base" else NONE,
-        "fixed": given.fixed,
         "adjustable": given.adjustable,
         "setback": given.setback,
         "gap": given.gap,
         "case_band": band if given.banding in ("all", "case") else None,
         "shelf_band": band if given.banding in ("all", "shelves") else None,
+        "proud": given.solid_edging == "proud",
     }
 
 

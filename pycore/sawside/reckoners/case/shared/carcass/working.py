@@ -4,11 +4,15 @@ from dataclasses import replace
 
 from sawside.reckoners.case.shared.carcass.amounts import amounts_working
 
+_MOST_LINES = 6
+"""So many shelves or openings have their line, of more the first ones."""
+
 
 def working(sizes, panels, amounts, given, show):
     """The lines, in the order in which one works."""
     yield from _sizes(sizes, show)
     yield from _bays(sizes, show)
+    yield from _fixed_shelves(sizes, show)
     yield from _uprights(sizes, show)
     yield from _levels(sizes, panels, show)
     yield from _depths(sizes, show)
@@ -86,6 +90,38 @@ def _left_of(name, sizes, show, end, before):
     return _line(name, show, bay, end, ("−", 1, before), ("−", 1, sizes.thickness))
 
 
+def _fixed_shelves(sizes, show):
+    """The openings, and where the dado or the lower face of each shelf is from the bottom end of a
+    side; of many shelves the first ones."""
+    found, many, thick = sizes.heights, sizes.fixed, show.number(sizes.shelf_thickness)
+    if not many:
+        return
+    high = show.number(sizes.inside_height)
+    if found.even is not None:
+        same = len(set(found.openings)) == 1
+        each = show.equals(found.even) if same else f" = {show.number(found.even)}"
+        name = "Opening between fixed shelves" if same else "Opening before marking"
+        yield f"{name}: ({high} − {many} × {thick}) ÷ {many + 1}{each}"
+    if len(set(found.openings)) > 1:
+        yield from _openings(sizes, show)
+    foot = sizes.floor - sizes.thickness
+    for number, low in enumerate(found.lows[:_MOST_LINES], 1):
+        parts = (low, foot, sizes.thickness) if foot else (low, sizes.thickness)
+        told = " + ".join(show.number(each) for each in parts)
+        place = show.number(low + sizes.floor)
+        yield f"Fixed shelf {number}, from the bottom end of a side: {told} = {place}"
+
+
+def _openings(sizes, show):
+    """What is clear below each shelf, and above the last one."""
+    found, thick, high = sizes.heights, sizes.shelf_thickness, sizes.inside_height
+    edges = [*found.lows, high]
+    for number in range(1, min(len(edges), _MOST_LINES)):
+        upper, low = edges[number], edges[number - 1]
+        name = f"Opening {number + 1}"
+        yield from _line(name, show, upper - low - thick, upper, ("−", 1, low), ("−", 1, thick))
+
+
 def _uprights(sizes, show):
     over = sizes.top == "over"
     yield from _line(
@@ -135,6 +171,9 @@ def _depths(sizes, show):
     band = ("−", 1, sizes.front)
     on, off = ("−", 1, depth - sizes.rear), ("−", 1, depth - sizes.bottom_rear)
     yield from _line("Side width", show, sizes.rear - sizes.front, depth, on, band)
+    if sizes.proud and sizes.case_band:
+        whole = ("+", 1, sizes.case_band)
+        yield from _line("Depth over the edging", show, depth + sizes.case_band, depth, whole)
     name = "Top and bottom width" if sizes.top == "between" else "Bottom width"
     yield from _line(name, show, sizes.bottom_rear - sizes.front, depth, off, band)
     if sizes.fixed or sizes.adjustable:

@@ -12,8 +12,8 @@ _ALWAYS = (
     ),
     Caution(
         "Set the stop from the bit’s full width.",
-        "Set the stop from the full width of the bit, not from its point. Drill scrap first and "
-        "measure the hole: a point goes deeper than the hole.",
+        "Set the stop from the full width of the bit, not from its point, which goes deeper. Drill "
+        "scrap first, measure the hole, and enter that as Test hole depth.",
     ),
     Caution(
         "Clamp the part before you drill it.",

@@ -65,6 +65,14 @@ FIELDS = (
         default='0"',
         most="12 in",
     ),
+    length(
+        "test_hole",
+        "Test hole depth",
+        help="Drilled in scrap with the stop set: its full width, without the point.",
+        least="1/64 in",
+        most="12 in",
+        blank_means="None drilled yet.",
+    ),
     choice(
         "both", "Rails meet on both sides of the stile", {"no": "No", "yes": "At the same height"}
     ),

@@ -1,5 +1,7 @@
 """How a doweled joint is worked out, line by line, with this case's numbers."""
 
+from sawside.reckoners.case.shared.dowels.test_hole import over_by
+
 _MOST_LINES = 6
 
 
@@ -13,6 +15,12 @@ def working(given, show, joint):
     yield f"Hole depth: {long} ÷ 2 + {play} = {depth}"
     stop = show.number(joint.depth + joint.guide)
     yield f"Drill stop: {depth} + {show.number(joint.guide)} = {stop}"
+    over = over_by(given, show, joint)
+    if over is not None:
+        made, told = given.test_hole, given.test_hole - over
+        how, more, less = ("deep", made, told) if over > 0 else ("shallow", told, made)
+        off = f"{show.number(more)} − {show.number(less)} = {show.number(abs(over))}"
+        yield f"Test hole{f' too {how}' if over else ''}: {off}"
     yield from _places(given, show, joint)
     if given.from_face is None:
         yield f"Center from the face: {stock} ÷ 2 = {show.number(joint.from_face)}"

@@ -1,18 +1,21 @@
 """What is said of a stile or rail in its list: grain, its joints, and what meets it where."""
 
+from sawside.lengths.words import listed
+
 _BUTTED = {
     "screws": "Pocket holes in the back at both ends.",
     "dowels": "Dowels at both ends: see Dowel layout.",
 }
 
 
-def about_member(given, show, layout, member):
-    """The sentences, in the order in which one needs them."""
-    meeting = _rails_on(layout, member) if member.upright else _stiles_on(layout, member)
+def about_member(given, show, layout, member, count):
+    """The sentences, in the order in which one needs them; `count` members are alike."""
+    places = _on_a_stile if member.upright else _on_a_rail
     return (
         "Grain runs along the length.",
         *_joint(given, show, layout, member),
-        *_places(show, member, meeting),
+        *places(given, show, layout, member),
+        *_mirrored(member, count),
     )
 
 
@@ -36,33 +39,53 @@ def _joint(given, show, layout, member):
         yield f"Tenon {middle} long at the end in the middle stile, {outer} at the other."
 
 
-def _rails_on(layout, stile):
-    """(name, place) of what meets a stile, from its lower shoulder up."""
-    for each in sorted(layout.members, key=lambda each: each.low):
-        if each.name in ("Bottom rail", "Middle rail") and stile.low < each.low:
-            yield each.name, each.low - stile.low
+def _mirrored(member, count):
+    if member.name in ("Left stile", "Right stile") and count == 2:
+        yield "Left and right are mirror images."
 
 
-def _stiles_on(layout, rail):
-    """The same of the middle stiles on a rail, from its left shoulder."""
-    for each in layout.members:
-        if each.name == "Middle stile" and rail.left < each.left < rail.right:
-            yield each.name, each.left - rail.left
+def _on_a_stile(given, show, layout, stile):
+    """What meets each edge of it, from its bottom end up."""
+    left, right = (
+        [(each.name, each.low - stile.low, each.high - stile.low) for each in rails]
+        for rails in layout.rails_on(stile)
+    )
+    if stile.name != "Middle stile":
+        yield from _places(given, show, stile, "the inside edge", left or right)
+    elif left == right:
+        yield from _places(given, show, stile, "both edges", left)
+    else:
+        yield from _places(given, show, stile, "the left edge", left)
+        yield from _places(given, show, stile, "the right edge", right)
 
 
-def _places(show, member, meeting):
-    """From the end of the piece as it is cut, with its tenon."""
-    found = {}
-    for name, place in dict.fromkeys(meeting):
-        found.setdefault(name, []).append(show.brief(place + member.adds[0]))
+def _on_a_rail(given, show, layout, rail):
+    """The middle stiles on it, from its left end."""
+    meeting = [
+        (each.name, each.left - rail.left, each.right - rail.left)
+        for each in layout.members
+        if each.name == "Middle stile" and rail.left < each.left < rail.right
+    ]
+    edge = "the lower edge" if rail.name == "Top rail" else "the upper edge"
+    yield from _places(given, show, rail, edge, meeting)
+
+
+def _places(given, show, member, edge, meeting):
+    """From where to where each one meets an edge, from the end of the piece as it is cut, with its
+    tenon; and what is cut within that for it."""
+    if not meeting:
+        return
     end = "bottom" if member.upright else "left"
     tenon = ", tenon included" if member.adds[0] else ""
-    for name, places in found.items():
-        one = len(places) == 1
-        edges = f"{name}: its {end} edge" if one else f"{name}s: their {end} edges"
-        yield f"{edges} {listed(places)} from the {end} end{tenon}."
-
-
-def listed(words):
-    """Several in a sentence: 9″, 12″ and 14″."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    told = [
+        f"{name.lower()} {' to '.join(show.brief(place + member.adds[0]) for place in places)}"
+        for name, *places in meeting
+    ]
+    cut = {
+        "screws": "",
+        "dowels": " Dowel holes within each: see Dowel layout.",
+        "tenon": f" A mortise within each, a hair over {show.brief(given.tenon or 0)} deep.",
+        "through": " A mortise within each, "
+        + ("half way through." if member.name == "Middle stile" else "right through."),
+    }[given.joint]
+    yield f"On {edge}, from the {end} end{tenon}: {listed(told)}.{cut}"

@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from sawside.lengths.fine import fine_text
 from sawside.lengths.units import INCHES_PER, METRIC
+from sawside.reckoners.case.shared.frame.columns import rails_of
 from sawside.reckoners.case.shared.frame.joints import entered
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
@@ -41,7 +42,7 @@ def cautions(given, show, layout, kinds):
     """Every caution of this frame, what may be wrong with it first."""
     if layout.outline.insides is not None:
         yield from _on_the_case(show, layout.outline)
-    if given.joint == "through" and layout.crossed:
+    if given.joint == "through" and layout.in_bays:
         yield (
             "Through tenons from both sides would hit each other in a middle stile, so there they "
             "stop half way."
@@ -57,8 +58,7 @@ def cautions(given, show, layout, kinds):
 
 def _narrow(show, layout):
     """Of the narrowest stile or rail that pocket screws go into, where a screw may be too long."""
-    into = [*entered(layout), *([("middle stile", layout.middle_stile)] * layout.crossed)]
-    name, width = min(into, key=lambda each: each[1])
+    name, width = min(entered(layout), key=lambda each: each[1])
     if width < _FOR_SCREWS[show.settings.unit in METRIC]:
         yield (
             f"A pocket screw may come through the far edge of a {name.split()[-1]} "
@@ -69,12 +69,17 @@ def _narrow(show, layout):
 
 def _unequal(given, show, layout):
     """By how much openings differ that were to be equal."""
-    for way, kind, sizes in (
-        ("across", given.bays, layout.widths),
-        ("down", given.rows, layout.heights),
-    ):
-        off = max(sizes) - min(sizes)
-        if kind == "equal" and off:
+    across = [layout.widths] if given.bays == "equal" else []
+    down = [layout.heights[0]] if given.rows == "equal" else []
+    if given.rows == "columns":
+        down = [
+            heights
+            for column, heights in enumerate(layout.heights, 1)
+            if not any(rails_of(given, column))
+        ]
+    for way, alike in (("across", across), ("down", down)):
+        off = max((max(sizes) - min(sizes) for sizes in alike), default=0)
+        if off:
             yield (
                 f"Openings {way} differ by up to {fine_text(off, show)}. Equal ones would be off "
                 "your marks. Make doors and drawers to each opening."

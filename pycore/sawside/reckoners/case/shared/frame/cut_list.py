@@ -5,11 +5,13 @@ from dataclasses import dataclass
 
 from sawside.drawing.square_piece import square_piece
 from sawside.lengths.fine import on_fine_marks
-from sawside.reckoners.case.shared.frame.about import about_member, listed
+from sawside.lengths.words import listed
+from sawside.reckoners.case.shared.frame.about import about_member
 from sawside.reckoners.case.shared.frame.layout import Member
 from sawside.reckoners.declaration import End, Part
 
 _SQUARE = End("square", "0°")
+_ENDS = ("Left stile", "Right stile")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,21 +39,48 @@ class Kind:
 
 def kinds_of(layout):
     """Every `Kind` of a layout, stiles first; a name that several share says of which bays."""
-    outline, groups = layout.outline, {}
+    groups, ends_alike = {}, _ends_alike(layout)
     for each in layout.members:
-        ends = each.upright and each.name != "Middle stile" and outline.left == outline.right
-        alike = ("Stile" if ends else each.name, each.length, each.shoulder, each.width)
+        name = "Stile" if each.name in _ENDS and ends_alike else each.name
+        meeting = _meeting(layout, each) if name == "Middle stile" else None
+        alike = (name, each.length, each.shoulder, each.width, meeting)
         groups.setdefault(alike, []).append(each)
     names = [name for name, *_ in groups]
     return [
-        Kind(name if names.count(name) == 1 else f"{name} ({_bays(members)})", tuple(members))
+        Kind(
+            name if names.count(name) == 1 else f"{name} ({_bays(layout, members)})", tuple(members)
+        )
         for (name, *_), members in groups.items()
     ]
 
 
-def _bays(members):
-    bays = list(dict.fromkeys(str(each.bay) for each in members))
-    return f"{'bay' if len(bays) == 1 else 'bays'} {listed(bays)}"
+def _ends_alike(layout):
+    """Whether the end stiles are as wide and have their rails at the same heights."""
+    left, right = (each for each in layout.members if each.name in _ENDS)
+    return left.width == right.width and _meeting(layout, left)[1] == _meeting(layout, right)[0]
+
+
+def _meeting(layout, stile):
+    """What meets the left and the right edge of a stile, and how high."""
+    return tuple(
+        tuple((each.name, each.low, each.high) for each in rails)
+        for rails in layout.rails_on(stile)
+    )
+
+
+def _bays(layout, members):
+    """The bays that rails are in, or middle stiles are at the right of."""
+    if members[0].upright:
+        numbers = [
+            number
+            for number, (_, right) in enumerate(layout.columns, 1)
+            if any(each.left == right for each in members)
+        ]
+        where = "right of "
+    else:
+        numbers, where = [each.bay for each in members], ""
+    bays = [str(number) for number in dict.fromkeys(numbers)]
+    return f"{where}{'bay' if len(bays) == 1 else 'bays'} {listed(bays)}"
 
 
 def lengths_cut(kinds, *, upright):
@@ -107,5 +136,5 @@ def _part(given, show, layout, kind):
         left=_SQUARE,
         right=_SQUARE,
         drawing=square_piece(show.telling(width), kind.name, long, member.width),
-        about=about_member(given, show, layout, member),
+        about=about_member(given, show, layout, member, kind.count),
     )

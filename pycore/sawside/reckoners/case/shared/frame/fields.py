@@ -2,7 +2,7 @@
 
 from sawside.drawing.choices.face_frames import MIDDLE_STILES, STILE_EDGES
 from sawside.reckoners.case.shared.frame.joints import JOINTS
-from sawside.reckoners.fields import choice, count, length, lengths
+from sawside.reckoners.fields import choice, count, length, lengths, rows
 from sawside.reckoners.shared.board_fields import thickness
 
 _CASE = ("size_of", ("case",))
@@ -47,11 +47,15 @@ OPENINGS = (
         shown_when=("bays", ("given",)),
         **_EACH_OPENING,
     ),
-    choice("rows", "Openings down", {"equal": "Equal", "given": "My own heights"}),
+    choice(
+        "rows",
+        "Openings down",
+        {"equal": "Equal", "given": "My own heights", "columns": "Column by column"},
+    ),
     count(
         "middle_rails",
         "Middle rails",
-        help="In each column. All columns are alike.",
+        help="In each column.",
         default="0",
         most="11",
         shown_when=("rows", ("equal",)),
@@ -63,6 +67,24 @@ OPENINGS = (
         row_label="Opening",
         shown_when=("rows", ("given",)),
         **_EACH_OPENING,
+    ),
+    rows(
+        "column_rails",
+        "Middle rails by column",
+        (
+            count("column", "Column", help="From the left.", default="1", least="1", most="12"),
+            length(
+                "opening",
+                "Opening above it",
+                least="1/2 in",
+                blank_means="An equal share of what’s left in its column.",
+            ),
+        ),
+        help="Top to bottom in each column. A column without a rail is one opening.",
+        row_label="Middle rail",
+        most_rows=40,
+        blank_means="No middle rails.",
+        shown_when=("rows", ("columns",)),
     ),
 )
 WIDTHS = (

@@ -44,13 +44,15 @@ def _through(layout, member):
 
 
 def entered(layout):
-    """(name, width) of each outer member that a tenon or screw goes into."""
+    """(name, width) of each member that a tenon or screw goes into."""
     outline = layout.outline
     yield "left stile", outline.left
     yield "right stile", outline.right
     if any(layout.is_between(each) for each in layout.members):
         yield "top rail", outline.top
         yield "bottom rail", outline.bottom
+    if layout.in_bays:
+        yield "middle stile", layout.middle_stile
 
 
 def _check_stub(given, show, layout):

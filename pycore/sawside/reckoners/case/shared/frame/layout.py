@@ -43,12 +43,13 @@ class Member:
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """A frame laid out: its openings as (left, right) from the left and as (low, high) from the
-    top, and all its members. `middle_stile` and `middle_rail` are the widths of those."""
+    """A frame laid out: its columns as (left, right) from the left, the openings of each as (low,
+    high) from the top, and all its members. `middle_stile` and `middle_rail` are the widths of
+    those."""
 
     outline: Outline
     columns: list[tuple[Fraction, Fraction]]
-    rows: list[tuple[Fraction, Fraction]]
+    stacks: list[list[tuple[Fraction, Fraction]]]
     middle_stile: Fraction
     middle_rail: Fraction
     members: tuple[Member, ...]
@@ -60,13 +61,37 @@ class Layout:
 
     @property
     def heights(self):
-        """The heights of the openings, from the top."""
-        return [high - low for low, high in self.rows]
+        """The heights of the openings of each column, from the top."""
+        return [[high - low for low, high in stack] for stack in self.stacks]
+
+    @property
+    def alike(self):
+        """Whether all columns have the same openings."""
+        return all(stack == self.stacks[0] for stack in self.stacks)
+
+    @property
+    def in_bays(self):
+        """The rails that go into a middle stile."""
+        return [each for each in self.members if each.bay is not None]
 
     @property
     def crossed(self):
-        """Whether rails meet on both sides of a middle stile."""
-        return any(each.bay is not None for each in self.members)
+        """Whether rails are on both sides of a middle stile at one height."""
+        rails = self.in_bays
+        return any(
+            other.bay == one.bay + 1 and one.low < other.high and other.low < one.high
+            for one in rails
+            for other in rails
+        )
+
+    def rails_on(self, stile):
+        """The rails whose shoulders are at the left edge of a stile, and at its right edge, from
+        the lowest up."""
+        rails = sorted((each for each in self.members if not each.upright), key=lambda it: it.low)
+        return (
+            [each for each in rails if each.right == stile.left],
+            [each for each in rails if each.left == stile.right],
+        )
 
     def is_between(self, member):
         """Whether this is a middle stile between the top and the bottom rail."""
@@ -82,17 +107,24 @@ def layout_of(given, show):
     for width in openings_across(given, show, outline, stile):
         columns.append((left, left + width))
         left += width + stile
-    rows, high = [], outline.height - outline.top
-    for height in openings_down(given, show, outline, rail):
-        rows.append((high - height, high))
-        high -= height + rail
+    heights = openings_down(given, show, outline, rail, len(columns))
+    stacks = [_stack(each, outline.height - outline.top, rail) for each in heights]
     through = given.middle_stiles_run == "through"
     members = (
         *_stiles(outline, columns, through),
         *_outer_rails(outline, columns, through),
-        *_middle_rails(columns, rows),
+        *_middle_rails(columns, stacks),
     )
-    return Layout(outline, columns, rows, stile, rail, members)
+    return Layout(outline, columns, stacks, stile, rail, members)
+
+
+def _stack(heights, high, rail):
+    """The openings of a column below `high` as (low, high), from the top."""
+    stack = []
+    for height in heights:
+        stack.append((high - height, high))
+        high -= height + rail
+    return stack
 
 
 def _stiles(outline, columns, through):
@@ -119,10 +151,10 @@ def _outer_rails(outline, columns, through):
             yield Member(name, left, low, right, high, bay=number if split else None)
 
 
-def _middle_rails(columns, rows):
-    for (high, _), (_, low) in pairwise(rows):
-        for number, (left, right) in enumerate(columns, 1):
-            bay = number if len(columns) > 1 else None
+def _middle_rails(columns, stacks):
+    for number, ((left, right), stack) in enumerate(zip(columns, stacks, strict=True), 1):
+        bay = number if len(columns) > 1 else None
+        for (high, _), (_, low) in pairwise(stack):
             yield Member("Middle rail", left, low, right, high, bay=bay)
 
 

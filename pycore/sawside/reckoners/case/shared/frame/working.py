@@ -1,5 +1,6 @@
 """How a face frame is worked out, line by line, with this case's numbers."""
 
+from sawside.reckoners.case.shared.frame.columns import rails_of, shares_of
 from sawside.reckoners.case.shared.frame.cut_list import stock_by_width
 from sawside.reckoners.case.shared.frame.openings import (
     equal_bay,
@@ -89,8 +90,13 @@ def _across(given, show, layout):
 
 
 def _down(given, show, layout):
-    outline, number = layout.outline, rails_between(given)
+    outline = layout.outline
     wood = [outline.top, outline.bottom, *([outline.foot] if outline.foot else [])]
+    if given.rows == "columns":
+        for column, heights in enumerate(layout.heights, 1):
+            yield from _column(given, show, layout, wood, column, heights)
+        return
+    number = rails_between(given)
     yield from _openings(
         show,
         "down",
@@ -98,9 +104,32 @@ def _down(given, show, layout):
         wood,
         number,
         layout.middle_rail,
-        layout.heights,
+        layout.heights[0],
         given.heights,
     )
+
+
+def _column(given, show, layout, wood, column, heights):
+    """The openings of a column: those that were given, and what the others share."""
+    above, name = rails_of(given, column), f"Column {column}"
+    less = [show.number(each) for each in wood]
+    if above:
+        less.append(f"{len(above)} × {show.number(layout.middle_rail)}")
+    high, room = show.number(layout.outline.height), sum(heights)
+    yield f"{name}, openings: {high} − {' − '.join(less)} = {show.number(room)}"
+    rest, many = shares_of(given, show, room, column)
+    taken = [show.number(each) for each in above if each is not None]
+    if taken:
+        left = f"{show.number(room)} − {' − '.join(taken)}"
+        told = show.equals(rest) if many == 1 else f" = {show.number(rest)}"
+        yield f"{name}, {'last opening' if many == 1 else 'left'}: {left}{told}"
+    if many > 1:
+        shared = [height for height, each in zip(heights, (*above, None), strict=True) if not each]
+        share, alike = f"{show.number(rest)} ÷ {many}", len(set(shared)) == 1
+        told = show.equals(shared[0]) if alike else f" = {show.number(rest / many)}"
+        yield f"{name}, equal openings: {share}{told}"
+        if not alike:
+            yield _on_marks(show, f"in column {column}", shared)
 
 
 def _openings(show, way, whole, wood, number, middle, found, listed, centered=None):
