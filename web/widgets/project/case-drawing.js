@@ -86,7 +86,6 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
     { class: "case-drawing", role: "group", "aria-label": `Drawing of ${name}` },
     element("div", { class: "button-row case-views", role: "group", "aria-label": "View" }, tabs),
     picture,
-    note ? element("p", { class: "help" }, note) : null,
     about,
     element(
       "div",
@@ -95,6 +94,7 @@ export function caseDrawing({ name, parts, views, note }, { pieces, shown, open 
       button("›", () => step(1), { "aria-label": "Next part" }),
       opener,
     ),
+    note ? element("p", { class: "help" }, note) : null,
   );
 }
 
