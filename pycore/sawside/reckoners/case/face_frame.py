@@ -122,9 +122,9 @@ RECKONER = Reckoner(
     asks="What stiles and rails do I cut for this face frame, and what openings come out?",
     words=(
         "face frame, faceframe, stile, stiles, rail, rails, stiles and rails, cabinet front, front "
-        "frame, frame on a case, middle stile, mullion, middle rail, drawers over a "
-        "door, door beside drawers, overhang, reveal, scribe, pocket screws, pocket holes, stub "
-        "tenon, through tenon, shoulder to shoulder, mortise and tenon, built-in, toe kick"
+        "frame, frame on a case, middle stile, mullion, middle rail, columns of "
+        "openings, overhang, reveal, scribe, pocket screws, pocket holes, stub tenon, through "
+        "tenon, shoulder to shoulder, mortise and tenon, built-in, toe kick"
     ),
     order=640,
     job="cases",

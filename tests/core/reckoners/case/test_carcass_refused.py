@@ -34,7 +34,7 @@ from tests.core.reckoners.case.carcasses import CABINET
         ({"shelf_heights": ["9"]}, "shelf_heights", "0 fixed shelves per bay, but 1 height."),
         ({"fixed": "2", "shelf_heights": ["9"]}, "shelf_heights", "2 fixed shelves per bay, but 1"),
         ({"fixed": "2", "shelf_heights": ["9", "9 3/4"]}, "shelf_heights", "Shelf 2 is no higher"),
-        ({"fixed": "1", "shelf_heights": ["0"]}, "shelf_heights", "Shelf 1 lies on the bottom"),
+        ({"fixed": "1", "shelf_heights": ["0"]}, "shelf_heights", "Shelf 1 rests on the bottom"),
         (
             {"fixed": "1", "shelf_heights": ["27 3/4"]},
             "shelf_heights",

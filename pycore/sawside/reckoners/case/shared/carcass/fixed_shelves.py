@@ -73,7 +73,7 @@ def _no_opening(number, listed, inside, thick, show):
             field="shelf_heights",
         )
     if number == 1:
-        sentence = "Shelf 1 lies on the bottom of the case."
+        sentence = "Shelf 1 rests on the bottom of the case."
     else:
         sentence = f"Shelf {number} is no higher than the top of shelf {number - 1}."
     return Refusal(
