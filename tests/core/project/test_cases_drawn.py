@@ -260,3 +260,12 @@ def test_a_metric_case_is_told_in_millimeters():
     )
     [case] = view(document)["cases"]
     assert {"900 mm", "720 mm"} <= set(texts(drawn(case)["front"], "dimension"))
+
+
+def test_edging_that_stands_proud_is_in_front_of_the_depth():
+    """Strips of 1/2 before the 12 of the case; the drawing goes around them."""
+    [case] = cases(carcass(banding="case", band="1/2", solid_edging="proud"))
+    section = drawn(case)["section"]
+    assert [*outlines(section, "strip_top", "hatch")] == [(-0.5, -30, 0, -29.25)]
+    assert section["box"][0] < -0.5
+    assert texts(section, "dimension").count("12″") == 1

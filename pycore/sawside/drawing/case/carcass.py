@@ -102,9 +102,11 @@ def _section(sizes, start):
         part = sizes.shared.shelf_key(_kind(fixed), 0)
         yield box(ends, (bottom, upper), "stock" if fixed else "hatch", part)
         if sizes.shelf_band:
-            yield box((sizes.strip_front, sizes.shelf_front), (bottom, upper), "hatch")
-    for level in ((low, floor), (ceiling, top)) if sizes.case_band else ():
-        yield box((front - sizes.case_band, front), level, "hatch")
+            ends = (sizes.strip_front, sizes.shelf_front)
+            yield box(ends, (bottom, upper), "hatch", f"strip_{part}")
+    levels = {"bottom": (low, floor), "top": (ceiling, top)}
+    for part, level in levels.items() if sizes.case_band else ():
+        yield box((front - sizes.case_band, front), level, "hatch", f"strip_{part}")
     if sizes.back != "none":
         ends = (sizes.inside_depth, sizes.inside_depth + sizes.back_thickness)
         yield box(ends, _back(sizes), part="back")

@@ -233,3 +233,11 @@ def test_what_is_drawn_of_a_case_says_which_part_it_is():
 def test_what_is_drawn_of_a_frame_says_which_part_it_is():
     said = reckon("face_frame", **RECKONERS["face_frame"].example)
     assert parts_drawn(said) == {part["key"] for part in said["parts"]}
+
+
+def test_strips_in_the_section_say_what_they_are():
+    """Those of sides and dividers are behind the cut, and seen from the front only at their end."""
+    said = reckon("carcass", **CABINET | {"banding": "all", "band": "1/4", "fixed": "1"})
+    strips = {part["key"] for part in said["parts"] if part["key"].startswith("strip")}
+    assert strips == {"strip_side", "strip_top", "strip_bottom", "strip_fixed"}
+    assert strips - parts_drawn(said) == {"strip_side"}
