@@ -54,6 +54,33 @@ export interface BroughtUp {
   forms: FormKept[];
 }
 
+/**
+ * A case that lines of the project make together: the line that it stands on, its parts, and
+ * how it is seen; `note` is what the drawing does not know.
+ */
+export interface Case {
+  entry: string;
+  name: string;
+  parts: CasePart[];
+  views: CaseView[];
+  note: string;
+}
+
+/** A part in the drawing of a case: its key there, its letter, and where its piece is. */
+export interface CasePart {
+  key: string;
+  letter: string;
+  entry: string;
+  part: string;
+}
+
+/** A case seen from one side, or cut through. */
+export interface CaseView {
+  key: "front" | "side" | "section" | "plan";
+  title: string;
+  drawing: Drawing;
+}
+
 /** What can hurt or spoil the work: one short line of hazard and act, and all of it. */
 export interface Caution {
   short: string;
@@ -617,11 +644,15 @@ export interface PlainField {
 
 export type Point = number[];
 
-/** A filled outline. */
+/**
+ * A filled outline; `part` is the part that it is of: its key, and in a drawing of a whole case
+ * that of one of its `CasePart`s.
+ */
 export interface Polygon {
   kind: "polygon";
   points: number[][];
   role: string;
+  part?: string;
 }
 
 /** An area or a volume, in square or cubic inches. */
@@ -1161,6 +1192,7 @@ export interface View {
   pieces: Piece[];
   cuts: Cuts;
   set_ups: CutGroup[];
+  cases: Case[];
   tally: Stock[];
   tolerance: Tolerance | null;
   tolerance_told: string;

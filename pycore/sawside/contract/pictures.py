@@ -9,11 +9,13 @@ Point = list[float]
 
 
 class Polygon(TypedDict):
-    """A filled outline."""
+    """A filled outline; `part` is the part that it is of: its key, and in a drawing of a whole case
+    that of one of its `CasePart`s."""
 
     kind: Literal["polygon"]
     points: list[Point]
     role: str
+    part: NotRequired[str]
 
 
 # "from" is a word of Python, so these are made by calls.

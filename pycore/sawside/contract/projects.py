@@ -165,6 +165,34 @@ class Stock(TypedDict):
     spoiled_length: Length
 
 
+class CasePart(TypedDict):
+    """A part in the drawing of a case: its key there, its letter, and where its piece is."""
+
+    key: str
+    letter: str
+    entry: str
+    part: str
+
+
+class CaseView(TypedDict):
+    """A case seen from one side, or cut through."""
+
+    key: Literal["front", "side", "section", "plan"]
+    title: str
+    drawing: Drawing
+
+
+class Case(TypedDict):
+    """A case that lines of the project make together: the line that it stands on, its parts, and
+    how it is seen; `note` is what the drawing does not know."""
+
+    entry: str
+    name: str
+    parts: list[CasePart]
+    views: list[CaseView]
+    note: str
+
+
 class View(TypedDict):
     """A project with everything worked out."""
 
@@ -174,6 +202,7 @@ class View(TypedDict):
     pieces: list[Piece]
     cuts: Cuts
     set_ups: list[CutGroup]
+    cases: list[Case]
     tally: list[Stock]
     tolerance: Tolerance | None
     tolerance_told: str

@@ -18,14 +18,16 @@ def _point(point):
     return [_place(coordinate) for coordinate in point]
 
 
-def polygon(points, role="stock"):
-    """A filled outline; `role` is stock, waste, space, ghost or hatch."""
-    return {"kind": "polygon", "points": [_point(point) for point in points], "role": role}
+def polygon(points, role="stock", part=None):
+    """A filled outline; `role` is stock, waste, space, ghost or hatch. `part` is the key of the
+    part that it is of: touched, that part is told."""
+    told = {"kind": "polygon", "points": [_point(point) for point in points], "role": role}
+    return told | {"part": part} if part else told
 
 
-def rectangle(left, top, right, bottom, role="stock"):
+def rectangle(left, top, right, bottom, role="stock", part=None):
     """A filled outline with level and upright edges."""
-    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role)
+    return polygon([(left, top), (right, top), (right, bottom), (left, bottom)], role, part)
 
 
 def line(start, end, role="edge"):

@@ -3,6 +3,7 @@
 from sawside.errors import Refusal
 from sawside.lengths.as_typed import given_text
 from sawside.lengths.show import Show
+from sawside.project.cases import cases_told
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.pieces.cut_order import ORDERS, cuts
@@ -16,7 +17,7 @@ def view(document, order="set-up", *, drawings=True):
     """A checked document as the contract of `view`; a line that fails says so and stops nothing.
 
     `order` is that of the cuts: "set-up", "board" or "part"; `set_ups` are always by set-up, as
-    the shop sheet has them. Without `drawings` the pieces have none.
+    the shop sheet has them. Without `drawings` the pieces have none, and no case is told.
     """
     if order not in ORDERS:
         raise Refusal(
@@ -32,6 +33,7 @@ def view(document, order="set-up", *, drawings=True):
         "pieces": [each.told for each in pieces],
         "cuts": cuts(pieces, order, show),
         "set_ups": cuts(pieces, "set-up", show)["groups"],
+        "cases": cases_told(document, evaluation) if drawings else [],
         "tally": material(pieces, show),
         "tolerance": document.get("tolerance"),
         "tolerance_told": given_text(tolerance_of(document), show.settings),

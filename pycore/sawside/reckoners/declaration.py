@@ -14,7 +14,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
+from sawside.geometry.case import Shelving
 from sawside.geometry.end import End
+from sawside.geometry.placed import Placed
 from sawside.lengths.marks import MUSTS
 from sawside.reckoners.fields import Field
 from sawside.reckoners.jobs import JOBS
@@ -90,6 +92,9 @@ class Reckoning:
     right) ends of a piece that is no part, as its length is not known. `fixes` are (what mends it
     in a word or two, the key of the field to change) where the answer is bad. A caution is a text
     whose first sentence is its short line, or a `Caution`.
+
+    `place` tells where the parts stand in a case (`geometry/placed.py`), given the `Shelving` that
+    is laid out for it or None; `shelving` is the one laid out here.
     """
 
     answers: dict[str, Any]
@@ -103,6 +108,8 @@ class Reckoning:
     main: str = ""
     verdict: str = ""
     fixes: tuple[tuple[str, str], ...] = ()
+    place: Callable[[Shelving | None], Placed] | None = None
+    shelving: Shelving | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -45,7 +45,11 @@ async (drawings) => {
     const { faultsOf } = await import("/drawn.js");
     const { HIGH } = await import("/places/question/question-picture.js");
     const overFields = (drawn) => drawing(drawn, { high: HIGH });
-    const draw = { drawing, boldDrawing, overFields };
+    const onScreen = await import("/widgets/project/case-drawing.js");
+    const onPaper = await import("/widgets/project/case-sheet.js");
+    const case_ = (drawn) => drawing(drawn, { high: onScreen.HIGH });
+    const caseOnPaper = (drawn) => drawing(drawn, { high: onPaper.HIGH });
+    const draw = { drawing, boldDrawing, overFields, case: case_, caseOnPaper };
     return drawings.map(([name, how, drawn]) => {
         const node = draw[how](drawn);
         document.getElementById("place").replaceChildren(node);
@@ -105,10 +109,20 @@ def drawings(settings):
         ):
             change = {"do": "change", "document": document, "act": {"act": act} | more}
             document = answered(change)["document"]
-        for piece in answered({"do": "view", "document": document})["pieces"]:
+        shown = answered({"do": "view", "document": document})
+        for case in shown["cases"]:
+            yield from cases_views(key, case)
+        for piece in shown["pieces"]:
             if piece["drawing"]:
                 yield f"{key}, {piece['name']}", "drawing", piece["drawing"]
                 yield f"{key}, {piece['name']}", "boldDrawing", piece["drawing"]
+
+
+def cases_views(name, case):
+    """The same of the views of a case, as high as on the screen and as on paper."""
+    for each in case["views"]:
+        for how in ("case", "caseOnPaper"):
+            yield f"{name}, {each['title']}", how, each["drawing"]
 
 
 def unreadable(paper, drawn):

@@ -5,6 +5,7 @@ import { folded } from "../../widgets/project/folded.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { nothingYet } from "../forms/instead.js";
 import { inWords } from "../notices.js";
+import { caseFolds } from "./case-fold.js";
 import { entryActs, typedIn } from "./entry-acts.js";
 import { folding, groupsOf } from "./groups.js";
 import { projectFoot } from "./project-foot.js";
@@ -40,6 +41,7 @@ export function project(app, landOn) {
     });
     node.replaceChildren(
       ...projectHead(app, { name: name(), rename: acts.renameProject }),
+      ...caseFolds(app),
       ...(drawn.length ? drawn : [nothingYet(app, NONE)]),
       projectFoot(app),
     );

@@ -33,7 +33,7 @@ export function questionAsked(app, { declared, entry, of }) {
   const { values, open, labelOf } = fields;
   const keeper = keeping(app, { declared, entry, draft, values, after: kept });
   const result = questionResult(app, { declared, entry, keeper, values, openField: open, clearing });
-  const picture = questionPicture(declared.asks, { labelOf, open });
+  const picture = questionPicture(declared.asks, { labelOf, open }, result.openPart);
   const reckon = latest(askInProject(app, keeper.correction));
 
   /** @param {Record<string, Typed>} now */
@@ -55,7 +55,7 @@ export function questionAsked(app, { declared, entry, of }) {
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
     result.show(answer);
-    if (answer.ok) picture.show(answer.drawing);
+    if (answer.ok) picture.show(answer);
     else picture.wait();
     const { beside: errors, wanted: needed } = result.errors();
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });

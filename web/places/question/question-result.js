@@ -1,5 +1,6 @@
 import { isUnkept } from "../../store/project/draft.js";
 import { button, element, present } from "../../widgets/element.js";
+import { goToPart } from "../../widgets/numbers/parts-list.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { go } from "../go.js";
 import { copy } from "../notices.js";
@@ -76,6 +77,8 @@ export function questionResult(app, { declared, entry, keeper, values, openField
       lines: inLittle(shown, errors(), declared.fields, focused),
       keep: shown?.ok ? { label: keeper.short, run: keeper.keep } : null,
     }),
+    /** Opens the row of a part in the list. @param {string} key */
+    openPart: (key) => goToPart(whole, key),
     goTo: () => node.focus({ preventScroll: true }),
   };
 }

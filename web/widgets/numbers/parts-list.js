@@ -14,11 +14,27 @@ export function partsList(parts) {
 }
 
 /** @param {Part} part */
-const item = ({ count, name, about = [], ...part }) =>
+const item = ({ key, count, name, about = [], ...part }) =>
   element(
     "li",
-    {},
+    { "data-part": key, tabindex: "-1" },
     element("p", { class: "part-name" }, `${count} × ${name}`),
     element("p", { class: "part-size" }, partSize(part)),
     ...about.map((line) => element("p", { class: "part-about" }, unbroken(line))),
   );
+
+/**
+ * Unfolds the row of a part in what holds such a list, and goes to it.
+ * @param {HTMLElement} node
+ * @param {string} key
+ */
+export function goToPart(node, key) {
+  const rows = [...node.querySelectorAll(".parts > li")].filter((each) => each instanceof HTMLElement);
+  for (const each of rows) each.classList.toggle("touched", each.dataset.part === key);
+  const row = rows.find((each) => each.dataset.part === key);
+  if (!row) return;
+  for (const fold of row.querySelectorAll("details")) fold.open = true;
+  for (let fold = row.closest("details"); fold; fold = fold.parentElement?.closest("details") ?? null) fold.open = true;
+  row.focus({ preventScroll: true });
+  row.scrollIntoView({ block: "start" });
+}

@@ -26,9 +26,10 @@ const filled = (className, points) => svgElement("polygon", { class: className, 
  * @type {Record<Shape["kind"], (shape: any, place: ToScreen, scale: number, text: Measured | null) => OnScreen>}
  */
 export const SHAPE = {
-  polygon: (/** @type {Polygon} */ { points, role }, place) => {
+  polygon: (/** @type {Polygon} */ { points, role, part }, place) => {
     const corners = points.map(place);
     return {
+      area: part ? { part, corners, isOpen: role === "ghost" || role === "space" } : undefined,
       strokes: role === "space" ? [] : strokesOf(corners, true),
       draw: () => [filled(`shape-${role}`, corners)],
     };

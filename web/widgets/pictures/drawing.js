@@ -3,10 +3,13 @@ import { touchable } from "./dimension-touch.js";
 import { SHAPE } from "./drawing-shapes.js";
 import { measured } from "./measured.js";
 import { narrowed } from "./narrowed.js";
+import { touchableParts, touchedIn } from "./part-touch.js";
 import { withRoom } from "./text-room.js";
 
 /** @import { Drawing } from "../../python/contract.d.ts" */
-/** @import { Fields, OnScreen, Placed, Stroke, ToScreen, Written } from "./picture.d.ts" */
+/** @import { Fields, OnScreen, Parts, Placed, Stroke, ToScreen, Written } from "./picture.d.ts" */
+
+/** @typedef {{fields?: Fields, parts?: Parts}} Touched what is done with what is touched */
 
 const WIDTH = 328;
 const EDGE = 6;
@@ -27,12 +30,13 @@ const HIGHER = [1, 1.25, 1.5];
  * @param {string} [how.look] a class of its own
  * @param {number} [how.high] how high it should be at most, in the units of a narrow phone's screen
  * @param {Fields} [how.fields] the fields that its dimensions open
+ * @param {Parts} [how.parts] what is done with the part that is touched
  */
-export function drawing(drawn, { look = "", high = Infinity, fields } = {}) {
+export function drawing(drawn, { look = "", high = Infinity, fields, parts } = {}) {
   const classes = [`drawing ${look}`, `drawing drawing-small ${look}`];
   const heights = high === Infinity ? [] : HIGHER.map((share) => high * share);
   const tries = [...heights, Infinity].flatMap((most) =>
-    classes.map((className) => () => lowEnough(drawn, className, most, fields)),
+    classes.map((className) => () => lowEnough(drawn, className, most, { fields, parts })),
   );
   /** @type {ReturnType<typeof laidOut> | null} */
   let best = null;
@@ -50,25 +54,25 @@ export function drawing(drawn, { look = "", high = Infinity, fields } = {}) {
  * @param {Drawing} drawn
  * @param {string} className
  * @param {number} most
- * @param {Fields} [fields]
+ * @param {Touched} touched
  */
-function lowEnough(drawn, className, most, fields) {
+function lowEnough(drawn, className, most, touched) {
   const [left, top, right, bottom] = drawn.box;
   const wide = (WIDTH - 2 * EDGE) / (right - left);
   const first = Math.min(wide, Math.max(LOWEST, most - 2 * EDGE) / (bottom - top));
-  const whole = laidOut(drawn, className, first, fields);
+  const whole = laidOut(drawn, className, first, touched);
   if (whole.high <= most) return whole;
   const room = most - (whole.high - (bottom - top) * first);
-  return laidOut(drawn, className, Math.min(first, Math.max(LOWEST, room) / (bottom - top)), fields);
+  return laidOut(drawn, className, Math.min(first, Math.max(LOWEST, room) / (bottom - top)), touched);
 }
 
 /**
  * @param {Drawing} drawn
  * @param {string} className
  * @param {number} whole how large an inch is
- * @param {Fields} [fields]
+ * @param {Touched} touched
  */
-function laidOut(drawn, className, whole, fields) {
+function laidOut(drawn, className, whole, { fields, parts }) {
   const [left, top, right, bottom] = drawn.box;
   const texts = measured(drawn.shapes, className, WIDTH - 2 * EDGE);
   let low = 0;
@@ -92,10 +96,15 @@ function laidOut(drawn, className, whole, fields) {
   ].flat();
   const size = { class: className, viewBox: `0 ${from.toFixed(1)} ${WIDTH} ${(to - from).toFixed(1)}` };
   const named = { role: "img", "aria-label": drawn.words };
-  const touched = fields ? touchable(drawn.shapes, byShape, fields) : [];
+  const areas = shapes.flatMap(({ area }) => (area ? [area] : []));
+  const touched = [
+    ...(parts ? touchableParts(areas, parts) : []),
+    ...(fields ? touchable(drawn.shapes, byShape, fields) : []),
+  ];
   const node = touched.length
     ? svgElement("svg", size, svgElement("g", named, nodes), touched)
     : svgElement("svg", { ...size, ...named }, nodes);
+  if (parts) touchedIn(node, areas, parts);
   return {
     node,
     high: to - from,

@@ -41,6 +41,20 @@ export interface OnScreen {
   text?: Written | null;
   draw(place?: Place): Node[];
   group?: string;
+  area?: Area;
+}
+
+/** An outline that a part has on the screen; what is behind an open one is in sight. */
+export interface Area {
+  part: string;
+  corners: Point[];
+  isOpen: boolean;
+}
+
+/** What is done with a part that is touched: what each is called ("" for one that isn't told). */
+export interface Parts {
+  labelOf(key: string): string;
+  open(key: string): void;
 }
 
 /** Where a point of the drawing is on the screen. */

@@ -2,6 +2,7 @@ import { element } from "../element.js";
 import { brief, partSize } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
+import { caseSheet } from "./case-sheet.js";
 
 /** @import { CutGroup, End, Entry, Piece, PieceAt, View } from "../../python/contract.d.ts" */
 /** @import { Child, Shown } from "../widget.d.ts" */
@@ -24,6 +25,7 @@ export function shopSheet(view) {
       "Cuts by stop",
       view.set_ups.map((group) => cutsAt(group, group.pieces.flatMap(pieceOf))),
     ),
+    ...view.cases.map((told) => caseSheet(told, view.pieces)),
     section("Parts", view.pieces.map(part)),
     section("Answers", lines.map(told)),
     section("Readings", readings.map(told)),

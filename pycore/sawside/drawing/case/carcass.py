@@ -27,9 +27,13 @@ def carcass_drawing(show, sizes):
     return drawing(_words(show, sizes), box, shapes)
 
 
-def _box(x, z, role="stock"):
+def _box(x, z, role="stock", part=None):
     """A rectangle from (left, right) and (bottom, top), up from the floor."""
-    return rectangle(x[0], -z[1], x[1], -z[0], role)
+    return rectangle(x[0], -z[1], x[1], -z[0], role, part)
+
+
+def _kind(fixed):
+    return "fixed" if fixed else "adjustable"
 
 
 def _shelves(sizes):
@@ -58,25 +62,25 @@ def _front(sizes):
     thick, joint, right = sizes.thickness, sizes.joint, sizes.width - sizes.thickness
     over = sizes.top == "over"
     for x in ((0, thick), (right, sizes.width)):
-        yield _box(x, (foot, ceiling + joint if over else top))
+        yield _box(x, (foot, ceiling + joint if over else top), part="side")
     shown = 0 if sizes.case_band else joint
-    yield _box((thick - shown, right + shown), (low, floor))
+    yield _box((thick - shown, right + shown), (low, floor), part="bottom")
     if over:
-        yield _box((0, sizes.width), (ceiling, top))
+        yield _box((0, sizes.width), (ceiling, top), part="top")
     else:
-        yield _box((thick - shown, right + shown), (ceiling, top))
-    for start, bay in zip(sizes.bay_starts, sizes.bays, strict=True):
+        yield _box((thick - shown, right + shown), (ceiling, top), part="top")
+    for number, (start, bay) in enumerate(zip(sizes.bay_starts, sizes.bays, strict=True)):
         left = thick + start
         if start:
-            yield _box((left - thick, left), (floor, ceiling))
+            yield _box((left - thick, left), (floor, ceiling), part="divider")
         for bottom, upper, fixed in _shelves(sizes):
-            end = left + bay
-            yield _box((left, end), (bottom, upper), "stock" if fixed else "hatch")
+            part = sizes.shared.shelf_key(_kind(fixed), number)
+            yield _box((left, left + bay), (bottom, upper), "stock" if fixed else "hatch", part)
     if sizes.kick != "none":
         ends = (thick, right)
         if sizes.kick == "base":
             ends = (sizes.end_recess, sizes.width - sizes.end_recess)
-        yield _box(ends, (0, low), "ghost")
+        yield _box(ends, (0, low), "ghost", "kick" if sizes.kick == "notched" else "base_rail")
 
 
 def _section(sizes, start):
@@ -84,28 +88,33 @@ def _section(sizes, start):
     foot, low, floor, ceiling, top = _heights(sizes)
     front, over = sizes.front, sizes.top == "over"
 
-    def box(y, z, role="stock"):
-        return _box((start + y[0], start + y[1]), z, role)
+    def box(y, z, role="stock", part=None):
+        return _box((start + y[0], start + y[1]), z, role, part)
 
     outline = [(front, foot), (front, top), (sizes.rear, top), (sizes.rear, foot)]
     if sizes.kick == "notched":
         outline[:1] = [(sizes.recess, 0), (sizes.recess, low), (front, low)]
-    yield polygon([(start + y, -z) for y, z in outline], "ghost")
-    yield box((front, sizes.bottom_rear), (low, floor))
-    yield box((front, sizes.rear if over else sizes.bottom_rear), (ceiling, top))
+    yield polygon([(start + y, -z) for y, z in outline], "ghost", "side")
+    yield box((front, sizes.bottom_rear), (low, floor), part="bottom")
+    yield box((front, sizes.rear if over else sizes.bottom_rear), (ceiling, top), part="top")
     for bottom, upper, fixed in _shelves(sizes):
         ends = (sizes.shelf_front, sizes.inside_depth)
-        yield box(ends, (bottom, upper), "stock" if fixed else "hatch")
+        part = sizes.shared.shelf_key(_kind(fixed), 0)
+        yield box(ends, (bottom, upper), "stock" if fixed else "hatch", part)
         if sizes.shelf_band:
-            yield box((sizes.strip_front, sizes.shelf_front), (bottom, upper), "hatch")
-    for level in ((low, floor), (ceiling, top)) if sizes.case_band else ():
-        yield box((front - sizes.case_band, front), level, "hatch")
+            ends = (sizes.strip_front, sizes.shelf_front)
+            yield box(ends, (bottom, upper), "hatch", f"strip_{part}")
+    levels = {"bottom": (low, floor), "top": (ceiling, top)}
+    for part, level in levels.items() if sizes.case_band else ():
+        yield box((front - sizes.case_band, front), level, "hatch", f"strip_{part}")
     if sizes.back != "none":
-        yield box((sizes.inside_depth, sizes.inside_depth + sizes.back_thickness), _back(sizes))
+        ends = (sizes.inside_depth, sizes.inside_depth + sizes.back_thickness)
+        yield box(ends, _back(sizes), part="back")
     if sizes.kick != "none":
-        yield box((sizes.recess, sizes.recess + sizes.thickness), (0, low))
+        part = "kick" if sizes.kick == "notched" else "base_rail"
+        yield box((sizes.recess, sizes.recess + sizes.thickness), (0, low), part=part)
     if sizes.kick == "base":
-        yield box((sizes.depth - sizes.thickness, sizes.depth), (0, low))
+        yield box((sizes.depth - sizes.thickness, sizes.depth), (0, low), part="base_rail")
 
 
 def _back(sizes):

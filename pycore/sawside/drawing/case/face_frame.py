@@ -11,13 +11,20 @@ _MOST_TOLD = 4
 
 
 @lazy
-def face_frame_drawing(show, given, layout, words):
-    """The drawing of a `Layout`; `given` holds what was filled in, `words` say what is seen."""
+def face_frame_drawing(show, given, layout, words, keys):
+    """The drawing of a `Layout`; `given` holds what was filled in, `words` say what is seen, `keys`
+    are those of the parts by their members."""
     outline = layout.outline
     wide, high = (float(nearby(each)) for each in (outline.width, outline.height))
     pixel = max(wide / _WIDE, high / _HIGH)
     shapes = [
-        rectangle(each.left, high - nearby(each.high), each.right, high - nearby(each.low))
+        rectangle(
+            each.left,
+            high - nearby(each.high),
+            each.right,
+            high - nearby(each.low),
+            part=keys[each],
+        )
         for each in layout.members
     ]
     shapes += _shoulder_lines(layout, high)

@@ -1,5 +1,7 @@
 """What parts a case is cut from: each with its size, grain, edging and joints."""
 
+from functools import partial
+
 from sawside.drawing.case.carcass import carcass_drawing
 from sawside.drawing.case.panel import panel_drawing
 from sawside.geometry.end import End
@@ -10,6 +12,7 @@ from sawside.reckoners.case.shared.carcass.cautions import cautions
 from sawside.reckoners.case.shared.carcass.fields import FIELDS
 from sawside.reckoners.case.shared.carcass.limits import refuse_impossible
 from sawside.reckoners.case.shared.carcass.panels import panels_of
+from sawside.reckoners.case.shared.carcass.placed import placed_case
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
 from sawside.reckoners.case.shared.carcass.strips import strips_of
 from sawside.reckoners.case.shared.carcass.working import working
@@ -24,14 +27,15 @@ def compute(given, show):
     sizes = sizes_of(given, show)
     refuse_impossible(sizes, show)
     panels = panels_of(sizes)
-    amounts = amounts_of(panels, given)
+    strips, amounts = tuple(strips_of(panels, sizes)), amounts_of(panels, given)
     return Reckoning(
         answers=_answers(sizes, panels, show) | amounts_answers(amounts, show),
         working=tuple(working(sizes, panels, amounts, given, show)),
         drawing=carcass_drawing(show, sizes),
         cautions=tuple(cautions(sizes, given.material, show)),
-        parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips_of(panels, sizes))),
+        parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips)),
         verdict=_verdict(panels, show),
+        place=partial(placed_case, sizes, panels, strips),
     )
 
 

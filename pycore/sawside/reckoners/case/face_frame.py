@@ -12,6 +12,7 @@ from sawside.reckoners.case.shared.frame.cut_list import (
 from sawside.reckoners.case.shared.frame.fields import FIELDS
 from sawside.reckoners.case.shared.frame.joints import added_by
 from sawside.reckoners.case.shared.frame.layout import jointed, layout_of
+from sawside.reckoners.case.shared.frame.placed import placed_frame
 from sawside.reckoners.case.shared.frame.working import working
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.shared.numbered import numbered
@@ -38,11 +39,25 @@ def compute(given, show):
             "total": sum(stock.values()),
         },
         working=tuple(working(given, show, layout, kinds)),
-        drawing=face_frame_drawing(show, given, layout, _words(show, layout)),
+        drawing=face_frame_drawing(
+            show,
+            given,
+            layout,
+            _words(show, layout),
+            {each: kind.key for kind in kinds for each in kind.all},
+        ),
         cautions=tuple(cautions(given, show, layout, kinds)),
         parts=parts_of(given, show, layout, kinds),
+        place=_place(given, layout, kinds),
         verdict=f"Rails ({_openings_text(show.bare, layout)})",
     )
+
+
+def _place(given, layout, kinds):
+    """Where it stands in front of its case; None where no case was told of."""
+    if given.size_of == "frame":
+        return None
+    return lambda _shelving: placed_frame(given, layout, kinds)
 
 
 def _numbered(name, start, sizes):

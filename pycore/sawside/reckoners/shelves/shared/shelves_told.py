@@ -45,6 +45,7 @@ def shelves_told(
         stick=side_stick(show, shelving),
         main=main,
         verdict=verdict,
+        shelving=shelving,
     )
 
 

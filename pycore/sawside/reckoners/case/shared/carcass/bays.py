@@ -24,6 +24,13 @@ class Bays:
     cut_for: tuple[Fraction, ...]
     even: Fraction | None
 
+    def shelf_key(self, kind, bay):
+        """The key of the part that the shelves of a kind in a bay are, counted from 0: bays whose
+        shelves are cut alike share one."""
+        listed = self.even is None
+        alike = list(zip(self.cut_for, self.clear, strict=True)) if listed else self.cut_for
+        return kind if len(set(alike)) == 1 else f"{kind}_{alike.index(alike[bay]) + 1}"
+
 
 def bays_of(given, inside, joint, show):
     """The `Bays` of a form; "impossible" where one has no width."""

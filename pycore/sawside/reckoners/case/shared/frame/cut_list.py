@@ -16,11 +16,25 @@ _ENDS = ("Left stile", "Right stile")
 
 @dataclass(frozen=True, slots=True)
 class Kind:
-    """So many members that are cut alike, under the name that the list has for them."""
+    """Members that are cut alike, under the name that the list has for them."""
 
     name: str
-    count: int
-    member: Member
+    all: tuple[Member, ...]
+
+    @property
+    def key(self):
+        """That of its part."""
+        return "_".join(re.findall(r"\w+", self.name.lower()))
+
+    @property
+    def count(self):
+        """How many there are."""
+        return len(self.all)
+
+    @property
+    def member(self):
+        """One of them."""
+        return self.all[0]
 
 
 def kinds_of(layout):
@@ -34,9 +48,7 @@ def kinds_of(layout):
     names = [name for name, *_ in groups]
     return [
         Kind(
-            name if names.count(name) == 1 else f"{name} ({_bays(layout, members)})",
-            len(members),
-            members[0],
+            name if names.count(name) == 1 else f"{name} ({_bays(layout, members)})", tuple(members)
         )
         for (name, *_), members in groups.items()
     ]
@@ -115,7 +127,7 @@ def _part(given, show, layout, kind):
     member = kind.member
     long, width = (show.rounded(each, "go in") for each in (member.length, member.width))
     return Part(
-        key="_".join(re.findall(r"\w+", kind.name.lower())),
+        key=kind.key,
         name=kind.name,
         length=long,
         width=width,

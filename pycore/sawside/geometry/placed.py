@@ -1,0 +1,59 @@
+"""Where the parts of a case stand in it: boxes in exact inches.
+
+x goes from the case's left outside to the right, y from the floor up, z from the case's front back.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A box from `left` to `right`, from `low` to `high`, from `front` to `back`. `notch` is a box
+    cut out of one of its corners."""
+
+    left: Fraction
+    right: Fraction
+    low: Fraction
+    high: Fraction
+    front: Fraction
+    back: Fraction
+    notch: "Box | None" = None
+
+    @property
+    def across(self):
+        """From where to where it goes along x."""
+        return self.left, self.right
+
+    @property
+    def upward(self):
+        """The same along y."""
+        return self.low, self.high
+
+    @property
+    def inward(self):
+        """The same along z."""
+        return self.front, self.back
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """Parts in their places, by the key of the part one box for each of its count.
+
+    `outside` is the whole of it. Of a case `inside` is what is clear, with no regard to dividers
+    and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
+    between shelves whose heights are known; `levelled` says that all have one, `agrees` that what
+    was laid out for the case is of these shelves. `loose` are the parts that can be taken out,
+    `behind` those that close the case at its back, `strips` its edging.
+    """
+
+    parts: dict[str, tuple[Box, ...]]
+    outside: Box
+    inside: Box | None = None
+    bays: tuple[tuple[Fraction, Fraction], ...] = ()
+    openings: tuple[tuple[Fraction, Fraction], ...] = ()
+    levelled: bool = True
+    agrees: bool = True
+    loose: frozenset[str] = frozenset()
+    behind: frozenset[str] = frozenset()
+    strips: frozenset[str] = frozenset()

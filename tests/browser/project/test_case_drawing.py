@@ -1,0 +1,186 @@
+"""The drawing of a case: a part that is touched is shown and told, and its line opens."""
+
+import pytest
+
+from tests.browser.conftest import SMALL
+from tests.browser.hand import try_example
+from tests.browser.project.in_project import open_projects
+from tests.browser.test_accessible import axe
+
+SMALL_TARGETS = """
+() => [...document.querySelectorAll(".case-drawing .button")]
+    .map((each) => [each.textContent, each.getBoundingClientRect()])
+    .filter(([, box]) => box.height < 56 || box.width < 44)
+    .map(([name]) => name)
+"""
+VIEWS = ("Front", "Side", "Section", "Plan")
+IN_SIGHT = """
+(node) => {
+    const box = node.getBoundingClientRect();
+    const room = node.closest("main").getBoundingClientRect();
+    return box.top >= room.top - 1 && box.top < room.bottom - 60;
+}
+"""
+
+
+def start(page):
+    """The sample case on a small phone, its drawing open."""
+    page.set_viewport_size({"width": 360, "height": 740})
+    open_projects(page)
+    page.get_by_role("button", name="Start with a sample case").tap()
+    page.get_by_role("heading", name="Record cabinet").wait_for()
+    page.get_by_role("heading", name="Drawing of the case").tap()
+    page.locator(".case-picture svg").wait_for()
+
+
+@pytest.fixture
+def drawn(page):
+    start(page)
+    return page
+
+
+def look(page, view):
+    """Tap the button of a view."""
+    page.get_by_role("button", name=view, exact=True).tap()
+    page.locator(f"[data-view][aria-pressed=true]:text-is('{view}')").wait_for()
+
+
+def part(page, name):
+    """The button over a part, by how its name begins."""
+    return page.locator(f".part-touch[aria-label^='{name}']")
+
+
+def lit(page):
+    """The names of the parts that are shown as touched."""
+    pressed = page.locator(".part-touch[aria-pressed=true]").all()
+    return [each.get_attribute("aria-label").partition(",")[0] for each in pressed]
+
+
+def touch_beside(page, button, away):
+    """Touch the screen below the middle of the first outline of a part, so many pixels from it."""
+    outline = button.locator("polygon").first
+    outline.scroll_into_view_if_needed()
+    box = outline.bounding_box()
+    x, y = box["x"] + box["width"] / 4, box["y"] + box["height"] / 2
+    page.touchscreen.tap(x, y + away)
+
+
+@pytest.mark.parametrize("away", [0, 18, -18])
+def test_a_shelf_is_touched_though_it_is_narrower_than_a_finger(drawn, away):
+    """A finger is 44 px: some 20 to either side of a shelf that is drawn 5 px thick."""
+    page = drawn
+    touch_beside(page, part(page, "Carcass: Adjustable shelf"), away)
+    assert lit(page) == ["Carcass: Adjustable shelf"]
+    told = page.locator(".case-part")
+    told.get_by_text("2 × Carcass: Adjustable shelf").wait_for()
+    told.get_by_text("17 19/64″ × 15 1/2″ × 23/32″").wait_for()
+
+
+def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
+    page = drawn
+    touch_beside(page, part(page, "Carcass: Fixed shelf"), 0)
+    for view in VIEWS:
+        look(page, view)
+        assert lit(page) == ["Carcass: Fixed shelf"]
+    page.get_by_role("button", name="Open its line").tap()
+    page.get_by_role("heading", name="Carcass").first.wait_for()
+    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+    page.go_back()
+    assert lit(page) == ["Carcass: Fixed shelf"]
+
+
+def test_all_is_done_by_keyboard_too(drawn):
+    page = drawn
+    page.get_by_role("button", name="Front", exact=True).focus()
+    for _ in range(2):
+        page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+    page.locator("[data-view=section][aria-pressed=true]").wait_for()
+    part(page, "Carcass: Fixed shelf").focus()
+    page.keyboard.press("Enter")
+    assert lit(page) == ["Carcass: Fixed shelf"]
+    page.get_by_role("button", name="Next part").focus()
+    page.keyboard.press(" ")
+    assert lit(page) == ["Carcass: Adjustable shelf"]
+    page.get_by_role("button", name="Open its line").focus()
+    page.keyboard.press("Enter")
+    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+
+
+def test_every_part_can_be_reached_one_after_another(drawn):
+    page = drawn
+    names = set()
+    for _ in range(12):
+        page.get_by_role("button", name="Next part").tap()
+        names.add(page.locator(".case-part .part-name").inner_text())
+    assert len(names) == 12
+    page.get_by_role("button", name="Part before").tap()
+    assert page.locator(".case-part .part-name").inner_text().endswith("Face frame: Top rail")
+
+
+def test_a_part_that_a_view_does_not_show_says_so(drawn):
+    page = drawn
+    touch_beside(page, part(page, "Face frame: Top rail"), 0)
+    look(page, "Plan")
+    page.locator(".case-part").get_by_text("Not seen in this view.").wait_for()
+    assert lit(page) == []
+
+
+def test_a_screen_reader_hears_each_part_with_its_size(drawn):
+    shelf = drawn.get_by_role(
+        "button", name="Carcass: Fixed shelf, 2×, 17 59/64″ × 15 1/2″ × 23/32″"
+    )
+    assert shelf.count() == 1
+    shelf.dispatch_event("click")
+    assert lit(drawn) == ["Carcass: Fixed shelf"]
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_axe_finds_nothing_in_any_view(phone, server, dark):
+    page = phone(SMALL, dark=dark, service_workers="block").pages[0]
+    page.goto(server.address)
+    start(page)
+    touch_beside(page, part(page, "Carcass: Fixed shelf"), 0)
+    for view in VIEWS:
+        look(page, view)
+        assert axe(page)["wrong"] == []
+        assert page.evaluate(SMALL_TARGETS) == []
+
+
+@pytest.fixture
+def answered(page, server):
+    """The carcass of the example, answered."""
+    page.set_viewport_size({"width": 360, "height": 740})
+    page.goto(f"{server.address}#work-out/carcass")
+    try_example(page)
+    return page
+
+
+def test_a_part_touched_in_a_question_opens_its_row(answered):
+    page = answered
+    touch_beside(page, part(page, "Fixed shelf"), 0)
+    row = page.locator(".parts > li.touched")
+    assert row.locator(".part-name").inner_text() == "2 × Fixed shelf"
+    assert row.evaluate(IN_SIGHT)
+    assert row.evaluate("(node) => node === document.activeElement")
+    assert lit(page) == ["Fixed shelf"]
+
+
+def test_axe_finds_nothing_in_a_question_whose_parts_are_touched(answered):
+    part(answered, "Divider").focus()
+    assert axe(answered)["wrong"] == []
+
+
+def test_a_part_of_a_question_is_touched_by_keyboard_too(answered):
+    page = answered
+    part(page, "Divider").focus()
+    page.keyboard.press("Enter")
+    assert page.locator(".parts > li.touched .part-name").inner_text() == "1 × Divider"
+
+
+def test_a_dimension_over_a_part_still_opens_its_field(answered):
+    page = answered
+    page.get_by_role("button", name="Change Width").tap()
+    field = page.get_by_label("Width", exact=True)
+    assert field.evaluate("(node) => node === document.activeElement")
+    assert page.locator(".parts > li.touched").count() == 0

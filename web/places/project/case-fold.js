@@ -1,0 +1,58 @@
+import { element } from "../../widgets/element.js";
+import { caseDrawing } from "../../widgets/project/case-drawing.js";
+import { go } from "../go.js";
+
+/** @import { Case } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @typedef {{isOpen: boolean, view: string, part: string}} Shown */
+
+/** What was looked at last of each case, by its project and line, while the app is open. @type {Map<string, Shown>} */
+const lookedAt = new Map();
+
+/**
+ * The drawing of each case of the project, behind a line that opens it; it is drawn when it is first open.
+ * @param {App} app
+ */
+export function caseFolds(app) {
+  const { view } = app.state.get();
+  const cases = view?.cases ?? [];
+  return cases.map((told) => fold(app, told, cases.length === 1 ? "Drawing of the case" : `Drawing of ${told.name}`));
+}
+
+/**
+ * @param {App} app
+ * @param {Case} told
+ * @param {string} title
+ */
+function fold(app, told, title) {
+  const { view, record } = app.state.get();
+  const key = `${record?.id}/${told.entry}`;
+  const shown = lookedAt.get(key) ?? { isOpen: false, view: "front", part: "" };
+  lookedAt.set(key, shown);
+  const inside = element("div");
+  const draw = () =>
+    inside.replaceChildren(
+      caseDrawing(told, { pieces: view?.pieces ?? [], shown, open: ({ entry }) => openLine(app, entry) }),
+    );
+  const node = element(
+    "details",
+    { class: "group case-fold", open: shown.isOpen },
+    element("summary", {}, element("h3", {}, title)),
+    inside,
+  );
+  node.addEventListener("toggle", () => {
+    shown.isOpen = node.open;
+    if (node.open && !inside.firstChild) draw();
+  });
+  return node;
+}
+
+/**
+ * @param {App} app
+ * @param {string} id
+ */
+function openLine(app, id) {
+  const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
+  if (kept?.kind === "line") go(`work-out/${kept.reckoner}/${id}`);
+}
