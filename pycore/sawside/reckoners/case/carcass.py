@@ -52,7 +52,7 @@ def _answers(sizes, panels, show):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
     several = len(set(sizes.bays)) > 1
-    if sizes.dividers and (sizes.shared.even is not None or not several):
+    if sizes.shared.even is not None or not several:
         answers["bay"] = min(sizes.bays)
     if several:
         answers["bays"] = numbered("Bay", sizes.bays)
