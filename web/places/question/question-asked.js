@@ -81,7 +81,7 @@ export function questionAsked(app, { declared, entry, of }) {
   if (last) show(last);
   ask();
   const foot = questionFoot({ declared, entry, unit: draft.unit, fill });
-  return { nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
+  return { open, nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { element } from "../../widgets/element.js";
+import { brief } from "../../widgets/numbers/part-size.js";
 import { pieceLine } from "../../widgets/project/piece-line.js";
 import { nothingYet } from "../forms/instead.js";
 import { go } from "../go.js";
@@ -11,7 +12,17 @@ import { inOrder, keyOf, wrongOf } from "./saw-pieces.js";
 const TITLE = "All pieces";
 
 /**
- * All pieces of the project in the order of the cuts, each with what is done of it; a touch goes to it at the saw.
+ * What a piece is cut of: its material, and how thick that is.
+ * @param {Piece} piece
+ */
+function stockOf({ material, thickness }) {
+  const named = material ? material[0].toUpperCase() + material.slice(1) : "No material named";
+  return thickness ? `${named}, ${brief(thickness)} thick` : named;
+}
+
+/**
+ * All pieces of the project by what they are cut of, in the order of the cuts, each with what is done of it; a touch
+ * goes to it at the saw.
  * @param {App} app
  */
 export function allPieces(app) {
@@ -27,12 +38,12 @@ export function allPieces(app) {
   function draw() {
     const { view, saw } = app.state.get();
     const pieces = view?.set_ups ? inOrder(view) : [];
-    const groups = new Set(pieces.map(({ group }) => group));
+    const stocks = new Set(pieces.map(stockOf));
     const line = (/** @type {Piece} */ piece) =>
       pieceLine({ ...piece, wrong: wrongOf(piece), isShown: keyOf(piece) === saw.piece }, () => turnTo(piece));
-    const drawn = [...groups].map((said) => [
-      element("h3", {}, said),
-      element("ul", { class: "entries" }, pieces.filter(({ group }) => group === said).map(line)),
+    const drawn = [...stocks].map((stock) => [
+      element("h3", {}, stock),
+      element("ul", { class: "entries" }, pieces.filter((each) => stockOf(each) === stock).map(line)),
     ]);
     list.replaceChildren(...(drawn.length ? drawn.flat() : [nothingYet(app, "No pieces yet.")]));
   }

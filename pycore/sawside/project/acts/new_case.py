@@ -24,14 +24,9 @@ def new_case(document):
     itself alone: its carcass is Carcass 2 and takes the width of Space 2.
     """
     first, unit = document["next"], unit_of(document)
-    entries = [
-        _entry(each, str(number), unit) for number, each in enumerate(_order(), start=first)
-    ]
+    entries = [_entry(each, str(number), unit) for number, each in enumerate(_order(), start=first)]
     entries = _numbered(entries, taken_names(document))
-    new = document | {
-        "next": first + len(entries),
-        "entries": [*document["entries"], *entries],
-    }
+    new = document | {"next": first + len(entries), "entries": [*document["entries"], *entries]}
     refuse_too_many({"entries": new["entries"][1:]})  # as many as a project holds are enough
     undo = [{"act": "delete", "id": each["id"]} for each in reversed(entries)]
     undo = {"act": "several", "acts": undo, "said": "Removed the case."}
