@@ -19,7 +19,8 @@ const isNow = ({ to_fill: left }) => left?.state === "fill" || left?.state === "
 export function stepsOf(entries) {
   const all = new Map(entries.map((entry) => [entry.id, entry]));
   const found = new Set(entries.filter((each) => each.to_fill).map(({ id }) => id));
-  for (const id of found) for (const each of [...(all.get(id)?.uses ?? []), ...(all.get(id)?.used_by ?? [])]) found.add(each);
+  for (const id of found)
+    for (const each of [...(all.get(id)?.uses ?? []), ...(all.get(id)?.used_by ?? [])]) found.add(each);
   const steps = entries.filter(({ id }) => found.has(id));
   const next = steps.find(isNow);
   return steps.map((entry) => ({
@@ -67,8 +68,9 @@ const waitsFor = ({ to_fill: left }, all) => all.get(left?.waits_for[0] ?? "")?.
  * What is said of an entry that is to be filled in; "" of one that is.
  * @param {Entry} entry
  */
-export function leftToFill({ to_fill: left, waits }) {
+export function leftToFill({ kind, to_fill: left, waits }) {
   if (!left) return "";
+  if (kind === "reading" && left.state === "fill") return "To fill in";
   if (left.state === "waits") return `Waits for ${waits.map(({ name }) => name).join(", ")}`;
   const labels = left.fields.map(({ label }) => label).join(", ");
   return left.state === "fill" ? `To fill in: ${labels}` : `Goes by the usual for now. Check: ${labels}`;

@@ -16,8 +16,9 @@ const TITLE = "All pieces";
  * @param {Piece} piece
  */
 function stockOf({ material, thickness }) {
-  const named = material ? material[0].toUpperCase() + material.slice(1) : "No material named";
-  return thickness ? `${named}, ${brief(thickness)} thick` : named;
+  const named = material && material[0].toUpperCase() + material.slice(1);
+  const thick = thickness && `${brief(thickness)} thick`;
+  return [named, thick].filter(Boolean).join(", ") || "No material named";
 }
 
 /**

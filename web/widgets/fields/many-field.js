@@ -81,7 +81,10 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   function show({ errors = [], echo }) {
     rows.all().forEach((row, at) => {
       const own = errors.filter((error) => error.row === at);
-      row.show({ errors: own.map((error) => ({ ...error, field: placeOf(error) })), echoes: linkedIn(row.values(), echo) });
+      row.show({
+        errors: own.map((error) => ({ ...error, field: placeOf(error) })),
+        echoes: linkedIn(row.values(), echo),
+      });
     });
     wrong.show(errors.find((error) => error.row === undefined));
   }

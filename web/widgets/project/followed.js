@@ -23,7 +23,11 @@ export function followed(follows, judged) {
     failed.length ? element("h3", {}, "No answer now") : null,
     failed.length ? element("ul", { class: "follows" }, failed.map(changedNumber)) : null,
     many(moved.length === 1 ? "1 line changes" : `${moved.length} lines change`, "follows", moved.map(changedNumber)),
-    many(good.length === 1 ? "1 cut piece to know of" : `${good.length} cut pieces to know of`, "judged", good.map(judgement)),
+    many(
+      good.length === 1 ? "1 cut piece to know of" : `${good.length} cut pieces to know of`,
+      "judged",
+      good.map(judgement),
+    ),
   ];
 }
 

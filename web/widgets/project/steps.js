@@ -36,13 +36,13 @@ function step({ name, state, waitsFor, open }) {
       "button",
       {
         type: "button",
-        class: `button step step-${state} ${isNext ? "primary" : ""}`,
+        class: `button to-fill to-fill-${state} ${isNext ? "primary" : ""}`,
         "aria-current": isNext ? "step" : null,
         "aria-label": IN_WORDS[state](name, waitsFor),
         onclick: open,
       },
-      element("span", { class: "step-name" }, isNext ? `Next: ${name}` : name),
-      element("span", { class: "step-state" }, SHORT[state](waitsFor)),
+      element("span", { class: "to-fill-name" }, isNext ? `Next: ${name}` : name),
+      element("span", { class: "to-fill-state" }, SHORT[state](waitsFor)),
     ),
   );
 }

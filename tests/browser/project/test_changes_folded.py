@@ -1,0 +1,92 @@
+"""What a correction changes is told in short: what goes wrong first, what moves behind its count;
+one message stands at a time."""
+
+from tests.browser.hand import keep_as, open_piece, open_place, type_into
+from tests.browser.project.in_project import accept, keep_reading, open_entry, open_projects
+from tests.browser.words import EDIT, READING, SAVE_CHANGE
+
+
+def sample(page):
+    open_projects(page)
+    page.get_by_role("button", name="Start with a sample case").tap()
+    page.get_by_role("heading", name="Record cabinet").wait_for()
+    page.get_by_text("Carcass", exact=True).wait_for()
+
+
+def correct_top_width(page, text):
+    open_entry(page, "Alcove width, top", EDIT)
+    page.get_by_label(READING).fill(text)
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    return page.get_by_role("dialog")
+
+
+def test_many_lines_that_change_fold_behind_how_many_they_are(page):
+    sample(page)
+    changes = correct_top_width(page, "37 1/4")
+    changes.get_by_text("4 lines change").wait_for()
+    assert not changes.get_by_text("Face frame").first.is_visible()
+    changes.get_by_text("4 lines change").tap()
+    changes.get_by_text("Face frame").first.wait_for()
+    accept(page)
+
+
+def test_a_piece_cut_wrong_stands_first_and_open(page):
+    sample(page)
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    page.get_by_role("button", name="Carcass: Bottom").tap()
+    page.get_by_role("button", name="Cut one").tap()
+    changes = correct_top_width(page, "37 1/4")
+    changes.get_by_text("Carcass: Bottom: 1 piece can be cut down by 1/4″.").wait_for()
+    heads = changes.locator("h3, summary").all_text_contents()
+    assert heads == ["Pieces already cut", "4 lines change"]
+
+
+def test_a_line_without_an_answer_any_more_is_not_folded(page):
+    sample(page)
+    changes = correct_top_width(page, "3")
+    changes.get_by_role("heading", name="No answer now").wait_for()
+    assert changes.get_by_text("Space", exact=True).first.is_visible()
+    page.get_by_role("button", name="Cancel").tap()
+
+
+def test_news_waits_until_what_was_said_of_the_last_act_is_closed(page):
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.evaluate(
+        """async () => {
+            const { notice } = await import("./widgets/messages/notice.js");
+            const [host, place] = ["notices", "place"].map((id) => document.getElementById(id));
+            for (const node of host.querySelectorAll("[data-kind=news]")) node.remove();
+            notice(host, place, "News of the app.", { stays: true, news: true });
+        }"""
+    )
+    shown = page.locator("#notices .notice:visible")
+    assert shown.all_text_contents()[0].startswith("Saved")
+    assert shown.count() == 1
+    shown.get_by_role("button", name="Close the message").tap()
+    page.get_by_text("News of the app.").wait_for()
+    assert shown.count() == 1
+
+
+def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):
+    page.set_viewport_size({"width": 360, "height": 740})
+    sample(page)
+    open_entry(page, "Space", "Open")
+    rows = page.locator(".field-many .row")
+    rows.nth(1).get_by_text("Alcove width, middle is 37 9/16″").wait_for()
+    assert rows.nth(1).locator(".chip").count() == 1
+    assert rows.nth(0).locator(".chip").inner_text().startswith("Alcove width, bottom")
+
+
+def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(page):
+    sample(page)
+    open_piece(page)
+    type_into(page, "Length", "12")
+    type_into(page, "Thickness", "1/4")
+    keep_as(page, "Cleat")
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    heads = page.locator(".piece-list h3").all_text_contents()
+    assert sorted(heads) == ["1/4″ thick", "23/32″ thick", "3/4″ thick"]
+    side = page.get_by_role("button", name="Carcass: Side")
+    assert "× 15 3/4″" in side.inner_text().replace("\u00a0", " ")
