@@ -1,9 +1,10 @@
 """What a correction changes is told in short: what goes wrong first, what moves behind its count;
 one message stands at a time."""
 
-from tests.browser.hand import keep_as, open_piece, open_place, type_into
+from tests.browser.hand import open_place, tap_keys
 from tests.browser.project.in_project import accept, keep_reading, open_entry, open_projects
-from tests.browser.words import EDIT, READING, SAVE_CHANGE
+from tests.browser.project.test_project_never_lost import FULL
+from tests.browser.words import EDIT, OUT_OF_SPACE, READING, SAVE_CHANGE
 
 
 def sample(page):
@@ -35,7 +36,7 @@ def test_a_piece_cut_wrong_stands_first_and_open(page):
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
     page.get_by_role("button", name="Carcass: Bottom").tap()
-    page.get_by_role("button", name="Cut one").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
     changes = correct_top_width(page, "37 1/4")
     changes.get_by_text("Carcass: Bottom: 1 piece can be cut down by 1/4″.").wait_for()
     heads = changes.locator("h3, summary").all_text_contents()
@@ -50,21 +51,19 @@ def test_a_line_without_an_answer_any_more_is_not_folded(page):
     page.get_by_role("button", name="Cancel").tap()
 
 
-def test_news_waits_until_what_was_said_of_the_last_act_is_closed(page):
+def test_one_message_stands_at_a_time_and_what_is_at_stake_comes_first(phone, server):
+    context = phone(service_workers="block")
+    context.add_init_script(FULL)
+    page = context.pages[0]
+    page.goto(server.address)
     keep_reading(page, "Alcove width", "37 9/16")
-    page.evaluate(
-        """async () => {
-            const { notice } = await import("./widgets/messages/notice.js");
-            const [host, place] = ["notices", "place"].map((id) => document.getElementById(id));
-            for (const node of host.querySelectorAll("[data-kind=news]")) node.remove();
-            notice(host, place, "News of the app.", { stays: true, news: true });
-        }"""
-    )
+    page.evaluate("window.full = true")
+    tap_keys(page, "12")
+    page.locator("#notices").get_by_text(OUT_OF_SPACE).wait_for()
     shown = page.locator("#notices .notice:visible")
-    assert shown.all_text_contents()[0].startswith("Saved")
     assert shown.count() == 1
     shown.get_by_role("button", name="Close the message").tap()
-    page.get_by_text("News of the app.").wait_for()
+    page.locator("#notices").get_by_text("Saved Alcove width").wait_for()
     assert shown.count() == 1
 
 
@@ -80,10 +79,6 @@ def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):
 
 def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(page):
     sample(page)
-    open_piece(page)
-    type_into(page, "Length", "12")
-    type_into(page, "Thickness", "1/4")
-    keep_as(page, "Cleat")
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
     heads = page.locator(".piece-list h3").all_text_contents()

@@ -71,6 +71,7 @@ def test_a_corrected_reading_tells_what_follows_down_to_the_face_frame(started):
     page.get_by_label(READING).fill("37 1/4")
     page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     changes = page.get_by_role("dialog")
+    changes.get_by_text("4 lines change").tap()
     for line in ("Space", "Carcass", "Face frame"):
         changes.get_by_text(line).first.wait_for()
     accept(page)

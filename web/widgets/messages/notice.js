@@ -9,7 +9,8 @@ const SECONDS = 10;
  * Say a sentence between the head of the screen and the place, with one thing that can be done
  * about it. It covers nothing, and what stands in the place stays where it is under the thumb.
  * What the app has to tell of its own accord (`news`) never takes the place of what was said of
- * the person's last act, nor its Undo. One stands at a time: news waits until that is closed.
+ * the person's last act, nor its Undo. One stands at a time: news waits until that is closed, but for what
+ * must come `first`.
  * @param {HTMLElement} host where it is said
  * @param {HTMLElement} place what scrolls below it
  * @param {string} sentence
@@ -17,7 +18,11 @@ const SECONDS = 10;
  */
 export function notice(host, place, sentence, action = null) {
   const kind = action?.news ? "news" : "said";
-  const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, unbroken(sentence)));
+  const node = element(
+    "div",
+    { class: "notice", "data-kind": kind, "data-first": action?.first },
+    element("p", {}, unbroken(sentence)),
+  );
   const close = () =>
     keepingStill(place, () => {
       node.remove();
@@ -45,7 +50,10 @@ const whenInSight = new WeakMap();
 /** @param {HTMLElement} host */
 function oneAtATime(host) {
   const all = [...host.querySelectorAll(".notice")];
-  const shown = all.find((each) => each.matches("[data-kind=said]")) ?? all[0];
+  const shown = ["[data-first]", "[data-kind=said]", "*"]
+    .map((look) => all.find((each) => each.matches(look)))
+    .find(Boolean);
+  if (!shown) return;
   for (const each of all) each.toggleAttribute("hidden", each !== shown);
   host.scrollTop = 0;
   whenInSight.get(shown)?.();

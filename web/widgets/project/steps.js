@@ -19,7 +19,7 @@ export function stepRow(steps) {
     const isWhole = list.scrollWidth <= list.clientWidth + 1;
     back.hidden = on.hidden = isWhole;
     const next = firstIn(list, "[aria-current]");
-    if (next) list.scrollLeft = next.offsetLeft - (list.clientWidth - next.offsetWidth) / 2;
+    if (next) list.scrollLeft = next.offsetLeft - list.offsetLeft - (list.clientWidth - next.offsetWidth) / 2;
   }
 
   new ResizeObserver(settle).observe(list);
