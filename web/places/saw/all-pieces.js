@@ -40,7 +40,7 @@ export function allPieces(app) {
     const { view, saw } = app.state.get();
     const pieces = view?.set_ups ? inOrder(view) : [];
     const stocks = new Set(pieces.map(stockOf));
-    const line = (/** @type {Piece} */ piece) =>
+    const line = (/** @type {Piece & {waits: string}} */ piece) =>
       pieceLine({ ...piece, wrong: wrongOf(piece), isShown: keyOf(piece) === saw.piece }, () => turnTo(piece));
     const drawn = [...stocks].map((stock) => [
       element("h3", {}, stock),
