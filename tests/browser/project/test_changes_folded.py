@@ -82,6 +82,6 @@ def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(pa
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
     heads = page.locator(".piece-list h3").all_text_contents()
-    assert sorted(heads) == ["1/4″ thick", "23/32″ thick", "3/4″ thick"]
+    assert sorted(heads) == ["3/4″ thick", "Plywood, 1/4″ thick", "Plywood, 23/32″ thick"]
     side = page.get_by_role("button", name="Carcass: Side")
     assert "× 15 3/4″" in side.inner_text().replace("\u00a0", " ")
