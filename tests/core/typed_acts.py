@@ -34,6 +34,7 @@ TYPED = {
         },
         {"reckoner": "opening", "values": {"readings": ["37 15/32", "37 5/8"]}},
     ],
+    "new_case": [{}],
     "keep_note": [{"text": "Glue up on Friday.\nThen sand.", "name": "For Friday"}],
     "rename": [{"id": "1", "name": "Alcove at the floor"}, {"id": "5", "name": "Not yet"}],
     "correct": [

@@ -243,6 +243,7 @@ export interface Entry {
   uses: string[];
   used_by: string[];
   waits: Waits[];
+  to_fill: ToFill | null;
   insert: string;
   where?: string;
   tape?: string;
@@ -302,6 +303,12 @@ export interface Field {
   group?: Group;
   twin?: Twin;
   fields?: PlainField[];
+}
+
+/** A field that is to be filled in. */
+export interface FieldToFill {
+  key: string;
+  label: string;
 }
 
 /** A text that leaves as a file. */
@@ -1026,6 +1033,16 @@ export interface ToDoubt {
 export interface ToDraw {
   do: string;
   settings?: Record<string, any> | null;
+}
+
+/**
+ * What of an entry is to be filled in: "fill" has no answer for want of `fields`, "check" has
+ * one that stands on what is usual in them, "waits" uses the entries `waits_for` without one.
+ */
+export interface ToFill {
+  state: "fill" | "check" | "waits";
+  fields: FieldToFill[];
+  waits_for: string[];
 }
 
 /** What of the tally is to be kept: a line by its `id`, or a `text` being typed. */

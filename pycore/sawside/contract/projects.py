@@ -19,6 +19,22 @@ class Waits(TypedDict):
     name: str
 
 
+class FieldToFill(TypedDict):
+    """A field that is to be filled in."""
+
+    key: str
+    label: str
+
+
+class ToFill(TypedDict):
+    """What of an entry is to be filled in: "fill" has no answer for want of `fields`, "check" has
+    one that stands on what is usual in them, "waits" uses the entries `waits_for` without one."""
+
+    state: Literal["fill", "check", "waits"]
+    fields: list[FieldToFill]
+    waits_for: list[str]
+
+
 class EarlierTold(TypedDict):
     """What a reading was before, for the eye."""
 
@@ -43,6 +59,7 @@ class Entry(TypedDict):
     uses: list[str]
     used_by: list[str]
     waits: list[Waits]
+    to_fill: ToFill | None
     insert: str
     where: NotRequired[str]
     tape: NotRequired[str]

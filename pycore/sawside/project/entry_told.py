@@ -3,6 +3,7 @@
 from sawside.lengths.as_typed import given_text
 from sawside.lengths.display import mark_text
 from sawside.lengths.marks import GRIDS, to_mark
+from sawside.project.evaluation.to_fill import WAITS, to_fill
 from sawside.project.kinds.entries import kind_of
 from sawside.project.kinds.entry_parts import READING_DETAILS
 from sawside.project.uncertainty.resolution import bounds, fineness_of
@@ -25,6 +26,7 @@ def entry_told(entry, evaluation):
         "uses": evaluation.graph.links.uses.get(identity, []),
         "used_by": evaluation.graph.links.used_by.get(identity, []),
         "waits": [],
+        "to_fill": None,
         "insert": f"[{entry['name']}]",
     }
     worked = evaluation.worked.get(identity)
@@ -36,7 +38,19 @@ def entry_told(entry, evaluation):
     else:
         waits = [{"id": each, "name": name} for each, name in worked.waits]
         told |= {"ok": False, "error": worked.refusals[0].as_data(), "waits": waits}
+    told |= _to_fill_told(told["error"], to_fill(evaluation, identity))
     return told | _reading_told(entry, worked) if entry["kind"] == "reading" else told
+
+
+def _to_fill_told(error, left):
+    """What of an entry is to be filled in, with the error that says so."""
+    if left is None:
+        return {}
+    fields = [{"key": key, "label": label} for key, label in left.fields]
+    told = {"state": left.state, "fields": fields, "waits_for": list(left.waits_for)}
+    if left.state == WAITS:
+        error = error | {"remedy": "Fill that in first."}
+    return {"to_fill": told, "error": error}
 
 
 def _calls(evaluation, identity):

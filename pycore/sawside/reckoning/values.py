@@ -170,9 +170,19 @@ def _typed(field, values, unit):
     value = values.get(field.key)
     if isinstance(value, (int, float)) and not isinstance(value, bool):
         value = str(value)
-    if value is None or value == [] or (isinstance(value, str) and not value.strip()):
-        return field.start(unit)
-    return value
+    return field.start(unit) if is_blank(value) else value
+
+
+def is_blank(value):
+    """Whether nothing was typed into a field."""
+    if isinstance(value, str):
+        return not value.strip()
+    return value is None or value == []
+
+
+def shown_fields(reckoner, values, unit):
+    """The fields that a reckoner asks for with these values; `unit` is that of a bare number."""
+    return [each for each in reckoner.fields if _shown(each, reckoner.fields, values, unit)]
 
 
 def _shown(field, fields, values, unit):

@@ -5,7 +5,7 @@ import random
 import subprocess
 from pathlib import Path
 
-from tests.bench.core import recompute
+from tests.bench.core import recompute, recompute_case
 from tests.core.hostile import crashes
 from tests.core.oracles.hostile_memory import BOMBS, looked_at
 from tests.core.oracles.spreadsheet import faults
@@ -18,11 +18,13 @@ def measure():
     """Yield the times inside Pyodide (node's engine is Chromium's), and what went wrong.
 
     `project.settings_told_over_alone` is a change of settings with all that follows, over the same
-    without telling it; `project.oracle_wrong` counts random projects that a small spreadsheet works
+    without telling it; `project.case_over_plain` is the time until 60 linked lines of cases are
+    worked out again over that for as many plain ones, and `project.case_less_plain_ms` how much
+    longer it takes; `project.oracle_wrong` counts random projects that a small spreadsheet works
     out otherwise; `hostile.memory_of_bound` is the most of the memory that a file may take that one
     took.
     """
-    times = _inside_pyodide()
+    times = _inside_pyodide(recompute, "recomputed()")
     questions, sums, settings = times["questions"], times["sums"], times["settings"]
     yield "project.recompute_500_ms", questions["500"]
     yield "project.recompute_5000_over_500", questions["5000"] / questions["500"]
@@ -32,6 +34,9 @@ def measure():
     yield "project.change_500_sums_ms", sums["message"]
     yield "project.settings_8_irrational_ms", settings["told"]
     yield "project.settings_told_over_alone", settings["told"] / settings["alone"]
+    case = _inside_pyodide(recompute_case, "compared()")
+    yield "project.case_over_plain", case["case"] / case["plain"]
+    yield "project.case_less_plain_ms", case["case"] - case["plain"]
     found = crashes(FILES, "bench")
     for message, fault in found[:20]:
         print(f"hostile: {message}: {fault}", flush=True)
@@ -48,9 +53,9 @@ def measure():
     yield "project.oracle_wrong", wrong
 
 
-def _inside_pyodide():
+def _inside_pyodide(measured, call):
     root = Path(__file__).parents[3]
     runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
     script = Path(__file__).with_name("inside_pyodide.mjs")
-    command = ["node", script, runtime, wheels, recompute.__file__, "recomputed()"]
+    command = ["node", script, runtime, wheels, measured.__file__, call]
     return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)

@@ -1,5 +1,7 @@
 """A whole case from one set of readings, by thumb on a small phone: its taps are counted."""
 
+import re
+
 import pytest
 
 from tests.browser.hand import open_place, tap_keys
@@ -83,6 +85,7 @@ def test_a_corrected_reading_reaches_the_last_molding_and_judges_what_is_cut(sta
     page.get_by_label(READING).fill("37 3/8")
     page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
     changes = page.get_by_role("dialog")
+    changes.get_by_text(re.compile(r"^\d+ lines change")).tap()
     for line in ("Space", "Carcass", "Face frame", "Crown"):
         changes.get_by_text(line).first.wait_for()
     changes.get_by_text("Crown: 1 piece can be cut down by 1/8″.").wait_for()

@@ -2,10 +2,11 @@
 
 import random
 
-from projects import changed, linked
+from projects import changed, entry, headlines, linked
 
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.schema.document import read_document
+from tests.bench.core.recompute_case import LINES, cases, plain
 from tests.core.oracles.spreadsheet import faults
 
 
@@ -22,3 +23,25 @@ def test_a_change_works_out_again_only_what_depends_on_it():
     other = read_document(changed(document, "correct", id="5", text="11"))
     after = Evaluation(other).worked
     assert {each for each in after if after[each] is not before[each]} == {"5", "6"}
+
+
+def test_the_lines_of_ten_cases_come_to_what_they_come_to_without_their_links():
+    document = cases()
+    lines = [each for each in document["entries"] if each["kind"] == "line"]
+    assert len(lines) == LINES
+    assert headlines(plain(document)) == headlines(document)
+
+
+def test_a_narrower_alcove_works_out_again_only_what_is_across_the_cases():
+    """Shelf spacing and tip-over go by heights and depths alone."""
+    document = cases()
+    before = Evaluation(read_document(document)).worked
+    reading = entry(document, "Alcove width, top")
+    narrow = read_document(changed(document, "correct", id=reading["id"], text="37 3/8"))
+    after = Evaluation(narrow)
+    again = {
+        after.names[each].rstrip(" 0123456789")
+        for each in after.worked
+        if after.worked[each] is not before[each]
+    }
+    assert again == {"Alcove width, top", "Space", "Carcass", "Shelf strength", "Face frame"}

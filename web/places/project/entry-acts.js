@@ -1,5 +1,6 @@
 import { draftIn, pieceKey } from "../../store/project/draft.js";
 import { button } from "../../widgets/element.js";
+import { firstToFill, placeOf } from "../forms/to-fill.js";
 import { go } from "../go.js";
 import { notice } from "../notices.js";
 
@@ -16,9 +17,22 @@ export function entryActs(app, entry) {
   const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
   const sure = ok && kind !== "note" ? button("How accurate?", () => go(`sure/${id}`)) : null;
   const reckoner = kept?.kind === "line" ? kept.reckoner : "";
-  if (kind === "line") return [button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
+  if (kind === "line") return [waitsFor(app, entry), button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
   if (kind === "note") return [button("Open", () => go(`note/${id}`))];
   return [button("Edit", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
+}
+
+/**
+ * What leads from a line that waits to what it waits for.
+ * @param {App} app
+ * @param {Entry} entry
+ */
+function waitsFor(app, entry) {
+  if (entry.to_fill?.state !== "waits") return null;
+  const all = new Map((app.state.get().view?.entries ?? []).map((each) => [each.id, each]));
+  const first = firstToFill(entry, all);
+  const open = () => go(placeOf(app.state.get(), first));
+  return button(`Fill in ${first.name}`, open, { class: "button primary" });
 }
 
 /** @param {Entry} entry */

@@ -1,5 +1,6 @@
 import { button, element, present } from "../../widgets/element.js";
 import { go } from "../go.js";
+import { addCase, newCase } from "./new-case.js";
 import { sampleCase } from "./sample-case.js";
 
 /** @import { Logged, Stock } from "../../python/contract.d.ts" */
@@ -16,6 +17,7 @@ export function projectFoot(app) {
     return element(
       "div",
       { class: "button-row" },
+      newCase(app, { class: "button primary" }),
       sampleCase(app),
       addPiece,
       button("Restore a backup", () => go("restore")),
@@ -30,6 +32,7 @@ export function projectFoot(app) {
       button("Add a reading", () => go("new-reading")),
       addPiece,
       button("Add a note", () => go("note")),
+      addCase(app),
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
     view?.tally?.length ? materialTally(view.tally) : null,

@@ -3,7 +3,10 @@ import { button, element } from "../../widgets/element.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { folded } from "../../widgets/project/folded.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
+import { stepRow } from "../../widgets/project/steps.js";
 import { nothingYet } from "../forms/instead.js";
+import { leftToFill, placeOf, stepsOf } from "../forms/to-fill.js";
+import { go } from "../go.js";
 import { inWords } from "../notices.js";
 import { caseFolds } from "./case-fold.js";
 import { entryActs, typedIn } from "./entry-acts.js";
@@ -41,6 +44,7 @@ export function project(app, landOn) {
     });
     node.replaceChildren(
       ...projectHead(app, { name: name(), rename: acts.renameProject }),
+      ...stepsToFill(app),
       ...caseFolds(app),
       ...(drawn.length ? drawn : [nothingYet(app, NONE)]),
       projectFoot(app),
@@ -58,6 +62,20 @@ export function project(app, landOn) {
 }
 
 /**
+ * What is to be filled in, step by step; nothing where all is.
+ * @param {App} app
+ */
+function stepsToFill(app) {
+  const steps = stepsOf(app.state.get().view?.entries ?? []);
+  const told = steps.map(({ entry, leadsTo, ...step }) => ({
+    ...step,
+    name: entry.name,
+    open: () => go(placeOf(app.state.get(), leadsTo)),
+  }));
+  return told.length ? [stepRow(told)] : [];
+}
+
+/**
  * An entry as a line of the list.
  * @param {App} app
  * @param {Entry} entry
@@ -66,8 +84,8 @@ const lineOf = (app, entry) => ({
   ...entry,
   value: entry.headline,
   summary: [entry.ok ? saying(entry) : typedIn(app, entry.id), entry.where].filter(Boolean).join(", "),
-  fault: entry.error ? inWords(entry.error) : "",
-  mark: isUnkept(app.state.get(), entry.id) ? "Unsaved edit" : "",
+  fault: entry.error && !entry.to_fill ? inWords(entry.error) : "",
+  mark: [leftToFill(entry), isUnkept(app.state.get(), entry.id) ? "Unsaved edit" : ""].filter(Boolean).join(". "),
 });
 
 /**

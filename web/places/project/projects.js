@@ -5,6 +5,7 @@ import { confirm } from "../../widgets/messages/confirm.js";
 import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { go, onward } from "../go.js";
 import { notice, quietly } from "../notices.js";
+import { newCase } from "./new-case.js";
 import { sampleCase } from "./sample-case.js";
 
 /** @import { ProjectRecord } from "../../store/shapes.d.ts" */
@@ -44,7 +45,7 @@ export function projects(app) {
       button("Restore a backup", () => go("restore")),
     ),
     list,
-    element("div", { class: "button-row" }, sampleCase(app)),
+    element("div", { class: "button-row" }, newCase(app), sampleCase(app)),
   );
   return { node, title: () => TITLE };
 }

@@ -95,7 +95,7 @@ export function questionAsked(app, { declared, entry, of }) {
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
-  return { nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
+  return { open, nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
 }
 
 /**

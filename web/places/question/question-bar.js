@@ -42,14 +42,16 @@ export function questionBar({ toWhole, toField, keeper }) {
     /**
      * @param {Sorted} errors
      * @param {Named[]} fields
+     * @param {boolean} mayKeep whether what was typed until now can be kept as it is
      */
-    unanswered(errors, fields) {
+    unanswered(errors, fields, mayKeep) {
       const key = [...errors.beside, ...errors.wanted].find(({ field }) =>
         fields.some((each) => each.key === field),
       )?.field;
       said.replaceChildren(...(errors.beside.length ? [check(errors, fields)] : unanswered(errors, fields)));
       said.onclick = () => key && toField(key);
       toAnswer(false);
+      keep.hidden = !mayKeep;
     },
   };
 }

@@ -2,6 +2,7 @@ import { isUnkept } from "../../store/project/draft.js";
 import { button, element, present } from "../../widgets/element.js";
 import { goToPart } from "../../widgets/numbers/parts-list.js";
 import { sortedErrors } from "../forms/field-errors.js";
+import { isToFill } from "../forms/to-fill.js";
 import { go } from "../go.js";
 import { copy } from "../notices.js";
 import { cautionsToday } from "./cautions-today.js";
@@ -52,13 +53,20 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   /** @param {Reckoning} answer */
   const fixes = ({ fixes: ways }) => ways.map(({ label, field }) => button(label, () => openField(field)));
 
+  /** A line of the project that has no answer yet may be left half filled in. */
+  function mayKeepBlanks() {
+    const { beside, elsewhere } = errors();
+    const isOfProject = entry && isUnkept(app.state.get(), entry.id) && isToFill(app.state.get(), entry.id);
+    return Boolean(isOfProject && beside.length === 0 && elsewhere.length === 0);
+  }
+
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
     shown = answer;
     node.classList.remove("waiting");
     today.show(answer.ok ? answer.cautions : []);
     if (answer.ok) bar.answered(answer);
-    else bar.unanswered(errors(), declared.fields);
+    else bar.unanswered(errors(), declared.fields, mayKeepBlanks());
     const before = whole;
     whole = element("div", { class: "answer-whole", hidden: !answer.ok });
     if (answer.ok)

@@ -1,6 +1,7 @@
 import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
+import { firstBlank } from "../forms/to-fill.js";
 import { isOffered } from "../list/offered.js";
 import { pinButton } from "../list/pin.js";
 import { questionAsked } from "./question-asked.js";
@@ -43,7 +44,11 @@ export function question(app, key, entryId, of) {
     // At the end of the title on the screen, behind all else for who walks with the keyboard.
     isFromProject ? null : pinButton(app, declared),
   );
-  return { node, title: () => title };
+  const land = () => {
+    const blank = entry ? firstBlank(app.state.get(), entry.id) : "";
+    if (blank) asked.open(blank);
+  };
+  return { node, title: () => title, land };
 }
 
 const noQuestion = () => ({

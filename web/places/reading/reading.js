@@ -7,6 +7,7 @@ import { answerHeard } from "../../widgets/numbers/answer-heard.js";
 import { askInProject } from "../forms/in-project.js";
 import { notThere } from "../forms/instead.js";
 import { saveChange } from "../forms/save-change.js";
+import { firstBlank } from "../forms/to-fill.js";
 import { onward } from "../go.js";
 import { copy } from "../notices.js";
 import { readingDetails } from "./reading-details.js";
@@ -76,7 +77,10 @@ export function reading(app, id) {
   ask();
   const back = element("a", { class: "back", href: "#project" }, "‹ Project");
   const nodes = [back, element("h2", {}, name), field.node, corrected, result, heard.node, details.node];
-  return { node: element("div", { class: "question" }, nodes), title: () => name, refresh };
+  const land = () => {
+    if (firstBlank(app.state.get(), id)) field.focus();
+  };
+  return { node: element("div", { class: "question" }, nodes), title: () => name, refresh, land };
 }
 
 /**

@@ -24,10 +24,10 @@ export const wrongOf = (piece) =>
  */
 export function inOrder(view) {
   const all = new Map(view.pieces.map((piece) => [keyOf(piece), piece]));
-  return view.cuts.groups.flatMap(({ said: group, pieces }) =>
+  return view.cuts.groups.flatMap(({ said: group, waits, pieces }) =>
     pieces.flatMap((place) => {
       const piece = all.get(keyOf(place));
-      return piece ? [{ ...piece, group }] : [];
+      return piece ? [{ ...piece, group, waits }] : [];
     }),
   );
 }
@@ -73,6 +73,8 @@ export function piecesInTurn(app) {
  * @param {State} state
  */
 export function markOf({ entry }, state) {
+  const isUnchecked = state.view?.entries.find(({ id }) => id === entry)?.to_fill;
   if (isOldPicture(state)) return "This size is from before your last change.";
-  return isUnkept(state, entry) ? "You have an unsaved edit. This shows the saved piece." : "";
+  if (isUnkept(state, entry)) return "You have an unsaved edit. This shows the saved piece.";
+  return isUnchecked ? "Not checked in the project yet: it goes by the usual sizes." : "";
 }

@@ -3,7 +3,7 @@ import { fieldError } from "./field-error.js";
 import { helpLine, helpOnFocus } from "./help-on-focus.js";
 import { rowList } from "./row-list.js";
 
-/** @import { DrawnField, FieldWidget, RowsOptions, Typed, Wrong } from "../widget.d.ts" */
+/** @import { DrawnField, FieldWidget, RowsOptions, Typed, Wrong, Echo } from "../widget.d.ts" */
 
 /** @typedef {string | Record<string, Typed>} Row what is typed into one: a text by itself, or several */
 
@@ -75,13 +75,16 @@ export function manyField({ field, value, onInput, onFocus, form }) {
   }
 
   /**
-   * Each row hears of its own errors; what is wrong with the whole is said below.
-   * @param {{errors?: Wrong[]}} told
+   * Each row hears of its own errors, and of the names that stand in it; what is wrong with the whole is said below.
+   * @param {{errors?: Wrong[], echo?: Echo}} told
    */
-  function show({ errors = [] }) {
+  function show({ errors = [], echo }) {
     rows.all().forEach((row, at) => {
       const own = errors.filter((error) => error.row === at);
-      row.show({ errors: own.map((error) => ({ ...error, field: placeOf(error) })) });
+      row.show({
+        errors: own.map((error) => ({ ...error, field: placeOf(error) })),
+        echoes: linkedIn(row.values(), echo),
+      });
     });
     wrong.show(errors.find((error) => error.row === undefined));
   }
@@ -111,6 +114,29 @@ export function manyField({ field, value, onInput, onFocus, form }) {
     },
     focus: () => firstIn(node, "input[type=text], button")?.focus(),
   };
+}
+
+/**
+ * For each field of a row the names of the project that stand in it, of those that stand in the whole list.
+ * @param {Record<string, Typed>} values
+ * @param {Echo | undefined} echo
+ * @returns {Record<string, Echo>}
+ */
+function linkedIn(values, echo) {
+  const names = (typeof echo === "object" && echo.names) || [];
+  const longestFirst = [...names].sort((a, b) => b.name.length - a.name.length);
+  /** @param {string} text */
+  function standingIn(text) {
+    let rest = text.toLowerCase();
+    return longestFirst.filter(({ name }) => {
+      const before = rest;
+      rest = rest.replaceAll(name.toLowerCase(), " ");
+      return rest !== before;
+    });
+  }
+  return Object.fromEntries(
+    Object.entries(values).map(([key, typed]) => [key, { text: "", names: standingIn(String(typed)) }]),
+  );
 }
 
 /**

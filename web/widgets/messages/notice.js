@@ -9,7 +9,8 @@ const SECONDS = 10;
  * Say a sentence between the head of the screen and the place, with one thing that can be done
  * about it. It covers nothing, and what stands in the place stays where it is under the thumb.
  * What the app has to tell of its own accord (`news`) never takes the place of what was said of
- * the person's last act, nor its Undo.
+ * the person's last act, nor its Undo. One stands at a time: news waits until that is closed, but for what
+ * must come `first`.
  * @param {HTMLElement} host where it is said
  * @param {HTMLElement} place what scrolls below it
  * @param {string} sentence
@@ -17,8 +18,16 @@ const SECONDS = 10;
  */
 export function notice(host, place, sentence, action = null) {
   const kind = action?.news ? "news" : "said";
-  const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, unbroken(sentence)));
-  const close = () => keepingStill(place, () => node.remove());
+  const node = element(
+    "div",
+    { class: "notice", "data-kind": kind, "data-first": action?.first },
+    element("p", {}, unbroken(sentence)),
+  );
+  const close = () =>
+    keepingStill(place, () => {
+      node.remove();
+      oneAtATime(host);
+    });
   if (action?.label) {
     const act = () => {
       close();
@@ -30,9 +39,25 @@ export function notice(host, place, sentence, action = null) {
   keepingStill(place, () => {
     for (const old of host.querySelectorAll(`[data-kind=${kind}]`)) old.remove();
     host.append(node);
-    host.scrollTop = node.offsetTop - host.offsetTop;
+    if (!action?.stays) whenInSight.set(node, () => setTimeout(close, SECONDS * 1000));
+    oneAtATime(host);
   });
-  if (!action?.stays) setTimeout(close, SECONDS * 1000);
+}
+
+/** What is begun once a sentence is in sight: its time. */
+const whenInSight = new WeakMap();
+
+/** @param {HTMLElement} host */
+function oneAtATime(host) {
+  const all = [...host.querySelectorAll(".notice")];
+  const shown = ["[data-first]", "[data-kind=said]", "*"]
+    .map((look) => all.find((each) => each.matches(look)))
+    .find(Boolean);
+  if (!shown) return;
+  for (const each of all) each.toggleAttribute("hidden", each !== shown);
+  host.scrollTop = 0;
+  whenInSight.get(shown)?.();
+  whenInSight.delete(shown);
 }
 
 /**
@@ -43,6 +68,7 @@ export function notice(host, place, sentence, action = null) {
 export const unsay = (host, place) =>
   keepingStill(place, () => {
     for (const old of host.querySelectorAll("[data-kind=said]")) old.remove();
+    oneAtATime(host);
   });
 
 function keepingStill(place, change) {

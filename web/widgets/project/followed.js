@@ -5,17 +5,49 @@ import { unbroken } from "../numbers/unbroken.js";
 /** @import { Follow, Judged, Other } from "../../python/contract.d.ts" */
 /** @import { Shown } from "../widget.d.ts" */
 
+/** So many are read at a glance; more fold behind how many there are. */
+const MOST_OPEN = 2;
+
 /**
- * The pieces already cut first, in words, then each number that changes.
+ * What must be seen first: pieces already cut that are wrong now, in words, and lines that have no answer any more. Then
+ * the numbers that change, and the pieces that stay good, folded where they are many.
  * @param {Follow[]} follows
  * @param {Judged[]} judged
  */
-export const followed = (follows, judged) => [
-  judged.length ? element("h3", {}, "Pieces already cut") : null,
-  judged.length ? element("ul", { class: "judged" }, judged.map(judgement)) : null,
-  follows.length ? element("h3", {}, "Numbers that change") : null,
-  follows.length ? element("ul", { class: "follows" }, follows.map(changedNumber)) : null,
-];
+export function followed(follows, judged) {
+  const [wrong, good] = [judged.filter(isWrong), judged.filter((each) => !isWrong(each))];
+  const [failed, moved] = [follows.filter(({ ok }) => !ok), follows.filter(({ ok }) => ok)];
+  return [
+    wrong.length ? element("h3", {}, "Pieces already cut") : null,
+    wrong.length ? element("ul", { class: "judged" }, wrong.map(judgement)) : null,
+    failed.length ? element("h3", {}, "No answer now") : null,
+    failed.length ? element("ul", { class: "follows" }, failed.map(changedNumber)) : null,
+    many(moved.length === 1 ? "1 line changes" : `${moved.length} lines change`, "follows", moved.map(changedNumber)),
+    many(
+      good.length === 1 ? "1 cut piece to know of" : `${good.length} cut pieces to know of`,
+      "judged",
+      good.map(judgement),
+    ),
+  ];
+}
+
+/** @param {Judged} judged */
+const isWrong = ({ verdict }) => verdict !== "good";
+
+/**
+ * @param {string} title how many there are
+ * @param {string} look
+ * @param {HTMLElement[]} rows
+ */
+const many = (title, look, rows) =>
+  rows.length
+    ? element(
+        "details",
+        { class: "working", open: rows.length <= MOST_OPEN },
+        element("summary", {}, title),
+        element("ul", { class: look }, rows),
+      )
+    : null;
 
 /** @param {Judged} judged */
 const judgement = ({ verdict, said }) =>

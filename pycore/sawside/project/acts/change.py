@@ -10,6 +10,7 @@ from sawside.project.acts.effects import effects
 from sawside.project.acts.table import BEGIN, made
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.evaluation.graph import Graph
+from sawside.project.evaluation.to_fill import to_fill
 from sawside.project.pieces.judge_told import judged_anew
 from sawside.project.pieces.trials import trial_told
 from sawside.project.schema.document import MOST_LOG, log_line
@@ -44,11 +45,21 @@ def followed(document, one, act, *, tell=True):
     if after.graph.links.cycle and not Graph(document).links.cycle:
         _refuse_cycle(after, one.id)
     for number, identity in one.must_work:
+        if _stays_to_fill(document, after, identity):
+            continue
         _refuse_failed(after.worked.get(identity), number if act["act"] == "several" else None)
     if tell:
         answer["follows"] = effects(before, after, but=one.id)
         answer["judged"] = judged_anew(document, before, new, after)
     return answer
+
+
+def _stays_to_fill(document, after, identity):
+    """Whether an entry that was to be filled in is so still, by what was typed until now."""
+    worked = after.worked.get(identity)
+    if worked is None or worked.ok or to_fill(after, identity) is None:
+        return False
+    return to_fill(Evaluation(document), identity) is not None
 
 
 def _logged(document, act, said):

@@ -8,18 +8,22 @@ from fractions import Fraction
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Real
 from sawside.project.acts.effect_told import are_alike, first_apart, first_difference, other_apart
+from sawside.project.evaluation.to_fill import to_fill
 from sawside.reckoning.links import difference
 
 
 def effects(before, after, but):
-    """Every entry but one whose numbers are not what they were, in the order of the links."""
+    """Every entry but one whose numbers are not what they were, in the order of the links.
+
+    One that was to be filled in had no number that anybody went by: what it gets is no change.
+    """
     told = []
     for identity in after.graph.links.order:
         old, new = before.worked.get(identity), after.worked[identity]
         if old is None or old is new or identity == but:
             continue
         effect = _effect(old, new)
-        if effect is not None:
+        if effect is not None and to_fill(before, identity) is None:
             told.append({"id": identity, "name": after.names[identity]} | effect)
     return told
 

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import arrange, keep
+from sawside.project.acts import arrange, keep, new_case
 from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
@@ -62,6 +62,7 @@ ACTS = {
         may=_NAMED | {"about": an_object},
         must_work=True,
     ),
+    "new_case": Act(new_case.new_case),
     "keep_note": Act(keep.keep_note, needs={"text": text}, may={"name": text}, moves=False),
     "rename": Act(arrange.rename, needs=_ONE | {"name": text}),
     "correct": Act(

@@ -72,7 +72,13 @@ def _own_values(fields, values, own):
 
 def _corrected(entry, values=None, **_others):
     require(values, "values")
-    return entry | {"values": values}, f"Corrected {entry['name']}."
+    done = "Filled in" if all(map(_is_link, entry["values"].values())) else "Corrected"
+    return entry | {"values": values}, f"{done} {entry['name']}."
+
+
+def _is_link(value):
+    """Whether nothing stands in a field but what another entry gives."""
+    return isinstance(value, str) and (not value.strip() or "[" in value)
 
 
 LINE = Kind(

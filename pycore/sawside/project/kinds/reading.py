@@ -17,6 +17,8 @@ def _corrected(entry, text=None, unit=None, values=None, **details):
     require(text, "text")
     short_sum(text, "text")
     said = f"Corrected {entry['name']}: {_short(entry['text'])} → {_short(text)}."
+    if not entry["text"].strip():
+        said = f"Filled in {entry['name']}: {_short(text)}."
     return _with_text(entry, text, unit or entry["unit"]) | details, said
 
 
@@ -27,6 +29,7 @@ def _with_text(entry, text, unit):
         new.pop("off", None)
     if text != entry["text"]:
         new.pop("when", None)
+    if text != entry["text"] and entry["text"].strip():
         before = {key: entry[key] for key in ("text", "unit", "when") if key in entry}
         new["earlier"] = [*entry.get("earlier", ()), before][-MOST_EARLIER:]
     return new

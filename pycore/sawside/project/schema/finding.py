@@ -34,7 +34,7 @@ def refuse_too_many(document):
 
 def refuse_taken(document, name, but=None):
     """Refuse a name that another entry has ("conflict")."""
-    if name.casefold() in _taken(document, but):
+    if name.casefold() in taken_names(document, but):
         message = f"There’s already a {name} in this project."
         raise Refusal("conflict", message, "Choose another name.", field="name")
 
@@ -42,7 +42,7 @@ def refuse_taken(document, name, but=None):
 def free_name(document, name):
     """A clean name, with a number added when it is taken."""
     name = clean_name(name)
-    taken = _taken(document)
+    taken = taken_names(document)
     number, free = 1, name
     while free.casefold() in taken:
         number += 1
@@ -50,5 +50,6 @@ def free_name(document, name):
     return free
 
 
-def _taken(document, but=None):
+def taken_names(document, but=None):
+    """The names of all entries, or of all but one, in small letters."""
     return {entry["name"].casefold() for entry in document["entries"] if entry["id"] != but}

@@ -61,7 +61,7 @@ def _answers(sizes, panels, show):
     if sizes.fixed:
         answers["openings"] = _openings(sizes.heights.openings)
     several = len(set(sizes.bays)) > 1
-    if sizes.dividers and (sizes.shared.even is not None or not several):
+    if sizes.shared.even is not None or not several:
         answers["bay"] = min(sizes.bays)
     if several:
         answers["bays"] = numbered("Bay", sizes.bays)

@@ -1,0 +1,87 @@
+"""What a correction changes is told in short: what goes wrong first, what moves behind its count;
+one message stands at a time."""
+
+from tests.browser.hand import open_place, tap_keys
+from tests.browser.project.in_project import accept, keep_reading, open_entry, open_projects
+from tests.browser.project.test_project_never_lost import FULL
+from tests.browser.words import EDIT, OUT_OF_SPACE, READING, SAVE_CHANGE
+
+
+def sample(page):
+    open_projects(page)
+    page.get_by_role("button", name="Start with a sample case").tap()
+    page.get_by_role("heading", name="Record cabinet").wait_for()
+    page.get_by_text("Carcass", exact=True).wait_for()
+
+
+def correct_top_width(page, text):
+    open_entry(page, "Alcove width, top", EDIT)
+    page.get_by_label(READING).fill(text)
+    page.locator("output.result").get_by_role("button", name=SAVE_CHANGE).tap()
+    return page.get_by_role("dialog")
+
+
+def test_many_lines_that_change_fold_behind_how_many_they_are(page):
+    sample(page)
+    changes = correct_top_width(page, "37 1/4")
+    changes.get_by_text("4 lines change").wait_for()
+    assert not changes.get_by_text("Face frame").first.is_visible()
+    changes.get_by_text("4 lines change").tap()
+    changes.get_by_text("Face frame").first.wait_for()
+    accept(page)
+
+
+def test_a_piece_cut_wrong_stands_first_and_open(page):
+    sample(page)
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    page.get_by_role("button", name="Carcass: Bottom").tap()
+    page.get_by_role("button", name="Cut one", exact=True).tap()
+    changes = correct_top_width(page, "37 1/4")
+    changes.get_by_text("Carcass: Bottom: 1 piece can be cut down by 1/4″.").wait_for()
+    heads = changes.locator("h3, summary").all_text_contents()
+    assert heads == ["Pieces already cut", "4 lines change"]
+
+
+def test_a_line_without_an_answer_any_more_is_not_folded(page):
+    sample(page)
+    changes = correct_top_width(page, "3")
+    changes.get_by_role("heading", name="No answer now").wait_for()
+    assert changes.get_by_text("Space", exact=True).first.is_visible()
+    page.get_by_role("button", name="Cancel").tap()
+
+
+def test_one_message_stands_at_a_time_and_what_is_at_stake_comes_first(phone, server):
+    context = phone(service_workers="block")
+    context.add_init_script(FULL)
+    page = context.pages[0]
+    page.goto(server.address)
+    keep_reading(page, "Alcove width", "37 9/16")
+    page.evaluate("window.full = true")
+    tap_keys(page, "12")
+    page.locator("#notices").get_by_text(OUT_OF_SPACE).wait_for()
+    shown = page.locator("#notices .notice:visible")
+    assert shown.count() == 1
+    shown.get_by_role("button", name="Close the message").tap()
+    page.locator("#notices").get_by_text("Saved Alcove width").wait_for()
+    assert shown.count() == 1
+
+
+def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):
+    page.set_viewport_size({"width": 360, "height": 740})
+    sample(page)
+    open_entry(page, "Space", "Open")
+    rows = page.locator(".field-many .row")
+    rows.nth(1).get_by_text("Alcove width, middle is 37 9/16″").wait_for()
+    assert rows.nth(1).locator(".chip").count() == 1
+    assert rows.nth(0).locator(".chip").inner_text().startswith("Alcove width, bottom")
+
+
+def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(page):
+    sample(page)
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    heads = page.locator(".piece-list h3").all_text_contents()
+    assert sorted(heads) == ["3/4″ thick", "Plywood, 1/4″ thick", "Plywood, 23/32″ thick"]
+    side = page.get_by_role("button", name="Carcass: Side")
+    assert "× 15 3/4″" in side.inner_text().replace("\u00a0", " ")
