@@ -24,7 +24,7 @@ export interface Angle {
 export interface AnswerDeclared {
   key: string;
   label: string;
-  kind: "length" | "angle" | "count" | "text" | "lengths";
+  kind: "length" | "angle" | "count" | "weight" | "text" | "lengths";
 }
 
 /** An angle: degrees from the x axis, positive towards y. */
@@ -479,7 +479,7 @@ export interface Note {
   text: string;
 }
 
-/** A number that is none of these: a difference of areas, or of counts that are not whole. */
+/** A number that is none of these: a weight, or a difference of areas or of odd counts. */
 export interface Number {
   key: string;
   label: string;

@@ -107,7 +107,7 @@ class Product(TypedDict):
 
 
 class Number(TypedDict):
-    """A number that is none of these: a difference of areas, or of counts that are not whole."""
+    """A number that is none of these: a weight, or a difference of areas or of odd counts."""
 
     key: str
     label: str

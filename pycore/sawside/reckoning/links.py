@@ -18,7 +18,7 @@ _NARROW, _SIMPLE = Fraction(1, 1 << 56), 1 << 16
 """In an enclosure as narrow as this there is a fraction with such a denominator by chance once in
 some sixteen million times."""
 
-_POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
+_POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1, "weight": 0}
 
 
 def label_of(answer, item=None):
@@ -84,7 +84,8 @@ def _number(answer, value):
             f"{quoted(answer.label)} is a list, but this needs one number.",
             f"After the name, put a colon and the one you mean: “: {label_of(answer, 1)}”.",
         )
-    return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
+    power, kind = _POWERS[answer.kind], answer.kind
+    return Named(rational(value), power, kind == "angle", weight=kind == "weight")
 
 
 def rational(value):

@@ -6,7 +6,7 @@ from math import ceil
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.case.shared.tipping.moments import LEAST_RATING
 from sawside.wood.numbers import metric, number_text, small_text
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+from sawside.wood.weights import KILOGRAMS_PER_POUND
 
 _TENTHS = 10
 
