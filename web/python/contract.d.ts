@@ -479,7 +479,7 @@ export interface Note {
   text: string;
 }
 
-/** A number that is none of these: a weight, or a difference of areas or of odd counts. */
+/** A number that is none of these: a difference of areas, or of counts that are not whole. */
 export interface Number {
   key: string;
   label: string;
@@ -749,7 +749,7 @@ export interface Rough {
 export interface Roughly {
   key: string;
   label: string;
-  kind: "angle" | "count" | "number" | "area" | "volume";
+  kind: "angle" | "count" | "weight" | "number" | "area" | "volume";
   text: string;
   words: string;
 }
@@ -1134,7 +1134,7 @@ export interface Twin {
 
 export type Typed = Record<string, any>;
 
-export type Value = Length | Angle | Count | Said | Lengths | Product | Number;
+export type Value = Length | Angle | Count | Weight | Said | Lengths | Product | Number;
 
 /**
  * Pieces that were cut and are alike in what is to be said of them. `by` is how much the first
@@ -1171,6 +1171,15 @@ export interface View {
 export interface Waits {
   id: string | null;
   name: string;
+}
+
+/** A weight in pounds and kilograms, or in kilograms alone. */
+export interface Weight {
+  key: string;
+  label: string;
+  kind: "weight";
+  text: string;
+  words: string;
 }
 
 export interface Asks {

@@ -117,7 +117,7 @@ def _angle_off(degrees, text):
 def _weight_told(key, label, pounds, show):
     """A weight as a VALUE, in both systems or in kilograms alone."""
     text = weight_text(pounds, show)
-    return {"key": key, "label": label, "kind": "number", "text": text, "words": text}
+    return {"key": key, "label": label, "kind": "weight", "text": text, "words": text}
 
 
 def _text_told(key, label, text, _show):

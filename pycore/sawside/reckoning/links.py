@@ -9,7 +9,7 @@ from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 from sawside.reckoning.main_answer import main_answer
-from sawside.reckoning.old_labels import OLD_LABELS
+from sawside.reckoning.old_labels import ALONE, OLD_LABELS
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
@@ -48,7 +48,7 @@ def named(reckoner, found, label):
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
-        main = main_answer(reckoner, found)
+        main = _alone(reckoner) or main_answer(reckoner, found)
         return _number(main, found.answers[main.key])
     by_key = {answer.key: answer for answer in reckoner.answers}
     now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
@@ -61,6 +61,12 @@ def named(reckoner, found, label):
         if item is not None:
             return _number(answer, item)
     raise _unknown(label, "isn’t one of its answers")
+
+
+def _alone(reckoner):
+    """The answer that its name alone keeps standing for, or None where that is the main one."""
+    key = ALONE.get(reckoner.key)
+    return next((each for each in reckoner.answers if each.key == key), None)
 
 
 def _item(label, called, values):

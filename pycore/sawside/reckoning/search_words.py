@@ -58,8 +58,8 @@ kitchen knife lacquer laminate lamp laser latch latex lathe leather leg lever lo
 mortar motor mount nail newel nut oil paint pallet patio pipe plane planer plaster
 pole porch post pour power price primer pump purlin rafter ramp rebar resin ridge roof
 roofing router rust sand sander sanding seal sealer shear shed shellac shelter shingle
-siding sill sink slab slide solder spline spray stain stair staple steel stone stool stove
-stringer stucco tank thread tile tint tool tooth torque track tread truss tub tube turn
+siding sill sink slab slide solder spline spray stain staple steel stone stool stove
+stringer stucco tank thread tile tint tool tooth torque track tread truss tub tube
 urethane valve varnish vent vise wainscot washer water wax weld wheel wire
 """
 """Words of the shop and the building site that must never be taken for a slip of another one."""

@@ -88,8 +88,7 @@ class Fine:
         if self._kind == "count":
             return count_told(key, label, int(value), self._show)
         text = self.text(value)
-        kind = "number" if self._kind == "weight" else self._kind
-        return {"key": key, "label": label, "kind": kind, "text": text, "words": text}
+        return {"key": key, "label": label, "kind": self._kind, "text": text, "words": text}
 
     @property
     def _steps(self):
