@@ -30,6 +30,7 @@ NOT_SET = {
     "all_off",
     "angle",
     "closing",
+    "lean",
 }
 """Angles that are measured, or differences: nobody sets a saw to them."""
 
