@@ -24,7 +24,7 @@ export interface Angle {
 export interface AnswerDeclared {
   key: string;
   label: string;
-  kind: "length" | "angle" | "count" | "text" | "lengths";
+  kind: "length" | "angle" | "count" | "weight" | "text" | "lengths";
 }
 
 /** An angle: degrees from the x axis, positive towards y. */
@@ -787,7 +787,7 @@ export interface Rough {
 export interface Roughly {
   key: string;
   label: string;
-  kind: "angle" | "count" | "number" | "area" | "volume";
+  kind: "angle" | "count" | "weight" | "number" | "area" | "volume";
   text: string;
   words: string;
 }
@@ -1182,7 +1182,7 @@ export interface Twin {
 
 export type Typed = Record<string, any>;
 
-export type Value = Length | Angle | Count | Said | Lengths | Product | Number;
+export type Value = Length | Angle | Count | Weight | Said | Lengths | Product | Number;
 
 /**
  * Pieces that were cut and are alike in what is to be said of them. `by` is how much the first
@@ -1220,6 +1220,15 @@ export interface View {
 export interface Waits {
   id: string | null;
   name: string;
+}
+
+/** A weight in pounds and kilograms, or in kilograms alone. */
+export interface Weight {
+  key: string;
+  label: string;
+  kind: "weight";
+  text: string;
+  words: string;
 }
 
 export interface Asks {

@@ -80,7 +80,7 @@ class AnswerDeclared(TypedDict):
 
     key: str
     label: str
-    kind: Literal["length", "angle", "count", "text", "lengths"]
+    kind: Literal["length", "angle", "count", "weight", "text", "lengths"]
 
 
 class Job(TypedDict):

@@ -73,6 +73,16 @@ class Count(TypedDict):
     remainder: NotRequired[Length]
 
 
+class Weight(TypedDict):
+    """A weight in pounds and kilograms, or in kilograms alone."""
+
+    key: str
+    label: str
+    kind: Literal["weight"]
+    text: str
+    words: str
+
+
 class Said(TypedDict):
     """An answer in words."""
 
@@ -121,7 +131,7 @@ class Roughly(TypedDict):
 
     key: str
     label: str
-    kind: Literal["angle", "count", "number", "area", "volume"]
+    kind: Literal["angle", "count", "weight", "number", "area", "volume"]
     text: str
     words: str
 
@@ -129,4 +139,4 @@ class Roughly(TypedDict):
 Fine = Length | Count | Roughly
 """A number told more finely than an answer is."""
 
-Value = Length | Angle | Count | Said | Lengths | Product | Number
+Value = Length | Angle | Count | Weight | Said | Lengths | Product | Number

@@ -27,7 +27,7 @@ from sawside.wood.caution import Caution
 class Answer:
     """One answer. The kind says what `compute` gives: length (exact inches, or `Rounded` on a
     mark of its own), lengths (a list of (label, exact inches)), count (int), angle (exact
-    degrees) or text (may be put off, `drawing.lazy`).
+    degrees), weight (exact pounds, from 0 up) or text (may be put off, `drawing.lazy`).
 
     `sets` says of an angle that it is set at the saw: "turned" from square or "tilted" from
     upright, or a function of `given` to one of them. `with_turn` is the key of the answer that the

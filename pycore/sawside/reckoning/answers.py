@@ -12,6 +12,7 @@ from sawside.lengths.show import Show, angle_text
 from sawside.lengths.units import MILE
 from sawside.lengths.words import decimal_in_words, whole_in_words
 from sawside.reckoning.past_the_saw import step_past
+from sawside.wood.weights import weight_text
 
 
 def told(answer, value, show):
@@ -113,6 +114,12 @@ def _angle_off(degrees, text):
     return f"{size}° {'over' if way > 0 else 'short'}" if way else ""
 
 
+def _weight_told(key, label, pounds, show):
+    """A weight as a VALUE, in both systems or in kilograms alone."""
+    text = weight_text(pounds, show)
+    return {"key": key, "label": label, "kind": "weight", "text": text, "words": text}
+
+
 def _text_told(key, label, text, _show):
     return {"key": key, "label": label, "kind": "text", "text": force(text)}
 
@@ -122,6 +129,7 @@ _TOLD = {
     "lengths": _lengths_told,
     "count": count_told,
     "angle": _angle_told,
+    "weight": _weight_told,
     "text": _text_told,
 }
 

@@ -9,7 +9,7 @@ from sawside.lengths.marks import exact_of
 from sawside.lengths.reading.names import Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 from sawside.reckoning.main_answer import main_answer
-from sawside.reckoning.old_labels import OLD_LABELS
+from sawside.reckoning.old_labels import ALONE, OLD_LABELS
 
 BITS = 160
 """An irrational answer goes into another sum as a fraction within 2**-160: some 48 decimals."""
@@ -18,7 +18,7 @@ _NARROW, _SIMPLE = Fraction(1, 1 << 56), 1 << 16
 """In an enclosure as narrow as this there is a fraction with such a denominator by chance once in
 some sixteen million times."""
 
-_POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1}
+_POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1, "weight": 0}
 
 
 def label_of(answer, item=None):
@@ -48,7 +48,7 @@ def named(reckoner, found, label):
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
-        main = main_answer(reckoner, found)
+        main = _alone(reckoner) or main_answer(reckoner, found)
         return _number(main, found.answers[main.key])
     by_key = {answer.key: answer for answer in reckoner.answers}
     now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
@@ -61,6 +61,12 @@ def named(reckoner, found, label):
         if item is not None:
             return _number(answer, item)
     raise _unknown(label, "isn’t one of its answers")
+
+
+def _alone(reckoner):
+    """The answer that its name alone keeps standing for, or None where that is the main one."""
+    key = ALONE.get(reckoner.key)
+    return next((each for each in reckoner.answers if each.key == key), None)
 
 
 def _item(label, called, values):
@@ -84,7 +90,8 @@ def _number(answer, value):
             f"{quoted(answer.label)} is a list, but this needs one number.",
             f"After the name, put a colon and the one you mean: “: {label_of(answer, 1)}”.",
         )
-    return Named(rational(value), _POWERS[answer.kind], answer.kind == "angle")
+    power, kind = _POWERS[answer.kind], answer.kind
+    return Named(rational(value), power, kind == "angle", weight=kind == "weight")
 
 
 def rational(value):

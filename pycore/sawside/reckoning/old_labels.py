@@ -247,3 +247,6 @@ def _read():
 
 OLD_LABELS = _read()
 """{question: [(label in small letters, answer)]}."""
+ALONE = {"getting_it_in": "diagonal"}
+"""{question: answer, one that it always has} of those that lead with words now: the name of a line
+alone stands for the number that it stood for."""

@@ -3,10 +3,12 @@
 from functools import cache
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read_angle, read_count, read_length, read_number
 from sawside.lengths.reading.scanner import plain_spaces
 from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
+from sawside.wood.weights import POUNDS_IN
 
 MOST_WORDS = 80
 """Characters in a text that is no sum."""
@@ -61,9 +63,22 @@ def _count(field, value, _settings, names):
 
 
 def _number(field, value, _settings, names):
-    reading = read_number(_text(field, value), names)
+    reading = read_number(_text(field, value), _weighed(field, names))
     _in_range(field, reading.value, read_number)
     return reading.value, f"{reading.echo}{_unit(field)}"
+
+
+def _weighed(field, names):
+    """The names of a number, those of weights in its own unit where it is one itself."""
+    one = POUNDS_IN.get(field.unit)
+    if one is None or names is None:
+        return names
+    return {
+        name: named._replace(value=named.value / one, weight=False)
+        if isinstance(named, Named) and named.weight
+        else named
+        for name, named in names.items()
+    }
 
 
 def _unit(field):

@@ -9,11 +9,13 @@ from sawside.lengths.display import (
     mixed_text,
     rational_text,
 )
+from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.lengths.units import BOARD_FOOT, SQUARE_FOOT
 from sawside.reckoning.answers import count_told, length_told
+from sawside.wood.weights import weight_text
 
 _POWERS = {
     2: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
@@ -48,6 +50,9 @@ def names_told(names, settings):
     """What each name in a text is worth as if it stood alone; angles and Refusals aren't told."""
     told = []
     for written, named in names.items():
+        if isinstance(named, Named) and named.weight:
+            told.append({"name": written, "stands_for": weight_text(named.value, Show(settings))})
+            continue
         try:
             alone = reading_told(f"[{written}]", settings, names={written: named})
         except Refusal:

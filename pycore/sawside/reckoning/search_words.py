@@ -62,9 +62,9 @@ laminate lamp laser latch latex lathe leather leg lever lock magnet mortar motor
 newel nut oil paint pallet patio pipe plane planer plaster pole porch post pour power
 price primer pump purlin rafter ramp rebar resin ridge roof roofing router rust sand
 sander sanding seal sealer shear shed shellac shelter shingle siding sill sink solder
-spline spray stain stair staple steel stone stool stove stringer stucco tank thread tile
-tint tool tooth torque track tread truss tub tube turn urethane valve varnish vent vise
-wainscot washer water wax weld wheel wire
+spline spray stain staple steel stone stool stove stringer stucco tank thread tile tint
+tool tooth torque track tread truss tub tube urethane valve varnish vent vise wainscot
+washer water wax weld wheel wire
 """
 """Words of the shop and the building site that must never be taken for a slip of another one."""
 

@@ -11,12 +11,14 @@ STEPS = 48
 
 class Space:
     """A space between two walls that lean `left` and `right` into it at the top (less than 0: away
-    from it), `wide` at their feet; `floor` and `ceiling` are (left, right) heights. `bows` are (how
-    far the left wall stands out, the right one) at a step of their height."""
+    from it), `wide` at their feet; `floor` and `ceiling` are heights at even steps from left to
+    right, two or more. `bows` are (how far the left wall stands out, the right one) at a step of
+    their height. It is `deep` at the floor, and `back` is how its back wall leans."""
 
-    def __init__(self, wide, left, right, floor, ceiling, bows=None):
+    def __init__(self, wide, left, right, floor, ceiling, bows=None, deep=None, back=0):
         self.wide, self.left, self.right = wide, left, right
         self.floor, self.ceiling, self.bows = floor, ceiling, bows or {}
+        self.deep, self.back = deep, back
 
     def faces(self, part):
         """(left, right) face of the walls at a `part` of their height, from 0 to 1."""
@@ -30,7 +32,21 @@ class Space:
 
     def heights(self):
         """What a tape reads from the floor to the ceiling at the left and at the right."""
-        return tuple(top - low for top, low in zip(self.ceiling, self.floor, strict=True))
+        return self.height(Fraction(0)), self.height(Fraction(1))
+
+    def height(self, part):
+        """What a tape reads from the floor to the ceiling at a `part` of the width."""
+        return _along(self.ceiling, part) - _along(self.floor, part)
+
+    def depth(self, part):
+        """What a tape reads from the back wall to the front at a `part` of the height."""
+        return self.deep - self.back * part
+
+    def takes_depth(self, deep, base):
+        """Whether an upright box so deep goes before the back wall and `base` at its foot."""
+        parts = [Fraction(step, STEPS) for step in range(STEPS + 1)]
+        room = min(self.depth(part) for part in parts)
+        return deep <= room and deep + base <= self.depth(Fraction(0))
 
     def takes_width(self, wide, spare):
         """Whether an upright box goes between the walls with `spare` beside it at all heights."""
@@ -52,5 +68,8 @@ class Space:
         return start - left, right - start - wide
 
 
-def _along(ends, part):
-    return ends[0] + (ends[1] - ends[0]) * part
+def _along(heights, part):
+    """A height at a `part` of the way along, straight from each of them to the next."""
+    at = min(int(part * (len(heights) - 1)), len(heights) - 2)
+    here, there = heights[at], heights[at + 1]
+    return here + (there - here) * (part * (len(heights) - 1) - at)

@@ -6,7 +6,7 @@ Its numbers are our own. That sums agree is worked from the answers themselves, 
 from fractions import Fraction
 from operator import sub
 
-from projects import changed, entry, view
+from projects import answered, changed, entry, view
 
 import sawside
 from sawside.project.schema.document import SCHEMA
@@ -102,3 +102,16 @@ def test_its_parts_add_up_to_the_case_across_every_section():
     high = across["Side"]
     assert across["Divider"] - 2 * joint + 2 * ply + Fraction(7, 2) == high
     assert across["Back"] + room + Fraction(7, 2) == across["Stile"] + Fraction(7, 2) == high
+
+
+def test_the_weight_that_keeps_it_from_tipping_is_that_of_its_carcass():
+    """Thicker plywood makes a heavier carcass, and a heavier climber is needed to tip it."""
+    plywood = entry(SAMPLE, "Plywood")
+    thick = changed(SAMPLE, "correct", id=plywood["id"], text="1", unit="in")
+    climbers = [
+        int(each["text"].split(" lb")[0])
+        for document in (SAMPLE, thick)
+        for each in answered("entry", document, id="17")["reckoning"]["answers"]
+        if each["key"] == "climber"
+    ]
+    assert climbers[0] < climbers[1]

@@ -20,7 +20,7 @@ FIELD_KINDS = {
     "rows",
     "text",
 }
-ANSWER_KINDS = {"length", "lengths", "count", "angle", "text"}
+ANSWER_KINDS = {"length", "lengths", "count", "angle", "weight", "text"}
 each_question = pytest.mark.parametrize(
     "question", DESCRIBED["reckoners"], ids=lambda question: question["key"]
 )

@@ -32,6 +32,7 @@ NOT_SET = {
     "closing",
     "opens",
     "needs",
+    "lean",
 }
 """Angles that are measured, or differences: nobody sets a saw to them."""
 

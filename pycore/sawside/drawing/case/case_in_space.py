@@ -32,7 +32,7 @@ def case_in_space(show, given, found):
         *_floor(show, given, found, high, frame),
     ]
     foot = max(frame["floor"].values()) + _FACE
-    top = min(frame["ceiling"].values()) - _FACE
+    top = min(*frame["ceiling"].values(), *frame["between"]) - _FACE
     below = foot + (25 if found.heights.low_side else 14)
     if found.depth is not None:
         shapes.append(label((_WIDE / 2, below), f"{_mark(show, found.depth)} deep", "name"))
@@ -50,7 +50,7 @@ def _mark(show, rounded):
 def _times(found):
     """Drawn units for each inch of a gap."""
     gaps = [float(each) for strip in found.strips for each in (strip.bottom, strip.top)]
-    ceilings = [float(found.heights.ceiling(side)) for side in _SIDES]
+    ceilings = [float(each) for each in found.heights.ceilings]
     widest = max([*gaps, float(found.heights.drop), max(ceilings) - min(ceilings)])
     return _GAP / widest if widest else 1
 
@@ -67,6 +67,9 @@ def _frame(found, high):
             for side in _SIDES
         },
     }
+    frame["between"] = [
+        -high - gap - times * float(each - heights.clear) for each in heights.ceilings[1:-1]
+    ]
     strips = {strip.side: strip for strip in found.strips}
     for side, out, edge in (("left", -1, 0), ("right", 1, _WIDE)):
         strip = strips.get(side)
@@ -79,9 +82,13 @@ def _frame(found, high):
 def _surfaces(found, frame):
     floor, ceiling = frame["floor"], frame["ceiling"]
     left, right = (frame[side][2] for side in _SIDES)
-    low, high = max(floor.values()) + _FACE, min(ceiling.values()) - _FACE
-    for face, back in ((floor, low), (ceiling, high)):
-        ends = [(left, face["left"]), (right, face["right"])]
+    low, high = max(floor.values()) + _FACE, min(*ceiling.values(), *frame["between"]) - _FACE
+    between = frame["between"]
+    for face, middle, back in ((floor, [], low), (ceiling, between, high)):
+        steps = [
+            (left + (right - left) * at / (len(middle) + 1), y) for at, y in enumerate(middle, 1)
+        ]
+        ends = [(left, face["left"]), *steps, (right, face["right"])]
         yield polygon([*ends, (right, back), (left, back)], "hatch")
     for strip in found.strips:
         foot, head, back = frame[strip.side]

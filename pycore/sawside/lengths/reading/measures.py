@@ -36,12 +36,7 @@ class Measures:
         if self.names is None or (found := named_at(self.typed, self.at, self.names)) is None:
             return None
         written, named, end = found
-        if named.power and named.angle != (self.kind is ANGLE):
-            said = (
-                "is an angle, which doesn’t work here"
-                if named.angle
-                else "isn’t an angle, but this needs one"
-            )
+        if said := self.unfit(named):
             at = end - len(written)
             raise unreadable(
                 f"{quoted(written)} {said}.", "Use another name, or type the number.", at
@@ -51,6 +46,16 @@ class Measures:
         echo = named.echo or written
         term = Term(value.numerator, value.denominator, named.power, False, echo)
         return bounded(term, end - len(written))
+
+    def unfit(self, named):
+        """Why what a name stands for can't be in this sum; "" where it can."""
+        if named.weight:
+            return "is a weight, which doesn’t work here"
+        if named.power and named.angle != (self.kind is ANGLE):
+            if named.angle:
+                return "is an angle, which doesn’t work here"
+            return "isn’t an angle, but this needs one"
+        return ""
 
     def measure(self, match):
         """A number with its unit, and the smaller units that belong to it: 6′ 7 9/32″."""

@@ -20,14 +20,16 @@ _SIGNS = {"x", "of"}
 class Named(NamedTuple):
     """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3.
 
-    An `angle` has power 1 and is in degrees. `echo` is what is understood, where that is not the
-    name as it is written.
+    An `angle` has power 1 and is in degrees, a `weight` power 0 and is in pounds: only a number in
+    a unit of weight reads one. `echo` is what is understood, where that is not the name as it is
+    written.
     """
 
     value: Fraction
     power: int
     angle: bool = False
     echo: str = ""
+    weight: bool = False
 
 
 def check_name(name):

@@ -10,6 +10,7 @@ from sawside.lengths.show import Show
 from sawside.reckoners.declaration import Answer
 from sawside.reckoning.answers import count_told, length_told, told
 from sawside.reckoning.links import linkable_answers, rational
+from sawside.wood.weights import weight_text
 
 UNITS = {0: "", 2: " in²", 3: " in³"}
 """What a sum of readings comes to that is no length, by its power of inches."""
@@ -17,7 +18,7 @@ UNITS = {0: "", 2: " in²", 3: " in³"}
 
 @dataclass(frozen=True, slots=True)
 class Number:
-    """One number: `kind` is length, angle, count or number, `found` what was worked out.
+    """One number: `kind` is length, angle, count, weight or number, `found` what was worked out.
 
     `must` is that of its answer (`declaration.Answer`).
     """
@@ -31,7 +32,7 @@ class Number:
 
     @property
     def exact(self):
-        """Inches, degrees or a plain number as a fraction (`links.rational`)."""
+        """Inches, degrees, pounds or a plain number as a fraction (`links.rational`)."""
         return rational(self.found)
 
 
@@ -76,6 +77,8 @@ class Fine:
             return fine_text(size, self._show)
         if self._kind == "count":
             return str(size)
+        if self._kind == "weight":
+            return weight_text(size, self._show)
         return _about(size, *self._steps)
 
     def told(self, key, label, value):

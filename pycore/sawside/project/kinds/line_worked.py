@@ -9,6 +9,7 @@ from sawside.reckoning.links import named
 from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.reckon import find, reckoning_told
 from sawside.reckoning.values import read_values, reread
+from sawside.wood.weights import weight_text
 
 
 class LineWorked:
@@ -59,6 +60,8 @@ class LineWorked:
             return self.show.brief(value, answer.rounding)
         if answer.kind == "lengths":
             return ", ".join(self.show.brief(each, answer.rounding) for _, each in value)
+        if answer.kind == "weight":
+            return weight_text(value, self.show)
         return angle_text(value) if answer.kind == "angle" else str(force(value))
 
     @cached_property

@@ -141,7 +141,7 @@ RECKONER = Reckoner(
         Answer("sheets", "Sheet area, before waste", "text"),
         Answer("edging", "Edging length", must="reach"),
         Answer("finish", "Area to finish", "text"),
-        Answer("weight", "Weight of the case", "text"),
+        Answer("weight", "Weight", "weight"),
     ),
     source=(
         "Arithmetic. The default joints are shop practice. A crosspiece in the center of a base "

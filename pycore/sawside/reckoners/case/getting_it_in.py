@@ -4,58 +4,52 @@ from fractions import Fraction
 
 from sawside.drawing.case.raised_case import raised_case
 from sawside.errors import Refusal
-from sawside.lengths.words import counted
-from sawside.reckoners.case.shared.doorway import carried
 from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
-from sawside.reckoners.case.shared.standing_up import (
-    ANCHOR,
-    LITTLE,
-    TALLEST,
-    TIPPING,
-    Box,
-    onto_base,
-    raised_line,
-    tallest_line,
+from sawside.reckoners.case.shared.standing_up import TALLEST, Box, raised_line, tallest_line
+from sawside.reckoners.case.shared.way_in.readings import WAY_IN, asks_for_door, asks_for_stair
+from sawside.reckoners.case.shared.way_in.said import cautions_of, verdict_of
+from sawside.reckoners.case.shared.way_in.stair_told import (
+    STAIR_ANSWERS,
+    stair_answers,
+    stair_drawing,
+    stair_of,
+    stair_working,
 )
+from sawside.reckoners.case.shared.way_in.whole import Journey
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
-from sawside.reckoners.fields import choice, length
+from sawside.reckoners.fields import length
 
-_DOOR = {"shown_when": ("door", ("yes",))}
-_STRAIGHT = (
-    "Only straight through the doorway is checked. That’s level, with no tilting. Walk the rest of "
-    "the way with a tape: halls, turns, stairs, door handles and light fixtures."
-)
-_ONTO = (
-    "Set the base first, then lift the case onto it level. Tilted on top of the base, it needs "
-    "more height than it has standing."
-)
-_HARDLY = (
-    "There’s hardly any headroom to spare. Padding on the floor, a light fixture or a low spot in "
-    "the ceiling can stop it. Measure the ceiling where you’ll raise it."
-)
 _FIXES = (("Lower case", "height"), ("Shallower case", "depth"), ("Separate toe kick", "kick"))
 
 
 def compute(given, show):
-    """The diagonal against the ceiling, and the way through the doorway with the most room."""
+    """Whether it goes in whole: the diagonal against the ceiling, the way through the doorway with
+    the most room, the first way that passes round the stair."""
     box = _box(given, show)
-    way = _way(given, box)
-    sideways = _sideways(given, box)
+    journey = _journey(given, box)
+    stair, way = journey.stair, journey.through
     diagonal = show.rounded(box.diagonal, "reach")
     return Reckoning(
-        answers={"diagonal": diagonal, **_raised(box), **_through(way)},
-        working=tuple(_working(given, show, box, sideways, way)),
-        drawing=raised_case(show, given, box, diagonal),
-        cautions=(
-            *_warnings(given, show, box, sideways),
-            *((_ONTO,) if given.kick else ()),
-            *((_STRAIGHT,) if way else ()),
-            TIPPING,
-            ANCHOR,
-        ),
-        verdict=_standing(given, show, box, sideways) + _passing(way),
-        fixes=_fixes(box, sideways),
+        answers={
+            "goes": journey.said,
+            "diagonal": diagonal,
+            **_raised(box),
+            **({} if journey.boxes is None else {"boxes": journey.boxes}),
+            **_through(way),
+            **stair_answers(stair, journey.sizes),
+        },
+        working=tuple(_working(given, show, box, journey)),
+        drawing=_drawing(show, given, box, journey, diagonal),
+        cautions=tuple(cautions_of(given, show, journey)),
+        verdict=verdict_of(given, show, journey),
+        fixes=_fixes(journey),
     )
+
+
+def _drawing(show, given, box, journey, diagonal):
+    """The turn of the stair where one is asked for: there is less to see in how it's raised."""
+    turn = journey.stair and stair_drawing(show, journey.stair, journey.sizes)
+    return turn or raised_case(show, given, box, diagonal)
 
 
 def _box(given, show):
@@ -71,40 +65,26 @@ def _box(given, show):
     return Box(given.height - kick, given.depth, given.ceiling, kick)
 
 
-def _sideways(given, box):
-    """The same box raised off its side, where that passes and off its back doesn't, or None."""
-    if box.stands_up or given.door != "yes":
-        return None
-    other = Box(box.height, given.width, box.ceiling, box.kick)
-    return other if other.stands_up else None
+def _journey(given, box):
+    sizes = {"height": box.height, "width": given.width, "depth": box.depth}
+    door = (given.door_width, given.door_height) if asks_for_door(given) else None
+    return Journey(box, sizes, door, stair_of(given) if asks_for_stair(given) else None)
 
 
-def _fixes(box, sideways):
-    if box.above < 0 or not (box.stands_up or sideways is not None):
+def _fixes(journey):
+    box = journey.box
+    if box.above < 0 or not journey.stands_up:
         return _FIXES
-    return _FIXES[:1] if _stuck(box) else ()
-
-
-def _stuck(box):
-    """Whether it just goes under the ceiling on its base, but not onto it."""
-    return bool(box.kick) and box.above == 0
-
-
-def _way(given, box):
-    if given.door != "yes":
-        return None
-    sizes = {"height": box.height, "width": given.width, "depth": given.depth}
-    return carried(sizes, given.door_width, given.door_height)
+    if journey.stuck:
+        return _FIXES[:1]
+    return () if journey.whole else (*_FIXES[:2], ("Narrower case", "width"))
 
 
 def _raised(box):
     answers = {}
     if box.stands_up and box.spare > 0:
         answers["spare"] = box.spare
-    answers |= box.tallest_answer()
-    if box.boxes is not None and not box.stands_up:
-        answers["boxes"] = box.boxes
-    return answers
+    return answers | box.tallest_answer()
 
 
 def _through(way):
@@ -115,54 +95,8 @@ def _through(way):
     return {"through": way.said.capitalize(), "beside": way.beside, "over": way.over}
 
 
-def _standing(given, show, box, sideways):
-    if given.height > given.ceiling:
-        return f"Taller than the ceiling, which is {show.bare(given.ceiling)}"
-    stuck = ", but there’s no room to lift it onto its base" if _stuck(box) else ""
-    if box.stands_up:
-        spare = box.spare
-        room = f"{show.bare(spare, 'be there')} to spare" if spare > 0 else "nothing to spare"
-        return f"Tips up{stuck or f', {room}'}"
-    if sideways is not None:
-        return f"Tips up off its side, not off its back{stuck}"
-    return f"Won’t tip up under {show.bare(given.ceiling)}"
-
-
-def _passing(way):
-    if way is None:
-        return ""
-    return f"; through the doorway {way.held}" if way.passes else "; won’t go through the doorway"
-
-
-def _warnings(given, show, box, sideways):
-    if given.height > given.ceiling:
-        yield "It’s taller than the ceiling. Build it lower."
-    elif not box.stands_up and sideways is None:
-        yield _remedy(show, box)
-    else:
-        if (sideways or box).ceiling - (sideways or box).diagonal < LITTLE:
-            yield _HARDLY
-        if box.kick:
-            yield from onto_base(box.above)
-
-
-def _remedy(show, box):
-    if box.tallest is None:
-        return "It won’t tip up in one piece. It’s as deep as the ceiling is high."
-    many = f" Or stack {counted(box.boxes, 'box', 'boxes')} of one height." if box.boxes else ""
-    base = (
-        " without its toe kick, or make the toe kick higher."
-        if box.kick
-        else ", or put it on a separate base."
-    )
-    return (
-        f"It won’t tip up in one piece. Build it no higher than "
-        f"{show.bare(box.tallest, 'stay under')}{base}{many} Or assemble it standing."
-    )
-
-
-def _working(given, show, box, sideways, way):
-    number = show.number
+def _working(given, show, box, journey):
+    number, way = show.number, journey.through
     if given.kick:
         high = f"{number(given.height)} − {number(given.kick)}"
         yield f"Without its toe kick: {high} = {number(box.height)}"
@@ -171,16 +105,17 @@ def _working(given, show, box, sideways, way):
         yield from _headroom(show, box)
     if box.limited:
         yield tallest_line(show, box)
-    if sideways is not None:
-        yield raised_line(show, sideways, "Raised off its side")
+    if journey.sideways is not None:
+        yield raised_line(show, journey.sideways, "Raised off its side")
     if way is not None and way.passes:
-        sizes = {"height": box.height, "width": given.width, "depth": given.depth}
+        sizes = journey.sizes
         for name, door, across, left in (
             ("Beside it", given.door_width, way.across, way.beside),
             ("Above it", given.door_height, way.upright, way.over),
         ):
             told = show.equals(show.rounded(left, "be there"))
             yield f"{name} in the doorway: {number(door)} − {number(sizes[across])}{told}"
+    yield from stair_working(show, journey.stair, journey.sizes)
 
 
 def _headroom(show, box):
@@ -198,11 +133,12 @@ def _headroom(show, box):
 RECKONER = Reckoner(
     key="getting_it_in",
     title="Getting it in",
-    asks="Can this case stand up in the room, and get through the doorway?",
+    asks="Does this case go in whole: up under the ceiling, through the door, round the stair?",
     words=(
         "tip up, stand up, tilt up, raise, ceiling height, too tall, diagonal, headroom, doorway, "
-        "get through, move in, carry, bookcase, cabinet, tall case, in one "
-        "piece, toe kick, stacked"
+        "get through, move in, carry, stair, stairs, staircase, stair turn, landing, round the "
+        "corner, hallway, hall corner, bookcase, cabinet, tall case, in one piece, toe kick, "
+        "stacked"
     ),
     order=610,
     job="cases",
@@ -211,7 +147,18 @@ RECKONER = Reckoner(
         "ink": "M3 37h34M3 3h34",
         "chalk": "M32 30a20 20 0 0 0-3-20m-1 4l1-5l4 3",
     },
-    basic=("height", "depth", "ceiling", "door", "width", "door_width", "door_height"),
+    basic=(
+        "height",
+        "depth",
+        "ceiling",
+        "door",
+        "width",
+        "door_width",
+        "door_height",
+        "stair_below",
+        "stair_above",
+        "headroom",
+    ),
     fields=(
         length("height", "Case height", least="1 in", in_short="{} high"),
         length("depth", "Case depth", least="1/2 in", in_short="{} deep"),
@@ -223,18 +170,10 @@ RECKONER = Reckoner(
             in_short="{} ceiling",
         ),
         SEPARATE_KICK,
-        choice("door", "Doorway", {"no": "None to check", "yes": "Check a doorway"}, in_short="{}"),
-        length("width", "Case width", least="1/2 in", in_short="{} wide", **_DOOR),
-        length(
-            "door_width",
-            "Doorway width",
-            help="At its narrowest: door open, from its face to the other stop.",
-            least="1 in",
-            **_DOOR,
-        ),
-        length("door_height", "Doorway height", least="1 in", **_DOOR),
+        *WAY_IN,
     ),
     answers=(
+        Answer("goes", "In one piece", "text"),
         Answer("diagonal", "Diagonal to tip it up", must="reach"),
         Answer("spare", "Headroom to spare", must="be there"),
         *TALLEST,
@@ -242,10 +181,12 @@ RECKONER = Reckoner(
         Answer("through", "Through the doorway", "text"),
         Answer("beside", "Left beside it", must="be there"),
         Answer("over", "Left above it", must="be there"),
+        *STAIR_ANSWERS,
     ),
     source=(
         "Pythagorean theorem: a case raised off its back is as high as the diagonal of its side. "
-        "A box goes straight through an opening if two of its sizes do."
+        "A box goes straight through an opening if two of its sizes do. Round a corner: the "
+        "ladder round the corner of calculus textbooks, with a breadth, level."
     ),
     compute=compute,
     example={

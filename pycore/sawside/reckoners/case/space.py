@@ -36,8 +36,8 @@ RECKONER = Reckoner(
     words=(
         "alcove, niche, space, built-in, largest case, biggest cabinet, fit between walls, wall to "
         "wall, scribe, scribe strip, filler, filler strip, out of plumb, plumb, leaning wall, "
-        "crooked wall, out of level, uneven floor, sloping floor, shim, shims, level line, "
-        "ceiling, site measure, how big a case"
+        "crooked wall, bowed wall, back wall, sagging ceiling, out of level, uneven floor, sloping "
+        "floor, shim, shims, level line, ceiling, site measure, how big a case"
     ),
     order=600,
     job="cases",

@@ -2,7 +2,7 @@
 
 from sawside.drawing.case.tipping import tipping_case
 from sawside.errors import Refusal
-from sawside.reckoners.case.shared.tipping.fields import TIPPING_FIELDS, pounds
+from sawside.reckoners.case.shared.tipping.fields import TIPPING_FIELDS, load_inside, pounds
 from sawside.reckoners.case.shared.tipping.moments import LEAST_RATING, Tipping, Turning
 from sawside.reckoners.case.shared.tipping.working import (
     at_least,
@@ -12,12 +12,14 @@ from sawside.reckoners.case.shared.tipping.working import (
 )
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.caution import Caution
+from sawside.wood.weights import weight_text
 
 _CAUTIONS = (
     Caution(
         "Anchor it to studs or masonry, whatever this says.",
         "Anchor it to studs or masonry, whatever this says. Don’t climb it or let anyone else: "
-        "it can crush a child. Follow the anchor maker’s instructions and rating, and local rules; "
+        "it can crush a child. Several anchors rarely share a pull alike. Follow the anchor "
+        "maker’s instructions and rating, and local rules; "
         "if you aren’t sure of the wall, ask a licensed contractor.",
     ),
     Caution(
@@ -33,6 +35,12 @@ def compute(given, show):
     tipping = _tipping(given)
     rating = f"{at_least(tipping.rating, show)} or more"
     answers = {"rating": rating, "each": at_least(tipping.each, show)}
+    if tipping.each > 0:
+        answers["by_number"] = _by_number(tipping, show)
+    if tipping.load:
+        answers["figured"] = _figured(tipping, show)
+    if tipping.loaded and tipping.balance is not None:
+        answers["lean"] = tipping.balance
     if tipping.margin is not None:
         answers["margin"] = times_text(tipping.margin)
     climber = tipping.least_climber()
@@ -66,7 +74,14 @@ def _tipping(given):
                 field=key,
             )
     arm = given.depth / 2 - given.kick
-    door, pull, load = (pounds(given, key) for key in ("door", "pull", "load"))
+    door, pull, load = pounds(given, "door"), pounds(given, "pull"), load_inside(given)
+    if given.state != "worst" and not load:
+        raise Refusal(
+            "impossible",
+            "There’s no load to figure it full with.",
+            "Enter what’s inside, or figure it empty.",
+            field="state",
+        )
     forces = [Turning("The climber", pounds(given, "climber"), given.out + given.kick)]
     if door:
         forces.append(Turning("The open door", door, given.door_width / 2 + given.kick))
@@ -79,6 +94,8 @@ def _tipping(given):
         _or(given.anchor_height, given.height),
         given.anchors,
         given.times,
+        given.state,
+        given.height,
     )
 
 
@@ -86,12 +103,34 @@ def _or(value, other):
     return other if value is None else value
 
 
+_WHEN = {"worst": "", "full": " when full", "above": " when full above"}
+_MOST_ANCHORS = 4
+
+
+def _by_number(tipping, show):
+    """The pull on each of one to four anchors: "105 lb (48 kg) on 1, …"."""
+    return ", ".join(
+        f"{at_least(tipping.each_of(many), show)} on {many}" for many in range(1, _MOST_ANCHORS + 1)
+    )
+
+
+def _figured(tipping, show):
+    load = weight_text(tipping.load.pounds, show)
+    if tipping.loaded:
+        where = "the upper half only" if tipping.state == "above" else "all of it"
+        return f"With {load} in {where}; the anchors for the worse of empty and full"
+    empty = tipping.case.moment <= tipping.held
+    return f"Empty, which is worse than with {load}" if empty else f"With {load}, worse than empty"
+
+
 def _verdict(tipping):
+    when = _WHEN[tipping.state]
     if tipping.held <= 0:
-        return "Falls over by itself"
+        return f"Falls over by itself{when}"
     if tipping.tips > tipping.held:
-        return "Tips over"
-    return "Nearly tips" if tipping.each > 0 else "Doesn’t tip, but anchor it"
+        return f"Tips over{when}"
+    nearly = tipping.times * tipping.tips > tipping.held
+    return f"Nearly tips{when}" if nearly else f"Doesn’t tip{when}, but anchor it"
 
 
 RECKONER = Reckoner(
@@ -116,16 +155,20 @@ RECKONER = Reckoner(
     answers=(
         Answer("rating", "Rating of each anchor", "text"),
         Answer("each", "Pull on each anchor, figured", "text"),
+        Answer("by_number", "Pull by number of anchors", "text"),
         Answer("margin", "Weight against what tips it", "text"),
         Answer("climber", "A climber tips it from", "text"),
+        Answer("figured", "Figured", "text"),
+        Answer("lean", "Falls if leaned past", "angle"),
     ),
     source=(
         "Statics: moments about the front edge it would tip over, everything at rest and at once, "
-        "the case’s weight at the middle of its depth. The empty case is judged. A 60 lb climber "
-        "is what the U.S. rule for dressers sold tests with (16 CFR 1261, ASTM F2057-23), "
-        "unchecked; it doesn’t cover bookcases and built-ins (CPSC guidance). Furniture anchors "
-        "are tested with 50 lb (ASTM F3096), unchecked: none is asked for less. The climber’s "
-        "reach and a margin of twice are shop practice."
+        "the case’s weight at the middle of its depth. The empty case is judged unless you choose; "
+        "the anchors always for the worse of empty and full. A 60 lb climber is what the U.S. rule "
+        "for dressers sold tests with (16 CFR 1261, ASTM F2057-23), unchecked; it doesn’t cover "
+        "bookcases and built-ins (CPSC guidance). Furniture anchors are tested with 50 lb (ASTM "
+        "F3096), unchecked: none is asked for less. The climber’s reach and a margin of twice are "
+        "shop practice. What’s on a shelf: as in Shelf strength."
     ),
     compute=compute,
     example={

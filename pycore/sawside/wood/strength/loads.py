@@ -1,18 +1,16 @@
 """What stands on shelves, by the foot or by the square foot, and pounds in other units."""
 
-from fractions import Fraction
-
 from sawside.lengths.units import INCHES_PER
 from sawside.wood.numbers import metric, number_text, small_text
 from sawside.wood.strength.shelf import Load
 from sawside.wood.tables import entries
+from sawside.wood.weights import KILOGRAMS_PER_POUND, POUNDS_IN
 
-KILOGRAMS_PER_POUND = Fraction("0.45359237")
 _FOOT = INCHES_PER["ft"]
 CUBIC_INCHES_PER_CUBIC_FOOT = _FOOT**3
 _PER = {
-    "lb": ("whole", Fraction(1)),
-    "kg": ("whole", 1 / KILOGRAMS_PER_POUND),
+    "lb": ("whole", POUNDS_IN["lb"]),
+    "kg": ("whole", POUNDS_IN["kg"]),
     "lb/ft": ("length", 1 / _FOOT),
     "kg/m": ("length", 1 / KILOGRAMS_PER_POUND / INCHES_PER["m"]),
     "lb/ft²": ("area", 1 / _FOOT**2),
@@ -27,12 +25,6 @@ def load_of(amount, unit):
     """A load given in lb, kg, lb/ft, kg/m or lb/ft²; exact pounds."""
     per, pounds = _PER[unit]
     return Load(per, amount * pounds)
-
-
-def weight_text(pounds, show):
-    """A weight in both systems, "108.9 lb (49.4 kg)"; in kilograms where lengths are metric."""
-    kilograms = f"{number_text(pounds * KILOGRAMS_PER_POUND, 1)} kg"
-    return kilograms if metric(show) else f"{number_text(pounds, 1)} lb ({kilograms})"
 
 
 def load_text(pounds_per_inch, show):

@@ -37,7 +37,7 @@ def test_a_case_stands_up_where_no_corner_meets_the_ceiling(high, deep, ceiling)
     assume(abs(hypot(high, deep) - float(ceiling)) > 1e-4)
     said = reckon(KEY, height=inches(high), depth=inches(deep), ceiling=inches(ceiling))
     stands = hypot(high, deep) <= ceiling
-    assert said["verdict"].startswith("Tips up") == stands
+    assert said["verdict"].startswith("Yes, it goes in whole. Tips up") == stands
     by_key = said["by_key"]
     told = Fraction(by_key["diagonal"]["mark"])
     assert 0 <= float(told) - hypot(high, deep) + 1e-9 <= 1 / 16 + 1e-9
@@ -99,10 +99,10 @@ def test_the_record_cabinet_stands_up_and_goes_through_on_its_side():
 def test_a_three_four_five_just_passes_and_a_hair_more_does_not():
     """72² + 54² is 90² (three, four, five): exact, where a float might say either."""
     just = reckon(KEY, height="72", depth="54", ceiling="90")
-    assert just["verdict"] == "Tips up, nothing to spare"
+    assert just["verdict"] == "Yes, it goes in whole. Tips up, nothing to spare"
     assert just["by_key"]["diagonal"]["text"] == "90″"
     hair = reckon(KEY, height="72 + 1/1000000", depth="54", ceiling="90")
-    assert hair["verdict"] == "Won’t tip up under 90″"
+    assert hair["verdict"] == "Not whole: in 2 boxes. Won’t tip up under 90″"
     assert hair["by_key"]["boxes"]["text"] == "2"
     assert [fix["field"] for fix in hair["fixes"]] == ["height", "depth", "kick"]
 
@@ -110,9 +110,11 @@ def test_a_three_four_five_just_passes_and_a_hair_more_does_not():
 def test_without_its_separate_kick_a_case_stands_up_that_would_not():
     """By hand: √(95² + 24²) = 97.98 is over 96; √(91² + 24²) = 94.11, to spare 1.89, down 1 7/8."""
     form = {"height": "95", "depth": "24", "ceiling": "96"}
-    assert reckon(KEY, **form)["verdict"].startswith("Won’t tip up")
+    assert reckon(KEY, **form)["verdict"].startswith("Not whole: in 2 boxes. Won’t tip up")
     said = reckon(KEY, **form, kick="4")
-    assert said["verdict"] == "Tips up, 1″ to spare"  # 96 − 95, once it's on its base
+    assert (
+        said["verdict"] == "Yes, it goes in whole. Tips up, 1″ to spare"
+    )  # 96 − 95, once it's on its base
     assert any(each.startswith("Set the base first") for each in said["cautions"])
 
 
@@ -122,7 +124,8 @@ BASED = {"depth": "16", "ceiling": "96", "kick": "4"}
 def test_a_case_as_high_as_the_ceiling_has_no_room_to_be_lifted_onto_its_base():
     """By hand: √(92² + 16²) = 93.38 passes under 96, but 92 + 4 is 96."""
     said = reckon(KEY, height="96", **BASED)
-    assert said["verdict"] == "Tips up, but there’s no room to lift it onto its base"
+    no = "No, it doesn’t go in. "
+    assert said["verdict"] == f"{no}Tips up, but there’s no room to lift it onto its base"
     assert "spare" not in said["by_key"]
     assert any(each.startswith("There’s no room to lift it") for each in said["cautions"])
     assert [fix["field"] for fix in said["fixes"]] == ["height"]
@@ -173,16 +176,16 @@ def test_a_case_deeper_than_it_is_wide_may_be_raised_off_its_side():
     """By hand: √(90² + 40²) = 98.5; √(90² + 20²) = 92.2."""
     form = {"height": "90", "depth": "40", "width": "20", "ceiling": "96"}
     said = reckon(KEY, **form, **DOOR)
-    assert said["verdict"].startswith("Tips up off its side, not off its back")
+    assert said["verdict"].startswith("Yes, it goes in whole. Tips up off its side, not off its")
     assert not said.get("fixes")
 
 
 def test_a_case_taller_than_the_ceiling_is_no_matter_of_boxes():
     said = reckon(KEY, height="97", depth="12", ceiling="96")
-    assert said["verdict"] == "Taller than the ceiling, which is 96″"
+    assert said["verdict"] == "No, it doesn’t go in. Taller than the ceiling, which is 96″"
     assert "boxes" not in said["by_key"]
     on_a_base = reckon(KEY, height="97", depth="12", ceiling="96", kick="4")
-    assert on_a_base["verdict"] == "Taller than the ceiling, which is 96″"
+    assert on_a_base["verdict"] == said["verdict"]
     assert "spare" not in on_a_base["by_key"]
     assert not any(line["text"].startswith("Headroom") for line in on_a_base["working"])
 
@@ -190,7 +193,7 @@ def test_a_case_taller_than_the_ceiling_is_no_matter_of_boxes():
 def test_a_case_as_deep_as_the_ceiling_is_high_has_no_height_that_would_stand_up():
     said = reckon(KEY, height="20", depth="30", ceiling="30")
     assert "tallest" not in said["by_key"]
-    assert said["verdict"].startswith("Won’t tip up")
+    assert said["verdict"].startswith("No, it doesn’t go in. Won’t tip up")
 
 
 def test_a_case_too_large_for_the_doorway_is_told_so():

@@ -171,13 +171,13 @@ def test_readings_that_differ_say_why_more_than_the_scribes_is_left_free():
     said = reckon(KEY, **WALLS | {"widths": ["40", "41"]})
     assert said["by_key"]["width"]["text"] == "39″"
     assert (
-        "The readings differ by 41 − 40 = 1. That’s more than the scribes’ 2 × 1/4 = 1/2. So "
+        "The readings differ by 41 − 40 = 1, which is more than the scribes’ 2 × 1/4 = 1/2, so "
         "1 is left free for bowed walls"
     ) in [line["text"] for line in said["working"]]
     leans = reckon(KEY, **WALLS | {"widths": ["40", "41"]} | leaning("left", Fraction(1, 4)))
     assert (
-        "The readings differ by 41 − 40 − 1/4 = 3/4 more than the walls lean. That’s more than the "
-        "scribes’ 2 × 1/4 = 1/2. So 3/4 is left free for bowed walls"
+        "The readings differ by 41 − 40 − 1/4 = 3/4 more than the walls lean, which is more than "
+        "the scribes’ 2 × 1/4 = 1/2, so 3/4 is left free for bowed walls"
     ) in [line["text"] for line in leans["working"]]
 
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 from asking import ask, errors, reckon
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sawside.reckoners import RECKONERS
@@ -85,6 +85,77 @@ def test_a_heavy_low_case_does_not_tip_and_is_still_to_be_anchored():
     assert said["cautions"][0].startswith("Anchor it")
 
 
+def test_a_case_full_of_records_is_judged_full_and_its_anchors_for_it_empty():
+    """Records by IASA-TC 05, 4.6: 54 kg for each meter. 9 ft are 2.7432 m: 148.13 kg, 326.58 lb.
+
+    By hand: 80 × 6 + 326.58 × 6 = 2,439.5 over a 60 lb child at 6: 6.7 times. The anchors stay at
+    2 × 360 − 480 = 240 lb·in over 72: 3.33 lb on one of them.
+    """
+    empty = reckon(KEY, **BOOKCASE)
+    said = reckon(KEY, **BOOKCASE, state="full", inside="records_12", loaded="9 ft")
+    assert said["verdict"] == "Doesn’t tip when full, but anchor it: use anchors rated"
+    assert said["by_key"]["margin"]["text"] == "6.7 times"
+    assert said["by_key"]["figured"]["text"].startswith("With 326.6 lb (148.1 kg) in all of it")
+    for key in ("rating", "each", "by_number"):
+        assert said["by_key"][key] == empty["by_key"][key]
+
+
+def test_the_pull_is_told_for_one_to_four_anchors_each_rounded_up():
+    """By hand: 240 ÷ 72 is 3.33, 1.67, 1.11 and 0.83 lb: 1.512, 0.756, 0.504 and 0.378 kg."""
+    assert reckon(KEY, **BOOKCASE)["by_key"]["by_number"]["text"] == (
+        "4 lb (2 kg) on 1, 2 lb (1 kg) on 2, 2 lb (1 kg) on 3, 1 lb (1 kg) on 4"
+    )
+
+
+def test_a_load_up_high_falls_sooner_than_one_in_all_of_it_and_both_sooner_than_it_says_empty():
+    """By hand: 80 at 36 and 160 at 36 or 54 high: arctan(6/36) = 9.46°, arctan(6/48) = 7.13°."""
+    lean = {}
+    for state in ("full", "above"):
+        said = reckon(KEY, **BOOKCASE, state=state, load_lb="160")["by_key"]
+        lean[state] = said["lean"]["text"]
+    assert lean == {"full": "≈ 9.46°", "above": "≈ 7.13°"}
+    assert "lean" not in reckon(KEY, **BOOKCASE, load_lb="160")["by_key"]
+    worse = reckon(KEY, **BOOKCASE, load_lb="160")["by_key"]["figured"]["text"]
+    assert worse == "Empty, which is worse than with 160 lb (72.6 kg)"
+
+
+def test_what_is_inside_is_pounds_by_the_foot_and_kilograms_by_the_meter_alike():
+    """25 lb/ft of books over 4 ft are 100 lb: as 100 lb, or 45.359237 kg, typed."""
+    typed = reckon(KEY, **BOOKCASE, state="full", load_lb="100")["by_key"]
+    books = reckon(KEY, **BOOKCASE, state="full", inside="books", loaded="4 ft")["by_key"]
+    assert books == typed
+    kilograms = {"units": "kg", "weight_kg": "36.2873896", "climber_kg": "27.2155422"}
+    form = {"height": "72", "depth": "12", "state": "full", "load_kg": "45.359237"}
+    assert reckon(KEY, **form, **kilograms)["by_key"] == typed
+
+
+@settings(max_examples=60)
+@given(
+    st.fractions(min_value=8, max_value=40, max_denominator=4),
+    st.fractions(min_value=20, max_value=200, max_denominator=2),
+    st.fractions(min_value=1, max_value=500, max_denominator=2),
+    st.sampled_from(("full", "above")),
+)
+def test_it_falls_by_itself_where_its_weight_stands_highest_over_the_edge(
+    depth, weight, load, state
+):
+    """An oracle by energy: turned about its edge in small steps, the weight is highest there."""
+    said = reckon(
+        KEY,
+        height="80",
+        depth=f"{depth} in",
+        weight_lb=str(float(weight)),
+        load_lb=str(float(load)),
+        state=state,
+    )
+    back = -float(depth) / 2
+    masses = [(float(weight), back, 40.0), (float(load), back, 60.0 if state == "above" else 40.0)]
+    step = math.radians(0.01)
+    highest = max(range(9000), key=lambda turn: energy(turn * step, masses))
+    told = float(said["by_key"]["lean"]["text"].removeprefix("≈ ").removesuffix("°"))
+    assert told == pytest.approx(highest / 100, abs=0.02)
+
+
 def energy(turn, weights):
     """What a case gains in height, times weight, when it turns a little about the front of its
     foot. `weights` are (pounds, in front of the foot, height)."""
@@ -144,6 +215,8 @@ def test_in_a_metric_project_weights_are_kilograms_and_mean_the_same():
         ({"pull_lb": "10", "pull_height": "80"}, "pull_height", "above the top of the case"),
         ({"anchors": "0"}, "anchors", "1"),
         ({"weight_lb": ""}, "weight_lb", ""),
+        ({"state": "full"}, "state", "no load to figure it full with"),
+        ({"inside": "books"}, "loaded", ""),
     ],
 )
 def test_what_cannot_be_is_refused_beside_its_field(more, field, words):

@@ -9,7 +9,7 @@ from fractions import Fraction
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 from sawside.wood.numbers import metric, number_text, small_text
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND, weight_text
+from sawside.wood.weights import KILOGRAMS_PER_POUND
 
 _FOOT = INCHES_PER["ft"]
 _METER = INCHES_PER["m"]
@@ -69,7 +69,7 @@ def sheets_text(amounts, show):
 def amounts_answers(amounts, show):
     """The answers about them; edging or weight that isn't there is left out."""
     edging = {"edging": show.rounded(amounts.edging, "reach")} if amounts.edging else {}
-    weight = {"weight": weight_text(amounts.pounds, show)} if amounts.density else {}
+    weight = {"weight": amounts.pounds} if amounts.density else {}
     return {
         "sheets": sheets_text(amounts, show),
         **edging,

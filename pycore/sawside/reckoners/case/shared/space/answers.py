@@ -3,6 +3,7 @@
 from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.case.shared.space.baseboard import notches
 from sawside.reckoners.case.shared.space.found import no_gap_onto_base
+from sawside.reckoners.case.shared.space.located import Located
 from sawside.reckoners.case.shared.space.walls import SIDES
 from sawside.reckoners.case.shared.standing_up import TALLEST
 from sawside.reckoners.declaration import Answer
@@ -11,6 +12,7 @@ ANSWERS = (
     Answer("width", "Case width", must="go in"),
     Answer("height", "Case height", must="go in"),
     Answer("depth", "Case depth", must="go in"),
+    Answer("behind", "Gap behind the case", "lengths", must="agree"),
     Answer("strips", "Scribe strips", "lengths", must="reach"),
     Answer("rip", "Rip the strips to at least", "lengths", must="reach"),
     Answer("notches", "Notches at the baseboard", "lengths", must="reach"),
@@ -29,6 +31,11 @@ def answers_of(given, show, found):
     answers = {"width": found.width, "height": found.height}
     if found.depth is not None:
         answers["depth"] = found.depth
+    if found.back is not None and found.back.lean:
+        answers["behind"] = [
+            ("At the floor", found.back.at_floor - found.depth.mark),
+            ("At the ceiling", found.back.at_floor - found.back.lean - found.depth.mark),
+        ]
     if any(strip.rip for strip in found.strips):
         answers["strips"] = list(_strips(show, found))
         answers["rip"] = [
@@ -51,10 +58,24 @@ def shim(show, found):
 
 
 def _strips(show, found):
+    if isinstance(found.walls, Located):
+        yield from _placed(show, found)
+        return
     for strip in found.strips:
         side = strip.side.capitalize()
         yield f"{side}, at the floor", show.rounded(strip.bottom, "reach")
         yield f"{side}, at the ceiling", show.rounded(strip.top, "reach")
+
+
+def _placed(show, found):
+    """The strips at every reading of walls that bow, the left one first."""
+    walls = found.walls
+    near, far = ("left", "right") if walls.near_side == "left" else ("right", "left")
+    by_side = {near: 1, far: 2}
+    for side in SIDES:
+        for each in walls.gaps(found.width.mark):
+            where = f"{side.capitalize()}, {show.brief(each[0].height)} up"
+            yield where, show.rounded(each[by_side[side]], "reach")
 
 
 def _raised(found):

@@ -16,12 +16,18 @@ def side_notches(given, found):
     return [(strip, each) for strip, each in deep if each > 0]
 
 
+def back_notch(given, found):
+    """How deep the back is notched, exact: by what a gap behind it doesn't leave; 0 for not."""
+    if not given.baseboard or given.at_baseboard != "notch":
+        return Fraction(0)
+    gap = found.back.gap_at_floor if found.back else Fraction(0)
+    return max(given.baseboard - gap, Fraction(0))
+
+
 def notches(given, show, found):
     """[(where, how deep as it's cut)], the back first; none where the case isn't notched."""
-    if not given.baseboard or given.at_baseboard != "notch":
-        return []
-    sides = side_notches(given, found)
-    return [("Back", show.rounded(given.baseboard, "reach"))] + [
+    sides, back = side_notches(given, found), back_notch(given, found)
+    return ([("Back", show.rounded(back, "reach"))] if back else []) + [
         (f"{strip.side.capitalize()} side", show.rounded(deep, "reach")) for strip, deep in sides
     ]
 

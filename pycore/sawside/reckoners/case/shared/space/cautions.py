@@ -5,6 +5,7 @@ from fractions import Fraction
 from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.space.baseboard import notch_cautions
 from sawside.reckoners.case.shared.space.found import bows
+from sawside.reckoners.case.shared.space.located import Located
 from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING, onto_base
 from sawside.wood.caution import Caution
 
@@ -65,8 +66,24 @@ def _standing(given, show, found):
     )
 
 
+_BETWEEN = Caution(
+    "Nothing is known between your readings.",
+    "Nothing is known between your readings. Lay a long straightedge on the walls and measure "
+    "where they’re furthest out, right at the floor and right at the ceiling too, front and back.",
+)
+_SAGS = Caution(
+    "Find the lowest place of the ceiling.",
+    "Find the lowest place of the ceiling. Stretch a string from end to end, front and back, and "
+    "measure where it sags most.",
+)
+
+
 def _walls(given, show, found):
     walls = found.walls
+    if isinstance(walls, Located):
+        yield _BETWEEN
+    if found.heights.between:
+        yield _SAGS
     if walls.narrowest < walls.smallest:
         yield (
             "Your widths vary less than the walls lean. The narrowest place is figured as "

@@ -2,8 +2,15 @@
 
 from sawside.drawing.choices.spaces import BUILT_IN
 from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
-from sawside.reckoners.fields import choice, length, lengths
+from sawside.reckoners.fields import choice, length, lengths, rows
 
+_BOWED = {
+    "straight": "Straight, as far as the widths show",
+    "left": "Bowed, left wall straight",
+    "right": "Bowed, right wall straight",
+    "line": "Bowed, both off a plumb line",
+}
+_UP = length("height", "Height", help="Above the floor.", most="40 ft")
 _LEAN = {"plumb": "Plumb", "in": "Leans into the space at the top", "away": "Leans away at the top"}
 
 
@@ -25,6 +32,26 @@ def _wall(side):
             most="24 in",
             shown_when=(("built", ("walls", side)), (f"{side}_lean", ("in", "away"))),
         ),
+    )
+
+
+def _back():
+    """How the back wall is out of plumb, and where the depth was measured."""
+    leaning = {"shown_when": ("back_lean", ("in", "away"))}
+    yield choice("back_lean", "Back wall", _LEAN, in_short="back wall {}")
+    yield length(
+        "back_out",
+        "Back wall out of plumb",
+        help="From floor to ceiling, off a level or a plumb line.",
+        default='0"',
+        most="24 in",
+        **leaning,
+    )
+    yield choice(
+        "depth_at",
+        "Depths measured at",
+        {"floor": "The floor, above any baseboard", "ceiling": "The ceiling"},
+        **leaning,
     )
 
 
@@ -93,6 +120,35 @@ FIELDS = (
     ),
     *_wall("left"),
     *_wall("right"),
+    choice("bowed", "Straight or bowed", _BOWED, shown_when=("built", ("walls",)), in_short="{}"),
+    rows(
+        "by_height",
+        "Widths by height",
+        (_UP, length("width", "Width", least="1 in")),
+        row_label="Reading",
+        most_rows=12,
+        shown_when=(("built", ("walls",)), ("bowed", ("left", "right"))),
+    ),
+    rows(
+        "off_line",
+        "Off a plumb line",
+        (_UP, length("left", "To the left wall"), length("right", "To the right wall")),
+        row_label="Reading",
+        most_rows=12,
+        help="Hang one line between the walls, or use an upright laser.",
+        shown_when=(("built", ("walls",)), ("bowed", ("line",))),
+    ),
+    *_back(),
+    lengths(
+        "between",
+        "Heights between the ends",
+        row_label="Height",
+        most_rows=7,
+        least="1 in",
+        help="Floor to ceiling at even steps, left to right. One is the middle’s.",
+        blank_means="The ceiling is straight.",
+        in_short="{} between",
+    ),
     choice(
         "floor",
         "Floor",

@@ -13,24 +13,37 @@ from sawside.reckoners.case.shared.space.walls import SIDES
 
 @dataclass(frozen=True, slots=True)
 class Heights:
-    """By the side: `measured` from floor to ceiling, `drops` of the floor below its high point."""
+    """By the side: `measured` from floor to ceiling, `drops` of the floor below its high point;
+    `between` are heights measured at even steps from the left side to the right one."""
 
     measured: dict[str, Fraction]
     drops: dict[str, Fraction]
+    between: tuple[Fraction, ...] = ()
 
     def ceiling(self, side):
         """Of the ceiling above the high point of the floor."""
         return self.measured[side] - self.drops[side]
 
+    def floor_between(self, at):
+        """How far the floor is below its high point at one of the places between, from 0."""
+        part = Fraction(at + 1, len(self.between) + 1)
+        return self.drops["left"] * (1 - part) + self.drops["right"] * part
+
+    @property
+    def ceilings(self):
+        """Of the ceiling above the high point, wherever it was measured, from left to right."""
+        between = [each - self.floor_between(at) for at, each in enumerate(self.between)]
+        return [self.ceiling("left"), *between, self.ceiling("right")]
+
     @property
     def clear(self):
-        """From the high point to the lower end of the ceiling; may be less than 0."""
-        return min(self.ceiling(side) for side in SIDES)
+        """From the high point to where the ceiling is lowest; may be less than 0."""
+        return min(self.ceilings)
 
     @property
     def lowest(self):
         """The least that a tape reads from floor to ceiling, where the case is tipped up."""
-        return min(self.measured.values())
+        return min(*self.measured.values(), *self.between)
 
     @property
     def low_side(self):
@@ -51,6 +64,7 @@ def heights_of(given):
     return Heights(
         measured={"left": left, "right": right},
         drops={side: out if given.floor not in ("level", side) else Fraction(0) for side in SIDES},
+        between=tuple(given.between or ()),
     )
 
 
@@ -64,10 +78,3 @@ def check_line(given, show, heights, height):
             "Enter a lower level line.",
             field="line",
         )
-
-
-def depths_of(given):
-    """(each depth of the space that was measured, what a baseboard takes of it)."""
-    depths = [each for each in (given.left_depth, given.right_depth) if each is not None]
-    takes = given.baseboard if given.baseboard and given.at_baseboard == "front" else Fraction(0)
-    return depths, takes

@@ -5,13 +5,10 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.errors import Refusal
-from sawside.reckoners.case.shared.space.floor_and_ceiling import (
-    Heights,
-    check_line,
-    depths_of,
-    heights_of,
-)
-from sawside.reckoners.case.shared.space.walls import Strip, Walls, strips_of, walls_of
+from sawside.reckoners.case.shared.space.back import Back, back_of
+from sawside.reckoners.case.shared.space.floor_and_ceiling import Heights, check_line, heights_of
+from sawside.reckoners.case.shared.space.located import Located, located_of
+from sawside.reckoners.case.shared.space.walls import Strip, Walls, walls_of
 from sawside.reckoners.case.shared.standing_up import Box, deepest
 
 
@@ -21,8 +18,9 @@ class Found:
     `box` that is raised (None without a depth), `raised` high, are those of a case of these very
     marks."""
 
-    walls: Walls
+    walls: Walls | Located
     heights: Heights
+    back: Back | None
     width: Any
     height: Any
     depth: Any
@@ -43,20 +41,23 @@ class Found:
 
 def found_of(given, show):
     """The `Found` of a form; "impossible" where no case is left."""
-    walls, heights = walls_of(given), heights_of(given)
+    heights, back = heights_of(given), back_of(given)
+    bowed = given.bowed in ("left", "right", "line")
+    walls = located_of(given, show, heights) if bowed else walls_of(given)
     width = show.rounded(_width(given, show, walls), "go in")
     height = show.rounded(_height(given, show, heights), "go in")
-    depth = _depth(given, show)
+    depth = _depth(back, show)
     raised = _raised(given, show, height)
     kick = given.kick or Fraction(0)
     check_line(given, show, heights, height)
     return Found(
         walls=walls,
         heights=heights,
+        back=back,
         width=width,
         height=height,
         depth=depth,
-        strips=strips_of(walls, width.mark),
+        strips=walls.strips(width.mark),
         raised=raised,
         box=Box(raised, depth.mark, heights.lowest, kick) if depth else None,
     )
@@ -75,6 +76,10 @@ def bows(given, walls):
     return Fraction(0) if covered else walls.uneven
 
 
+_WIDTHS = {"left": "by_height", "right": "by_height", "line": "off_line"}
+"""Where the widths of walls that bow are filled in."""
+
+
 def _width(given, show, walls):
     width = walls.clear - (bows(given, walls) or scribes(given, walls))
     if width <= 0:
@@ -85,7 +90,7 @@ def _width(given, show, walls):
             "Check the widths and how far the walls are out of plumb."
             if leaning
             else "Enter a smaller scribe allowance.",
-            field="widths" if leaning else "scribe",
+            field=_WIDTHS.get(given.bowed, "widths") if leaning else "scribe",
         )
     return width
 
@@ -102,18 +107,19 @@ def _height(given, show, heights):
     return height
 
 
-def _depth(given, show):
-    depths, takes = depths_of(given)
-    if not depths:
+def _depth(back, show):
+    if back is None:
         return None
-    if min(depths) <= takes:
+    if back.clear <= 0:
+        leaning = back.lean > back.base
+        what = "A lean" if leaning else "A baseboard"
         raise Refusal(
             "impossible",
-            f"A baseboard of {show.text(takes)} leaves no depth for a case.",
-            "Check the depth and the baseboard’s thickness.",
-            field="baseboard",
+            f"{what} of {show.text(back.takes)} leaves no depth for a case.",
+            f"Check the depth and {'the back wall' if leaning else 'the baseboard’s thickness'}.",
+            field="back_out" if leaning else "baseboard",
         )
-    return show.rounded(min(depths) - takes, "go in")
+    return show.rounded(back.clear, "go in")
 
 
 def _raised(given, show, height):

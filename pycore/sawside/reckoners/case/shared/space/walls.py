@@ -13,6 +13,17 @@ SIDES = ("left", "right")
 
 
 @dataclass(frozen=True, slots=True)
+class Strip:
+    """What closes the gap beside a case: how wide at the floor, at the ceiling, and before it is
+    planed to the wall."""
+
+    side: str
+    bottom: Fraction
+    top: Fraction
+    rip: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class Walls:
     """`smallest` and `largest` reading of the width; `leans` by the side, of the walls that there
     are; `base` how far a baseboard that the case stays clear of stands out of them. Exact inches.
@@ -50,22 +61,20 @@ class Walls:
         """Between upright lines that touch neither side at any height; may be less than 0."""
         return self.at_floor - self.takes("left") - self.takes("right")
 
+    def strips(self, width):
+        """The `Strip` at each wall beside a case `width` wide, with as much to spare at each."""
+        strips = []
+        for side, lean in self.leans.items():
+            bottom = self.takes(side) + (self.clear - width) / len(self.leans)
+            top = bottom - lean
+            strips.append(Strip(side, bottom, top, max(bottom, top) + self.uneven))
+        return strips
+
     @property
     def uneven(self):
         """How much more the readings vary than the leans account for: walls that aren't straight,
         or not as plumb as was said."""
         return self.largest - self.narrowest - abs(self.change)
-
-
-@dataclass(frozen=True, slots=True)
-class Strip:
-    """What closes the gap beside a case: how wide at the floor, at the ceiling, and before it is
-    planed to the wall."""
-
-    side: str
-    bottom: Fraction
-    top: Fraction
-    rip: Fraction
 
 
 def walls_of(given):
@@ -75,25 +84,14 @@ def walls_of(given):
     return Walls(
         smallest=min(given.widths),
         largest=max(given.widths),
-        leans={side: _lean(given, side) for side in sides},
+        leans={side: lean_of(given, side) for side in sides},
         base=base if given.at_baseboard == "front" else Fraction(0),
     )
 
 
-def _lean(given, side):
+def lean_of(given, side):
+    """How far a wall, of a side or the back one, stands further in at the top than at the floor;
+    less than 0 where it leans away."""
     way = getattr(given, f"{side}_lean")
     out = getattr(given, f"{side}_out") or Fraction(0)
     return {"in": out, "away": -out}.get(way, Fraction(0))
-
-
-def strips_of(walls, width):
-    """The `Strip` at each wall beside a case `width` wide, with as much to spare at each."""
-    if not walls.leans:
-        return []
-    spare = (walls.clear - width) / len(walls.leans)
-    strips = []
-    for side, lean in walls.leans.items():
-        bottom = walls.takes(side) + spare
-        top = bottom - lean
-        strips.append(Strip(side, bottom, top, max(bottom, top) + walls.uneven))
-    return strips

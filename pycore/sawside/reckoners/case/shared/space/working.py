@@ -1,8 +1,9 @@
 """The working of the largest case for a space, with its own numbers."""
 
 from sawside.reckoners.case.shared.space.baseboard import notch_lines
-from sawside.reckoners.case.shared.space.floor_and_ceiling import depths_of
 from sawside.reckoners.case.shared.space.found import bows, scribes
+from sawside.reckoners.case.shared.space.located import Located
+from sawside.reckoners.case.shared.space.located_working import located_lines, located_strips
 from sawside.reckoners.case.shared.space.walls import SIDES
 from sawside.reckoners.case.shared.standing_up import deepest_line, raised_line, tallest_line
 
@@ -22,6 +23,11 @@ def working_of(given, show, found):
 
 def _width(given, show, found):
     walls, number = found.walls, show.number
+    if isinstance(walls, Located):
+        yield from located_lines(given, show, walls)
+        less = _scribed(given, show, walls)
+        yield f"Case width: {number(walls.clear)} − {less}{show.equals(found.width)}"
+        return
     if len(given.widths) > 1:
         told = ", ".join(number(each) for each in given.widths)
         yield f"Smallest of {told}: {number(walls.smallest)}"
@@ -58,18 +64,21 @@ def _uneven(given, show, walls, bowed):
     less, more = (f" − {number(change)}", " more than the walls lean") if change else ("", "")
     differ = (
         f"The readings differ by {number(walls.largest)} − {number(walls.narrowest)}{less} = "
-        f"{number(walls.uneven)}{more}."
+        f"{number(walls.uneven)}{more}"
     )
     if not bowed:
-        return f"{differ} The strips start that much wider"
+        return f"{differ}, so the strips start that much wider"
     return (
-        f"{differ} That’s more than the scribes’ {_scribed(given, show, walls)} = "
-        f"{number(scribes(given, walls))}. So {number(bowed)} is left free for bowed walls"
+        f"{differ}, which is more than the scribes’ {_scribed(given, show, walls)} = "
+        f"{number(scribes(given, walls))}, so {number(bowed)} is left free for bowed walls"
     )
 
 
 def _strips(show, found):
     walls, number = found.walls, show.number
+    if isinstance(walls, Located):
+        yield from located_strips(show, found)
+        return
     if not any(strip.rip for strip in found.strips):
         return
     spare = (walls.clear - found.width.mark) / len(walls.leans)
@@ -108,7 +117,14 @@ def _height(given, show, found):
             f"From the floor’s high point, {side}: {number(heights.measured[side])} − "
             f"{number(heights.drops[side])} = {number(heights.ceiling(side))}"
         )
-    yield from _smallest(show, [heights.ceiling(side) for side in SIDES])
+    for at, measured in enumerate(heights.between):
+        drop = heights.floor_between(at)
+        if drop:
+            yield (
+                f"From the floor’s high point, height {at + 1} between: {number(measured)} − "
+                f"{number(drop)} = {number(measured - drop)}"
+            )
+    yield from _smallest(show, heights.ceilings)
     if given.above:
         yield (
             f"Case height: {number(heights.clear)} − {number(given.above)}"
@@ -135,13 +151,33 @@ def _floor(given, show, found):
 
 
 def _depth(given, show, found):
-    if found.depth is None:
+    back, number = found.back, show.number
+    if back is None:
         return
-    depths, takes = depths_of(given)
-    yield from _smallest(show, depths)
-    if takes:
-        space = show.number(min(depths))
-        yield f"Case depth: {space} − {show.number(takes)}{show.equals(found.depth)}"
+    yield from _smallest(show, back.depths)
+    least = min(back.depths)
+    if back.at_floor != least:
+        sign = "−" if back.lean < 0 else "+"
+        yield (
+            f"Depth at the floor: {number(least)} {sign} {number(abs(back.lean))} = "
+            f"{number(back.at_floor)}"
+        )
+    if back.takes or back.lean:
+        at_floor = number(back.at_floor)
+        yield f"Case depth: {at_floor} − {number(back.takes)}{show.equals(found.depth)}"
+    if back.lean:
+        yield from _behind(show, found)
+
+
+def _behind(show, found):
+    back, number, depth = found.back, show.number, found.depth.mark
+    at_floor = back.at_floor - depth
+    yield f"Gap behind at the floor: {number(back.at_floor)} − {number(depth)} = {number(at_floor)}"
+    sign = "−" if back.lean > 0 else "+"
+    yield (
+        f"Gap behind at the ceiling: {number(at_floor)} {sign} {number(abs(back.lean))} = "
+        f"{number(at_floor - back.lean)}"
+    )
 
 
 def _raised(given, show, found):

@@ -1,7 +1,7 @@
 """What is asked about a case that might tip."""
 
 from sawside.reckoners.fields import choice, count, length, number
-from sawside.wood.strength.loads import load_of
+from sawside.wood.strength.loads import LOADS, load_of
 
 _UNITS = {"lb": "Pounds", "kg": "Kilograms"}
 
@@ -12,10 +12,25 @@ def pounds(given, key):
     return None if amount is None else load_of(amount, given.units).amount
 
 
-def _weight(key, label, defaults=(None, None), **more):
+_ALONG = ("lb/ft", "kg/m")
+_BY_LENGTH = {key: each.name for key, each in LOADS.items() if each.row["unit"] in _ALONG}
+"""What stands along a shelf, by its foot or meter, as Shelf strength knows it."""
+STATES = {"worst": "Empty or loaded, the worse", "full": "Full", "above": "Full above, empty below"}
+
+
+def load_inside(given):
+    """The load in exact pounds, typed or by the length of the shelves; None where there is none."""
+    if given.inside == "own":
+        return pounds(given, "load")
+    entry = LOADS[given.inside]
+    return load_of(entry.number, entry.row["unit"]).amount * given.loaded
+
+
+def _weight(key, label, defaults=(None, None), also=None, **more):
     """A weight asked for in the unit that is chosen."""
     for unit, default in zip(_UNITS, defaults, strict=True):
-        shown = {"shown_when": ("units", (unit,)), "default": default}
+        by_unit = ("units", (unit,))
+        shown = {"shown_when": (by_unit, also) if also else by_unit, "default": default}
         yield number(f"{key}_{unit}", label, unit, most="5000", **shown | more)
 
 
@@ -52,7 +67,20 @@ TIPPING_FIELDS = (
         most="5 ft",
         in_short="{} recess",
     ),
-    *_weight("load", "Load inside", blank_means="Empty, the worst case."),
+    choice("state", "Figure it", STATES, in_short="{}"),
+    choice("inside", "What’s inside", {"own": "My own total"} | _BY_LENGTH, in_short="{}"),
+    *_weight(
+        "load", "Load inside", also=("inside", ("own",)), blank_means="Empty, the worst case."
+    ),
+    length(
+        "loaded",
+        "Loaded shelf length",
+        help="All the loaded shelves together.",
+        least="1 in",
+        most="500 ft",
+        shown_when=("inside", tuple(_BY_LENGTH)),
+        in_short="{} of loaded shelf",
+    ),
     *_weight("door", "Open door’s weight", blank_means="No door."),
     length(
         "door_width",

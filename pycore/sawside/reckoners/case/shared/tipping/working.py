@@ -3,10 +3,11 @@
 from fractions import Fraction
 from math import ceil
 
+from sawside.lengths.show import angle_equals
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.case.shared.tipping.moments import LEAST_RATING
 from sawside.wood.numbers import metric, number_text, small_text
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+from sawside.wood.weights import KILOGRAMS_PER_POUND
 
 _TENTHS = 10
 
@@ -25,7 +26,7 @@ def under(pounds, show):
 
 def tipping_working(tipping, show):
     """Line by line: what holds it, what tips it, what is left for the anchors."""
-    yield f"Its weight holds {_moment(tipping.case, show)}"
+    yield f"Empty, its weight holds {_moment(tipping.case, show)}"
     if tipping.load:
         yield f"Its load holds {_moment(tipping.load, show)}"
     for each in tipping.forces:
@@ -33,11 +34,35 @@ def tipping_working(tipping, show):
     if len(tipping.forces) > 1:
         sum_of = " + ".join(_number(each.moment, show) for each in tipping.forces)
         yield f"Together: {sum_of} = {_number(tipping.tips, show)}"
-    lacking = tipping.times * tipping.tips - tipping.held
+    if tipping.loaded:
+        yield from _as_loaded(tipping, show)
+    lacking = tipping.all_of_it
     if lacking > 0:
         yield from _on_anchors(tipping, lacking, show)
     if tipping.each < LEAST_RATING:
         yield f"No furniture anchor is asked for less than {at_least(LEAST_RATING, show)}"
+
+
+def _as_loaded(tipping, show):
+    """What holds it with its load, and how far it leans before it falls."""
+    case, load = tipping.case, tipping.load
+    sum_of = f"{_signed(case.moment, show)} + {_number(load.moment, show)}"
+    if load.moment < 0:
+        sum_of = f"{_signed(case.moment, show)} − {_number(load.moment, show)}"
+    yield f"Loaded it holds {sum_of} = {_signed(tipping.held, show)}"
+    if tipping.balance is None:
+        return
+    one, other = (_pounds(each.pounds, show) for each in (case, load))
+    high = _inches(tipping.height, show)
+    part = "3/4" if tipping.state == "above" else "1/2"
+    center = _inches(tipping.center, show)
+    yield f"Its center: {high} × (1/2 × {one} + {part} × {other}) ÷ ({one} + {other}) = {center}"
+    arm = _inches(case.inches, show)
+    yield f"Leaned until it falls: arctan ({arm} ÷ {center}){angle_equals(tipping.balance)}"
+
+
+def _signed(moment, show):
+    return f"{'−' if moment < 0 else ''}{_number(moment, show)}"
 
 
 def _on_anchors(tipping, lacking, show):
@@ -45,9 +70,9 @@ def _on_anchors(tipping, lacking, show):
     unit = "kg" if metric(show) else "lb"
     times, tips, held = (
         small_text(tipping.times),
-        *(_number(each, show) for each in (tipping.tips, abs(tipping.held))),
+        *(_number(each, show) for each in (tipping.tips, abs(tipping.held_at_worst))),
     )
-    sign = "−" if tipping.held >= 0 else "+"
+    sign = "−" if tipping.held_at_worst >= 0 else "+"
     yield f"The anchors take {times} × {tips} {sign} {held} = {_number(lacking, show)}"
     yield (
         f"On each: {_number(lacking, show)} ÷ {_inches(tipping.anchor_height, show)} ÷ "

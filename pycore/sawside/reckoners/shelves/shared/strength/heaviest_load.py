@@ -8,8 +8,8 @@ from sawside.reckoners.shelves.shared.strength.answers import told
 from sawside.reckoners.shelves.shared.strength.case import shelf_case
 from sawside.reckoners.shelves.shared.strength.working import load_told
 from sawside.wood.numbers import metric, number_text, small_text
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
 from sawside.wood.strength.shelf import Load
+from sawside.wood.weights import KILOGRAMS_PER_POUND
 
 _TENTH = Fraction(1, 10)
 

@@ -14,8 +14,9 @@ from sawside.wood.numbers import (
     stiff_unit,
     stress_text,
 )
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND, density_text, load_text, weight_text
+from sawside.wood.strength.loads import density_text, load_text
 from sawside.wood.strength.plate_ratios import ratios_of
+from sawside.wood.weights import KILOGRAMS_PER_POUND, weight_text
 
 PLATE_SOURCE = (
     "A shelf with edging or a cleat: the board as an orthotropic plate, the edging as beams along "
