@@ -7,7 +7,6 @@ from sawside.reckoners.fasteners.shared.hinges.fields import FIELDS
 from sawside.reckoners.fasteners.shared.hinges.places import hung
 from sawside.reckoners.fasteners.shared.hinges.told import hinge_cautions, hinge_working
 from sawside.reckoners.shared.numbered import numbered
-from sawside.wood.strength.loads import weight_text
 
 
 def compute(given, show):
@@ -20,7 +19,7 @@ def compute(given, show):
         "count": len(centers),
     }
     if found.pounds is not None:
-        answers["weight"] = weight_text(found.pounds, show)
+        answers["weight"] = found.pounds
     return Reckoning(
         answers=answers,
         working=tuple(hinge_working(given, show, found)),
@@ -56,7 +55,7 @@ RECKONER = Reckoner(
         Answer("centers", "Centers, from the door’s bottom", "lengths", must="agree"),
         Answer("starts", "Bottom end of each hinge", "lengths", must="agree"),
         Answer("count", "Hinges", "count"),
-        Answer("weight", "Door weight", "text"),
+        Answer("weight", "Door weight", "weight"),
     ),
     source=(
         "Arithmetic. Common practice, no source: two hinges up to 40 in, three up to 60, four up "
