@@ -89,6 +89,13 @@ def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
     assert lit(page) == ["Carcass: Fixed shelf"]
 
 
+def test_a_finger_takes_what_it_sees_and_not_what_is_behind_it(drawn):
+    """From its side a case shows its side: the shelves are there, behind it."""
+    look(drawn, "Side")
+    touch_beside(drawn, part(drawn, "Carcass: Fixed shelf"), 0)
+    assert lit(drawn) == ["Carcass: Side"]
+
+
 def test_all_is_done_by_keyboard_too(drawn):
     page = drawn
     page.get_by_role("button", name="Front", exact=True).focus()
