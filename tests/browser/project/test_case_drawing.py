@@ -56,12 +56,12 @@ def lit(page):
     return [each.get_attribute("aria-label").partition(",")[0] for each in pressed]
 
 
-def touch_beside(page, button, away):
-    """Touch the screen below the middle of the first outline of a part, so many pixels from it."""
+def touch_beside(page, button, away, along=0.25):
+    """Touch the screen so many pixels below the first outline of a part, so far along it."""
     outline = button.locator("polygon").first
     outline.scroll_into_view_if_needed()
     box = outline.bounding_box()
-    x, y = box["x"] + box["width"] / 4, box["y"] + box["height"] / 2
+    x, y = box["x"] + box["width"] * along, box["y"] + box["height"] / 2
     page.touchscreen.tap(x, y + away)
 
 
@@ -87,6 +87,13 @@ def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
     page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
     page.go_back()
     assert lit(page) == ["Carcass: Fixed shelf"]
+
+
+def test_a_finger_takes_what_it_sees_and_not_what_is_behind_it(drawn):
+    """From its side a case shows its side: the shelves are there, behind it."""
+    look(drawn, "Side")
+    touch_beside(drawn, part(drawn, "Carcass: Fixed shelf"), 0, along=0.6)
+    assert lit(drawn) == ["Carcass: Side"]
 
 
 def test_all_is_done_by_keyboard_too(drawn):
