@@ -24,7 +24,7 @@ LARGE = (412, 915)
 SECONDS = 1000
 # The slow start of the core takes some seconds, more when tests share the cores; one that hangs is
 # ended by the page after 90 seconds and begun anew.
-PATIENCE = 25 * SECONDS
+PATIENCE = 150 * SECONDS
 
 
 @pytest.fixture(scope="session")
