@@ -69,6 +69,13 @@ def test_a_handle_stops_a_door_at_its_neighbors_front():
     assert degrees(bare, "opens") == 180
 
 
+def test_a_handle_at_the_pin_that_stays_behind_it_meets_no_neighbor():
+    """A knob 1/4 out at the hinge edge never gets as far as a pin 1/2 out in front."""
+    knob = {"handle": "1/4", "handle_from": "15", "handle_wide": "0"}
+    said = reckon("door_swing", **DOOR, **knob, out="1/2", neighbor="yes")
+    assert degrees(said, "opens") == 180
+
+
 def test_without_a_handle_the_free_edge_touches():
     """90° + arcsin (7 1/2 ÷ 15) = 120°."""
     said = reckon("door_swing", **DOOR, wall="7 1/2", handle="0")

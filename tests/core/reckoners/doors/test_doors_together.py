@@ -7,7 +7,8 @@ from random import Random
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.core.oracles.assembled_doors import STEPS, check_doors, check_told, random_doors, told
+from tests.core.oracles.assembled_doors import STEPS, check_doors, check_told, told
+from tests.core.oracles.random_doors import random_doors
 
 HAIR = Fraction(1, 10_000)
 

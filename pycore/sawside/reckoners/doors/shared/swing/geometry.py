@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.geometry.angles import arcsine, arctangent
+from sawside.geometry.angles import arctangent, arctangent_of_root
 from sawside.lengths.real import Exact, sign, sqrt
 
 STOPS = {"butt": Fraction(180), "cup": Fraction(110)}
@@ -29,9 +29,22 @@ class Corner:
     before: Fraction
 
     @property
+    def square(self) -> Fraction:
+        """That of its distance from the pin."""
+        return self.past**2 + self.before**2
+
+    @property
     def radius(self) -> Exact:
-        """From the pin."""
-        return sqrt(self.past**2 + self.before**2)
+        """Its distance from the pin."""
+        return sqrt(self.square)
+
+    def arcsine(self, part: Fraction) -> Exact:
+        """Degrees whose sine is a part of its radius, -radius to radius; of rational numbers as
+        long as it can be, since roots of roots are slow to compare."""
+        if part < 0:
+            return -self.arcsine(-part)
+        rest = self.square - part * part
+        return arctangent_of_root(part * part / rest) if rest else Fraction(90)
 
     @property
     def direction(self) -> Exact:
@@ -85,9 +98,9 @@ def swing_of(given, show):
             field="wall",
         )
     for corner in corners if given.neighbor == "yes" else ():
-        if corner.name == "handle":
-            out = deep - given.thickness
-            angle = 180 + arcsine(out / corner.radius) - corner.direction
+        out = deep - given.thickness
+        if corner.name == "handle" and out * out < corner.square:
+            angle = 180 + corner.arcsine(out) - corner.direction
             if sign(angle - at) < 0:
                 touch, at, meets = corner, angle, "neighbor"
     return Swing(pin, deep, stops, touch, at if touch else None, meets)
@@ -124,10 +137,9 @@ def _check_handle(given, show):
 
 def _touches(corner, away):
     """Degrees at which a corner gets `away` inches behind the pin; None where it never does."""
-    square = corner.past**2 + corner.before**2
-    if away * away >= square:
+    if away * away >= corner.square:
         return None
-    return 90 + arcsine(away / sqrt(square)) - corner.direction
+    return 90 + corner.arcsine(away) - corner.direction
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,11 +208,11 @@ def drawer_needs(given, show, swing):
         )
     room = given.drawer - swing.pin
     free = Corner("back of the free edge", given.width - swing.pin, -swing.deep)
-    needs = 90 - arcsine(room / free.radius) - free.direction
+    needs = 90 - free.arcsine(room) - free.direction
     hinged = Corner("back of the hinge edge", -swing.pin, -swing.deep)
-    if not swing.deep or sign(room - hinged.radius) >= 0:
+    if not swing.deep or (room > 0 and room * room >= hinged.square):
         return DrawerNeeds(needs, None)
     # The hinge edge is past the drawer's side from `lean + rise` to `lean + 180 - rise`.
-    lean, rise = arctangent(swing.pin / swing.deep), arcsine(room / hinged.radius)
+    lean, rise = arctangent(swing.pin / swing.deep), hinged.arcsine(room)
     clears = lean + 180 - rise
     return DrawerNeeds(needs, clears if needs > lean + rise and needs < clears else None)
