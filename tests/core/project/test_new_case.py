@@ -27,7 +27,9 @@ FILLED = [
     ("Shelf strength", {"own": {"material": "plywood", "load": "records_12"}}),
     ("Stile width", {"text": "1 1/2"}),
     ("Face frame", {"own": {"kick": "0", "middle_stiles": "1"}}),
-    ("Tip-over", {"own": {"weight_lb": "70"}}),
+    ("Doors", {"own": {"doors": "1"}}),
+    ("Hinges", {"own": {"hinge": "2 1/2"}}),
+    ("Molding", {"own": {"thickness": "3/4"}}),
 ]
 """What a person types from the top down; `own` stands beside the links."""
 
@@ -72,6 +74,9 @@ def test_every_line_of_a_new_case_is_to_be_filled_in_or_waits():
         "Stile width": "fill",
         "Face frame": "waits",
         "Frame dowels": "waits",
+        "Doors": "waits",
+        "Hinges": "waits",
+        "Molding": "waits",
         "Tip-over": "waits",
     }
 
@@ -177,7 +182,7 @@ def test_it_is_taken_back_as_one_and_put_in_again():
 
 
 def test_a_second_case_in_a_project_calls_only_itself():
-    twice = changed(filled_to("Tip-over"), "new_case")
+    twice = changed(filled_to("Molding"), "new_case")
     names = {each["name"] for each in twice["entries"]}
     assert len(names) == len(twice["entries"])
     assert {"Space 2", "Carcass 2", "Tip-over 2"} < names
@@ -252,7 +257,7 @@ def test_each_of_its_lines_is_of_a_question_and_links_to_what_stands_above_it(li
             if label:
                 used = next(other for other in ORDER if other["name"] == name)
                 labels = {each["label"] for each in told[used["reckoner"]]["answers"]}
-                assert label in labels
+                assert label in labels or label.rstrip("0123456789").rstrip() in labels
 
 
 def test_a_reading_filled_in_has_no_earlier_text():

@@ -15,8 +15,11 @@ from sawside.reckoning.links import difference
 def effects(before, after, but):
     """Every entry but one whose numbers are not what they were, in the order of the links.
 
-    One that was to be filled in had no number that anybody went by: what it gets is no change.
+    One that was to be filled in, or rests on the one that is filled in now, had no number that
+    anybody went by: what it gets is no change.
     """
+    if to_fill(before, but) is not None:
+        return []
     told = []
     for identity in after.graph.links.order:
         old, new = before.worked.get(identity), after.worked[identity]
