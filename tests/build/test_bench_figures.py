@@ -123,6 +123,7 @@ def test_every_engine_and_module_of_the_bench_is_measured_for_itself():
         "shelves",
         "case",
         "doors",
+        "drawers",
         "project",
         "door",
         "kills",

@@ -55,7 +55,8 @@ def plain(document):
     for identity, known in evaluation.graph.known.items():
         for written, call in known.calls.items():
             named = evaluation.worked[call.target.entry].named(call.target.answer)
-            worth[identity, written] = f"({named.value.numerator}/{named.value.denominator} in)"
+            number, unit = named.value, "" if named.weight else " in"
+            worth[identity, written] = f"({number.numerator}/{number.denominator}{unit})"
 
     def typed(identity, text):
         return re.sub(r"\[([^\]]*)\]", lambda found: worth[identity, found[1]], text)
