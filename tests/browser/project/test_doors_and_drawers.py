@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from tests.browser.hand import choose, keep_as, open_question, type_into
+from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
 from tests.browser.project.in_project import accept, correct, open_projects
 from tests.browser.project.in_project import take as take_main
 
@@ -73,5 +73,7 @@ def test_a_pair_of_doors_and_two_drawers_are_hung_and_follow_the_alcove(cased):
     for line, less in (("Pair", "1/32"), ("Drawer 1", "1/16"), ("Drawer 2", "1/16")):
         assert re.search(rf"\b{line}[^−]*−{less}″", told), told
     accept(page)
-    pair = page.get_by_role("listitem").filter(has_text="Pair").first
-    pair.get_by_text("eight and one sixteenth inches").wait_for()
+    open_place(page, "At the saw")
+    page.get_by_role("button", name="List").tap()
+    rail = page.locator(".piece-line").filter(has_text="Pair: Rail")
+    rail.get_by_text("four and five sixteenths inches").wait_for()
