@@ -68,6 +68,7 @@ TAKEN = [
     ("clearance_above", "shelf_layout", STACK, stack),
     ("clearance_slide", "drawer_box", DRAWER, lambda text: {"side_room": text}),
     ("clearance_at_door", "doors", PAIR, lambda text: {"gap": text}),
+    ("clearance_at_door", "drawer_box", DRAWER | {"front": "inset"}, lambda text: {"gap": text}),
     ("clearance_between_doors", "doors", PAIR, lambda text: {"between": text}),
     ("clearance_in_groove", "doors", PAIR, lambda text: {"clearance": text}),
     ("clearance_in_frame", "doors", GLAZED, lambda text: {"glass_clearance": text}),

@@ -67,6 +67,7 @@ def test_an_opening_off_the_marks_leaves_its_rest_with_one_front():
             "less",
             "higher than its opening",
         ),
+        ({"front": "overlay", "lap": "3/4", "less": "1/2"}, "less", "higher than its opening"),
     ],
 )
 def test_what_cant_be_stacked_is_refused_by_the_field_to_change(values, field, words):

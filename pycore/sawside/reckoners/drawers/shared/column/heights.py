@@ -132,12 +132,16 @@ def boxes_of(given, column, show):
             f"Enter less than {show.text(show.rounded(lowest, 'stay under'))}.",
             field="less",
         )
-    if given.divided == "rails" and given.front == "overlay" and given.less < 2 * given.lap:
+    if given.front == "inset":
+        return [each - given.less for each in column.fronts]
+    lapped = (2 if given.divided == "rails" else 1) * given.lap
+    if given.less < lapped:
+        where = "at top and bottom" if given.divided == "rails" else "at the top or bottom"
         raise Refusal(
             "impossible",
-            f"With {show.text(given.lap)} of overlay at top and bottom, a box only "
+            f"With {show.text(given.lap)} of overlay {where}, a box only "
             f"{show.text(given.less)} lower than its front is higher than its opening.",
-            f"Enter more than {show.text(2 * given.lap)}.",
+            f"Enter more than {show.text(lapped)}.",
             field="less",
         )
     return [each - given.less for each in column.fronts]
