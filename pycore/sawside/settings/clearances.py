@@ -76,7 +76,7 @@ CLEARANCES = {
         SetLength(
             "clearance_between_doors",
             "Between doors",
-            "Where two doors meet.",
+            "Where two doors or drawer fronts meet.",
             "1/8",
             "0 in",
             "1/2 in",

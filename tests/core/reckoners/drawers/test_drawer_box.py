@@ -236,6 +236,7 @@ def test_a_drawer_in_millimeters_has_slides_by_fifty():
         ({"back_joint": "butt"}, "won’t hold a butt corner"),
         ({"made": "part", "front_joint": "butt", "back_joint": "dado"}, "won’t hold a butt"),
         (UNDER, "holes or notches in the back"),
+        ({"front_joint": "dowel"}, "Set a stop before you drill the sides"),
         ({"runs": "wood"}, "No wood movement is figured in"),
         ({"solid": "bottom", **MAPLE}, "half again their species average"),
     ],
@@ -250,6 +251,13 @@ def test_the_drawing_tells_the_opening_and_the_box():
     assert (told["16 1/2″"], told["6″"]) == ("width", "height")
     assert {"box 15 1/2″", "5 1/4″", "box depth 14″"} <= set(told)
     assert "15 1/2″ wide and 5 1/4″ high" in said["words"]
+
+
+def test_a_coarse_mark_does_not_let_the_bottom_drop_out():
+    """By hand: 14 1/2 + 2 × 1/4 − 1/16 = 14 15/16; down to a half it would be 14 1/2, as wide as
+    the box is inside."""
+    said = reckon(KEY, {"mark": "1/2"}, **DRAWER)
+    assert texts(said)["bottom_width"] == "14 15/16″"
 
 
 def test_what_is_typed_off_the_marks_still_goes_in():

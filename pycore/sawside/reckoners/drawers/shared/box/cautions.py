@@ -19,6 +19,11 @@ _UNDER = Caution(
     "bottom (enter it as Groove up from the bottom edge), holes or notches in the back, the screws "
     "and the load.",
 )
+_DOWELS = Caution(
+    "Set a stop before you drill the sides.",
+    "Set a stop before you drill the sides: little is left behind the holes. Clamp the part, and "
+    "wear eye protection. The drill and doweling guide makers’ instructions come first.",
+)
 
 
 def _hidden_groove(given, joints):
@@ -48,6 +53,8 @@ def cautions(box, show):
     yield from _hidden_groove(given, joints)
     if "butt" in joints:
         yield "Glue alone won’t hold a butt corner. Use dowels or screws."
+    if "dowel" in joints:
+        yield _DOWELS
     if given.solid == "none" and given.runs == "wood":
         yield (
             "No wood movement is figured in. If the sides are solid, pick that under Solid wood, "

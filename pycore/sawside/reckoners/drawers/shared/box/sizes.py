@@ -7,6 +7,7 @@ told parts go together. The front of a box that is the drawer front itself is it
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.marks import Rounded
 from sawside.lengths.units import INCHES_PER, METRIC
 from sawside.reckoners.drawers.shared.box.fields import BETWEEN, BUTT
@@ -195,7 +196,10 @@ def inside_depth_of(given, end, behind_front):
 
 def bottom_of(given, board, end, inside_width, inside_depth, show):
     """(width, depth) of the bottom: sheet, or solid with its grain from side to side."""
-    width = show.rounded(inside_width + 2 * given.groove - given.bottom_room, "go in")
+    wide = inside_width + 2 * given.groove - given.bottom_room
+    width = show.rounded(wide, "go in")
+    if width.mark <= inside_width + given.groove:  # a coarse mark would let it drop out
+        width = on_fine_marks(wide, show, "go in")
     grown = growth_of(board if given.solid in ("bottom", "both") else None)
     back = end if given.back == "low" else given.groove - given.bottom_room
     return width, show.rounded((inside_depth + given.groove + back) / grown, "go in")
