@@ -72,8 +72,7 @@ FIELDS = (
         "less",
         "Box lower than its front by",
         help="Room above and below the box, and any overlay.",
-        default='1"',
-        metric="25 mm",
         most="24 in",
+        blank_means="1″, or 25 mm; with overlay 3/4″, or 18 mm, plus what laps the case.",
     ),
 )
