@@ -67,7 +67,7 @@ CLEARANCES = {
         SetLength(
             "clearance_at_door",
             "Inset door",
-            "Between a door and the opening, on each side.",
+            "Between a door or drawer front and the opening, on each side.",
             "3/32",
             "0 in",
             "1/2 in",
@@ -76,7 +76,7 @@ CLEARANCES = {
         SetLength(
             "clearance_between_doors",
             "Between doors",
-            "Where two doors meet.",
+            "Where two doors or drawer fronts meet.",
             "1/8",
             "0 in",
             "1/2 in",

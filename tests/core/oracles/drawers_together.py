@@ -14,6 +14,8 @@ from fractions import Fraction
 FINGERS = ("box", "dovetail", "half_blind")
 """Joints where both parts take turns in the whole corner."""
 
+BUTT = ("butt", "dowel")
+
 
 class Solid:
     """Boxes (x0, x1, y0, y1, z0, z1), and boxes cut out of them."""
@@ -62,7 +64,7 @@ class Drawer:
         self.inside = self._inside()
         self.left = (asked.width - self.inside) / 2
         self.right = self.left + self.inside
-        self.low = asked.below if asked.runs == "slides" else Fraction(0)
+        self.low = asked.below if asked.runs != "wood" else Fraction(0)
         self._along()
 
     def _inside(self):
@@ -75,7 +77,7 @@ class Drawer:
         """How far a front or back goes into each side, or over it."""
         if joint in FINGERS:
             return self.asked.side
-        return Fraction(0) if joint == "butt" else self.asked.joint_depth
+        return Fraction(0) if joint in BUTT else self.asked.joint_depth
 
     def _along(self):
         """The places from front to back."""
@@ -88,7 +90,7 @@ class Drawer:
                 start += asked.blind
         else:
             self.inner = self.behind
-            if asked.front_joint != "butt":
+            if asked.front_joint not in BUTT:
                 start -= asked.face - asked.blind
         self.start = start
         self.rear = start + self.parts["side"][0]
@@ -168,7 +170,7 @@ class Drawer:
         asked = self.asked
         if asked.front == "overlay":
             return -asked.lap_high
-        return asked.gap if asked.runs == "slides" else Fraction(0)
+        return asked.gap if asked.runs != "wood" else Fraction(0)
 
     def face_box(self):
         """The drawer front before anything is cut in it."""
@@ -184,7 +186,7 @@ class Drawer:
         if not self.applied:
             x = (self.left - asked.groove, self.right + asked.groove)
             cuts.append((*x, self.behind - asked.groove, self.behind, *groove))
-            if asked.front_joint != "butt":
+            if asked.front_joint not in BUTT:
                 y = (self.start, self.behind)
                 z = (self.low, self.low + self.parts["side"][1])
                 cuts.append((self.left - asked.side, self.left, *y, *z))

@@ -30,19 +30,23 @@ def random_drawer(random):
     side = steps(0.375, 0.875)
     end = random.choice((side, steps(0.375, 0.875)))
     lap = steps(0.0625, 1)
-    front_joint = random.choice(("rabbet", "dado", "butt", "box", "dovetail", "half_blind"))
-    back_joint = random.choice(("rabbet", "dado", "butt", "box", "dovetail"))
-    gap = steps(0, 0.1875)
+    back = ("rabbet", "dado", "butt", "dowel", "box", "dovetail")
+    front_joint, back_joint = random.choice((*back, "half_blind")), random.choice(back)
+    runs = random.choice(("slides", "under", "wood"))
+    runner_room, below = steps(0, 0.25), steps(0.125, 1)
     return SimpleNamespace(
         mark=mark,
         on_marks=parts == 32,
         width=steps(6, 40),
         height=steps(3, 14),
         depth=steps(10, 26),
-        runs=random.choice(("slides", "wood")),
+        runs=runs,
         side_room=steps(0.25, 1),
-        runner_room=random.choice((gap, steps(0, 0.25))),
-        below=steps(0.125, 1),
+        runner_room=runner_room,
+        inside_less=2 * side + steps(0, 1),
+        depth_less=random.choice((Fraction(0), steps(0, 1))),
+        below=below,
+        below_under=below,
         above=steps(0.125, 1),
         kicker=steps(0, 0.25),
         behind=steps(0, 1),
@@ -51,7 +55,7 @@ def random_drawer(random):
         face=steps(0.5, 1.25),
         lap=lap,
         lap_high=random.choice((lap, steps(0.0625, 1))),
-        gap=gap,
+        gap=runner_room if runs == "wood" else steps(0, 0.1875),
         side=side,
         end=end,
         front_joint=front_joint,
@@ -156,7 +160,11 @@ def _sizes(drawer, answers):
 def _room(drawer, answers):
     """The gaps around the box are what was asked for, and no wider than rounding makes them."""
     asked = drawer.asked
-    room = asked.side_room if asked.runs == "slides" else asked.runner_room
+    room = {
+        "slides": asked.side_room,
+        "under": asked.inside_less / 2 - asked.side,
+        "wood": asked.runner_room,
+    }[asked.runs]
     beside = drawer.left - asked.side - room
     if not 0 <= beside < MARKS[asked.mark]:
         yield f"beside the box is {beside} more than asked for"
@@ -164,7 +172,10 @@ def _room(drawer, answers):
         yield "the box is too deep"
     if asked.runs == "wood" and drawer.rear <= asked.depth - asked.behind - 2 * MARKS[asked.mark]:
         yield "the box is not as deep as it could be"
-    beyond = _mark(answers, "slide") - drawer.rear + drawer.behind if asked.runs == "slides" else 0
+    beyond = Fraction(0)
+    if asked.runs != "wood":
+        shorter = asked.depth_less if asked.runs == "under" else 0
+        beyond = _mark(answers, "slide") - shorter - drawer.rear + drawer.behind
     if beyond if asked.on_marks else abs(beyond) >= MARKS[asked.mark]:
         yield "the box is not as deep as its slide"
     if "above" in answers:
@@ -176,7 +187,7 @@ def _room(drawer, answers):
 def _grown(asked, parts, wet):
     """At the wettest the box and an inset front leave the room above them, and hardly more."""
     grows = wet if asked.solid in ("box", "both") else 1
-    slides = asked.runs == "slides"
+    slides = asked.runs != "wood"
     top = (asked.below if slides else 0) + parts["side"][1] * grows
     left = asked.height - (asked.above if slides else asked.kicker) - top
     if not 0 <= left < MARKS[asked.mark]:

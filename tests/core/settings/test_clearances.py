@@ -49,6 +49,7 @@ THINGS = [{"height": "12 5/8"}, {"height": "9 1/4", "openings": "2"}]
 STACK = {"layout": "fit", "thickness": "23/32", "things": THINGS}
 DRAWER = {"width": "16 1/2", "height": "6", "depth": "15 1/4"}
 
+COLUMN = {"height": "26", "drawers": "3"}
 PAIR = {"width": "31 1/2", "height": "27 3/4", "doors": "2"}
 GLAZED = PAIR | {"made": "glass"}
 THICK_DOOR = {"width": "6", "thickness": "2"}
@@ -68,7 +69,9 @@ TAKEN = [
     ("clearance_above", "shelf_layout", STACK, stack),
     ("clearance_slide", "drawer_box", DRAWER, lambda text: {"side_room": text}),
     ("clearance_at_door", "doors", PAIR, lambda text: {"gap": text}),
+    ("clearance_at_door", "drawer_box", DRAWER | {"front": "inset"}, lambda text: {"gap": text}),
     ("clearance_between_doors", "doors", PAIR, lambda text: {"between": text}),
+    ("clearance_between_doors", "drawer_column", COLUMN, lambda text: {"gap": text}),
     ("clearance_in_groove", "doors", PAIR, lambda text: {"clearance": text}),
     ("clearance_in_frame", "doors", GLAZED, lambda text: {"glass_clearance": text}),
     ("clearance_at_door", "door_swing", THICK_DOOR, lambda text: {"gap": text}),

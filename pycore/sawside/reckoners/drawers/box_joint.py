@@ -9,6 +9,7 @@ from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.drawers.shared.joints.box_fields import FIELDS
 from sawside.reckoners.drawers.shared.joints.box_pins import box_joint_of
+from sawside.reckoners.drawers.shared.joints.hidden_groove import groove_between
 from sawside.reckoners.shared.numbered import numbered
 from sawside.wood.caution import Caution
 
@@ -37,7 +38,9 @@ def compute(given, show):
             "first": _first(joint),
             "side_slots": on_fine_marks(joint.side_slots, show, "reach"),
             **(ends if joint.end_slots != joint.side_slots else {}),
-            "drift": on_fine_marks(joint.number * given.off, show),
+            **({"extra": on_fine_marks(2 * given.proud, show, "reach")} if given.proud else {}),
+            **_hidden(joint, show),
+            "drift": on_fine_marks(joint.spaced * given.off, show),
         },
         working=tuple(_working(given, show, joint)),
         drawing=box_joint_drawing(show, given, joint, pin),
@@ -68,11 +71,19 @@ def _first(joint):
     return f"{names[0]}: {counted(first, 'pin')}; {names[1]}: {joint.number - first}"
 
 
+def _hidden(joint, show):
+    """Where the groove of a bottom doesn't show; nothing where there is no such place."""
+    if joint.hidden is None:
+        return {}
+    place = groove_between(joint.hidden, show)
+    return {"hidden": f"{place}, within a pin of the sides"}
+
+
 def _drift(given, show, joint):
-    total = fine_text(joint.number * given.off, show)
-    each = fine_text(_ENDS_WITHIN / joint.number, show)
+    total = fine_text(joint.spaced * given.off, show)
+    each = fine_text(_ENDS_WITHIN / joint.spaced, show)
     return (
-        f"Pins {fine_text(given.off, show)} too wide end {total} off after {joint.number}. To end "
+        f"Pins {fine_text(given.off, show)} too wide end {total} off after {joint.spaced}. To end "
         f"within {fine_text(_ENDS_WITHIN, show)}, set the jig to {each} or better, or leave the "
         "boards wide and rip them after."
     )
@@ -95,8 +106,10 @@ def _working(given, show, joint):
     if joint.end_slots != joint.side_slots:
         side, deep = show.number(given.thickness), show.number(joint.end_slots)
         yield f"Slots in front and back: {side} + {proud} = {deep}"
-    off = show.number(number * given.off)
-    yield f"Errors added up: {number} × {show.number(given.off)} = {off}"
+    if given.proud:
+        yield f"Extra length: 2 × {proud} = {show.number(2 * given.proud)}"
+    off, spaced = show.number(joint.spaced * given.off), joint.spaced
+    yield f"Errors added up: {spaced} × {show.number(given.off)} = {off}"
 
 
 RECKONER = Reckoner(
@@ -120,6 +133,8 @@ RECKONER = Reckoner(
         Answer("first", "Pins on each board", "text"),
         Answer("side_slots", "Slot depth in the sides", must="reach"),
         Answer("end_slots", "Slot depth in front and back", must="reach"),
+        Answer("extra", "Extra length, jointed at both ends", must="reach"),
+        Answer("hidden", "Bottom groove", "text"),
         Answer("drift", "Off at the far edge by a setting error", must="agree"),
     ),
     source=(

@@ -7,6 +7,7 @@ from sawside.lengths.show import angle_equals
 from sawside.lengths.words import counted
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.drawers.shared.joints.dovetail_fields import FIELDS
+from sawside.reckoners.drawers.shared.joints.hidden_groove import groove_between
 from sawside.reckoners.drawers.shared.joints.tails import dovetails_of
 from sawside.wood.caution import Caution
 
@@ -31,6 +32,7 @@ def compute(given, show):
             "wide_pin": on_fine_marks(joint.pin + 2 * joint.lean, show),
             "tail_line": on_fine_marks(joint.deep, show),
             "pin_line": on_fine_marks(given.tail_board, show),
+            "hidden": f"{groove_between(joint.at_shoulder[0], show)}, within the first tail",
             "angle": angle,
         },
         working=tuple(_working(given, show, joint, angle)),
@@ -63,7 +65,7 @@ def _weak(given, show, joint):
             f"At the shoulder line the tails are {fine_text(narrow, show)} wide, narrower than "
             f"the {tool} chisel or bit. Use fewer tails."
         )
-    if joint.half + joint.lean < joint.pin / 2:
+    if joint.half < joint.pin / 2:
         yield "A thin half pin can split off at the edge. Half a pin is the least that’s usual."
     if not 6 <= given.slope <= 8:
         yield (
@@ -117,6 +119,7 @@ RECKONER = Reckoner(
         Answer("wide_pin", "Pin width at its wide end", must="agree"),
         Answer("tail_line", "Shoulder line on the tail board", must="agree"),
         Answer("pin_line", "Shoulder line on the pin board", must="agree"),
+        Answer("hidden", "Bottom groove", "text"),
         Answer("angle", "Angle from square", "angle"),
     ),
     source=(

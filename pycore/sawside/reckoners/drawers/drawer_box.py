@@ -7,6 +7,7 @@ from sawside.reckoners.drawers.shared.box.built import box_of
 from sawside.reckoners.drawers.shared.box.cautions import cautions
 from sawside.reckoners.drawers.shared.box.fields import FIELDS
 from sawside.reckoners.drawers.shared.box.parts import parts_of
+from sawside.reckoners.drawers.shared.box.sizes import side_room_of
 from sawside.reckoners.drawers.shared.box.working import working
 
 
@@ -32,7 +33,7 @@ def _answers(box, show):
     given = box.given
     applied = {"front_length": box.front_length} if box.applied else {}
     back = {"back_height": box.back_height} if given.back == "low" else {}
-    slide = {"slide": box.behind_front} if given.runs == "slides" else {}
+    slide = {"slide": show.rounded(box.slide, "go in")} if box.slide is not None else {}
     above = {}
     if box.gap_above != box.above:
         above = {"above": on_fine_marks(box.gap_above, show)}
@@ -55,9 +56,8 @@ def _answers(box, show):
 
 def _room(given):
     """(field, clearance on both sides together) of the box in its opening."""
-    if given.runs == "slides":
-        return "side_room", 2 * given.side_room
-    return "runner_room", 2 * given.runner_room
+    fields = {"slides": "side_room", "under": "inside_less", "wood": "runner_room"}
+    return fields[given.runs], 2 * side_room_of(given)
 
 
 RECKONER = Reckoner(
@@ -67,7 +67,7 @@ RECKONER = Reckoner(
     words=(
         "drawer, drawer box, drawer size, drawer slides, drawer front, drawer sides, drawer "
         "bottom, drawer runners, wooden runners, kicker, false front, inset drawer, overlay "
-        "drawer, slide clearance, slide length, drawer parts"
+        "drawer, slide clearance, slide length, drawer parts, undermount slides"
     ),
     order=750,
     job="doors and drawers",
@@ -76,7 +76,7 @@ RECKONER = Reckoner(
         "ink": "M2 8h36v23H2z",
         "chalk": "M5 36h30m-3-3l3 3-3 3M8 33l-3 3 3 3",
     },
-    basic=("width", "height", "depth", "runs"),
+    basic=("width", "height", "depth", "runs", "inside_less", "below_under"),
     makes_parts=True,
     fields=FIELDS,
     answers=(
@@ -97,7 +97,8 @@ RECKONER = Reckoner(
     source=(
         "Arithmetic. Wood movement: USDA Wood Handbook, FPL-GTR-190 (2010), equations 13-2 and "
         "13-3. Common practice, no source: 1/2 in each side for slides, slides every 2 in from 10 "
-        "to 28 in, joints and grooves of half the side’s thickness."
+        "to 28 in, under the box every 3 in from 9 to 21 in, joints and grooves of half the "
+        "side’s thickness, a dowel for every 2 in."
     ),
     compute=compute,
     verdict="Box {box_width} wide, {box_height} high, {box_depth} deep",

@@ -41,11 +41,45 @@ def test_pins_fill_a_board_that_keeps_its_width():
     assert said["verdict"] == "21 pins, ≈ 0.238″ wide each"
 
 
-def test_a_setting_error_adds_up_over_the_pins():
-    """By hand: 20 × 1/64 = 5/16; to end within 1/32 each has to be within 1/640 = 0.0016."""
+@pytest.mark.parametrize(
+    ("values", "drift", "least"), [({}, "5/32″", "0.0031″"), ({"pin": "3/8"}, "3/32″", "0.0052″")]
+)
+def test_a_setting_error_adds_up_over_the_pins_of_one_board(values, drift, least):
+    """By hand: the jig spaces the cuts of one board, and a slot is as wide as the cutter. Of 20
+    only 10 are that board's pins: 10 × 1/64 = 5/32, and to end within 1/32 each has to be within
+    1/320 = 0.0031. Of 13 its last line has 6 pins before it: 6/64, and 1/192 = 0.0052."""
+    said = reckon("box_joint", **BOX | values)
+    assert said["by_key"]["drift"]["text"] == drift
+    assert f"set the jig to ≈ {least} or better" in said["cautions"][0]
+
+
+def test_boards_whose_pins_stay_proud_are_cut_longer():
+    """By hand: 17/32 is cut at both ends where the drawer box counts on 1/2, so each board needs
+    2 × 1/32 = 1/16 more, or the box and the grooves for its bottom come out 1/16 too small."""
     said = reckon("box_joint", **BOX)
-    assert said["by_key"]["drift"]["text"] == "5/16″"
-    assert "set the jig to ≈ 0.0016″ or better" in said["cautions"][0]
+    assert said["by_key"]["extra"]["text"] == "1/16″"
+    assert "extra" not in reckon("box_joint", **BOX, proud="0")["by_key"]
+
+
+@pytest.mark.parametrize(
+    ("values", "place"),
+    [
+        ({}, "1/2″ to 3/4″"),
+        ({"starts": "ends"}, "1/4″ to 1/2″"),
+        ({"pin": "3/8"}, "3/4″ to 1 1/8″"),
+        ({"pin": "3/8", "starts": "ends"}, "3/8″ to 3/4″"),
+        ({"gives": "pin", "count": "odd"}, "≈ 31/64″ to ≈ 45/64″"),
+    ],
+)
+def test_a_bottom_groove_hides_in_a_pin_of_the_sides(values, place):
+    """Common practice, no source. By hand: sides that begin with a pin have their next one from 2
+    to 3 pin widths, others from 1 to 2; 2 × 5/21 = 0.476 and 3 × 5/21 = 0.714, told inward."""
+    told = reckon("box_joint", **BOX | values)["by_key"]["hidden"]["text"]
+    assert told.startswith(f"{place} from the reference edge")
+
+
+def test_two_pins_have_no_place_to_hide_a_groove():
+    assert "hidden" not in reckon("box_joint", height="1", pin="1/2")["by_key"]
 
 
 @pytest.mark.parametrize(
@@ -119,6 +153,7 @@ def test_tails_that_cant_be_cut_are_refused(values, field, words):
         ({"pin": "1/8"}, "no room for a 1/4″ chisel or bit"),
         ({"tails": "8"}, "narrower than the 1/4″ chisel"),
         ({"half": "1/64", "pin": "1/2"}, "thin half pin"),
+        ({"half": "1/16", "pin": "1/4", "pin_board": "1/2"}, "thin half pin"),
         ({"slope": "4"}, "A slope of 6 to 1"),
         ({}, "Clamp the board"),
     ],
@@ -126,6 +161,21 @@ def test_tails_that_cant_be_cut_are_refused(values, field, words):
 def test_what_is_hard_to_cut_or_weak_is_told(values, words):
     said = reckon("dovetail_layout", **TAILS | values)["cautions"]
     assert any(words in each for each in said)
+
+
+@pytest.mark.parametrize(
+    ("values", "place"),
+    [
+        ({"kind": "blind", "height": "4 3/4"}, "5/16″ to 1 7/16″"),
+        ({"kind": "blind"}, "5/16″ to ≈ 1 33/64″"),
+        ({"height": "4 3/4"}, "11/32″ to 1 13/32″"),
+    ],
+)
+def test_a_bottom_groove_hides_in_the_first_tail(values, place):
+    """Common practice, no source. By hand: (4 3/4 − 4 × 1/4) ÷ 3 = 1 1/4 from 1/4 on, and 1/2 ÷ 8 =
+    1/16 in at both sides; 3/4 ÷ 8 = 3/32 in for a through joint; 1/4 + 4/3 − 1/16 = 1.5208."""
+    told = reckon("dovetail_layout", **TAILS | values)["by_key"]["hidden"]["text"]
+    assert told.startswith(f"{place} from the reference edge")
 
 
 def test_the_drawing_of_dovetails_tells_the_first_tail():

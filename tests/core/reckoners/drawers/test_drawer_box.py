@@ -7,6 +7,7 @@ from asking import ask, errors, exact, reckon
 
 KEY = "drawer_box"
 DRAWER = {"width": "16 1/2", "height": "6", "depth": "15 1/4"}
+UNDER = {"runs": "under", "inside_less": "1 5/8", "below_under": "9/16"}
 ON_RUNNERS = DRAWER | {
     "runs": "wood",
     "front": "inset",
@@ -54,6 +55,7 @@ def test_a_box_on_slides_is_an_inch_narrower_than_its_opening():
     ("joint", "front", "side"),
     [
         ("butt", "14 1/2″", "14″"),
+        ("dowel", "14 1/2″", "14″"),
         ("rabbet", "15″", "14″"),
         ("dado", "15″", "14″"),
         ("box", "15 1/2″", "14″"),
@@ -102,6 +104,7 @@ def test_a_front_that_is_part_of_the_box_takes_the_sides_in():
     told = about(wide, "face")
     assert "Dadoes 1/2″ deep and 1/2″ wide for the sides, outer edges 7/8″ from both" in told
     assert "1″ up from the bottom edge" in told  # 3/8 up the side, 1/4 below the box, 3/8 of lap
+    assert "Stop them 5/8″ and 5 7/8″ up from the bottom edge" in told  # 1/4 + 3/8, and 5 1/4 more
 
 
 @pytest.mark.parametrize(
@@ -120,6 +123,14 @@ def test_a_front_that_is_part_of_the_box_takes_the_sides_in():
         ({"front_joint": "box"}, "side", "lay it out in Box joint"),
         ({"front_joint": "dovetail"}, "front", "Joint 1/2″ long at both ends"),
         ({"front_joint": "half_blind"}, "side", "Tails 1/4″ long at the front end"),
+        ({"front_joint": "box"}, "side", "from the top edge, on 4 5/8″ only"),
+        ({"front_joint": "box"}, "side", "Cut it longer by what Box joint adds for proud pins."),
+        ({"front_joint": "box"}, "front", "Cut it longer by what Box joint adds"),
+        ({"front_joint": "box"}, "back", "Cut it longer by what Box joint adds"),
+        ({"front_joint": "dowel"}, "side", "3 dowels 1/4″ × 1 1/4″"),
+        ({"front_joint": "dowel"}, "side", "holes 3/8″ deep in the inside face, centers 1/4″ from"),
+        ({"front_joint": "dowel"}, "front", "15/16″ deep in both ends"),
+        ({"front_joint": "dowel"}, "back", "15/16″ deep in both ends"),
         ({"back": "full"}, "back", "Groove as in the sides"),
         ({"back": "full"}, "bottom", "before you close the last corner"),
         ({"made": "part", "front_joint": "butt"}, "face", "The sides butt against"),
@@ -145,7 +156,17 @@ def test_every_part_says_which_joints_are_cut_in_it(values, key, words):
         ({"up": "5"}, "up", "of a box 5 1/4″ high"),
         ({"front": "inset", "gap": "1/2"}, "gap", "is lower than the box"),
         ({"front": "inset", "gap": "3/8", "above": "1"}, "gap", "bottom edge of the box"),
-        ({"runs": "wood", "front": "inset", "gap": "1/4"}, "gap", "is narrower than the box"),
+        ({"front": "inset", "gap": "1/4", "side_room": "1/8"}, "gap", "is narrower than the box"),
+        ({"made": "part", "front_joint": "half_blind"}, "front_joint", "can’t slide in"),
+        (
+            {"made": "part", "front_joint": "half_blind", "front": "inset"},
+            "front_joint",
+            "can’t slide in",
+        ),
+        (UNDER | {"side": "7/8"}, "inside_less", "but 1 5/8″ is all there is"),
+        (UNDER | {"slide": "12", "depth_less": "12"}, "depth_less", "all of the slide"),
+        (UNDER | {"below_under": "5 1/2"}, "below_under", "the opening is 6″ high"),
+        ({"front_joint": "dowel", "side": "3/16", "groove": "1/8"}, "front_joint", "too thin"),
         ({"bottom_room": "1/4"}, "bottom_room", "could drop out"),
         ({"slide": "3", "end": "1 1/2"}, "slide", "leave nothing inside"),
         (
@@ -164,6 +185,37 @@ def test_what_doesnt_go_in_is_refused_by_the_field_to_change(values, field, word
     assert said[field]["remedy"]
 
 
+def test_a_low_back_needs_its_grooves_open_at_the_back():
+    """The bottom slides in from the back: a groove stopped there would keep it out."""
+    low = " ".join(reckon(KEY, **DRAWER, back_joint="box")["cautions"])
+    assert "Keep the bottom groove" not in low
+    assert "Stop" not in low
+    full = about(reckon(KEY, **DRAWER, front_joint="box", back="full"), "side")
+    assert "from the top edge" not in full
+
+
+def test_an_inset_front_has_the_clearance_of_inset_doors_or_that_of_its_box_on_runners():
+    """By hand: 16 1/2 − 2 × 3/32 = 16 5/16 and 6 − 2 × 3/32 = 5 13/16; on runners the front is as
+    wide as the box, 16 1/2 − 2 × 1/16 = 16 3/8."""
+    said = reckon(KEY, **DRAWER, front="inset")
+    assert (texts(said)["face_width"], texts(said)["face_height"]) == ("16 5/16″", "5 13/16″")
+    told = texts(reckon(KEY, **DRAWER, runs="wood", front="inset"))
+    assert told["face_width"] == told["box_width"] == "16 3/8″"
+
+
+def test_a_box_over_its_slides_takes_off_what_their_maker_says():
+    """By hand: inside 16 1/2 − 1 5/8 = 14 7/8, and two sides of 5/8 make 16 1/8; 6 − 9/16 − 1/2 =
+    4 15/16 high; a slide of 15 less 3/8 is 14 5/8 deep. A front of 6 + 3/4, 9/16 below the box and
+    3/8 of lap."""
+    said = reckon(KEY, **DRAWER, **UNDER, side="5/8", slide="15", depth_less="3/8")
+    assert said["verdict"] == "Box 16 1/8″ wide, 4 15/16″ high, 14 5/8″ deep"
+    assert texts(said)["slide"] == "15″"
+    assert texts(said)["face_height"] == "6 3/4″"
+    whole = reckon(KEY, **DRAWER, **UNDER, made="part", front_joint="rabbet")
+    assert texts(whole)["slide"] == "15″"  # every 3 in under a box (common practice, no source)
+    assert "1 5/16″ up from the bottom edge" in about(whole, "face")  # 3/8 + 9/16 + 3/8
+
+
 def test_a_drawer_in_millimeters_has_slides_by_fifty():
     """Common practice, no source: slides of 250 to 700 mm, 13 mm each side."""
     said = reckon(KEY, {"unit": "mm"}, width="420", height="150", depth="400")
@@ -176,8 +228,15 @@ def test_a_drawer_in_millimeters_has_slides_by_fifty():
     [
         ({}, "Get the slides before you cut."),
         ({"groove": "3/8"}, "Half the side’s thickness"),
-        ({"back_joint": "box"}, "shows at a box joint"),
+        ({"front_joint": "box"}, "Keep the bottom groove within a pin of the sides"),
+        ({"front_joint": "dovetail"}, "Keep the bottom groove within a tail of the sides"),
+        ({"front_joint": "half_blind"}, "Keep the bottom groove within a tail of the sides"),
+        ({"back_joint": "box", "back": "full"}, "Keep the bottom groove within a pin"),
         ({"front_joint": "butt"}, "won’t hold a butt corner"),
+        ({"back_joint": "butt"}, "won’t hold a butt corner"),
+        ({"made": "part", "front_joint": "butt", "back_joint": "dado"}, "won’t hold a butt"),
+        (UNDER, "holes or notches in the back"),
+        ({"front_joint": "dowel"}, "Set a stop before you drill the sides"),
         ({"runs": "wood"}, "No wood movement is figured in"),
         ({"solid": "bottom", **MAPLE}, "half again their species average"),
     ],
@@ -192,6 +251,13 @@ def test_the_drawing_tells_the_opening_and_the_box():
     assert (told["16 1/2″"], told["6″"]) == ("width", "height")
     assert {"box 15 1/2″", "5 1/4″", "box depth 14″"} <= set(told)
     assert "15 1/2″ wide and 5 1/4″ high" in said["words"]
+
+
+def test_a_coarse_mark_does_not_let_the_bottom_drop_out():
+    """By hand: 14 1/2 + 2 × 1/4 − 1/16 = 14 15/16; down to a half it would be 14 1/2, as wide as
+    the box is inside."""
+    said = reckon(KEY, {"mark": "1/2"}, **DRAWER)
+    assert texts(said)["bottom_width"] == "14 15/16″"
 
 
 def test_what_is_typed_off_the_marks_still_goes_in():

@@ -47,6 +47,29 @@ def test_rails_between_inset_drawers_leave_openings_a_gap_larger_all_round():
     assert items(said, "openings") == ["5 1/4″", "7 3/4″", "11 1/2″"]
 
 
+@pytest.mark.parametrize(
+    ("values", "settings", "box", "less"),
+    [
+        ({"divided": "rails", "rail": "1 1/2"}, None, "7 1/4″", "3/4 + 2 × 3/8 = 1 1/2"),
+        ({}, None, "7 3/4″", "3/4 + 3/8 = 1 1/8"),
+        (
+            {"divided": "rails", "rail": "40 mm", "height": "656 mm"},
+            {"unit": "mm"},
+            "174 mm",
+            "18 + 2 × 10 = 38",
+        ),
+    ],
+)
+def test_boxes_behind_overlay_fronts_keep_room_in_their_openings(values, settings, box, less):
+    """By hand, 3/4 in (18 mm) as in Drawer box: 27 − 2 × 1 1/2 = 24, three openings of 8, less 3/4.
+    Without rails 26 1/8 + 2 × 3/8 − 2 × 1/8 = 26 5/8, a front of 8 7/8; the case takes 3/8 of it at
+    one edge, so less 1 1/8. 656 − 2 × 40 = 576, three openings of 192, less 18."""
+    column = {"height": "27" if values else "26 1/8", "drawers": "3", "front": "overlay"}
+    said = reckon(KEY, settings, **column | values)
+    assert items(said, "boxes")[0] == box
+    assert any(f"Box lower by: {less}" in each["text"] for each in said["working"])
+
+
 def test_an_opening_off_the_marks_leaves_its_rest_with_one_front():
     said = reckon(KEY, height="26 1/40", drawers="4")
     told = [Fraction(each["exact"]) for each in said["by_key"]["fronts"]["items"]]
@@ -63,10 +86,11 @@ def test_an_opening_off_the_marks_leaves_its_rest_with_one_front():
         ({"divided": "rails", "front": "overlay", "lap": "3/8"}, "lap", "meet on a rail 3/4″ high"),
         ({"less": "10"}, "less", "is nothing"),
         (
-            {"divided": "rails", "rail": "2", "front": "overlay", "lap": "3/4"},
+            {"divided": "rails", "rail": "2", "front": "overlay", "lap": "3/4", "less": "1"},
             "less",
             "higher than its opening",
         ),
+        ({"front": "overlay", "lap": "3/4", "less": "1/2"}, "less", "higher than its opening"),
     ],
 )
 def test_what_cant_be_stacked_is_refused_by_the_field_to_change(values, field, words):

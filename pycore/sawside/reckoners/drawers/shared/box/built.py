@@ -9,12 +9,12 @@ def box_of(given, show):
     end = given.side if given.end is None else given.end
     joint_depth = given.side / 2 if given.joint_depth is None else given.joint_depth
     refused.refuse_joints(given, end, joint_depth, show)
-    board = sizes.board_in(given)
-    room = given.side_room if given.runs == "slides" else given.runner_room
+    board, room = sizes.board_in(given), sizes.side_room_of(given)
     above, below = sizes.rooms(given)
     refused.refuse_no_room(given, room, above + below, show)
     available = sizes.box_depth_room(given)
-    behind_front = _behind_front(given, available, show)
+    slide = _slide(given, available, show)
+    behind_front = _behind_front(given, available, slide, show)
     height, face_height = sizes.heights(given, board, show)
     spanning, inside_width = sizes.inside_width_of(given, joint_depth, room, show)
     into = sizes.into_front(given)
@@ -34,6 +34,7 @@ def box_of(given, show):
         room=room,
         above=above,
         below=below,
+        slide=slide,
         behind_front=behind_front,
         height=height,
         inside_width=inside_width,
@@ -58,12 +59,19 @@ def _back(given, joint, inside_width, height, joint_depth):
     return inside_width + sizes.added(joint, given, joint_depth), height - low
 
 
-def _behind_front(given, available, show):
-    """How deep the box is behind its drawer front: as its slides, or all that goes in."""
+def _slide(given, available, show):
+    """How long the slides are; None on runners."""
     if available <= 0:
         raise refused.no_depth(given, show)
     if given.runs == "wood":
-        return show.rounded(available, "go in")
-    slide = sizes.longest_slide(available, show) if given.slide is None else given.slide
+        return None
+    slide = sizes.longest_slide(given, available, show) if given.slide is None else given.slide
     refused.refuse_slide(given, slide, available, show)
-    return show.rounded(slide, "go in")
+    return slide
+
+
+def _behind_front(given, available, slide, show):
+    """How deep the box is behind its drawer front: as its slides, or all that goes in."""
+    if given.runs == "wood":
+        return show.rounded(available, "go in")
+    return show.rounded(slide - (given.depth_less if given.runs == "under" else 0), "go in")

@@ -6,15 +6,19 @@ from sawside.reckoners.fields import choice, clearance, length
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, WOOD
 
-_SLIDES, _RUNNERS = (("runs", (each,)) for each in ("slides", "wood"))
+_SLIDES, _UNDER, _RUNNERS = (("runs", (each,)) for each in ("slides", "under", "wood"))
+_ON_SLIDES = ("runs", ("slides", "under"))
 _OVERLAY, _INSET = (("front", (each,)) for each in ("overlay", "inset"))
 _MOVES = ("solid", ("bottom", "box", "both"))
-BETWEEN = ("butt", "rabbet", "dado")
+BUTT = ("butt", "dowel")
+"""The joints that go into nothing, but for what holds them."""
+BETWEEN = (*BUTT, "rabbet", "dado")
 """The joints that leave a front or back between the sides; the others take it to the outside."""
 _JOINTS = {
     "rabbet": "Rabbet in the sides",
     "dado": "Dado in the sides",
-    "butt": "Butt, with dowels or screws",
+    "butt": "Butt, with screws",
+    "dowel": "Butt, with dowels",
     "box": "Box joint",
     "dovetail": "Through dovetails",
 }
@@ -33,7 +37,30 @@ _OPENING = (
     ),
 )
 _RUNS = (
-    choice("runs", "Runs on", {"slides": "Slides at the sides", "wood": "Wooden runners"}),
+    choice(
+        "runs",
+        "Runs on",
+        {
+            "slides": "Slides at the sides",
+            "under": "Slides under the box",
+            "wood": "Wooden runners",
+        },
+    ),
+    length(
+        "inside_less",
+        "Opening less inside width",
+        help="Opening width minus the box’s inside width, as the slide’s maker says.",
+        least="1/4 in",
+        most="8 in",
+        shown_when=_UNDER,
+    ),
+    length(
+        "below_under",
+        "Height under the box",
+        help="Bottom of the opening to the sides, as the slide’s maker says.",
+        most="6 in",
+        shown_when=_UNDER,
+    ),
     clearance(
         "side_room",
         "Clearance each side",
@@ -48,11 +75,20 @@ _RUNS = (
         least="3 in",
         most="5 ft",
         blank_means="The longest common one that goes in.",
-        shown_when=_SLIDES,
+        shown_when=_ON_SLIDES,
+    ),
+    length(
+        "depth_less",
+        "Slide length less box depth",
+        help="As the slide’s maker says. The drawer front isn’t counted.",
+        default="0 in",
+        most="12 in",
+        shown_when=_UNDER,
     ),
     length(
         "runner_room",
         "Gap each side",
+        help="Of the box, and of an inset front.",
         default='1/16"',
         metric="1.5 mm",
         most="1 in",
@@ -74,7 +110,7 @@ _RUNS = (
         default='1/2"',
         metric="12 mm",
         most="12 in",
-        shown_when=_SLIDES,
+        shown_when=_ON_SLIDES,
     ),
     length(
         "kicker",
@@ -115,14 +151,12 @@ _FRONT = (
         blank_means="Same as each side.",
         shown_when=_OVERLAY,
     ),
-    length(
+    clearance(
         "gap",
         "Gap around the front",
-        help="On runners at the sides only: it’s as high as the box.",
-        default='1/16"',
-        metric="1.5 mm",
+        "clearance_at_door",
         most="1 in",
-        shown_when=_INSET,
+        shown_when=(_INSET, _ON_SLIDES),
     ),
 )
 _BOX = (

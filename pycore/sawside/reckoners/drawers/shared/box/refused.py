@@ -1,8 +1,15 @@
 """What no drawer box may be: too big for its opening, or with joints that go through their part."""
 
+from fractions import Fraction
+
 from sawside.errors import Refusal
 from sawside.lengths.real import sign
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
+from sawside.reckoners.drawers.shared.box.fields import BUTT
+from sawside.reckoners.drawers.shared.box.sizes import rooms
+
+_PLANED_OFF = Fraction(1, 32)
+"""What is planed off the ends of a front to make it flush. Common practice, no source."""
 
 
 def _impossible(sentence, remedy, field):
@@ -26,7 +33,7 @@ def refuse_joints(given, end, joint_depth, show):
         )
     front = given.face if given.made == "part" else end
     goes_in = given.front_joint == "half_blind" or (
-        given.made == "part" and given.front_joint != "butt"
+        given.made == "part" and given.front_joint not in BUTT
     )
     if goes_in and given.blind >= front:
         raise _impossible(
@@ -53,20 +60,32 @@ def _refuse_groove(given, parts, show):
 
 def refuse_no_room(given, room, high, show):
     """ "impossible" where clearances and sides, or the room above and below, take it all."""
-    slides = given.runs == "slides"
+    fields = {
+        "slides": ("side_room", "above"),
+        "under": ("inside_less", "below_under"),
+        "wood": ("runner_room", "kicker"),
+    }
+    wide_field, high_field = fields[given.runs]
+    if room < 0:
+        raise _impossible(
+            f"Two sides take up {show.text(2 * given.side)}, but {show.text(given.inside_less)} is "
+            "all there is between the opening and the inside of the box.",
+            "Use thinner sides, or check what the slide’s maker says.",
+            wide_field,
+        )
     if 2 * room + 2 * given.side >= given.width:
         raise _impossible(
             f"The sides and their clearance take up {show.text(2 * room + 2 * given.side)}, but "
             f"the opening is {show.text(given.width)} wide.",
             "Use thinner sides, less clearance or a wider opening.",
-            "side_room" if slides else "runner_room",
+            wide_field,
         )
     if high >= given.height:
         raise _impossible(
             f"The room above and below takes up {show.text(high)}, but the opening is "
             f"{show.text(given.height)} high.",
             "Leave less room above or below.",
-            "above" if slides else "kicker",
+            high_field,
         )
 
 
@@ -96,14 +115,18 @@ def refuse_slide(given, slide, available, show):
             f"Use a slide of {room} or less.",
             "slide",
         )
+    if given.runs == "under" and given.depth_less >= slide:
+        raise _impossible(
+            f"{show.text(given.depth_less)} less than the slide is all of the slide, "
+            f"{show.text(slide)}.",
+            "Check what the slide’s maker says.",
+            "depth_less",
+        )
 
 
 def refuse_too_small(given, height, inside_width, inside_depth, board, show):
     """ "impossible" where the box is too high for its opening, or nothing is left inside."""
-    above, below = (
-        (given.above, given.below) if given.runs == "slides" else (given.kicker, height.mark * 0)
-    )
-    room = given.height - above - below
+    room = given.height - sum(rooms(given))
     grown = height.mark
     if board is not None and given.solid in ("box", "both"):
         grown = height.mark + board.growth(height.mark)
@@ -129,7 +152,7 @@ def _refuse_nothing_inside(given, height, inside_width, inside_depth, show):
         raise _impossible(
             "The box’s front and back leave nothing inside.",
             "Use thinner parts, a longer slide or a deeper case.",
-            "slide" if given.runs == "slides" else "depth",
+            "depth" if given.runs == "wood" else "slide",
         )
     if given.up + given.bottom >= height.mark:
         raise _impossible(
@@ -143,6 +166,14 @@ def _refuse_nothing_inside(given, height, inside_width, inside_depth, show):
 def refuse_face(box, show):
     """ "impossible" where the drawer front is lower or narrower than the box behind it."""
     field = "gap" if box.given.front == "inset" else "lap"
+    if not box.applied and box.given.front_joint == "half_blind" and box.past_sides > _PLANED_OFF:
+        past = show.text(box.past_sides)
+        raise _impossible(
+            f"Tails can’t slide in: the front goes {past} past each side, so its sockets are "
+            "closed at both ends.",
+            "Pick a front screwed to the box, a rabbet, or an inset front on wooden runners.",
+            "front_joint",
+        )
     if box.face_height.mark < box.height.mark:
         raise _impossible(
             f"The front, {show.text(box.face_height)} high, is lower than the box, "

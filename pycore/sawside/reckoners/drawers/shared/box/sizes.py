@@ -7,14 +7,19 @@ told parts go together. The front of a box that is the drawer front itself is it
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.marks import Rounded
 from sawside.lengths.units import INCHES_PER, METRIC
-from sawside.reckoners.drawers.shared.box.fields import BETWEEN
+from sawside.reckoners.drawers.shared.box.fields import BETWEEN, BUTT
 from sawside.reckoners.wood.shared.moisture_fields import Board, board_of
 
 _ZERO, _ONE = Fraction(0), Fraction(1)
-_SLIDES_SOLD = {False: [Fraction(each) for each in range(28, 9, -2)], True: range(700, 249, -50)}
-"""By whether it is metric, longest first: every 2 in, or 50 mm. Common practice, no source."""
+_SLIDES_SOLD = {
+    "slides": {False: range(28, 9, -2), True: range(700, 249, -50)},
+    "under": {False: range(21, 8, -3), True: range(600, 249, -50)},
+}
+"""By where they go and whether it is metric, longest first: at the sides every 2 in, under the box
+every 3 in; or 50 mm. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +34,7 @@ class Box:
     room: Fraction
     above: Fraction
     below: Fraction
+    slide: Fraction | None
     behind_front: Rounded
     height: Rounded
     inside_width: Fraction
@@ -73,7 +79,12 @@ class Box:
         """How far the drawer front reaches below the box."""
         if self.given.front == "overlay":
             return self.below + lap_high(self.given)
-        return self.below - self.given.gap if self.given.runs == "slides" else _ZERO
+        return self.below - self.given.gap if self.given.runs != "wood" else _ZERO
+
+    @property
+    def past_sides(self):
+        """How far the drawer front reaches past each side."""
+        return (self.face_width.mark - self.width) / 2
 
     @property
     def moves(self):
@@ -90,14 +101,14 @@ def added(joint, given, joint_depth):
     """How much longer a front or back is than the box is wide inside."""
     if joint not in BETWEEN:
         return 2 * given.side
-    return _ZERO if joint == "butt" else 2 * joint_depth
+    return _ZERO if joint in BUTT else 2 * joint_depth
 
 
 def into_front(given):
     """How much longer a side is than the box behind the drawer front: it goes into that one, or
     ends short of the outer face of the box's own front (below 0)."""
     if given.made == "part":
-        return _ZERO if given.front_joint == "butt" else given.face - given.blind
+        return _ZERO if given.front_joint in BUTT else given.face - given.blind
     return -given.blind if given.front_joint == "half_blind" else _ZERO
 
 
@@ -111,10 +122,11 @@ def box_depth_room(given):
     return given.depth - given.behind - (given.face if given.front == "inset" else 0)
 
 
-def longest_slide(available, show):
+def longest_slide(given, available, show):
     """The longest common slide that goes in; None where none does."""
-    unit = INCHES_PER["mm"] if show.settings.unit in METRIC else _ONE
-    sold = _SLIDES_SOLD[show.settings.unit in METRIC]
+    metric = show.settings.unit in METRIC
+    unit = INCHES_PER["mm"] if metric else _ONE
+    sold = _SLIDES_SOLD[given.runs][metric]
     return next((each * unit for each in sold if each * unit <= available), None)
 
 
@@ -138,7 +150,22 @@ def lap_high(given):
 
 def rooms(given):
     """(room above the box, room below it); on runners it stands on what carries it."""
-    return (given.above, given.below) if given.runs == "slides" else (given.kicker, _ZERO)
+    if given.runs == "wood":
+        return given.kicker, _ZERO
+    return given.above, given.below_under if given.runs == "under" else given.below
+
+
+def side_room_of(given):
+    """The clearance at each side of the box; below 0 where its sides are too thick for slides under
+    it, whose maker gives the width inside."""
+    if given.runs == "under":
+        return given.inside_less / 2 - given.side
+    return given.side_room if given.runs == "slides" else given.runner_room
+
+
+def front_gap(given):
+    """The gap at each side of an inset front: on runners it's as wide as its box."""
+    return given.runner_room if given.runs == "wood" else given.gap
 
 
 def board_in(given):
@@ -169,7 +196,10 @@ def inside_depth_of(given, end, behind_front):
 
 def bottom_of(given, board, end, inside_width, inside_depth, show):
     """(width, depth) of the bottom: sheet, or solid with its grain from side to side."""
-    width = show.rounded(inside_width + 2 * given.groove - given.bottom_room, "go in")
+    wide = inside_width + 2 * given.groove - given.bottom_room
+    width = show.rounded(wide, "go in")
+    if width.mark <= inside_width + given.groove:  # a coarse mark would let it drop out
+        width = on_fine_marks(wide, show, "go in")
     grown = growth_of(board if given.solid in ("bottom", "both") else None)
     back = end if given.back == "low" else given.groove - given.bottom_room
     return width, show.rounded((inside_depth + given.groove + back) / grown, "go in")
@@ -178,5 +208,5 @@ def bottom_of(given, board, end, inside_width, inside_depth, show):
 def face_width_of(given, show):
     """The width of the drawer front."""
     if given.front == "inset":
-        return show.rounded(given.width - 2 * given.gap, "go in")
+        return show.rounded(given.width - 2 * front_gap(given), "go in")
     return show.rounded(given.width + 2 * given.lap)

@@ -1,7 +1,13 @@
 """How a drawer box is worked out, line by line, with this case's numbers."""
 
 from sawside.lengths.marks import FINEST, Rounded
-from sawside.reckoners.drawers.shared.box.sizes import added, growth_of, into_front, lap_high
+from sawside.reckoners.drawers.shared.box.sizes import (
+    added,
+    front_gap,
+    growth_of,
+    into_front,
+    lap_high,
+)
 from sawside.reckoners.wood.shared.moisture_fields import change_line
 
 
@@ -26,13 +32,16 @@ def working(box, show):
     yield from _deep(box, show)
     yield from _bottom(box, show)
     if given.front == "inset":
-        yield _line("Front width", show, box.face_width, given.width, (-2, given.gap))
+        yield _line("Front width", show, box.face_width, given.width, (-2, front_gap(given)))
     else:
         yield _line("Front width", show, box.face_width, given.width, (2, given.lap))
 
 
 def _across(box, show):
     given, room = box.given, box.room
+    if given.runs == "under":
+        side = (-1, given.side)
+        yield _line("Clearance each side", show, _bare(room), given.inside_less / 2, side)
     add = added(given.front_joint, given, box.joint_depth)
     back_add = added(box.back_joint, given, box.joint_depth)
     clear = ((-2, room), (-2, given.side))
@@ -98,6 +107,9 @@ def _deep(box, show):
         yield _line(
             "Behind the front", show, box.behind_front, given.depth, front, (-1, given.behind)
         )
+    elif given.runs == "under" and given.depth_less:
+        slide, less = box.slide, (-1, given.depth_less)
+        yield _line("Behind the front", show, box.behind_front, slide, less)
     into = into_front(given)
     if into:
         yield _line(

@@ -1,6 +1,6 @@
 """What is asked about drawers in a column."""
 
-from sawside.reckoners.fields import choice, count, length, lengths, number
+from sawside.reckoners.fields import choice, clearance, count, length, lengths, number
 
 MOST = 12
 _RAILS = ("divided", ("rails",))
@@ -53,12 +53,11 @@ FIELDS = (
         shown_when=_RAILS,
     ),
     choice("front", "Drawer fronts", {"inset": "Inset", "overlay": "Overlay"}),
-    length(
+    clearance(
         "gap",
         "Gap",
+        "clearance_between_doors",
         help="Between fronts, and around inset ones.",
-        default='1/8"',
-        metric="3 mm",
         most="2 in",
     ),
     length(
@@ -73,8 +72,7 @@ FIELDS = (
         "less",
         "Box lower than its front by",
         help="Room above and below the box, and any overlay.",
-        default='1"',
-        metric="25 mm",
         most="24 in",
+        blank_means="1″, or 25 mm; with overlay 3/4″, or 18 mm, plus what laps the case.",
     ),
 )

@@ -12,8 +12,10 @@ from itertools import accumulate, pairwise
 from sawside.errors import Refusal
 from sawside.geometry.graduation import Ratio, Step
 from sawside.lengths.marks import to_mark
+from sawside.lengths.units import INCHES_PER, METRIC
 from sawside.lengths.words import counted
 
+_MILLIMETERS = {"inset": 25 * INCHES_PER["mm"], "overlay": 18 * INCHES_PER["mm"]}
 LEAST = Fraction(1, 2)
 """The least front that is taken for one. Common practice, no source."""
 
@@ -122,22 +124,51 @@ def _marked(exact, show):
     return marked if marked[0] > 0 else exact
 
 
+def lapping(given):
+    """How often the overlay is between a front and its opening: without rails only at one edge, of
+    the top and the bottom drawer."""
+    if given.front == "inset":
+        return 0
+    return 2 if given.divided == "rails" else 1
+
+
+def room_left(given, show):
+    """What is left above and below a box, but for what its front laps. Common practice, no source:
+    3/4 in, as in a drawer box on slides, and the gaps of an inset front."""
+    metric = show.settings.unit in METRIC
+    inches = {"inset": Fraction(1), "overlay": Fraction(3, 4)}
+    return (_MILLIMETERS if metric else inches)[given.front]
+
+
+def less_of(given, show):
+    """How much lower a box is than its front, in inches."""
+    if given.less is not None:
+        return given.less
+    return room_left(given, show) + _lapped(given)
+
+
+def _lapped(given):
+    return lapping(given) * given.lap if lapping(given) else 0
+
+
 def boxes_of(given, column, show):
     """The height of each box; "impossible" where one is higher than its opening, or nothing."""
-    lowest = min(column.fronts)
-    if given.less >= lowest:
+    lowest, less = min(column.fronts), less_of(given, show)
+    if less >= lowest:
         raise Refusal(
             "impossible",
-            f"A box {show.text(given.less)} lower than a front of {show.brief(lowest)} is nothing.",
+            f"A box {show.text(less)} lower than a front of {show.brief(lowest)} is nothing.",
             f"Enter less than {show.text(show.rounded(lowest, 'stay under'))}.",
             field="less",
         )
-    if given.divided == "rails" and given.front == "overlay" and given.less < 2 * given.lap:
+    lapped = _lapped(given)
+    if less < lapped:
+        where = "at top and bottom" if given.divided == "rails" else "at the top or bottom"
         raise Refusal(
             "impossible",
-            f"With {show.text(given.lap)} of overlay at top and bottom, a box only "
-            f"{show.text(given.less)} lower than its front is higher than its opening.",
-            f"Enter more than {show.text(2 * given.lap)}.",
+            f"With {show.text(given.lap)} of overlay {where}, a box only "
+            f"{show.text(less)} lower than its front is higher than its opening.",
+            f"Enter more than {show.text(lapped)}.",
             field="less",
         )
-    return [each - given.less for each in column.fronts]
+    return [each - less for each in column.fronts]

@@ -1,5 +1,7 @@
 """How the fronts of a column are worked out, line by line, with this case's numbers."""
 
+from sawside.reckoners.drawers.shared.column.heights import lapping, less_of, room_left
+
 
 def working(given, column, show):
     """Every line: what the fronts share, each of them, and that they fill the opening."""
@@ -17,9 +19,13 @@ def working(given, column, show):
     yield from _shared(given, column, show, room)
     fronts = " + ".join(show.number(each) for each in column.fronts)
     yield f"Together: {fronts} = {room}"
+    less = less_of(given, show)
+    if given.less is None and lap:
+        laps = f"2 × {lap}" if lapping(given) > 1 else lap
+        yield f"Box lower by: {show.number(room_left(given, show))} + {laps} = {show.number(less)}"
     for number, each in enumerate(column.fronts, 1):
-        box = show.rounded(each - given.less, "go in")
-        yield f"Box {number}: {show.number(each)} − {show.number(given.less)}{show.equals(box)}"
+        box = show.rounded(each - less, "go in")
+        yield f"Box {number}: {show.number(each)} − {show.number(less)}{show.equals(box)}"
 
 
 def _shared(given, column, show, room):

@@ -36,6 +36,18 @@ class BoxJoint:
         """How many pins has the board that begins with one."""
         return (self.number + 1) // 2
 
+    @property
+    def spaced(self):
+        """How many pins of one board, each spaced by the jig, come before its last line."""
+        return self.number // 2
+
+    @property
+    def hidden(self):
+        """(from, to) of the first pin of the sides that isn't at the reference edge; None where
+        there is none. A groove in it ends in a slot of the front."""
+        first = 2 if self.sides else 1
+        return (first * self.pin, (first + 1) * self.pin) if first < self.number else None
+
     def slots(self, of_sides):
         """(from, to) of each slot in the sides, or in front and back."""
         begin = 1 if of_sides == self.sides else 0
