@@ -14,6 +14,7 @@ from sawside.reckoners.doors.shared.doors.cut_list import (
 from sawside.reckoners.doors.shared.doors.fields import FIELDS
 from sawside.reckoners.doors.shared.doors.frame import frame_of
 from sawside.reckoners.doors.shared.doors.panel import panel_of
+from sawside.reckoners.doors.shared.doors.seasons import lap_fixes
 from sawside.reckoners.doors.shared.doors.sizes import doors_of, gaps_of
 from sawside.reckoners.doors.shared.doors.working import working
 
@@ -39,6 +40,7 @@ def compute(given, show):
         parts=parts,
         main="opening_width" if back else "",
         verdict=_verdict(given, show, doors),
+        fixes=lap_fixes(given, doors),
     )
 
 

@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from sawside.lengths.fine import fine_text
+from sawside.reckoners.doors.shared.doors.seasons import frame_swells, short_lap
 from sawside.reckoners.wood.shared.moisture_fields import cautions as wood_cautions
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
@@ -36,6 +37,8 @@ _JOINTS = {"cope": _ROUTED, "stub": _TENONED, "mortise": _TENONED, "lap": _TENON
 
 def cautions(given, show, doors, frame, panel, parts):
     """Every caution of these doors, what may be wrong with them first."""
+    yield from short_lap(given, show, doors)
+    yield from frame_swells(given, show, doors, frame)
     if panel is not None and panel.held is not None and panel.held < _ENOUGH:
         yield (
             f"At its driest, less than {fine_text(_ENOUGH, show)} of each edge of the panel is "

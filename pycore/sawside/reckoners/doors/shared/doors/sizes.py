@@ -86,6 +86,7 @@ def doors_of(given, show):
         grown = 1 + board.growth(Fraction(1)) if way == grows else Fraction(1)
         make = _around if given.known == "door" else _within
         spans.append(make(given, show, key, (start, end, middle, count), grown))
+    _check_body(given, show, spans)
     return Doors(*spans, board, grows)
 
 
@@ -138,6 +139,21 @@ def _check_lip(given, show, ends):
             f"A {show.text(given.lip_rabbet)} rabbet can’t go in with a lip {lap} past the "
             "opening.",
             f"Make the rabbet wider than {lap}: 1/8 in wider is common.",
+            field="lip_rabbet",
+        )
+
+
+def _check_body(given, show, spans):
+    """Something has to be left of a door between its lips' rabbets; one of a pair has one."""
+    if given.fit != "lipped":
+        return
+    most = min(span.cut / (1 if span.count > 1 else 2) for span in spans)
+    if given.lip_rabbet >= most:
+        raise Refusal(
+            "impossible",
+            f"Lip rabbets {show.text(given.lip_rabbet)} wide leave nothing of the door to go into "
+            "the opening.",
+            f"Make it less than {show.text(most)}.",
             field="lip_rabbet",
         )
 
