@@ -82,4 +82,4 @@ def weight_working(pieces, show):
         yield f"{each.name}: {each.sum} ÷ {int(whole):,} × {dense} = {told} {unit}"
     if len(pieces) > 1:
         parts = " + ".join(number_text(each.pounds * each_pound, 2) for each in pieces)
-        yield f"Door weight: {parts} = {number_text(pounds * each_pound, 1)} {unit}"
+        yield f"Door weight: {parts} ≈ {number_text(pounds * each_pound, 1)} {unit}"
