@@ -102,7 +102,7 @@ def _millimeters(low, high):
     """A range of inches as makers give it, in tenths of a millimeter that are within it."""
     tenths = INCHES_PER["mm"] / 10
     least, most = Fraction(ceil(low / tenths), 10), Fraction(floor(high / tenths), 10)
-    return f"{_signed(least)} to {_signed(most)} mm"
+    return f"{_signed(least)} to {_signed(max(least, most))} mm"
 
 
 def _signed(number):
