@@ -44,6 +44,23 @@ def test_where_enough_of_a_lap_is_left_nothing_is_said_of_it():
         assert not warned(values, "At its driest")
 
 
+@pytest.mark.parametrize(
+    ("values", "said"),
+    [
+        ({"fit": "lipped", "lip": "0"}, "laps the case by only 0″ at its left, right, bottom and"),
+        ({"fit": "full", "reveal": "11/16"}, "laps the case by only 1/16″ at its left, right"),
+        ({"fit": "overlay", "left_lap": "0"}, "laps the case by only 0″ at its left edge."),
+    ],
+)
+def test_a_door_that_hardly_laps_its_case_is_warned_of(values, said):
+    """An eighth at the least (common practice, no source)."""
+    assert said in reckon("doors", **DOOR | values)["cautions"][0]
+
+
+def test_a_lap_of_an_eighth_is_enough():
+    assert not warned(DOOR | {"fit": "overlay", "lap": "1/8"}, "laps the case")
+
+
 def test_a_frame_that_swells_by_half_its_gaps_is_told():
     """Two stiles of 3 swell by 6 × 5 × .003041 = .091, of gaps of 3/16 in all nearly half; two
     doors by .182, more than half of 5/16."""

@@ -1,4 +1,4 @@
-"""What a year does to doors of solid wood that their sizes don't say. Inches, exact."""
+"""Laps that are too small, and what a year does to doors of solid wood. Inches, exact."""
 
 from fractions import Fraction
 
@@ -29,7 +29,9 @@ def driest_lap(given, doors):
 
 
 def short_lap(given, show, doors):
-    """The caution about a lap that shrinks away; none where enough is left."""
+    """The cautions about a lap that is too small, or shrinks away; none where enough is left."""
+    if given.fit in LAPPED:
+        yield from _small_laps(show, doors)
     found = driest_lap(given, doors)
     if found is None or sign(found[1] - LEAST_LAP) >= 0:
         return
@@ -42,6 +44,17 @@ def short_lap(given, show, doors):
         f"At its driest, the door {how} at its {side} edge, hung with its full lap at the other. "
         "Make it lap more, or build a frame and panel."
     )
+
+
+def _small_laps(show, doors):
+    """What is said of laps that are asked for, one of the least with all the sides that have it."""
+    across, up = doors.across, doors.up
+    laps = {"left": -across.start, "right": -across.end, "bottom": -up.start, "top": -up.end}
+    least = min(laps.values())
+    if least < LEAST_LAP:
+        *sides, last = (side for side, lap in laps.items() if lap == least)
+        where = f"{', '.join(sides)} and {last} edges" if sides else f"{last} edge"
+        yield f"The door laps the case by only {fine_text(least, show)} at its {where}."
 
 
 def lap_fixes(given, doors):
