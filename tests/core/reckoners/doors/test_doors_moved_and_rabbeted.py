@@ -57,8 +57,9 @@ def test_a_door_that_hardly_laps_its_case_is_warned_of(values, said):
     assert said in reckon("doors", **DOOR | values)["cautions"][0]
 
 
-def test_a_lap_of_an_eighth_is_enough():
-    assert not warned(DOOR | {"fit": "overlay", "lap": "1/8"}, "laps the case")
+@pytest.mark.parametrize("lap", ["1/8", "3 mm"])
+def test_a_lap_of_an_eighth_is_enough(lap):
+    assert not warned(DOOR | {"fit": "overlay", "lap": lap}, "laps the case")
 
 
 def test_a_frame_that_swells_by_half_its_gaps_is_told():
@@ -119,3 +120,26 @@ def test_a_panel_too_thick_for_a_groove_gets_a_tongue():
     assert "tongue" in about("Panel", panel="1/2")
     assert "tongue" not in about("Panel", panel="3/8")
     assert "tongue" not in about("Panel", panel="1/2", hold="rabbet")
+
+
+def test_banding_leaves_a_slab_to_band():
+    """2 13/16 less two of 1 1/2 is less than nothing; 29/32 on each side leaves an inch."""
+    narrow = {"width": "3", "height": "30", "made": "slab"}
+    refused = errors(ask("doors", **narrow, banding="1 1/2"))["banding"]
+    assert refused["kind"] == "impossible"
+    assert refused["remedy"] == "Make it 29/32″ at most."
+    assert ask("doors", **narrow, banding="29/32")["ok"]
+
+
+def test_a_slab_of_mdf_has_no_grain_to_follow_and_a_rabbet_is_no_groove():
+    assert "if it has one" in about("Slab", made="slab")
+    assert "Grain runs up and down." in about("Slab", **OAK, made="solid")
+    assert "groove" not in about("Panel", **OAK, made="wood", hold="rabbet").lower()
+
+
+def test_a_half_lap_is_cut_where_a_middle_member_crosses_too():
+    stile = about("Stile", joint="lap", middle="rail")
+    assert "Half lap at both ends and where the middle rail crosses" in stile
+    assert "middle" not in about("Rail", joint="lap", middle="rail")
+    assert "where the middle stile crosses" in about("Rail", joint="lap", middle="stile")
+    assert "middle" not in about("Stile", joint="lap", middle="stile")

@@ -45,7 +45,10 @@ def _joint(given, show, member):
     if given.joint == "miter":
         yield "Mitered at both ends."
     elif given.joint == "lap":
-        yield "Half lap at both ends, half its thickness."
+        crossed = {"rail": "stile", "stile": "rail"}.get(given.middle)
+        middle = crossed and not member.key.startswith("middle") and crossed in member.key
+        where = f" and where the middle {given.middle} crosses" if middle else ""
+        yield f"Half lap at both ends{where}, half its thickness."
     elif member.key != "stile":
         yield _JOINTED[given.joint].format(show.brief(added(given)))
     elif given.joint == "mortise" and not _in_the_groove(given):
@@ -97,14 +100,15 @@ def about_panel(given, show):
         f"Grain runs {grain}.",
         *tongue,
         f"{clearance}, at its tightest.",
-        "No glue in the groove: pin or spot-glue it at the center only.",
+        "No glue at its edges: pin or spot-glue it at the center only.",
     )
 
 
 def about_slab(given, show):
     """The sentences about a slab."""
     grain = "left to right" if given.grain == "across" else "up and down"
-    lines = [f"Grain runs {grain}."]
+    face = "Face grain up and down, if it has one."
+    lines = [face if given.made == "slab" else f"Grain runs {grain}."]
     if given.banding:
         lines.append(f"Band all four edges, {show.brief(given.banding)} thick.")
     if given.trim:

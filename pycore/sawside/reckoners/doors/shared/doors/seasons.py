@@ -1,13 +1,12 @@
 """Laps that are too small, and what a year does to doors of solid wood. Inches, exact."""
 
-from fractions import Fraction
-
 from sawside.lengths.fine import fine_text
 from sawside.lengths.real import sign
+from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.doors.shared.doors.fields import LAPPED
 
-LEAST_LAP = Fraction(1, 8)
-"""What a door laps the case by at its driest. Common practice, no source."""
+LEAST_LAP = 3 * INCHES_PER["mm"]
+"""What a door laps the case by at its driest: near enough an eighth. Common practice, no source."""
 _FAR = {"across": "right", "up": "top"}
 _FIXES = {
     "overlay": ("A larger lap", "lap"),

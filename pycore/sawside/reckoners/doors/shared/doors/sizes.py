@@ -87,6 +87,7 @@ def doors_of(given, show):
         make = _around if given.known == "door" else _within
         spans.append(make(given, show, key, (start, end, middle, count), grown))
     _check_body(given, show, spans)
+    _check_banding(given, show, spans)
     return Doors(*spans, board, grows)
 
 
@@ -155,6 +156,19 @@ def _check_body(given, show, spans):
             "the opening.",
             f"Make it less than {show.text(most)}.",
             field="lip_rabbet",
+        )
+
+
+def _check_banding(given, show, spans):
+    """What is banded has to be there."""
+    least = min(span.cut for span in spans)
+    if given.banding and least - 2 * given.banding < LEAST:
+        raise Refusal(
+            "impossible",
+            f"Banding {show.text(given.banding)} thick on both edges leaves less than "
+            f"{show.text(LEAST)} of a slab {show.text(least)} across.",
+            f"Make it {show.text((least - LEAST) / 2)} at most.",
+            field="banding",
         )
 
 
