@@ -143,3 +143,11 @@ def test_a_half_lap_is_cut_where_a_middle_member_crosses_too():
     assert "middle" not in about("Rail", joint="lap", middle="rail")
     assert "where the middle stile crosses" in about("Rail", joint="lap", middle="stile")
     assert "middle" not in about("Stile", joint="lap", middle="stile")
+
+
+def test_a_stub_tenon_without_a_glued_panel_is_warned_of():
+    """A plywood panel glued in its groove holds such a frame (common practice, no source)."""
+    for values in ({"made": "glass"}, {"made": "wood"} | OAK):
+        assert warned(DOOR | {"joint": "stub"} | values, "glued plywood panel")
+        assert not warned(DOOR | {"joint": "mortise"} | values, "glued plywood panel")
+    assert not warned(DOOR | {"joint": "stub"}, "glued plywood panel")

@@ -215,6 +215,10 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
         ({"over": "1 1/2", "under": "1 1/4", "length": "2 1/2"}, "less than half of its length"),
         ({"into": "edge", "edge": "5/8"}, "more than a quarter of that edge"),
         ({"into": "end"}, "End grain holds a screw badly"),
+        (
+            {"into": "edge", "edge": "3/4", "wood": "board"},
+            "MDF and particleboard split at their edges",
+        ),
         ({"sink": "1/2"}, "Only 9/64″ (down) of wood is left under the head"),
         ({"over": "1/4", "length": "1 1/4"}, "Only 9/64″ (down) of wood is left under the head"),
         ({"sink": "5/8", "head": "pan"}, "Only 1/8″ of wood is left under the head"),

@@ -32,6 +32,11 @@ _MEASURE = Caution(
     "Measure the opening in several spots and across the corners. Make the door to the smallest "
     "size, and don’t cut it before the case is glued up.",
 )
+_STUB = Caution(
+    "A stub tenon alone holds little.",
+    "A stub tenon alone holds little: a glued plywood panel makes its frame strong. With solid "
+    "wood or glass, cut longer tenons or add dowels (shop practice).",
+)
 _JOINTS = {"cope": _ROUTED, "stub": _TENONED, "mortise": _TENONED, "lap": _TENONED}
 
 
@@ -49,6 +54,8 @@ def cautions(given, show, doors, frame, panel, parts):
             "A wide solid slab cups as well as moves. Add battens in slots or breadboard ends, or "
             "make it a frame and panel."
         )
+    if given.joint == "stub" and given.made in ("wood", "glass"):
+        yield _STUB
     yield from (_GLASS,) if given.made == "glass" else ()
     yield from (_JOINTS[given.joint],) if given.joint in _JOINTS else ()
     yield from wood_cautions(doors.board) if doors.board else ()

@@ -39,7 +39,7 @@ SIZE = (
         "known",
         "Size of",
         {"opening": "The opening", "door": "A door I have"},
-        help="From a door, you get the opening it needs.",
+        help="From the size of one door, you get the opening.",
     ),
 )
 ROOM = (

@@ -5,6 +5,7 @@ from fractions import Fraction
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
 from sawside.wood.caution import Caution
+from sawside.wood.numbers import metric
 
 _LEAST_REACH = 6
 _LEAST_UNDER_HEAD = Fraction(3, 16)
@@ -30,6 +31,12 @@ def cautions(given, show, screw):
         yield (
             "End grain holds a screw badly: don’t count on a straight pull. Use a longer screw, a "
             "dowel across its path, or another joint."
+        )
+    if given.into == "edge" and given.wood == "board":
+        corner = "75 mm" if metric(show) else "3″"
+        yield (
+            "MDF and particleboard split at their edges. Drill the pilot as deep as the screw "
+            f"goes, and stay {corner} from the corners (shop practice)."
         )
     if given.edge is not None and 4 * screw.shank > given.edge:
         yield (
