@@ -16,9 +16,10 @@ SETS = {
 
 
 def bit_over(least, bits):
-    """The thinnest bit of a set that lets something through that is `least` inches thick."""
+    """The thinnest bit of a set that something slips through that is `least` inches thick: never
+    one that is as thick."""
     grid = SETS[bits][1]
-    return ceil(least * grid.per) * grid.step
+    return (floor(least * grid.per) + 1) * grid.step
 
 
 def bit_under(most, bits):

@@ -55,7 +55,7 @@ def may_be_refused(asked, field):
         "groove": made == "wood" and _may_come_out(asked),
         "clearance": asked.get("clearance", 0) >= asked.get("groove", 1),
         "glass_clearance": asked.get("glass_clearance", 0) >= asked.get("groove", 1),
-        "tenon": asked.get("tenon", 0) > 1.5,
+        "tenon": asked.get("tenon", 0) > 1.5 or _tenon_shows(asked),
         "tongue": False,
     }.get(field, False)
 
@@ -63,6 +63,16 @@ def may_be_refused(asked, field):
 def _lip_too_wide(asked):
     laps = (asked.get(f"{side}_lap", 0) for side in ("left", "right", "top", "bottom"))
     return asked["lip_rabbet"] <= max(asked["lip"], *laps)
+
+
+def _tenon_shows(asked):
+    """Whether a tenon may come within an eighth (at most) of a lip's rabbet, in stile or rail."""
+    if asked["fit"] != "lipped" or "tenon" not in asked:
+        return False
+    widths = [asked["stile"]]
+    if asked.get("middle") == "stile":
+        widths += [asked["top_rail"], asked["bottom_rail"]]
+    return asked["tenon"] + asked["lip_rabbet"] + Fraction(1, 8) > min(widths)
 
 
 def _may_come_out(asked):

@@ -32,8 +32,8 @@ def _bits(step, most=3):
 
 
 def first_bit_through(shank, step):
-    """The first bit of a set that is not thinner than a shank."""
-    return next(each for each in _bits(step) if each >= shank)
+    """The first bit of a set that is thicker than a shank, which has to slip through."""
+    return next(each for each in _bits(step) if each > shank)
 
 
 def nearest_bit(wanted, root, step):

@@ -14,7 +14,9 @@ from sawside.reckoners.doors.shared.doors.cut_list import (
 from sawside.reckoners.doors.shared.doors.fields import FIELDS
 from sawside.reckoners.doors.shared.doors.frame import frame_of
 from sawside.reckoners.doors.shared.doors.panel import panel_of
+from sawside.reckoners.doors.shared.doors.seasons import lap_fixes
 from sawside.reckoners.doors.shared.doors.sizes import doors_of, gaps_of
+from sawside.reckoners.doors.shared.doors.weight import pounds_of_door, weighed
 from sawside.reckoners.doors.shared.doors.working import working
 
 
@@ -24,6 +26,8 @@ def compute(given, show):
     frame = frame_of(given, show, doors)
     panel = None if frame is None else panel_of(given, show, frame, doors.board)
     parts = parts_of(given, show, doors, frame, panel)
+    pieces = list(weighed(given, show, doors, frame, panel))
+    pounds = pounds_of_door(pieces)
     back = given.known == "door"
     return Reckoning(
         answers={
@@ -32,13 +36,15 @@ def compute(given, show):
             **_frame(given, show, doors, frame, panel),
             **_slab(given, show, doors, frame),
             **_rough(given, doors),
+            **({} if pounds is None else {"weight": pounds}),
         },
-        working=tuple(working(given, show, doors, frame, panel)),
+        working=tuple(working(given, show, doors, frame, panel, pieces)),
         drawing=doors_drawing(show, given, doors, frame),
         cautions=tuple(cautions(given, show, doors, frame, panel, parts)),
         parts=parts,
         main="opening_width" if back else "",
         verdict=_verdict(given, show, doors),
+        fixes=lap_fixes(given, doors),
     )
 
 
@@ -120,7 +126,7 @@ RECKONER = Reckoner(
         "door, inset, overlay door, full overlay, half overlay, partial overlay, frame and panel "
         "door, shaker door, cope and stick, rail and stile door, glass door, mirror door, slab "
         "door, solid door, door gap, door opening, door panel, stub tenon, mortise and tenon, half "
-        "lap"
+        "lap, door weight, weight of a door"
     ),
     order=700,
     job="doors and drawers",
@@ -150,11 +156,13 @@ RECKONER = Reckoner(
         Answer("growth", "Each door swells by", must="agree"),
         Answer("shrinkage", "Each door shrinks by", must="agree"),
         Answer("rough", "Glued up, before trimming", "lengths", must="agree"),
+        Answer("weight", "Door weight", "weight"),
     ),
     source=(
         "Arithmetic: opening = doors + gaps, less laps; rail = door − stiles + what its joint "
         "adds; panel = inside + 2 × (groove − clearance), less what solid wood will swell "
-        "(USDA Forest Products Laboratory, Wood Handbook, equation 13-2 or 13-3). Common practice, "
+        "(USDA Forest Products Laboratory, Wood Handbook, equation 13-2 or 13-3). Weight, before "
+        "grooves: its specific gravity at 12% moisture; glass 2.5 (from memory). Common practice, "
         "no source: gaps of 3/32″ around an inset door and 1/8″ between two, a lip of 1/4″ with a "
         "3/8″ rabbet, grooves 3/8″ deep, and 1/16″ extra at each edge to plane a door to fit."
     ),

@@ -37,9 +37,9 @@ def _butt(given, show):
     thick = number(gains.closed)
     lines = [f"Closed: 2 × {number(given.leaf)} + {number(given.between)} = {thick}"]
     if gains.depth:
-        shared = " ÷ 2" if given.gains == "both" else ""
-        depth = number(gains.depth)
-        lines.append(f"Gain: ({thick} − {number(gains.gap)}){shared} = {depth}")
+        into = f"{thick} − {number(gains.gap)}"
+        shared = f"({into}) ÷ 2" if given.gains == "both" else into
+        lines.append(f"Gain: {shared} = {number(gains.depth)}")
     answers = {"gap": on_fine_marks(gains.gap, show)}
     if gains.depth:
         answers["gain"] = on_fine_marks(gains.depth, show)

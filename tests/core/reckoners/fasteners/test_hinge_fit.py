@@ -19,7 +19,9 @@ def test_two_leaves_and_what_is_between_fill_the_gap_and_both_gains():
     said = reckon(KEY, **BUTT)
     assert said["by_key"]["gain"]["text"] == "5/64″"
     assert said["verdict"] == "Gain in door and frame (gap 1/16″)"
-    assert reckon(KEY, **BUTT, gains="door")["by_key"]["gain"]["text"] == "5/32″"
+    door = reckon(KEY, **BUTT, gains="door")
+    assert door["by_key"]["gain"]["text"] == "5/32″"
+    assert door["working"][1]["text"] == "Gain: 7/32 − 1/16 = 5/32"
     bare = reckon(KEY, **BUTT, gains="none")["by_key"]
     assert bare["gap"]["text"] == "7/32″"
     assert "gain" not in bare
@@ -77,15 +79,35 @@ def test_a_bored_door_covers_its_side_as_far_as_was_asked(covers, constant, plat
 @pytest.mark.parametrize(
     ("values", "remedy"),
     [
-        ({"plate": "3 mm"}, "Use a plate 0.0 mm to 2.0 mm high"),
-        ({"overlay": "14 mm"}, "Use a plate 2.0 mm to 5.0 mm high"),
-        ({"overlay": "20 mm"}, "cover 1.0 mm less"),
+        (
+            {"plate": "3 mm"},
+            "Use a plate 0 to 2 mm high, or a hinge with a constant of 14 to 17 mm",
+        ),
+        (
+            {"overlay": "14 mm"},
+            "Use a plate 2 to 5 mm high, or a hinge with a constant of 8 to 11 mm",
+        ),
+        ({"overlay": "20 mm"}, "with a constant of 14 to 17 mm, or cover 1.0 mm less"),
     ],
 )
 def test_a_tab_that_is_not_allowed_names_the_plates_that_are(values, remedy):
     """17 = tab + 13 − plate: tabs of 3 to 6 go with plates of −1 to 2; 14: 2 to 5; 20: none, as 6
     + 13 are 19."""
     said = ask(KEY, {"unit": "mm"}, **CUP | {"wood": "18"} | values)
+    assert remedy in errors(said)["plate"]["remedy"]
+
+
+@pytest.mark.parametrize(
+    ("values", "remedy"),
+    [
+        ({"overlay": "1/2 in"}, "a plate 3.3 to 6.3 mm high, or a hinge with a constant of 6.7 to"),
+        ({"sits": "in", "reveal": "2 mm"}, "a constant of −8 to −5 mm"),
+    ],
+)
+def test_a_makers_figures_are_in_millimeters_in_a_project_in_inches_too(values, remedy):
+    """Plates and constants are sold by the millimeter. 12.7 + 0 − 3 to 6 is 9.7 to 6.7, and the
+    plates are 3 to 6 + 13 − 12.7; inset by 2 it is −2 − 6 to −2 − 3."""
+    said = ask(KEY, **CUP | values)
     assert remedy in errors(said)["plate"]["remedy"]
 
 

@@ -159,6 +159,23 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
     assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
 
 
+@pytest.mark.parametrize(
+    ("values", "remedy"),
+    [
+        ({"height": "30", "hinge": "30"}, "Use hinges of 15″ or less."),
+        ({"height": "48", "hinge": "30"}, "Use hinges of 16″ or less, or fewer."),
+    ],
+)
+def test_fewer_hinges_than_two_are_no_remedy(values, remedy):
+    assert errors(ask(KEY, **DOOR | values))["hinge"]["remedy"] == remedy
+
+
+def test_a_weight_that_no_rating_is_there_to_judge_is_told():
+    said = reckon(KEY, **DOOR, weight_lb="200")["cautions"]
+    assert "isn’t checked against the hinges" in said[0]
+    assert "isn’t checked" not in reckon(KEY, **DOOR, weight_lb="20", rating_lb="20")["cautions"][0]
+
+
 def test_hinges_that_are_pushed_together_by_shelves_are_refused():
     """Between shelves that bar all but one gap both would go into it."""
     said = ask(KEY, height="16", width="12", count="2", shelves=["0", "9"], shelf="6", clear="0")

@@ -44,10 +44,11 @@ def test_the_pilots_are_those_of_a_shop_chart_or_one_64th_off(row):
 
 @by_number
 def test_the_clearance_bits_are_those_of_a_shop_chart_where_these_let_the_shank_through(row):
-    """The chart's for No. 4 and 10 are .003 thinner than the shank: ours are a 64th more."""
+    """The chart's for No. 4 and 10 are .003 thinner than the shank, that for No. 5 is as thick:
+    ours are a 64th more."""
     said = reckon(KEY, **TWO | {"size": row["number"], "over": "1/4"})
     more = bit(said, "clearance") - Fraction(row["clearance"])
-    assert more == (Fraction(1, 64) if row["number"] in ("4", "10") else 0)
+    assert more == (Fraction(1, 64) if row["number"] in ("4", "5", "10") else 0)
 
 
 def test_two_pieces_of_a_shelf_as_by_hand():
@@ -75,7 +76,21 @@ def test_a_metric_screw_is_told_with_metric_bits(size):
 
 def test_a_metric_project_begins_with_a_metric_screw_and_bits():
     said = reckon(KEY, {"unit": "mm"}, over="18", under="40")
-    assert said["verdict"] == "4 mm screw (clearance 4.0 mm, pilot 2.5 mm)"
+    assert said["verdict"] == "4 mm screw (clearance 4.5 mm, pilot 2.5 mm)"
+
+
+@pytest.mark.parametrize(("size", "bit"), [("m3", "3.5"), ("m35", "4.0"), ("m5", "5.5")])
+def test_a_clearance_hole_is_never_as_tight_as_the_screw(size, bit):
+    """The shank slips through (Noyes, Handwork in Wood, 1910, chapter V)."""
+    said = reckon(KEY, {"unit": "mm"}, size=size, over="12", under="40")
+    assert said["by_key"]["clearance"]["text"] == f"{bit} mm"
+
+
+@pytest.mark.parametrize(("edge", "room"), [("3/4", "3/8"), ("5/8", "5/16"), ("1", "0.41")])
+def test_no_more_room_is_asked_of_an_edge_than_it_has(edge, room):
+    """2 1/2 × .164 = .41: in the edge of a 3/4 board a centered No. 8 has 3/8 on each side."""
+    said = reckon(KEY, **TWO, into="edge", edge=edge)["by_key"]["room"]["items"]
+    assert exact(said[1]) == Fraction(room)
 
 
 def test_the_cone_of_a_flat_head_is_82_degrees():
@@ -200,9 +215,17 @@ def test_what_cannot_be_is_told_of_its_field(values, field, kind):
         ({"over": "1 1/2", "under": "1 1/4", "length": "2 1/2"}, "less than half of its length"),
         ({"into": "edge", "edge": "5/8"}, "more than a quarter of that edge"),
         ({"into": "end"}, "End grain holds a screw badly"),
+        (
+            {"into": "edge", "edge": "3/4", "wood": "board"},
+            "MDF and particleboard split at their edges",
+        ),
+        ({"sink": "1/2"}, "Only 9/64″ (down) of wood is left under the head"),
+        ({"over": "1/4", "length": "1 1/4"}, "Only 9/64″ (down) of wood is left under the head"),
+        ({"sink": "5/8", "head": "pan"}, "Only 1/8″ of wood is left under the head"),
     ],
 )
 def test_what_holds_badly_is_warned_of_first(values, warned):
+    """Under a flat head sunk 1/2, its cone .0943 deep: 3/4 − 1/2 − .0943 = .1557, 9/64 down."""
     assert warned in reckon(KEY, **TWO | values)["cautions"][0]
     assert len(reckon(KEY, **TWO)["cautions"]) == 2
 

@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from sawside.lengths.fine import fine_text
+from sawside.reckoners.doors.shared.doors.seasons import frame_swells, short_lap
 from sawside.reckoners.wood.shared.moisture_fields import cautions as wood_cautions
 from sawside.wood.caution import Caution
 from sawside.wood.saw import cautions_at_the_saw
@@ -31,11 +32,18 @@ _MEASURE = Caution(
     "Measure the opening in several spots and across the corners. Make the door to the smallest "
     "size, and don’t cut it before the case is glued up.",
 )
+_STUB = Caution(
+    "A stub tenon alone holds little.",
+    "A stub tenon alone holds little: a glued plywood panel makes its frame strong. With solid "
+    "wood or glass, cut longer tenons or add dowels (shop practice).",
+)
 _JOINTS = {"cope": _ROUTED, "stub": _TENONED, "mortise": _TENONED, "lap": _TENONED}
 
 
 def cautions(given, show, doors, frame, panel, parts):
     """Every caution of these doors, what may be wrong with them first."""
+    yield from short_lap(given, show, doors)
+    yield from frame_swells(given, show, doors, frame)
     if panel is not None and panel.held is not None and panel.held < _ENOUGH:
         yield (
             f"At its driest, less than {fine_text(_ENOUGH, show)} of each edge of the panel is "
@@ -46,6 +54,8 @@ def cautions(given, show, doors, frame, panel, parts):
             "A wide solid slab cups as well as moves. Add battens in slots or breadboard ends, or "
             "make it a frame and panel."
         )
+    if given.joint == "stub" and given.made in ("wood", "glass"):
+        yield _STUB
     yield from (_GLASS,) if given.made == "glass" else ()
     yield from (_JOINTS[given.joint],) if given.joint in _JOINTS else ()
     yield from wood_cautions(doors.board) if doors.board else ()

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from sawside.drawing.choices.door_fits import DOOR_FITS
-from sawside.reckoners.fields import choice, clearance, count, length
+from sawside.reckoners.fields import choice, clearance, count, length, material
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, WOOD
 
@@ -39,7 +39,7 @@ SIZE = (
         "known",
         "Size of",
         {"opening": "The opening", "door": "A door I have"},
-        help="From a door, you get the opening it needs.",
+        help="From the size of one door, you get the opening.",
     ),
 )
 ROOM = (
@@ -249,9 +249,21 @@ PANEL = (
 )
 
 
+def _weighed(key, label, made, **more):
+    """A material for the weight; one of the person's own may have none, the sizes are told."""
+    field = material(key, label, figure="weight", help="For the weight.", **more)
+    return replace(field, figure=None, shown_when=("made", made))
+
+
+WEIGHED = (
+    _weighed("frame_wood", "Frame’s wood", ("sheet", "glass"), default="oak_northern_red"),
+    _weighed("sheet", "Panel or slab of", ("sheet", "slab"), default="plywood"),
+)
+
+
 def _of_solid_wood(field):
     """The same field, where something is of solid wood."""
     return replace(field, shown_when=(*field.conditions, ("made", SOLID)))
 
 
-FIELDS = (*SIZE, *ROOM, *BUILD, *PANEL, *map(_of_solid_wood, (*WOOD, *MOISTURE)))
+FIELDS = (*SIZE, *ROOM, *BUILD, *PANEL, *WEIGHED, *map(_of_solid_wood, (*WOOD, *MOISTURE)))

@@ -165,12 +165,28 @@ def _check_joint(given, show, widths):
             "Make stiles and rails one width, or pick another joint.",
             field="top_rail" if given.top_rail is not None else "bottom_rail",
         )
+    _check_rabbet(given, show, min(stile, top, bottom))
     if given.joint == "mortise":
         _check_tenon(given, show, stile, min(top, bottom), middle)
 
 
+def _check_rabbet(given, show, narrow):
+    """A lip's rabbet may not meet the groove on the other edge."""
+    if given.fit == "lipped" and given.lip_rabbet + given.groove >= narrow:
+        raise Refusal(
+            "impossible",
+            f"A lip rabbet {show.text(given.lip_rabbet)} wide cuts into the groove of a member "
+            f"{show.text(narrow)} wide.",
+            f"Make it less than {show.text(narrow - given.groove)}, or use a wider member.",
+            field="lip_rabbet",
+        )
+
+
 def _check_tenon(given, show, stile, rail, middle):
     least = _PAST_TENON[show.settings.unit in METRIC]
+    past = ""
+    if given.fit == "lipped":
+        least, past = least + given.lip_rabbet, ", the lip’s rabbet included"
     entered = [("stile", stile)] + ([("rail", rail)] if middle and given.middle == "stile" else [])
     name, width = min(entered, key=lambda each: each[1])
     if given.tenon + least > width:
@@ -178,8 +194,8 @@ def _check_tenon(given, show, stile, rail, middle):
         raise Refusal(
             "impossible",
             f"A {show.text(given.tenon)} tenon comes too near the far edge of a {name} "
-            f"{show.text(width)} wide: leave {fine_text(least, show)} or more past it (shop "
-            "practice).",
+            f"{show.text(width)} wide: leave {fine_text(least, show)} or more past "
+            f"it{past} (shop practice).",
             f"Make it {show.text(show.rounded(most, 'stay under'))} at most.",
             field="tenon",
         )

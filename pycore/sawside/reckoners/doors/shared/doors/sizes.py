@@ -86,6 +86,8 @@ def doors_of(given, show):
         grown = 1 + board.growth(Fraction(1)) if way == grows else Fraction(1)
         make = _around if given.known == "door" else _within
         spans.append(make(given, show, key, (start, end, middle, count), grown))
+    _check_body(given, show, spans)
+    _check_banding(given, show, spans)
     return Doors(*spans, board, grows)
 
 
@@ -139,6 +141,34 @@ def _check_lip(given, show, ends):
             "opening.",
             f"Make the rabbet wider than {lap}: 1/8 in wider is common.",
             field="lip_rabbet",
+        )
+
+
+def _check_body(given, show, spans):
+    """Something has to be left of a door between its lips' rabbets; one of a pair has one."""
+    if given.fit != "lipped":
+        return
+    most = min(span.cut / (1 if span.count > 1 else 2) for span in spans)
+    if given.lip_rabbet >= most:
+        raise Refusal(
+            "impossible",
+            f"Lip rabbets {show.text(given.lip_rabbet)} wide leave nothing of the door to go into "
+            "the opening.",
+            f"Make it less than {show.text(most)}.",
+            field="lip_rabbet",
+        )
+
+
+def _check_banding(given, show, spans):
+    """What is banded has to be there."""
+    least = min(span.cut for span in spans)
+    if given.banding and least - 2 * given.banding < LEAST:
+        raise Refusal(
+            "impossible",
+            f"Banding {show.text(given.banding)} thick on both edges leaves less than "
+            f"{show.text(LEAST)} of a slab {show.text(least)} across.",
+            f"Make it {show.text((least - LEAST) / 2)} at most.",
+            field="banding",
         )
 
 

@@ -2,13 +2,14 @@
 
 from sawside.reckoners.doors.shared.doors.cut_list import sizes_cut, slab_size
 from sawside.reckoners.doors.shared.doors.sizes import gaps_of
+from sawside.reckoners.doors.shared.doors.weight import weight_working
 from sawside.reckoners.wood.shared.moisture_fields import change_line
 
 _WAYS = (("width", "across"), ("height", "up"))
 
 
-def working(given, show, doors, frame, panel):
-    """Every line: laps, the doors or their opening, what is spare, members, panels."""
+def working(given, show, doors, frame, panel, pieces):
+    """Every line: laps, the doors or their opening, what is spare, members, panels, weight."""
     if doors.board:
         yield from doors.board.rates
     yield from _laps(given, show)
@@ -23,6 +24,7 @@ def working(given, show, doors, frame, panel):
         yield from _members(given, fitting, frame)
         yield from _panel(given, fitting, frame, panel)
         yield from _moves(given, show, doors, panel)
+    yield from weight_working(pieces, show)
 
 
 def _laps(given, show):

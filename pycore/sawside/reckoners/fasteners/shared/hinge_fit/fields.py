@@ -39,6 +39,7 @@ FIELDS = (
     length(
         "gap",
         "Gap at the hinge side",
+        help="As you sized the door for.",
         default='1/16"',
         metric="2 mm",
         most="1 in",
@@ -113,7 +114,7 @@ FIELDS = (
     thickness(
         "wood",
         "Wood behind the hinge",
-        help="How deep: a stile’s width behind a butt hinge, the door’s thickness behind a cup.",
+        help="Behind a butt hinge, the lesser of stile and case side. Behind a cup, the door.",
         most="12 in",
     ),
     length(

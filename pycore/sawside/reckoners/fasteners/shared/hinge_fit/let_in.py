@@ -2,9 +2,12 @@
 
 from dataclasses import dataclass
 from fractions import Fraction
+from math import ceil, floor
 
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
+from sawside.lengths.plain_numbers import number_text
+from sawside.lengths.units import INCHES_PER
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,14 +84,29 @@ def _wrong_plate(given, show, covers, tab):
     low, high = (each + given.constant - covers for each in (given.tab_least, given.tab_most))
     least, most = (fine_text(each, show) for each in (given.tab_least, given.tab_most))
     way = "more" if tab > given.tab_most else "less"
+    constants = _millimeters(
+        *(covers + given.plate - each for each in (given.tab_most, given.tab_least))
+    )
     if high < 0:
-        remedy = f"Use a hinge with a larger constant, or cover {fine_text(-high, show)} less."
+        less = fine_text(-high, show)
+        remedy = f"Use a hinge with a constant of {constants}, or cover {less} less."
     else:
-        plates = " to ".join(fine_text(max(each, Fraction(0)), show) for each in (low, high))
-        remedy = f"Use a plate {plates} high, or a hinge with another constant."
+        plates = _millimeters(max(low, Fraction(0)), high)
+        remedy = f"Use a plate {plates} high, or a hinge with a constant of {constants}."
     return _impossible(
         f"That takes a tab of {way} than this hinge allows, {least} to {most}.", remedy, "plate"
     )
+
+
+def _millimeters(low, high):
+    """A range of inches as makers give it, in tenths of a millimeter that are within it."""
+    tenths = INCHES_PER["mm"] / 10
+    least, most = Fraction(ceil(low / tenths), 10), Fraction(floor(high / tenths), 10)
+    return f"{_signed(least)} to {_signed(max(least, most))} mm"
+
+
+def _signed(number):
+    return f"{'−' if number < 0 else ''}{number_text(abs(number), 1)}"
 
 
 def tip_left(given, show, proud):

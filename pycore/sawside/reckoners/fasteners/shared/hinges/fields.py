@@ -68,7 +68,12 @@ FIELDS = (
     ),
     thickness("thickness", "Door thickness", help="For the weight."),
     _WEIGHED,
-    *_weight("weight", "Door weight", blank_means="Figured from its size and wood."),
+    *_weight(
+        "weight",
+        "Door weight",
+        help="Cabinet doors figures it.",
+        blank_means="Figured from its size and wood.",
+    ),
     *_weight(
         "rating",
         "Rating of each hinge",

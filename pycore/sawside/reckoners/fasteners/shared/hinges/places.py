@@ -13,6 +13,7 @@ BY_HEIGHT = ((40, 2), (60, 3), (80, 4))
 """Up to so many inches so many hinges. Common practice, no source."""
 MOST = 12
 """No door has more hinges."""
+_FEWEST = 2
 _TALL, _EACH = 4, 20
 """Hinges up to the last of those, and one more for every so many inches beyond."""
 _LEAST_END, _MOST_END = Fraction(2), Fraction(4)
@@ -125,7 +126,8 @@ def _check_many(given, show, many):
         raise _impossible(
             f"{many} hinges {fine_text(given.hinge, show)} long don’t fit on a door "
             f"{fine_text(given.height, show)} tall.",
-            f"Use hinges of {fine_text(given.height / many, show)} or less, or fewer.",
+            f"Use hinges of {fine_text(given.height / many, show)} or less"
+            f"{', or fewer' if many > _FEWEST else ''}.",
             "hinge" if given.count is None else "count",
         )
 

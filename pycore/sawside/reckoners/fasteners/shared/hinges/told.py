@@ -70,6 +70,11 @@ def hinge_cautions(given, show, found):
         at_an_end = {1, len(found.centers)} & set(moved)
         ends = " The door’s ends may no longer look alike." if at_an_end else ""
         yield f"{which} moved to clear a shelf.{ends}"
+    if pounds_of(given, "weight") and not pounds_of(given, "rating"):
+        yield (
+            "That weight isn’t checked against the hinges. Enter the rating of each hinge, from "
+            "its maker."
+        )
     if given.width > _WIDE and not pounds_of(given, "rating"):
         yield (
             "Check the hinge maker’s table: a door this wide may need more hinges than its height "

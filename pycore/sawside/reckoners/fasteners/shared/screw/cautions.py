@@ -1,9 +1,15 @@
 """What is said beside a screw: what is weak, what splits, what can hurt."""
 
+from fractions import Fraction
+
 from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.real import sign
 from sawside.wood.caution import Caution
+from sawside.wood.numbers import metric
 
 _LEAST_REACH = 6
+_LEAST_UNDER_HEAD = Fraction(3, 16)
+"""Inches of wood. Common practice, no source."""
 _ALWAYS = (
     Caution(
         "Clamp small parts to drill them, and wear eye protection.",
@@ -26,6 +32,12 @@ def cautions(given, show, screw):
             "End grain holds a screw badly: don’t count on a straight pull. Use a longer screw, a "
             "dowel across its path, or another joint."
         )
+    if given.into == "edge" and given.wood == "board":
+        corner = "75 mm" if metric(show) else "3″"
+        yield (
+            "MDF and particleboard split at their edges. Drill the pilot as deep as the screw "
+            f"goes, and stay {corner} from the corners (shop practice)."
+        )
     if given.edge is not None and 4 * screw.shank > given.edge:
         yield (
             f"A screw {fine_text(screw.shank, show)} thick is more than a quarter of that edge. "
@@ -34,10 +46,22 @@ def cautions(given, show, screw):
     if screw.left < given.spare:
         told = show.text(on_fine_marks(screw.left, show, "be there"))
         yield f"Only {told} of wood is left past the tip."
+    yield from _under_the_head(show, screw)
     yield from _too_short(show, screw)
     if given.pull == "yes" and given.into != "end" and given.species.kind == "panel":
         yield "The pull isn’t figured for panels: the published formula is for solid wood."
     yield from _ALWAYS
+
+
+def _under_the_head(show, screw):
+    """What is said of a head that can pull through the first piece."""
+    left = screw.through - (screw.cone or 0)
+    if sign(left - _LEAST_UNDER_HEAD) < 0:
+        told = show.text(on_fine_marks(left, show, "be there"))
+        yield (
+            f"Only {told} of wood is left under the head: it can pull through. Sink it less, or "
+            "use a washer head (shop practice)."
+        )
 
 
 def _too_short(show, screw):

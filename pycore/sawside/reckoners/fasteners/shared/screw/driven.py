@@ -34,7 +34,8 @@ _HALF_CONE = {False: 41, True: 45}
 @dataclass(frozen=True, slots=True)
 class Driven:
     """A screw in its two pieces, in exact inches; `head` is its diameter and `cone` its depth, both
-    None without a countersink; `half_cone` is in degrees. `wanted` is the length that puts two
+    None without a countersink; `half_cone` is in degrees; `edge` is the thickness of one that it
+    goes into, or None. `wanted` is the length that puts two
     thirds past the first piece."""
 
     name: str
@@ -49,6 +50,7 @@ class Driven:
     half_cone: int
     clearance: Fraction
     pilot: Fraction
+    edge: Fraction | None
 
     @property
     def reach(self):
@@ -67,8 +69,10 @@ class Driven:
 
     @property
     def room(self):
-        """(from an end, from an edge, from one to the next): at least, with both holes drilled."""
-        return FROM_END[True] * self.shank, FROM_EDGE * self.shank, FROM_END[True] * self.shank
+        """(from an end, from an edge, from one to the next): at least, with both holes drilled; no
+        more than an edge has where the screw is centered on it."""
+        end, side = FROM_END[True] * self.shank, FROM_EDGE * self.shank
+        return end, side if self.edge is None else min(side, self.edge / 2), end
 
 
 def driven_of(given, show):
@@ -100,6 +104,7 @@ def driven_of(given, show):
         half_cone=_HALF_CONE[size.metric],
         clearance=bit_over(size.shank, given.bits),
         pilot=_pilot(given, show, root),
+        edge=given.edge,
     )
 
 

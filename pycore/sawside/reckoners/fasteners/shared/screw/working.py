@@ -21,7 +21,10 @@ def working(given, show, screw):
     yield from _holes(given, show, screw)
     shank, end, edge = (decimals(show, each) for each in (screw.shank, *screw.room[:2]))
     yield f"From an end: {FROM_END[True]} × {shank} = {end}"
-    yield f"From an edge: {show.pure(FROM_EDGE)} × {shank} = {edge}"
+    if screw.room[1] < FROM_EDGE * screw.shank:
+        yield f"From an edge, centered on it: {number(screw.edge)} ÷ 2 = {number(screw.room[1])}"
+    else:
+        yield f"From an edge: {show.pure(FROM_EDGE)} × {shank} = {edge}"
     if is_figured(given):
         yield from pull_working(given, show, screw)
 
