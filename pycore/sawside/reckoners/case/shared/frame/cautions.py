@@ -42,10 +42,10 @@ def cautions(given, show, layout, kinds):
     """Every caution of this frame, what may be wrong with it first."""
     if layout.outline.insides is not None:
         yield from _on_the_case(show, layout.outline)
-    if given.joint == "through" and layout.in_bays:
+    if given.joint == "through" and layout.crossed:
         yield (
-            "Through tenons from both sides would hit each other in a middle stile, so there they "
-            "stop half way."
+            "Through tenons from both sides would hit each other in a middle stile, so where rails "
+            "meet there they stop half way."
         )
     if given.joint == "screws":
         yield from _narrow(show, layout)
