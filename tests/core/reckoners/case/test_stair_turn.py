@@ -216,3 +216,23 @@ def test_the_name_of_a_line_alone_still_stands_for_its_diagonal():
         ("keep_reading", {"name": "Needed", "text": "[Tipped] + 1"}),
     )
     assert entry(document, "Needed")["headline"]["text"] == "91″"
+
+
+@pytest.mark.parametrize(
+    ("more", "tight"),
+    [
+        ({}, False),
+        ({"headroom": "76"}, True),
+        ({"headroom": "76 1/2"}, False),
+        ({"stair_above": "15 1/4"}, True),
+        ({"headroom": "40", "height": "71 3/4"}, True),
+    ],
+)
+def test_hardly_any_room_round_the_stair_is_warned_of(more, tight):
+    """By hand: 76 upright under 76; 15 deep in 15 1/4; 71 3/4 where 71.82 turns (above)."""
+    form = CASE | STAIR | {"headroom": "80", "width": "30"} | more
+    if "height" in more:
+        form |= {"width": "40"}
+    said = reckon(KEY, **form)
+    assert not said["by_key"]["round"]["text"].startswith("No")
+    assert any("hardly any room to spare round" in each for each in said["cautions"]) == tight

@@ -18,6 +18,12 @@ _HARDLY = (
 )
 
 
+_TIGHT = (
+    "There’s hardly any room to spare round the stair. Hands, padding or a wall out of plumb can "
+    "stop it. Measure the turn again at its narrowest."
+)
+
+
 def verdict_of(given, show, journey):
     """Yes or no in a sentence, and after it how it goes or what stops it."""
     told = f"{_standing(given, show, journey)}{_passing(journey.through)}{_rounding(journey)}"
@@ -78,6 +84,8 @@ def _warnings(given, show, journey):
             yield from onto_base(box.above)
     if journey.stair is not None and journey.round is None:
         yield _round_remedy(show, journey)
+    elif journey.stair is not None and journey.stair.is_tight(journey.sizes, LITTLE):
+        yield _TIGHT
 
 
 def _round_remedy(show, journey):

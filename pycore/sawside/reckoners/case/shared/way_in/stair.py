@@ -24,6 +24,11 @@ class Stair:
         """Whether a case of these `sizes` goes round in any way."""
         return self.way(sizes) is not None
 
+    def is_tight(self, sizes, spare):
+        """Whether it takes them with less than so much to `spare` in its widths or its headroom."""
+        less = Stair(self.below - spare, self.above - spare, self.headroom - spare)
+        return self.takes(sizes) and not less.takes(sizes)
+
     def way(self, sizes):
         """The first `Way` that passes: level before tilted, upright before lying; or None. `sizes`
         are height, width and depth by name, exact inches."""
