@@ -173,6 +173,15 @@ def test_in_millimeters_it_goes_round_a_turn_of_900():
     assert not any("″" in each for each in said["cautions"])
 
 
+def test_in_millimeters_what_goes_upright_is_as_tall_as_the_headroom():
+    """By hand: 860 × 380 slides round between walls of 860, upright under 2000."""
+    metric = {"unit": "mm", "mark": "1 mm"}
+    form = {"depth": "380", "width": "860", "ceiling": "2440", "door": "stair"}
+    said = reckon(KEY, metric, height="2100", **form, stair_below="860", headroom="2000")
+    assert said["by_key"]["tallest_round"]["text"] == "2000 mm"
+    assert "Under the headroom: 2000 − 2000 = 0" in [each["text"] for each in said["working"]]
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [

@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import permutations
 
 from sawside.lengths.real import enclosed, sqrt
-from sawside.reckoners.case.shared.way_in.turn import goes_round, most
+from sawside.reckoners.case.shared.way_in.turn import FINE, goes_round, most
 
 _LIES = {"height": "upright", "width": "on its side", "depth": "on its back"}
 _END = {"height": "top", "width": "side", "depth": "back"}
@@ -35,9 +35,16 @@ class Stair:
         return next((way for way in ways(self, sizes) if way.passes), None)
 
     def tallest(self, sizes):
-        """The most height of a case so wide and deep that goes round; 0 where none does."""
-        limit = 2 * (self.below + self.above + self.headroom)
-        return most(lambda high: self.takes(sizes | {"height": high}), limit)
+        """The most height of a case so wide and deep that goes round; 0 where none does. As high as
+        the headroom, or as wide as a flight, it's exact."""
+
+        def fits(high):
+            return self.takes(sizes | {"height": high})
+
+        found = most(fits, 2 * (self.below + self.above + self.headroom))
+        given = (self.below, self.above, self.headroom)
+        near = [each for each in given if 0 < each - found <= Fraction(1, FINE) and fits(each)]
+        return max(near, default=found)
 
 
 @dataclass(frozen=True, slots=True)
