@@ -73,7 +73,8 @@ def _openings(openings):
     """From the bottom up; of equal ones one."""
     if len(set(openings)) == 1:
         return [("Every opening", openings[0])]
-    return numbered("Opening", openings)
+    (name, lowest), *others = numbered("Opening", openings)
+    return [(f"{name}, at the bottom", lowest), *others]
 
 
 def _verdict(panels, show):
