@@ -182,6 +182,20 @@ def test_in_millimeters_what_goes_upright_is_as_tall_as_the_headroom():
     assert "Under the headroom: 2000 − 2000 = 0" in [each["text"] for each in said["working"]]
 
 
+def test_one_height_is_told_to_build_no_higher_where_neither_ceiling_nor_stair_takes_it():
+    """By hand: √(96² − 15²) = 94.82 tips up, and 78 goes upright under 78 of headroom: 78 does for
+    both. Under 95 1/2 of it the ceiling's is the lower one."""
+    form = CASE | STAIR | {"height": "95 7/8", "width": "36"}
+    for stair, height, other in (("36", "78″", "94 13/16″"), ("48", "94 13/16″", "95")):
+        room = {"stair_below": stair, "headroom": "78" if stair == "36" else "95 1/2"}
+        cautions = [
+            each for each in reckon(KEY, **form | room)["cautions"] if "Build it no higher" in each
+        ]
+        assert len(cautions) == 1
+        assert height in cautions[0]
+        assert other not in cautions[0]
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [
