@@ -87,3 +87,11 @@ def test_every_joint_has_its_caution_and_defers_to_instructions(joint):
     said = reckon(KEY, **ALONE, joint=joint)["cautions"]
     assert any("instructions" in each or "maker calls for" in each for each in said)
     assert any("Unplug" in each for each in said)
+
+
+@pytest.mark.parametrize(("joint", "trimmed"), [("tenon", False), ("through", True)])
+def test_a_tenon_is_kept_from_the_end_of_its_stile_and_a_through_one_left_long(joint, trimmed):
+    """Common practice, no source: a length rounds down, and a through tenon is planed flush."""
+    said = " ".join(reckon(KEY, **ALONE, joint=joint)["cautions"])
+    assert "keep the mortise back from the end of the stile" in said
+    assert ("a hair long, and plane it flush" in said) == trimmed

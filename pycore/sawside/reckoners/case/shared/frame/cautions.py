@@ -27,10 +27,14 @@ _BY_JOINT = {
     "tenon": Caution(
         "Hold the part in a jig or gauge.",
         "Cut tenons with the part held by a jig or gauge, never freehand, and keep the guard the "
-        "saw or router maker calls for. Test the fit in scrap of the same thickness.",
+        "saw or router maker calls for. Test the fit in scrap of the same thickness. At a corner, "
+        "keep the mortise back from the end of the stile, or it splits out (shop practice).",
     ),
 }
-_BY_JOINT["through"] = _BY_JOINT["tenon"]
+_BY_JOINT["through"] = _BY_JOINT["tenon"]._replace(
+    full=f"{_BY_JOINT['tenon'].full} Leave a through tenon a hair long, and plane it flush once "
+    "it’s glued."
+)
 _MEASURE = Caution(
     "Measure the glued-up case first.",
     "Measure the case at its front edges once it’s glued up. Cut the frame to that, not to the "
