@@ -179,7 +179,11 @@ def test_in_millimeters_what_goes_upright_is_as_tall_as_the_headroom():
     form = {"depth": "380", "width": "860", "ceiling": "2440", "door": "stair"}
     said = reckon(KEY, metric, height="2100", **form, stair_below="860", headroom="2000")
     assert said["by_key"]["tallest_round"]["text"] == "2000 mm"
-    assert "Under the headroom: 2000 − 2000 = 0" in [each["text"] for each in said["working"]]
+    lines = [each["text"] for each in said["working"]]
+    at = lines.index("The tallest that goes round is 2000 high, upright")
+    assert lines[at + 1] == "Under the headroom: 2000 − 2000 = 0"
+    goes = reckon(KEY, metric, height="1990", **form, stair_below="860", headroom="2000")
+    assert not any("The tallest that goes round" in each["text"] for each in goes["working"])
 
 
 def test_one_height_is_told_to_build_no_higher_where_neither_ceiling_nor_stair_takes_it():
