@@ -11,6 +11,8 @@ from sawside.wood.saw import cautions_at_the_saw
 
 _FOR_SCREWS = {False: Fraction(5, 4), True: 32 * INCHES_PER["mm"]}
 """By whether it is metric: what a usual pocket screw stays inside. Common practice, no source."""
+_FOR_TWO = {False: Fraction(3, 2), True: 38 * INCHES_PER["mm"]}
+"""The same of two at one height from both sides. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -68,6 +70,12 @@ def _narrow(show, layout):
             f"A pocket screw may come through the far edge of a {name.split()[-1]} "
             f"{fine_text(width, show)} wide. Use dowels, or try your shortest screw in scrap of "
             "that width."
+        )
+    middle = layout.middle_stile
+    if layout.crossed and middle < _FOR_TWO[show.settings.unit in METRIC]:
+        yield (
+            f"Pocket screws from both sides may hit each other in a middle stile "
+            f"{fine_text(middle, show)} wide. Set their holes at different heights, or use dowels."
         )
 
 
