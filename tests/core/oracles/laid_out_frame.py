@@ -28,6 +28,7 @@ def by_name(said, key):
 
 def named(label):
     """Each (name, bay or None) that a label names."""
+    label = re.sub(r" below openings? [\d, and]+(?:; bay)?", ",", label).replace(",)", ")")
     for name, bays in NAMED.findall(label.replace(" and ", ", ")):
         for bay in re.findall(r"\d+", bays) or [None]:
             yield name.capitalize(), bay and int(bay)
@@ -123,6 +124,26 @@ def spans_there(wood, stile, side):
         if (start == right if side == "right" else end == left) and (start, top, end, low) != stile
     ]
     return sorted(touching)
+
+
+def through_total(wood, stiles):
+    """What all pieces are cut to together with through tenons; of so many stiles, the first ones.
+    Each goes through what its end touches, half way where another piece touches that across."""
+    total = 0
+    for number, (left, top, right, low) in enumerate(wood):
+        if number < stiles:
+            rails = [each for each in wood[stiles:] if each[0] <= left and right <= each[2]]
+            touched = [each for each in rails if each[3] == top or each[1] == low]
+            total += low - top + sum(each[3] - each[1] for each in touched)
+            continue
+        total += right - left
+        for stile in wood[:stiles]:
+            if stile[2] == left or stile[0] == right:
+                far = stile[0] if stile[2] == left else stile[2]
+                across = [each for each in wood[stiles:] if far in (each[0], each[2])]
+                met = any(each[1] < low and top < each[3] for each in across)
+                total += (stile[2] - stile[0]) / (2 if met else 1)
+    return total
 
 
 SIDES = ("Left", "Right")

@@ -1,5 +1,5 @@
 """A panel on the bench with the joints cut in it: its bottom or left end at the left, front edge
-down.
+down; one that is turned over has its left end at the right.
 
 `panel` is one of `reckoners/case/shared/carcass/panel.py`.
 """
@@ -20,6 +20,8 @@ def panel_drawing(show, panel):
     for cut in panel.cuts:
         if cut.along is not None and cut.kind != "notch":
             left, right = cut.along
+            if panel.turned:
+                left, right = panel.length - right, panel.length - left
             front, back = (wide - float(nearby(each)) for each in cut.across)
             shapes.append(rectangle(left, back, right, front, "hatch"))
     if panel.bands:
@@ -28,7 +30,8 @@ def panel_drawing(show, panel):
     shapes.append(dimension((0, 0), (long, 0), 24 * pixel, length, "answer"))
     shapes.append(dimension((0, wide), (0, 0), 24 * pixel, width, "answer"))
     ends = ("bottom end", "top end") if panel.upright else ("left end", "right end")
-    for x, end, align in ((0, ends[0], "start"), (long, ends[1], "end")):
+    ends = reversed(ends) if panel.turned else ends
+    for (x, align), end in zip(((0, "start"), (long, "end")), ends, strict=True):
         shapes.append(label((x, wide + 18 * pixel), end, "note", align))
     words = f"{panel.name}, {length} long and {width} wide, front edge down, its joints marked."
     box = (-48 * pixel, -44 * pixel, long + 10 * pixel, wide + 30 * pixel)

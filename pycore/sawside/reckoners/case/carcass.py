@@ -27,7 +27,8 @@ def compute(given, show):
     sizes = sizes_of(given, show)
     refuse_impossible(sizes, show)
     panels = panels_of(sizes)
-    strips, amounts = tuple(strips_of(panels, sizes)), amounts_of(panels, given)
+    strips = tuple(strips_of(panels, sizes))
+    amounts = amounts_of(panels, strips, given)
     return Reckoning(
         answers=_answers(sizes, panels, show) | amounts_answers(amounts, show),
         working=tuple(working(sizes, panels, amounts, given, show)),
@@ -72,7 +73,8 @@ def _openings(openings):
     """From the bottom up; of equal ones one."""
     if len(set(openings)) == 1:
         return [("Every opening", openings[0])]
-    return numbered("Opening", openings)
+    (name, lowest), *others = numbered("Opening", openings)
+    return [(f"{name}, at the bottom", lowest), *others]
 
 
 def _verdict(panels, show):
@@ -146,7 +148,7 @@ RECKONER = Reckoner(
     source=(
         "Arithmetic. The default joints are shop practice. A crosspiece in the center of a base "
         "over 36 in: common practice, no source. Weight: the source of the material’s figure, in "
-        "Wood and panel data."
+        "Wood and panel data; solid edging is taken for the same material."
     ),
     compute=compute,
     verdict="Sides {side_length}, top {top_length}, bottom {bottom_length}",

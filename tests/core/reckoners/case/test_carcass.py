@@ -218,6 +218,18 @@ def test_a_metric_case_starts_with_metric_stock():
     assert said["by_key"]["weight"]["text"].endswith(" kg")
 
 
+def test_strips_of_solid_edging_weigh_as_much_as_what_is_taken_off_for_them():
+    """Boards butted all the way to the front: 3/4 of each is cut off and comes back as a strip, so
+    29 lb as without any. Proud, 2 × 30 + 3 × 34 1/2 = 163 1/2 of 3/4 × 3/4 is more: 91.97 in³,
+    .0532 ft³, at 34 lb (common practice, no source) 1.81 lb on 28.95."""
+    plain = CABINET | {"fixed": "1", "joint": "butt", "back": "none", "band": "3/4"}
+    weights = [
+        reckon("carcass", **plain | more)["by_key"]["weight"]["text"]
+        for more in ({"banding": "none"}, {}, {"solid_edging": "proud"}, {"band": "0"})
+    ]
+    assert weights == ["29 lb (13.1 kg)", "29 lb (13.1 kg)", "30.8 lb (14 kg)", "29 lb (13.1 kg)"]
+
+
 def test_a_material_of_their_own_without_a_weight_leaves_only_the_weight_out():
     own = {"materials": [{"name": "Salvaged shelving", "stiffness": "1.3"}]}
     said = reckon("carcass", own, **CABINET, material="own: Salvaged shelving")

@@ -135,3 +135,56 @@ def test_a_side_is_drawn_with_its_notch_and_joints():
     outline = next(each for each in side["shapes"] if each.get("role") == "stock")
     assert len(outline["points"]) == 6
     assert sum(each.get("role") == "hatch" for each in side["shapes"]) == 3
+
+
+TURNED = (
+    "Left is as it goes in the case: lower face up, front edge toward you, the left end is on your "
+    "right."
+)
+
+
+def dadoes_drawn(said, key):
+    """From where to where across the panel as it is drawn."""
+    shapes = next(part["drawing"]["shapes"] for part in said["parts"] if part["key"] == key)
+    xs = [[x for x, _ in each["points"]] for each in shapes if each.get("role") == "hatch"]
+    return [(min(each), max(each)) for each in xs if max(each) - min(each) < 1]
+
+
+@pytest.mark.parametrize("joint", ["dado", "butt"])
+def test_a_top_with_unlike_bays_says_where_its_left_end_is_with_its_lower_face_up(joint):
+    """A bay of 10 at the left: the dado 1/4 + 10 from the left end, 35 − 10 1/4 − 3/4 = 24 from the
+    other one. On the bench the lower face is up and the front edge toward one, so the top is turned
+    about and its left end is at the right; the bottom isn't."""
+    case = CABINET | {"dividers": "1", "joint": joint}
+    said = reckon("carcass", **case, bay_widths=["10"])
+    assert TURNED in about(said, "top")
+    assert TURNED not in about(said, "bottom")
+    assert TURNED not in about(reckon("carcass", **case), "top")
+    if joint == "dado":
+        assert dadoes_drawn(said, "bottom") == [(10.25, 11)]
+        assert dadoes_drawn(said, "top") == [(24, 24.75)]
+
+
+def test_what_is_cut_from_the_front_edge_is_measured_without_the_edging():
+    """A notch of 3 less 1/4 of edging is 2 3/4 deep in the panel without its strip."""
+    case = CABINET | {"fixed": "1", "kick": "notched", "band": "1/4"}
+    line = "Edging 1/4″ thick on the front edge, already taken off the width."
+    assert f"{line} Measure the notch from the panel, without it." in about(
+        reckon("carcass", **case), "side"
+    )
+    both = about(reckon("carcass", **case, setback="1"), "side")
+    assert f"{line} Measure the notch and stops from the panel, without it." in both
+    assert line in about(reckon("carcass", **case), "top")
+
+
+def test_a_strip_of_a_side_under_a_top_begins_at_its_underside():
+    said = reckon("carcass", **CABINET, band="1/4", top="over", kick="notched")
+    assert "From the underside of the top down." in about(said, "strip_side")
+
+
+@pytest.mark.parametrize(("deep", "left"), [("1/4", None), ("5/16", "1/8″")])
+def test_dadoes_that_leave_little_of_a_divider_are_warned_of(deep, left):
+    """3/4 less twice 5/16 is 1/8: under a quarter of the thickness (common practice, no source)."""
+    said = reckon("carcass", **CABINET, dividers="1", fixed="1", joint_depth=deep)
+    warned = [each for each in said["cautions"] if "of a divider is left" in each]
+    assert [each.split(" of a ")[0] for each in warned] == ([f"Only {left}"] if left else [])

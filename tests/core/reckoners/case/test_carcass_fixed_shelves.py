@@ -39,7 +39,7 @@ def test_fixed_shelves_go_where_they_are_asked_for():
     )
     assert "bottom edges 13 1/2″ and 20 1/4″ from the bottom end" in dadoes(said, "divider")
     assert openings(said) == [
-        ("Opening 1", "13 1/4″"),
+        ("Opening 1, at the bottom", "13 1/4″"),
         ("Opening 2", "6″"),
         ("Opening 3", "4 1/4″"),
     ]

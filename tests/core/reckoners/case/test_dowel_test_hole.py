@@ -28,6 +28,15 @@ def test_a_hole_that_is_off_says_how_far_the_stop_moves(hole, off, move):
     assert said["answers"][0]["key"] == "centers"
 
 
+@pytest.mark.parametrize(("hole", "right"), [("21.3", True), ("21.8", True), ("21", False)])
+def test_what_is_off_by_less_than_a_stop_can_be_set_is_left(hole, right):
+    """40 ÷ 2 + 1.5 = 21.5 mm; 1/64 in is 0.4 mm (common practice, no source)."""
+    form = {"rail": "50", "thickness": "18", "stile": "40", "test_hole": hole}
+    said = reckon(KEY, {"unit": "mm", "mark": "1 mm"}, **form)
+    assert ("test hole right" in said["verdict"]) == right
+    assert said["by_key"]["move"]["text"].startswith("Leave the stop") == right
+
+
 def test_the_verdict_says_what_the_test_hole_wants():
     deep = reckon(KEY, **JOINT, test_hole="27/32")["verdict"]
     assert "test hole 1/32″ too deep: move the stop toward the tip" in deep

@@ -87,3 +87,26 @@ def test_every_joint_has_its_caution_and_defers_to_instructions(joint):
     said = reckon(KEY, **ALONE, joint=joint)["cautions"]
     assert any("instructions" in each or "maker calls for" in each for each in said)
     assert any("Unplug" in each for each in said)
+
+
+@pytest.mark.parametrize(("joint", "trimmed"), [("tenon", False), ("through", True)])
+def test_a_tenon_is_kept_from_the_end_of_its_stile_and_a_through_one_left_long(joint, trimmed):
+    """Common practice, no source: a length rounds down, and a through tenon is planed flush."""
+    said = " ".join(reckon(KEY, **ALONE, joint=joint)["cautions"])
+    assert "keep the mortise back from the end of the stile" in said
+    assert ("a hair long, and plane it flush" in said) == trimmed
+
+
+@pytest.mark.parametrize(
+    ("values", "warned"),
+    [
+        ({"middle_stile": "1 3/8"}, True),
+        ({"middle_stile": "1 3/8", "joint": "dowels"}, False),
+        ({"middle_stile": "1 1/2"}, False),
+        ({"middle_stile": "1 3/8", "middle_rails": "0"}, False),
+    ],
+)
+def test_pocket_screws_that_meet_in_a_middle_stile_are_warned_of(values, warned):
+    """Each goes in about 3/4 in; common practice, no source."""
+    said = reckon(KEY, **CABINET | {"middle_stiles": "1", "middle_rails": "1"} | values)
+    assert any("may hit each other" in each for each in said["cautions"]) == warned

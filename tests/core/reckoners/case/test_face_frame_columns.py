@@ -119,3 +119,45 @@ def test_columns_that_can_not_be_are_refused_in_their_list(rails, words):
 def test_a_frame_without_middle_rails_by_column_is_one_opening_high():
     said = reckon(KEY, **ALONE, rows="columns")
     assert items(said, "opening_heights") == {"Every opening": 21}
+
+
+def test_a_through_tenon_goes_through_a_middle_stile_where_no_rail_meets_it_across():
+    """Two drawers at the left, nothing across: 15 3/4 and 1 1/2 at both ends."""
+    said = reckon(KEY, **FRONT, joint="through")
+    assert part(said, "Middle rail")["length"]["text"] == "18 3/4″"
+    assert part(said, "Middle rail")["about"][1] == "Tenon 1 1/2″ long at both ends."
+    assert part(said, "Middle stile")["about"][2].endswith("A mortise within each, right through.")
+    assert not any("half way" in each for each in said["cautions"])
+
+
+def test_a_through_tenon_stops_half_way_only_where_a_rail_meets_it_across():
+    """At the left rails 15 1/2 to 17 and 22 1/2 to 24 up, at the right one 21 1/2 to 23 up: the
+    upper one is met by that, so 1 1/2 + 3/4 longer than 15 3/4, the lower one isn't."""
+    rails = [*DRAWERS, {"column": "2", "opening": "6 1/2"}]
+    said = reckon(KEY, **FRONT | {"column_rails": rails}, joint="through")
+    lengths = {each["name"]: each["length"]["text"] for each in said["parts"]}
+    short = "Middle rail (bay 1 below opening 1; bay 2 below opening 1)"
+    assert lengths[short] == "18″"
+    assert lengths["Middle rail (bay 1 below opening 2)"] == "18 3/4″"
+    assert len({each["key"] for each in said["parts"]}) == len(said["parts"])
+    assert part(said, short)["about"][1] == (
+        "Tenon 3/4″ long at the end in the middle stile, 1 1/2″ at the other."
+    )
+    stile = part(said, "Middle stile")["about"]
+    assert stile[2].endswith(
+        "middle rail 15 1/2″ to 17″ and middle rail 22 1/2″ to 24″ (half way). A mortise within "
+        "each, right through unless it says half way."
+    )
+    assert stile[3].endswith("A mortise within each, half way through.")
+    assert any("where rails meet there they stop half way" in each for each in said["cautions"])
+
+
+def test_a_rail_between_two_middle_stiles_says_which_of_its_tenons_is_short():
+    """Three columns, a rail in the first two: met at the left of the second, through at its
+    right."""
+    rails = [{"column": "1", "opening": "6"}, {"column": "2", "opening": "6"}]
+    said = reckon(KEY, **FRONT | {"middle_stiles": "2", "column_rails": rails}, joint="through")
+    assert part(said, "Middle rail (bay 2)")["about"][1] == (
+        "Tenon 3/4″ long at the end across from another rail, 1 1/2″ at the other."
+    )
+    assert part(said, "Middle rail (bay 1)")["count"] == 1

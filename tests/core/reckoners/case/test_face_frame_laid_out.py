@@ -15,6 +15,7 @@ from tests.core.oracles.laid_out_frame import (
     named,
     spans_there,
     spans_told,
+    through_total,
 )
 
 MARK = Fraction(1, 32)
@@ -93,6 +94,9 @@ def test_the_parts_of_a_frame_fill_its_outside_around_its_openings(form, across,
     assert covered_once((0, 0, wide, high), [*wood, *openings, *space])
     assert len(wood) == sum(part["count"] for part in said["parts"])
     _check_tenons(form, said)
+    if form["joint"] == "through":
+        long = through_total(wood, 1 + len(said["by_key"]["opening_widths"]["items"]))
+        assert 0 <= exact(said["by_key"]["total"]) - long < 2 * MARK
     _check_spans(form, said, wood)
     drawn = [
         (*shape["points"][0], *shape["points"][2])

@@ -68,6 +68,23 @@ def test_the_depth_that_is_told_goes_before_the_back_wall_and_a_mark_more_does_n
         assert ceiling == space.depth(Fraction(1)) - told
 
 
+def test_a_lean_that_readings_by_height_take_the_place_of_is_said_not_to_be_used():
+    """The straight wall's lean is used, that of the bowed one isn't."""
+    rows = [{"height": up, "width": "37"} for up in ("0", "90")]
+    form = {"bowed": "left", "by_height": rows}
+    for side, told in (("left", False), ("right", True)):
+        said = reckon(KEY, **WALLS | form, **{f"{side}_lean": "in", f"{side}_out": "1/4"})
+        unused = [each for each in said["cautions"] if "isn’t used" in each]
+        assert bool(unused) == told
+        assert all("the right wall" in each for each in unused)
+
+
+def test_a_wall_that_leans_away_by_all_of_the_depth_is_told_of_its_own_field():
+    form = {"left_depth": "15", "back_lean": "away", "back_out": "15", "depth_at": "ceiling"}
+    error = errors(ask(KEY, **WALLS | form))["back_out"]
+    assert error["message"].startswith("The back wall leans away by 15″")
+
+
 def test_a_gap_behind_the_case_leaves_less_to_notch_around_the_baseboard():
     """By hand: 5/8 of baseboard, 1/2 of gap behind: 1/8; a gap of 3/4 leaves nothing."""
     form = {"left_depth": "16", "back_lean": "in", "baseboard": "5/8"}

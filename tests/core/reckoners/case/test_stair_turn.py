@@ -173,6 +173,33 @@ def test_in_millimeters_it_goes_round_a_turn_of_900():
     assert not any("″" in each for each in said["cautions"])
 
 
+def test_in_millimeters_what_goes_upright_is_as_tall_as_the_headroom():
+    """By hand: 860 × 380 slides round between walls of 860, upright under 2000."""
+    metric = {"unit": "mm", "mark": "1 mm"}
+    form = {"depth": "380", "width": "860", "ceiling": "2440", "door": "stair"}
+    said = reckon(KEY, metric, height="2100", **form, stair_below="860", headroom="2000")
+    assert said["by_key"]["tallest_round"]["text"] == "2000 mm"
+    lines = [each["text"] for each in said["working"]]
+    at = lines.index("The tallest that goes round is 2000 high, upright")
+    assert lines[at + 1] == "Under the headroom: 2000 − 2000 = 0"
+    goes = reckon(KEY, metric, height="1990", **form, stair_below="860", headroom="2000")
+    assert not any("The tallest that goes round" in each["text"] for each in goes["working"])
+
+
+def test_one_height_is_told_to_build_no_higher_where_neither_ceiling_nor_stair_takes_it():
+    """By hand: √(96² − 15²) = 94.82 tips up, and 78 goes upright under 78 of headroom: 78 does for
+    both. Under 95 1/2 of it the ceiling's is the lower one."""
+    form = CASE | STAIR | {"height": "95 7/8", "width": "36"}
+    for stair, height, other in (("36", "78″", "94 13/16″"), ("48", "94 13/16″", "95")):
+        room = {"stair_below": stair, "headroom": "78" if stair == "36" else "95 1/2"}
+        cautions = [
+            each for each in reckon(KEY, **form | room)["cautions"] if "Build it no higher" in each
+        ]
+        assert len(cautions) == 1
+        assert height in cautions[0]
+        assert other not in cautions[0]
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [
@@ -216,3 +243,23 @@ def test_the_name_of_a_line_alone_still_stands_for_its_diagonal():
         ("keep_reading", {"name": "Needed", "text": "[Tipped] + 1"}),
     )
     assert entry(document, "Needed")["headline"]["text"] == "91″"
+
+
+@pytest.mark.parametrize(
+    ("more", "tight"),
+    [
+        ({}, False),
+        ({"headroom": "76"}, True),
+        ({"headroom": "76 1/2"}, False),
+        ({"stair_above": "15 1/4"}, True),
+        ({"headroom": "40", "height": "71 3/4"}, True),
+    ],
+)
+def test_hardly_any_room_round_the_stair_is_warned_of(more, tight):
+    """By hand: 76 upright under 76; 15 deep in 15 1/4; 71 3/4 where 71.82 turns (above)."""
+    form = CASE | STAIR | {"headroom": "80", "width": "30"} | more
+    if "height" in more:
+        form |= {"width": "40"}
+    said = reckon(KEY, **form)
+    assert not said["by_key"]["round"]["text"].startswith("No")
+    assert any("hardly any room to spare round" in each for each in said["cautions"]) == tight

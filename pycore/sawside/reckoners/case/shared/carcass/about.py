@@ -15,12 +15,19 @@ _FACES = {
 }
 
 
+_TURNED = (
+    "Left is as it goes in the case: lower face up, front edge toward you, the left end is on your "
+    "right."
+)
+
+
 def about_panel(panel, sizes, show):
     """The sentences, in the order in which one needs them."""
     grain = "Grain runs up, along the length." if panel.upright else "Grain runs along the length."
     return (
         grain,
         *_edging(panel, sizes, show),
+        *((_TURNED,) if panel.turned else ()),
         *(_cut(panel, cuts, show) for cuts in _alike(panel.cuts)),
         *places(panel, sizes, show),
         *_pin_holes(panel, sizes),
@@ -32,9 +39,20 @@ def _edging(panel, sizes, show):
     thick = band_of(panel, sizes)
     if panel.bands and thick:
         taken = "in front of the width" if sizes.proud else "already taken off the width"
-        yield f"Edging {measured_text(thick, show)} thick on the front edge, {taken}."
+        without = _measured_without_it(panel)
+        yield f"Edging {measured_text(thick, show)} thick on the front edge, {taken}.{without}"
     elif panel.bands:
         yield "Edging on the front edge."
+
+
+def _measured_without_it(panel):
+    """What is cut so far from the front edge of the panel itself."""
+    found = {
+        "notch": any(cut.kind == "notch" for cut in panel.cuts),
+        "stops": any(cut.across[0] for cut in panel.cuts if cut.purpose != "the back"),
+    }
+    what = " and ".join(name for name, is_there in found.items() if is_there)
+    return f" Measure the {what} from the panel, without it." if what else ""
 
 
 def _pin_holes(panel, sizes):

@@ -1,6 +1,7 @@
 """How much a case takes: sheet by thickness, edging, area to finish, weight.
 
-Everything is of the whole panels, before their joints are cut.
+Everything is of the whole panels, before their joints are cut; strips of solid edging count in the
+weight alone, as if they were of the panels' material.
 """
 
 from dataclasses import dataclass
@@ -17,7 +18,8 @@ _METER = INCHES_PER["m"]
 
 @dataclass(frozen=True, slots=True)
 class Amounts:
-    """Square inches of one face by thickness; inches of edging with its waste; pounds."""
+    """Square inches of one face by thickness; inches of edging with its waste; cubic inches, and
+    pounds per cubic foot."""
 
     areas: dict[Fraction, Fraction]
     seen: Fraction
@@ -36,8 +38,9 @@ class Amounts:
         return self.cubic / _FOOT**3 * self.density
 
 
-def amounts_of(panels, given):
-    """The `Amounts` of the panels; `given` has the material and the waste of the edging."""
+def amounts_of(panels, strips, given):
+    """The `Amounts` of the panels and of the strips on them; `given` has the material and the waste
+    of the edging."""
     areas = {}
     for panel in panels:
         areas[panel.thickness] = areas.get(panel.thickness, 0) + panel.area
@@ -46,7 +49,7 @@ def amounts_of(panels, given):
         areas,
         seen,
         seen * (1 + given.waste / 100) if seen else seen,
-        sum(thickness * area for thickness, area in areas.items()),
+        sum(each.thickness * each.area for each in (*panels, *strips)),
         given.material.weight and given.material.weight.most,
     )
 

@@ -33,6 +33,12 @@ def cautions(sizes, material, show):
         if deep > half + sizes.thickness / 16:
             left = measured_text(sizes.thickness - deep, show)
             yield f"The {name} takes more than half the thickness: only {left} is left."
+    web = sizes.thickness - 2 * sizes.joint
+    if sizes.joint and sizes.dividers and sizes.fixed and web < sizes.thickness / 4:
+        yield (
+            f"Only {measured_text(web, show)} of a divider is left between its dadoes. Cut them no "
+            "deeper than a third of its thickness (shop practice)."
+        )
     below = sizes.kick_height - sizes.foot
     if sizes.joint and 0 < below < sizes.thickness:
         yield (

@@ -26,7 +26,9 @@ class Cut:
 @dataclass(frozen=True, slots=True)
 class Panel:
     """Panels that are alike. `bands` says how long the edging is on the front of each, 0 without;
-    `must` is how its sizes round, None where they agree with the others."""
+    `must` is how its sizes round, None where they agree with the others. One that is `turned` is
+    marked on its lower face, with places that aren't the same from either end: lower face up and
+    front edge down, its left end is at the right."""
 
     key: str
     name: str
@@ -39,6 +41,7 @@ class Panel:
     bands: Fraction = Fraction(0)
     cuts: tuple[Cut, ...] = ()
     notes: tuple[str, ...] = ()
+    turned: bool = False
 
     @property
     def area(self):

@@ -67,6 +67,7 @@ def _level(sizes, key, length, rear):
         bands=_banded(sizes, sizes.width if over else sizes.inside_width),
         cuts=tuple(level_cuts(sizes, key, length, rear)),
         notes=("Its ends show: band them too if you like.",) if over else (),
+        turned=key == "top" and tuple(sizes.bays) != tuple(reversed(sizes.bays)),
     )
 
 

@@ -40,8 +40,8 @@ def _fitted(panel, sizes):
     if panel.bands == panel.length:
         return
     if panel.key == "side":
-        end = "top end" if sizes.top == "between" else "underside of the top"
-        yield f"From the {end} of the side down."
+        end = "top end of the side" if sizes.top == "between" else "underside of the top"
+        yield f"From the {end} down."
         return
     where = "between the sides"
     if panel.key == "divider":

@@ -1,6 +1,11 @@
 """A test hole in scrap: how far it is off the depth that is told, and which way the stop goes."""
 
+from fractions import Fraction
+
 from sawside.lengths.fine import fine_text, on_fine_marks
+
+_FINEST = Fraction(1, 64)
+"""What is off by less is as near as a stop is set. Common practice, no source."""
 
 
 def over_by(given, show, joint):
@@ -21,7 +26,7 @@ def tested(given, show, joint):
 
 def remedy(over, show):
     """What to do about a hole that is `over` too deep, as the end of a sentence begins."""
-    if not over:
+    if abs(over) < _FINEST:
         return "Leave the stop where it is"
     return f"Move the stop {fine_text(abs(over), show)} {_way(over)}, and drill another"
 
@@ -32,7 +37,7 @@ def _way(over):
 
 def in_brief(over, show):
     """The same in the few words of a verdict."""
-    if not over:
+    if abs(over) < _FINEST:
         return "test hole right"
     how = "deep" if over > 0 else "shallow"
     return f"test hole {fine_text(abs(over), show)} too {how}: move the stop {_way(over)}"

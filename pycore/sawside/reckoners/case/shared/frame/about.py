@@ -33,10 +33,13 @@ def _joint(given, show, layout, member):
         yield f"Tenon {start} long at the bottom end, {end} at the top end."
     elif member.bay is None:
         yield f"Tenon {start} long at the left end, {end} at the right end."
-    else:  # those of the first and the last bay may be alike, turned end for end
-        first = member.left == layout.columns[0][0]
-        outer, middle = (start, end) if first else (end, start)
-        yield f"Tenon {middle} long at the end in the middle stile, {outer} at the other."
+    else:  # those of two bays may be alike, turned end for end
+        ends = layout.ends_of(member)
+        outer = "outer" in ends
+        where = "in the middle stile" if outer else "across from another rail"
+        first = ends[0] == ("outer" if outer else "middle")
+        longer, shorter = (start, end) if first else (end, start)
+        yield f"Tenon {shorter} long at the end {where}, {longer} at the other."
 
 
 def _mirrored(member, count):
@@ -47,8 +50,8 @@ def _mirrored(member, count):
 def _on_a_stile(given, show, layout, stile):
     """What meets each edge of it, from its bottom end up."""
     left, right = (
-        [(each.name, each.low - stile.low, each.high - stile.low) for each in rails]
-        for rails in layout.rails_on(stile)
+        [_met_by(layout, stile, rail, end) for rail in rails]
+        for rails, end in zip(layout.rails_on(stile), (1, 0), strict=True)
     )
     if stile.name != "Middle stile":
         yield from _places(given, show, stile, "the inside edge", left or right)
@@ -59,10 +62,16 @@ def _on_a_stile(given, show, layout, stile):
         yield from _places(given, show, stile, "the right edge", right)
 
 
+def _met_by(layout, stile, rail, end):
+    """A rail on a stile with its left (0) or right (1) end, as `_places` tells it."""
+    met = layout.ends_of(rail)[end] == "met"
+    return rail.name, rail.low - stile.low, rail.high - stile.low, met
+
+
 def _on_a_rail(given, show, layout, rail):
     """The middle stiles on it, from its left end."""
     meeting = [
-        (each.name, each.left - rail.left, each.right - rail.left)
+        (each.name, each.left - rail.left, each.right - rail.left, False)
         for each in layout.members
         if each.name == "Middle stile" and rail.left < each.left < rail.right
     ]
@@ -72,20 +81,24 @@ def _on_a_rail(given, show, layout, rail):
 
 def _places(given, show, member, edge, meeting):
     """From where to where each one meets an edge, from the end of the piece as it is cut, with its
-    tenon; and what is cut within that for it."""
+    tenon; and what is cut within that for it. Of those `meeting` it the last says whether a through
+    tenon is met by another one."""
     if not meeting:
         return
     end = "bottom" if member.upright else "left"
     tenon = ", tenon included" if member.adds[0] else ""
+    mixed = given.joint == "through" and len({met for *_, met in meeting}) > 1
     told = [
         f"{name.lower()} {' to '.join(show.brief(place + member.adds[0]) for place in places)}"
-        for name, *places in meeting
+        f"{' (half way)' if mixed and met else ''}"
+        for name, *places, met in meeting
     ]
+    through = "half way through" if meeting[0][-1] else "right through"
     cut = {
         "screws": "",
         "dowels": " Dowel holes within each: see Dowel layout.",
         "tenon": f" A mortise within each, a hair over {show.brief(given.tenon or 0)} deep.",
         "through": " A mortise within each, "
-        + ("half way through." if member.name == "Middle stile" else "right through."),
+        + ("right through unless it says half way." if mixed else f"{through}."),
     }[given.joint]
     yield f"On {edge}, from the {end} end{tenon}: {listed(told)}.{cut}"

@@ -11,6 +11,8 @@ from sawside.wood.saw import cautions_at_the_saw
 
 _FOR_SCREWS = {False: Fraction(5, 4), True: 32 * INCHES_PER["mm"]}
 """By whether it is metric: what a usual pocket screw stays inside. Common practice, no source."""
+_FOR_TWO = {False: Fraction(3, 2), True: 38 * INCHES_PER["mm"]}
+"""The same of two at one height from both sides. Common practice, no source."""
 _BY_JOINT = {
     "screws": Caution(
         "Clamp the joint before you drive screws.",
@@ -27,10 +29,14 @@ _BY_JOINT = {
     "tenon": Caution(
         "Hold the part in a jig or gauge.",
         "Cut tenons with the part held by a jig or gauge, never freehand, and keep the guard the "
-        "saw or router maker calls for. Test the fit in scrap of the same thickness.",
+        "saw or router maker calls for. Test the fit in scrap of the same thickness. At a corner, "
+        "keep the mortise back from the end of the stile, or it splits out (shop practice).",
     ),
 }
-_BY_JOINT["through"] = _BY_JOINT["tenon"]
+_BY_JOINT["through"] = _BY_JOINT["tenon"]._replace(
+    full=f"{_BY_JOINT['tenon'].full} Leave a through tenon a hair long, and plane it flush once "
+    "it’s glued."
+)
 _MEASURE = Caution(
     "Measure the glued-up case first.",
     "Measure the case at its front edges once it’s glued up. Cut the frame to that, not to the "
@@ -42,10 +48,10 @@ def cautions(given, show, layout, kinds):
     """Every caution of this frame, what may be wrong with it first."""
     if layout.outline.insides is not None:
         yield from _on_the_case(show, layout.outline)
-    if given.joint == "through" and layout.in_bays:
+    if given.joint == "through" and layout.crossed:
         yield (
-            "Through tenons from both sides would hit each other in a middle stile, so there they "
-            "stop half way."
+            "Through tenons from both sides would hit each other in a middle stile, so where rails "
+            "meet there they stop half way."
         )
     if given.joint == "screws":
         yield from _narrow(show, layout)
@@ -64,6 +70,12 @@ def _narrow(show, layout):
             f"A pocket screw may come through the far edge of a {name.split()[-1]} "
             f"{fine_text(width, show)} wide. Use dowels, or try your shortest screw in scrap of "
             "that width."
+        )
+    middle = layout.middle_stile
+    if layout.crossed and middle < _FOR_TWO[show.settings.unit in METRIC]:
+        yield (
+            f"Pocket screws from both sides may hit each other in a middle stile "
+            f"{fine_text(middle, show)} wide. Set their holes at different heights, or use dowels."
         )
 
 

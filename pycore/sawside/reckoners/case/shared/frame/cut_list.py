@@ -43,15 +43,31 @@ def kinds_of(layout):
     for each in layout.members:
         name = "Stile" if each.name in _ENDS and ends_alike else each.name
         meeting = _meeting(layout, each) if name == "Middle stile" else None
-        alike = (name, each.length, each.shoulder, each.width, meeting)
+        alike = (name, each.length, each.shoulder, each.width, meeting, _tenons(layout, each))
         groups.setdefault(alike, []).append(each)
-    names = [name for name, *_ in groups]
+    by_name = {}
+    for (name, *_), members in groups.items():
+        by_name.setdefault(name, []).append(members)
     return [
-        Kind(
-            name if names.count(name) == 1 else f"{name} ({_bays(layout, members)})", tuple(members)
-        )
+        Kind(_named(layout, name, members, by_name[name]), tuple(members))
         for (name, *_), members in groups.items()
     ]
+
+
+def _named(layout, name, members, namesakes):
+    """The name of a kind, with what tells it from those that share the name."""
+    if len(namesakes) == 1:
+        return name
+    bays = [bay for each in namesakes for bay in {member.bay for member in each}]
+    apart = members[0].upright or len(set(bays)) == len(bays)
+    return f"{name} ({(_bays if apart else _below)(layout, members)})"
+
+
+def _tenons(layout, member):
+    """The tenons of a rail that differ, and what they go into: turned end for end it's alike."""
+    if member.upright or member.adds[0] == member.adds[1]:
+        return ()
+    return tuple(sorted(zip(member.adds, layout.ends_of(member), strict=True)))
 
 
 def _ends_alike(layout):
@@ -81,6 +97,18 @@ def _bays(layout, members):
         numbers, where = [each.bay for each in members], ""
     bays = [str(number) for number in dict.fromkeys(numbers)]
     return f"{where}{'bay' if len(bays) == 1 else 'bays'} {listed(bays)}"
+
+
+def _below(layout, members):
+    """The openings that rails are below, where others in their bays are cut otherwise."""
+    by_bay = {}
+    for each in members:
+        lows = [low for low, _ in layout.stacks[each.bay - 1]]
+        by_bay.setdefault(each.bay, []).append(str(lows.index(each.high) + 1))
+    return "; ".join(
+        f"bay {bay} below opening{'s' if len(numbers) > 1 else ''} {listed(numbers)}"
+        for bay, numbers in by_bay.items()
+    )
 
 
 def lengths_cut(kinds, *, upright):

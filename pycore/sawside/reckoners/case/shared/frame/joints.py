@@ -21,7 +21,7 @@ def added_by(given, show, layout):
     """A function of (layout, member) to what the joint adds at each end of it.
 
     Butt joints add nothing, a stub tenon its length, a through tenon the width of what it goes
-    through. Where rails meet in a middle stile a through tenon goes half way, to meet the other.
+    through. Only where rails meet in a middle stile it goes half way, to meet the other.
     "impossible" where a stub tenon comes too near the far edge, or the one across from it.
     """
     if given.joint == "tenon":
@@ -36,11 +36,9 @@ def _through(layout, member):
     outline = layout.outline
     if member.upright:
         return (outline.bottom, outline.top) if layout.is_between(member) else _NONE
-    half = layout.middle_stile / 2
-    return (
-        outline.left if member.left == layout.columns[0][0] else half,
-        outline.right if member.right == layout.columns[-1][1] else half,
-    )
+    middle = {"middle": layout.middle_stile, "met": layout.middle_stile / 2}
+    left, right = layout.ends_of(member)
+    return middle.get(left, outline.left), middle.get(right, outline.right)
 
 
 def entered(layout):

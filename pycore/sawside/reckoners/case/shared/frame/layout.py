@@ -77,12 +77,22 @@ class Layout:
     @property
     def crossed(self):
         """Whether rails are on both sides of a middle stile at one height."""
-        rails = self.in_bays
-        return any(
-            other.bay == one.bay + 1 and one.low < other.high and other.low < one.high
-            for one in rails
-            for other in rails
+        return any("met" in self.ends_of(each) for each in self.in_bays)
+
+    def ends_of(self, rail):
+        """What the left and the right end of a rail go into: an "outer" stile, a "middle" one, or
+        one where the rail is "met": another is across from it at any of its height."""
+        if rail.bay is None:
+            return "outer", "outer"
+        return tuple(
+            "outer" if beside in (0, len(self.columns) + 1) else self._into(rail, beside)
+            for beside in (rail.bay - 1, rail.bay + 1)
         )
+
+    def _into(self, rail, beside):
+        across = (each for each in self.in_bays if each.bay == beside)
+        met = any(each.low < rail.high and rail.low < each.high for each in across)
+        return "met" if met else "middle"
 
     def rails_on(self, stile):
         """The rails whose shoulders are at the left edge of a stile, and at its right edge, from

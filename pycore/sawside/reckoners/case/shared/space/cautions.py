@@ -6,6 +6,7 @@ from sawside.lengths.words import counted
 from sawside.reckoners.case.shared.space.baseboard import notch_cautions
 from sawside.reckoners.case.shared.space.found import bows
 from sawside.reckoners.case.shared.space.located import Located
+from sawside.reckoners.case.shared.space.walls import SIDES
 from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING, onto_base
 from sawside.wood.caution import Caution
 
@@ -82,6 +83,12 @@ def _walls(given, show, found):
     walls = found.walls
     if isinstance(walls, Located):
         yield _BETWEEN
+        for side in SIDES:
+            if walls.leans[side] and side != walls.straight:
+                yield (
+                    f"How far the {side} wall is out of plumb isn’t used: your readings by height "
+                    "tell where it is."
+                )
     if found.heights.between:
         yield _SAGS
     if walls.narrowest < walls.smallest:

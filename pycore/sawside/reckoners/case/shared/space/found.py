@@ -110,6 +110,14 @@ def _height(given, show, heights):
 def _depth(back, show):
     if back is None:
         return None
+    if back.at_floor <= 0:
+        raise Refusal(
+            "impossible",
+            f"The back wall leans away by {show.text(-back.lean)}, which leaves no depth at the "
+            "floor.",
+            "Check the back wall, and where you measured the depth.",
+            field="back_out",
+        )
     if back.clear <= 0:
         leaning = back.lean > back.base
         what = "A lean" if leaning else "A baseboard"

@@ -31,7 +31,7 @@ WAY_IN = (
     length(
         "stair_below",
         "Width below the turn",
-        help="Clear of rails, newels and trim, or the landing’s depth.",
+        help="The narrower of stair and landing, clear of rails, newels and trim.",
         least="1 in",
         **_STAIR,
     ),

@@ -18,6 +18,12 @@ _HARDLY = (
 )
 
 
+_TIGHT = (
+    "There’s hardly any room to spare round the stair. Hands, padding or a wall out of plumb can "
+    "stop it. Measure the turn again at its narrowest."
+)
+
+
 def verdict_of(given, show, journey):
     """Yes or no in a sentence, and after it how it goes or what stops it."""
     told = f"{_standing(given, show, journey)}{_passing(journey.through)}{_rounding(journey)}"
@@ -65,19 +71,36 @@ def _rounding(journey):
 
 
 def _warnings(given, show, journey):
-    box = journey.box
+    box, lowest = journey.box, _lowest_limit(journey)
     if given.height > given.ceiling:
         yield "It’s taller than the ceiling. Build it lower."
     elif not journey.stands_up:
-        yield _remedy(show, box)
+        if lowest != "stair":
+            yield _remedy(show, journey)
     else:
         raised = journey.sideways or box
         if raised.ceiling - raised.diagonal < LITTLE:
             yield _HARDLY
         if box.kick:
             yield from onto_base(box.above)
-    if journey.stair is not None and journey.round is None:
+    if journey.stair is None:
+        return
+    if journey.round is None and lowest != "ceiling":
         yield _round_remedy(show, journey)
+    if journey.stair.is_tight(journey.sizes, LITTLE):
+        yield _TIGHT
+
+
+def _lowest_limit(journey):
+    """Of a case that neither tips up nor goes round the stair, what lets it be less high: "ceiling"
+    or "stair", so that one height is told that does for both; None for any other case."""
+    box = journey.box
+    if journey.stands_up or box.above < 0 or journey.stair is None or journey.round is not None:
+        return None
+    tallest = journey.stair.tallest(journey.sizes)
+    if not tallest or box.tallest is None:
+        return None
+    return "stair" if tallest < box.tallest else "ceiling"
 
 
 def _round_remedy(show, journey):
@@ -97,10 +120,11 @@ def _round_remedy(show, journey):
     )
 
 
-def _remedy(show, box):
+def _remedy(show, journey):
+    box, boxes = journey.box, journey.boxes
     if box.tallest is None:
         return "It won’t tip up in one piece. It’s as deep as the ceiling is high."
-    many = f" Or stack {counted(box.boxes, 'box', 'boxes')} of one height." if box.boxes else ""
+    many = f" Or stack {counted(boxes, 'box', 'boxes')} of one height." if boxes else ""
     base = (
         " without its toe kick, or make the toe kick higher."
         if box.kick

@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import permutations
 
 from sawside.lengths.real import enclosed, sqrt
-from sawside.reckoners.case.shared.way_in.turn import goes_round, most
+from sawside.reckoners.case.shared.way_in.turn import FINE, goes_round, most
 
 _LIES = {"height": "upright", "width": "on its side", "depth": "on its back"}
 _END = {"height": "top", "width": "side", "depth": "back"}
@@ -24,15 +24,27 @@ class Stair:
         """Whether a case of these `sizes` goes round in any way."""
         return self.way(sizes) is not None
 
+    def is_tight(self, sizes, spare):
+        """Whether it takes them with less than so much to `spare` in its widths or its headroom."""
+        less = Stair(self.below - spare, self.above - spare, self.headroom - spare)
+        return self.takes(sizes) and not less.takes(sizes)
+
     def way(self, sizes):
         """The first `Way` that passes: level before tilted, upright before lying; or None. `sizes`
         are height, width and depth by name, exact inches."""
         return next((way for way in ways(self, sizes) if way.passes), None)
 
     def tallest(self, sizes):
-        """The most height of a case so wide and deep that goes round; 0 where none does."""
-        limit = 2 * (self.below + self.above + self.headroom)
-        return most(lambda high: self.takes(sizes | {"height": high}), limit)
+        """The most height of a case so wide and deep that goes round; 0 where none does. As high as
+        the headroom, or as wide as a flight, it's exact."""
+
+        def fits(high):
+            return self.takes(sizes | {"height": high})
+
+        found = most(fits, 2 * (self.below + self.above + self.headroom))
+        given = (self.below, self.above, self.headroom)
+        near = [each for each in given if 0 < each - found <= Fraction(1, FINE) and fits(each)]
+        return max(near, default=found)
 
 
 @dataclass(frozen=True, slots=True)

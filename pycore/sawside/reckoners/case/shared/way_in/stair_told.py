@@ -80,6 +80,8 @@ def stair_working(show, stair, sizes):
     way = None if stair is None else nearest_way(stair, sizes)
     if way is None:
         return
+    if way.sizes != sizes:
+        yield f"The tallest that goes round is {show.number(way.sizes['height'])} high, {way.said}"
     number, high = show.number, way.sizes[way.upright]
     if way.tilted:
         yield _tilted(show, way)
