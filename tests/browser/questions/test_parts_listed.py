@@ -14,7 +14,10 @@ def test_each_part_has_its_size_and_what_is_cut_in_it(page, server):
     side = open_case(page, server).first
     side.get_by_text("2 × Side", exact=True).wait_for()
     side.get_by_text("32″ × 15 1/2″ × 23/32″").wait_for()
-    side.get_by_text("Notch 3 1/2″ high, 3″ deep").wait_for()
+    notch = side.get_by_text("Notch 3 1/2″ high, 3″ deep")
+    assert not notch.is_visible()
+    side.get_by_text("2 × Side", exact=True).tap()
+    notch.wait_for()
     assert page.locator(".parts > li").count() == 8
 
 

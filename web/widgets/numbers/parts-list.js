@@ -15,13 +15,18 @@ export function partsList(parts) {
 
 /** @param {Part} part */
 const item = ({ key, count, name, about = [], ...part }) =>
-  element(
-    "li",
-    { "data-part": key, tabindex: "-1" },
-    element("p", { class: "part-name" }, `${count} × ${name}`),
-    element("p", { class: "part-size" }, partSize(part)),
-    ...about.map((line) => element("p", { class: "part-about" }, unbroken(line))),
-  );
+  element("li", { "data-part": key, tabindex: "-1" }, ...more(about, [`${count} × ${name}`, partSize(part)]));
+
+/**
+ * Its name and size, which open to how it is made.
+ * @param {readonly string[]} about
+ * @param {[string, string]} told
+ */
+function more(about, [name, size]) {
+  const head = [element("p", { class: "part-name" }, name), element("p", { class: "part-size" }, size)];
+  const lines = about.map((line) => element("p", { class: "part-about" }, unbroken(line)));
+  return lines.length ? [element("details", {}, element("summary", {}, head), lines)] : head;
+}
 
 /**
  * Unfolds the row of a part in what holds such a list, and goes to it.
