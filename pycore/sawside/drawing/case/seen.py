@@ -15,7 +15,8 @@ from sawside.lengths.real import nearby
 @dataclass(frozen=True, slots=True)
 class Seen:
     """A piece of a part: its `key` in the drawing, its letter, whether it can be taken out, whether
-    it closes the back of the case, and whether it is a strip of edging."""
+    it closes the back of the case, whether it is a strip of edging, and whether it covers what is
+    inside until it is opened."""
 
     key: str
     letter: str
@@ -23,6 +24,7 @@ class Seen:
     loose: bool = False
     behind: bool = False
     strip: bool = False
+    covers: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +97,7 @@ def _is_cut(box, way, at):
 
 
 def _role(piece, way):
-    if piece.behind and way is FRONT:
+    if (piece.behind or piece.covers) and way is FRONT:
         return "ghost"
     return "hatch" if piece.loose or piece.strip else "stock"
 
