@@ -84,7 +84,11 @@ def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
         assert lit(page) == ["Carcass: Fixed shelf"]
     page.get_by_role("button", name="Open its line").tap()
     page.get_by_role("heading", name="Carcass").first.wait_for()
-    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+    page.locator("#place[data-shows='work-out/carcass/12//fixed']").wait_for()
+    row = page.locator(".parts > li.touched")
+    assert row.locator(".part-name").inner_text() == "2 × Fixed shelf"
+    assert row.evaluate(IN_SIGHT)
+    assert row.evaluate("(node) => node === document.activeElement")
     page.go_back()
     assert lit(page) == ["Carcass: Fixed shelf"]
 
@@ -111,22 +115,25 @@ def test_all_is_done_by_keyboard_too(drawn):
     assert lit(page) == ["Carcass: Adjustable shelf"]
     page.get_by_role("button", name="Open its line").focus()
     page.keyboard.press("Enter")
-    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+    page.locator("#place[data-shows='work-out/carcass/12//adjustable']").wait_for()
+    row = page.locator(".parts > li.touched")
+    assert row.evaluate("(node) => node === document.activeElement")
 
 
 def test_every_part_can_be_reached_one_after_another(drawn):
     page = drawn
     names = set()
-    for _ in range(12):
+    for _ in range(16):
         page.get_by_role("button", name="Next part").tap()
         names.add(page.locator(".case-part .part-name").inner_text())
-    assert len(names) == 12
+    assert len(names) == 16
     page.get_by_role("button", name="Part before").tap()
-    assert page.locator(".case-part .part-name").inner_text().endswith("Face frame: Top rail")
+    assert page.locator(".case-part .part-name").inner_text().endswith("Doors: Panel")
 
 
 def test_a_part_that_a_view_does_not_show_says_so(drawn):
     page = drawn
+    look(page, "Section")
     touch_beside(page, part(page, "Face frame: Top rail"), 0)
     look(page, "Plan")
     page.locator(".case-part").get_by_text("Not seen in this view.").wait_for()

@@ -79,7 +79,8 @@ def _below_the_top(pieces, case):
     level = [
         each.box
         for each in pieces
-        if not (each.behind or each.covers) and each.box.right - each.box.left > each.box.high - each.box.low
+        if not (each.behind or each.covers)
+        and each.box.right - each.box.left > each.box.high - each.box.low
     ]
     below = max([low, *(box.high for box in level if low < box.high < high)])
     above = min([high, *(box.low for box in level if below < box.low < high)])

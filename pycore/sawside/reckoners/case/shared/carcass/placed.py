@@ -48,8 +48,9 @@ def placed_case(sizes, panels, strips, shelving=None):
 def _spaces(sizes):
     """What is clear of dividers or fixed shelves, from the front edge of the case back."""
     face, floor, bays = sizes.front - (sizes.case_band or 0), _floor(sizes), list(_bays(sizes))
+    whole = (sizes.thickness, sizes.width - sizes.thickness), (floor, _ceiling(sizes))
 
-    def box(across=(sizes.thickness, sizes.width - sizes.thickness), up=(floor, _ceiling(sizes))):
+    def box(across=whole[0], up=whole[1]):
         return Box(*across, *up, face, sizes.inside_depth)
 
     yield ("inside_width", None), (box(),)
