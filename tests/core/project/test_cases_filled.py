@@ -179,3 +179,19 @@ def test_the_section_cuts_the_doors_and_the_crown_of_the_sample():
     doors = next(each["entry"] for each in case["parts"] if each["part"] == "panel")
     stiles = [each for each in section["shapes"] if each.get("part") == f"{doors}/stile"]
     assert [each["role"] for each in stiles] == ["ghost"]
+
+
+def test_a_drawer_stands_in_the_opening_of_the_frame_that_it_names():
+    """An inset front with 1/8 all around in the upper left opening of `GRID`, 16 × 6 from 1 1/4 on
+    and up to 28 1/2; its box of 10 behind it, from the back of its front of 3/4 on."""
+    sizes = {"width": "[Face frame: Opening width 1]", "height": "[Face frame: Opening height 1]"}
+    how = {"depth": "11", "front": "inset", "gap": "1/8", "face": "3/4", "slide": "10"}
+    drawer = line("Drawer", "drawer_box", **sizes | how)
+    [case] = cases(carcass(), frame("Carcass", **GRID), drawer, doors("Face frame"))
+    views = drawn(case)
+    assert [*outlines(views["front"], "face", "ghost")] == [(1.375, -28.375, 17.125, -22.625)]
+    [(front, _, back, _)] = outlines(views["section"], "face", "stock")
+    assert (front, back) == (-0.75, 0)
+    assert case["note"] == "“Doors” is left out: “Drawer” is drawn in that opening."
+    keys = {each["part"] for each in case["parts"]}
+    assert keys >= {"face", "side", "back", "bottom"}
