@@ -195,3 +195,10 @@ def test_a_drawer_stands_in_the_opening_of_the_frame_that_it_names():
     assert case["note"] == "“Doors” is left out: “Drawer” is drawn in that opening."
     keys = {each["part"] for each in case["parts"]}
     assert keys >= {"face", "side", "back", "bottom"}
+
+
+def test_the_section_goes_through_a_door_and_not_between_two():
+    """A pair in the one bay of a case: its left leaf is cut."""
+    [case] = cases(carcass(), in_bay(doors="2", between="1/8"))
+    assert len([*outlines(drawn(case)["front"], "slab", "ghost")]) == 2
+    assert len([*outlines(drawn(case)["section"], "slab", "stock")]) == 1
