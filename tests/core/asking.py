@@ -3,6 +3,10 @@
 from fractions import Fraction
 
 import sawside
+from sawside.lengths.show import Show
+from sawside.reckoners import RECKONERS
+from sawside.reckoning.values import read_values
+from sawside.settings.settings import read_settings
 
 
 def reckon(reckoner, settings=None, **values):
@@ -19,6 +23,13 @@ def ask(reckoner, settings=None, **values):
     if said["ok"]:
         said["cautions"] = [caution["full"] for caution in said["cautions"]]
     return said
+
+
+def found(key, values, settings=None):
+    """What a question finds, before it is told."""
+    chosen = read_settings(settings or {})
+    form = read_values(RECKONERS[key], values, chosen)
+    return RECKONERS[key].compute(form.given, Show(chosen))
 
 
 def errors(said):

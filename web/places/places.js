@@ -35,7 +35,7 @@ const PLACES = {
     tab: "work-out",
     title: "Solve",
     entry: [1, 2],
-    draw: (app, key, entry, of) => (key ? question(app, key, entry, of) : list(app)),
+    draw: (app, key, entry, of, part) => (key ? question(app, key, { entryId: entry, of, part }) : list(app)),
   },
   questions: { tab: "work-out", title: "Solve", draw: job },
   project: { tab: "project", title: "Project", draw: project },

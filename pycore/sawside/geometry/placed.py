@@ -3,7 +3,8 @@
 x goes from the case's left outside to the right, y from the floor up, z from the case's front back.
 """
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 
@@ -44,7 +45,12 @@ class Placed:
     and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
     between shelves whose heights are known; `levelled` says that all have one, `agrees` that what
     was laid out for the case is of these shelves. `loose` are the parts that can be taken out,
-    `behind` those that close the case at its back, `strips` its edging.
+    `behind` those that close the case at its back, `strips` its edging, `covers` those that hide
+    what is inside until they are opened.
+
+    `spaces` are what its answers tell the width or height of: by the key of an answer and the
+    number in its list (None for one that is no list) every box that is so wide or so high. Where
+    one of a width and one of a height meet there is an opening.
     """
 
     parts: dict[str, tuple[Box, ...]]
@@ -57,3 +63,24 @@ class Placed:
     loose: frozenset[str] = frozenset()
     behind: frozenset[str] = frozenset()
     strips: frozenset[str] = frozenset()
+    covers: frozenset[str] = frozenset()
+    spaces: dict[tuple[str, int | None], tuple[Box, ...]] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Fills:
+    """What fills an opening: the keys of the fields that take its width and its height, how
+    (wide, high) the opening has to be in exact inches, and what stands in the `Box` of it."""
+
+    fields: tuple[str, str]
+    size: tuple[Fraction, Fraction]
+    place: Callable[[Box], Placed]
+
+
+def common(one, other):
+    """What two boxes share, as far back as the first one goes; None where that is nothing."""
+    left, low = max(one.left, other.left), max(one.low, other.low)
+    right, high = min(one.right, other.right), min(one.high, other.high)
+    if left >= right or low >= high:
+        return None
+    return Box(left, right, low, high, one.front, one.back)

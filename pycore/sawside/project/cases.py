@@ -1,8 +1,8 @@
 """The cases of a project, drawn: lines that take each other by name make one case.
 
 A line whose answer says where its parts stand, and that they are a case by themselves, begins one.
-What takes its numbers stands in front of it with its own parts; a line that lays out shelves, and
-takes from it or gives to it, says how high these are.
+What takes its numbers stands in it with its own parts (`standing.py`); a line that lays out
+shelves, and takes from it or gives to it, says how high these are.
 """
 
 from functools import lru_cache
@@ -11,6 +11,7 @@ from sawside.drawing.case.seen import Seen
 from sawside.drawing.case.whole_case import views_of
 from sawside.errors import quoted
 from sawside.project.schema.finding import of_kind
+from sawside.project.standing import left_out_told, opening_named, standing, stands
 
 EVENLY = "Adjustable shelves are drawn evenly spaced."
 _LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
@@ -25,7 +26,7 @@ def cases_told(document, evaluation):
     }
     begun = [key for key, worked in lines.items() if _begins(worked.found)]
     used = {key: _used_by(evaluation.graph.links, key) for key in lines}
-    return [_case(evaluation.names, lines, used, begun, identity) for identity in begun]
+    return [_case(evaluation, lines, used, begun, identity) for identity in begun]
 
 
 def _begins(found):
@@ -42,8 +43,9 @@ def _used_by(links, identity):
     return found
 
 
-def _case(names, lines, used, begun, identity):
+def _case(evaluation, lines, used, begun, identity):
     """One case; what takes from several belongs to the first of them."""
+    names = evaluation.names
     on_it = [
         key
         for key in lines
@@ -55,11 +57,14 @@ def _case(names, lines, used, begun, identity):
         if lines[key].found.shelving is not None
     ]
     laid_out, note = _shelving_of(lines, names, identity, shelvings)
-    fronts = [key for key in on_it if lines[key].found.place is not None]
-    told = _drawn(
-        tuple((key, lines[key]) for key in (identity, *fronts)), laid_out and lines[laid_out]
+    made = tuple(
+        (key, lines[key], opening_named(evaluation.graph.known, lines, key))
+        for key in (identity, *on_it)
+        if stands(lines[key].found)
     )
-    return {"entry": identity, "name": names[identity], "note": note} | told
+    told, left_out = _drawn(made, laid_out and lines[laid_out])
+    notes = " ".join(filter(None, (*left_out_told(left_out, names), note)))
+    return {"entry": identity, "name": names[identity], "note": notes} | told
 
 
 def _shelving_of(lines, names, identity, shelvings):
@@ -81,24 +86,29 @@ def _shelving_of(lines, names, identity, shelvings):
 
 @lru_cache(maxsize=8)
 def _drawn(lines, laid_out):
-    """The parts and views of a case made by some lines, (id, what was worked out) of each, and by
-    the one that lays out its shelves or None. Nothing of them ever changes."""
-    shelving = laid_out and laid_out.found.shelving
-    case, *fronts = placed = [worked.found.place(shelving) for _, worked in lines]
+    """(the parts and views of a case, what is left out of it): made by some lines as `standing` has
+    them, and by the one that lays out its shelves or None. Nothing of them ever changes."""
+    made = standing(lines, laid_out and laid_out.found.shelving)
     parts, pieces = [], []
-    for (identity, worked), made in zip(lines, placed, strict=True):
+    for identity, worked, place in made.lines:
         for part in worked.found.parts:
-            if part.key in made.parts:
+            if part.key in place.parts:
                 key, letter = f"{identity}/{part.key}", _letter(len(parts))
                 parts.append({"key": key, "letter": letter, "entry": identity, "part": part.key})
-                pieces += _seen(key, letter, made, part.key)
-    views = views_of(lines[0][1].show, pieces, case, [each.outside for each in fronts])
+                pieces += _seen(key, letter, place, part.key)
+    (_, worked, case), *_ = made.lines
+    views = views_of(worked.show, pieces, case, [each.outside for each in made.frames])
     told = [{"key": key, "title": title, "drawing": drawn} for key, title, drawn in views]
-    return {"parts": parts, "views": told}
+    return {"parts": parts, "views": told}, made.left_out
 
 
 def _seen(key, letter, made, part):
-    how = {"loose": part in made.loose, "behind": part in made.behind, "strip": part in made.strips}
+    how = {
+        "loose": part in made.loose,
+        "behind": part in made.behind,
+        "strip": part in made.strips,
+        "covers": part in made.covers,
+    }
     return [Seen(key, letter, box, **how) for box in made.parts[part]]
 
 

@@ -16,7 +16,7 @@ from typing import Any
 
 from sawside.geometry.case import Shelving
 from sawside.geometry.end import End
-from sawside.geometry.placed import Placed
+from sawside.geometry.placed import Fills, Placed
 from sawside.lengths.marks import MUSTS
 from sawside.reckoners.fields import Field
 from sawside.reckoners.jobs import JOBS
@@ -94,7 +94,9 @@ class Reckoning:
     whose first sentence is its short line, or a `Caution`.
 
     `place` tells where the parts stand in a case (`geometry/placed.py`), given the `Shelving` that
-    is laid out for it or None; `shelving` is the one laid out here.
+    is laid out for it or None; `shelving` is the one laid out here. `fills` is for what stands in
+    an opening of another line; `wraps` tells where the parts go around a case, given that and what
+    stands before it as `Placed`, None where it is of another size.
     """
 
     answers: dict[str, Any]
@@ -110,6 +112,8 @@ class Reckoning:
     fixes: tuple[tuple[str, str], ...] = ()
     place: Callable[[Shelving | None], Placed] | None = None
     shelving: Shelving | None = None
+    fills: Fills | None = None
+    wraps: Callable[[Placed, tuple[Placed, ...]], Placed | None] | None = None
 
 
 @dataclass(frozen=True, slots=True)

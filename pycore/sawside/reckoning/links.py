@@ -50,16 +50,27 @@ def named(reckoner, found, label):
     if not label:
         main = _alone(reckoner) or main_answer(reckoner, found)
         return _number(main, found.answers[main.key])
+    answer, number = called(reckoner, found, label)
+    value = found.answers.get(answer.key)
+    return _number(answer, value if number is None else value[number - 1][1])
+
+
+def called(reckoner, found, label):
+    """(the `Answer` that has a label, of now or of before; its number in a list or None).
+
+    Refusals: "unknown" for a label that is none, or a number that its list does not have.
+    """
     by_key = {answer.key: answer for answer in reckoner.answers}
     now = [(answer.label.casefold(), answer.key) for answer in reckoner.answers]
-    called_so = (*now, *OLD_LABELS.get(reckoner.key, ()))
-    for called, key in sorted(called_so, key=lambda each: each[1] not in found.answers):
-        answer, value = by_key[key], found.answers.get(key)
-        if called == label:
-            return _number(answer, value)
-        item = _item(label, called, value or ()) if answer.kind == "lengths" else None
-        if item is not None:
-            return _number(answer, item)
+    labels = (*now, *OLD_LABELS.get(reckoner.key, ()))
+    for name, key in sorted(labels, key=lambda each: each[1] not in found.answers):
+        answer = by_key[key]
+        if name == label:
+            return answer, None
+        listed = found.answers.get(key) or ()
+        number = _number_in(label, name, listed) if answer.kind == "lengths" else None
+        if number is not None:
+            return answer, number
     raise _unknown(label, "isn’t one of its answers")
 
 
@@ -69,14 +80,14 @@ def _alone(reckoner):
     return next((each for each in reckoner.answers if each.key == key), None)
 
 
-def _item(label, called, values):
-    name, _, number = label.rpartition(" ")
-    if name != called or not number.isdecimal() or len(number) > 4:
+def _number_in(label, name, values):
+    """The number behind the name of a list; None where the label is another one."""
+    before, _, number = label.rpartition(" ")
+    if before != name or not number.isdecimal() or len(number) > 4:
         return None
-    at = int(number) - 1
-    if not 0 <= at < len(values):
+    if not 1 <= int(number) <= len(values):
         raise _unknown(label, "isn’t one of its answers now")
-    return values[at][1]
+    return int(number)
 
 
 def _number(answer, value):

@@ -14,6 +14,8 @@ PARTS = (
     "A Carcass: Side, 2× 45 7/8″ × 15 3/4″ × 23/32″",
     "E Carcass: Fixed shelf, 2× 17 59/64″ × 15 1/2″ × 23/32″",
     "L Face frame: Bottom rail, 1×",
+    "O Doors: Panel, 1×",
+    "P Crown, 1×",
 )
 
 

@@ -56,9 +56,9 @@ def lit(page):
     return [each.get_attribute("aria-label").partition(",")[0] for each in pressed]
 
 
-def touch_beside(page, button, away, along=0.25):
-    """Touch the screen so many pixels below the first outline of a part, so far along it."""
-    outline = button.locator("polygon").first
+def touch_beside(page, button, away, along=0.25, number=0):
+    """Touch the screen so many pixels below an outline of a part, the first, so far along it."""
+    outline = button.locator("polygon").nth(number)
     outline.scroll_into_view_if_needed()
     box = outline.bounding_box()
     x, y = box["x"] + box["width"] * along, box["y"] + box["height"] / 2
@@ -67,9 +67,10 @@ def touch_beside(page, button, away, along=0.25):
 
 @pytest.mark.parametrize("away", [0, 18, -18])
 def test_a_shelf_is_touched_though_it_is_narrower_than_a_finger(drawn, away):
-    """A finger is 44 px: some 20 to either side of a shelf that is drawn 5 px thick."""
+    """A finger is 44 px: some 20 to either side of a shelf that is drawn 5 px thick, in the bay
+    that has no door before it."""
     page = drawn
-    touch_beside(page, part(page, "Carcass: Adjustable shelf"), away)
+    touch_beside(page, part(page, "Carcass: Adjustable shelf"), away, number=1)
     assert lit(page) == ["Carcass: Adjustable shelf"]
     told = page.locator(".case-part")
     told.get_by_text("2 × Carcass: Adjustable shelf").wait_for()
@@ -84,8 +85,13 @@ def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
         assert lit(page) == ["Carcass: Fixed shelf"]
     page.get_by_role("button", name="Open its line").tap()
     page.get_by_role("heading", name="Carcass").first.wait_for()
-    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+    page.locator("#place[data-shows='work-out/carcass/12//fixed']").wait_for()
+    row = page.locator(".parts > li.touched")
+    assert row.locator(".part-name").inner_text() == "2 × Fixed shelf"
+    assert row.evaluate(IN_SIGHT)
+    assert row.evaluate("(node) => node === document.activeElement")
     page.go_back()
+    page.locator(".case-picture svg").wait_for()
     assert lit(page) == ["Carcass: Fixed shelf"]
 
 
@@ -111,22 +117,33 @@ def test_all_is_done_by_keyboard_too(drawn):
     assert lit(page) == ["Carcass: Adjustable shelf"]
     page.get_by_role("button", name="Open its line").focus()
     page.keyboard.press("Enter")
-    page.locator("#place[data-shows='work-out/carcass/12']").wait_for()
+    page.locator("#place[data-shows='work-out/carcass/12//adjustable']").wait_for()
+    row = page.locator(".parts > li.touched")
+    assert row.evaluate("(node) => node === document.activeElement")
 
 
 def test_every_part_can_be_reached_one_after_another(drawn):
     page = drawn
     names = set()
-    for _ in range(12):
+    for _ in range(16):
         page.get_by_role("button", name="Next part").tap()
         names.add(page.locator(".case-part .part-name").inner_text())
-    assert len(names) == 12
+    assert len(names) == 16
     page.get_by_role("button", name="Part before").tap()
-    assert page.locator(".case-part .part-name").inner_text().endswith("Face frame: Top rail")
+    assert page.locator(".case-part .part-name").inner_text().endswith("Doors: Panel")
+
+
+def test_a_shelf_behind_a_door_is_touched_too_and_beside_it_the_door(drawn):
+    page = drawn
+    touch_beside(page, part(page, "Carcass: Fixed shelf"), 0, along=0.5)
+    assert lit(page) == ["Carcass: Fixed shelf"]
+    touch_beside(page, part(page, "Carcass: Fixed shelf"), -60, along=0.5)
+    assert lit(page) == ["Doors: Panel"]
 
 
 def test_a_part_that_a_view_does_not_show_says_so(drawn):
     page = drawn
+    look(page, "Section")
     touch_beside(page, part(page, "Face frame: Top rail"), 0)
     look(page, "Plan")
     page.locator(".case-part").get_by_text("Not seen in this view.").wait_for()

@@ -224,6 +224,14 @@ def _framed(asked, parts, wide, high, step):
     yield from _panels(asked, parts, insides, count, step)
 
 
+def insides_of(asked, wide, high):
+    """The openings in the frame of a door of that size, (left, right, low, head) of each."""
+    keys = {"stile": "stile", "top": "top_rail", "bottom": "bottom_rail", "middle": "middle_width"}
+    widths = {key: asked[name] for key, name in keys.items() if name in asked}
+    built = _Built(asked, {}, wide, high, widths)
+    return [(each.left, each.right, each.low, each.head) for each in built.insides]
+
+
 def _cut(parts):
     """(key, (count, exact length, exact width, told length)) of each stile and rail."""
     for key, each in parts.items():

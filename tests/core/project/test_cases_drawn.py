@@ -4,47 +4,17 @@ Places of parts are checked in `reckoners/case/test_parts_in_their_places.py`; h
 drawn of them is in scale and that each length is one of an answer.
 """
 
+from itertools import combinations
+from math import dist
+
 import pytest
+from drawn_cases import FRAME, carcass, cases, drawn, frame, line, outlines, spacing, texts
 from projects import acts, answered, begun, changed, entry, view
 
 import sawside
 
 SAMPLE = sawside.handle({"do": "describe"})["case"]
 EVENLY = "Adjustable shelves are drawn evenly spaced."
-CABINET = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4"}
-FRAME = {"size_of": "case", "kick": "3 1/2", "side": "3/4", "left_past": "1/4"}
-
-
-def line(name, reckoner, **values):
-    return "keep_line", {"name": name, "reckoner": reckoner, "values": values}
-
-
-def cases(*lines):
-    """The cases of a project with such lines."""
-    return view(acts(begun(), *lines))["cases"]
-
-
-def carcass(name="Carcass", **values):
-    return line(name, "carcass", **CABINET | values)
-
-
-def frame(of, **values):
-    sizes = {"width": f"[{of}: Outside width]", "height": f"[{of}: Outside height]"}
-    return line("Face frame", "face_frame", **FRAME | sizes | values)
-
-
-def spacing(of, name="Shelf spacing", **values):
-    height = f"[{of}: Inside height]"
-    return line(name, "shelf_layout", height=height, thickness="3/4", **values)
-
-
-def drawn(case):
-    """{key of the view: its drawing}."""
-    return {each["key"]: each["drawing"] for each in case["views"]}
-
-
-def texts(drawing, kind):
-    return [shape["text"] for shape in drawing["shapes"] if shape["kind"] == kind]
 
 
 def answers(document, name):
@@ -92,7 +62,7 @@ def test_every_part_has_a_letter_and_its_piece():
     shown = view(SAMPLE)
     [case] = shown["cases"]
     letters = [each["letter"] for each in case["parts"]]
-    assert letters == list("ABCDEFGHIJKL")
+    assert letters == list("ABCDEFGHIJKLMNOP")
     pieces = {(each["entry"], each["part"]) for each in shown["pieces"]}
     assert {(each["entry"], each["part"]) for each in case["parts"]} == pieces
     keys = {each["key"] for each in case["parts"]}
@@ -103,16 +73,18 @@ def test_every_part_has_a_letter_and_its_piece():
     assert set.union(*lettered) == set(letters)
 
 
+def test_no_letter_of_the_sample_is_on_another():
+    """A letter takes some 10 of the 200 pixels that a view is wide or high at the most."""
+    [case] = view(SAMPLE)["cases"]
+    for drawing in drawn(case).values():
+        spots = [each["at"] for each in drawing["shapes"] if each["kind"] == "label"]
+        places = [point for each in drawing["shapes"] for point in each.get("points", ())]
+        large = max(max(axis) - min(axis) for axis in zip(*places, strict=True))
+        assert min(dist(one, two) for one, two in combinations(spots, 2)) > large / 40
+
+
 def parts_of(drawing):
     return {shape["part"] for shape in drawing["shapes"] if "part" in shape}
-
-
-def outlines(drawing, part, role=None):
-    """The outlines of a part of the first line, as (left, top, right, bottom)."""
-    for shape in drawing["shapes"]:
-        if shape.get("part", "").endswith(f"/{part}") and role in (None, shape["role"]):
-            xs, ys = zip(*shape["points"], strict=True)
-            yield min(xs), min(ys), max(xs), max(ys)
 
 
 @pytest.fixture(scope="module")

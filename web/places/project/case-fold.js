@@ -33,7 +33,7 @@ function fold(app, told, title) {
   const inside = element("div");
   const draw = () =>
     inside.replaceChildren(
-      caseDrawing(told, { pieces: view?.pieces ?? [], shown, open: ({ entry }) => openLine(app, entry) }),
+      caseDrawing(told, { pieces: view?.pieces ?? [], shown, open: ({ entry, part }) => openLine(app, entry, part) }),
     );
   const node = element(
     "details",
@@ -49,10 +49,12 @@ function fold(app, told, title) {
 }
 
 /**
+ * Goes to the row of a part in its question.
  * @param {App} app
  * @param {string} id
+ * @param {string} part
  */
-function openLine(app, id) {
+function openLine(app, id, part) {
   const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
-  if (kept?.kind === "line") go(`work-out/${kept.reckoner}/${id}`);
+  if (kept?.kind === "line") go(`work-out/${kept.reckoner}/${id}//${encodeURIComponent(part)}`);
 }

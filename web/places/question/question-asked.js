@@ -35,6 +35,8 @@ export function questionAsked(app, { declared, entry, of }) {
   const result = questionResult(app, { declared, entry, keeper, values, openField: open, clearing });
   const picture = questionPicture(declared.asks, { labelOf, open }, result.openPart);
   const reckon = latest(askInProject(app, keeper.correction));
+  /** The part whose row is gone to with the answer that is on its way. */
+  let part = "";
 
   /** @param {Record<string, Typed>} now */
   function typed(now) {
@@ -49,6 +51,8 @@ export function questionAsked(app, { declared, entry, of }) {
       draft.answered(asked, answer);
       if (answer.ok) answeredNow(app.state, declared.key);
       show(answer);
+      if (answer.ok && part) picture.open(part);
+      part = "";
     });
   }
 
@@ -95,7 +99,12 @@ export function questionAsked(app, { declared, entry, of }) {
   const last = draft.lastAnswer();
   if (last) show(last);
   ask();
-  return { open, nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
+  /** @param {string} key */
+  function goToPart(key) {
+    part = key;
+  }
+
+  return { open, goToPart, nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
 }
 
 /**

@@ -43,6 +43,7 @@ export function questionPicture(asks, fields, openPart) {
   draw(null);
   return {
     node,
+    open,
     /** @param {Pick<Reckoning, "drawing" | "parts">} answer */
     show({ drawing: drawn, parts }) {
       labels = new Map(parts.map((part) => [part.key, `${part.name}, ${part.count}×, ${partSize(part)}`]));

@@ -13,17 +13,17 @@ const ARRIVING = "Loading the question…";
 
 /**
  * One question, drawn from its declaration; with `entryId`, a kept line being corrected; with `of`, what was begun from
- * another entry.
+ * another entry; with `part`, the part of it whose row is gone to.
  * @param {App} app
  * @param {string} key
- * @param {string} [entryId]
- * @param {string} [of]
+ * @param {{entryId?: string, of?: string, part?: string}} named
  * @returns {Place}
  */
-export function question(app, key, entryId, of) {
+export function question(app, key, named) {
+  const { entryId, of, part } = named;
   const { described, record } = app.state.get();
   const declared = described?.reckoners.find((each) => each.key === key);
-  if (!declared) return described ? noQuestion() : arriving(ARRIVING, () => question(app, key, entryId, of));
+  if (!declared) return described ? noQuestion() : arriving(ARRIVING, () => question(app, key, named));
   const line = entryOf(record, "line", entryId);
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
@@ -45,6 +45,10 @@ export function question(app, key, entryId, of) {
     isFromProject ? null : pinButton(app, declared),
   );
   const land = () => {
+    if (part) {
+      asked.goToPart(part);
+      return;
+    }
     const blank = entry ? firstBlank(app.state.get(), entry.id) : "";
     if (blank) asked.open(blank);
   };

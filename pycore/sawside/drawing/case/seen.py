@@ -5,17 +5,23 @@ The boxes are those of `geometry/placed.py`. A view has x to the right and y dow
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import chain
+from math import dist
 from typing import Any
 
 from sawside.drawing.shapes import label, polygon
 from sawside.geometry.placed import Box
 from sawside.lengths.real import nearby
 
+_APART = 1 / 16
+"""So far two letters are from each other where they can be, of how large the case is."""
+
 
 @dataclass(frozen=True, slots=True)
 class Seen:
     """A piece of a part: its `key` in the drawing, its letter, whether it can be taken out, whether
-    it closes the back of the case, and whether it is a strip of edging."""
+    it closes the back of the case, whether it is a strip of edging, and whether it covers what is
+    inside until it is opened."""
 
     key: str
     letter: str
@@ -23,6 +29,7 @@ class Seen:
     loose: bool = False
     behind: bool = False
     strip: bool = False
+    covers: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +102,7 @@ def _is_cut(box, way, at):
 
 
 def _role(piece, way):
-    if piece.behind and way is FRONT:
+    if (piece.behind or piece.covers) and way is FRONT:
         return "ghost"
     return "hatch" if piece.loose or piece.strip else "stock"
 
@@ -106,21 +113,27 @@ def _drawn(pieces, roles, way):
         polygon(_outline(each.box, way), role, each.key)
         for each, role in zip(pieces, roles, strict=True)
     ]
-    spots = {}
+    reaches = map(abs, chain(*(flat(each.box, way) for each in pieces)))
+    spots, apart = {}, _APART * max(reaches, default=0)
     for number, (each, role) in enumerate(zip(pieces, roles, strict=True)):
         covers = [flat(later.box, way) for later in pieces[number + 1 :]]
-        spot = _free_spot(flat(each.box, way), covers)
+        others = [spots[letter] for letter in spots if letter != each.letter]
+        spot = _free_spot(flat(each.box, way), covers, others, apart)
         if spot and (role != "ghost" or each.letter not in spots):
             spots[each.letter] = spot
     return shapes, [label(spot, letter, "note") for letter, spot in sorted(spots.items())]
 
 
-def _free_spot(own, covers):
-    """A place on a rectangle that no later one covers; None where there is none."""
+def _free_spot(own, covers, others, apart):
+    """A place on a rectangle that no later one covers: the first that is `apart` from the `others`,
+    or else the farthest from them; None where all is covered."""
     left, top, right, bottom = own
+    spots = []
     for share in (1 / 2, 1 / 4, 3 / 4, 1 / 8, 7 / 8):
         for other in (1 / 2, 1 / 4, 3 / 4):
             x, y = left + (right - left) * share, top + (bottom - top) * other
             if not any(c[0] <= x <= c[2] and c[1] <= y <= c[3] for c in covers):
-                return x, y
-    return None
+                spots.append((x, y))
+    if not (spots and others):
+        return spots[0] if spots else None
+    return max(spots, key=lambda each: min(apart, *(dist(each, other) for other in others)))

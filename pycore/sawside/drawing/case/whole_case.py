@@ -4,8 +4,13 @@ Each is in scale, and in a box as wide as the others', so that they come out abo
 lengths are told as the answers of the questions tell them.
 """
 
+from fractions import Fraction
+
 from sawside.drawing.case.seen import FRONT, PLAN, SIDE, cut_through, seen_from
 from sawside.drawing.case.view_sheet import ViewSheet
+
+_CUT = Fraction(3, 10)
+"""So far along its bay a case is cut: in its middle two doors meet, or a stile stands."""
 
 
 def views_of(show, pieces, case, frames):
@@ -51,7 +56,8 @@ def _side(show, pieces, case, frames):
 
 
 def _section(show, pieces, case, frames):
-    at = sum(case.bays[0]) / 2
+    left, right = case.bays[0]
+    at = left + (right - left) * _CUT
     sheet = ViewSheet(show, SIDE, [case.outside, *(each.box for each in pieces)])
     sheet.dimensions("below", [case.inside.inward])
     sheet.dimensions("below", [case.outside.inward])
@@ -79,7 +85,8 @@ def _below_the_top(pieces, case):
     level = [
         each.box
         for each in pieces
-        if not each.behind and each.box.right - each.box.left > each.box.high - each.box.low
+        if not (each.behind or each.covers)
+        and each.box.right - each.box.left > each.box.high - each.box.low
     ]
     below = max([low, *(box.high for box in level if low < box.high < high)])
     above = min([high, *(box.low for box in level if below < box.low < high)])

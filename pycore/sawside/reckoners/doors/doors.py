@@ -14,6 +14,7 @@ from sawside.reckoners.doors.shared.doors.cut_list import (
 from sawside.reckoners.doors.shared.doors.fields import FIELDS
 from sawside.reckoners.doors.shared.doors.frame import frame_of
 from sawside.reckoners.doors.shared.doors.panel import panel_of
+from sawside.reckoners.doors.shared.doors.placed import doors_in_place
 from sawside.reckoners.doors.shared.doors.seasons import lap_fixes
 from sawside.reckoners.doors.shared.doors.sizes import doors_of, gaps_of
 from sawside.reckoners.doors.shared.doors.weight import pounds_of_door, weighed
@@ -43,6 +44,7 @@ def compute(given, show):
         cautions=tuple(cautions(given, show, doors, frame, panel, parts)),
         parts=parts,
         main="opening_width" if back else "",
+        fills=doors_in_place(given, show, doors, frame),
         verdict=_verdict(given, show, doors),
         fixes=lap_fixes(given, doors),
     )

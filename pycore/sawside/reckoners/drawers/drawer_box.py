@@ -7,6 +7,7 @@ from sawside.reckoners.drawers.shared.box.built import box_of
 from sawside.reckoners.drawers.shared.box.cautions import cautions
 from sawside.reckoners.drawers.shared.box.fields import FIELDS
 from sawside.reckoners.drawers.shared.box.parts import parts_of
+from sawside.reckoners.drawers.shared.box.placed import drawer_in_place
 from sawside.reckoners.drawers.shared.box.sizes import side_room_of
 from sawside.reckoners.drawers.shared.box.working import working
 
@@ -21,6 +22,7 @@ def compute(given, show):
         cautions=tuple(cautions(box, show)),
         parts=tuple(parts_of(box, show)),
         verdict=_verdict(box, show),
+        fills=drawer_in_place(box),
     )
 
 

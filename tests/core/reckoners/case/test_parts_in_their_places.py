@@ -4,16 +4,13 @@ from collections import Counter
 from fractions import Fraction
 from itertools import combinations
 
-from asking import reckon
+from asking import found, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sawside.geometry.case import Case, Shelving
 from sawside.lengths.marks import exact_of
-from sawside.lengths.show import Show
 from sawside.reckoners import RECKONERS
-from sawside.reckoning.values import read_values
-from sawside.settings.settings import read_settings
 from tests.core.oracles.assembled_case import assembled, panels_cut
 from tests.core.oracles.laid_out_frame import CABINET as FRAMED
 from tests.core.oracles.random_case import random_case, values_of
@@ -30,13 +27,6 @@ CABINET = {
     "recess": "2",
 }
 """A record cabinet for an alcove, nailed together without a joint, for sums in the head."""
-
-
-def found(key, values):
-    """What a question finds, before it is told."""
-    chosen = read_settings({})
-    form = read_values(RECKONERS[key], values, chosen)
-    return RECKONERS[key].compute(form.given, Show(chosen))
 
 
 def placed(values, bottoms=None, inside=None):

@@ -41,7 +41,32 @@ def placed_case(sizes, panels, strips, shelving=None):
         loose=frozenset(key for key in (*parts, *edging) if "adjustable" in key),
         behind=frozenset({"back"}),
         strips=frozenset(edging),
+        spaces=dict(_spaces(sizes)),
     )
+
+
+def _spaces(sizes):
+    """What is clear of dividers or fixed shelves, from the front edge of the case back."""
+    face, floor, bays = sizes.front - (sizes.case_band or 0), _floor(sizes), list(_bays(sizes))
+    whole = (sizes.thickness, sizes.width - sizes.thickness), (floor, _ceiling(sizes))
+
+    def box(across=whole[0], up=whole[1]):
+        return Box(*across, *up, face, sizes.inside_depth)
+
+    yield ("inside_width", None), (box(),)
+    yield ("inside_height", None), (box(),)
+    least = min(sizes.bays)
+    yield ("bay", None), tuple(box(each) for each in bays if each[1] - each[0] == least)
+    for number, each in enumerate(bays, 1):
+        yield ("bays", number), (box(each),)
+    lows, thick = sizes.heights.lows, sizes.shelf_thickness
+    starts = (floor, *(floor + low + thick for low in lows))
+    levels = list(zip(starts, (*(floor + low for low in lows), _ceiling(sizes)), strict=True))
+    if len({high - low for low, high in levels}) == 1:
+        yield ("openings", 1), tuple(box(up=each) for each in levels)
+        return
+    for number, each in enumerate(levels, 1):
+        yield ("openings", number), (box(up=each),)
 
 
 def _floor(sizes):

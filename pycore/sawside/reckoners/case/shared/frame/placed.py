@@ -1,6 +1,8 @@
 """Where a face frame stands in front of its case: boxes in exact inches, as `geometry/placed.py`
 says. A rail or stile is there from shoulder to shoulder: its tenons are in the others."""
 
+from itertools import chain
+
 from sawside.geometry.placed import Box, Placed
 
 
@@ -20,4 +22,18 @@ def placed_frame(given, layout, kinds):
             for kind in kinds
         },
         box(0, outline.width, 0, outline.height),
+        spaces=dict(_spaces(layout, box)),
     )
+
+
+def _spaces(layout, box):
+    """The openings by the number of their column and of their height, as the answers list them."""
+    opened = [
+        [box(*ends, *level) for level in stack]
+        for ends, stack in zip(layout.columns, layout.stacks, strict=True)
+    ]
+    for number, column in enumerate(opened, 1):
+        yield ("opening_widths", number), tuple(column)
+    heights = zip(*opened, strict=True) if layout.alike else ((each,) for each in chain(*opened))
+    for number, boxes in enumerate(heights, 1):
+        yield ("opening_heights", number), tuple(boxes)

@@ -1,5 +1,6 @@
 """Crown on a case: its bottom edge lies on the case, its top edge stands out by the projection."""
 
+from functools import partial
 from types import SimpleNamespace
 
 from sawside.drawing.case.molding_on_case import molding_plan
@@ -9,6 +10,7 @@ from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import layered
 from sawside.lengths.real import nearby, sign
 from sawside.lengths.show import angle_text
+from sawside.reckoners.case.shared.molding.placed import molding_in_place
 from sawside.reckoners.case.shared.molding.run import case_run
 from sawside.reckoners.case.shared.molding.told import (
     about_all,
@@ -70,7 +72,15 @@ def crown_told(given, show):
         parts=tuple(_part(asked, show, run, plan, cut[plan.leg.key]) for plan in plans),
         main="first",
         verdict=_verdict(settings, verdict(show, run, plans)),
+        wraps=molding_in_place(given, run, partial(_levels, given, spring.drop)),
     )
+
+
+def _levels(given, drop, height):
+    """(bottom, top) of the crown above the floor, on a case of that height where no other was
+    filled in."""
+    top = (height if given.case_height is None else given.case_height) + given.rise
+    return top - drop, top
 
 
 def _bottom_edge(given, show, spring):

@@ -8,6 +8,7 @@ from sawside.drawing.lazy import lazy
 from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import RIGHT_ANGLE, layered
 from sawside.lengths.real import sign
+from sawside.reckoners.case.shared.molding.placed import molding_in_place
 from sawside.reckoners.case.shared.molding.run import case_run
 from sawside.reckoners.case.shared.molding.told import (
     about_all,
@@ -45,7 +46,15 @@ def flat_told(given, show):
         cautions=cautions_of(given, pieces),
         parts=tuple(_part(given, show, run, piece) for piece in pieces),
         verdict=verdict(show, run, pieces),
+        wraps=_in_place(given, run, line),
     )
+
+
+def _in_place(given, run, line):
+    """Where it goes on a case; None where it isn't told how high it is there."""
+    if line is None:
+        return None
+    return molding_in_place(given, run, lambda _: (given.bottom_at, line))
 
 
 def _top_edge(given):
