@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from sawside.errors import Refusal
 from sawside.geometry.placed import Box
 from sawside.lengths.marks import exact_of
-from tests.core.oracles.assembled_doors import FRAMED, insides_of
-from tests.core.oracles.random_doors import random_doors
+from tests.core.oracles.framed_doors import insides_of
+from tests.core.oracles.random_doors import FRAMED, random_doors
 
 LEFT, LOW, FACE = Fraction(5), Fraction(7, 2), Fraction(-3, 4)
 """Where the lower left corner of an opening is, and its front."""
