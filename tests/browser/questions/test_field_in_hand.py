@@ -1,4 +1,4 @@
-"""The field that a thumb types into stays in sight, above the keys, whatever else comes and goes."""
+"""The field that a thumb types into stays in sight above the keys, whatever comes and goes."""
 
 import pytest
 
@@ -31,7 +31,7 @@ def is_above_the_keys(page, field):
 
 
 def test_a_first_answer_below_leaves_the_field_where_it_is(small):
-    """What is said below of a long answer, its cautions in full and the drawing above come at once."""
+    """A long answer with its cautions comes below, the drawing above, all at once."""
     page = small
     open_question(page, "molding around the top", "Molding on a case")
     choose(page, "Molding", "Crown")
