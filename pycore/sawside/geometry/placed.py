@@ -43,8 +43,9 @@ class Placed:
     `outside` is the whole of it. Of a case `inside` is what is clear, with no regard to dividers
     and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
     between shelves whose heights are known; `shelves` stand in each bay. `levelled` says that all
-    have one, `agrees` that what was laid out for the case is of these shelves. `loose` are the parts that can be taken out,
-    `behind` those that close the case at its back, `strips` its edging.
+    have one, `agrees` that what was laid out for the case is of these shelves. `loose` are the
+    parts that can be taken out, `behind` those that close the case at its back, `strips` its
+    edging.
     """
 
     parts: dict[str, tuple[Box, ...]]
