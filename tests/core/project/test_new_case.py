@@ -27,7 +27,7 @@ FILLED = [
     ("Shelf strength", {"own": {"material": "plywood", "load": "records_12"}}),
     ("Stile width", {"text": "1 1/2"}),
     ("Face frame", {"own": {"kick": "0", "middle_stiles": "1"}}),
-    ("Tip-over", {"own": {"weight_lb": "70"}}),
+    ("Tip-over", {"own": {"kick": "3"}}),
 ]
 """What a person types from the top down; `own` stands beside the links."""
 
@@ -107,6 +107,17 @@ def test_it_comes_to_the_sizes_worked_by_hand():
     told = {each["label"]: each["text"] for each in links}
     assert told["Outside width"] == "40 3/4″"
     assert told["Outside depth"] == "13 3/4″"
+
+
+def test_what_a_case_weighs_is_that_of_its_panels_and_the_recess_below_is_to_be_checked():
+    for settings in ({}, {"unit": "mm"}):
+        case = filled_to("Face frame")
+        if settings:
+            case = changed(case, "set", settings=settings)
+        tip = entry(case, "Tip-over")
+        assert tip["ok"], tip["error"]
+        assert tip["to_fill"]["state"] == "check"
+        assert [each["label"] for each in tip["to_fill"]["fields"]] == ["Toe kick recess"]
 
 
 def test_a_line_with_nothing_typed_but_its_links_is_to_be_checked():
