@@ -43,10 +43,10 @@ class Placed:
 
     `outside` is the whole of it. Of a case `inside` is what is clear, with no regard to dividers
     and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
-    between shelves whose heights are known; `levelled` says that all have one, `agrees` that what
-    was laid out for the case is of these shelves. `loose` are the parts that can be taken out,
-    `behind` those that close the case at its back, `strips` its edging, `covers` those that hide
-    what is inside until they are opened.
+    between shelves whose heights are known; `shelves` stand in each bay. `levelled` says that all
+    have one, `agrees` that what was laid out for the case is of these shelves. `loose` are the
+    parts that can be taken out, `behind` those that close the case at its back, `strips` its
+    edging, `covers` those that hide what is inside until they are opened.
 
     `spaces` are what its answers tell the width or height of: by the key of an answer and the
     number in its list (None for one that is no list) every box that is so wide or so high. Where
@@ -58,6 +58,7 @@ class Placed:
     inside: Box | None = None
     bays: tuple[tuple[Fraction, Fraction], ...] = ()
     openings: tuple[tuple[Fraction, Fraction], ...] = ()
+    shelves: int = 0
     levelled: bool = True
     agrees: bool = True
     loose: frozenset[str] = frozenset()

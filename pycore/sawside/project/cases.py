@@ -77,11 +77,28 @@ def _shelving_of(lines, names, identity, shelvings):
         if made[key].levelled:
             return key, ""
     if shelvings and not agreeing:
-        return None, (
-            f"{quoted(names[shelvings[0]])} has another inside height or other shelves than this "
-            "case: they are drawn as the case has them."
-        )
+        first = shelvings[0]
+        laid_out = len(lines[first].found.shelving.bottoms)
+        return None, _at_odds(names[first], laid_out, names[identity], place(None).shelves)
     return None, "" if place(None).levelled else EVENLY
+
+
+def _at_odds(spacing, laid_out, case, shelves):
+    """What is said where shelves are laid out that a case doesn't have: only its own are cut."""
+    if laid_out != shelves:
+        return (
+            f"{quoted(spacing)} lays out {_many(laid_out)} in each bay, {quoted(case)} has "
+            f"{shelves or 'none'}. Only those of {quoted(case)} are drawn and cut: enter fixed or "
+            "adjustable shelves there."
+        )
+    return (
+        f"{quoted(spacing)} has another inside height or other shelf heights than this case: "
+        "they are drawn as the case has them."
+    )
+
+
+def _many(shelves):
+    return f"{shelves} {'shelf' if shelves == 1 else 'shelves'}"
 
 
 @lru_cache(maxsize=8)

@@ -65,7 +65,8 @@ def _count(field, value, _settings, names):
 def _number(field, value, _settings, names):
     reading = read_number(_text(field, value), _weighed(field, names))
     _in_range(field, reading.value, read_number)
-    return reading.value, f"{reading.echo}{_unit(field)}"
+    weighs = field.unit in POUNDS_IN and reading.echo.endswith("]")
+    return reading.value, reading.echo if weighs else f"{reading.echo}{_unit(field)}"
 
 
 def _weighed(field, names):

@@ -67,6 +67,19 @@ def test_from_between_two_marks_a_step_goes_to_the_next_on_its_side(pad, typed, 
         assert entry(pad).input_value() == reached
 
 
+@pytest.mark.parametrize(("typed", "named"), [("23/32", "23/32"), ("7 3/4", "3/4"), ("81/16", "")])
+def test_what_lies_between_two_marks_is_shown_as_neither_of_them(pad, typed, named):
+    entry(pad).fill(typed)
+    shown = "(named) => document.querySelector('.strip-spelled').textContent === named"
+    pad.wait_for_function(shown, arg=named)
+    if named == "23/32":
+        face = pad.locator(".strip-picture").bounding_box()
+        cursor = pad.locator(".strip-cursor").bounding_box()
+        part = (cursor["x"] + cursor["width"] / 2 - face["x"]) / face["width"]
+        assert part == pytest.approx(23 / 32, abs=0.005)
+        assert strip(pad).get_attribute("aria-valuetext") == "23/32"
+
+
 def test_in_millimeters_a_step_goes_on_from_the_last_digit_and_a_touch_adds_one(pad):
     pad.get_by_role("link", name="Settings").tap()
     choose(pad, "Plain numbers are in", "Millimeters")

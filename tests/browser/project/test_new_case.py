@@ -113,6 +113,10 @@ def test_the_whole_parts_list_of_a_new_case_takes_few_taps(started):
     for as_is in ("Doors", "Hinges", "Molding"):
         next_form(page, as_is)
         saved_once_answered(page)
+    next_form(page, "Tip-over")
+    page.locator("#sheet .sheet-acts").wait_for()
+    tap_keys(page, "3")
+    saved_once_answered(page)
     page.locator(".steps").wait_for(state="detached")
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()

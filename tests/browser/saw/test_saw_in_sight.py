@@ -194,3 +194,17 @@ def test_whatever_is_pressed_beside_the_saw_is_large_enough_for_a_thick_glove(pa
     choose(page, "Order", "By board")
     page.get_by_text("2 1/4″ wide: 1 cut, 51 9/16″").wait_for()
     check()
+
+
+def test_a_panel_is_told_with_its_width_beside_its_length(phone, server):
+    """A panel is ripped before it is crosscut: its width isn't to be looked for below."""
+    opened = phone(service_workers="block").pages[0]
+    opened.goto(f"{server.address}#work-out/carcass")
+    try_example(opened)
+    keep_as(opened, "Carcass")
+    open_place(opened, "At the saw")
+    opened.get_by_role("button", name="Close the message").tap()
+    wide = opened.locator(".piece-across")
+    for _ in each_piece(opened):
+        assert wide.inner_text().startswith("× ")
+        check_in_sight(opened, [*NEEDED, ".piece-across"])

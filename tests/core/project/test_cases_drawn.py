@@ -184,7 +184,21 @@ def test_loose_shelves_stand_as_the_spacing_of_their_case_says():
 
 def test_a_spacing_that_is_of_another_case_is_named():
     [case] = cases(carcass(fixed="1"), spacing("Carcass", shelf_count="3"))
-    assert case["note"].startswith("“Shelf spacing” has another inside height or other shelves")
+    assert case["note"] == (
+        "“Shelf spacing” lays out 3 shelves in each bay, “Carcass” has 1. Only those of “Carcass” "
+        "are drawn and cut: enter fixed or adjustable shelves there."
+    )
+
+
+def test_a_case_without_the_shelves_that_are_laid_out_says_that_none_is_cut():
+    [case] = cases(carcass(fixed="0"), spacing("Carcass", shelf_count="1"))
+    assert "lays out 1 shelf in each bay, “Carcass” has none. Only" in case["note"]
+
+
+def test_a_spacing_of_as_many_shelves_at_other_heights_is_named():
+    graduated = {"layout": "graduated", "shelf_count": "1", "by": "step", "step": "2"}
+    [case] = cases(carcass(fixed="1"), spacing("Carcass", **graduated))
+    assert case["note"].startswith("“Shelf spacing” has another inside height or other shelf")
 
 
 def test_a_spacing_may_give_the_case_its_height():

@@ -6,7 +6,7 @@
 from fractions import Fraction
 
 import pytest
-from projects import acts, answered, begun, change, changed
+from projects import acts, answered, begun, change, changed, entry
 
 CASE = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4", "fixed": "1"}
 BUTTED = CASE | {"joint": "butt", "back": "none", "banding": "none"}
@@ -37,6 +37,12 @@ def test_tip_over_takes_its_weight_from_the_carcass_in_pounds_and_in_kilograms()
         {"units": "kg", "weight_kg": "[Carcass: Weight]", "climber_kg": "27.2"},
     ):
         assert lightest_climber(cabinet(**tip)) == int(POUNDS) == 28
+
+
+def test_a_weight_that_is_taken_by_its_name_is_told_without_a_unit_of_its_own():
+    told = entry(cabinet(weight_lb="[Carcass: Weight]"), "Tip")["summary"]
+    assert "empty weight is the weight of Carcass," in told
+    assert "5 lb" in entry(cabinet(weight_lb="5"), "Tip")["summary"]
 
 
 def test_a_weight_takes_part_in_a_sum_in_the_unit_that_is_asked_for():

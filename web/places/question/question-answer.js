@@ -13,6 +13,9 @@ import { headline } from "./headline.js";
 /** @import { Child, Shown } from "../../widgets/widget.d.ts" */
 /** @import { Named, Sorted } from "../forms/field-errors.js" */
 
+/** Of the large letters above the keys, on a small phone. */
+const MOST_IN_A_LINE = 20;
+
 /**
  * All of the answer of a question but its number, which stands in the bar: what is more than a line opens.
  * @param {Reckoning} answer
@@ -72,5 +75,13 @@ export function inLittle(answer, errors, fields, focused) {
   if (own) return [element("span", { class: "peek-hint" }, unbroken(inWords(own)))];
   if (!answer.ok) return stillNeeded(errors.wanted, fields);
   const { lead, text } = headline(answer);
-  return [element("span", { class: "peek-answer" }, unbroken(lead), element("strong", {}, unbroken(text)))];
+  const isLong = !lead && text.length > MOST_IN_A_LINE;
+  return [
+    element(
+      "span",
+      { class: isLong ? "peek-answer long" : "peek-answer" },
+      unbroken(lead),
+      element("strong", {}, unbroken(text)),
+    ),
+  ];
 }

@@ -5,6 +5,7 @@ import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
 import { unitNote } from "../forms/units.js";
 import { notice } from "../notices.js";
+import { inPlace } from "./in-place.js";
 import { questionDraft } from "./question-draft.js";
 import { questionFoot } from "./question-foot.js";
 import { questionForm } from "./question-form.js";
@@ -58,6 +59,12 @@ export function questionAsked(app, { declared, entry, of }) {
 
   /** @param {Answered<Reckoning>} answer */
   function show(answer) {
+    inPlace(fields.node, () => draw(answer));
+    app.sheet.refresh();
+  }
+
+  /** @param {Answered<Reckoning>} answer */
+  function draw(answer) {
     result.show(answer);
     if (answer.ok) picture.show(answer);
     else picture.wait();
@@ -65,7 +72,6 @@ export function questionAsked(app, { declared, entry, of }) {
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
     foot.hidden = answer.ok && clearing() !== null;
-    app.sheet.refresh();
   }
 
   /** A kept line has at its foot what leads back to it, and a form as it began what fills it in. */

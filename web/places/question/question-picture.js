@@ -2,6 +2,7 @@ import { element } from "../../widgets/element.js";
 import { partSize } from "../../widgets/numbers/part-size.js";
 import { drawing } from "../../widgets/pictures/drawing.js";
 import { showTouched } from "../../widgets/pictures/part-touch.js";
+import { inPlace } from "./in-place.js";
 
 /** @import { Drawing, Reckoning } from "../../python/contract.d.ts" */
 /** @import { Fields } from "../../widgets/pictures/picture.d.ts" */
@@ -53,18 +54,4 @@ export function questionPicture(asks, fields, openPart) {
     wait: () => node.classList.toggle("waiting", isDrawn),
     clear: () => draw(null),
   };
-}
-
-/**
- * Does what changes how high a node is, and leaves what was touched among the fields where it is on the screen. What
- * fills them in shows them from the top.
- * @param {HTMLElement} node
- * @param {() => void} change
- */
-function inPlace(node, change) {
-  const place = node.closest("main");
-  const held = place?.contains(document.activeElement) ? document.activeElement : null;
-  const before = held?.getBoundingClientRect().top ?? 0;
-  change();
-  if (place && held?.matches(".form :is(input, button)")) place.scrollTop += held.getBoundingClientRect().top - before;
 }

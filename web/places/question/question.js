@@ -28,7 +28,8 @@ export function question(app, key, named) {
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
   const asked = questionAsked(app, { declared, entry, of });
-  const title = entry ? `${declared.title}: ${entry.name}` : declared.title;
+  const hasOwnName = entry && entry.name.toLowerCase() !== declared.title.toLowerCase();
+  const title = hasOwnName ? `${declared.title}: ${entry.name}` : declared.title;
   const isFromProject = entry || of || !isOffered(declared);
   const back = isFromProject ? { href: "#project", label: "Project" } : { href: "#work-out", label: ALL };
   const node = element(

@@ -27,5 +27,7 @@ export function helpOnFocus(node, help) {
     node.classList.add("helped");
     helped = node;
     node.scrollIntoView({ block: "nearest" });
+    // A list may be higher than what the keys leave, and has its help above its rows.
+    target.scrollIntoView({ block: "nearest" });
   });
 }

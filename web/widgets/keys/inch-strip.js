@@ -6,6 +6,9 @@ import { stripSlider } from "./strip-slider.js";
 /** @import { Strip, StripMark } from "../../python/contract.d.ts" */
 /** @import { Keys } from "../widget.d.ts" */
 
+/** Places closer than this are one. */
+const ONE_PLACE = 1e-9;
+
 /**
  * An inch drawn large between two keys: touch the mark that you see on your tape, and slide to adjust, with the marks
  * grown under the thumb; or go one mark on or back by the keys beside it, or the arrow keys. The core sends the marks.
@@ -33,9 +36,13 @@ export function inchStrip({ marks, words, unit }, field) {
   function draw() {
     const at = part();
     const now = nearestTo(at, writing);
-    picture.show(field.text("step") ? writing[now] : null);
+    const text = field.text("step");
+    const isOnMark = Math.abs(writing[now].at - at) < ONE_PLACE;
+    // What lies between two marks is shown there, by its own name: it is neither of them.
+    const shown = isOnMark ? writing[now] : { ...writing[now], at, text };
+    picture.show(text && at < 1 ? shown : null);
     slider.setAttribute("aria-valuenow", String(now));
-    slider.setAttribute("aria-valuetext", writing[now].words);
+    slider.setAttribute("aria-valuetext", isOnMark ? writing[now].words : text);
     less.disabled = at <= writing[0].at;
     more.disabled = at >= writing[last].at;
   }

@@ -1,5 +1,6 @@
 import { element } from "../element.js";
 import { fraction } from "../numbers/fraction.js";
+import { brief } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
@@ -36,6 +37,7 @@ export function piece(each) {
       element(
         "div",
         { class: "piece-aside" },
+        across(each),
         each.length_along ? element("p", { class: "piece-along" }, each.length_along) : null,
         each.length.dropped_text ? element("p", {}, unbroken(each.length.dropped_text)) : null,
       ),
@@ -45,6 +47,13 @@ export function piece(each) {
     element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
 }
+
+/**
+ * How wide a panel or board with square ends is. One with miters or bevels has the room for what the saw is set to.
+ * @param {Piece} each
+ */
+const across = ({ width, length_along: along }) =>
+  width && !along ? element("p", { class: "piece-across" }, `× ${brief(width)}`) : null;
 
 /**
  * What it is called, which stays on the screen while the rest of it scrolls.

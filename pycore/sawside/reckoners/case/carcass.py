@@ -110,7 +110,7 @@ RECKONER = Reckoner(
     words=(
         "carcass, case parts, cut list, cabinet parts, parts for a cabinet, build a cabinet, "
         "build a bookcase, cabinet box, bookcase parts, partition, bays, toe kick, inside size, "
-        "outside size, sheets for a cabinet, weight of a case"
+        "outside size, sheets for a cabinet, how much plywood, weight of a case"
     ),
     order=620,
     job="cases",

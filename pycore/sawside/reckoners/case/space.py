@@ -37,7 +37,8 @@ RECKONER = Reckoner(
         "alcove, niche, space, built-in, largest case, biggest cabinet, fit between walls, wall to "
         "wall, scribe, scribe strip, filler, filler strip, out of plumb, plumb, leaning wall, "
         "crooked wall, bowed wall, back wall, sagging ceiling, out of level, uneven floor, sloping "
-        "floor, shim, shims, level line, ceiling, site measure, how big a case"
+        "floor, shim, shims, level line, ceiling, site measure, how big a case, cover "
+        "the gap at the wall"
     ),
     order=600,
     job="cases",

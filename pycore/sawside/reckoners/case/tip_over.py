@@ -150,7 +150,7 @@ RECKONER = Reckoner(
         "ink": "M3 36h34M4 36V3",
         "chalk": "M13 7H5m3-3L5 7l3 3",
     },
-    basic=("height", "depth", "weight_lb", "weight_kg"),
+    basic=("height", "depth", "weight_lb", "weight_kg", "kick"),
     fields=TIPPING_FIELDS,
     answers=(
         Answer("rating", "Rating of each anchor", "text"),

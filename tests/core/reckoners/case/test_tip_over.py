@@ -240,6 +240,18 @@ def test_the_depth_is_asked_for_at_the_sides_as_the_recess_is_taken_off_it():
     assert depth.help == "Front to back, at the sides, with no recess taken off."
 
 
+def test_a_recess_below_is_asked_for_at_once_as_it_tips_a_case_sooner():
+    """By hand: 60 lb at 6 in against 100 lb at 7 in is 1.9 times; over a recess of 3 in it is
+    60 × 9 against 100 × 4, 0.7 times."""
+    assert "kick" in RECKONERS["tip_over"].basic
+    case = {"height": "84", "depth": "14", "weight_lb": "100"}
+    margins = [
+        reckon("tip_over", **case, **more)["by_key"]["margin"]["text"]
+        for more in ({}, {"kick": "3"})
+    ]
+    assert margins == ["1.9 times", "0.7 times"]
+
+
 def test_it_says_that_nobody_climbs_it():
     """Consumer advice on tip-over, from memory."""
     assert any(

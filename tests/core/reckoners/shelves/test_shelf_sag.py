@@ -1,5 +1,6 @@
 """How far a shelf sags: worked cases, an independent beam, and what is said about it."""
 
+import re
 from fractions import Fraction
 from random import Random
 
@@ -132,6 +133,13 @@ def test_a_sag_beside_its_limit_is_told_so_finely_that_the_two_differ():
     said = reckon("shelf_strength", **case)["verdict"]
     assert "11/64" not in said
     assert "limit 0.1719″" in said
+    assert re.search(r"long-term \(0\.\d+″ now\)", said), "in one verdict all is told as finely"
+
+
+def test_what_sags_now_is_never_told_as_more_than_what_it_sags_after_years():
+    """Under the finest mark after years, it is rounded up to that mark by what it sags now."""
+    said = reckon("shelf_strength", **plain("plywood", "23/32", "13 3/4", 16, 44))["verdict"]
+    assert said.startswith("Fine: under 1/64″ long-term, limit ")
 
 
 @pytest.mark.parametrize(

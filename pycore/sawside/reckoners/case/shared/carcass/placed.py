@@ -36,6 +36,7 @@ def placed_case(sizes, panels, strips, shelving=None):
         inside=Box(*clear, 0, sizes.inside_depth),
         bays=tuple(_bays(sizes)),
         openings=tuple(_openings(sizes, shelves, laid_out)),
+        shelves=len(shelves),
         levelled=laid_out or not sizes.adjustable,
         agrees=shelving is None or laid_out or lays_out_fixed(sizes, shelving),
         loose=frozenset(key for key in (*parts, *edging) if "adjustable" in key),

@@ -30,17 +30,19 @@ def verdict_text(case, shelf, show):
     fine = "Strength unknown" if may_be_too_weak(case, shelf) else "Fine"
     if sag <= most and sag < step:
         limit = f", limit {_short(most, show)}" if most >= step else ""
-        return f"{fine}: under {_short(step, show)} {_times(case, shelf, show)}{limit}"
-    figures = [_short(each, show) for each in (sag, most)]
-    if figures[0] == figures[1] and sag != most:
-        figures = [size_text(each, show) for each in (sag, most)]
+        # What sags now may round up to the very mark that it stays under after years.
+        is_rounded_up = _short(shelf.sag, show) == _short(step, show)
+        when = _when(case, shelf) if is_rounded_up else _times(case, shelf, show, _short)
+        return f"{fine}: under {_short(step, show)} {when}{limit}"
+    told = size_text if sag != most and _short(sag, show) == _short(most, show) else _short
     found = "Too much" if case.excess(shelf) > 0 else fine
-    return f"{found}: {figures[0]} {_times(case, shelf, show)}, limit {figures[1]}"
+    when = _times(case, shelf, show, told)
+    return f"{found}: {told(sag, show)} {when}, limit {told(most, show)}"
 
 
-def _times(case, shelf, show):
-    """When it is judged, and what it sags now where that is at another time."""
-    now = f" ({_short(shelf.sag, show)} now)" if case.given.judged == "years" else ""
+def _times(case, shelf, show, told):
+    """When it is judged, and what it sags now, `told` so, where that is at another time."""
+    now = f" ({told(shelf.sag, show)} now)" if case.given.judged == "years" else ""
     return f"{_when(case, shelf)}{now}"
 
 
