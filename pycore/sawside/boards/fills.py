@@ -7,6 +7,10 @@ same number or-ed with itself, moved up by that piece.
 from bisect import bisect_left
 
 
+_BITS_A_STEP = 13
+"""Of a binary number this long (as a power of 2), an act takes about a step more."""
+
+
 class OutOfStepsError(Exception):
     """The steps that were given are used up."""
 
@@ -50,13 +54,26 @@ def fills(sizes, counts, room, most_waste, steps):
         if target == sizes[longest]:
             yield room - target, ((longest, 1),)
         else:
-            for fill in _exactly(sizes, negative, counts, reached, target, steps):
+            for _, fill in _within(sizes, negative, counts, reached, target, 0, steps):
                 yield room - target, fill
+
+
+def long_first(sizes, counts, room, spare, steps):
+    """Yield (waste, fill) of what fills `room` but for `spare` at most, the longest pieces first.
+
+    What is filled to the last bit uses up the short pieces, and the long ones then don't go
+    together: some waste at each stick avoids that (relaxed MBS', of the same paper as `fills`).
+    """
+    negative = [-size for size in sizes]
+    reached = _reached(sizes, counts, room, steps)
+    spare = min(spare, room)
+    if reached[0] >> (room - spare):
+        yield from _within(sizes, negative, counts, reached, room, spare, steps)
 
 
 def _reached(sizes, counts, room, steps):
     """For each place in `sizes`: the sums up to `room` of the pieces from there on, as bits."""
-    steps.spend(3 * len(sizes))
+    steps.spend(len(sizes) * (3 + (room >> _BITS_A_STEP)))
     mask = (1 << (room + 1)) - 1
     reached = [1] * (len(sizes) + 1)
     for i in range(len(sizes) - 1, -1, -1):
@@ -70,18 +87,19 @@ def _reached(sizes, counts, room, steps):
     return reached
 
 
-def _exactly(sizes, negative, counts, reached, target, steps):
-    """Every choice of pieces that comes to `target`, those with long pieces first."""
-    stack = [(0, target, ())]
+def _within(sizes, negative, counts, reached, room, spare, steps):
+    """Every choice of pieces that fills `room` but for `spare` at most, as (waste, fill); those
+    with long pieces first."""
+    stack, window = [(0, room, ())], (1 << (spare + 1)) - 1
     while stack:
         i, left, chosen = stack.pop()
-        if not left:
-            yield chosen
+        i = max(i, bisect_left(negative, -left))
+        if i == len(sizes):
+            yield left, chosen
             continue
         steps.spend(1)
-        i = max(i, bisect_left(negative, -left))
         beyond = reached[i + 1]
         for number in range(min(counts[i], left // sizes[i]) + 1):
             rest = left - number * sizes[i]
-            if beyond >> rest & 1:
+            if rest <= spare or beyond >> (rest - spare) & window:
                 stack.append((i + 1, rest, (*chosen, (i, number)) if number else chosen))

@@ -6,6 +6,7 @@ first: MBS' of Fleszar and Hindi, as `fills` says.
 A filled stick is (place, ((index of the size, how many), …)), its place ("hand" or "buy", index).
 """
 
+from sawside.boards.bounds import all_sums
 from sawside.boards.completion import pack
 from sawside.boards.fills import Steps, fills
 
@@ -86,7 +87,8 @@ def _too_long(whole, hand):
     for i, number in enumerate(hand):
         if number:
             sticks[whole.rooms[i]] = sticks.get(whole.rooms[i], 0) + number
-    packed = pack(whole.sizes, tuple(long), sticks, Steps(_FOR_THE_LONG))
+    sums = all_sums(whole.sizes, tuple(long), sticks or [1])
+    packed = pack(whole.sizes, tuple(long), sticks, Steps(_FOR_THE_LONG), sums)
     if not packed:
         raise NoRoomError(tuple(s for s, count in zip(whole.sizes, long, strict=True) if count))
     filled = []
