@@ -16,7 +16,7 @@ from dataclasses import dataclass
 
 _MOST_PARTS = 30
 _MOST_ROOMS = 4
-"""Rooms whose parts are looked at, from the largest on: with more, each node would cost too much."""
+"""Rooms whose parts are looked at, from the largest on: more would cost too much at each node."""
 
 _MOST_SUMS = 80
 """Those that ask for most at first; the others hardly ever say no."""

@@ -1,6 +1,7 @@
 """Which sticks to buy: sets of them in the order in which one would want them."""
 
 from heapq import heappop, heappush
+from itertools import pairwise
 
 
 def by_cost(whole, steps):
@@ -44,7 +45,7 @@ def _added(_whole, bought):
 def _lengthened(whole, bought):
     """One stick swapped for the next longer length."""
     order = sorted(range(len(bought)), key=lambda j: whole.buys[j])
-    for short, long in zip(order, order[1:], strict=False):
+    for short, long in pairwise(order):
         if bought[short]:
             more = list(bought)
             more[short] -= 1

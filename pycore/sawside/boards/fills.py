@@ -6,8 +6,7 @@ same number or-ed with itself, moved up by that piece.
 
 from bisect import bisect_left
 
-
-_BITS_A_STEP = 13
+_BITS_A_STEP = 12
 """Of a binary number this long (as a power of 2), an act takes about a step more."""
 
 
@@ -37,24 +36,22 @@ def fills(sizes, counts, room, most_waste, steps):
     MBS' of K. Fleszar, K. Hindi, "New heuristics for one-dimensional bin-packing", Computers &
     Operations Research 29 (2002).
     """
-    negative = [-size for size in sizes]
-    longest = next(
-        (i for i in range(bisect_left(negative, -room), len(sizes)) if counts[i]), None
-    )
-    if longest is None:
+    there = _There(sizes, counts, room)
+    if not there.sizes:
         if room <= most_waste:
             yield room, ()
         return
-    reached = _reached(sizes, counts, room, steps)
-    low = max(room - most_waste, sizes[longest])
-    sums = reached[0] >> low
+    there.reach(room, steps)
+    longest = there.sizes[0]
+    low = max(room - most_waste, longest)
+    sums = there.reached[0] >> low
     while sums:
         target = low + sums.bit_length() - 1
         sums ^= 1 << (target - low)
-        if target == sizes[longest]:
-            yield room - target, ((longest, 1),)
+        if target == longest:
+            yield room - target, ((there.places[0], 1),)
         else:
-            for _, fill in _within(sizes, negative, counts, reached, target, 0, steps):
+            for _, fill in there.within(target, 0, steps):
                 yield room - target, fill
 
 
@@ -64,42 +61,52 @@ def long_first(sizes, counts, room, spare, steps):
     What is filled to the last bit uses up the short pieces, and the long ones then don't go
     together: some waste at each stick avoids that (relaxed MBS', of the same paper as `fills`).
     """
-    negative = [-size for size in sizes]
-    reached = _reached(sizes, counts, room, steps)
-    spare = min(spare, room)
-    if reached[0] >> (room - spare):
-        yield from _within(sizes, negative, counts, reached, room, spare, steps)
+    there, spare = _There(sizes, counts, room), min(spare, room)
+    there.reach(room, steps)
+    if there.reached[0] >> (room - spare):
+        yield from there.within(room, spare, steps)
 
 
-def _reached(sizes, counts, room, steps):
-    """For each place in `sizes`: the sums up to `room` of the pieces from there on, as bits."""
-    steps.spend(len(sizes) * (3 + (room >> _BITS_A_STEP)))
-    mask = (1 << (room + 1)) - 1
-    reached = [1] * (len(sizes) + 1)
-    for i in range(len(sizes) - 1, -1, -1):
-        sums, left, many = reached[i + 1], counts[i], 1
-        while left:
-            many = min(many, left)
-            sums |= (sums << many * sizes[i]) & mask
-            left -= many
-            many *= 2
-        reached[i] = sums
-    return reached
+class _There:
+    """The pieces that are left and go into a room: their places among all, sizes and counts."""
 
+    def __init__(self, sizes, counts, room):
+        self.places = [i for i, n in enumerate(counts) if n and sizes[i] <= room]
+        self.sizes = [sizes[i] for i in self.places]
+        self.counts = [counts[i] for i in self.places]
+        self.reached = []
 
-def _within(sizes, negative, counts, reached, room, spare, steps):
-    """Every choice of pieces that fills `room` but for `spare` at most, as (waste, fill); those
-    with long pieces first."""
-    stack, window = [(0, room, ())], (1 << (spare + 1)) - 1
-    while stack:
-        i, left, chosen = stack.pop()
-        i = max(i, bisect_left(negative, -left))
-        if i == len(sizes):
-            yield left, chosen
-            continue
-        steps.spend(1)
-        beyond = reached[i + 1]
-        for number in range(min(counts[i], left // sizes[i]) + 1):
-            rest = left - number * sizes[i]
-            if rest <= spare or beyond >> (rest - spare) & window:
-                stack.append((i + 1, rest, (*chosen, (i, number)) if number else chosen))
+    def reach(self, room, steps):
+        """For each place: the sums up to `room` of the pieces from there on, as bits."""
+        steps.spend(1 + len(self.sizes) * (3 + (room >> _BITS_A_STEP)))
+        mask, sums = (1 << (room + 1)) - 1, 1
+        self.reached = [sums]
+        for size, left in zip(reversed(self.sizes), reversed(self.counts), strict=True):
+            many = 1
+            while left:
+                many = min(many, left)
+                sums |= (sums << many * size) & mask
+                left -= many
+                many *= 2
+            self.reached.append(sums)
+        self.reached.reverse()
+
+    def within(self, room, spare, steps):
+        """Every choice of pieces that fills `room` but for `spare` at most, as (waste, fill);
+        those with long pieces first."""
+        sizes, counts, reached = self.sizes, self.counts, self.reached
+        negative = [-size for size in sizes]
+        stack, window = [(0, room, ())], (1 << (spare + 1)) - 1
+        while stack:
+            i, left, chosen = stack.pop()
+            i = max(i, bisect_left(negative, -left))
+            if i == len(sizes):
+                yield left, chosen
+                continue
+            steps.spend(1 + (room >> _BITS_A_STEP))
+            beyond = reached[i + 1]
+            for number in range(min(counts[i], left // sizes[i]) + 1):
+                rest = left - number * sizes[i]
+                if rest <= spare or beyond >> (rest - spare) & window:
+                    more = (*chosen, (self.places[i], number)) if number else chosen
+                    stack.append((i + 1, rest, more))

@@ -22,7 +22,7 @@ from sawside.boards.request import Stock, whole
 STEPS = 200_000
 """Steps of a plan that somebody waits for: at the very most 0.7 s in a phone's browser."""
 
-_FINE = 1 << 16
+_FINE = 1 << 14
 """Units in the longest stick up to which sums of pieces are looked at one by one."""
 
 _SHARE = 4
@@ -68,8 +68,7 @@ def plan_steps(request, most_steps=STEPS):
     """
     exact = whole(request)
     hand = tuple(
-        stock.count if room else 0
-        for stock, room in zip(request.on_hand, exact.rooms, strict=True)
+        stock.count if room else 0 for stock, room in zip(request.on_hand, exact.rooms, strict=True)
     )
     search = _Search(exact, hand, Steps(most_steps))
     for filled, bound in search.better():
@@ -81,10 +80,10 @@ class _Search:
 
     def __init__(self, exact, hand, steps):
         self.exact, self.hand, self.steps = exact, hand, steps
-        self.coarse, self.is_exact = _coarse(exact)
+        self.coarse, self.loose = _on_grid(exact, up=False), _on_grid(exact, up=True)
+        self.is_exact = self.coarse is exact
         rooms = [room for room, n in zip(exact.rooms, hand, strict=True) for _ in range(n)]
         self.sums = _sums(exact)
-        self.coarse_sums = self.sums if self.is_exact else _sums(self.coarse)
         self.rooms = Counter(room for room in rooms if room)
         self.bound = least_cost(self.sums, rooms, exact.buys, exact.costs) or 0
         self.best = None
@@ -106,7 +105,7 @@ class _Search:
     def _at_once(self):
         yield lambda: first_fit(self.exact, self.hand)
         for main in range(max(len(self.exact.buys), 1)):
-            yield lambda main=main: fullest_first(self.exact, self.hand, main)
+            yield lambda main=main: fullest_first(self.coarse, self.hand, main)
 
     def _kept(self, make):
         """The plan that is made, where it is better than the best one so far."""
@@ -155,27 +154,29 @@ class _Search:
                 sticks.update({room: number} if number else ())
             if not could_hold(self.sums, sticks):
                 continue
-            found = self._packed(bought)
+            found = self._packed(bought, self.coarse)
             if found and (filled := self._kept(lambda found=found: found)) is not None:
                 yield filled
             if found:
                 return
-            sure = sure and found is False and self.is_exact
+            sure = sure and found is False and self._cannot(bought)
 
-    def _packed(self, bought):
+    def _cannot(self, bought):
+        """Whether no rounding hid a way to put all pieces in."""
+        return self.is_exact or self._packed(bought, self.loose) is False
+
+    def _packed(self, bought, given):
         """All pieces in those on hand and these: the filled sticks; False or None as `pack`."""
         places = {}
-        for kind, rooms, numbers in (
-            ("hand", self.coarse.rooms, self.hand),
-            ("buy", self.coarse.buys, bought),
-        ):
+        for kind, rooms, numbers in (("hand", given.rooms, self.hand), ("buy", given.buys, bought)):
             for i, (room, number) in enumerate(zip(rooms, numbers, strict=True)):
                 places.setdefault(room, []).extend([(kind, i)] * number)
         sticks = {room: len(those) for room, those in places.items() if those}
         part = Steps(self.steps.left // _SHARE * (_SHARE - 1))
-        given = part.left
-        found = pack(self.coarse.sizes, self.coarse.counts, sticks, part, self.coarse_sums)
-        self.steps.left -= given - max(part.left, 0)
+        most = part.left
+        sums = self.sums if given is self.exact else _sums(given)
+        found = pack(given.sizes, given.counts, sticks, part, sums)
+        self.steps.left -= most - max(part.left, 0)
         return found and [(places[room].pop(0), fill) for room, fill in found]
 
 
@@ -188,21 +189,23 @@ def _all_of(place, number, lengths):
     return tuple(number if j == place else 0 for j in range(lengths))
 
 
-def _coarse(exact):
-    """The request on a grid that is not too fine, pieces rounded up and sticks down, and whether
-    that is the request itself; where it is not, what does not go in proves nothing."""
+def _on_grid(exact, up):
+    """The request on a grid that is not too fine: sticks rounded up and pieces down, so that what
+    does not go in never does, or the other way about, so that what goes in always does."""
     longest = max(chain(exact.rooms, exact.buys), default=0)
     by = -(-longest // _FINE) if longest else 1
     if by == 1:
-        return exact, True
-    return (
-        replace(
-            exact,
-            sizes=tuple(-(-size // by) for size in exact.sizes),
-            rooms=tuple(room // by for room in exact.rooms),
-            buys=tuple(room // by for room in exact.buys),
-        ),
-        False,
+        return exact
+    sizes, sticks = (
+        ((lambda each: each // by), (lambda each: -(-each // by)))
+        if up
+        else ((lambda each: -(-each // by)), (lambda each: each // by))
+    )
+    return replace(
+        exact,
+        sizes=tuple(map(sizes, exact.sizes)),
+        rooms=tuple(map(sticks, exact.rooms)),
+        buys=tuple(map(sticks, exact.buys)),
     )
 
 

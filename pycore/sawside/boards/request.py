@@ -76,7 +76,8 @@ def whole(request):
     )
     unit = lcm(*(each.denominator for each in (*added, *hand, *bought)))
     numbers = [int(each * unit) for each in added]
-    common = gcd(*numbers) or 1
+    rooms = [int(each * unit) for each in (*hand, *bought)]
+    common = gcd(*numbers, *rooms) or 1
     counted = {}
     for number, piece in zip(numbers, request.pieces, strict=True):
         if piece.count:

@@ -12,12 +12,7 @@ from sawside.lengths.display import decimal_text
 from sawside.lengths.real import Real
 from sawside.lengths.words import counted, listed
 from sawside.reckoners.boards.shared.stick_fields import FIELDS, MOST_PIECES
-from sawside.reckoners.boards.shared.stick_groups import (
-    along,
-    cutting_list,
-    groups_of,
-    stock_text,
-)
+from sawside.reckoners.boards.shared.stick_groups import along, cutting_list, groups_of, stock_text
 from sawside.reckoners.boards.shared.stick_working import working
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.caution import Caution
@@ -152,7 +147,8 @@ def _waste(request, found, saved):
 @lazy
 def _drawing(show, request, groups, least):
     shown = groups[:MOST_DRAWN]
-    words = f"{counted(sum(group.count for group in groups), 'stick')} with the pieces cut from them, in scale."
+    number = counted(sum(group.count for group in groups), "stick")
+    words = f"{number} with the pieces cut from them, in scale."
     if len(groups) > len(shown):
         words += f" The first {len(shown)} kinds of {len(groups)}; the cutting list has all."
     return cut_sticks(words, [along(show, group, request, least) for group in shown])

@@ -32,7 +32,11 @@ def groups_of(plan, pieces):
             (not stick.bought, -stick.stock.length, _runs(stick, pieces), place)
             for place, stick in enumerate(plan.sticks)
         ),
-        key=lambda each: (each[0], each[1], tuple((-length, -n, name) for length, n, name in each[2])),
+        key=lambda each: (
+            each[0],
+            each[1],
+            tuple((-length, -n, name) for length, n, name in each[2]),
+        ),
     )
     made, first = [], 1
     for (_, _, runs), alike in groupby(told, key=lambda each: each[:3]):
@@ -47,9 +51,7 @@ def _runs(stick, pieces):
         ((pieces[place].length, pieces[place].name) for place in stick.pieces),
         key=lambda each: (-each[0], each[1]),
     )
-    return tuple(
-        (length, len(list(alike)), name) for (length, name), alike in groupby(ordered)
-    )
+    return tuple((length, len(list(alike)), name) for (length, name), alike in groupby(ordered))
 
 
 def stock_text(show, length):
