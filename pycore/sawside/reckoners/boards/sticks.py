@@ -125,11 +125,11 @@ def _how_good(request, found):
     """What is known of plans that buy less."""
     if request.priced:
         over = _money(found.value - found.bound)
-        return "Yes, nothing costs less" if found.proved else f"At most {over} over the best"
+        return "Nothing costs less" if found.proved else f"At most {over} over the best"
     if not found.value:
-        return "Yes, nothing to buy"
+        return "Nothing to buy"
     sticks = counted(int(found.value - found.bound), "stick")
-    return "Yes, fewer can’t do it" if found.proved else f"At most {sticks} more than needed"
+    return "Fewer can’t do it" if found.proved else f"At most {sticks} more than needed"
 
 
 def _money(amount):
@@ -159,8 +159,8 @@ RECKONER = Reckoner(
     title="Sticks to buy",
     asks="How many sticks do I buy, and which piece comes out of which?",
     words=(
-        "sticks to buy, what to buy, cutting list, cut list, how many boards, lumber to buy, stock "
-        "length, strips, rails, molding, trim, offcuts, least waste, shopping list, 8 foot, 2x4"
+        "sticks to buy, what to buy, how many sticks, how many boards to buy, stock length, cut "
+        "strips, rails, molding to buy, which piece from which board, least waste, offcuts"
     ),
     order=900,
     job="boards",
@@ -169,7 +169,7 @@ RECKONER = Reckoner(
     answers=(
         Answer("sticks", "Sticks to buy", "count"),
         Answer("cost", "Cost", "text"),
-        Answer("best", "Best possible?", "text"),
+        Answer("best", "Checked", "text"),
         Answer("list", "Cutting list", "text"),
         Answer("offcuts", "Offcuts to save", "lengths", must="be there"),
         Answer("waste", "Waste", "text"),
@@ -185,7 +185,6 @@ RECKONER = Reckoner(
         "pieces": [
             {"length": "30 1/4", "count": "4", "name": "stile"},
             {"length": "16 1/2", "count": "6", "name": "rail"},
-            {"length": "10 3/8", "count": "2", "name": "cleat"},
         ],
         "sold": "8 ft",
         "trim": "1/2",

@@ -38,5 +38,5 @@ def _least(show, request):
     return (
         f"{pieces} pieces, each with a kerf, take {show.number(needed)}; a stick has room for "
         f"{show.number(room)}: {show.number(needed)} ÷ {show.number(room)} = "
-        f"{show.pure(needed / room)} sticks at least"
+        f"{show.pure(needed / room, decimals=True)} sticks at least"
     )
