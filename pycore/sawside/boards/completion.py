@@ -21,6 +21,9 @@ all ways are: none, where the fullest is tried first, else so many times its sha
 _SHARE = 8
 """A pass gets this part of the steps that are left."""
 
+_A_NODE = 30
+"""Steps of a node beside those of its fills."""
+
 
 def pack(sizes, counts, sticks, steps, sums):
     """The sticks filled, as [(room, ((index, how many), …)), …]; False where they don't hold all.
@@ -82,6 +85,7 @@ def _search(sizes, counts, sticks, steps, lanes, ways):
 
 def _ways_on(sizes, rooms, lanes, state, steps, ways, cut_short):
     """Yield (room, fill, what is then left) for the longest piece that is left."""
+    steps.spend(_A_NODE)
     counts, left, beyond = state
     longest = next(i for i, count in enumerate(counts) if count)
     shortest = next(sizes[i] for i in range(len(sizes) - 1, -1, -1) if counts[i])

@@ -19,7 +19,7 @@ from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first
 from sawside.boards.offcuts import tidied
 from sawside.boards.request import Stock, whole
 
-STEPS = 200_000
+STEPS = 300_000
 """Steps of a plan that somebody waits for: at the very most 0.7 s in a phone's browser."""
 
 _FINE = 1 << 14
@@ -130,12 +130,22 @@ class _Search:
             yield from self._try(by_cost(self.exact, self.steps))
         elif self.exact.buys:
             longest = max(range(len(self.exact.buys)), key=lambda j: self.exact.buys[j])
-            wanted = self._value()[0]
-            numbers = range(self.bound, wanted + 1)
+            yield from self._fewer(longest)
+            numbers = range(self.bound, self._value()[0] + 1)
             yield from self._try(_all_of(longest, n, len(self.exact.buys)) for n in numbers)
             number = self._value()[0]
             if len(self.exact.buys) > 1 and number:
                 yield from self._try(by_length(self.exact, number, self.steps), sure=False)
+
+    def _fewer(self, longest):
+        """Yield plans with one stick less, as long as there is one: no proof, but soon better."""
+        while (number := self._value()[0] - 1) >= self.bound:
+            bought = _all_of(longest, number, len(self.exact.buys))
+            found = self._packed(bought, self.coarse, self.steps.left // _SHARE)
+            filled = self._kept(lambda found=found: found) if found else None
+            if filled is None:
+                return
+            yield filled
 
     def _try(self, sets, sure=True):
         """Yield the plan of the first set of sticks that holds all. While it is `sure` that no set
@@ -154,7 +164,8 @@ class _Search:
                 sticks.update({room: number} if number else ())
             if not could_hold(self.sums, sticks):
                 continue
-            found = self._packed(bought, self.coarse)
+            most = self.steps.left // _SHARE * (_SHARE - 1)
+            found = self._packed(bought, self.coarse, most)
             if found and (filled := self._kept(lambda found=found: found)) is not None:
                 yield filled
             if found:
@@ -163,17 +174,16 @@ class _Search:
 
     def _cannot(self, bought):
         """Whether no rounding hid a way to put all pieces in."""
-        return self.is_exact or self._packed(bought, self.loose) is False
+        return self.is_exact or (self._packed(bought, self.loose, self.steps.left // 2) is False)
 
-    def _packed(self, bought, given):
+    def _packed(self, bought, given, most):
         """All pieces in those on hand and these: the filled sticks; False or None as `pack`."""
         places = {}
         for kind, rooms, numbers in (("hand", given.rooms, self.hand), ("buy", given.buys, bought)):
             for i, (room, number) in enumerate(zip(rooms, numbers, strict=True)):
                 places.setdefault(room, []).extend([(kind, i)] * number)
         sticks = {room: len(those) for room, those in places.items() if those}
-        part = Steps(self.steps.left // _SHARE * (_SHARE - 1))
-        most = part.left
+        part = Steps(most)
         sums = self.sums if given is self.exact else _sums(given)
         found = pack(given.sizes, given.counts, sticks, part, sums)
         self.steps.left -= most - max(part.left, 0)

@@ -23,14 +23,14 @@ def texts(said):
 
 
 def test_what_is_not_sure_to_be_best_says_how_far_off_it_may_be():
-    """The least is worked by hand: all pieces, each with a kerf, in sticks with a kerf more."""
+    """Worked by hand: 160 pieces, each with a kerf, take 56.3 sticks that have a kerf more."""
     sizes = [19, 23, 29, 31, 37, 41, 43, 47]
     said = buy(*((f"{size} 3/64", 20) for size in sizes), kerf="5/64")
-    needed = -(-sum(20 * (size * 64 + 8) for size in sizes) // (96 * 64 + 5))
-    bought = int(texts(said)["sticks"])
-    words = texts(said)["best"]
-    assert words == "Fewer can’t do it" or words.startswith("At most ")
-    assert needed <= bought <= needed + 2
+    bought, words = int(texts(said)["sticks"]), texts(said)["best"]
+    most = int(words.removeprefix("At most ").partition(" ")[0])
+    assert words.endswith("more than needed")
+    assert bought - most >= 57
+    assert bought <= 60
 
 
 def test_four_that_fill_a_stick_exactly_need_one():
