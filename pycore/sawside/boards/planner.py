@@ -20,7 +20,8 @@ from sawside.boards.offcuts import tidied
 from sawside.boards.request import Stock, whole
 
 STEPS = 300_000
-"""Steps of a plan that somebody waits for: at the very most 0.7 s in a phone's browser."""
+"""Steps of a plan that somebody waits for: in Pyodide on a desktop 0.3 s at most for any of 120
+requests of 50 pieces that were tried."""
 
 _FINE = 1 << 14
 """Units in the longest stick up to which sums of pieces are looked at one by one."""

@@ -80,7 +80,10 @@ def _request(given, show):
             field="price" if given.price is None else "other",
         )
     to_buy = tuple(Stock(_exact(length, show), None, price) for length, price in sold)
-    hand = tuple(Stock(_exact(row.length, show), row.count) for row in given.on_hand or ())
+    hand = tuple(
+        Stock(_exact(row.length, show), min(row.count, number))  # more than pieces are no use
+        for row in given.on_hand or ()
+    )
     request = Request(pieces, hand, to_buy, _exact(given.kerf, show), _exact(given.trim, show))
     _refuse_too_long(request, show)
     return request

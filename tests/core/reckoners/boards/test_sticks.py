@@ -88,6 +88,11 @@ def test_what_is_on_hand_comes_first():
     assert "on hand" in texts(said)["list"]
 
 
+def test_a_rack_full_of_sticks_is_no_more_work_than_the_pieces():
+    rack = [{"length": str(50 + number), "count": "1000"} for number in range(20)]
+    assert buy(("40", 200), on_hand=rack)["verdict"].startswith("Nothing to buy")
+
+
 def test_in_millimeters_a_stick_is_2440_and_all_is_told_in_them():
     said = reckon("sticks", {"unit": "mm"}, pieces=rows((600, 4)), kerf="3")
     assert said["verdict"] == "Buy 1 of 2440 mm"
