@@ -2,8 +2,8 @@
 
 Layers, each importing only what stands to the left of it:
 
-    version, contract, errors <- needs <- lengths <- settings, geometry, wood <- drawing
-        <- reckoners <- reckoning <- project <- tally <- messages <- door
+    version, contract, errors <- needs <- lengths <- settings, geometry, wood, boards
+        <- drawing <- reckoners <- reckoning <- project <- tally <- messages <- door
 
 Nothing here knows the browser. A file is read when it is first needed, as the door and `reckoners`
 say; once every message has been answered once, no file is needed any more.

@@ -5,7 +5,7 @@ import sys
 from functools import partial
 from pathlib import Path
 
-from tests.bench.core import case, door, doors, drawers, lengths, miters, project, shelves
+from tests.bench.core import boards, case, door, doors, drawers, lengths, miters, project, shelves
 from tests.bench.figures import Figures
 from tests.bench.page import first_visit, growth, hand, idle, keys, kills, relaunch
 
@@ -25,6 +25,7 @@ MEASURES = {
             case,
             drawers,
             doors,
+            boards,
             project,
             door,
             kills,

@@ -20,6 +20,7 @@ BELOW = {
     "settings": {"errors", "lengths"},
     "geometry": {"errors", "lengths"},
     "wood": {"errors", "lengths"},
+    "boards": set(),
     "drawing": {"errors", "lengths", "geometry", "wood"},
 }
 BELOW["reckoners"] = set(BELOW) - {"version", "contract"}
@@ -30,6 +31,7 @@ BELOW["messages"] = set(BELOW)
 BELOW["door"] = set(BELOW)
 BELOW["__init__"] = {"door", "version"}
 OUTSIDE = {
+    "bisect",
     "collections",
     "contextlib",
     "copy",
@@ -39,6 +41,7 @@ OUTSIDE = {
     "fractions",
     "functools",
     "graphlib",
+    "heapq",
     "importlib",
     "io",
     "itertools",

@@ -57,6 +57,11 @@ JOBS = {
         "ink": "M12 26a10 10 0 0 1 16 0M5.2 26a16 16 0 0 1 29.6 0M4 16.9a22 22 0 0 1 32 0",
         "chalk": "M4 33h32m-3-3l3 3-3 3M7 30l-3 3 3 3",
     },
+    "boards": {
+        "wood": "M2 7h36v6H2zM2 17h36v6H2zM2 27h36v6H2z",
+        "ink": "M14 7v6M26 7v6M20 17v6M17 27v6",
+        "chalk": "M32 4v12M32 14v12M32 24v12",
+    },
     "tables": {
         "wood": "M6 5h28v8H6z",
         "ink": "M6 5h28v30H6zM6 20h28M6 27.5h28M17 5v30",

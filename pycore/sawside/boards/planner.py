@@ -1,0 +1,248 @@
+"""The plan that buys least: what is had at once, then better ones, then the proof.
+
+The number of sticks (or their cost) is looked for from the least that any plan needs
+(`bounds`): the first set of sticks that holds all pieces is the best one, if every set before it
+was proved not to. The search has so many steps; a plan that is not proved says how far it can be
+from the best. The same request and steps give the same plan on every machine.
+"""
+
+from collections import Counter
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import chain
+
+from sawside.boards.bounds import all_sums, could_hold, least_cost
+from sawside.boards.buying import by_cost, by_length, key
+from sawside.boards.completion import pack
+from sawside.boards.fills import OutOfStepsError, Steps
+from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first
+from sawside.boards.offcuts import tidied
+from sawside.boards.request import Stock, whole
+
+STEPS = 300_000
+"""Steps of a plan that somebody waits for: in Pyodide on a desktop 0.3 s at most for any of 120
+requests of 50 pieces that were tried."""
+
+_FINE = 1 << 14
+"""Units in the longest stick up to which sums of pieces are looked at one by one."""
+
+_SHARE = 4
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedStick:
+    """One stick: its stock, whether it has to be bought, its pieces (places in the request), and
+    the length that is left once the last piece is cut off, in exact inches."""
+
+    stock: Stock
+    bought: bool
+    pieces: tuple[int, ...]
+    offcut: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """Sticks filled. `value` is the cost where there are prices, else how many sticks are bought;
+    no plan has less than `bound`."""
+
+    sticks: tuple[PlannedStick, ...]
+    value: Fraction
+    bound: Fraction
+
+    @property
+    def proved(self):
+        """Whether no plan buys less."""
+        return self.value == self.bound
+
+
+def plan(request, most_steps=STEPS):
+    """The best plan that is found in so many steps. Raises `NoRoomError`."""
+    *_, last = plan_steps(request, most_steps)
+    return last
+
+
+def plan_steps(request, most_steps=STEPS):
+    """Yield plans, each better than the one before or better proved; the last one stands.
+
+    Raises `NoRoomError` where a piece goes into no stick, or where those too long for what is on
+    sale don't go into what is on hand (or were not found to).
+    """
+    exact = whole(request)
+    hand = tuple(
+        stock.count if room else 0 for stock, room in zip(request.on_hand, exact.rooms, strict=True)
+    )
+    search = _Search(exact, hand, Steps(most_steps))
+    for filled, bound in search.better():
+        yield _told(request, exact, filled, bound)
+
+
+class _Search:
+    """The search in whole numbers; `better()` yields (filled sticks, what no plan is below)."""
+
+    def __init__(self, exact, hand, steps):
+        self.exact, self.hand, self.steps = exact, hand, steps
+        self.coarse, self.loose = _on_grid(exact, up=False), _on_grid(exact, up=True)
+        self.is_exact = self.coarse is exact
+        rooms = [room for room, n in zip(exact.rooms, hand, strict=True) for _ in range(n)]
+        self.sums = _sums(exact)
+        self.rooms = Counter(room for room in rooms if room)
+        self.bound = least_cost(self.sums, rooms, exact.buys, exact.costs) or 0
+        self.best = None
+
+    def better(self):
+        """First what is had at once, then what the search finds, then the last with its bound."""
+        for make in self._at_once():
+            if (filled := self._kept(make)) is not None:
+                yield filled, min(self.bound, self._value()[0])
+        if self.best is None:
+            fullest_first(self.exact, self.hand, None)
+        try:
+            for filled in self._searched():
+                yield filled, min(self.bound, self._value()[0])
+        except OutOfStepsError:
+            pass
+        yield self.best, min(self.bound, self._value()[0])
+
+    def _at_once(self):
+        yield lambda: first_fit(self.exact, self.hand)
+        for main in range(max(len(self.exact.buys), 1)):
+            yield lambda main=main: fullest_first(self.coarse, self.hand, main)
+
+    def _kept(self, make):
+        """The plan that is made, where it is better than the best one so far."""
+        try:
+            filled = tidied(self.exact, self.hand, make())
+        except NoRoomError:
+            return None
+        if self.best is not None and key(self.exact, self._bought(filled)) >= self._value():
+            return None
+        self.best = filled
+        return filled
+
+    def _bought(self, filled):
+        places = Counter(i for (kind, i), _ in filled if kind == "buy")
+        return tuple(places[j] for j in range(len(self.exact.buys)))
+
+    def _value(self):
+        return key(self.exact, self._bought(self.best))
+
+    def _searched(self):
+        if len(set(self.exact.costs)) > 1 or self.exact.costs[:1] > (1,):
+            yield from self._try(by_cost(self.exact, self.steps))
+        elif self.exact.buys:
+            longest = max(range(len(self.exact.buys)), key=lambda j: self.exact.buys[j])
+            yield from self._fewer(longest)
+            numbers = range(self.bound, self._value()[0] + 1)
+            yield from self._try(_all_of(longest, n, len(self.exact.buys)) for n in numbers)
+            number = self._value()[0]
+            if len(self.exact.buys) > 1 and number:
+                yield from self._try(by_length(self.exact, number, self.steps), sure=False)
+
+    def _fewer(self, longest):
+        """Yield plans with one stick less, as long as there is one: no proof, but soon better."""
+        while (number := self._value()[0] - 1) >= self.bound:
+            bought = _all_of(longest, number, len(self.exact.buys))
+            found = self._packed(bought, self.coarse, self.steps.left // _SHARE)
+            filled = self._kept(lambda found=found: found) if found else None
+            if filled is None:
+                return
+            yield filled
+
+    def _try(self, sets, sure=True):
+        """Yield the plan of the first set of sticks that holds all. While it is `sure` that no set
+        before holds them, each raises the bound."""
+        for bought in sets:
+            value = key(self.exact, bought)
+            if sure:
+                self.bound = max(self.bound, value[0])
+            if value >= self._value():
+                return
+            if value[0] < self.bound:
+                continue
+            self.steps.spend(len(self.sums) // 4)
+            sticks = Counter(self.rooms)
+            for room, number in zip(self.exact.buys, bought, strict=True):
+                sticks.update({room: number} if number else ())
+            if not could_hold(self.sums, sticks):
+                continue
+            most = self.steps.left // _SHARE * (_SHARE - 1)
+            found = self._packed(bought, self.coarse, most)
+            if found and (filled := self._kept(lambda found=found: found)) is not None:
+                yield filled
+            if found:
+                return
+            sure = sure and found is False and self._cannot(bought)
+
+    def _cannot(self, bought):
+        """Whether no rounding hid a way to put all pieces in."""
+        return self.is_exact or (self._packed(bought, self.loose, self.steps.left // 2) is False)
+
+    def _packed(self, bought, given, most):
+        """All pieces in those on hand and these: the filled sticks; False or None as `pack`."""
+        places = {}
+        for kind, rooms, numbers in (("hand", given.rooms, self.hand), ("buy", given.buys, bought)):
+            for i, (room, number) in enumerate(zip(rooms, numbers, strict=True)):
+                places.setdefault(room, []).extend([(kind, i)] * number)
+        sticks = {room: len(those) for room, those in places.items() if those}
+        part = Steps(most)
+        sums = self.sums if given is self.exact else _sums(given)
+        found = pack(given.sizes, given.counts, sticks, part, sums)
+        self.steps.left -= most - max(part.left, 0)
+        return found and [(places[room].pop(0), fill) for room, fill in found]
+
+
+def _sums(exact):
+    rooms = [room for room in (*exact.rooms, *exact.buys) if room]
+    return all_sums(exact.sizes, exact.counts, rooms or [1])
+
+
+def _all_of(place, number, lengths):
+    return tuple(number if j == place else 0 for j in range(lengths))
+
+
+def _on_grid(exact, up):
+    """The request on a grid that is not too fine: sticks rounded up and pieces down, so that what
+    does not go in never does, or the other way about, so that what goes in always does."""
+    longest = max(chain(exact.rooms, exact.buys), default=0)
+    by = -(-longest // _FINE) if longest else 1
+    if by == 1:
+        return exact
+    sizes, sticks = (
+        ((lambda each: each // by), (lambda each: -(-each // by)))
+        if up
+        else ((lambda each: -(-each // by)), (lambda each: each // by))
+    )
+    return replace(
+        exact,
+        sizes=tuple(map(sizes, exact.sizes)),
+        rooms=tuple(map(sticks, exact.rooms)),
+        buys=tuple(map(sticks, exact.buys)),
+    )
+
+
+def _told(request, exact, filled, bound):
+    """The plan in exact inches, with the pieces by their places in the request."""
+    unit = _by_size(request, exact)
+    sticks = []
+    for (kind, i), fill in filled:
+        stock = (request.on_hand if kind == "hand" else request.to_buy)[i]
+        pieces = tuple(unit[j].pop(0) for j, number in sorted(fill) for _ in range(number))
+        taken = sum(request.pieces[each].length + request.kerf for each in pieces)
+        left = max(request.usable(stock) - taken, Fraction(0))
+        sticks.append(PlannedStick(stock, kind == "buy", pieces, left))
+    value = sum(exact.costs[i] for (kind, i), _ in filled if kind == "buy")
+    return Plan(tuple(sticks), value * exact.cost_unit, bound * exact.cost_unit)
+
+
+def _by_size(request, exact):
+    """For each of the sizes, the places of its pieces in the request, each as often as it is."""
+    lengths = sorted({piece.length for piece in request.pieces if piece.count}, reverse=True)
+    return [
+        [
+            place
+            for place, piece in enumerate(request.pieces)
+            if piece.length == length
+            for _ in range(piece.count)
+        ]
+        for length in lengths[: len(exact.sizes)]
+    ]

@@ -1,0 +1,1 @@
+"""Drawings of boards and sticks with what is cut out of them."""

@@ -1,0 +1,1 @@
+"""What the questions about boards share."""

@@ -1,0 +1,173 @@
+"""A plan of sticks is sawn as it says, buys no less than its bound, and the least where proved."""
+
+import random
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from sawside.boards.first_plans import NoRoomError
+from sawside.boards.planner import plan, plan_steps
+from sawside.boards.request import Piece, Request, Stock
+from tests.core.oracles.sawn_sticks import cut_apart, faults, first_fit_decreasing, least, triplets
+
+U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
+ROWS = [line.split(";") for line in U120.read_text().splitlines() if not line.startswith("#")]
+KERFS = st.sampled_from([Fraction(0), Fraction(1, 8), Fraction(3, 32), Fraction(16, 127)])
+TRIMS = st.sampled_from([Fraction(0), Fraction(1, 2), Fraction(1, 3)])
+
+
+def lengths(least_length, most, most_denominator=16):
+    """Strategy for lengths in inches."""
+    return st.fractions(least_length, most, max_denominator=most_denominator)
+
+
+def single(sizes, room):
+    """Pieces out of sticks of one length, bought, without a kerf."""
+    pieces = tuple(Piece(Fraction(size)) for size in sizes)
+    return Request(pieces, (), (Stock(Fraction(room)),))
+
+
+@st.composite
+def requests(draw, most_pieces):
+    """Requests of every kind: on hand, several lengths, prices or none."""
+    priced = draw(st.booleans())
+    kerf, trim = draw(KERFS), draw(TRIMS)
+    bought = draw(st.lists(lengths(48, 144), min_size=1, max_size=3, unique=True))
+    prices = [draw(st.fractions(1, 30, max_denominator=100)) if priced else None for _ in bought]
+    to_buy = tuple(Stock(each, None, price) for each, price in zip(bought, prices, strict=True))
+    hand = draw(st.lists(lengths(3, 100), max_size=3))
+    most = max(bought) - 2 * trim
+    pieces = draw(st.lists(lengths(5, 47), min_size=1, max_size=most_pieces))
+    pieces = tuple(Piece(min(each, most)) for each in pieces)
+    return Request(pieces, tuple(Stock(each, 1) for each in hand), to_buy, kerf, trim)
+
+
+@given(requests(40))
+@settings(max_examples=40, deadline=None)
+def test_every_plan_on_the_way_can_be_sawn_and_none_is_worse_than_the_one_before(request):
+    values, bounds = [], []
+    for found in plan_steps(request, 30_000):
+        assert faults(request, found) == []
+        values.append((found.value, -found.bound))
+        bounds.append(found.bound)
+    assert [value for value, _ in values] == sorted((v for v, _ in values), reverse=True)
+    assert bounds == sorted(bounds)
+
+
+@given(requests(5))
+@settings(max_examples=40, deadline=None)
+def test_what_is_proved_is_what_trying_every_way_finds_and_small_plans_are_proved(request):
+    found = plan(request)
+    costs = [1 if stock.price is None else stock.price for stock in request.to_buy]
+    wanted = least(
+        [piece.length for piece in request.pieces],
+        [stock.length for stock in request.on_hand],
+        [stock.length for stock in request.to_buy],
+        costs,
+        request.kerf,
+        request.trim,
+    )
+    assert found.bound <= wanted <= found.value
+    assert found.proved
+
+
+@given(requests(20))
+@settings(max_examples=10, deadline=None)
+def test_the_same_request_and_steps_give_the_same_plan(request):
+    assert plan(request, 20_000) == plan(request, 20_000)
+
+
+@pytest.mark.parametrize(("name", "room", "best", "sizes"), ROWS, ids=[row[0] for row in ROWS])
+def test_published_sets_of_120_take_their_known_number_of_sticks(name, room, best, sizes):
+    """OR-Library, binpack1 (Falkenauer 1996): the number is the best known, and proved since."""
+    request = single(sizes.split(), room)
+    found = plan(request, 1_000_000)
+    assert faults(request, found) == []
+    assert (found.value, found.bound) == (int(best), int(best)), name
+
+
+@pytest.mark.parametrize("seed", range(20))
+def test_triplets_take_their_planted_number_or_one_more(seed):
+    """As Falkenauer 1996 made his class t60: 60 sizes, each three of which fill a stick."""
+    request = single(triplets(random.Random(seed), 20), 1000)
+    found = plan(request, 1_000_000)
+    assert faults(request, found) == []
+    assert found.bound == 20
+    assert found.value <= 21
+
+
+@pytest.mark.parametrize("seed", range(20))
+@pytest.mark.parametrize("sticks", [3, 8])
+def test_sticks_that_were_cut_apart_go_together_again(seed, sticks):
+    kerf, length = Fraction(1, 8), Fraction(96)
+    pieces = cut_apart(random.Random(seed), sticks, length, kerf)
+    request = Request(tuple(map(Piece, pieces)), (), (Stock(length),), kerf)
+    found = plan(request)
+    assert faults(request, found) == []
+    assert (found.value, found.bound) == (sticks, sticks)
+    assert not any(stick.offcut for stick in found.sticks)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_more_sticks_without_any_rest_take_one_more_at_most(seed):
+    kerf, length = Fraction(1, 8), Fraction(96)
+    pieces = cut_apart(random.Random(seed), 25, length, kerf)
+    request = Request(tuple(map(Piece, pieces)), (), (Stock(length),), kerf)
+    found = plan(request)
+    assert faults(request, found) == []
+    assert found.bound == 25
+    assert found.value <= 26
+
+
+def test_the_oldest_rule_takes_more_sticks():
+    sizes = [int(size) for size in ROWS[0][3].split()]
+    assert first_fit_decreasing(sizes, 150) > plan(single(sizes, 150), 1_000_000).value
+
+
+def test_the_cheaper_way_is_bought_even_if_it_is_more_sticks():
+    """Worked by hand: four 40s are two of 96 (2 × 40 + 1/8) at 9, or one of 192 at 20."""
+    pieces = (Piece(Fraction(40), 4),)
+    to_buy = (Stock(Fraction(96), None, Fraction(9)), Stock(Fraction(192), None, Fraction(20)))
+    found = plan(Request(pieces, (), to_buy, Fraction(1, 8)))
+    assert (found.value, len(found.sticks), found.proved) == (18, 2, True)
+
+
+def test_without_prices_the_fewest_are_bought_and_none_longer_than_it_must_be():
+    """Worked by hand: 40, 40 and 30 take 110 1/4, so one of 120; 144 would be longer."""
+    pieces = (Piece(Fraction(40), 2), Piece(Fraction(30)))
+    to_buy = tuple(Stock(Fraction(each)) for each in (144, 96, 120))
+    found = plan(Request(pieces, (), to_buy, Fraction(1, 8)))
+    assert [stick.stock.length for stick in found.sticks] == [120]
+
+
+def test_what_is_on_hand_is_used_first():
+    pieces = (Piece(Fraction(40), 2),)
+    hand = (Stock(Fraction(96), 1), Stock(Fraction(81), 1))
+    found = plan(Request(pieces, hand, (Stock(Fraction(96)),), Fraction(1, 8)))
+    assert (found.value, [stick.stock.length for stick in found.sticks]) == (0, [81])
+
+
+def test_what_is_left_is_one_long_offcut():
+    """Worked by hand: of 60, 30, 20 and 20 two go on one stick of 96, and one of 20 is enough on
+    the other: 60 + 30 leaves 6, and 20 + 20 leaves 56; the other ways leave less in one."""
+    pieces = tuple(Piece(Fraction(each)) for each in (60, 20, 30, 20))
+    found = plan(Request(pieces, (), (Stock(Fraction(96)),)))
+    assert max(stick.offcut for stick in found.sticks) == 56
+
+
+def test_a_piece_longer_than_all_on_sale_comes_from_a_long_stick_on_hand_or_not_at_all():
+    pieces = (Piece(Fraction(100)), Piece(Fraction(50)))
+    sold = (Stock(Fraction(96)),)
+    found = plan(Request(pieces, (Stock(Fraction(120), 1),), sold))
+    assert found.value == 1
+    with pytest.raises(NoRoomError):
+        plan(Request((Piece(Fraction(100), 2),), (Stock(Fraction(120), 1),), sold))
+
+
+def test_lengths_without_a_common_mark_are_planned_exactly():
+    pieces = tuple(Piece(Fraction(each, 127) + Fraction(1, 7)) for each in range(2000, 2040))
+    request = Request(pieces, (), (Stock(Fraction(96)),), Fraction(1, 9), Fraction(1, 11))
+    assert faults(request, plan(request)) == []
