@@ -159,6 +159,8 @@ export interface Draft {
   unit?: string;
   asked?: string;
   said?: Answered<Reckoning>;
+  /** The project whose names stand in it. */
+  names?: string | null;
   was?: LabelGrid;
   sent?: Typed;
 }

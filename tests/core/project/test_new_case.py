@@ -26,11 +26,10 @@ FILLED = [
     ("Shelf spacing", {"own": {"shelf_count": "2"}}),
     ("Shelf strength", {"own": {"material": "plywood", "load": "records_12"}}),
     ("Stile width", {"text": "1 1/2"}),
-    ("Face frame", {"own": {"kick": "0", "middle_stiles": "1"}}),
+    ("Face frame", {"own": {"middle_stiles": "1"}}),
     ("Doors", {"own": {"doors": "1"}}),
     ("Hinges", {"own": {"hinge": "2 1/2"}}),
     ("Molding", {"own": {"thickness": "3/4"}}),
-    ("Tip-over", {"own": {"kick": "3"}}),
 ]
 """What a person types from the top down; `own` stands beside the links."""
 
@@ -115,15 +114,14 @@ def test_it_comes_to_the_sizes_worked_by_hand():
     assert told["Outside depth"] == "13 3/4″"
 
 
-def test_what_a_case_weighs_is_that_of_its_panels_and_the_recess_below_is_to_be_checked():
+def test_what_a_case_weighs_is_that_of_its_panels_and_nothing_of_tip_over_is_left_to_fill_in():
     for settings in ({}, {"unit": "mm"}):
         case = filled_to("Face frame")
         if settings:
             case = changed(case, "set", settings=settings)
         tip = entry(case, "Tip-over")
         assert tip["ok"], tip["error"]
-        assert tip["to_fill"]["state"] == "check"
-        assert [each["label"] for each in tip["to_fill"]["fields"]] == ["Toe kick recess"]
+        assert tip["to_fill"] is None
 
 
 def test_a_line_with_nothing_typed_but_its_links_is_to_be_checked():
@@ -194,7 +192,7 @@ def test_it_is_taken_back_as_one_and_put_in_again():
 
 
 def test_a_second_case_in_a_project_calls_only_itself():
-    twice = changed(filled_to("Tip-over"), "new_case")
+    twice = changed(filled_to("Molding"), "new_case")
     names = {each["name"] for each in twice["entries"]}
     assert len(names) == len(twice["entries"])
     assert {"Space 2", "Carcass 2", "Tip-over 2"} < names

@@ -17,6 +17,8 @@ import { questionResult } from "./question-result.js";
 /** @import { Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
+const OTHERS = "These names were picked in another project. Here they stand for this project’s numbers.";
+
 /**
  * The fields of a question, and its answer, which follows what is typed. The drawing stands above the fields; it comes
  * behind them for who walks with the keyboard, as what it opens are the fields.
@@ -28,6 +30,7 @@ import { questionResult } from "./question-result.js";
  */
 export function questionAsked(app, { declared, entry, of }) {
   const note = element("p", { class: "help", hidden: true });
+  const others = element("p", { class: "help", hidden: true }, OTHERS);
   const opening = () => ({ unit: draft.unit(), peek: result.peek, whenDone: result.goTo });
   const fields = questionForm(app, { declared, entry, onInput: typed, opening });
   const draft = questionDraft(app, declared.key, entry, fields, of);
@@ -71,6 +74,7 @@ export function questionAsked(app, { declared, entry, of }) {
     const { beside: errors, wanted: needed } = result.errors();
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
+    others.hidden = !draft.isOfAnother();
     foot.hidden = answer.ok && clearing() !== null;
   }
 
@@ -110,7 +114,7 @@ export function questionAsked(app, { declared, entry, of }) {
     part = key;
   }
 
-  return { open, goToPart, nodes: [note, fields.node, ...result.nodes, picture.node, foot] };
+  return { open, goToPart, nodes: [note, others, fields.node, ...result.nodes, picture.node, foot] };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { draftKey } from "../../store/page/state.js";
 import { correctionKey, draftIn, pieceKey } from "../../store/project/draft.js";
+import { identity } from "../../store/project/identity.js";
 
 /** @import { Answered, Line, Reckoning } from "../../python/contract.d.ts" */
 /** @import { Form, Typed } from "../../widgets/widget.d.ts" */
@@ -15,6 +16,12 @@ const filled = (values) =>
       .filter(([, value]) => value !== "")
       .sort(),
   );
+
+/**
+ * Whether a name of the project stands in what is filled in.
+ * @param {Record<string, Typed>} values
+ */
+const hasNames = (values) => /\[[^"[\]{}]+\]/.test(JSON.stringify(values));
 
 /**
  * What is typed into a question and not yet kept; with `entry`, the correction of a kept line.
@@ -41,11 +48,14 @@ export function questionDraft(app, key, entry, fields, of) {
   return {
     unit,
     drop: draft.drop,
+    /** Whether names that were picked in another project stand for numbers of this one now. */
+    isOfAnother: () => Boolean(!entry && draft.get().names && draft.get().names !== identity(record)),
     isUntouched: () => filled(fields.values()) === kept,
     /** @param {Record<string, Typed>} values */
     typed(values) {
       const changed = filled(values) !== kept;
-      draft.keep({ values, changed, unit: changed ? unit() : undefined });
+      const names = hasNames(values) ? identity(record) : undefined;
+      draft.keep({ values, changed, unit: changed ? unit() : undefined, names });
     },
     /**
      * The answer is kept only to be drawn at once, when the question is opened again.

@@ -57,6 +57,7 @@ def _answers(sizes, panels, show):
     for each in ("width", "height", "depth"):
         answers[f"outside_{each}"] = getattr(sizes, each)
         answers[f"inside_{each}"] = getattr(sizes, f"inside_{each}")
+    answers["kick_height"], answers["recess"] = sizes.kick_height, sizes.recess
     if sizes.proud and sizes.case_band:
         answers["over_edging"] = sizes.depth + sizes.case_band
     if sizes.fixed:
@@ -137,6 +138,8 @@ RECKONER = Reckoner(
         Answer("inside_width", "Inside width", must="agree"),
         Answer("inside_height", "Inside height", must="agree"),
         Answer("inside_depth", "Inside depth", must="agree"),
+        Answer("kick_height", "Toe kick height", must="agree"),
+        Answer("recess", "Toe kick recess", must="agree"),
         Answer("bay", "Bay width", must="agree"),
         Answer("bays", "Bay widths", "lengths", must="agree"),
         Answer("openings", "Openings between fixed shelves", "lengths", must="agree"),
