@@ -11,11 +11,10 @@ import { copy, inWords, notice } from "./notices.js";
 /** What the page tells of its own accord: of the store, of other tabs, of use without network and newer versions. */
 
 /**
- * What is at stake is all that was saved: it is told before all else.
  * @param {string} label
  * @param {string} place
  */
-const leadTo = (label, place) => ({ label, run: () => go(place), stays: true, news: true, first: true });
+const leadTo = (label, place) => ({ label, run: () => go(place), stays: true, news: true });
 
 /** Said once for each cause: it comes with each key press. */
 const alreadySaid = new Set();

@@ -114,8 +114,6 @@ export interface Action {
   run?(): void;
   stays?: boolean;
   news?: boolean;
-  /** It is told before what was said of the last act. */
-  first?: boolean;
 }
 
 /** A value of any kind, with what some kinds have. */

@@ -1,12 +1,10 @@
-"""What a correction changes is told in short: what goes wrong first, what moves behind its count;
-one message stands at a time."""
+"""What a correction changes is told in short: what goes wrong first, what moves behind its count."""
 
 import re
 
-from tests.browser.hand import open_place, tap_keys
-from tests.browser.project.in_project import accept, keep_reading, open_entry, open_projects
-from tests.browser.project.test_project_never_lost import FULL
-from tests.browser.words import EDIT, OUT_OF_SPACE, READING, SAVE_CHANGE
+from tests.browser.hand import open_place
+from tests.browser.project.in_project import accept, open_entry, open_projects
+from tests.browser.words import EDIT, READING, SAVE_CHANGE
 
 COUNT = re.compile(r"^[3-9] lines change$")
 
@@ -56,22 +54,6 @@ def test_a_line_without_an_answer_any_more_is_not_folded(page):
     changes.get_by_role("heading", name="No answer now").wait_for()
     assert changes.get_by_text("Space", exact=True).first.is_visible()
     page.get_by_role("button", name="Cancel").tap()
-
-
-def test_one_message_stands_at_a_time_and_what_is_at_stake_comes_first(phone, server):
-    context = phone(service_workers="block")
-    context.add_init_script(FULL)
-    page = context.pages[0]
-    page.goto(server.address)
-    keep_reading(page, "Alcove width", "37 9/16")
-    page.evaluate("window.full = true")
-    tap_keys(page, "12")
-    page.locator("#notices").get_by_text(OUT_OF_SPACE).wait_for()
-    shown = page.locator("#notices .notice:visible")
-    assert shown.count() == 1
-    shown.get_by_role("button", name="Close the message").tap()
-    page.locator("#notices").get_by_text("Saved Alcove width").wait_for()
-    assert shown.count() == 1
 
 
 def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):

@@ -9,8 +9,7 @@ const SECONDS = 10;
  * Say a sentence between the head of the screen and the place, with one thing that can be done
  * about it. It covers nothing, and what stands in the place stays where it is under the thumb.
  * What the app has to tell of its own accord (`news`) never takes the place of what was said of
- * the person's last act, nor its Undo. One stands at a time: news waits until that is closed, but for what
- * must come `first`.
+ * the person's last act, nor its Undo.
  * @param {HTMLElement} host where it is said
  * @param {HTMLElement} place what scrolls below it
  * @param {string} sentence
@@ -18,16 +17,8 @@ const SECONDS = 10;
  */
 export function notice(host, place, sentence, action = null) {
   const kind = action?.news ? "news" : "said";
-  const node = element(
-    "div",
-    { class: "notice", "data-kind": kind, "data-first": action?.first },
-    element("p", {}, unbroken(sentence)),
-  );
-  const close = () =>
-    keepingStill(place, () => {
-      node.remove();
-      oneAtATime(host);
-    });
+  const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, unbroken(sentence)));
+  const close = () => keepingStill(place, () => node.remove());
   if (action?.label) {
     const act = () => {
       close();
@@ -39,25 +30,9 @@ export function notice(host, place, sentence, action = null) {
   keepingStill(place, () => {
     for (const old of host.querySelectorAll(`[data-kind=${kind}]`)) old.remove();
     host.append(node);
-    if (!action?.stays) whenInSight.set(node, () => setTimeout(close, SECONDS * 1000));
-    oneAtATime(host);
+    host.scrollTop = node.offsetTop - host.offsetTop;
   });
-}
-
-/** What is begun once a sentence is in sight: its time. */
-const whenInSight = new WeakMap();
-
-/** @param {HTMLElement} host */
-function oneAtATime(host) {
-  const all = [...host.querySelectorAll(".notice")];
-  const shown = ["[data-first]", "[data-kind=said]", "*"]
-    .map((look) => all.find((each) => each.matches(look)))
-    .find(Boolean);
-  if (!shown) return;
-  for (const each of all) each.toggleAttribute("hidden", each !== shown);
-  host.scrollTop = 0;
-  whenInSight.get(shown)?.();
-  whenInSight.delete(shown);
+  if (!action?.stays) setTimeout(close, SECONDS * 1000);
 }
 
 /**
@@ -68,7 +43,6 @@ function oneAtATime(host) {
 export const unsay = (host, place) =>
   keepingStill(place, () => {
     for (const old of host.querySelectorAll("[data-kind=said]")) old.remove();
-    oneAtATime(host);
   });
 
 function keepingStill(place, change) {
