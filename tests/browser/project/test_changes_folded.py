@@ -1,4 +1,4 @@
-"""What a correction changes is told in short: what goes wrong first, what moves behind its count."""
+"""What a correction changes is told in short: what goes wrong first, what moves behind a count."""
 
 import re
 
