@@ -45,7 +45,7 @@ def _butt(given, show):
         answers["gain"] = on_fine_marks(gains.depth, show)
     verdict = "Gap between door and frame"
     if gains.depth:
-        where = "Gain in the door" if given.gains == "door" else "Gain in door and frame"
+        where = "Gain in door" if given.gains == "door" else "Gain in both"
         verdict = f"{where} (gap {show.bare(on_fine_marks(gains.gap, show))})"
     return Reckoning(
         answers=answers | _left(show, {"tip": left}),

@@ -38,7 +38,7 @@ def compute(given, show):
         working=tuple(working(given, show, screw)),
         drawing=driven_screw(show, given, screw, _words(show, screw)),
         cautions=tuple(cautions(given, show, screw)),
-        verdict=f"{named} (clearance {show.bare(clear)}, pilot {show.bare(pilot)})",
+        verdict=f"{named} (pilot {show.bare(pilot)})",
     )
 
 

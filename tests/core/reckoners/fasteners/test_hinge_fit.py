@@ -18,7 +18,7 @@ def test_two_leaves_and_what_is_between_fill_the_gap_and_both_gains():
     """2 × 5/64 + 1/16 = 7/32; less a gap of 1/16 are 5/32, a half of that 5/64 each."""
     said = reckon(KEY, **BUTT)
     assert said["by_key"]["gain"]["text"] == "5/64″"
-    assert said["verdict"] == "Gain in door and frame (gap 1/16″)"
+    assert said["verdict"] == "Gain in both (gap 1/16″)"
     door = reckon(KEY, **BUTT, gains="door")
     assert door["by_key"]["gain"]["text"] == "5/32″"
     assert door["working"][1]["text"] == "Gain: 7/32 − 1/16 = 5/32"

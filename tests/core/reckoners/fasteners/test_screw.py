@@ -58,7 +58,7 @@ def test_two_pieces_of_a_shelf_as_by_hand():
     texts = {key: each["text"] for key, each in said["by_key"].items()}
     assert (texts["length"], texts["reach"], texts["left"]) == ("2″", "1 1/4″", "1/4″")
     assert texts["head"] == "21/64″"
-    assert said["verdict"] == "No. 8 screw (clearance 11/64″, pilot 3/32″)"
+    assert said["verdict"] == "No. 8 screw (pilot 3/32″)"
 
 
 def test_a_thick_second_piece_gets_the_screw_with_two_thirds_in_it():
