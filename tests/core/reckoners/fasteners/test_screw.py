@@ -76,7 +76,8 @@ def test_a_metric_screw_is_told_with_metric_bits(size):
 
 def test_a_metric_project_begins_with_a_metric_screw_and_bits():
     said = reckon(KEY, {"unit": "mm"}, over="18", under="40")
-    assert said["verdict"] == "4 mm screw (clearance 4.5 mm, pilot 2.5 mm)"
+    assert said["verdict"] == "4 mm screw (pilot 2.5 mm)"
+    assert said["by_key"]["clearance"]["text"] == "4.5 mm"
 
 
 @pytest.mark.parametrize(("size", "bit"), [("m3", "3.5"), ("m35", "4.0"), ("m5", "5.5")])
