@@ -124,6 +124,7 @@ def test_every_engine_and_module_of_the_bench_is_measured_for_itself():
         "case",
         "doors",
         "drawers",
+        "boards",
         "project",
         "door",
         "kills",

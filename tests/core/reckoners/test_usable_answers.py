@@ -56,6 +56,8 @@ AT_AN_END = {
     ("how_many_fit", "left"),
     ("equal_parts", "marks"),
     ("space", "strips"),
+    ("carcass", "kick_height"),
+    ("carcass", "recess"),
     ("getting_it_in", "beside"),
     ("getting_it_in", "over"),
     ("face_frame", "covers"),
@@ -66,7 +68,7 @@ AT_AN_END = {
     ("door_swing", "opens"),
 }
 """Places from which is measured, a strip that isn't needed or runs out to nothing, the small end of
-a self-return, what just goes through a doorway, what is flush."""
+a self-return, what just goes through a doorway, what is flush, the kick of a case without one."""
 
 
 @pytest.mark.parametrize("question", DESCRIBED.values(), ids=lambda each: each["key"])
