@@ -36,7 +36,7 @@ def test_ends_made_different_are_two_rows_and_go_back_to_one(page):
     assert page.get_by_text("Right end", exact=True).is_hidden()
     # What the right end was comes back with it.
     page.get_by_role("button", name="Different ends").tap()
-    assert chosen(page, "Right end", "Square").is_visible()
+    chosen(page, "Right end", "Square").wait_for()
 
 
 def test_a_kept_line_with_different_ends_opens_as_two_rows(page):
@@ -45,7 +45,7 @@ def test_a_kept_line_with_different_ends_opens_as_two_rows(page):
     page.locator(ANSWER).get_by_text("thirty-three and seven eighths inches").first.wait_for()
     keep_as(page, "Top rail")
     open_entry(page, "Top rail", "Open")
-    assert chosen(page, "Left end", "45° miter").is_visible()
-    assert chosen(page, "Right end", "Square").is_visible()
+    chosen(page, "Left end", "45° miter").wait_for()
+    chosen(page, "Right end", "Square").wait_for()
     page.get_by_role("button", name="Clear", exact=True).tap()
     page.get_by_text(re.compile("^Both ends")).first.wait_for()

@@ -70,6 +70,7 @@ def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(pa
     sample(page)
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
+    page.get_by_role("button", name="Carcass: Side").wait_for()
     heads = page.locator(".piece-list h3").all_text_contents()
     sheets = ["Plywood, 1/4″ thick", "Plywood, 23/32″ thick"]
     assert sorted(heads) == ["1/4″ thick", "3/4″ thick", "No material named", *sheets]
