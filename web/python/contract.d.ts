@@ -361,6 +361,12 @@ export interface Group {
   help: string;
 }
 
+/** A row of a list, and the field of the row where it has several. */
+export interface InRow {
+  row: number;
+  part: string | null;
+}
+
 /** What one reading does to a number. */
 export interface Influence {
   id: string;
@@ -499,10 +505,14 @@ export interface Merged {
   photos: Record<string, string>;
 }
 
-/** A name in a text as it is written there, and what it stands for in the document. */
+/**
+ * A name in a text as it is written there, and what it stands for in the document; of a list
+ * `rows` are where it is written.
+ */
 export interface NameUsed {
   name: string;
   stands_for: string;
+  rows?: InRow[];
 }
 
 /** Words. */
@@ -593,7 +603,7 @@ export interface Picture {
   chalk?: string;
 }
 
-/** Pieces of one part: how many there are to cut, how many are cut, of what. */
+/** Pieces of one part: how many there are to cut, how many are cut, of what; `stock` says in words what they are cut of, and how thick that is. */
 export interface Piece {
   entry: string;
   part: string;
@@ -611,6 +621,7 @@ export interface Piece {
   drawing: Drawing | null;
   from: string;
   material: string;
+  stock: string;
   grain: string;
   place: string;
   rough: Rough | null;

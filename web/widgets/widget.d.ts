@@ -1,5 +1,5 @@
 /** The shape of every widget: a node by itself, or an object with its `node` and what can be done with it. */
-import type { Field, Fine, Length, Value } from "../python/contract.d.ts";
+import type { Field, Fine, Length, NameUsed, Value } from "../python/contract.d.ts";
 
 /** What `element` takes between the tags; null and undefined are left out. */
 export type Child = Node | string | null | undefined;
@@ -30,7 +30,7 @@ export type DrawnField = Pick<Field, "key" | "label" | "kind"> &
   };
 
 /** How a text was read, with what the project's names in it stand for. */
-export type Echo = string | { text: string; names: { name: string; stands_for: string }[] };
+export type Echo = string | { text: string; names: NameUsed[] };
 
 /** How a field was read, and what is wrong with it. */
 export interface Told {

@@ -177,11 +177,20 @@ class Stick(TypedDict):
     marks: list[StickMark]
 
 
+class InRow(TypedDict):
+    """A row of a list, and the field of the row where it has several."""
+
+    row: int
+    part: str | None
+
+
 class NameUsed(TypedDict):
-    """A name in a text as it is written there, and what it stands for in the document."""
+    """A name in a text as it is written there, and what it stands for in the document; of a list
+    `rows` are where it is written."""
 
     name: str
     stands_for: str
+    rows: NotRequired[list[InRow]]
 
 
 class Caution(TypedDict):

@@ -1,6 +1,9 @@
 """Reading a text, or the texts of a question not yet kept, with the names of a project."""
 
+from typing import NamedTuple
+
 from sawside.errors import Refusal, quoted
+from sawside.lengths.reading.names import Named
 from sawside.project.evaluation.names_for import NamesOf, names_for
 from sawside.project.kinds.reading_worked import ReadingWorked
 from sawside.project.schema.document import unit_of
@@ -61,30 +64,52 @@ def _corrected(read_as, worked):
     return told | {"tape": place, "finer": finer}
 
 
+class _Used(NamedTuple):
+    """What a name stands for in a field, and where in its list it is written."""
+
+    named: Named | Refusal
+    rows: tuple[tuple[int, str | None], ...]
+
+
 def names_of_question(reckoner, values, *, document=None, id=None):
-    """{key of a field: {name in it as written: what it stands for in a checked document}}.
+    """{key of a field: {name in it as written: the `_Used` of it in a checked document}}.
 
     None where there is no document; `id` as above.
     """
     if document is None:
         return None
     texts = list(linkable(reckoner, values, unit_of(document)))
-    each = names_for(document, [text for _, text in texts], id)
+    each = names_for(document, [text for _, text, _ in texts], id)
     names = {}
-    for (field, _), used in zip(texts, each, strict=True):
-        names[field.key] = names.get(field.key, {}) | used
+    for (field, _, place), used in zip(texts, each, strict=True):
+        of_field = names.setdefault(field.key, {})
+        for written, named in used.items():
+            rows = of_field[written].rows if written in of_field else ()
+            of_field[written] = _Used(named, rows if place is None else (*rows, place))
     return names
 
 
 def by_field_told(by_field, settings):
     """{"names"}, what `reckon` tells of the names in its fields; nothing where there are none."""
-    told = {key: names_told(used, settings) for key, used in (by_field or {}).items()}
+    told = {key: _field_told(used, settings) for key, used in (by_field or {}).items()}
     told = {key: names for key, names in told.items() if names}
     return {"names": told} if told else {}
+
+
+def _field_told(used, settings):
+    named = {written: each.named for written, each in used.items()}
+    return [
+        told | ({"rows": _rows_told(rows)} if (rows := used[told["name"]].rows) else {})
+        for told in names_told(named, settings)
+    ]
+
+
+def _rows_told(rows):
+    return [{"row": row, "part": part} for row, part in rows]
 
 
 def all_names(by_field):
     """The names of all fields in one; None where there are none to be had."""
     if by_field is None:
         return None
-    return {written: named for used in by_field.values() for written, named in used.items()}
+    return {written: each.named for used in by_field.values() for written, each in used.items()}

@@ -91,7 +91,8 @@ def _lengths_of(fields, given):
 
 
 def linkable(reckoner, values, unit):
-    """(field, text) of every text that may hold names: those of numbers that are shown.
+    """(field, text, (row, key of the field in it or None) or None) of every text that may hold
+    names: those of numbers that are shown.
 
     `unit` is that of a bare number. What is neither a text nor a list of what belongs there is
     refused when it is read.
@@ -104,11 +105,19 @@ def _linkable(fields, values, unit):
         if field.kind not in LINKABLE or not _shown(field, fields, values, unit):
             continue
         value = values.get(field.key, "")
-        for each in value if isinstance(value, list) else [value]:
-            if isinstance(each, str):
-                yield field, each
-            elif isinstance(each, dict) and field.kind == "rows":
-                yield from ((field, text) for _, text in _linkable(field.fields, each, unit))
+        if isinstance(value, list):
+            yield from _linkable_rows(field, value, unit)
+        elif isinstance(value, str):
+            yield field, value, None
+
+
+def _linkable_rows(field, rows, unit):
+    for at, row in enumerate(rows):
+        if isinstance(row, str):
+            yield field, row, (at, None)
+        elif isinstance(row, dict) and field.kind == "rows":
+            for part, text, _ in _linkable(field.fields, row, unit):
+                yield field, text, (at, part.key)
 
 
 LINKABLE = ("length", "angle", "count", "number", "lengths", "rows")

@@ -34,6 +34,23 @@ def test_what_each_name_in_a_text_stands_for_is_told_beside_how_the_text_was_rea
     assert asked["names"] == {"piece": [{"name": "Top rail", "stands_for": "37 5/16″"}]}
 
 
+def test_a_name_in_a_list_is_told_with_the_row_and_the_field_that_it_stands_in():
+    widths = ["40", "[Top rail] + 1", "Top rail"]
+    values = {"widths": widths, "left_height": "90", "right_height": "[Case width]"}
+    said = answered("reckon", linked(), reckoner="space", values=values)["names"]
+    assert said["widths"] == [
+        {"name": "Top rail", "stands_for": "37 5/16″", "rows": [in_row(1), in_row(2)]}
+    ]
+    assert "rows" not in said["right_height"][0]
+    pieces = [{"length": "20", "count": "2"}, {"length": "[Top rail]", "count": "1"}]
+    said = answered("reckon", linked(), reckoner="sticks", values={"pieces": pieces})["names"]
+    assert said["pieces"][0]["rows"] == [in_row(1, "length")]
+
+
+def in_row(row, part=None):
+    return {"row": row, "part": part}
+
+
 @pytest.mark.parametrize("text", ["37 5/16", "3 × 4 in", "[Top rail: Left saw setting] + 1"])
 def test_nothing_is_told_of_names_where_there_are_none_or_where_one_is_an_angle(text):
     assert "names" not in ask("read", linked(), text=text)

@@ -1,4 +1,4 @@
-/** @import { Act, Answered, Answers, Message, Reckoning } from "../../python/contract.d.ts" */
+/** @import { Act, Answered, Answers, Message, NameUsed, Reckoning } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /**
@@ -18,7 +18,7 @@ export const askInProject = (app, act) => async (message) => {
 /**
  * How a text was read, and what the project's names in it stand for now.
  * @param {string} text
- * @param {{name: string, stands_for: string}[]} [names] as the core found them in the text
+ * @param {NameUsed[]} [names] as the core found them in the text
  */
 export const echoed = (text, names = []) => ({ text, names });
 

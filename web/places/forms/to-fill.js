@@ -1,8 +1,7 @@
 /** What of a project is to be filled in, in its order. */
 
 /** @import { Entry } from "../../python/contract.d.ts" */
-/** @import { Kept } from "../../store/shapes.d.ts" */
-/** @import { State } from "../../store/shapes.d.ts" */
+/** @import { Kept, State } from "../../store/shapes.d.ts" */
 
 /** @typedef {"filled" | "next" | "fill" | "waits"} StepState */
 /** @typedef {{entry: Entry, state: StepState, leadsTo: Entry, waitsFor: string}} Step */
@@ -91,9 +90,9 @@ export const firstBlank = ({ view }, id) => view?.entries.find((each) => each.id
 export const isToFill = ({ view }, id) => Boolean(view?.entries.find((each) => each.id === id && !each.ok)?.to_fill);
 
 /**
- * Where an entry is filled in.
+ * Where an entry is filled in, or corrected.
  * @param {State} state
- * @param {Entry} entry
+ * @param {Pick<Entry, "id" | "kind">} entry
  */
 export function placeOf({ record }, { id, kind }) {
   const kept = record?.document.entries.find((/** @type {Kept} */ each) => each.id === id);

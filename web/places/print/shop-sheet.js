@@ -16,7 +16,7 @@ export function shopSheet(app) {
 
   function draw() {
     const { view } = app.state.get();
-    if (!view?.set_ups || view.entries.length === 0) {
+    if (!view?.cases || view.entries.length === 0) {
       node.replaceChildren(back(), nothingYet(app, "Nothing to print yet. Save something to the project first."));
       return;
     }

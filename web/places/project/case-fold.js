@@ -1,5 +1,6 @@
 import { element } from "../../widgets/element.js";
 import { caseDrawing } from "../../widgets/project/case-drawing.js";
+import { placeOf } from "../forms/to-fill.js";
 import { go } from "../go.js";
 
 /** @import { Case } from "../../python/contract.d.ts" */
@@ -55,6 +56,5 @@ function fold(app, told, title) {
  * @param {string} part
  */
 function openLine(app, id, part) {
-  const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
-  if (kept?.kind === "line") go(`work-out/${kept.reckoner}/${id}//${encodeURIComponent(part)}`);
+  go(`${placeOf(app.state.get(), { id, kind: "line" })}//${encodeURIComponent(part)}`);
 }

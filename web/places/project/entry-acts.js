@@ -14,12 +14,11 @@ import { notice } from "../notices.js";
  */
 export function entryActs(app, entry) {
   const { id, kind, ok } = entry;
-  const kept = app.state.get().record?.document.entries.find((each) => each.id === id);
+  const open = () => go(placeOf(app.state.get(), entry));
   const sure = ok && kind !== "note" ? button("How accurate?", () => go(`sure/${id}`)) : null;
-  const reckoner = kept?.kind === "line" ? kept.reckoner : "";
-  if (kind === "line") return [waitsFor(app, entry), button("Open", () => go(`work-out/${reckoner}/${id}`)), sure];
-  if (kind === "note") return [button("Open", () => go(`note/${id}`))];
-  return [button("Edit", () => go(`reading/${id}`)), sure, isLength(entry) ? toPieces(app, entry) : null];
+  if (kind === "line") return [waitsFor(app, entry), button("Open", open), sure];
+  if (kind === "note") return [button("Open", open)];
+  return [button("Edit", open), sure, isLength(entry) ? toPieces(app, entry) : null];
 }
 
 /**

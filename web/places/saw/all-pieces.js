@@ -1,6 +1,4 @@
-import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
-import { brief } from "../../widgets/numbers/part-size.js";
 import { pieceLine } from "../../widgets/project/piece-line.js";
 import { nothingYet } from "../forms/instead.js";
 import { go } from "../go.js";
@@ -11,34 +9,6 @@ import { inOrder, keyOf, wrongOf } from "./saw-pieces.js";
 /** @import { App } from "../place.d.ts" */
 
 const TITLE = "All pieces";
-
-/**
- * What its material is called: as told of the piece, or as chosen in the question that asks for it.
- * @param {App} app
- * @param {Piece} piece
- */
-function materialOf(app, { material, entry }) {
-  if (material) return material;
-  const { record, described } = app.state.get();
-  const kept = entryOf(record, "line", entry);
-  const asked = described?.reckoners.find(({ key }) => key === kept?.reckoner)?.fields;
-  const field = asked?.find(({ key }) => key === "material");
-  const chosen = kept?.values.material ?? field?.default;
-  return field?.choices?.find(({ value }) => value === chosen)?.label ?? "";
-}
-
-/**
- * What a piece is cut of: its material, and how thick that is.
- * @param {App} app
- * @param {Piece} piece
- */
-function stockOf(app, piece) {
-  const { thickness } = piece;
-  const material = materialOf(app, piece);
-  const named = material && material[0].toUpperCase() + material.slice(1);
-  const thick = thickness && `${brief(thickness)} thick`;
-  return [named, thick].filter(Boolean).join(", ") || "No material named";
-}
 
 /**
  * All pieces of the project by what they are cut of, in the order of the cuts, each with what is done of it; a touch
@@ -58,12 +28,12 @@ export function allPieces(app) {
   function draw() {
     const { view, saw } = app.state.get();
     const pieces = view?.set_ups ? inOrder(view) : [];
-    const stocks = new Set(pieces.map((each) => stockOf(app, each)));
+    const stocks = new Set(pieces.map(({ stock }) => stock));
     const line = (/** @type {Piece & {waits: string}} */ piece) =>
       pieceLine({ ...piece, wrong: wrongOf(piece), isShown: keyOf(piece) === saw.piece }, () => turnTo(piece));
     const drawn = [...stocks].map((stock) => [
       element("h3", {}, stock),
-      element("ul", { class: "entries" }, pieces.filter((each) => stockOf(app, each) === stock).map(line)),
+      element("ul", { class: "entries" }, pieces.filter((each) => each.stock === stock).map(line)),
     ]);
     list.replaceChildren(...(drawn.length ? drawn.flat() : [nothingYet(app, "No pieces yet.")]));
   }

@@ -3,7 +3,8 @@ import { fieldError } from "./field-error.js";
 import { helpLine, helpOnFocus } from "./help-on-focus.js";
 import { rowList } from "./row-list.js";
 
-/** @import { DrawnField, FieldWidget, RowsOptions, Typed, Wrong, Echo } from "../widget.d.ts" */
+/** @import { NameUsed } from "../../python/contract.d.ts" */
+/** @import { DrawnField, Echo, FieldWidget, RowsOptions, Typed, Wrong } from "../widget.d.ts" */
 
 /** @typedef {string | Record<string, Typed>} Row what is typed into one: a text by itself, or several */
 
@@ -79,14 +80,31 @@ export function manyField({ field, value, onInput, onFocus, form }) {
    * @param {{errors?: Wrong[], echo?: Echo}} told
    */
   function show({ errors = [], echo }) {
+    const names = (typeof echo === "object" && echo.names) || [];
     rows.all().forEach((row, at) => {
       const own = errors.filter((error) => error.row === at);
       row.show({
         errors: own.map((error) => ({ ...error, field: placeOf(error) })),
-        echoes: linkedIn(row.values(), echo),
+        echoes: linkedIn(names, at),
       });
     });
     wrong.show(errors.find((error) => error.row === undefined));
+  }
+
+  /**
+   * For each field of a row the names of the project that stand in it.
+   * @param {NameUsed[]} names
+   * @param {number} at
+   */
+  function linkedIn(names, at) {
+    /** @type {Record<string, {text: string, names: NameUsed[]}>} */
+    const echoes = {};
+    for (const name of names)
+      for (const { part } of (name.rows ?? []).filter(({ row }) => row === at)) {
+        const key = placeOf({ part }) ?? "";
+        echoes[key] = { text: "", names: [...(echoes[key]?.names ?? []), name] };
+      }
+    return echoes;
   }
 
   set(value);
@@ -117,29 +135,6 @@ export function manyField({ field, value, onInput, onFocus, form }) {
 }
 
 /**
- * For each field of a row the names of the project that stand in it, of those that stand in the whole list.
- * @param {Record<string, Typed>} values
- * @param {Echo | undefined} echo
- * @returns {Record<string, Echo>}
- */
-function linkedIn(values, echo) {
-  const names = (typeof echo === "object" && echo.names) || [];
-  const longestFirst = [...names].sort((a, b) => b.name.length - a.name.length);
-  /** @param {string} text */
-  function standingIn(text) {
-    let rest = text.toLowerCase();
-    return longestFirst.filter(({ name }) => {
-      const before = rest;
-      rest = rest.replaceAll(name.toLowerCase(), " ");
-      return rest !== before;
-    });
-  }
-  return Object.fromEntries(
-    Object.entries(values).map(([key, typed]) => [key, { text: "", names: standingIn(String(typed)) }]),
-  );
-}
-
-/**
  * How rows are drawn as forms: of which fields, how many there are at the least, how what is typed into one becomes the
  * values of its form and back, and which field an error of a row is about. A row is `any`: a draft of an older version
  * may hold anything.
@@ -152,7 +147,7 @@ function rowsOf(field) {
       least: field.may_be_blank ? 0 : 1,
       wrap: (/** @type {any} */ row) => row,
       unwrap: (/** @type {Record<string, any>} */ typed) => typed,
-      placeOf: (/** @type {Wrong} */ { part }) => part,
+      placeOf: (/** @type {{part?: string | null}} */ { part }) => part ?? undefined,
     };
   // What the list hangs on stands outside of its rows.
   /** @type {DrawnField} */
@@ -169,6 +164,6 @@ function rowsOf(field) {
     least: 1,
     wrap: (/** @type {any} */ text) => ({ [ITEM]: text }),
     unwrap: (/** @type {Record<string, any>} */ typed) => typed[ITEM] ?? "",
-    placeOf: () => ITEM,
+    placeOf: (/** @type {{part?: string | null}} */ _place) => ITEM,
   };
 }

@@ -23,7 +23,9 @@ def _title(entry, _calls):
 
 def _texts(entry):
     reckoner = RECKONERS.get(entry["reckoner"])
-    return linkable(reckoner, entry["values"], entry["unit"]) if reckoner else ()
+    if reckoner is None:
+        return ()
+    return ((field, text) for field, text, _ in linkable(reckoner, entry["values"], entry["unit"]))
 
 
 def _with_texts(entry, change, fields):

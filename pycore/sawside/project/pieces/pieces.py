@@ -9,6 +9,7 @@ from sawside.lengths.reading.reader import read_length
 from sawside.project.pieces.judge import verdicts
 from sawside.project.pieces.judge_told import part_name, told_in_groups
 from sawside.project.pieces.size import MEASURES
+from sawside.project.pieces.stock import stock_told
 from sawside.project.pieces.trials import in_brief
 from sawside.project.schema.finding import of_kind
 from sawside.reckoning.answers import length_told
@@ -74,6 +75,11 @@ def _told(document, evaluation, entry, worked, part, told):
         "drawing": None,
         "from": worked.reckoner.title,
         "material": about.get("material", ""),
+        "stock": stock_told(
+            about.get("material", ""),
+            getattr(worked.form.given, "material", None),
+            told["thickness"],
+        ),
         "grain": about.get("grain", ""),
         "place": about.get("place", ""),
         "rough": _rough(entry, worked, part),

@@ -63,6 +63,21 @@ def test_a_board_is_one_material_width_and_thickness_and_what_is_not_told_of_sta
     ]
 
 
+def test_what_a_piece_is_cut_of_is_told_of_it_or_else_asked_in_its_question():
+    """Plywood is the usual material of a carcass; its back is 1/4 thick."""
+    stocks = {each["name"]: each["stock"] for each in view(cabinet())["pieces"]}
+    assert stocks["Rail"] == "White OAK, 3/4″ thick"
+    assert stocks["Strip"] == "No material named"
+    size = {"width": "36", "height": "32", "depth": "15", "thickness": "23/32"}
+    about = {"about": {"side": {"material": "Birch"}}}
+    case = {"name": "Case", "reckoner": "carcass", "values": size} | about
+    pieces = view(acts(begun(), ("keep_line", case)))["pieces"]
+    stocks = {each["part"]: each["stock"] for each in pieces}
+    assert stocks["side"] == "Birch, 23/32″ thick"
+    assert stocks["top"] == "Plywood, 23/32″ thick"
+    assert stocks["back"] == "Plywood, 1/4″ thick"
+
+
 def test_what_is_cut_is_no_longer_needed():
     cut = changed(cabinet(), "cut", id="2", part="piece", by=1)
     assert "2 cuts, 42 1/8″ end to end with kerfs" in boards(cut)[1][0]
