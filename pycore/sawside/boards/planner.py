@@ -94,8 +94,9 @@ class _Search:
         for make in self._at_once():
             if (filled := self._kept(make)) is not None:
                 yield filled, min(self.bound, self._value()[0])
-        if self.best is None:
-            fullest_first(self.exact, self.hand, None)
+        if self.best is None:  # what just goes in may not on the grid
+            filled = fullest_first(self.exact, self.hand, None)
+            self.best = tidied(self.exact, self.hand, filled)
         try:
             for filled in self._searched():
                 yield filled, min(self.bound, self._value()[0])

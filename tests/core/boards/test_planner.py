@@ -167,6 +167,17 @@ def test_a_piece_longer_than_all_on_sale_comes_from_a_long_stick_on_hand_or_not_
         plan(Request((Piece(Fraction(100), 2),), (Stock(Fraction(120), 1),), sold))
 
 
+def test_long_pieces_that_just_go_into_the_sticks_on_hand_are_planned_on_any_marks():
+    """Worked by hand: 32, 24 and 24 fill a stick of 80 each. The longest piece first leaves one of
+    24 over, and the length on sale, too short for any, makes the common mark a fine one."""
+    pieces = (Piece(Fraction(32), 2), Piece(Fraction(24), 4))
+    sold = (Stock(Fraction(20) + Fraction(1, 1024)),)
+    request = Request(pieces, (Stock(Fraction(80), 2),), sold)
+    found = plan(request)
+    assert faults(request, found) == []
+    assert (found.value, found.proved, len(found.sticks)) == (0, True, 2)
+
+
 def test_lengths_without_a_common_mark_are_planned_exactly():
     pieces = tuple(Piece(Fraction(each, 127) + Fraction(1, 7)) for each in range(2000, 2040))
     request = Request(pieces, (), (Stock(Fraction(96)),), Fraction(1, 9), Fraction(1, 11))
