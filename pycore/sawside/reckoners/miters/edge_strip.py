@@ -54,8 +54,8 @@ def _part(given, strip, picture):
 def _working(given, show, strip):
     back, adds = show.number(strip.back), [cut.adds for cut in strip.cuts]
     added = "".join(f" + {show.number(end.at_panel)}" for end in strip.ends if end.at_panel)
-    at_face = "".join(_signed(show, each) for each in adds)
-    tips = "".join(_signed(show, each) for each in adds if each > 0)
+    at_face = "".join(show.term(each) for each in adds)
+    tips = "".join(show.term(each) for each in adds if each > 0)
     return (
         *past_lines(given, "left_corner", "right_corner"),
         *(end.worked for end in strip.ends),
@@ -63,12 +63,6 @@ def _working(given, show, strip):
         f"At the face: {back}{at_face}{show.equals(strip.face)}",
         f"To cut, before a chamfer: {back}{tips}{show.equals(strip.to_cut)}",
     )
-
-
-def _signed(show, adds):
-    if adds == 0:
-        return ""
-    return f" {'+' if adds > 0 else '−'} {show.number(abs(adds))}"
 
 
 RECKONER = Reckoner(

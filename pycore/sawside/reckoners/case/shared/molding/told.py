@@ -2,8 +2,7 @@
 
 from fractions import Fraction
 
-from sawside.geometry.miter import along_the_edge
-from sawside.lengths.real import nearby, sign
+from sawside.lengths.real import nearby
 from sawside.reckoners.miters.shared.moldings.run_cautions import SELF_RETURN
 from sawside.reckoners.miters.shared.moldings.run_words import how_to_cope, verdict_of
 from sawside.wood.caution import Caution
@@ -42,7 +41,7 @@ def lengths_of(run, show, pieces, length_of, *, tips=False):
     ]
 
 
-def about_all(given, show, run, pieces):
+def about_all(given, run, pieces):
     """The answers that any molding has, of its pieces as they lie."""
     answers = {"stock": with_waste(given, pieces)}
     if len(pieces) > 1:
@@ -65,14 +64,7 @@ def verdict(show, run, pieces):
 
 def with_kerfs(given, pieces):
     """What the pieces take of a stick together: each with a cut along it at both ends."""
-    return sum(
-        (
-            piece.tip_to_tip
-            + sum(along_the_edge(given.kerf, adds, piece.projection) for adds in piece.adds)
-            for piece in pieces
-        ),
-        Fraction(0),
-    )
+    return sum((piece.off_a_stick(given.kerf) for piece in pieces), Fraction(0))
 
 
 def with_waste(given, pieces):
@@ -93,10 +85,7 @@ def line_worked(show, line):
     if len(line.steps) == 1:
         return ()
     first, *others = line.steps
-    terms = "".join(
-        f" {'+' if sign(step.inches) > 0 else '−'} {show.number(abs(step.inches))}"
-        for step in others
-    )
+    terms = "".join(show.term(step.inches) for step in others)
     return (f"{line.name}, on the case: {show.number(first.inches)}{terms}",)
 
 
