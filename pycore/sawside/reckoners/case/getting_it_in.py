@@ -27,7 +27,7 @@ def compute(given, show):
     the most room, the first way that passes round the stair."""
     box = _box(given, show)
     journey = _journey(given, box)
-    stair, way = journey.stair, journey.through
+    way = journey.through
     diagonal = show.rounded(box.diagonal, "reach")
     return Reckoning(
         answers={
@@ -36,7 +36,7 @@ def compute(given, show):
             **_raised(box),
             **({} if journey.boxes is None else {"boxes": journey.boxes}),
             **_through(way),
-            **stair_answers(stair, journey.sizes),
+            **stair_answers(journey),
         },
         working=tuple(_working(given, show, box, journey)),
         drawing=_drawing(show, given, box, journey, diagonal),
@@ -48,8 +48,7 @@ def compute(given, show):
 
 def _drawing(show, given, box, journey, diagonal):
     """The turn of the stair where one is asked for: there is less to see in how it's raised."""
-    turn = journey.stair and stair_drawing(show, journey.stair, journey.sizes)
-    return turn or raised_case(show, given, box, diagonal)
+    return stair_drawing(show, journey) or raised_case(show, given, box, diagonal)
 
 
 def _box(given, show):
@@ -115,7 +114,7 @@ def _working(given, show, box, journey):
         ):
             told = show.equals(show.rounded(left, "be there"))
             yield f"{name} in the doorway: {number(door)} − {number(sizes[across])}{told}"
-    yield from stair_working(show, journey.stair, journey.sizes)
+    yield from stair_working(show, journey)
 
 
 def _headroom(show, box):

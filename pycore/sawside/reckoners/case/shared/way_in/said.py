@@ -97,7 +97,7 @@ def _lowest_limit(journey):
     box = journey.box
     if journey.stands_up or box.above < 0 or journey.stair is None or journey.round is not None:
         return None
-    tallest = journey.stair.tallest(journey.sizes)
+    tallest = journey.tallest_round
     if not tallest or box.tallest is None:
         return None
     return "stair" if tallest < box.tallest else "ceiling"
@@ -105,7 +105,7 @@ def _lowest_limit(journey):
 
 def _round_remedy(show, journey):
     """What height of this width and depth would go round the stair, or in how many boxes."""
-    tallest = journey.stair.tallest(journey.sizes)
+    tallest = journey.tallest_round
     if not tallest:
         return (
             "It won’t go round the stair at any height. Make it narrower or shallower, or "
