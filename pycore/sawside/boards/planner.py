@@ -16,7 +16,7 @@ from sawside.boards.bounds import all_sums, could_hold, least_cost
 from sawside.boards.buying import by_cost, by_length, key
 from sawside.boards.completion import pack
 from sawside.boards.fills import OutOfStepsError, Steps
-from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first
+from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first, longest_on_sale
 from sawside.boards.offcuts import tidied
 from sawside.boards.request import Stock, whole
 
@@ -118,10 +118,10 @@ class _Search:
         return key(self.exact, self._bought(self.best))
 
     def _improve(self):
-        if len(set(self.exact.costs)) > 1 or self.exact.costs[:1] > (1,):
+        if any(cost != 1 for cost in self.exact.costs):
             self._try(by_cost(self.exact, self.steps))
         elif self.exact.buys:
-            longest = max(range(len(self.exact.buys)), key=lambda j: self.exact.buys[j])
+            longest = longest_on_sale(self.exact)
             self._fewer(longest)
             numbers = range(self.bound, self.value[0] + 1)
             self._try(_all_of(longest, n, len(self.exact.buys)) for n in numbers)

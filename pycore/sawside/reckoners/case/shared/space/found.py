@@ -44,7 +44,7 @@ def found_of(given, show):
     heights, back = heights_of(given), back_of(given)
     bowed = given.bowed in ("left", "right", "line")
     walls = located_of(given, show, heights) if bowed else walls_of(given)
-    width = show.rounded(_width(given, show, walls), "go in")
+    width = show.rounded(_width(given, walls), "go in")
     height = show.rounded(_height(given, show, heights), "go in")
     depth = _depth(back, show)
     raised = _raised(given, show, height)
@@ -80,7 +80,7 @@ _WIDTHS = {"left": "by_height", "right": "by_height", "line": "off_line"}
 """Where the widths of walls that bow are filled in."""
 
 
-def _width(given, show, walls):
+def _width(given, walls):
     width = walls.clear - (bows(given, walls) or scribes(given, walls))
     if width <= 0:
         leaning = walls.clear <= bows(given, walls)

@@ -16,7 +16,7 @@ def working_of(given, show, found):
         *notch_lines(given, show, found),
         *_height(given, show, found),
         *_floor(given, show, found),
-        *_depth(given, show, found),
+        *_depth(show, found),
         *_raised(given, show, found),
     )
 
@@ -24,7 +24,7 @@ def working_of(given, show, found):
 def _width(given, show, found):
     walls, number = found.walls, show.number
     if isinstance(walls, Located):
-        yield from located_lines(given, show, walls)
+        yield from located_lines(show, walls)
         less = _scribed(given, show, walls)
         yield f"Case width: {number(walls.clear)} − {less}{show.equals(found.width)}"
         return
@@ -150,7 +150,7 @@ def _floor(given, show, found):
     )
 
 
-def _depth(given, show, found):
+def _depth(show, found):
     back, number = found.back, show.number
     if back is None:
         return
