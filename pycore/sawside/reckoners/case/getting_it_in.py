@@ -1,10 +1,7 @@
 """Whether a case can be stood up under a ceiling, and whether it goes through a doorway."""
 
-from fractions import Fraction
-
 from sawside.drawing.case.raised_case import raised_case
-from sawside.errors import Refusal
-from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
+from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK, raised_of
 from sawside.reckoners.case.shared.standing_up import TALLEST, Box, raised_line, tallest_line
 from sawside.reckoners.case.shared.way_in.readings import WAY_IN, asks_for_door, asks_for_stair
 from sawside.reckoners.case.shared.way_in.said import cautions_of, verdict_of
@@ -52,16 +49,8 @@ def _drawing(show, given, box, journey, diagonal):
 
 
 def _box(given, show):
-    kick = given.kick or Fraction(0)
-    if kick >= given.height:
-        raise Refusal(
-            "impossible",
-            f"A toe kick of {show.text(kick)} leaves nothing of a case {show.text(given.height)} "
-            "high.",
-            "Enter a lower toe kick.",
-            field="kick",
-        )
-    return Box(given.height - kick, given.depth, given.ceiling, kick)
+    raised, kick = raised_of(given, show, given.height)
+    return Box(raised, given.depth, given.ceiling, kick)
 
 
 def _journey(given, box):
