@@ -7,12 +7,7 @@ from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import STRIP, blank
 from sawside.reckoners.miters.shared.strip_ends import ASKED, end_fields, strip_of
-from sawside.wood.saw import cautions_at_the_saw
-
-_BACKING_BOARD = (
-    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
-    "(shop practice)."
-)
+from sawside.wood.saw import THIN_STRIPS, cautions_at_the_saw
 
 
 def compute(given, show):
@@ -30,7 +25,7 @@ def compute(given, show):
         },
         working=_working(given, show, strip),
         drawing=picture,
-        cautions=(*cautions_at_the_saw(strip.short_side), _BACKING_BOARD),
+        cautions=(*cautions_at_the_saw(strip.short_side), THIN_STRIPS),
         parts=(_part(given, strip, picture),),
     )
 

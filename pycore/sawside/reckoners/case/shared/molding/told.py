@@ -4,20 +4,16 @@ from fractions import Fraction
 
 from sawside.lengths.real import nearby
 from sawside.reckoners.miters.shared.moldings.run_cautions import SELF_RETURN
-from sawside.reckoners.miters.shared.moldings.run_words import how_to_cope, verdict_of
+from sawside.reckoners.miters.shared.moldings.run_words import RETURNS_LAST, how_to_cope, verdict_of
 from sawside.wood.caution import Caution
-from sawside.wood.saw import SAW_CAUTIONS, SHORT_PIECE, SHORTEST_TO_HOLD
+from sawside.wood.saw import SAW_CAUTIONS, SHORT_PIECE, SHORTEST_TO_HOLD, THIN_STRIPS
 
 _COPING = Caution(
     "Clamp the piece to cope it.",
     "Clamp the piece to cope it, and keep your hands behind the saw. You can’t cope a profile with "
     "an undercut.",
 )
-_THIN = Caution(
-    "Back up thin strips at the saw.",
-    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
-    "(shop practice).",
-)
+_THIN = Caution("Back up thin strips at the saw.", THIN_STRIPS)
 _THIN_FROM = Fraction(3, 8)
 
 
@@ -103,7 +99,7 @@ def order_of(pieces):
     if any(piece.is_coped for piece in sides):
         said.append("Fit a cope before you mark the other end.")
     if len(sides) < len(pieces):
-        said.append("Cut mitered returns last, from the end of a longer stick.")
+        said.append(RETURNS_LAST)
     return " ".join(said)
 
 
