@@ -8,9 +8,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from sawside.boards.buying import by_cost
+from sawside.boards.fills import Steps
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.planner import plan
-from sawside.boards.request import Piece, Request, Stock
+from sawside.boards.request import Piece, Request, Stock, whole
 from tests.core.oracles.sawn_sticks import cut_apart, faults, first_fit_decreasing, least, triplets
 
 U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
@@ -127,6 +129,14 @@ def test_the_cheaper_way_is_bought_even_if_it_is_more_sticks():
     to_buy = (Stock(Fraction(96), None, Fraction(9)), Stock(Fraction(192), None, Fraction(20)))
     found = plan(Request(pieces, (), to_buy, Fraction(1, 8)))
     assert (found.value, len(found.sticks), found.proved) == (18, 2, True)
+
+
+def test_no_set_to_buy_has_more_sticks_than_there_are_pieces():
+    """Worked by hand, the cheapest first: what is free costs no less by a third stick."""
+    to_buy = (Stock(Fraction(96), None, Fraction(9)), Stock(Fraction(48), None, Fraction(0)))
+    exact = whole(Request((Piece(Fraction(40), 2),), (), to_buy))
+    sets = [(0, 0), (0, 1), (0, 2), (1, 0), (1, 1), (2, 0)]
+    assert list(by_cost(exact, Steps(1000))) == sets
 
 
 def test_without_prices_the_fewest_are_bought_and_none_longer_than_it_must_be():
