@@ -152,8 +152,7 @@ def _kick(sizes, by_key):
 def _edging(sizes, panel, boxes):
     """The strips in front of panels that are alike; one on a level panel is in its middle."""
     deep = band_of(panel, sizes) or 0
-    shelf = panel.key.startswith(("fixed", "adjustable"))
-    start = sizes.strip_front if shelf else sizes.front - deep
+    start = sizes.strip_front if panel.is_shelf else sizes.front - deep
     spare = (panel.length - panel.bands) / 2
     for box in boxes:
         if panel.upright:

@@ -157,11 +157,8 @@ def _depth(show, found):
     yield from _smallest(show, back.depths)
     least = min(back.depths)
     if back.at_floor != least:
-        sign = "−" if back.lean < 0 else "+"
-        yield (
-            f"Depth at the floor: {number(least)} {sign} {number(abs(back.lean))} = "
-            f"{number(back.at_floor)}"
-        )
+        lean, at_floor = show.term(back.lean), number(back.at_floor)
+        yield f"Depth at the floor: {number(least)}{lean} = {at_floor}"
     if back.takes or back.lean:
         at_floor = number(back.at_floor)
         yield f"Case depth: {at_floor} − {number(back.takes)}{show.equals(found.depth)}"
@@ -173,11 +170,8 @@ def _behind(show, found):
     back, number, depth = found.back, show.number, found.depth.mark
     at_floor = back.at_floor - depth
     yield f"Gap behind at the floor: {number(back.at_floor)} − {number(depth)} = {number(at_floor)}"
-    sign = "−" if back.lean > 0 else "+"
-    yield (
-        f"Gap behind at the ceiling: {number(at_floor)} {sign} {number(abs(back.lean))} = "
-        f"{number(at_floor - back.lean)}"
-    )
+    lean, at_ceiling = show.term(-back.lean), number(at_floor - back.lean)
+    yield f"Gap behind at the ceiling: {number(at_floor)}{lean} = {at_ceiling}"
 
 
 def _raised(given, show, found):
