@@ -6,7 +6,7 @@ from itertools import pairwise
 
 def by_cost(whole, steps):
     """Yield how many of each length to buy, the cheapest set first, then the fewest, then the
-    shortest; without an end."""
+    shortest; none of more sticks than there are pieces."""
     yield from _growing(whole, steps, (0,) * len(whole.buys), _added)
 
 
@@ -37,7 +37,10 @@ def _growing(whole, steps, start, nexts):
                 heappush(heap, (key(whole, more), more))
 
 
-def _added(_whole, bought):
+def _added(whole, bought):
+    """One stick more, as long as there is a piece for each."""
+    if sum(bought) == sum(whole.counts):
+        return
     for j in range(len(bought)):
         yield (*bought[:j], bought[j] + 1, *bought[j + 1 :])
 

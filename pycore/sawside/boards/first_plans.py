@@ -40,7 +40,7 @@ def first_fit(whole, hand):
     """The longest piece first, each into the first stick that takes it; then one is bought, as
     long as there are. Raises `NoRoomError`."""
     open_sticks = [[place, room_of(whole, place), {}] for place in hand_places(whole, hand)]
-    longest = _longest(whole)
+    longest = longest_on_sale(whole)
     for i, (size, count) in enumerate(zip(whole.sizes, whole.counts, strict=True)):
         for _ in range(count):
             stick = next((each for each in open_sticks if each[1] >= size), None)
@@ -70,7 +70,8 @@ def fullest_first(whole, hand, main):
     return filled
 
 
-def _longest(whole):
+def longest_on_sale(whole):
+    """The index of the longest stick that can be bought, or None."""
     return max(range(len(whole.buys)), key=lambda j: whole.buys[j], default=None)
 
 

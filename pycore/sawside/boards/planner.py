@@ -7,6 +7,7 @@ from the best. The same request and steps give the same plan on every machine.
 """
 
 from collections import Counter
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import chain
@@ -15,7 +16,7 @@ from sawside.boards.bounds import all_sums, could_hold, least_cost
 from sawside.boards.buying import by_cost, by_length, key
 from sawside.boards.completion import pack
 from sawside.boards.fills import OutOfStepsError, Steps
-from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first
+from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first, longest_on_sale
 from sawside.boards.offcuts import tidied
 from sawside.boards.request import Stock, whole
 
@@ -56,13 +57,7 @@ class Plan:
 
 
 def plan(request, most_steps=STEPS):
-    """The best plan that is found in so many steps. Raises `NoRoomError`."""
-    *_, last = plan_steps(request, most_steps)
-    return last
-
-
-def plan_steps(request, most_steps=STEPS):
-    """Yield plans, each better than the one before or better proved; the last one stands.
+    """The best plan that is found in so many steps.
 
     Raises `NoRoomError` where a piece goes into no stick, or where those too long for what is on
     sale don't go into what is on hand (or were not found to).
@@ -72,12 +67,13 @@ def plan_steps(request, most_steps=STEPS):
         stock.count if room else 0 for stock, room in zip(request.on_hand, exact.rooms, strict=True)
     )
     search = _Search(exact, hand, Steps(most_steps))
-    for filled, bound in search.better():
-        yield _told(request, exact, filled, bound)
+    search.run()
+    return _told(request, exact, search.best, min(search.bound, search.value[0]))
 
 
 class _Search:
-    """The search in whole numbers; `better()` yields (filled sticks, what no plan is below)."""
+    """The search in whole numbers: after `run()` the `best` sticks filled, and the `bound` that no
+    plan is below, unless that is already above the best."""
 
     def __init__(self, exact, hand, steps):
         self.exact, self.hand, self.steps = exact, hand, steps
@@ -89,73 +85,66 @@ class _Search:
         self.bound = least_cost(self.sums, rooms, exact.buys, exact.costs) or 0
         self.best = None
 
-    def better(self):
-        """First what is had at once, then what the search finds, then the last with its bound."""
-        for make in self._at_once():
-            if (filled := self._kept(make)) is not None:
-                yield filled, min(self.bound, self._value()[0])
-        if self.best is None:
-            fullest_first(self.exact, self.hand, None)
-        try:
-            for filled in self._searched():
-                yield filled, min(self.bound, self._value()[0])
-        except OutOfStepsError:
-            pass
-        yield self.best, min(self.bound, self._value()[0])
+    def run(self):
+        """First what is had at once, then what is found in the steps; raises `NoRoomError`."""
+        self._at_once()
+        with suppress(OutOfStepsError):
+            self._improve()
 
     def _at_once(self):
-        yield lambda: first_fit(self.exact, self.hand)
-        for main in range(max(len(self.exact.buys), 1)):
-            yield lambda main=main: fullest_first(self.coarse, self.hand, main)
+        mains = range(max(len(self.exact.buys), 1))
+        ways = [(fullest_first, self.coarse, main) for main in mains]
+        for make, given, *main in ((first_fit, self.exact), *ways):
+            with suppress(NoRoomError):
+                self._keep(make(given, self.hand, *main))
+        if self.best is None:  # what just goes in may not on the grid
+            self._keep(fullest_first(self.exact, self.hand, None))
 
-    def _kept(self, make):
-        """The plan that is made, where it is better than the best one so far."""
-        try:
-            filled = tidied(self.exact, self.hand, make())
-        except NoRoomError:
-            return None
-        if self.best is not None and key(self.exact, self._bought(filled)) >= self._value():
-            return None
-        self.best = filled
-        return filled
+    def _keep(self, filled):
+        """Keep a plan that is better than the best one so far; whether it is."""
+        filled = tidied(self.exact, self.hand, filled)
+        is_better = self.best is None or key(self.exact, self._bought(filled)) < self.value
+        if is_better:
+            self.best = filled
+        return is_better
 
     def _bought(self, filled):
         places = Counter(i for (kind, i), _ in filled if kind == "buy")
         return tuple(places[j] for j in range(len(self.exact.buys)))
 
-    def _value(self):
+    @property
+    def value(self):
+        """The `key` of the best plan so far."""
         return key(self.exact, self._bought(self.best))
 
-    def _searched(self):
-        if len(set(self.exact.costs)) > 1 or self.exact.costs[:1] > (1,):
-            yield from self._try(by_cost(self.exact, self.steps))
+    def _improve(self):
+        if any(cost != 1 for cost in self.exact.costs):
+            self._try(by_cost(self.exact, self.steps))
         elif self.exact.buys:
-            longest = max(range(len(self.exact.buys)), key=lambda j: self.exact.buys[j])
-            yield from self._fewer(longest)
-            numbers = range(self.bound, self._value()[0] + 1)
-            yield from self._try(_all_of(longest, n, len(self.exact.buys)) for n in numbers)
-            number = self._value()[0]
+            longest = longest_on_sale(self.exact)
+            self._fewer(longest)
+            numbers = range(self.bound, self.value[0] + 1)
+            self._try(_all_of(longest, n, len(self.exact.buys)) for n in numbers)
+            number = self.value[0]
             if len(self.exact.buys) > 1 and number:
-                yield from self._try(by_length(self.exact, number, self.steps), sure=False)
+                self._try(by_length(self.exact, number, self.steps), sure=False)
 
     def _fewer(self, longest):
-        """Yield plans with one stick less, as long as there is one: no proof, but soon better."""
-        while (number := self._value()[0] - 1) >= self.bound:
+        """One stick less, as long as there is such a plan: no proof, but soon better."""
+        while (number := self.value[0] - 1) >= self.bound:
             bought = _all_of(longest, number, len(self.exact.buys))
             found = self._packed(bought, self.coarse, self.steps.left // _SHARE)
-            filled = self._kept(lambda found=found: found) if found else None
-            if filled is None:
+            if not (found and self._keep(found)):
                 return
-            yield filled
 
     def _try(self, sets, sure=True):
-        """Yield the plan of the first set of sticks that holds all. While it is `sure` that no set
+        """Keep the plan of the first set of sticks that holds all. While it is `sure` that no set
         before holds them, each raises the bound."""
         for bought in sets:
             value = key(self.exact, bought)
             if sure:
                 self.bound = max(self.bound, value[0])
-            if value >= self._value():
+            if value >= self.value:
                 return
             if value[0] < self.bound:
                 continue
@@ -167,9 +156,8 @@ class _Search:
                 continue
             most = self.steps.left // _SHARE * (_SHARE - 1)
             found = self._packed(bought, self.coarse, most)
-            if found and (filled := self._kept(lambda found=found: found)) is not None:
-                yield filled
             if found:
+                self._keep(found)
                 return
             sure = sure and found is False and self._cannot(bought)
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.geometry.angles import cosine, sine
-from sawside.geometry.miter import allowance, half_corner
+from sawside.geometry.miter import allowance, along_the_edge, half_corner
 from sawside.lengths.real import Exact, sign
 
 RIGHT_ANGLE = Fraction(90)
@@ -132,6 +132,11 @@ class Piece:
     def tip_to_tip(self):
         """What is cut off a stick: more than either side where one end opens and one closes."""
         return self.back + sum((adds for adds in self.adds if sign(adds) > 0), _NONE)
+
+    def off_a_stick(self, kerf):
+        """What it takes of a stick: its tips, and a cut of the kerf along it at each end."""
+        left, right = (along_the_edge(kerf, adds, self.projection) for adds in self.adds)
+        return self.tip_to_tip + left + right
 
     @property
     def is_between(self):

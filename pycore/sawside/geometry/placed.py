@@ -41,12 +41,12 @@ class Box:
 class Placed:
     """Parts in their places, by the key of the part one box for each of its count.
 
-    `outside` is the whole of it. Of a case `inside` is what is clear, with no regard to dividers
-    and shelves, `bays` are (left, right) of each bay, `openings` (low, high) of each opening
-    between shelves whose heights are known; `shelves` stand in each bay. `levelled` says that all
-    have one, `agrees` that what was laid out for the case is of these shelves. `loose` are the
-    parts that can be taken out, `behind` those that close the case at its back, `strips` its
-    edging, `covers` those that hide what is inside until they are opened.
+    `outside` is the whole of a case, or of a frame before it. Of a case `inside` is what is clear,
+    with no regard to dividers and shelves, `bays` are (left, right) of each bay, `openings` (low,
+    high) of each opening between shelves whose heights are known; `shelves` stand in each bay.
+    `levelled` says that all have one, `agrees` that what was laid out for the case is of these
+    shelves. `loose` are the parts that can be taken out, `behind` those that close the case at its
+    back, `strips` its edging, `covers` those that hide what is inside until they are opened.
 
     `spaces` are what its answers tell the width or height of: by the key of an answer and the
     number in its list (None for one that is no list) every box that is so wide or so high. Where
@@ -54,7 +54,7 @@ class Placed:
     """
 
     parts: dict[str, tuple[Box, ...]]
-    outside: Box
+    outside: Box | None = None
     inside: Box | None = None
     bays: tuple[tuple[Fraction, Fraction], ...] = ()
     openings: tuple[tuple[Fraction, Fraction], ...] = ()

@@ -92,6 +92,11 @@ class Show:
         metric = self.settings.display == "mm"
         return self.pure(length * (1 / INCHES_PER["mm"]) if metric else length, decimals=metric)
 
+    def term(self, length):
+        """A length as it is added in a sum: " + 3/4", " − 3/4" of one below 0, "" of none."""
+        way = sign(length)
+        return f" {'+' if way > 0 else '−'} {self.number(abs(length))}" if way else ""
+
     def pure(self, number, *, decimals=False):
         """A pure number as arithmetic shows it: a fraction where one can be read, or decimals."""
         if isinstance(number, Real) or decimals or number.denominator > _MOST_DENOMINATOR:

@@ -24,6 +24,10 @@ SHORT_PIECE = Caution(
     f"This piece is short: under {SHORTEST_TO_HOLD}″ you can’t hold it with your hand 6″ from the "
     "blade (shop practice). Cut it from a longer piece, or clamp it the way the saw maker says.",
 )
+THIN_STRIPS = (
+    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
+    "(shop practice)."
+)
 
 
 def cautions_at_the_saw(*short_sides):

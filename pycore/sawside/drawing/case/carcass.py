@@ -1,7 +1,7 @@
 """A case in scale: its front, and a section through one bay seen from its right side.
 
-`sizes` is a case as `reckoners/case/shared/carcass/sizes.py` has it. The heights of its
-adjustable shelves are for the eye only.
+`sizes` is a case as `reckoners/case/shared/carcass/sizes.py` has it, `shelves` are its levels as
+`shelf_levels.py` there. The heights of its adjustable shelves are for the eye only.
 """
 
 from sawside.drawing.lazy import lazy
@@ -14,15 +14,19 @@ _WIDE, _HIGH = 200, 110
 and how high they may be there."""
 _MOST_BAYS = 3
 """More different ones than these have no room for their widths."""
+_ROLES = {"fixed": "stock", "adjustable": "hatch"}
 
 
 @lazy
-def carcass_drawing(show, sizes):
+def carcass_drawing(show, sizes, shelves):
     """The front view, at its right the section."""
+    floor, thick = sizes.kick_height + sizes.thickness, sizes.shelf_thickness
+    shelves = [(floor + low, floor + low + thick, kind) for low, kind in shelves]
     wide, deep, high = (float(nearby(each)) for each in (sizes.width, sizes.depth, sizes.height))
     pixel = max((wide + deep) / _WIDE, high / _HIGH)
     start = wide + 80 * pixel
-    shapes = [*_front(sizes), *_section(sizes, start), *_told(show, sizes, start, pixel)]
+    shapes = [*_front(sizes, shelves), *_section(sizes, shelves, start)]
+    shapes += [*_told(show, sizes, start, pixel), *_names(sizes, shelves, start, pixel)]
     box = (-46 * pixel, -high - 54 * pixel, start + deep + 62 * pixel, 44 * pixel)
     return drawing(_words(show, sizes), box, shapes)
 
@@ -32,32 +36,13 @@ def _box(x, z, role="stock", part=None):
     return rectangle(x[0], -z[1], x[1], -z[0], role, part)
 
 
-def _kind(fixed):
-    return "fixed" if fixed else "adjustable"
-
-
-def _shelves(sizes):
-    """(bottom, top, whether fixed) of each shelf of a bay, the adjustable ones spread over the
-    openings between the fixed ones."""
-    thick, floor = sizes.shelf_thickness, sizes.kick_height + sizes.thickness
-    for low in sizes.heights.lows:
-        yield floor + low, floor + low + thick, True
-    starts = [floor, *(floor + low + thick for low in sizes.heights.lows)]
-    for place, (start, opening) in enumerate(zip(starts, sizes.heights.openings, strict=True)):
-        many = len(range(place, sizes.adjustable, sizes.fixed + 1))
-        room = (opening - many * thick) / (many + 1)
-        for number in range(1, many + 1):
-            at = start + number * room + (number - 1) * thick
-            yield at, at + thick, False
-
-
 def _heights(sizes):
     """The levels of a case: foot, underside and top of the bottom, underside and top of the top."""
     low, thick = sizes.kick_height, sizes.thickness
     return sizes.foot, low, low + thick, sizes.height - thick, sizes.height
 
 
-def _front(sizes):
+def _front(sizes, shelves):
     foot, low, floor, ceiling, top = _heights(sizes)
     thick, joint, right = sizes.thickness, sizes.joint, sizes.width - sizes.thickness
     over = sizes.top == "over"
@@ -73,9 +58,9 @@ def _front(sizes):
         left = thick + start
         if start:
             yield _box((left - thick, left), (floor, ceiling), part="divider")
-        for bottom, upper, fixed in _shelves(sizes):
-            part = sizes.shared.shelf_key(_kind(fixed), number)
-            yield _box((left, left + bay), (bottom, upper), "stock" if fixed else "hatch", part)
+        for bottom, upper, kind in shelves:
+            part = sizes.shared.shelf_key(kind, number)
+            yield _box((left, left + bay), (bottom, upper), _ROLES[kind], part)
     if sizes.kick != "none":
         ends = (thick, right)
         if sizes.kick == "base":
@@ -83,7 +68,7 @@ def _front(sizes):
         yield _box(ends, (0, low), "ghost", "kick" if sizes.kick == "notched" else "base_rail")
 
 
-def _section(sizes, start):
+def _section(sizes, shelves, start):
     """Parts that are cut through are wood, the side behind them is an outline."""
     foot, low, floor, ceiling, top = _heights(sizes)
     front, over = sizes.front, sizes.top == "over"
@@ -97,10 +82,10 @@ def _section(sizes, start):
     yield polygon([(start + y, -z) for y, z in outline], "ghost", "side")
     yield box((front, sizes.bottom_rear), (low, floor), part="bottom")
     yield box((front, sizes.rear if over else sizes.bottom_rear), (ceiling, top), part="top")
-    for bottom, upper, fixed in _shelves(sizes):
+    for bottom, upper, kind in shelves:
         ends = (sizes.shelf_front, sizes.inside_depth)
-        part = sizes.shared.shelf_key(_kind(fixed), 0)
-        yield box(ends, (bottom, upper), "stock" if fixed else "hatch", part)
+        part = sizes.shared.shelf_key(kind, 0)
+        yield box(ends, (bottom, upper), _ROLES[kind], part)
         if sizes.shelf_band:
             ends = (sizes.strip_front, sizes.shelf_front)
             yield box(ends, (bottom, upper), "hatch", f"strip_{part}")
@@ -147,15 +132,15 @@ def _told(show, sizes, start, pixel):
         left += sizes.thickness
         text = f"{name} {show.brief(bay)}" if len(shown) == 1 else show.brief(bay)
         yield dimension((left + bay, 0), (left, 0), 16 * pixel, text, "answer")
-    yield from _names(sizes, start, pixel)
 
 
-def _names(sizes, start, pixel):
+def _names(sizes, shelves, start, pixel):
     """The parts of the section by name, left of it; the back and the toe kick at its right."""
     _, low, floor, ceiling, top = _heights(sizes)
     beside, behind = start - 8 * pixel, start + sizes.depth + 5 * pixel
     named = [("top", (ceiling + top) / 2), ("bottom", (low + floor) / 2)]
-    named += [("shelf", (lower + upper) / 2) for lower, upper, _ in list(_shelves(sizes))[:1]]
+    fixed_first = sorted(shelves, key=lambda each: each[2] != "fixed")
+    named += [("shelf", (lower + upper) / 2) for lower, upper, _ in fixed_first[:1]]
     for text, z in named:
         yield label((beside, -z), text, "note", "end")
     if sizes.back != "none":

@@ -19,7 +19,7 @@ _FACE = 5
 
 
 @lazy
-def case_in_space(show, given, found):
+def case_in_space(show, found):
     """The drawing of a case `found` (its width, height and depth as told, its strips by their
     side, and the heights of its space)."""
     high = min(max(_WIDE * float(found.height.mark / found.width.mark), _LOW), _TALL)
@@ -29,7 +29,7 @@ def case_in_space(show, given, found):
         rectangle(0, -high, _WIDE, 0),
         *_sizes(show, found, high),
         *_strips(show, found, high, frame),
-        *_floor(show, given, found, high, frame),
+        *_floor(show, found, high, frame),
     ]
     foot = max(frame["floor"].values()) + _FACE
     top = min(*frame["ceiling"].values(), *frame["between"]) - _FACE
@@ -114,7 +114,7 @@ def _strips(show, found, high, frame):
                 yield dimension(*ends, 0, text, "answer")
 
 
-def _floor(show, given, found, high, frame):
+def _floor(show, found, high, frame):
     side = found.heights.low_side
     if side is None:
         return

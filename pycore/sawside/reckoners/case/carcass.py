@@ -13,6 +13,7 @@ from sawside.reckoners.case.shared.carcass.fields import FIELDS
 from sawside.reckoners.case.shared.carcass.limits import refuse_impossible
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.placed import placed_case
+from sawside.reckoners.case.shared.carcass.shelf_levels import shelf_levels
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
 from sawside.reckoners.case.shared.carcass.strips import strips_of
 from sawside.reckoners.case.shared.carcass.working import working
@@ -32,7 +33,7 @@ def compute(given, show):
     return Reckoning(
         answers=_answers(sizes, panels, show) | amounts_answers(amounts, show),
         working=tuple(working(sizes, panels, amounts, given, show)),
-        drawing=carcass_drawing(show, sizes),
+        drawing=carcass_drawing(show, sizes, shelf_levels(sizes)),
         cautions=tuple(cautions(sizes, given.material, show)),
         parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips)),
         verdict=_verdict(panels, show),

@@ -1,10 +1,7 @@
 """Whether a case can be stood up under a ceiling, and whether it goes through a doorway."""
 
-from fractions import Fraction
-
 from sawside.drawing.case.raised_case import raised_case
-from sawside.errors import Refusal
-from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK
+from sawside.reckoners.case.shared.separate_kick import SEPARATE_KICK, raised_of
 from sawside.reckoners.case.shared.standing_up import TALLEST, Box, raised_line, tallest_line
 from sawside.reckoners.case.shared.way_in.readings import WAY_IN, asks_for_door, asks_for_stair
 from sawside.reckoners.case.shared.way_in.said import cautions_of, verdict_of
@@ -27,7 +24,7 @@ def compute(given, show):
     the most room, the first way that passes round the stair."""
     box = _box(given, show)
     journey = _journey(given, box)
-    stair, way = journey.stair, journey.through
+    way = journey.through
     diagonal = show.rounded(box.diagonal, "reach")
     return Reckoning(
         answers={
@@ -36,7 +33,7 @@ def compute(given, show):
             **_raised(box),
             **({} if journey.boxes is None else {"boxes": journey.boxes}),
             **_through(way),
-            **stair_answers(stair, journey.sizes),
+            **stair_answers(journey),
         },
         working=tuple(_working(given, show, box, journey)),
         drawing=_drawing(show, given, box, journey, diagonal),
@@ -48,21 +45,12 @@ def compute(given, show):
 
 def _drawing(show, given, box, journey, diagonal):
     """The turn of the stair where one is asked for: there is less to see in how it's raised."""
-    turn = journey.stair and stair_drawing(show, journey.stair, journey.sizes)
-    return turn or raised_case(show, given, box, diagonal)
+    return stair_drawing(show, journey) or raised_case(show, given, box, diagonal)
 
 
 def _box(given, show):
-    kick = given.kick or Fraction(0)
-    if kick >= given.height:
-        raise Refusal(
-            "impossible",
-            f"A toe kick of {show.text(kick)} leaves nothing of a case {show.text(given.height)} "
-            "high.",
-            "Enter a lower toe kick.",
-            field="kick",
-        )
-    return Box(given.height - kick, given.depth, given.ceiling, kick)
+    raised, kick = raised_of(given, show, given.height)
+    return Box(raised, given.depth, given.ceiling, kick)
 
 
 def _journey(given, box):
@@ -115,7 +103,7 @@ def _working(given, show, box, journey):
         ):
             told = show.equals(show.rounded(left, "be there"))
             yield f"{name} in the doorway: {number(door)} − {number(sizes[across])}{told}"
-    yield from stair_working(show, journey.stair, journey.sizes)
+    yield from stair_working(show, journey)
 
 
 def _headroom(show, box):

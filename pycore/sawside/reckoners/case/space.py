@@ -16,7 +16,7 @@ def compute(given, show):
     return Reckoning(
         answers=answers_of(given, show, found),
         working=tuple(working_of(given, show, found)),
-        drawing=case_in_space(show, given, found),
+        drawing=case_in_space(show, found),
         cautions=tuple(cautions_of(given, show, found)),
         verdict=verdict_of(given, show, found),
         fixes=fixes_of(given, found),

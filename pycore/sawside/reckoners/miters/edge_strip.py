@@ -7,12 +7,7 @@ from sawside.reckoners.miters.shared.corner_field import past_lines
 from sawside.reckoners.miters.shared.edge_ends import edge_ends
 from sawside.reckoners.miters.shared.field_bounds import STRIP, blank
 from sawside.reckoners.miters.shared.strip_ends import ASKED, end_fields, strip_of
-from sawside.wood.saw import cautions_at_the_saw
-
-_BACKING_BOARD = (
-    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
-    "(shop practice)."
-)
+from sawside.wood.saw import THIN_STRIPS, cautions_at_the_saw
 
 
 def compute(given, show):
@@ -30,7 +25,7 @@ def compute(given, show):
         },
         working=_working(given, show, strip),
         drawing=picture,
-        cautions=(*cautions_at_the_saw(strip.short_side), _BACKING_BOARD),
+        cautions=(*cautions_at_the_saw(strip.short_side), THIN_STRIPS),
         parts=(_part(given, strip, picture),),
     )
 
@@ -54,8 +49,8 @@ def _part(given, strip, picture):
 def _working(given, show, strip):
     back, adds = show.number(strip.back), [cut.adds for cut in strip.cuts]
     added = "".join(f" + {show.number(end.at_panel)}" for end in strip.ends if end.at_panel)
-    at_face = "".join(_signed(show, each) for each in adds)
-    tips = "".join(_signed(show, each) for each in adds if each > 0)
+    at_face = "".join(show.term(each) for each in adds)
+    tips = "".join(show.term(each) for each in adds if each > 0)
     return (
         *past_lines(given, "left_corner", "right_corner"),
         *(end.worked for end in strip.ends),
@@ -63,12 +58,6 @@ def _working(given, show, strip):
         f"At the face: {back}{at_face}{show.equals(strip.face)}",
         f"To cut, before a chamfer: {back}{tips}{show.equals(strip.to_cut)}",
     )
-
-
-def _signed(show, adds):
-    if adds == 0:
-        return ""
-    return f" {'+' if adds > 0 else '−'} {show.number(abs(adds))}"
 
 
 RECKONER = Reckoner(

@@ -6,7 +6,7 @@ _MOST_LINES = 20
 
 
 @lazy
-def working(show, request, found, groups):
+def working(show, request, groups):
     """What each stick gives and what is in it; the least that any plan needs."""
     lines = []
     kerf = show.number(request.kerf)

@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import permutations
 
-_LIES = {"height": "upright", "width": "on its side", "depth": "on its back"}
+LIES = {"height": "upright", "width": "on its side", "depth": "on its back"}
+"""How a case lies, by which of its sizes is upright."""
 _LEADS = {"height": "top first", "width": "side first", "depth": "back first"}
 
 
@@ -31,7 +32,7 @@ class Carried:
     @property
     def held(self):
         """How it is held, in words: "upright"."""
-        return _LIES[self.upright]
+        return LIES[self.upright]
 
     @property
     def said(self):
@@ -44,7 +45,7 @@ def carried(sizes, door_width, door_height):
     exact inches. Of ways with as much room the first one counts, upright before lying."""
     ways = [
         Carried(upright, across, along, door_width - sizes[across], door_height - sizes[upright])
-        for upright, across, along in permutations(_LIES)
+        for upright, across, along in permutations(LIES)
     ]
     passing = [way for way in ways if way.passes]
     return max(passing or ways, key=lambda way: min(way.beside, way.over))

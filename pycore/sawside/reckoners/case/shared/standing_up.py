@@ -27,6 +27,7 @@ TALLEST = (
     Answer("tallest_box", "Tallest without its toe kick", must="stay under"),
 )
 """Of a case in one piece, and of one that goes onto a base set first."""
+TOO_DEEP = "It won’t tip up in one piece. It’s as deep as the ceiling is high."
 LITTLE = Fraction(1, 2)
 """Of headroom, in inches: what is less is hardly any (common practice, no source)."""
 

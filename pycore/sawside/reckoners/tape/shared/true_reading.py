@@ -141,9 +141,7 @@ def _worked(tape, given, start, marks, found, show):
         yield f"From the line: {reading} − {show.number(start)} = {show.number(marks)}"
     scaled = f"{decimal_text(tape.scale)} × {show.number(marks)}"
     scaled = scaled if tape.scale != 1 else show.number(marks)
-    hook = ""
-    if start is None and tape.hook:
-        hook = f" {'+' if tape.hook > 0 else '−'} {show.number(abs(tape.hook))}"
+    hook = show.term(tape.hook) if start is None else ""
     yield f"True: {scaled}{hook}{show.equals(on_fine_marks(true, show))}"
     if aim > 0:
         yield _aimed(tape, start, marks, aim, show)

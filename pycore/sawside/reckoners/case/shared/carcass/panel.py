@@ -44,6 +44,11 @@ class Panel:
     turned: bool = False
 
     @property
+    def is_shelf(self):
+        """Whether it has the edging of shelves, and not that of the case."""
+        return self.key.startswith(("fixed", "adjustable"))
+
+    @property
     def area(self):
         """Square inches of one face of all of them."""
         return self.count * self.length * self.width

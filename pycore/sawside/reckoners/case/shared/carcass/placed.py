@@ -35,7 +35,9 @@ def placed_case(sizes, panels, strips, shelving=None):
         outside=Box(0, sizes.width, 0, sizes.height, 0, sizes.depth),
         inside=Box(*clear, 0, sizes.inside_depth),
         bays=tuple(_bays(sizes)),
-        openings=tuple(_openings(sizes, shelves, laid_out)),
+        openings=tuple(
+            _openings(sizes, [low for low, kind in shelves if laid_out or kind == "fixed"])
+        ),
         shelves=len(shelves),
         levelled=laid_out or not sizes.adjustable,
         agrees=shelving is None or laid_out or lays_out_fixed(sizes, shelving),
@@ -60,9 +62,7 @@ def _spaces(sizes):
     yield ("bay", None), tuple(box(each) for each in bays if each[1] - each[0] == least)
     for number, each in enumerate(bays, 1):
         yield ("bays", number), (box(each),)
-    lows, thick = sizes.heights.lows, sizes.shelf_thickness
-    starts = (floor, *(floor + low + thick for low in lows))
-    levels = list(zip(starts, (*(floor + low for low in lows), _ceiling(sizes)), strict=True))
+    levels = list(_openings(sizes, sizes.heights.lows))
     if len({high - low for low, high in levels}) == 1:
         yield ("openings", 1), tuple(box(up=each) for each in levels)
         return
@@ -83,9 +83,8 @@ def _bays(sizes):
         yield sizes.thickness + start, sizes.thickness + start + bay
 
 
-def _openings(sizes, shelves, laid_out):
-    """Between the shelves whose heights are known: the fixed ones, or all."""
-    lows = [low for low, kind in shelves if laid_out or kind == "fixed"]
+def _openings(sizes, lows):
+    """(low, high) of what is clear between shelves with these lower faces above the bottom."""
     floor, thick = _floor(sizes), sizes.shelf_thickness
     starts = (floor, *(floor + low + thick for low in lows))
     return zip(starts, (*(floor + low for low in lows), _ceiling(sizes)), strict=True)
@@ -153,8 +152,7 @@ def _kick(sizes, by_key):
 def _edging(sizes, panel, boxes):
     """The strips in front of panels that are alike; one on a level panel is in its middle."""
     deep = band_of(panel, sizes) or 0
-    shelf = panel.key.startswith(("fixed", "adjustable"))
-    start = sizes.strip_front if shelf else sizes.front - deep
+    start = sizes.strip_front if panel.is_shelf else sizes.front - deep
     spare = (panel.length - panel.bands) / 2
     for box in boxes:
         if panel.upright:

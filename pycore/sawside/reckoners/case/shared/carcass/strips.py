@@ -26,8 +26,7 @@ def strips_of(panels, sizes):
 
 def band_of(panel, sizes):
     """How thick the edging of a panel is, None or 0 without a solid one."""
-    shelf = panel.key.startswith(("fixed", "adjustable"))
-    return sizes.shelf_band if shelf else sizes.case_band
+    return sizes.shelf_band if panel.is_shelf else sizes.case_band
 
 
 def _must(panel, sizes):

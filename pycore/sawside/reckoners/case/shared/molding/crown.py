@@ -9,7 +9,6 @@ from sawside.errors import Refusal
 from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import layered
 from sawside.lengths.real import nearby, sign
-from sawside.lengths.show import angle_text
 from sawside.reckoners.case.shared.molding.placed import molding_in_place
 from sawside.reckoners.case.shared.molding.run import case_run
 from sawside.reckoners.case.shared.molding.told import (
@@ -21,9 +20,8 @@ from sawside.reckoners.case.shared.molding.told import (
     verdict,
 )
 from sawside.reckoners.declaration import End, Part, Reckoning
-from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, end_at, grows
-from sawside.reckoners.miters.shared.compound.crown_run import CrownRun
-from sawside.reckoners.miters.shared.compound.crown_run_told import settings_of
+from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, ends_at, grows
+from sawside.reckoners.miters.shared.compound.crown_run_told import set_and_cut, settings_of
 from sawside.reckoners.miters.shared.compound.crown_spring import spring_of
 from sawside.reckoners.miters.shared.compound.crown_words import (
     corner_worked,
@@ -48,8 +46,8 @@ def crown_told(given, show):
     run = case_run(given, show, spring.projection)
     plans = in_order(layered(run.legs, [nearby(spring.projection)]), [])
     cut = {plan.leg.key: _piece(asked, spring, plan.leg) for plan in plans}
-    crown = CrownRun(spring, None, [(plan, cut[plan.leg.key]) for plan in plans])
-    settings = settings_of(crown)
+    pieces = [(plan, cut[plan.leg.key]) for plan in plans]
+    settings = settings_of(pieces)
     answers = {"first": run.told(show, plans[0].leg, cut[plans[0].leg.key].tip_to_tip), **settings}
     if len(plans) > 1:
         answers["pieces"] = lengths_of(
@@ -62,14 +60,14 @@ def crown_told(given, show):
             )
     if line is not None:
         answers["bottom_line"] = line
-    answers |= about_all(given, show, run, plans) | {"spring": spring.lean.degrees}
+    answers |= about_all(given, run, plans) | {"spring": spring.lean.degrees}
     answers |= {key: getattr(spring, key) for key in ("width", "drop", "projection")}
     return Reckoning(
         answers=answers,
-        working=_working(asked, show, run, crown, line),
+        working=_working(asked, show, run, spring, pieces, line),
         drawing=molding_plan(show, given, run.around, plans, _told_of_front(run, show, plans, cut)),
         cautions=(*cautions_of(given, plans), *([_HELD] if settings else ())),
-        parts=tuple(_part(asked, show, run, plan, cut[plan.leg.key]) for plan in plans),
+        parts=tuple(_part(asked, show, run, plan, piece) for plan, piece in pieces),
         main="first",
         verdict=_verdict(settings, verdict(show, run, plans)),
         wraps=molding_in_place(given, run, partial(_levels, given, spring.drop)),
@@ -108,12 +106,7 @@ def _bottom_edge(given, show, spring):
 
 def _piece(asked, spring, leg):
     """The `CrownPiece` of a leg: a return closes an end with its bottom edge in a point."""
-    ends = tuple(
-        None
-        if joint.corner is None
-        else end_at(asked, spring, side, "inside" if joint.is_inside else "outside", joint.corner)
-        for side, joint in zip(SIDES, leg.joints, strict=True)
-    )
+    ends = ends_at(asked, spring, leg.joints)
     top = leg.line + grows([end for end in ends if end])
     return CrownPiece(spring, ends, {"bottom": leg.line, "top": top})
 
@@ -124,21 +117,17 @@ def _told_of_front(run, show, plans, cut):
 
 
 def _verdict(settings, pieces):
-    if not settings:
-        return pieces
-    miter, bevel = angle_text(settings["miter"]), angle_text(settings["tilt"])
-    return f"Miter {miter}, bevel {bevel}; {pieces[0].lower()}{pieces[1:]}"
+    return set_and_cut(settings["miter"], settings["tilt"], pieces) if settings else pieces
 
 
 @lazy
-def _working(asked, show, run, crown, line):
-    spring = crown.spring
+def _working(asked, show, run, spring, pieces, line):
     lines = [*spring.working, *projection_worked(asked, show, spring)]
-    mitered = [end for _, cut in crown.pieces for end in cut.mitered]
+    mitered = [end for _, cut in pieces for end in cut.mitered]
     if mitered:
         lines += corner_worked(show, spring, mitered[0])
     by_key = {each.key: each for each in run.lines}
-    for plan, cut in crown.pieces:
+    for plan, cut in pieces:
         must = run.must(plan.leg)
         by = show.by(must) if must else show
         bottom, top = cut.edges["bottom"], cut.edges["top"]
@@ -146,10 +135,7 @@ def _working(asked, show, run, crown, line):
             lines += [
                 f"{text}{by.equals(bottom)}" for text in line_worked(show, by_key[plan.leg.key])
             ]
-        terms = "".join(
-            f" {'+' if sign(end.adds) > 0 else '−'} {show.number(abs(end.adds))}"
-            for end in cut.mitered
-        )
+        terms = "".join(show.term(end.adds) for end in cut.mitered)
         if terms:
             name = plan.leg.name
             lines.append(f"{name}, top edge: {show.number(bottom)}{terms}{by.equals(top)}")
@@ -157,7 +143,7 @@ def _working(asked, show, run, crown, line):
         high, drop = show.number(asked.case_height), show.number(spring.drop)
         rise = f" + {show.number(asked.rise)}" if asked.rise else ""
         lines.append(f"Bottom edge above the floor: {high}{rise} − {drop}{show.equals(line)}")
-    return (*lines, stock_worked(asked, show, [plan for plan, _ in crown.pieces]))
+    return (*lines, stock_worked(asked, show, [plan for plan, _ in pieces]))
 
 
 def _part(asked, show, run, plan, cut):

@@ -8,7 +8,6 @@ from sawside.reckoners.miters.shared.compound.crown_spring import FIELDS as SPRI
 from sawside.reckoners.miters.shared.compound.saw import TILTS
 from sawside.reckoners.miters.shared.field_bounds import blank
 
-SIDES = ("left", "right")
 _CROWN = ("molding", ("crown",))
 _BASE = ("molding", ("base",))
 _FLAT = ("molding", ("base", "strip"))

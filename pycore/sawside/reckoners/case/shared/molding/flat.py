@@ -40,7 +40,7 @@ def flat_told(given, show):
     if line is not None:
         answers["top_line"] = line
     return Reckoning(
-        answers=answers | about_all(given, show, run, pieces),
+        answers=answers | about_all(given, run, pieces),
         working=_working(given, show, run, pieces, line),
         drawing=molding_plan(show, given, run.around, pieces, _told_of_front(show, run, pieces)),
         cautions=cautions_of(given, pieces),
@@ -82,11 +82,7 @@ def _working(given, show, run, pieces, line):
                 f"{text}{by.equals(piece.back)}"
                 for text in line_worked(show, by_key[piece.leg.key])
             ]
-        terms = "".join(
-            f" {'+' if sign(adds) > 0 else '−'} {show.number(abs(adds))}"
-            for adds in piece.adds
-            if sign(adds)
-        )
+        terms = "".join(show.term(adds) for adds in piece.adds)
         if terms:
             back = show.number(piece.back)
             lines.append(f"{piece.leg.name}, face: {back}{terms}{by.equals(piece.face)}")

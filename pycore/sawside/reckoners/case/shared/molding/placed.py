@@ -26,17 +26,11 @@ def molding_in_place(given, run, levels):
         front = -given.frame if run.around.showing and given.frame else min(faces)
         around = _Around(given, run, lined_up[0], front)
         low, high = (nearby(each) for each in levels(case.outside.high))
-        parts = {
-            key: (Box(*across, low, high, *inward),) for key, across, inward in around.pieces()
-        }
-        return Placed(parts, _outside([box for (box,) in parts.values()]))
+        return Placed(
+            {key: (Box(*across, low, high, *inward),) for key, across, inward in around.pieces()}
+        )
 
     return wraps
-
-
-def _outside(boxes):
-    ends = zip(*((*box.across, *box.upward, *box.inward) for box in boxes), strict=True)
-    return Box(*(pick(each) for each, pick in zip(ends, (min, max) * 3, strict=True)))
 
 
 class _Around:

@@ -18,7 +18,7 @@ from sawside.geometry.molding_run import (
     self_return,
 )
 from sawside.lengths.real import Exact, sign
-from sawside.reckoners.case.shared.molding.fields import SIDES
+from sawside.reckoners.miters.shared.moldings.run_fields import SIDES
 from sawside.reckoners.miters.shared.moldings.run_legs import capped
 
 _NONE = Fraction(0)

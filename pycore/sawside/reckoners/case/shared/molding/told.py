@@ -2,23 +2,18 @@
 
 from fractions import Fraction
 
-from sawside.geometry.miter import along_the_edge
-from sawside.lengths.real import nearby, sign
+from sawside.lengths.real import nearby
 from sawside.reckoners.miters.shared.moldings.run_cautions import SELF_RETURN
-from sawside.reckoners.miters.shared.moldings.run_words import how_to_cope, verdict_of
+from sawside.reckoners.miters.shared.moldings.run_words import RETURNS_LAST, how_to_cope, verdict_of
 from sawside.wood.caution import Caution
-from sawside.wood.saw import SAW_CAUTIONS, SHORT_PIECE, SHORTEST_TO_HOLD
+from sawside.wood.saw import SAW_CAUTIONS, SHORT_PIECE, SHORTEST_TO_HOLD, THIN_STRIPS
 
 _COPING = Caution(
     "Clamp the piece to cope it.",
     "Clamp the piece to cope it, and keep your hands behind the saw. You can’t cope a profile with "
     "an undercut.",
 )
-_THIN = Caution(
-    "Back up thin strips at the saw.",
-    "Thin strips break and catch easily. Cut them against a backer, the way the saw maker says "
-    "(shop practice).",
-)
+_THIN = Caution("Back up thin strips at the saw.", THIN_STRIPS)
 _THIN_FROM = Fraction(3, 8)
 
 
@@ -42,7 +37,7 @@ def lengths_of(run, show, pieces, length_of, *, tips=False):
     ]
 
 
-def about_all(given, show, run, pieces):
+def about_all(given, run, pieces):
     """The answers that any molding has, of its pieces as they lie."""
     answers = {"stock": with_waste(given, pieces)}
     if len(pieces) > 1:
@@ -65,14 +60,7 @@ def verdict(show, run, pieces):
 
 def with_kerfs(given, pieces):
     """What the pieces take of a stick together: each with a cut along it at both ends."""
-    return sum(
-        (
-            piece.tip_to_tip
-            + sum(along_the_edge(given.kerf, adds, piece.projection) for adds in piece.adds)
-            for piece in pieces
-        ),
-        Fraction(0),
-    )
+    return sum((piece.off_a_stick(given.kerf) for piece in pieces), Fraction(0))
 
 
 def with_waste(given, pieces):
@@ -93,10 +81,7 @@ def line_worked(show, line):
     if len(line.steps) == 1:
         return ()
     first, *others = line.steps
-    terms = "".join(
-        f" {'+' if sign(step.inches) > 0 else '−'} {show.number(abs(step.inches))}"
-        for step in others
-    )
+    terms = "".join(show.term(step.inches) for step in others)
     return (f"{line.name}, on the case: {show.number(first.inches)}{terms}",)
 
 
@@ -114,7 +99,7 @@ def order_of(pieces):
     if any(piece.is_coped for piece in sides):
         said.append("Fit a cope before you mark the other end.")
     if len(sides) < len(pieces):
-        said.append("Cut mitered returns last, from the end of a longer stick.")
+        said.append(RETURNS_LAST)
     return " ".join(said)
 
 

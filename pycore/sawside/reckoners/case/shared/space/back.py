@@ -32,16 +32,6 @@ class Back:
         """The depth at every height; may be less than 0."""
         return self.at_floor - self.takes
 
-    @property
-    def gap_at_floor(self):
-        """Behind the case, from the foot of the wall, where it's nearest."""
-        return self.takes
-
-    @property
-    def gap_at_ceiling(self):
-        """Behind the case at the ceiling."""
-        return self.takes - self.lean
-
 
 def back_of(given):
     """The `Back` of a form; None where no depth was read."""

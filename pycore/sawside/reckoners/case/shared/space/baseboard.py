@@ -20,7 +20,7 @@ def back_notch(given, found):
     """How deep the back is notched, exact: by what a gap behind it doesn't leave; 0 for not."""
     if not given.baseboard or given.at_baseboard != "notch":
         return Fraction(0)
-    gap = found.back.gap_at_floor if found.back else Fraction(0)
+    gap = found.back.takes if found.back else Fraction(0)
     return max(given.baseboard - gap, Fraction(0))
 
 

@@ -7,7 +7,7 @@ from sawside.reckoners.case.shared.space.baseboard import notch_cautions
 from sawside.reckoners.case.shared.space.found import bows
 from sawside.reckoners.case.shared.space.located import Located
 from sawside.reckoners.case.shared.space.walls import SIDES
-from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING, onto_base
+from sawside.reckoners.case.shared.standing_up import ANCHOR, TIPPING, TOO_DEEP, onto_base
 from sawside.wood.caution import Caution
 
 _FLOOR = (
@@ -51,7 +51,7 @@ def _standing(given, show, found):
         return
     high = show.brief(box.diagonal, "reach")
     if box.tallest is None:
-        yield "It won’t tip up in one piece. It’s as deep as the ceiling is high."
+        yield TOO_DEEP
         return
     lower = show.bare(box.tallest, "stay under")
     many = f", or stack {counted(box.boxes, 'box', 'boxes')}" if box.boxes else ""

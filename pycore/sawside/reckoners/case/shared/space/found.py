@@ -5,6 +5,7 @@ from fractions import Fraction
 from typing import Any
 
 from sawside.errors import Refusal
+from sawside.reckoners.case.shared.separate_kick import raised_of
 from sawside.reckoners.case.shared.space.back import Back, back_of
 from sawside.reckoners.case.shared.space.floor_and_ceiling import Heights, check_line, heights_of
 from sawside.reckoners.case.shared.space.located import Located, located_of
@@ -44,11 +45,10 @@ def found_of(given, show):
     heights, back = heights_of(given), back_of(given)
     bowed = given.bowed in ("left", "right", "line")
     walls = located_of(given, show, heights) if bowed else walls_of(given)
-    width = show.rounded(_width(given, show, walls), "go in")
+    width = show.rounded(_width(given, walls), "go in")
     height = show.rounded(_height(given, show, heights), "go in")
     depth = _depth(back, show)
-    raised = _raised(given, show, height)
-    kick = given.kick or Fraction(0)
+    raised, kick = raised_of(given, show, height.mark)
     check_line(given, show, heights, height)
     return Found(
         walls=walls,
@@ -80,7 +80,7 @@ _WIDTHS = {"left": "by_height", "right": "by_height", "line": "off_line"}
 """Where the widths of walls that bow are filled in."""
 
 
-def _width(given, show, walls):
+def _width(given, walls):
     width = walls.clear - (bows(given, walls) or scribes(given, walls))
     if width <= 0:
         leaning = walls.clear <= bows(given, walls)
@@ -128,19 +128,6 @@ def _depth(back, show):
             field="back_out" if leaning else "baseboard",
         )
     return show.rounded(back.clear, "go in")
-
-
-def _raised(given, show, height):
-    """What is tipped up of a case: all of its height but a separate toe kick."""
-    kick = given.kick or Fraction(0)
-    if kick >= height.mark:
-        raise Refusal(
-            "impossible",
-            f"A toe kick of {show.text(kick)} leaves nothing of a case {show.text(height)} high.",
-            "Enter a lower toe kick.",
-            field="kick",
-        )
-    return height.mark - kick
 
 
 def no_gap_onto_base(given):

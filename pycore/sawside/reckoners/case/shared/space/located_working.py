@@ -3,7 +3,7 @@
 from sawside.reckoners.case.shared.space.walls import SIDES
 
 
-def located_lines(given, show, walls):
+def located_lines(show, walls):
     """Where each wall is at each reading, and what is clear of both."""
     number, straight = show.number, walls.straight
     if straight is None:

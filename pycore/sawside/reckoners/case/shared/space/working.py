@@ -16,7 +16,7 @@ def working_of(given, show, found):
         *notch_lines(given, show, found),
         *_height(given, show, found),
         *_floor(given, show, found),
-        *_depth(given, show, found),
+        *_depth(show, found),
         *_raised(given, show, found),
     )
 
@@ -24,7 +24,7 @@ def working_of(given, show, found):
 def _width(given, show, found):
     walls, number = found.walls, show.number
     if isinstance(walls, Located):
-        yield from located_lines(given, show, walls)
+        yield from located_lines(show, walls)
         less = _scribed(given, show, walls)
         yield f"Case width: {number(walls.clear)} − {less}{show.equals(found.width)}"
         return
@@ -150,18 +150,15 @@ def _floor(given, show, found):
     )
 
 
-def _depth(given, show, found):
+def _depth(show, found):
     back, number = found.back, show.number
     if back is None:
         return
     yield from _smallest(show, back.depths)
     least = min(back.depths)
     if back.at_floor != least:
-        sign = "−" if back.lean < 0 else "+"
-        yield (
-            f"Depth at the floor: {number(least)} {sign} {number(abs(back.lean))} = "
-            f"{number(back.at_floor)}"
-        )
+        lean, at_floor = show.term(back.lean), number(back.at_floor)
+        yield f"Depth at the floor: {number(least)}{lean} = {at_floor}"
     if back.takes or back.lean:
         at_floor = number(back.at_floor)
         yield f"Case depth: {at_floor} − {number(back.takes)}{show.equals(found.depth)}"
@@ -173,11 +170,8 @@ def _behind(show, found):
     back, number, depth = found.back, show.number, found.depth.mark
     at_floor = back.at_floor - depth
     yield f"Gap behind at the floor: {number(back.at_floor)} − {number(depth)} = {number(at_floor)}"
-    sign = "−" if back.lean > 0 else "+"
-    yield (
-        f"Gap behind at the ceiling: {number(at_floor)} {sign} {number(abs(back.lean))} = "
-        f"{number(at_floor - back.lean)}"
-    )
+    lean, at_ceiling = show.term(-back.lean), number(at_floor - back.lean)
+    yield f"Gap behind at the ceiling: {number(at_floor)}{lean} = {at_ceiling}"
 
 
 def _raised(given, show, found):

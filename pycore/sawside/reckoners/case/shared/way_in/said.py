@@ -1,7 +1,7 @@
 """What is said of the way in: yes or no, each part of it, and what to do where it won't go."""
 
 from sawside.lengths.words import counted
-from sawside.reckoners.case.shared.standing_up import ANCHOR, LITTLE, TIPPING, onto_base
+from sawside.reckoners.case.shared.standing_up import ANCHOR, LITTLE, TIPPING, TOO_DEEP, onto_base
 from sawside.reckoners.case.shared.way_in.stair_told import STAIR_CAUTIONS
 
 _STRAIGHT = (
@@ -97,7 +97,7 @@ def _lowest_limit(journey):
     box = journey.box
     if journey.stands_up or box.above < 0 or journey.stair is None or journey.round is not None:
         return None
-    tallest = journey.stair.tallest(journey.sizes)
+    tallest = journey.tallest_round
     if not tallest or box.tallest is None:
         return None
     return "stair" if tallest < box.tallest else "ceiling"
@@ -105,7 +105,7 @@ def _lowest_limit(journey):
 
 def _round_remedy(show, journey):
     """What height of this width and depth would go round the stair, or in how many boxes."""
-    tallest = journey.stair.tallest(journey.sizes)
+    tallest = journey.tallest_round
     if not tallest:
         return (
             "It won’t go round the stair at any height. Make it narrower or shallower, or "
@@ -123,7 +123,7 @@ def _round_remedy(show, journey):
 def _remedy(show, journey):
     box, boxes = journey.box, journey.boxes
     if box.tallest is None:
-        return "It won’t tip up in one piece. It’s as deep as the ceiling is high."
+        return TOO_DEEP
     many = f" Or stack {counted(boxes, 'box', 'boxes')} of one height." if boxes else ""
     base = (
         " without its toe kick, or make the toe kick higher."

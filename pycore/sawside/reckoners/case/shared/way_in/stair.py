@@ -5,9 +5,9 @@ from fractions import Fraction
 from itertools import permutations
 
 from sawside.lengths.real import enclosed, sqrt
+from sawside.reckoners.case.shared.doorway import LIES
 from sawside.reckoners.case.shared.way_in.turn import FINE, goes_round, most
 
-_LIES = {"height": "upright", "width": "on its side", "depth": "on its back"}
 _END = {"height": "top", "width": "side", "depth": "back"}
 _BITS = 64
 
@@ -87,7 +87,7 @@ class Way:
     def said(self):
         """How it is carried, in words: "on its back, tilted top up"."""
         tilted = f", tilted {_END[self.along]} up" if self.tilted else ""
-        return f"{_LIES[self.upright]}{tilted}"
+        return f"{LIES[self.upright]}{tilted}"
 
 
 def ways(stair, sizes):
@@ -99,7 +99,7 @@ def ways(stair, sizes):
     ]
     for upright, along, across in level:
         yield Way(stair, sizes, upright, along, across, tilted=False)
-    for upright, along, across in permutations(_LIES):
+    for upright, along, across in permutations(LIES):
         long, high, room = sizes[along], sizes[upright], stair.headroom
         if high < room and long > high and long**2 + high**2 > room**2:
             yield Way(stair, sizes, upright, along, across, tilted=True)

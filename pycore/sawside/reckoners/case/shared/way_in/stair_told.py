@@ -35,28 +35,21 @@ def stair_of(given):
     return Stair(given.stair_below, above, given.headroom)
 
 
-def stair_answers(stair, sizes):
+def stair_answers(journey):
     """The answers about it; the tallest only where this one doesn't go round."""
-    if stair is None:
+    if journey.stair is None:
         return {}
-    way = stair.way(sizes)
-    if way is not None:
-        return {"round": way.said.capitalize()}
-    tallest = stair.tallest(sizes)
+    if journey.round is not None:
+        return {"round": journey.round.said.capitalize()}
+    tallest = journey.tallest_round
     told = {"round": "No, whichever way it’s carried"}
     return told | ({"tallest_round": tallest} if tallest else {})
 
 
-def nearest_way(stair, sizes):
-    """The `Way` that passes, or that of the tallest case that would; None where none would."""
-    way = stair.way(sizes)
-    return way or stair.way(sizes | {"height": stair.tallest(sizes)})
-
-
-def stair_drawing(show, stair, sizes):
+def stair_drawing(show, journey):
     """The turn with the case in it, or with the tallest that goes round; None where none does."""
-    way = nearest_way(stair, sizes)
-    return way and stair_turn(show, way, tightest(way), way.sizes == sizes)
+    way = journey.nearest
+    return way and stair_turn(show, way, tightest(way), journey.round is not None)
 
 
 def tightest(way):
@@ -75,12 +68,12 @@ def tightest(way):
     return Fraction(min(range(near - 99, near + 100), key=longest), 100)
 
 
-def stair_working(show, stair, sizes):
+def stair_working(show, journey):
     """Line by line for the way that passes, or that of the tallest case that would."""
-    way = None if stair is None else nearest_way(stair, sizes)
+    way, stair = journey.nearest, journey.stair
     if way is None:
         return
-    if way.sizes != sizes:
+    if journey.round is None:
         yield f"The tallest that goes round is {show.number(way.sizes['height'])} high, {way.said}"
     number, high = show.number, way.sizes[way.upright]
     if way.tilted:

@@ -52,6 +52,19 @@ class Journey:
         """The `Way` round the stair; None where there is none, or no stair."""
         return None if self.stair is None else self.stair.way(self.sizes)
 
+    @cached_property
+    def tallest_round(self):
+        """The most height of this width and depth that goes round the stair; 0 where none does."""
+        return self.stair.tallest(self.sizes)
+
+    @cached_property
+    def nearest(self):
+        """That `Way`, or that of the tallest case that would go; None where none would, or without
+        a stair."""
+        if self.stair is None or self.round or not self.tallest_round:
+            return self.round
+        return self.stair.way(self.sizes | {"height": self.tallest_round})
+
     @property
     def whole(self):
         """Whether it goes in as it is."""

@@ -29,9 +29,7 @@ def _placed(given, show, doors, frame, opening):
         door = _Door(opening.left + left, low, front)
         for key, box in _door(given, doors, frame, door):
             parts.setdefault(key, []).append(box)
-    return Placed(
-        {key: tuple(boxes) for key, boxes in parts.items()}, opening, covers=frozenset(parts)
-    )
+    return Placed({key: tuple(boxes) for key, boxes in parts.items()}, covers=frozenset(parts))
 
 
 def _lefts(show, span):

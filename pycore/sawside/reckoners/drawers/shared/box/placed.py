@@ -25,7 +25,7 @@ def _placed(box, opening):
         return middle - width / 2, middle + width / 2
 
     parts = dict(_boxes(box, wide, low, behind))
-    return Placed(parts, opening, covers=frozenset(parts))
+    return Placed(parts, covers=frozenset(parts))
 
 
 def _boxes(box, wide, low, behind):

@@ -126,6 +126,16 @@ def end_at(given, spring, side, kind, corner):
     return CrownEnd(side, kind, corner, sawn, way * end_adds(spring.lean.sine, corner), adds)
 
 
+def ends_at(given, spring, joints):
+    """The `CrownEnd` at each of the (left, right) `Joint` of a leg, None for a square one."""
+    return tuple(
+        None
+        if joint.corner is None
+        else end_at(given, spring, side, "inside" if joint.is_inside else "outside", joint.corner)
+        for side, joint in zip(SIDES, joints, strict=True)
+    )
+
+
 def _edges_of(given, show, spring, mitered):
     if given.measured is None:
         return None

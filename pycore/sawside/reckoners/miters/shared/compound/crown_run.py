@@ -8,7 +8,7 @@ from sawside.geometry.coping_order import in_order
 from sawside.geometry.molding_run import Joint, Leg, Piece, layered, self_return
 from sawside.lengths.real import nearby, sign
 from sawside.reckoners.fields import choice, kerf
-from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, end_at, grows
+from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, ends_at, grows
 from sawside.reckoners.miters.shared.compound.crown_spring import Spring, spring_of
 from sawside.reckoners.miters.shared.compound.saw import EDGES
 from sawside.reckoners.miters.shared.moldings.run_fields import AROUND, SIDES, WALLS
@@ -85,19 +85,10 @@ def _joints(given, corners):
         yield joints
 
 
-def _ends(given, spring, joints):
-    return tuple(
-        None
-        if joint.corner is None
-        else end_at(given, spring, side, "inside" if joint.is_inside else "outside", joint.corner)
-        for side, joint in zip(SIDES, joints, strict=True)
-    )
-
-
 def _piece(given, show, spring, wall, joints):
     """The piece of a wall. Measured along the bottom it ends, at a return, where its top edge does,
     which is the projection further out."""
-    ends, measured = _ends(given, spring, joints), given.walls[wall].length
+    ends, measured = ends_at(given, spring, joints), given.walls[wall].length
     returned = [joint.kind == "returned" for joint in joints]
     others = [end for end, is_return in zip(ends, returned, strict=True) if end and not is_return]
     out = [end.adds for end in others if end.kind == "outside"]
@@ -128,4 +119,4 @@ def _cap(given, spring, leg):
     """The small piece that closes an end: its bottom edge is a point."""
     reach = spring.projection
     edges = {"bottom": Fraction(0), "top": reach}
-    return CrownPiece(spring, _ends(given, spring, leg.joints), edges, reach)
+    return CrownPiece(spring, ends_at(given, spring, leg.joints), edges, reach)

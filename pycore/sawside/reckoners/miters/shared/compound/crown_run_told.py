@@ -5,7 +5,7 @@ from fractions import Fraction
 from sawside.drawing.lazy import lazy
 from sawside.drawing.miters.run_plan import run_plan
 from sawside.geometry.miter import along_the_edge
-from sawside.lengths.real import nearby, sign
+from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import End, Part, Reckoning
 from sawside.reckoners.miters.shared.compound.crown_run import crown_run_of
@@ -51,12 +51,17 @@ def run_told(given, show, cautions):
 
 def _verdict(crown, pieces):
     """How the saw is set, where one setting is that of every corner, and the pieces."""
-    ends = {end.corner: end.sawn for end in _each_end(crown)}
+    ends = {end.corner: end.sawn for end in _each_end(crown.pieces)}
     if len(ends) != 1:
         return pieces
     (sawn,) = ends.values()
-    miter, bevel = angle_text(sawn.miter), angle_text(sawn.tilt)
-    return f"Miter {miter}, bevel {bevel}; {pieces[0].lower()}{pieces[1:]}"
+    return set_and_cut(sawn.miter, sawn.tilt, pieces)
+
+
+def set_and_cut(miter, bevel, pieces):
+    """A verdict that leads with the settings, in degrees, before that of the pieces."""
+    settings = f"Miter {angle_text(miter)}, bevel {angle_text(bevel)}"
+    return f"{settings}; {pieces[0].lower()}{pieces[1:]}"
 
 
 def _answers(given, show, crown):
@@ -66,17 +71,17 @@ def _answers(given, show, crown):
     answers = {"first": tips[0][1], "pieces": tips}
     for edge in ("top", "bottom"):
         answers[f"{edge}s"] = [(name, cut.edges[edge]) for name, cut in named]
-    answers |= settings_of(crown)
+    answers |= settings_of(crown.pieces)
     answers["order"] = order_of([plan for plan, _ in crown.pieces], 1, closed=crown.run.closed)
     answers["stock"] = sum((_taken(given, cut) for _, cut in named), Fraction(0))
     answers["spring"] = spring.lean.degrees
     return answers | {key: getattr(spring, key) for key in ("width", "drop", "projection")}
 
 
-def settings_of(crown):
-    """The answers about the settings of a `CrownRun`: of the first corner, and of the last where
-    that is another one; and how each kind of end is cut."""
-    ends = _each_end(crown)
+def settings_of(pieces):
+    """The answers about the settings of the `pieces` of a `CrownRun`: of the first corner, and of
+    the last where that is another one; and how each kind of end is cut."""
+    ends = _each_end(pieces)
     if not ends:
         return {}
     first, last = ends[0], ends[-1]
@@ -103,9 +108,9 @@ def _said(end, text, several, key):
     return text.replace(" corner", f" corner{corner}", 1)
 
 
-def _each_end(crown):
+def _each_end(pieces):
     """Every mitered end, the pieces from left to right."""
-    pieces = sorted(crown.pieces, key=lambda each: (each[0].leg.wall, each[0].leg.is_cap))
+    pieces = sorted(pieces, key=lambda each: (each[0].leg.wall, each[0].leg.is_cap))
     return [end for _, cut in pieces for end in cut.mitered]
 
 
@@ -121,7 +126,7 @@ def _worked(given, show, crown):
     spring, known = crown.spring, given.measured_on
     lines = [*spring.working, *projection_worked(given, show, spring)]
     reach, ends = show.number(spring.projection), {}
-    for end in _each_end(crown):
+    for end in _each_end(crown.pieces):
         ends.setdefault(end.corner, end)
     for corner, end in ends.items():
         lines += corner_worked(show, spring, end)
@@ -144,10 +149,7 @@ def _edges_worked(show, plan, cut, measured, known):
     for edge in (OTHER[known], known):
         if grown[edge]:
             way = 1 if edge == "top" else -1
-            steps = "".join(
-                f" {'+' if way * sign(end.adds) > 0 else '−'} {show.number(abs(end.adds))}"
-                for end in grown[edge]
-            )
+            steps = "".join(show.term(way * end.adds) for end in grown[edge])
             total = show.equals(cut.edges[edge])
             yield f"{name}, {EDGES[edge]}: {show.number(measured)}{steps}{total}"
 

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.geometry.miter import along_the_edge, half_corner
+from sawside.geometry.miter import half_corner
 from sawside.geometry.sticks import fewest_sticks
 from sawside.reckoners.miters.shared.moldings.run_parts import told
 from sawside.reckoners.miters.shared.moldings.run_words import (
@@ -69,23 +69,17 @@ def _settings(corners):
     return answers | ({"corners": corners_text(corners)} if len(corners) > 1 else {})
 
 
-def _taken(piece, width):
-    """What a piece takes of a stick: its tips, and a cut of `width` along it at each end."""
-    left, right = (along_the_edge(width, adds, piece.projection) for adds in piece.adds)
-    return piece.tip_to_tip + left + right
-
-
-def _taken_by_layer(pieces, width):
+def _taken_by_layer(pieces, kerf):
     """{layer: what each of its pieces takes}."""
     layers = {}
     for piece in pieces:
-        layers.setdefault(piece.layer, []).append(_taken(piece, width))
+        layers.setdefault(piece.layer, []).append(piece.off_a_stick(kerf))
     return layers
 
 
 def _sticks(given, show, named, taken):
     for name, piece in named:
-        if (takes := _taken(piece, given.kerf)) > given.stick:
+        if (takes := piece.off_a_stick(given.kerf)) > given.stick:
             raise Refusal(
                 "impossible",
                 f"{name} takes {show.text(takes)} with its kerfs, more than a stick of "

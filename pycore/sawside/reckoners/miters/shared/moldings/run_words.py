@@ -7,6 +7,7 @@ AT_THE_SAW = (
     "Stand each piece with its back against the fence, top edge up, and swing the saw as its "
     "drawing shows. If it’s too tall for the saw, lay it on its back and bevel by the same angle."
 )
+RETURNS_LAST = "Cut mitered returns last, from the end of a longer stick."
 _COPE = (
     "Miter the end as for an inside corner. Then saw along the line the miter leaves on the face, "
     "leaning the saw back a few degrees so only the front edge touches. Test it on an offcut of "
@@ -83,7 +84,7 @@ def order_of(pieces, layers, *, closed):
     if closed:
         lines.append("Leave the first piece loose until the last one fits between its neighbors.")
     if any(leg.is_cap for leg in legs):
-        lines.append("Cut mitered returns last, from the end of a longer stick.")
+        lines.append(RETURNS_LAST)
     if any(_goes_around(leg) for leg in legs):
         lines.append(
             "To carry the grain around the corners, lay the pieces out left to right on one stick "
