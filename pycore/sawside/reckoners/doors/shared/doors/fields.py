@@ -1,6 +1,7 @@
 """What is asked about doors in an opening."""
 
 from dataclasses import replace
+from fractions import Fraction
 
 from sawside.drawing.choices.door_fits import DOOR_FITS
 from sawside.reckoners.fields import choice, clearance, count, length, material
@@ -15,7 +16,9 @@ _INSET = {"shown_when": ("fit", ("inset",))}
 _LAPPED = {"shown_when": ("fit", LAPPED), "most": "12 in"}
 _FRAME = ("made", FRAMED)
 _OF_A_FRAME = {"shown_when": _FRAME}
-_WIDTH = {"least": "1/4 in", "most": "24 in"}
+LEAST_WIDTH = Fraction(1, 4)
+"""Of a stile, rail or middle member, in inches."""
+_WIDTH = {"least": f"{LEAST_WIDTH} in", "most": "24 in"}
 _MIDDLE = (_FRAME, ("joint", (*GROOVED, "mortise", "lap")))
 _AS_STILE = _WIDTH | {"blank_means": "Same as Stile width."}
 
