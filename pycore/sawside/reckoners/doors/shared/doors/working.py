@@ -2,7 +2,7 @@
 
 from sawside.reckoners.doors.shared.doors.cut_list import sizes_cut, slab_size
 from sawside.reckoners.doors.shared.doors.sizes import gaps_of
-from sawside.reckoners.doors.shared.doors.weight import weight_working
+from sawside.reckoners.shared.door_weight import weight_working
 from sawside.reckoners.wood.shared.moisture_fields import change_line
 
 _WAYS = (("width", "across"), ("height", "up"))

@@ -3,11 +3,12 @@
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil
+from math import ceil, prod
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.fine import fine_text
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, load_of
+from sawside.reckoners.shared.door_weight import Weighed, density_of, pounds_of_door
+from sawside.wood.weights import POUNDS_IN
 
 BY_HEIGHT = ((40, 2), (60, 3), (80, 4))
 """Up to so many inches so many hinges. Common practice, no source."""
@@ -41,12 +42,12 @@ class Hung:
 def pounds_of(given, key):
     """A weight of the form in pounds, in whichever unit it was given; None where it is blank."""
     amount = getattr(given, f"{key}_{given.units}")
-    return None if amount is None else load_of(amount, given.units).amount
+    return None if amount is None else amount * POUNDS_IN[given.units]
 
 
 def hung(given, show):
     """The `Hung` of a form; "impossible" where hinges don't fit, or no place is clear."""
-    pounds = pounds_of(given, "weight") or figured_weight(given)
+    pounds = pounds_of(given, "weight") or pounds_of_door([weighed(given, show)])
     rating = pounds_of(given, "rating")
     if rating and pounds is None:
         raise _impossible(
@@ -74,13 +75,11 @@ def hung(given, show):
     return Hung(centers, [end, *between, given.height - end], pounds, by_height, by_weight)
 
 
-def figured_weight(given):
-    """The weight of a solid door, in pounds; the heavier end of its material's range, None where
-    that has no weight."""
-    if given.material.weight is None:
-        return None
-    inches = given.height * given.width * given.thickness
-    return inches / CUBIC_INCHES_PER_CUBIC_FOOT * given.material.weight.most
+def weighed(given, show):
+    """The whole door as what it weighs is figured from."""
+    sizes = given.height, given.width, given.thickness
+    told = " × ".join(show.number(each) for each in sizes)
+    return Weighed("Weight", told, prod(sizes), density_of(given.material))
 
 
 def _by_height(height):
