@@ -83,7 +83,7 @@ def doors_of(given, show):
     )
     spans = []
     for way, key, start, end, middle, count in ways:
-        grown = 1 + board.growth(Fraction(1)) if way == grows else Fraction(1)
+        grown = board.grown if way == grows else Fraction(1)
         make = _around if given.known == "door" else _within
         spans.append(make(given, show, key, (start, end, middle, count), grown))
     _check_body(given, show, spans)

@@ -114,7 +114,7 @@ def into_front(given):
 
 def growth_of(board):
     """How many times as wide solid wood gets at its wettest."""
-    return _ONE if board is None else _ONE + board.growth(_ONE)
+    return _ONE if board is None else board.grown
 
 
 def box_depth_room(given):
