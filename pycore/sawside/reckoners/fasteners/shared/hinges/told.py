@@ -46,7 +46,7 @@ def hinge_working(given, show, found):
             )
 
 
-def hinge_cautions(given, show, found):
+def hinge_cautions(given, found):
     """Every caution: too few, moved, what can hurt."""
     if len(found.centers) < found.asked:
         why = "weight" if (found.by_weight or 0) > found.by_height else "height"
