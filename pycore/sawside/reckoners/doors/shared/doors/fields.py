@@ -56,7 +56,7 @@ ROOM = (
         "between",
         "Gap between doors",
         "clearance_between_doors",
-        help="Counts with two doors or more.",
+        help="Counts with two doors or more, and in half overlay.",
         most="2 in",
     ),
     thickness(
