@@ -6,7 +6,7 @@ from itertools import pairwise
 from math import ceil, prod
 
 from sawside.errors import Refusal, quoted
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import fine_text, limit_text
 from sawside.reckoners.shared.door_weight import Weighed, density_of, pounds_of_door
 from sawside.wood.weights import POUNDS_IN
 
@@ -125,7 +125,7 @@ def _check_many(given, show, many):
         raise _impossible(
             f"{many} hinges {fine_text(given.hinge, show)} long don’t fit on a door "
             f"{fine_text(given.height, show)} tall.",
-            f"Use hinges of {fine_text(given.height / many, show)} or less"
+            f"Use hinges of {limit_text(given.height / many, show, 'stay under')} or less"
             f"{', or fewer' if many > _FEWEST else ''}.",
             "hinge" if given.count is None else "count",
         )
@@ -137,7 +137,8 @@ def _check_inset(given, show, many, end):
         raise _impossible(
             f"With their centers {fine_text(end, show)} from the ends, {many} hinges "
             f"{fine_text(given.hinge, show)} long overlap or stick out past the door.",
-            f"Enter from {fine_text(given.hinge / 2, show)} to {fine_text(most, show)}.",
+            f"Enter from {limit_text(given.hinge / 2, show, 'reach')} to "
+            f"{limit_text(most, show, 'stay under')}.",
             "inset",
         )
 

@@ -1,8 +1,9 @@
 """What no screw may be: too thick for an edge, sunk right through, its pilot wider than it."""
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import fine_text, limit_text
 from sawside.lengths.real import sign
+from sawside.wood.numbers import size_text
 
 
 def _impossible(sentence, remedy, field):
@@ -12,7 +13,7 @@ def _impossible(sentence, remedy, field):
 def refuse_too_thick_for_edge(given, show, shank):
     """ "impossible" above half of the edge it goes into (common practice, no source)."""
     if given.edge is not None and 2 * shank > given.edge:
-        half = fine_text(given.edge / 2, show)
+        half = limit_text(given.edge / 2, show, "stay under")
         raise _impossible(
             f"A screw {fine_text(shank, show)} thick is more than half of an edge "
             f"{fine_text(given.edge, show)} thick: it would split it (shop practice).",
@@ -60,8 +61,8 @@ def refuse_pilot_past_root(given, show, root):
     if given.pilot > root:
         raise _impossible(
             f"A {fine_text(given.pilot, show)} pilot is wider than the root of the screw, "
-            f"{fine_text(root, show)}: the threads won’t hold.",
-            f"Use a bit of {fine_text(root, show)} or less.",
+            f"{size_text(root, show)}: the threads won’t hold.",
+            f"Use a bit of {limit_text(root, show, 'stay under')} or less.",
             "pilot",
         )
 

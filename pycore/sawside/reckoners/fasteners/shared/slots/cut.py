@@ -5,7 +5,7 @@ from fractions import Fraction
 from math import ceil
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import fine_text, limit_text
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +31,7 @@ def slots_of(given, show):
         raise _impossible(
             f"A slot {fine_text(given.along, show)} long is longer than the joint, "
             f"{fine_text(given.long, show)}.",
-            f"Use one of {fine_text(given.long, show)} or less.",
+            f"Use one of {limit_text(given.long, show, 'stay under')} or less.",
             "along",
         )
     depth = given.across / 2 + given.play
@@ -70,7 +70,7 @@ def _centers(given, show):
     if many == 1:
         return [given.long / 2]
     if given.inset < given.along / 2:
-        half = fine_text(given.along / 2, show)
+        half = limit_text(given.along / 2, show, "reach")
         raise _impossible(
             f"A slot {fine_text(given.along, show)} long comes out of the end of the joint.",
             f"Enter an inset of {half} or more.",
