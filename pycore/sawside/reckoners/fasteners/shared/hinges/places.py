@@ -5,7 +5,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import ceil, prod
 
-from sawside.errors import Refusal, quoted
+from sawside.errors import impossible, quoted
 from sawside.lengths.fine import fine_text, limit_text
 from sawside.reckoners.shared.door_weight import Weighed, density_of, pounds_of_door
 from sawside.wood.weights import POUNDS_IN
@@ -50,7 +50,7 @@ def hung(given, show):
     pounds = pounds_of(given, "weight") or pounds_of_door([weighed(given, show)])
     rating = pounds_of(given, "rating")
     if rating and pounds is None:
-        raise _impossible(
+        raise impossible(
             f"{quoted(given.material.name)} has no weight in Settings.",
             "Enter the door’s weight, or choose another wood.",
             f"weight_{given.units}",
@@ -58,7 +58,7 @@ def hung(given, show):
     by_height = _by_height(given.height)
     by_weight = rating and ceil(pounds / rating)
     if given.count is None and by_weight and by_weight > MOST:
-        raise _impossible(
+        raise impossible(
             f"With that rating this door takes {by_weight} hinges.",
             "Use stronger hinges, or check the rating and the weight.",
             f"rating_{given.units}",
@@ -111,7 +111,7 @@ def _clear(given, show, wished):
         if half <= each <= given.height - half and not any(a < each < b for a, b in barred)
     ]
     if not free:
-        raise _impossible(
+        raise impossible(
             f"No place on the door is clear of the shelves for a hinge "
             f"{fine_text(given.hinge, show)} long.",
             "Use a shorter hinge, or leave less clear of the shelves.",
@@ -122,7 +122,7 @@ def _clear(given, show, wished):
 
 def _check_many(given, show, many):
     if many * given.hinge > given.height:
-        raise _impossible(
+        raise impossible(
             f"{many} hinges {fine_text(given.hinge, show)} long don’t fit on a door "
             f"{fine_text(given.height, show)} tall.",
             f"Use hinges of {limit_text(given.height / many, show, 'stay under')} or less"
@@ -134,7 +134,7 @@ def _check_many(given, show, many):
 def _check_inset(given, show, many, end):
     most = (given.height - (many - 1) * given.hinge) / 2
     if end < given.hinge / 2 or end > most:
-        raise _impossible(
+        raise impossible(
             f"With their centers {fine_text(end, show)} from the ends, {many} hinges "
             f"{fine_text(given.hinge, show)} long overlap or stick out past the door.",
             f"Enter from {limit_text(given.hinge / 2, show, 'reach')} to "
@@ -146,12 +146,8 @@ def _check_inset(given, show, many, end):
 def _check_apart(given, show, centers):
     for number, (low, high) in enumerate(pairwise(centers), 1):
         if high - low < given.hinge:
-            raise _impossible(
+            raise impossible(
                 f"Between the shelves, hinges {number} and {number + 1} would overlap.",
                 f"Use fewer hinges, or shorter ones than {fine_text(given.hinge, show)}.",
                 "hinge" if given.count is None else "count",
             )
-
-
-def _impossible(sentence, remedy, field):
-    return Refusal("impossible", sentence, remedy, field=field)
