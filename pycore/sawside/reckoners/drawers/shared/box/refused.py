@@ -6,7 +6,7 @@ from sawside.errors import impossible
 from sawside.lengths.real import sign
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 from sawside.reckoners.drawers.shared.box.fields import BUTT
-from sawside.reckoners.drawers.shared.box.sizes import rooms
+from sawside.reckoners.drawers.shared.box.sizes import grows, rooms
 
 _PLANED_OFF = Fraction(1, 32)
 """What is planed off the ends of a front to make it flush. Common practice, no source."""
@@ -124,7 +124,7 @@ def refuse_too_small(given, height, inside_width, inside_depth, board, show):
     """ "impossible" where the box is too high for its opening, or nothing is left inside."""
     room = given.height - sum(rooms(given))
     grown = height.mark
-    if board is not None and given.solid in ("box", "both"):
+    if grows(given):
         grown = height.mark + board.growth(height.mark)
     if sign(grown - room) > 0:
         wet = " at its wettest" if sign(grown - height.mark) > 0 else ""

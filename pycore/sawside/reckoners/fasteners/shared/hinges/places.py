@@ -15,8 +15,8 @@ BY_HEIGHT = ((40, 2), (60, 3), (80, 4))
 MOST = 12
 """No door has more hinges."""
 _FEWEST = 2
-_TALL, _EACH = 4, 20
-"""Hinges up to the last of those, and one more for every so many inches beyond."""
+_EACH = 20
+"""One more for every so many inches beyond the last of those."""
 _LEAST_END, _MOST_END = Fraction(2), Fraction(4)
 """Between the door's end and a hinge: its own length, within these. Common practice, no source."""
 
@@ -86,7 +86,8 @@ def _by_height(height):
     for most, many in BY_HEIGHT:
         if height <= most:
             return many
-    return _TALL + ceil((height - BY_HEIGHT[-1][0]) / _EACH)
+    most, many = BY_HEIGHT[-1]
+    return many + ceil((height - most) / _EACH)
 
 
 def _inset(given, many):
