@@ -61,6 +61,13 @@ def test_a_pilot_is_the_next_bit_below_the_published_share(wood, most):
         assert exact(said["pilot"]) == thickest_bit(Fraction(most) * diameter, Fraction(1, 64))
 
 
+def test_a_light_hardwood_is_drilled_as_softwood():
+    """90% is for a specific gravity over 0.6: NDS 12.1.6, from memory; yellow-poplar has .42 (Wood
+    Handbook, Table 5-3)."""
+    assert any("poplar" in each for each in reckon(KEY, **TWO, wood="hard")["cautions"])
+    assert not any("poplar" in each for each in reckon(KEY, **TWO, wood="soft")["cautions"])
+
+
 def test_the_room_from_an_end_is_ten_and_fifteen_diameters():
     """NDS commentary, from memory."""
     said = reckon(KEY, **TWO)["by_key"]["room"]["items"]

@@ -48,5 +48,8 @@ def nail_cautions(given, show, nail):
             "other, with glue, or use screws (shop practice)."
         )
     if nail.pilot is not None and given.wood == "hard":
-        yield "Drill the pilot in hardwood, or the nail bends or splits it (shop practice)."
+        yield (
+            "Drill the pilot in hardwood, or the nail bends or splits it (shop practice). In a "
+            "light one, such as poplar, drill as for softwood."
+        )
     yield from _ALWAYS
