@@ -66,6 +66,11 @@ class Refusal(Exception):
         return data
 
 
+def impossible(message, remedy, field):
+    """The refusal of what can't be made, told of the field to change."""
+    return Refusal("impossible", message, remedy, field=field)
+
+
 class Refusals(Exception):
     """Several refusals at once, so that every bad field hears of its own."""
 

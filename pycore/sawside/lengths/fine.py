@@ -29,6 +29,12 @@ def fine_text(length, show):
     return text if rounded.direction == "exact" else f"≈ {text}"
 
 
+def limit_text(length, show, must):
+    """A limit from 0 up that a remedy names, on fine marks and on the side of it that is taken:
+    `must` is "stay under" for the most, "reach" for the least."""
+    return fine_text(on_fine_marks(length, show, must).mark, show)
+
+
 def fine_grid(settings):
     """The finest marks of the person's own system."""
     if settings.display == "mm":

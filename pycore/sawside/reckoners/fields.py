@@ -1,6 +1,6 @@
 """The kinds of things to fill in, as a reckoner declares them (`declaration.py`)."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from sawside.lengths.units import METRIC
@@ -58,6 +58,10 @@ class Field:
         """`shown_when` as pairs (key, values) that all have to hold; none where it always shows."""
         shown_when = self.shown_when or ()
         return (shown_when,) if shown_when and isinstance(shown_when[0], str) else shown_when
+
+    def only(self, key, values):
+        """The same field, shown only where another one has one of these values as well."""
+        return replace(self, shown_when=(*self.conditions, (key, values)))
 
     def start(self, unit):
         """What holds where nothing is typed and a bare number is in `unit`; None for a blank."""

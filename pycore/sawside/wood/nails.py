@@ -24,12 +24,15 @@ class Nail:
     diameter: Fraction
 
 
-def _nails():
+def _by_kind():
+    found = {kind: [] for kind in KINDS}
     for row in rows("nails.csv"):
-        yield (row["kind"], Nail(row["name"], Fraction(row["length"]), Fraction(row["diameter"])))
+        nail = Nail(row["name"], Fraction(row["length"]), Fraction(row["diameter"]))
+        found[row["kind"]].append(nail)
+    return found
 
 
-NAILS = {kind: [nail for each, nail in _nails() if each == kind] for kind in KINDS}
+NAILS = _by_kind()
 """The nails of each kind, shortest first; of "own" there are none."""
 
 

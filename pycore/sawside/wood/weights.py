@@ -1,4 +1,4 @@
-"""A weight in pounds and in kilograms: how it is told, and what one of either is of the other.
+"""A weight in pounds and in kilograms: how it is told, and what it is reckoned with.
 
 It reads no table, so that what tells the answers of every question can import it.
 """
@@ -6,7 +6,9 @@ It reads no table, so that what tells the answers of every question can import i
 from fractions import Fraction
 
 from sawside.lengths.plain_numbers import number_text
+from sawside.lengths.units import INCHES_PER
 
+CUBIC_INCHES_PER_CUBIC_FOOT = INCHES_PER["ft"] ** 3
 KILOGRAMS_PER_POUND = Fraction("0.45359237")
 POUNDS_IN = {"lb": Fraction(1), "kg": 1 / KILOGRAMS_PER_POUND}
 """Exact pounds in one of a unit (the international pound of 1959)."""

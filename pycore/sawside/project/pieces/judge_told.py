@@ -2,6 +2,7 @@
 
 from sawside.lengths.fine import fine_text
 from sawside.lengths.show import Show
+from sawside.lengths.words import listed
 from sawside.project.pieces.judge import verdicts
 from sawside.reckoning.answers import length_told
 from sawside.settings.settings import read_settings
@@ -42,7 +43,7 @@ def _group(verdict, which, name, show):
 
 def _said(verdict, count, show):
     if verdict.name == "too short":
-        return _listed([_small(each, show, verdict.ends) for each in verdict.changes])
+        return listed([_small(each, show, verdict.ends) for each in verdict.changes])
     if verdict.name == "unknown" and verdict.ends:
         return f"can’t be checked: cut with {_ENDS}, and the short-point length wasn’t saved"
     if verdict.name in _SAID:
@@ -54,7 +55,7 @@ def _said(verdict, count, show):
         _size(each, show) + ("" if alone else f" in {each.measure}") for each in verdict.changes
     ]
     has = "has" if count == 1 else "have"
-    down = f"can be cut down by {_listed(sizes)}"
+    down = f"can be cut down by {listed(sizes)}"
     return f"{down}, and {has} {_ENDS}" if verdict.ends else down
 
 
@@ -65,11 +66,6 @@ def _small(change, show, ends):
 
 def _size(change, show):
     return fine_text(abs(change.missing), show)
-
-
-def _listed(texts):
-    *first, last = texts
-    return f"{', '.join(first)} and {last}" if first else last
 
 
 def judged_anew(document, before, new, after):

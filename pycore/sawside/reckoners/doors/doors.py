@@ -17,8 +17,9 @@ from sawside.reckoners.doors.shared.doors.panel import panel_of
 from sawside.reckoners.doors.shared.doors.placed import doors_in_place
 from sawside.reckoners.doors.shared.doors.seasons import lap_fixes
 from sawside.reckoners.doors.shared.doors.sizes import doors_of, gaps_of
-from sawside.reckoners.doors.shared.doors.weight import pounds_of_door, weighed
+from sawside.reckoners.doors.shared.doors.weight import weighed
 from sawside.reckoners.doors.shared.doors.working import working
+from sawside.reckoners.shared.door_weight import pounds_of_door
 
 
 def compute(given, show):

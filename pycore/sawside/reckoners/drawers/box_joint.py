@@ -91,13 +91,12 @@ def _drift(given, show, joint):
 
 def _working(given, show, joint):
     pin, high, number = (*(show.number(each) for each in (joint.pin, given.height)), joint.number)
+    fits = show.pure(given.height / given.pin, decimals=True)
     if given.gives == "height":
-        fits = show.pure(given.height / given.pin, decimals=True)
         yield f"Pins that fit: {high} ÷ {pin} = {fits}; whole, and as picked: {number}"
         total = show.rounded(joint.height, "go in")
         yield f"Board: {number} × {pin}{show.equals(total)}"
     else:
-        fits = show.pure(given.height / given.pin, decimals=True)
         yield f"Pins: {high} ÷ {show.number(given.pin)} = {fits}; nearest, as picked: {number}"
         yield f"Each: {high} ÷ {number} = {pin}"
     yield f"Last line: {number - 1} × {pin} = {show.number(joint.lines[-1])}"

@@ -103,7 +103,6 @@ RECKONER = Reckoner(
         "side’s thickness, a dowel for every 2 in."
     ),
     compute=compute,
-    verdict="Box {box_width} wide, {box_height} high, {box_depth} deep",
     example={"width": "16 1/2", "height": "6", "depth": "15 1/4", "runs": "slides"},
     fits=(Fit("box_width", _room, "less"),),
 )

@@ -21,7 +21,7 @@ def compute(given, show):
     fronts = [on_fine_marks(each, show, "go in") for each in column.fronts]
     openings = {}
     if given.divided == "rails":
-        clear = [on_fine_marks(each, show) for each in column.openings(given)]
+        clear = [on_fine_marks(each, show) for each in column.openings]
         openings = {"openings": numbered("Opening", clear)}
     tops = [on_fine_marks(each, show) for each in column.tops[1:]]
     marks = [(f"Front {number}", each) for number, each in enumerate(tops, 2)]

@@ -24,7 +24,7 @@ def compute(given, show):
         answers=answers,
         working=tuple(hinge_working(given, show, found)),
         drawing=hung_door(show, given, centers, _words(show, centers)),
-        cautions=tuple(hinge_cautions(given, show, found)),
+        cautions=tuple(hinge_cautions(given, found)),
         verdict=f"{counted(len(centers), 'hinge')}, centers from the bottom",
     )
 

@@ -7,6 +7,7 @@ from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.fasteners.shared.nail.driven import driven_nail_of
 from sawside.reckoners.fasteners.shared.nail.fields import FIELDS
 from sawside.reckoners.fasteners.shared.nail.told import nail_cautions, nail_working
+from sawside.reckoners.fasteners.shared.two_pieces import in_words, reach_and_left
 from sawside.wood.drill_bits import as_bit
 from sawside.wood.nails import KINDS
 from sawside.wood.numbers import metric
@@ -18,8 +19,7 @@ def compute(given, show):
     answers = {
         "length": on_fine_marks(nail.length, show),
         "diameter": _thickness(nail.diameter, show),
-        "reach": on_fine_marks(nail.reach, show, "be there"),
-        "left": on_fine_marks(nail.left, show, "be there"),
+        **reach_and_left(show, nail),
         "room": [
             (name, show.rounded(each, "reach")) for name, each in zip(_ROOM, nail.room, strict=True)
         ],
@@ -29,7 +29,7 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(nail_working(given, show, nail)),
-        drawing=driven_nail(show, given, nail, _words(show, nail)),
+        drawing=driven_nail(show, given, nail, in_words(show, nail, "nail")),
         cautions=tuple(nail_cautions(given, show, nail)),
         verdict=_verdict(given, nail),
     )
@@ -48,16 +48,6 @@ def _verdict(given, nail):
         return "Nail"
     name = KINDS[given.kind]
     return f"{nail.name} {name[0].lower()}{name[1:]}" if nail.name else name
-
-
-def _words(show, nail):
-    reach, left = (
-        show.brief(on_fine_marks(each, show, "be there")) for each in (nail.reach, nail.left)
-    )
-    return (
-        f"Two pieces cut through at a nail. It reaches {reach} into the lower one and leaves "
-        f"{left} of it below the tip."
-    )
 
 
 RECKONER = Reckoner(

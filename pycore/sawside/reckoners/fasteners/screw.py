@@ -8,6 +8,7 @@ from sawside.reckoners.fasteners.shared.screw.driven import driven_of
 from sawside.reckoners.fasteners.shared.screw.fields import FIELDS
 from sawside.reckoners.fasteners.shared.screw.pull import is_figured, pull_told
 from sawside.reckoners.fasteners.shared.screw.working import working
+from sawside.reckoners.fasteners.shared.two_pieces import in_words, reach_and_left
 from sawside.wood.drill_bits import as_bit
 
 
@@ -20,8 +21,7 @@ def compute(given, show):
         "length": on_fine_marks(screw.length, show),
         "clearance": clear,
         "pilot": pilot,
-        "reach": on_fine_marks(screw.reach, show, "be there"),
-        "left": on_fine_marks(screw.left, show, "be there"),
+        **reach_and_left(show, screw),
         "room": [
             (name, show.rounded(each, "reach"))
             for name, each in zip(_ROOM, screw.room, strict=True)
@@ -36,23 +36,13 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(working(given, show, screw)),
-        drawing=driven_screw(show, given, screw, _words(show, screw)),
+        drawing=driven_screw(show, given, screw, in_words(show, screw, "screw")),
         cautions=tuple(cautions(given, show, screw)),
         verdict=f"{named} (pilot {show.bare(pilot)})",
     )
 
 
 _ROOM = ("From an end", "From an edge", "From screw to screw")
-
-
-def _words(show, screw):
-    reach, left = (
-        show.brief(on_fine_marks(each, show, "be there")) for each in (screw.reach, screw.left)
-    )
-    return (
-        f"Two pieces cut through at a screw. It reaches {reach} into the lower one and leaves "
-        f"{left} of it below the tip."
-    )
 
 
 RECKONER = Reckoner(

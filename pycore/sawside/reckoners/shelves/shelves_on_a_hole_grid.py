@@ -11,6 +11,7 @@ from sawside.errors import Refusal
 from sawside.geometry.case import stacked
 from sawside.geometry.holes import PITCHES, HoleRow, most_equal, pitch_of
 from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.words import listed
 from sawside.reckoners.declaration import Answer, Reckoner
 from sawside.reckoners.fields import choice, count, length, lengths
 from sawside.reckoners.shared.numbered import numbered
@@ -69,7 +70,7 @@ def _verdict(show, numbers, used):
     if len(told) > _MOST_TOLD:
         return f"{len(told)} shelves, pins from hole {told[0]} to hole {told[-1]} (hole centers)"
     centers = ", ".join(show.brief(each) for each in used)
-    return f"Pins in holes {', '.join(told[:-1])} and {told[-1]}, hole centers {centers}"
+    return f"Pins in holes {listed(told)}, hole centers {centers}"
 
 
 def _answers(show, row, numbers, ideal, shelving):

@@ -34,8 +34,7 @@ def compute(given, show):
     """The width to cut in inches: rounded down, since what is rounded away is room."""
     board = board_of(given)
     room = _room_at_dampest(given)
-    grown = 1 + board.growth(Fraction(1))
-    width = show.rounded(room / grown, "go in")
+    width = show.rounded(room / board.grown, "go in")
     cut = width.mark
     held = _held(given, board, cut)
     gap = (given.opening + 2 * given.groove - cut) / 2
@@ -56,7 +55,7 @@ def compute(given, show):
             f"Room at its wettest: {show.number(given.opening)} + 2 × "
             f"({show.number(given.groove)} − {show.number(given.clearance)}) = "
             f"{show.number(room)}",
-            f"To cut: {show.number(room)} ÷ {show.pure(grown)}{show.equals(width)}",
+            f"To cut: {show.number(room)} ÷ {show.pure(board.grown)}{show.equals(width)}",
             change_line(show, board, cut, board.year.high, "To its wettest"),
             change_line(show, board, cut, board.year.low, "To its driest"),
         ),
@@ -93,8 +92,7 @@ def _held(given, board, cut):
 
 def _room(given):
     """(field, room at both edges at the dampest, as much as it is of the panel cut today)."""
-    grown = 1 + board_of(given).growth(Fraction(1))
-    return "clearance", 2 * given.clearance / grown
+    return "clearance", 2 * given.clearance / board_of(given).grown
 
 
 RECKONER = Reckoner(

@@ -7,7 +7,6 @@ from sawside.wood.tables import entries
 from sawside.wood.weights import KILOGRAMS_PER_POUND, POUNDS_IN
 
 _FOOT = INCHES_PER["ft"]
-CUBIC_INCHES_PER_CUBIC_FOOT = _FOOT**3
 _PER = {
     "lb": ("whole", POUNDS_IN["lb"]),
     "kg": ("whole", POUNDS_IN["kg"]),

@@ -235,8 +235,8 @@ def test_an_opening_of_a_face_frame_is_taken_by_its_name():
 @pytest.mark.parametrize(
     ("values", "field", "word"),
     [
-        ({"stile": "16"}, "stile", "under"),
-        ({"top_rail": "12", "bottom_rail": "12"}, "bottom_rail", "under"),
+        ({"stile": "16"}, "stile", "29 5/16″ at most"),
+        ({"top_rail": "12", "bottom_rail": "12"}, "bottom_rail", "23 5/16″ at most"),
         ({"doors": "12", "width": "12"}, "doors", "fewer doors"),
         ({"gap": "2", "width": "4 1/2"}, "width", "bigger opening"),
         ({"tongue": "1/2"}, "tongue", "3/8″ at most"),
@@ -253,7 +253,8 @@ def test_an_opening_of_a_face_frame_is_taken_by_its_name():
         ({"fit": "full", "reveal": "1"}, "reveal", "at most"),
         ({"fit": "half", "between": "1"}, "between", "at most"),
         ({"known": "door", "fit": "overlay", "lap": "12"}, "height", "smaller laps"),
-        ({"middle": "rail", "middle_width": "19"}, "middle_width", "Make it under"),
+        ({"middle": "rail", "middle_width": "19"}, "middle_width", "Make it 18 5/16″ at most"),
+        ({"width": "5 1/2", "middle": "stile"}, "middle_width", "Leave it out, or make the door"),
     ],
 )
 def test_doors_that_cannot_be_made_are_refused_with_the_field_and_a_remedy(values, field, word):
@@ -264,11 +265,14 @@ def test_doors_that_cannot_be_made_are_refused_with_the_field_and_a_remedy(value
 
 
 def test_the_limit_that_a_remedy_names_is_taken():
-    """A tongue as long as the groove, glass as thick as its rabbet, a tenon 1/8 short."""
+    """A tongue as long as the groove, glass as thick as its rabbet, a tenon 1/8 short; rails or a
+    middle one that leave 1/2 of each opening in 23 13/16."""
     for values in (
         {"tongue": "3/8"},
         {"made": "glass", "panel": "1/2"},
         {"joint": "mortise", "tenon": "2 1/8"},
+        {"top_rail": "11 5/16", "bottom_rail": "12"},
+        {"middle": "rail", "middle_width": "18 5/16"},
     ):
         assert ask("doors", **OPENING | values)["ok"], values
 

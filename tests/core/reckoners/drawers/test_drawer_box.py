@@ -130,6 +130,7 @@ def test_a_front_that_is_part_of_the_box_takes_the_sides_in():
         ({"front_joint": "dowel"}, "side", "3 dowels 1/4″ × 1 1/4″"),
         ({"front_joint": "dowel"}, "side", "holes 3/8″ deep in the inside face, centers 1/4″ from"),
         ({"front_joint": "dowel"}, "front", "15/16″ deep in both ends"),
+        ({"front_joint": "dowel", "end": "3/4", "side": "7/16"}, "side", "3 dowels 5/16″ × 1 1/2″"),
         ({"front_joint": "dowel"}, "back", "15/16″ deep in both ends"),
         ({"back": "full"}, "back", "Groove as in the sides"),
         ({"back": "full"}, "bottom", "before you close the last corner"),

@@ -64,6 +64,18 @@ def test_a_door_weighs_what_its_wood_does(material, cubic_foot):
     assert float(text.split(" lb")[0]) == pytest.approx(float(cubic_foot) * volume, abs=0.06)
 
 
+def test_a_metric_door_is_weighed_in_millimeters_and_kilograms():
+    """1200 × 450 × 18 mm is .00972 m³: × 34 lb per cubic foot, 544.63 kg/m³, 5.29 kg."""
+    metric = {"unit": "mm", "display": "mm"}
+    values = {"height": "1200", "width": "450"}
+    said = reckon(KEY, metric, **values)
+    assert said["by_key"]["weight"]["text"] == "5.3 kg"
+    lines = [line["text"] for line in said["working"]]
+    assert "Weight: 1200 × 450 × 18 ÷ 1,000,000,000 × 544.63 = 5.29 kg" in lines
+    rated = reckon(KEY, metric, **values, weight_kg="22", rating_kg="5")["working"]
+    assert {"text": "By weight: 22 ÷ 5 = 4.4, so 5 hinges"} in rated
+
+
 def test_a_heavy_door_has_as_many_hinges_as_their_rating_asks():
     """40 lb at 9 lb each: 4.44, so 5."""
     said = reckon(KEY, **DOOR, weight_lb="40", rating_lb="9")

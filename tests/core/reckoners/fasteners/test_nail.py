@@ -61,6 +61,13 @@ def test_a_pilot_is_the_next_bit_below_the_published_share(wood, most):
         assert exact(said["pilot"]) == thickest_bit(Fraction(most) * diameter, Fraction(1, 64))
 
 
+def test_a_light_hardwood_is_drilled_as_softwood():
+    """90% is for a specific gravity over 0.6: NDS 12.1.6, from memory; yellow-poplar has .42 (Wood
+    Handbook, Table 5-3)."""
+    assert any("poplar" in each for each in reckon(KEY, **TWO, wood="hard")["cautions"])
+    assert not any("poplar" in each for each in reckon(KEY, **TWO, wood="soft")["cautions"])
+
+
 def test_the_room_from_an_end_is_ten_and_fifteen_diameters():
     """NDS commentary, from memory."""
     said = reckon(KEY, **TWO)["by_key"]["room"]["items"]
@@ -72,6 +79,24 @@ def test_a_brad_asks_for_no_pilot_and_is_warned_of_where_it_is_short():
     assert "pilot" not in said["by_key"]
     assert said["by_key"]["length"]["text"] == "1″"
     assert "shorter than three times" in said["cautions"][0]
+
+
+def test_a_kind_that_is_too_short_for_the_first_piece_says_so():
+    """The longest brad here is 2: it doesn't get through 3, whatever is left past its tip."""
+    said = errors(ask(KEY, kind="brad", over="3", under="4"))
+    assert said["over"]["message"] == (
+        "The longest nail of that kind, 2″, doesn’t get through the first piece."
+    )
+
+
+def test_a_length_that_is_told_in_millimeters_is_taken_when_it_is_typed():
+    """3d is 1 1/4, 31.75 mm: told to a tenth, 31.8."""
+    metric = {"unit": "mm", "display": "mm"}
+    values = {"kind": "box", "over": "10", "under": "60"}
+    remedy = errors(ask(KEY, metric, **values, length="30"))["length"]["remedy"]
+    assert remedy.startswith("Enter 25.4 mm or ≈ 31.8 mm")
+    said = reckon(KEY, metric, **values, length="31.8")
+    assert exact(said["by_key"]["length"]) == Fraction(5, 4)
 
 
 def test_a_metric_nail_of_ones_own_is_three_times_the_piece_up_to_five_millimeters():
@@ -117,12 +142,13 @@ def test_every_nail_stays_in_the_wood(kind, over, under, sink, spare, typed):
         ({"over": "2 1/2", "length": "2 1/2"}, "length", "impossible"),
         ({"sink": "3/4"}, "sink", "impossible"),
         ({"spare": "2"}, "spare", "impossible"),
-        ({"over": "5"}, "under", "impossible"),
+        ({"over": "5"}, "over", "impossible"),
+        ({"under": "1/4"}, "under", "impossible"),
         ({"kind": "own", "diameter": "0"}, "diameter", "range"),
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    """3/4 + 2 = 2 3/4 comes through; no nail is 2 1/3 long."""
+    """3/4 + 2 = 2 3/4 comes through; no nail is 2 1/3 long; a finish nail is from 1 to 4 long, and 3/4 + 1/4 − 1/8 is 7/8."""
     said = ask(KEY, **TWO | values)
     assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
 

@@ -1,8 +1,8 @@
 """Small lengths in arithmetic, in decimals as screws, wire and bores are told."""
 
+from sawside.wood.numbers import metric
+
 
 def decimals(show, inches):
     """The exact length without its unit: "0.1093…"; millimeters where lengths are told in them."""
-    if show.settings.display == "mm":
-        return show.number(inches)
-    return show.pure(inches, decimals=True)
+    return show.number(inches) if metric(show) else show.pure(inches, decimals=True)

@@ -128,6 +128,11 @@ class Board:
         """Growth of a width in inches from now to a moisture; negative where it shrinks."""
         return self.coefficient * (width * (moisture - self.now))
 
+    @property
+    def grown(self):
+        """How many times as wide as now it is at its wettest."""
+        return 1 + self.growth(Fraction(1))
+
     def growth(self, width):
         """Growth from now to the wettest, never less than none."""
         return self.change(width, max(self.year.high, self.now))

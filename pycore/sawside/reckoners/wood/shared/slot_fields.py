@@ -46,7 +46,7 @@ def slot_of_pin(board, distance, pin):
     if not distance:
         return Slot(Fraction(0), Fraction(0), pin)
     inner, outer = distance - pin / 2, distance + pin / 2
-    wettest, driest = 1 + board.growth(Fraction(1)), 1 - board.shrinkage(Fraction(1))
+    wettest, driest = board.grown, 1 - board.shrinkage(Fraction(1))
     towards = inner - inner / (wettest if inner > 0 else driest)
     return Slot(outer / driest - outer, towards, pin)
 
@@ -99,7 +99,7 @@ def pin_lines(slots, distances, board, show):
     """The lines of working of the slots of pins: where they touch a pin's two sides."""
     now, (wettest, driest) = percent_text(board.now, 3), _ends_of_year(board)
     each = number_text(board.coefficient, 5)
-    wide = number_text(1 + board.growth(Fraction(1)), 5)
+    wide = number_text(board.grown, 5)
     narrow = number_text(1 - board.shrinkage(Fraction(1)), 5)
     grown, shrunk = f"({percent_text(wettest, 3)} − {now})", f"({now} − {percent_text(driest, 3)})"
     yield f"At its wettest, times its width now: 1 + {each} × {grown} = {wide}"

@@ -1,9 +1,7 @@
 """What is asked about a case: its size and thickness, and the joinery that folds behind them."""
 
-from dataclasses import replace
-
-from sawside.reckoners.fields import choice, clearance, count, length, lengths, material, number
-from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.fields import choice, clearance, count, length, lengths, number
+from sawside.reckoners.shared.board_fields import thickness, weighed
 
 _SIZES = {"outside": "Outside", "inside": "Inside"}
 _EACH = ("known", ("each",))
@@ -170,11 +168,6 @@ _BAYS = (
     count("adjustable", "Adjustable shelves per bay", default="0", most="40"),
     clearance("gap", "Gap at each shelf end", "clearance_on_pins", most="2 in"),
 )
-_WEIGHED = replace(
-    material("material", "Material", figure="weight", default="plywood", help="For the weight."),
-    figure=None,
-)
-"""One of the person's own may have no weight: the parts are told all the same."""
 _EDGES = (
     choice(
         "banding",
@@ -201,6 +194,6 @@ _EDGES = (
         shown_when=_BANDED,
     ),
     number("waste", "Edging waste", "%", default="10", most="100", shown_when=_BANDED),
-    _WEIGHED,
+    weighed("material", "Material", default="plywood"),
 )
 FIELDS = (*_SIZE, *_JOINERY, *_FOOT, *_BAYS, *_EDGES)

@@ -2,14 +2,10 @@
 
 from fractions import Fraction
 
-from sawside.errors import Refusal
+from sawside.errors import impossible
 from sawside.lengths.fine import fine_text
 
 _SHORT_OF_NAME = Fraction(1, 64)
-
-
-def _impossible(sentence, remedy, field):
-    return Refusal("impossible", sentence, remedy, field=field)
 
 
 def refuse_too_thick(given, show):
@@ -20,7 +16,7 @@ def refuse_too_thick(given, show):
     """
     stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
     if given.diameter > given.thickness / 2 + _SHORT_OF_NAME:
-        raise _impossible(
+        raise impossible(
             f"A {fine_text(given.diameter, show)} dowel is thicker than half of {stock} stock, "
             f"{half}: the walls of the hole would be too thin (shop practice).",
             f"Use a dowel of {half} or less.",
@@ -35,14 +31,14 @@ def refuse_no_common_diameter(given, show, thin, fitting):
     """
     stock, half = fine_text(given.thickness, show), fine_text(given.thickness / 2, show)
     if not thin:
-        raise _impossible(
+        raise impossible(
             f"No common dowel is as thin as half of {stock} stock, {half}.",
             f"Enter a diameter of {half} or less, or use thicker stock.",
             "thickness",
         )
     if not fitting:
         least, thinnest = fine_text(2 * thin[-1], show), fine_text(thin[-1], show)
-        raise _impossible(
+        raise impossible(
             f"A rail {fine_text(given.rail, show)} wide is too narrow: the thinnest common dowel, "
             f"{thinnest}, needs {least} (shop practice).",
             f"Use a rail of {least} or more, or enter a thinner dowel.",
@@ -54,7 +50,7 @@ def refuse_inset_past_the_middle(given, show):
     """ "impossible" where the dowel nearest to an edge would be nearer to the other one."""
     if given.inset is not None and 2 * given.inset > given.rail:
         half = fine_text(given.rail / 2, show)
-        raise _impossible(
+        raise impossible(
             f"An inset of {fine_text(given.inset, show)} is more than half of a rail "
             f"{fine_text(given.rail, show)} wide.",
             f"Enter {half} or less.",
@@ -67,7 +63,7 @@ def refuse_no_common_length(given, show):
     from there."""
     dowel = "dowel" if given.diameter is None else f"{fine_text(given.diameter, show)} dowel"
     sides = " from both sides" if given.both == "yes" else ""
-    return _impossible(
+    return impossible(
         f"No common {dowel} fits in a stile {fine_text(given.stile, show)} wide{sides}.",
         "Use a wider stile, or enter a shorter dowel length.",
         "stile",
@@ -78,13 +74,13 @@ def refuse_coming_through(given, show, joint):
     """ "impossible" where a hole comes out of the stile's far edge, or meets one from there."""
     deep, wide = fine_text(joint.depth, show), fine_text(joint.stile, show)
     if joint.beyond <= 0:
-        raise _impossible(
+        raise impossible(
             f"A hole {deep} deep comes through a stile {wide} wide.",
             "Use shorter dowels or a wider stile.",
             "dowel_length",
         )
     if given.both == "yes" and joint.between <= 0:
-        raise _impossible(
+        raise impossible(
             f"Holes {deep} deep from both sides meet in a stile {wide} wide.",
             f"Keep each hole less than {fine_text(joint.stile / 2, show)} deep: use shorter "
             "dowels or a wider stile.",
@@ -96,14 +92,14 @@ def refuse_breaking_out(given, show, joint):
     """ "impossible" where holes break out of a face or an edge, or run into each other."""
     bit, half = fine_text(joint.diameter, show), joint.diameter / 2
     if min(joint.at_faces) <= 0:
-        raise _impossible(
+        raise impossible(
             f"A {bit} hole {fine_text(joint.from_face, show)} from the face breaks out of stock "
             f"{fine_text(joint.thickness, show)} thick.",
             f"Keep its center more than {fine_text(half, show)} from both faces.",
             "from_face",
         )
     if joint.at_edge <= 0:
-        raise _impossible(
+        raise impossible(
             f"A {bit} hole {fine_text(joint.inset, show)} from the edge breaks out of a rail "
             f"{fine_text(joint.rail, show)} wide.",
             f"Keep its center more than {fine_text(half, show)} from both edges, or use a "
@@ -112,7 +108,7 @@ def refuse_breaking_out(given, show, joint):
         )
     if joint.spacing is not None and joint.spacing <= joint.diameter:
         crowded = given.inset is not None and joint.rail - 2 * joint.inset <= joint.diameter
-        raise _impossible(
+        raise impossible(
             f"{len(joint.centers)} holes of {bit} run into each other in a rail "
             f"{fine_text(joint.rail, show)} wide.",
             "Use fewer or thinner dowels, or a smaller inset.",

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text, on_fine_marks
+from sawside.lengths.fine import fine_text, limit_text
 from sawside.lengths.units import INCHES_PER, METRIC
 
 JOINTS = {
@@ -62,7 +62,8 @@ def _check_stub(given, show, layout):
             "impossible",
             f"A {tenon} tenon would come too near the far edge of the {name}, which is "
             f"{fine_text(depth, show)} wide: leave {left} or more past it (shop practice).",
-            f"Make it {_at_most(depth - least, show)} at most, or pick through tenons.",
+            f"Make it {limit_text(depth - least, show, 'stay under')} at most, or pick through "
+            "tenons.",
             field="tenon",
         )
     middle = layout.middle_stile
@@ -71,10 +72,7 @@ def _check_stub(given, show, layout):
             "impossible",
             f"{tenon} tenons from both sides would meet, or nearly, in a middle stile "
             f"{fine_text(middle, show)} wide: leave {left} or more between them (shop practice).",
-            f"Make them {_at_most((middle - least) / 2, show)} at most, or the middle stile wider.",
+            f"Make them {limit_text((middle - least) / 2, show, 'stay under')} at most, or the "
+            "middle stile wider.",
             field="tenon",
         )
-
-
-def _at_most(length, show):
-    return fine_text(on_fine_marks(length, show, "stay under").mark, show)

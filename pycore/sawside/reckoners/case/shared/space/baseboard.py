@@ -6,6 +6,8 @@ out past the strip; the back goes to the wall, and is notched by all of it.
 
 from fractions import Fraction
 
+from sawside.lengths.words import listed
+
 
 def side_notches(given, found):
     """[(the strip at a wall, how deep its side is notched in exact inches)], of the sides that the
@@ -50,11 +52,9 @@ def notch_cautions(given, show, found):
     texts = [f"the {where.lower()} {show.brief(deep)}" for where, deep in told]
     if len(told) == 3 and told[1][1].mark == told[2][1].mark:
         texts = [texts[0], f"both sides {show.brief(told[1][1])}"]
-    *first, last = texts
-    line = f"{', '.join(first)} and {last}" if first else last
     yield (
-        f"Notch {line}. Cut the notches a little higher than the baseboard is, or the case won’t "
-        f"go in.{_bowed(found, told[1:])}{_thin(show, told[1:])}"
+        f"Notch {listed(texts)}. Cut the notches a little higher than the baseboard is, or the "
+        f"case won’t go in.{_bowed(found, told[1:])}{_thin(show, told[1:])}"
     )
 
 

@@ -12,6 +12,7 @@ _RABBETED = {
     "stub": "Cut away the back lip of its groove after glue-up.",
     "lap": "Rout the rabbet after glue-up, and square its corners.",
 }
+_FACE_GRAIN = "Face grain up and down, if it has one."
 _MORTISED_RABBET = (
     "Make its back shoulders {} longer, to fill the rabbet they meet, or rout the rabbet after "
     "glue-up."
@@ -94,21 +95,22 @@ def about_panel(given, show):
     thick = given.hold == "groove" and 2 * given.panel > given.thickness
     tongue = ("Thin its edges to a tongue that fits the groove.",) if thick else ()
     if given.made == "sheet":
-        return ("Face grain up and down, if it has one.", *tongue, f"{clearance}.")
-    grain = "left to right" if given.grain == "across" else "up and down"
+        return (_FACE_GRAIN, *tongue, f"{clearance}.")
     return (
-        f"Grain runs {grain}.",
+        _grain(given),
         *tongue,
         f"{clearance}, at its tightest.",
         "No glue at its edges: pin or spot-glue it at the center only.",
     )
 
 
+def _grain(given):
+    return f"Grain runs {'left to right' if given.grain == 'across' else 'up and down'}."
+
+
 def about_slab(given, show):
     """The sentences about a slab."""
-    grain = "left to right" if given.grain == "across" else "up and down"
-    face = "Face grain up and down, if it has one."
-    lines = [face if given.made == "slab" else f"Grain runs {grain}."]
+    lines = [_FACE_GRAIN if given.made == "slab" else _grain(given)]
     if given.banding:
         lines.append(f"Band all four edges, {show.brief(given.banding)} thick.")
     if given.trim:

@@ -5,6 +5,7 @@ from fractions import Fraction
 from sawside.drawing.piece import Cut, mitered_piece
 from sawside.drawing.square_piece import square_piece
 from sawside.lengths.fine import on_fine_marks
+from sawside.lengths.words import listed
 from sawside.reckoners.declaration import End, Part
 from sawside.reckoners.doors.shared.doors.about import about_member, about_panel, about_slab
 
@@ -41,9 +42,8 @@ def shoulders(frame, count):
 
 
 def _named(members, count):
-    names = [members[0].name, *(each.name.lower() for each in members[1:])]
+    name = listed([members[0].name, *(each.name.lower() for each in members[1:])])
     number = count * sum(each.count for each in members)
-    name = " and ".join([", ".join(names[:-1]), names[-1]] if names[1:] else names)
     return name if number == 1 else f"{name}, {number} pieces"
 
 
@@ -59,7 +59,7 @@ def parts_of(given, show, doors, frame, panel):
         wide, high = (show.rounded(each, "go in") for each in slab_size(given, doors))
         sizes = (wide, high) if given.grain == "across" else (high, wide)
         about = about_slab(given, show)
-        return (_part(given, show, "slab", "Slab", doors.count, sizes, given.thickness, about),)
+        return (_part(show, "slab", "Slab", doors.count, sizes, given.thickness, about),)
     made = [
         _member(given, show, doors, member, long, width)
         for member, long, width in sizes_cut(given, frame)
@@ -69,7 +69,7 @@ def parts_of(given, show, doors, frame, panel):
     name = "Glass" if given.made == "glass" else "Panel"
     count = doors.count * frame.panels
     about = about_panel(given, show)
-    return (*made, _part(given, show, name.lower(), name, count, sizes, given.panel, about))
+    return (*made, _part(show, name.lower(), name, count, sizes, given.panel, about))
 
 
 def _member(given, show, doors, member, long, width):
@@ -77,10 +77,10 @@ def _member(given, show, doors, member, long, width):
     count, about = doors.count * member.count, about_member(given, show, doors, member)
     if given.joint == "miter":
         return _mitered(given, show, member, count, sizes, about)
-    return _part(given, show, member.key, member.name, count, sizes, given.thickness, about)
+    return _part(show, member.key, member.name, count, sizes, given.thickness, about)
 
 
-def _part(given, show, key, name, count, sizes, thick, about):
+def _part(show, key, name, count, sizes, thick, about):
     long, width = sizes
     return Part(
         key=key,

@@ -1,10 +1,10 @@
 """What is asked about doors in an opening."""
 
-from dataclasses import replace
+from fractions import Fraction
 
 from sawside.drawing.choices.door_fits import DOOR_FITS
-from sawside.reckoners.fields import choice, clearance, count, length, material
-from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.fields import choice, clearance, count, length
+from sawside.reckoners.shared.board_fields import thickness, weighed
 from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, WOOD
 
 LAPPED = ("overlay", "full", "half", "lipped")
@@ -15,7 +15,9 @@ _INSET = {"shown_when": ("fit", ("inset",))}
 _LAPPED = {"shown_when": ("fit", LAPPED), "most": "12 in"}
 _FRAME = ("made", FRAMED)
 _OF_A_FRAME = {"shown_when": _FRAME}
-_WIDTH = {"least": "1/4 in", "most": "24 in"}
+LEAST_WIDTH = Fraction(1, 4)
+"""Of a stile, rail or middle member, in inches."""
+_WIDTH = {"least": f"{LEAST_WIDTH} in", "most": "24 in"}
 _MIDDLE = (_FRAME, ("joint", (*GROOVED, "mortise", "lap")))
 _AS_STILE = _WIDTH | {"blank_means": "Same as Stile width."}
 
@@ -54,7 +56,7 @@ ROOM = (
         "between",
         "Gap between doors",
         "clearance_between_doors",
-        help="Counts with two doors or more.",
+        help="Counts with two doors or more, and in half overlay.",
         most="2 in",
     ),
     thickness(
@@ -247,23 +249,15 @@ PANEL = (
         shown_when=("made", SOLID),
     ),
 )
-
-
-def _weighed(key, label, made, **more):
-    """A material for the weight; one of the person's own may have none, the sizes are told."""
-    field = material(key, label, figure="weight", help="For the weight.", **more)
-    return replace(field, figure=None, shown_when=("made", made))
-
-
 WEIGHED = (
-    _weighed("frame_wood", "Frame’s wood", ("sheet", "glass"), default="oak_northern_red"),
-    _weighed("sheet", "Panel or slab of", ("sheet", "slab"), default="plywood"),
+    weighed(
+        "frame_wood",
+        "Frame’s wood",
+        default="oak_northern_red",
+        shown_when=("made", ("sheet", "glass")),
+    ),
+    weighed("sheet", "Panel or slab of", default="plywood", shown_when=("made", ("sheet", "slab"))),
 )
+OF_SOLID_WOOD = tuple(each.only("made", SOLID) for each in (*WOOD, *MOISTURE))
 
-
-def _of_solid_wood(field):
-    """The same field, where something is of solid wood."""
-    return replace(field, shown_when=(*field.conditions, ("made", SOLID)))
-
-
-FIELDS = (*SIZE, *ROOM, *BUILD, *PANEL, *WEIGHED, *map(_of_solid_wood, (*WOOD, *MOISTURE)))
+FIELDS = (*SIZE, *ROOM, *BUILD, *PANEL, *WEIGHED, *OF_SOLID_WOOD)

@@ -6,7 +6,7 @@ from fractions import Fraction
 from sawside.errors import Refusal
 from sawside.lengths.fine import fine_text
 from sawside.lengths.units import INCHES_PER, METRIC
-from sawside.reckoners.doors.shared.doors.fields import FRAMED, GROOVED
+from sawside.reckoners.doors.shared.doors.fields import FRAMED, GROOVED, LEAST_WIDTH
 
 LEAST_INSIDE = Fraction(1, 2)
 """Of an opening in the frame, in inches: what is less has no panel."""
@@ -16,8 +16,8 @@ _PAST_TENON = {False: Fraction(1, 8), True: 3 * INCHES_PER["mm"]}
 
 @dataclass(frozen=True, slots=True)
 class Member:
-    """So many alike in one door: `length` over all, `adds` of it at each end in a joint. `x`, `y`
-    are the places of the lower left shoulder of each in the door."""
+    """So many alike in one door: `length` over all, `adds` of it at each end in a joint. `places`
+    are where the lower left shoulder of each is in the door."""
 
     key: str
     name: str
@@ -56,17 +56,17 @@ def frame_of(given, show, doors):
     wide, high = doors.across.cut, doors.up.cut
     stile, top, bottom, middle = _widths(given)
     across, down = wide - 2 * stile, high - top - bottom
-    _check_inside(show, wide, across, stile, "stile", "stiles", "width")
+    _check_inside(show, wide, across, stile, "stile", "stiles", "wide")
     rail = "bottom_rail" if given.bottom_rail is not None else "top_rail"
     _check_inside(
-        show, high, down, (top + bottom) / 2, rail if _own(given) else "stile", "rails", "height"
+        show, high, down, (top + bottom) / 2, rail if _own(given) else "stile", "rails", "high"
     )
     _check_joint(given, show, (stile, top, bottom, middle))
     panels = (across, down)
     if middle:
         axis = 1 if given.middle == "rail" else 0
         one = (panels[axis] - middle) / 2
-        _check_inside(show, panels[axis], one, middle, "middle_width", "middle member", "inside")
+        _check_middle(show, panels[axis], one, middle)
         panels = (across, one) if axis else (one, down)
     members = tuple(_members(given, wide, high, (stile, top, bottom, middle), panels))
     return Frame(wide, high, stile, top, bottom, middle, members, panels, 2 if middle else 1)
@@ -121,20 +121,29 @@ def _members(given, wide, high, widths, inside):
 def _check_inside(show, whole, left, wood, field, noun, way):
     if left >= LEAST_INSIDE:
         return
-    of = "a frame" if way == "inside" else "a door"
-    size = {"width": "wide", "height": "high", "inside": "inside"}[way]
-    most = show.rounded((whole - LEAST_INSIDE * (2 if way == "inside" else 1)), "stay under")
-    limit = (
-        f"Make it under {show.text(most)}."
-        if way == "inside"
-        else f"Make two together under {show.text(most)}, or the door bigger."
-    )
+    most = show.rounded(whole - LEAST_INSIDE, "stay under")
     raise Refusal(
         "impossible",
-        f"The {noun} {show.text(wood)} wide leave less than {show.text(LEAST_INSIDE)} of {of} "
-        f"{show.text(whole)} {size}.",
-        limit,
+        f"The {noun} {show.text(wood)} wide leave less than {show.text(LEAST_INSIDE)} of a door "
+        f"{show.text(whole)} {way}.",
+        f"Make two together {show.text(most)} at most, or the door bigger.",
         field=field,
+    )
+
+
+def _check_middle(show, whole, one, middle):
+    """Something has to be left of the frame's inside on both sides of a middle member."""
+    if one >= LEAST_INSIDE:
+        return
+    most = show.rounded(whole - 2 * LEAST_INSIDE, "stay under")
+    raise Refusal(
+        "impossible",
+        f"A middle member {show.text(middle)} wide leaves openings under "
+        f"{show.text(LEAST_INSIDE)} in a frame {show.text(whole)} inside.",
+        f"Make it {show.text(most)} at most."
+        if most.mark >= LEAST_WIDTH
+        else "Leave it out, or make the door bigger.",
+        field="middle_width",
     )
 
 

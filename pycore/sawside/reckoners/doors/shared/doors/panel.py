@@ -41,7 +41,7 @@ def panel_of(given, show, frame, board):
     across = 1 if given.grain == "across" else 0
     grown = [Fraction(1), Fraction(1)]
     if board is not None:
-        grown[across] = 1 + board.growth(Fraction(1))
+        grown[across] = board.grown
     sizes = tuple(
         show.rounded(each / more, "go in") for each, more in zip(room, grown, strict=True)
     )
@@ -49,12 +49,12 @@ def panel_of(given, show, frame, board):
         return Panel(room, tuple(grown), sizes, clearance, across)
     cut, inside = sizes[across].mark, frame.inside[across]
     held = (cut - board.shrinkage(cut) - inside) / 2
-    _check_held(given, held)
+    _check_held(held)
     gap = (inside + 2 * given.groove - cut) / 2
     return Panel(room, tuple(grown), sizes, clearance, across, held, gap)
 
 
-def _check_held(given, held):
+def _check_held(held):
     if sign(held) <= 0:
         raise Refusal(
             "impossible",

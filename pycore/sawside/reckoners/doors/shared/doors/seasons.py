@@ -3,6 +3,7 @@
 from sawside.lengths.fine import fine_text
 from sawside.lengths.real import sign
 from sawside.lengths.units import INCHES_PER
+from sawside.lengths.words import listed
 from sawside.reckoners.doors.shared.doors.fields import LAPPED
 
 LEAST_LAP = 3 * INCHES_PER["mm"]
@@ -51,9 +52,10 @@ def _small_laps(show, doors):
     laps = {"left": -across.start, "right": -across.end, "bottom": -up.start, "top": -up.end}
     least = min(laps.values())
     if least < LEAST_LAP:
-        *sides, last = (side for side, lap in laps.items() if lap == least)
-        where = f"{', '.join(sides)} and {last} edges" if sides else f"{last} edge"
-        yield f"The door laps the case by only {fine_text(least, show)} at its {where}."
+        sides = [side for side, lap in laps.items() if lap == least]
+        edges = "edge" if len(sides) == 1 else "edges"
+        told = fine_text(least, show)
+        yield f"The door laps the case by only {told} at its {listed(sides)} {edges}."
 
 
 def lap_fixes(given, doors):

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from sawside.errors import Refusal
-from sawside.lengths.fine import fine_grid, fine_text
+from sawside.lengths.fine import fine_grid, fine_text, limit_text
 from sawside.lengths.marks import Rounded
 from sawside.lengths.real import Exact, sign
 from sawside.reckoners.doors.shared.doors.fields import SOLID
@@ -83,7 +83,7 @@ def doors_of(given, show):
     )
     spans = []
     for way, key, start, end, middle, count in ways:
-        grown = 1 + board.growth(Fraction(1)) if way == grows else Fraction(1)
+        grown = board.grown if way == grows else Fraction(1)
         make = _around if given.known == "door" else _within
         spans.append(make(given, show, key, (start, end, middle, count), grown))
     _check_body(given, show, spans)
@@ -167,7 +167,7 @@ def _check_banding(given, show, spans):
             "impossible",
             f"Banding {show.text(given.banding)} thick on both edges leaves less than "
             f"{show.text(LEAST)} of a slab {show.text(least)} across.",
-            f"Make it {show.text((least - LEAST) / 2)} at most.",
+            f"Make it {limit_text((least - LEAST) / 2, show, 'stay under')} at most.",
             field="banding",
         )
 

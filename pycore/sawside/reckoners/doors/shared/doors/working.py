@@ -2,7 +2,7 @@
 
 from sawside.reckoners.doors.shared.doors.cut_list import sizes_cut, slab_size
 from sawside.reckoners.doors.shared.doors.sizes import gaps_of
-from sawside.reckoners.doors.shared.doors.weight import weight_working
+from sawside.reckoners.shared.door_weight import weight_working
 from sawside.reckoners.wood.shared.moisture_fields import change_line
 
 _WAYS = (("width", "across"), ("height", "up"))
@@ -23,7 +23,7 @@ def working(given, show, doors, frame, panel, pieces):
     else:
         yield from _members(given, fitting, frame)
         yield from _panel(given, fitting, frame, panel)
-        yield from _moves(given, show, doors, panel)
+        yield from _moves(show, doors, panel)
     yield from weight_working(pieces, show)
 
 
@@ -76,8 +76,7 @@ def _opening(given, show, key, span):
     ends = "".join(_signed(show, each) for each in (span.start, span.end) if each)
     many = span.count - 1
     ends += f" + {_times(show, many, span.between)}" if many and span.between else ""
-    exact = span.count * span.asked + span.gaps_asked
-    yield f"Opening {key}: {doors}{ends}{show.equals(show.rounded(exact, 'reach'))}"
+    yield f"Opening {key}: {doors}{ends}{show.equals(span.needs)}"
 
 
 def _added_up(show, doors):
@@ -140,7 +139,7 @@ def _panel(given, show, frame, panel):
         )
 
 
-def _moves(given, show, doors, panel):
+def _moves(show, doors, panel):
     if panel.held is None:
         return
     board, cut = doors.board, panel.sizes[panel.across].mark

@@ -14,6 +14,7 @@ from fractions import Fraction
 
 from sawside.errors import Refusal
 from sawside.geometry.angles import arctangent, arctangent_of_root
+from sawside.lengths.fine import limit_text
 from sawside.lengths.real import Exact, sign, sqrt
 
 STOPS = {"butt": Fraction(180), "cup": Fraction(110)}
@@ -118,7 +119,7 @@ def _pin(given, show):
             raise Refusal(
                 "impossible",
                 f"A pivot {show.text(size)} in isn’t inside the door’s edge.",
-                f"Make it {show.text(most)} at most.",
+                f"Make it {limit_text(most, show, 'stay under')} at most.",
                 field=key,
             )
     return along, given.thickness - behind
@@ -130,7 +131,7 @@ def _check_handle(given, show):
             "impossible",
             f"The handle ends {show.text(given.handle_from + given.handle_wide)} from the free "
             f"edge of a door {show.text(given.width)} wide.",
-            f"Make both together {show.text(given.width)} at most.",
+            f"Make both together {limit_text(given.width, show, 'stay under')} at most.",
             field="handle_wide" if given.handle_from < given.width else "handle_from",
         )
 
@@ -203,7 +204,7 @@ def drawer_needs(given, show, swing):
             "impossible",
             f"A drawer {show.text(given.drawer)} from the hinge edge isn’t behind a door "
             f"{show.text(given.width)} wide.",
-            f"Make it {show.text(given.width)} at most.",
+            f"Make it {limit_text(given.width, show, 'stay under')} at most.",
             field="drawer",
         )
     room = given.drawer - swing.pin

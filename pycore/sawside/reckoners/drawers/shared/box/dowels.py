@@ -1,7 +1,8 @@
 """The dowels of a butt corner: end grain of one part against the face of the other. Inches.
 
-Common practice, no source: half as thick as the part that is bored in its end, one for every 2 in,
-two at the least, an eighth of wood left behind the hole in the face.
+Common practice, no source: at most half as thick as the part that is bored in its end, one for
+every 2 in, two at the least, an eighth of wood left behind the hole in the face, which is no less
+deep than wide.
 """
 
 from dataclasses import dataclass
@@ -39,9 +40,9 @@ def dowels_of(face, end, high, show):
     """The `Dowels` between a face of a part `face` thick and the end of one `end` thick, over
     `high`; "impossible" where no common one goes in."""
     metric = show.settings.unit in METRIC
-    sold = diameters_sold(end / 2, metric)
     deep = face - _LEFT[metric]
-    if not sold or deep < sold[0]:
+    sold = diameters_sold(min(end / 2, deep), metric)
+    if not sold:
         thin = min(face, end)
         raise Refusal(
             "impossible",

@@ -1,7 +1,5 @@
 """What is asked about a drawer box."""
 
-from dataclasses import replace
-
 from sawside.reckoners.fields import choice, clearance, length
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, WOOD
@@ -9,7 +7,7 @@ from sawside.reckoners.wood.shared.moisture_fields import MOISTURE, WOOD
 _SLIDES, _UNDER, _RUNNERS = (("runs", (each,)) for each in ("slides", "under", "wood"))
 _ON_SLIDES = ("runs", ("slides", "under"))
 _OVERLAY, _INSET = (("front", (each,)) for each in ("overlay", "inset"))
-_MOVES = ("solid", ("bottom", "box", "both"))
+_MOVES = "solid", ("bottom", "box", "both")
 BUTT = ("butt", "dowel")
 """The joints that go into nothing, but for what holds them."""
 BETWEEN = (*BUTT, "rabbet", "dado")
@@ -22,13 +20,6 @@ _JOINTS = {
     "box": "Box joint",
     "dovetail": "Through dovetails",
 }
-
-
-def _moving(fields):
-    """The fields of wood that moves, asked for only where a part is solid."""
-    return tuple(replace(each, shown_when=(_MOVES, *each.conditions)) for each in fields)
-
-
 _OPENING = (
     length("width", "Opening width", help="The narrowest spot.", least="2 in", most="8 ft"),
     length("height", "Opening height", help="The lowest spot.", least="1 in", most="6 ft"),
@@ -244,6 +235,5 @@ FIELDS = (
         },
         help="What grows and shrinks with the seasons.",
     ),
-    *_moving(WOOD),
-    *_moving(MOISTURE),
+    *(each.only(*_MOVES) for each in (*WOOD, *MOISTURE)),
 )

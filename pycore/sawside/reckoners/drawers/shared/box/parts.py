@@ -23,7 +23,7 @@ def parts_of(box, show):
     back = (box.back_length, box.back_height, box.end)
     yield _part(show, "back", "Back", back, _about_back(box, show))
     bottom = (box.bottom_width, box.bottom_depth, given.bottom)
-    yield _part(show, "bottom", "Bottom", bottom, _about_bottom(box, show))
+    yield _part(show, "bottom", "Bottom", bottom, _about_bottom(box))
     face = (box.face_width, box.face_height, given.face)
     yield _part(show, "face", "Drawer front", face, _about_face(box, show))
 
@@ -157,7 +157,7 @@ def _about_back(box, show):
         yield _PROUD
 
 
-def _about_bottom(box, show):
+def _about_bottom(box):
     given = box.given
     if box.moves:
         yield "Grain runs from side to side, along the length, so it moves front to back."

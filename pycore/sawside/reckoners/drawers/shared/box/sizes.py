@@ -89,12 +89,22 @@ class Box:
     @property
     def moves(self):
         """Whether the bottom is solid wood."""
-        return self.given.solid in ("bottom", "both")
+        return moves(self.given)
 
     @property
     def grows(self):
         """Whether sides, front and back are solid wood."""
-        return self.given.solid in ("box", "both")
+        return grows(self.given)
+
+
+def moves(given):
+    """Whether the bottom is solid wood."""
+    return given.solid in ("bottom", "both")
+
+
+def grows(given):
+    """Whether sides, front and back are solid wood."""
+    return given.solid in ("box", "both")
 
 
 def added(joint, given, joint_depth):
@@ -114,7 +124,7 @@ def into_front(given):
 
 def growth_of(board):
     """How many times as wide solid wood gets at its wettest."""
-    return _ONE if board is None else _ONE + board.growth(_ONE)
+    return _ONE if board is None else board.grown
 
 
 def box_depth_room(given):
@@ -132,7 +142,7 @@ def longest_slide(given, available, show):
 
 def heights(given, board, show):
     """(height of the box, height of the drawer front), by the season where they are solid."""
-    grown = growth_of(board if given.solid in ("box", "both") else None)
+    grown = growth_of(board if grows(given) else None)
     above, below = rooms(given)
     high = show.rounded((given.height - above - below) / grown, "go in")
     if given.box_height is not None:
@@ -200,7 +210,7 @@ def bottom_of(given, board, end, inside_width, inside_depth, show):
     width = show.rounded(wide, "go in")
     if width.mark <= inside_width + given.groove:  # a coarse mark would let it drop out
         width = on_fine_marks(wide, show, "go in")
-    grown = growth_of(board if given.solid in ("bottom", "both") else None)
+    grown = growth_of(board if moves(given) else None)
     back = end if given.back == "low" else given.groove - given.bottom_room
     return width, show.rounded((inside_depth + given.groove + back) / grown, "go in")
 

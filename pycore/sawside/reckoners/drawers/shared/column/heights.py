@@ -37,7 +37,8 @@ class Column:
         """The top edge of each front, from that of the first one."""
         return [Fraction(0), *accumulate(each + self.between for each in self.fronts[:-1])]
 
-    def openings(self, given):
+    @property
+    def openings(self):
         """The clear height behind each front, between rails."""
         return [each + 2 * self.edge for each in self.fronts]
 
@@ -50,7 +51,7 @@ def column_of(given, show):
     if given.divided == "rails":
         between = given.rail + 2 * edge
     room = given.height - 2 * edge - (given.drawers - 1) * between
-    exact = _shared(given, room, show)
+    exact = _shared(given, room)
     if min(exact) < LEAST:
         raise Refusal(
             "impossible",
@@ -87,10 +88,10 @@ def _refuse_wide_laps(given, show):
         )
 
 
-def _shared(given, room, show):
+def _shared(given, room):
     """The exact heights from the top down."""
     if given.layout == "given":
-        return _listed(given, room, show)
+        return _listed(given, room)
     if given.layout == "equal":
         return [room / given.drawers] * given.drawers
     way, grade = (
@@ -99,7 +100,7 @@ def _shared(given, room, show):
     return way.filling(room, grade, given.drawers)[::-1]
 
 
-def _listed(given, room, show):
+def _listed(given, room):
     listed = given.heights or ()
     if len(listed) != given.drawers - 1:
         raise Refusal(

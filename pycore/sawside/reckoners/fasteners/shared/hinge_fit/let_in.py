@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor
 
-from sawside.errors import Refusal
+from sawside.errors import impossible
 from sawside.lengths.fine import fine_text
 from sawside.lengths.plain_numbers import number_text
 from sawside.lengths.units import INCHES_PER
@@ -41,7 +41,7 @@ def gains_of(given, show):
         return Gains(closed, Fraction(0), closed)
     into = closed - given.gap
     if into <= 0:
-        raise _impossible(
+        raise impossible(
             f"This hinge is {fine_text(closed, show)} thick closed: it doesn’t fill a gap of "
             f"{fine_text(given.gap, show)}.",
             f"Use a gap smaller than {fine_text(closed, show)}, a thicker hinge, or no gains.",
@@ -49,7 +49,7 @@ def gains_of(given, show):
         )
     depth = into / (2 if given.gains == "both" else 1)
     if depth >= given.wood:
-        raise _impossible(
+        raise impossible(
             f"The leaves are too thick: a gain {fine_text(depth, show)} deep goes through "
             f"{fine_text(given.wood, show)} of wood.",
             "Use a thinner hinge, a wider gap, or gains in both door and frame.",
@@ -66,11 +66,11 @@ def bore_of(given, show):
     covers = given.overlay if given.sits == "over" else -given.reveal
     tab = covers + given.plate - given.constant
     if given.tab_least > given.tab_most:
-        raise _impossible("The smallest tab is larger than the largest.", "Swap them.", "tab_most")
+        raise impossible("The smallest tab is larger than the largest.", "Swap them.", "tab_most")
     if not given.tab_least <= tab <= given.tab_most:
         raise _wrong_plate(given, show, covers, tab)
     if given.deep >= given.wood:
-        raise _impossible(
+        raise impossible(
             f"A cup {fine_text(given.deep, show)} deep goes through a door "
             f"{fine_text(given.wood, show)} thick.",
             "Use a thicker door or a shallower cup.",
@@ -93,7 +93,7 @@ def _wrong_plate(given, show, covers, tab):
     else:
         plates = _millimeters(max(low, Fraction(0)), high)
         remedy = f"Use a plate {plates} high, or a hinge with a constant of {constants}."
-    return _impossible(
+    return impossible(
         f"That takes a tab of {way} than this hinge allows, {least} to {most}.", remedy, "plate"
     )
 
@@ -119,14 +119,10 @@ def tip_left(given, show, proud):
         return None
     left = given.wood - (given.screw - proud)
     if left <= 0:
-        raise _impossible(
+        raise impossible(
             f"A {fine_text(given.screw, show)} screw comes through "
             f"{fine_text(given.wood, show)} of wood.",
             f"Use one shorter than {fine_text(given.wood + proud, show)}.",
             "screw",
         )
     return left
-
-
-def _impossible(sentence, remedy, field):
-    return Refusal("impossible", sentence, remedy, field=field)

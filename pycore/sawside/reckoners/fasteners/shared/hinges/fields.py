@@ -1,10 +1,8 @@
 """What is asked about a door, its hinges and the shelves behind it."""
 
-from dataclasses import replace
-
 from sawside.reckoners.fasteners.shared.hinges.places import MOST
-from sawside.reckoners.fields import choice, count, length, lengths, material, number
-from sawside.reckoners.shared.board_fields import thickness
+from sawside.reckoners.fields import choice, count, length, lengths, number
+from sawside.reckoners.shared.board_fields import thickness, weighed
 
 _UNITS = {"lb": "Pounds", "kg": "Kilograms"}
 
@@ -15,12 +13,6 @@ def _weight(key, label, **more):
         shown = {"shown_when": ("units", (unit,)), "least": "0.1", "most": "5000"}
         yield number(f"{key}_{unit}", label, unit, **shown | more)
 
-
-_WEIGHED = replace(
-    material("material", "Door’s wood", figure="weight", default="plywood", help="For the weight."),
-    figure=None,
-)
-"""One of the person's own may have no weight: the places are told all the same."""
 
 FIELDS = (
     length("height", "Door height", least="2 in", most="12 ft", in_short="{} tall"),
@@ -67,7 +59,7 @@ FIELDS = (
         most="6 in",
     ),
     thickness("thickness", "Door thickness", help="For the weight."),
-    _WEIGHED,
+    weighed("material", "Door’s wood", default="plywood"),
     *_weight(
         "weight",
         "Door weight",

@@ -3,19 +3,20 @@
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil
+from math import ceil, prod
 
-from sawside.errors import Refusal, quoted
-from sawside.lengths.fine import fine_text
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, load_of
+from sawside.errors import impossible, quoted
+from sawside.lengths.fine import fine_text, limit_text
+from sawside.reckoners.shared.door_weight import Weighed, density_of, pounds_of_door
+from sawside.wood.weights import POUNDS_IN
 
 BY_HEIGHT = ((40, 2), (60, 3), (80, 4))
 """Up to so many inches so many hinges. Common practice, no source."""
 MOST = 12
 """No door has more hinges."""
 _FEWEST = 2
-_TALL, _EACH = 4, 20
-"""Hinges up to the last of those, and one more for every so many inches beyond."""
+_EACH = 20
+"""One more for every so many inches beyond the last of those."""
 _LEAST_END, _MOST_END = Fraction(2), Fraction(4)
 """Between the door's end and a hinge: its own length, within these. Common practice, no source."""
 
@@ -41,15 +42,15 @@ class Hung:
 def pounds_of(given, key):
     """A weight of the form in pounds, in whichever unit it was given; None where it is blank."""
     amount = getattr(given, f"{key}_{given.units}")
-    return None if amount is None else load_of(amount, given.units).amount
+    return None if amount is None else amount * POUNDS_IN[given.units]
 
 
 def hung(given, show):
     """The `Hung` of a form; "impossible" where hinges don't fit, or no place is clear."""
-    pounds = pounds_of(given, "weight") or figured_weight(given)
+    pounds = pounds_of(given, "weight") or pounds_of_door([weighed(given, show)])
     rating = pounds_of(given, "rating")
     if rating and pounds is None:
-        raise _impossible(
+        raise impossible(
             f"{quoted(given.material.name)} has no weight in Settings.",
             "Enter the door’s weight, or choose another wood.",
             f"weight_{given.units}",
@@ -57,7 +58,7 @@ def hung(given, show):
     by_height = _by_height(given.height)
     by_weight = rating and ceil(pounds / rating)
     if given.count is None and by_weight and by_weight > MOST:
-        raise _impossible(
+        raise impossible(
             f"With that rating this door takes {by_weight} hinges.",
             "Use stronger hinges, or check the rating and the weight.",
             f"rating_{given.units}",
@@ -74,20 +75,19 @@ def hung(given, show):
     return Hung(centers, [end, *between, given.height - end], pounds, by_height, by_weight)
 
 
-def figured_weight(given):
-    """The weight of a solid door, in pounds; the heavier end of its material's range, None where
-    that has no weight."""
-    if given.material.weight is None:
-        return None
-    inches = given.height * given.width * given.thickness
-    return inches / CUBIC_INCHES_PER_CUBIC_FOOT * given.material.weight.most
+def weighed(given, show):
+    """The whole door as what it weighs is figured from."""
+    sizes = given.height, given.width, given.thickness
+    told = " × ".join(show.number(each) for each in sizes)
+    return Weighed("Weight", told, prod(sizes), density_of(given.material))
 
 
 def _by_height(height):
     for most, many in BY_HEIGHT:
         if height <= most:
             return many
-    return _TALL + ceil((height - BY_HEIGHT[-1][0]) / _EACH)
+    most, many = BY_HEIGHT[-1]
+    return many + ceil((height - most) / _EACH)
 
 
 def _inset(given, many):
@@ -112,7 +112,7 @@ def _clear(given, show, wished):
         if half <= each <= given.height - half and not any(a < each < b for a, b in barred)
     ]
     if not free:
-        raise _impossible(
+        raise impossible(
             f"No place on the door is clear of the shelves for a hinge "
             f"{fine_text(given.hinge, show)} long.",
             "Use a shorter hinge, or leave less clear of the shelves.",
@@ -123,10 +123,10 @@ def _clear(given, show, wished):
 
 def _check_many(given, show, many):
     if many * given.hinge > given.height:
-        raise _impossible(
+        raise impossible(
             f"{many} hinges {fine_text(given.hinge, show)} long don’t fit on a door "
             f"{fine_text(given.height, show)} tall.",
-            f"Use hinges of {fine_text(given.height / many, show)} or less"
+            f"Use hinges of {limit_text(given.height / many, show, 'stay under')} or less"
             f"{', or fewer' if many > _FEWEST else ''}.",
             "hinge" if given.count is None else "count",
         )
@@ -135,10 +135,11 @@ def _check_many(given, show, many):
 def _check_inset(given, show, many, end):
     most = (given.height - (many - 1) * given.hinge) / 2
     if end < given.hinge / 2 or end > most:
-        raise _impossible(
+        raise impossible(
             f"With their centers {fine_text(end, show)} from the ends, {many} hinges "
             f"{fine_text(given.hinge, show)} long overlap or stick out past the door.",
-            f"Enter from {fine_text(given.hinge / 2, show)} to {fine_text(most, show)}.",
+            f"Enter from {limit_text(given.hinge / 2, show, 'reach')} to "
+            f"{limit_text(most, show, 'stay under')}.",
             "inset",
         )
 
@@ -146,12 +147,8 @@ def _check_inset(given, show, many, end):
 def _check_apart(given, show, centers):
     for number, (low, high) in enumerate(pairwise(centers), 1):
         if high - low < given.hinge:
-            raise _impossible(
+            raise impossible(
                 f"Between the shelves, hinges {number} and {number + 1} would overlap.",
                 f"Use fewer hinges, or shorter ones than {fine_text(given.hinge, show)}.",
                 "hinge" if given.count is None else "count",
             )
-
-
-def _impossible(sentence, remedy, field):
-    return Refusal("impossible", sentence, remedy, field=field)

@@ -1,10 +1,10 @@
 """How hinges are told: the working line by line, and the cautions."""
 
 from sawside.lengths.words import counted
-from sawside.reckoners.fasteners.shared.hinges.places import pounds_of
+from sawside.reckoners.fasteners.shared.hinges.places import pounds_of, weighed
+from sawside.reckoners.shared.door_weight import weight_working
 from sawside.wood.caution import Caution
-from sawside.wood.numbers import number_text
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT
+from sawside.wood.weights import POUNDS_IN
 
 _MOST_LINES = 6
 _WIDE = 24
@@ -19,22 +19,16 @@ _ALWAYS = Caution(
 def hinge_working(given, show, found):
     """Every line: weight, number, places."""
     number = show.number
-    if pounds_of(given, "weight") is None and found.pounds is not None:
-        size = " × ".join(
-            number_text(each, 3) for each in (given.height, given.width, given.thickness)
-        )
-        dense = number_text(given.material.weight.most, 2)
-        yield (
-            f"Weight: {size} ÷ {CUBIC_INCHES_PER_CUBIC_FOOT} × {dense} = "
-            f"{number_text(found.pounds, 1)} lb"
-        )
+    if pounds_of(given, "weight") is None:
+        yield from weight_working([weighed(given, show)], show)
     tall = number(given.height)
     yield f"By its height, {tall}: {counted(found.by_height, 'hinge')}"
     rating = pounds_of(given, "rating")
     if rating:
-        pounds, each = (show.pure(weight, decimals=True) for weight in (found.pounds, rating))
+        weights = (weight / POUNDS_IN[given.units] for weight in (found.pounds, rating))
+        whole, each = (show.pure(weight, decimals=True) for weight in weights)
         share = show.pure(found.pounds / rating, decimals=True)
-        yield f"By weight: {pounds} ÷ {each} = {share}, so {counted(found.by_weight, 'hinge')}"
+        yield f"By weight: {whole} ÷ {each} = {share}, so {counted(found.by_weight, 'hinge')}"
     inset = found.wished[0]
     yield f"Top hinge: {tall} − {number(inset)} = {number(found.wished[-1])}"
     steps, (first, *_, last) = len(found.centers) - 1, found.centers
@@ -52,7 +46,7 @@ def hinge_working(given, show, found):
             )
 
 
-def hinge_cautions(given, show, found):
+def hinge_cautions(given, found):
     """Every caution: too few, moved, what can hurt."""
     if len(found.centers) < found.asked:
         why = "weight" if (found.by_weight or 0) > found.by_height else "height"

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.errors import impossible
+from sawside.lengths.fine import fine_grid, fine_text
 from sawside.lengths.marks import GRIDS, to_mark
 from sawside.lengths.units import INCHES_PER, METRIC
 from sawside.reckoners.fasteners.shared.two_pieces import check_length, check_room
@@ -56,12 +56,11 @@ def driven_nail_of(given, show):
     check_room(given, show)
     through = given.over - given.sink
     if through <= 0:
-        raise Refusal(
-            "impossible",
+        raise impossible(
             f"A nail set {fine_text(given.sink, show)} deep goes through a piece "
             f"{fine_text(given.over, show)} thick.",
             f"Set it less than {fine_text(given.over, show)}.",
-            field="sink",
+            "sink",
         )
     wanted = HELD * given.over
     longest = through + given.under - given.spare
@@ -85,20 +84,32 @@ def _nail(given, show, wanted, through, longest):
         return "", given.length or _any_length(show, wanted, longest), given.diameter
     sold = NAILS[given.kind]
     if given.length is not None:
-        found = next((each for each in sold if each.length == given.length), None)
-        if found is None:
+        found = min(sold, key=lambda each: abs(each.length - given.length))
+        if abs(found.length - given.length) >= fine_grid(show.settings).step:
             raise _none_so_long(given, show, sold)
     else:
         found = nail_for(sold, wanted, longest)
         if found is None or found.length <= through:
-            raise Refusal(
-                "impossible",
-                f"No nail of that kind holds here: at most {fine_text(longest, show)} stays clear "
-                "of the far face.",
-                "Leave less wood past the tip, or choose another kind.",
-                field="under",
-            )
+            raise _none_holds(show, sold, through, longest)
     return found.name, found.length, found.diameter
+
+
+def _none_holds(show, sold, through, longest):
+    """The refusal where no length of a kind gets through the first piece and stays in the second,
+    of which at most `longest` does."""
+    if sold[-1].length <= through:
+        return impossible(
+            f"The longest nail of that kind, {fine_text(sold[-1].length, show)}, doesn’t get "
+            "through the first piece.",
+            "Choose another kind, or My own.",
+            "over",
+        )
+    return impossible(
+        f"No nail of that kind holds here: at most {fine_text(longest, show)} stays clear of the "
+        "far face.",
+        "Leave less wood past the tip, or choose another kind.",
+        "under",
+    )
 
 
 def _any_length(show, wanted, longest):
@@ -114,9 +125,8 @@ def _none_so_long(given, show, sold):
     """The refusal of a length that this kind isn't sold in, with the nearest ones."""
     near = sorted(sold, key=lambda each: abs(each.length - given.length))[:2]
     lengths = " or ".join(fine_text(length, show) for length in sorted(e.length for e in near))
-    return Refusal(
-        "impossible",
+    return impossible(
         f"That kind isn’t sold {fine_text(given.length, show)} long.",
         f"Enter {lengths}, leave it blank, or choose My own.",
-        field="length",
+        "length",
     )

@@ -1,9 +1,7 @@
 """What is asked about a nail and the two pieces it holds together."""
 
-from sawside.reckoners.fasteners.shared.two_pieces import OVER, SPARE, UNDER
+from sawside.reckoners.fasteners.shared.two_pieces import BITES_INTO, BITS, OVER, SPARE, UNDER
 from sawside.reckoners.fields import choice, length
-from sawside.wood.drill_bits import SETS
-from sawside.wood.fastening import DENSE
 from sawside.wood.nails import KINDS
 
 FIELDS = (
@@ -19,7 +17,7 @@ FIELDS = (
     ),
     OVER,
     UNDER,
-    choice("wood", "Wood it bites into", DENSE),
+    BITES_INTO,
     length(
         "length",
         "Nail length",
@@ -30,5 +28,5 @@ FIELDS = (
     ),
     length("sink", "Set below the face", default='0"', most="1 in"),
     SPARE,
-    choice("bits", "Drill set", {key: name for key, (name, _) in SETS.items()}, metric="half_mm"),
+    BITS,
 )

@@ -1,8 +1,8 @@
 """How a nail is told: the working line by line, and the cautions."""
 
-from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.fasteners.shared.decimals import decimals
 from sawside.reckoners.fasteners.shared.nail.driven import PILOT
+from sawside.reckoners.fasteners.shared.two_pieces import INTO_A_WALL, little_left
 from sawside.wood.caution import Caution
 from sawside.wood.fastening import FROM_EDGE, FROM_END, HELD
 
@@ -13,11 +13,7 @@ _ALWAYS = (
         "grain. Near an end, drill a pilot or blunt the point. A nail gun’s instructions come "
         "first.",
     ),
-    Caution(
-        "Into a wall, find wires and pipes first.",
-        "Into a wall, find wires and pipes first, and pick another place where there could be "
-        "one. If you aren’t sure, ask a licensed pro.",
-    ),
+    INTO_A_WALL,
 )
 
 
@@ -45,14 +41,15 @@ def nail_working(given, show, nail):
 
 def nail_cautions(given, show, nail):
     """Every caution of this nail, what holds badly first."""
-    if nail.left < given.spare:
-        told = show.text(on_fine_marks(nail.left, show, "be there"))
-        yield f"Only {told} of wood is left past the tip."
+    yield from little_left(given, show, nail)
     if nail.length < nail.wanted:
         yield (
             "It’s shorter than three times the first piece. Use more of them, at a slant to each "
             "other, with glue, or use screws (shop practice)."
         )
     if nail.pilot is not None and given.wood == "hard":
-        yield "Drill the pilot in hardwood, or the nail bends or splits it (shop practice)."
+        yield (
+            "Drill the pilot in hardwood, or the nail bends or splits it (shop practice). In a "
+            "light one, such as poplar, drill as for softwood."
+        )
     yield from _ALWAYS

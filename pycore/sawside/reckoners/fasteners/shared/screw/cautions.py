@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.lengths.real import sign
+from sawside.reckoners.fasteners.shared.two_pieces import INTO_A_WALL, little_left
 from sawside.wood.caution import Caution
 from sawside.wood.numbers import metric
 
@@ -17,11 +18,7 @@ _ALWAYS = (
         "scrap of the same wood: threads and woods differ. The screw and drill makers’ "
         "instructions come first.",
     ),
-    Caution(
-        "Into a wall, find wires and pipes first.",
-        "Into a wall, find wires and pipes first, and pick another place where there could be "
-        "one. If you aren’t sure, ask a licensed pro.",
-    ),
+    INTO_A_WALL,
 )
 
 
@@ -43,9 +40,7 @@ def cautions(given, show, screw):
             f"A screw {fine_text(screw.shank, show)} thick is more than a quarter of that edge. "
             "Keep it centered, and drill both holes (shop practice)."
         )
-    if screw.left < given.spare:
-        told = show.text(on_fine_marks(screw.left, show, "be there"))
-        yield f"Only {told} of wood is left past the tip."
+    yield from little_left(given, show, screw)
     yield from _under_the_head(show, screw)
     yield from _too_short(show, screw)
     if given.pull == "yes" and given.into != "end" and given.species.kind == "panel":

@@ -35,8 +35,7 @@ _HALF_CONE = {False: 41, True: 45}
 class Driven:
     """A screw in its two pieces, in exact inches; `head` is its diameter and `cone` its depth, both
     None without a countersink; `half_cone` is in degrees; `edge` is the thickness of one that it
-    goes into, or None. `wanted` is the length that puts two
-    thirds past the first piece."""
+    goes into, or None. `wanted` is the length that puts two thirds past the first piece."""
 
     name: str
     shank: Fraction

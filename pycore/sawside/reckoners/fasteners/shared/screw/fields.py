@@ -1,10 +1,8 @@
 """What is asked about a screw, the two pieces, the wood and the drill bits."""
 
-from sawside.reckoners.fasteners.shared.two_pieces import OVER, SPARE, UNDER
+from sawside.reckoners.fasteners.shared.two_pieces import BITES_INTO, BITS, OVER, SPARE, UNDER
 from sawside.reckoners.fields import choice, length, material
 from sawside.reckoners.shared.board_fields import thickness
-from sawside.wood.drill_bits import SETS
-from sawside.wood.fastening import DENSE
 from sawside.wood.screws import SIZES
 
 _OWN = ("size", ("own",))
@@ -28,7 +26,7 @@ FIELDS = (
     ),
     OVER,
     UNDER,
-    choice("wood", "Wood it bites into", DENSE),
+    BITES_INTO,
     length(
         "length",
         "Screw length",
@@ -76,7 +74,7 @@ FIELDS = (
         most="3/4 in",
         blank_means="The nearest one of the drill set.",
     ),
-    choice("bits", "Drill set", {key: name for key, (name, _) in SETS.items()}, metric="half_mm"),
+    BITS,
     choice("pull", "Straight pull", {"no": "Not figured", "yes": "Figure it"}),
     material(
         "species",

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from sawside.wood.materials import WEIGHT_IN
 from sawside.wood.numbers import metric, number_text
-from sawside.wood.strength.loads import KILOGRAMS_PER_POUND
+from sawside.wood.weights import KILOGRAMS_PER_POUND
 
 PULLS_OUT = 15_700
 """Pounds: p = 15,700 G² D L, D and L in inches (Wood Handbook, chapter 8, wood screws)."""

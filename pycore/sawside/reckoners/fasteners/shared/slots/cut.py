@@ -4,8 +4,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from sawside.errors import Refusal
-from sawside.lengths.fine import fine_text
+from sawside.errors import impossible
+from sawside.lengths.fine import fine_text, limit_text
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,10 +28,10 @@ class Slots:
 def slots_of(given, show):
     """The `Slots` of a form; "impossible" where they meet, or come out of an end, face or back."""
     if given.along > given.long:
-        raise _impossible(
+        raise impossible(
             f"A slot {fine_text(given.along, show)} long is longer than the joint, "
             f"{fine_text(given.long, show)}.",
-            f"Use one of {fine_text(given.long, show)} or less.",
+            f"Use one of {limit_text(given.long, show, 'stay under')} or less.",
             "along",
         )
     depth = given.across / 2 + given.play
@@ -39,7 +39,7 @@ def slots_of(given, show):
     faces = from_face - given.thick / 2, given.thickness - from_face - given.thick / 2
     _check_faces(given, show, faces)
     if given.behind is not None and depth >= given.behind:
-        raise _impossible(
+        raise impossible(
             f"A slot {fine_text(depth, show)} deep comes through "
             f"{fine_text(given.behind, show)} of wood.",
             "Use a smaller biscuit or tenon, less glue room, or thicker wood.",
@@ -54,7 +54,7 @@ def _check_faces(given, show, faces):
         return
     thick, stock = fine_text(given.thick, show), fine_text(given.thickness, show)
     half = fine_text(given.thick / 2, show)
-    raise _impossible(
+    raise impossible(
         f"A slot {thick} thick breaks out of a face of stock {stock} thick.",
         f"Use a thinner slot, and keep its center more than {half} from both faces.",
         "thick" if given.from_face is None else "from_face",
@@ -70,21 +70,17 @@ def _centers(given, show):
     if many == 1:
         return [given.long / 2]
     if given.inset < given.along / 2:
-        half = fine_text(given.along / 2, show)
-        raise _impossible(
+        half = limit_text(given.along / 2, show, "reach")
+        raise impossible(
             f"A slot {fine_text(given.along, show)} long comes out of the end of the joint.",
             f"Enter an inset of {half} or more.",
             "inset",
         )
     if span <= (many - 1) * given.along:
         crowded = given.count is not None
-        raise _impossible(
+        raise impossible(
             f"{many} slots {fine_text(given.along, show)} long run into each other.",
             "Use fewer or shorter slots, or a smaller inset.",
             "count" if crowded else "spacing",
         )
     return [given.inset + span * number / (many - 1) for number in range(many)]
-
-
-def _impossible(sentence, remedy, field):
-    return Refusal("impossible", sentence, remedy, field=field)

@@ -6,10 +6,11 @@ from typing import Any
 
 from sawside.reckoners.shelves.shared.strength.fields import OWN_LOADS
 from sawside.wood.materials import Figure, Material
-from sawside.wood.strength.loads import CUBIC_INCHES_PER_CUBIC_FOOT, LOADS, load_of
+from sawside.wood.strength.loads import LOADS, load_of
 from sawside.wood.strength.plate_ratios import ratios_of
 from sawside.wood.strength.sag_limits import CREEP, limit, usual_creep
 from sawside.wood.strength.shelf import Load, Shelf, Strip
+from sawside.wood.weights import CUBIC_INCHES_PER_CUBIC_FOOT
 
 _MILLION = 10**6
 
