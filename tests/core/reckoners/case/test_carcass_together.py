@@ -13,7 +13,8 @@ from sawside.reckoners import RECKONERS
 from sawside.reckoning.values import read_values
 from sawside.settings.settings import read_settings
 from tests.core.oracles.assembled_case import panels_cut
-from tests.core.oracles.random_case import check_built, check_case, random_case, values_of
+from tests.core.oracles.judged_case import check_built, check_case
+from tests.core.oracles.random_case import random_case, values_of
 
 HAIR = Fraction(1, 10_000)
 
