@@ -10,22 +10,17 @@ x goes from the left outside, y from the finished front to the back, z up from t
 
 from itertools import pairwise
 
-from sawside.lengths.show import Show
-from sawside.reckoners import RECKONERS
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
 from sawside.reckoners.case.shared.carcass.strips import strips_of
-from sawside.reckoning.values import read_values
-from sawside.settings.settings import read_settings
+from tests.core.asking import given_of
 from tests.core.oracles.cells import Assembly
 
 
 def panels_cut(values):
     """The panels and strips of a form by their keys, with their joints, before anything is
     rounded."""
-    settings = read_settings({})
-    form = read_values(RECKONERS["carcass"], values, settings)
-    sizes = sizes_of(form.given, Show(settings))
+    sizes = sizes_of(*given_of("carcass", values))
     panels = panels_of(sizes)
     return {panel.key: panel for panel in (*panels, *strips_of(panels, sizes))}
 

@@ -5,7 +5,7 @@ from itertools import pairwise, permutations
 from math import cos, hypot, pi, sin
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -14,10 +14,6 @@ STEPS = 4000
 sizes = st.integers(96, 1700).map(lambda number: Fraction(number, 16))
 depths = st.integers(64, 500).map(lambda number: Fraction(number, 16))
 DOOR = {"door": "yes", "door_width": "31 1/2", "door_height": "79 1/2"}
-
-
-def inches(length):
-    return f"{length} in"
 
 
 def highest_on_the_way_up(high, deep):

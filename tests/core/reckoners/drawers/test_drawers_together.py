@@ -85,7 +85,7 @@ def test_the_judge_sees_a_front_that_is_a_sixteenth_off():
         said = ask("drawer_column", **form(asked))
         if not said["ok"]:
             continue
-        answers = {each["key"]: each for each in said["answers"]}
+        answers = said["by_key"]
         for item in answers["fronts"]["items"]:
             mark = item["mark"]
             item["mark"] = str(Fraction(mark) + Fraction(1, 16))

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from oracles.driven_fasteners import first_bit_through, nearest_bit, stock_length, wood_bitten
@@ -55,9 +55,9 @@ def test_two_pieces_of_a_shelf_as_by_hand():
     """3 × 3/4 = 2 1/4 is longer than 3/4 + 1 1/2 − 1/8 = 2 1/8: a stock 2. It bites 2 − 3/4 =
     1 1/4 and leaves 1 1/2 − 1 1/4 = 1/4."""
     said = reckon(KEY, **TWO)
-    texts = {key: each["text"] for key, each in said["by_key"].items()}
-    assert (texts["length"], texts["reach"], texts["left"]) == ("2″", "1 1/4″", "1/4″")
-    assert texts["head"] == "21/64″"
+    told = texts(said)
+    assert (told["length"], told["reach"], told["left"]) == ("2″", "1 1/4″", "1/4″")
+    assert told["head"] == "21/64″"
     assert said["verdict"] == "No. 8 screw (pilot 3/32″)"
 
 
@@ -171,7 +171,7 @@ def test_every_screw_stays_in_the_wood_and_has_the_bits_of_a_plain_search(
     if not fits:
         assert all(each["kind"] in ("impossible", "range") for each in errors(said).values())
         return
-    told = {each["key"]: each for each in said["answers"]}
+    told = said["by_key"]
     assert exact(told["length"]) == long
     assert exact(told["reach"]) == bitten
     assert exact(told["left"]) == left
