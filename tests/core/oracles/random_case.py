@@ -2,15 +2,9 @@
 
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil, floor
 
 from tests.core.oracles.assembled_case import Asked
-
-
-def length(random, least, most):
-    """A random length, mostly on a mark."""
-    parts = random.choice((8, 16, 32, 64, 7))
-    return Fraction(random.randint(ceil(least * parts), floor(most * parts)), parts)
+from tests.core.oracles.random_forms import length
 
 
 def random_case(random):
