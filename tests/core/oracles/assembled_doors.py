@@ -36,21 +36,9 @@ def check_doors(random):
 
 def may_be_refused(asked, field):
     """Whether a form at random can be one that no doors are made of, for such a field."""
-    made = asked["made"]
-    return {
-        "between": asked["fit"] == "half" and asked["between"] > asked.get("edge", 0),
-        "lip_rabbet": asked["fit"] == "lipped" and _lip_too_wide(asked),
-        "groove": made == "wood" and _may_come_out(asked),
-        "clearance": asked.get("clearance", 0) >= asked.get("groove", 1),
-        "glass_clearance": asked.get("glass_clearance", 0) >= asked.get("groove", 1),
-        "tenon": asked.get("tenon", 0) > 1.5 or _tenon_shows(asked),
-        "tongue": False,
-    }.get(field, False)
-
-
-def _lip_too_wide(asked):
-    laps = (asked.get(f"{side}_lap", 0) for side in ("left", "right", "top", "bottom"))
-    return asked["lip_rabbet"] <= max(asked["lip"], *laps)
+    if field == "groove":
+        return asked["made"] == "wood" and _may_come_out(asked)
+    return field == "tenon" and _tenon_shows(asked)
 
 
 def _tenon_shows(asked):

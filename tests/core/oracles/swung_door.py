@@ -132,8 +132,6 @@ def check_swing(random):
 
 def _may_be_refused(asked):
     """The fields for which such a form can be one of no door that opens."""
-    if asked["hinge"] == "cup":
-        yield from ("behind", "along")
     if "wall" in asked and Swung(asked).hits(float(asked["wall"]))(0.1):
         yield "wall"
     if asked["fit"] == "inset" and asked["thickness"] * 2 > asked["width"] / 4:
