@@ -7,7 +7,7 @@ from playwright.sync_api import expect
 
 from tests.browser.conftest import SMALL
 from tests.browser.hand import try_example
-from tests.browser.project.in_project import open_projects
+from tests.browser.project.in_project import start_sample_case
 from tests.browser.test_accessible import axe
 
 SMALL_TARGETS = """
@@ -29,9 +29,7 @@ IN_SIGHT = """
 def start(page):
     """The sample case on a small phone, its drawing open."""
     page.set_viewport_size({"width": 360, "height": 740})
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
+    start_sample_case(page)
     page.get_by_role("heading", name="Drawing of the case").tap()
     page.locator(".case-picture svg").wait_for()
 
