@@ -10,26 +10,31 @@ from sawside.settings.settings import read_settings
 
 
 def reckon(reckoner, settings=None, **values):
-    """The answer to a question, which must succeed; its answers also by key."""
+    """The answer to a question, which must succeed."""
     said = ask(reckoner, settings, **values)
     assert said["ok"], said
-    return said | {"by_key": {answer["key"]: answer for answer in said["answers"]}}
+    return said
 
 
 def ask(reckoner, settings=None, **values):
-    """The answer to a question, whatever it is; its cautions in full."""
+    """The answer to a question, whatever it is; its answers also by key, its cautions in full."""
     message = {"do": "reckon", "reckoner": reckoner, "values": values}
     said = sawside.handle(message | ({"settings": settings} if settings else {}))
     if said["ok"]:
+        said["by_key"] = {answer["key"]: answer for answer in said["answers"]}
         said["cautions"] = [caution["full"] for caution in said["cautions"]]
     return said
 
 
+def given_of(key, values, settings=None):
+    """(what is given, how it is shown) of a form, as a question gets them."""
+    chosen = read_settings(settings or {})
+    return read_values(RECKONERS[key], values, chosen).given, Show(chosen)
+
+
 def found(key, values, settings=None):
     """What a question finds, before it is told."""
-    chosen = read_settings(settings or {})
-    form = read_values(RECKONERS[key], values, chosen)
-    return RECKONERS[key].compute(form.given, Show(chosen))
+    return RECKONERS[key].compute(*given_of(key, values, settings))
 
 
 def errors(said):
@@ -46,3 +51,23 @@ def as_drawn(value):
 def exact(value):
     """The exact inches of an answer."""
     return Fraction(value["exact"])
+
+
+def items(said, key):
+    """The exact inches of an answer that is a list."""
+    return [exact(each) for each in said["by_key"][key]["items"]]
+
+
+def texts(said):
+    """The text of every answer by its key."""
+    return {key: each["text"] for key, each in said["by_key"].items()}
+
+
+def inches(length):
+    """A length in inches as it is typed."""
+    return f"{length} in"
+
+
+def as_number(text):
+    """ "11 1/4" or "11 1/4″" as a number."""
+    return sum(map(Fraction, text.removesuffix("″").split()))

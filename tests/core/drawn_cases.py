@@ -2,7 +2,8 @@
 
 from projects import acts, begun, view
 
-CABINET = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4"}
+from tests.core.reckoners.case.carcasses import CABINET
+
 FRAME = {"size_of": "case", "kick": "3 1/2", "side": "3/4", "left_past": "1/4"}
 
 

@@ -7,13 +7,17 @@ apart without a rest, stands in for a published hard class that was not to be ha
 import random
 import time
 from fractions import Fraction
-from pathlib import Path
 
 from sawside.boards.planner import plan
 from sawside.boards.request import Piece, Request, Stock
-from tests.core.oracles.sawn_sticks import cut_apart, faults, first_fit_decreasing, triplets
+from tests.core.oracles.sawn_sticks import (
+    cut_apart,
+    faults,
+    first_fit_decreasing,
+    published,
+    triplets,
+)
 
-U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
 STEPS = 1_000_000
 SETS = 20
 KERF = Fraction(1, 8)
@@ -41,10 +45,8 @@ def measure():
 
 
 def _u120():
-    for line in U120.read_text().splitlines():
-        if not line.startswith("#"):
-            _, room, best, sizes = line.split(";")
-            yield list(map(Fraction, sizes.split())), Fraction(room), Fraction(0), int(best)
+    for _, sizes, room, best in published():
+        yield sizes, room, Fraction(0), best
 
 
 def _t60():

@@ -1,7 +1,7 @@
 """Random cases put together from their parts and joints, as boxes, by an independent judge."""
 
 from tests.bench.core.judged import judged
-from tests.core.oracles.random_case import check_case
+from tests.core.oracles.judged_case import check_case
 
 CASES = 5_000
 

@@ -2,9 +2,9 @@
 
 import pytest
 
-from tests.browser.hand import choose
+from tests.browser.hand import choose, keep_as, try_example
 from tests.browser.print.on_paper import pages, says, texts
-from tests.browser.project.in_project import open_projects
+from tests.browser.project.in_project import start_sample_case
 from tests.browser.test_accessible import axe
 
 TITLE = "Carcass: front, side, section, plan"
@@ -24,9 +24,7 @@ def sheet(phone, server):
     """The shop sheet of the sample case, on a phone in the dark."""
     page = phone(dark=True, service_workers="block").pages[0]
     page.goto(server.address)
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
+    start_sample_case(page)
     page.get_by_role("button", name="Shop sheet").tap()
     page.locator(".case-sheet").wait_for()
     return page
@@ -57,11 +55,8 @@ def test_the_case_is_a_page_of_the_shop_sheet(sheet, paper, size):
 def test_a_project_without_a_case_has_no_such_page(phone, server):
     page = phone(service_workers="block").pages[0]
     page.goto(f"{server.address}#work-out/mitered_frame")
-    page.get_by_role("button", name="Try an example").tap()
-    page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
-    page.get_by_role("button", name="Save to project").tap()
-    page.get_by_role("button", name="Save", exact=True).tap()
-    page.get_by_text("Saved").first.wait_for()
+    try_example(page)
+    keep_as(page, "Frame")
     page.goto(f"{server.address}#shop-sheet")
     page.locator(".shop-sheet").wait_for()
     assert page.locator(".case-sheet").count() == 0

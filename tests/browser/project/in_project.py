@@ -40,6 +40,14 @@ def open_projects(page):
     page.get_by_role("button", name=ALL_PROJECTS).tap()
 
 
+def start_sample_case(page):
+    """A project begun with the sample case, all of its lines told."""
+    open_projects(page)
+    page.get_by_role("button", name="Start with a sample case").tap()
+    page.get_by_role("heading", name="Record cabinet").wait_for()
+    page.get_by_text("Carcass", exact=True).first.wait_for()
+
+
 def take(page, name):
     """Take a number from the project into the field that is being typed in."""
     page.get_by_role("button", name="From project").tap()

@@ -1,10 +1,13 @@
 """The drawing of a case: a part that is touched is shown and told, and its line opens."""
 
+import re
+
 import pytest
+from playwright.sync_api import expect
 
 from tests.browser.conftest import SMALL
 from tests.browser.hand import try_example
-from tests.browser.project.in_project import open_projects
+from tests.browser.project.in_project import start_sample_case
 from tests.browser.test_accessible import axe
 
 SMALL_TARGETS = """
@@ -26,9 +29,7 @@ IN_SIGHT = """
 def start(page):
     """The sample case on a small phone, its drawing open."""
     page.set_viewport_size({"width": 360, "height": 740})
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
+    start_sample_case(page)
     page.get_by_role("heading", name="Drawing of the case").tap()
     page.locator(".case-picture svg").wait_for()
 
@@ -50,10 +51,22 @@ def part(page, name):
     return page.locator(f".part-touch[aria-label^='{name}']")
 
 
-def lit(page):
-    """The names of the parts that are shown as touched."""
-    pressed = page.locator(".part-touch[aria-pressed=true]").all()
-    return [each.get_attribute("aria-label").partition(",")[0] for each in pressed]
+def check_lit(page, *names):
+    """Just the parts of these names come to be shown as touched: a touch is told to the page after
+    the finger is gone."""
+    pressed = page.locator(".part-touch[aria-pressed=true]")
+    expect(pressed).to_have_count(len(names))
+    for at, name in enumerate(names):
+        named = re.compile(rf"^{re.escape(name)}(,|$)")
+        expect(pressed.nth(at)).to_have_attribute("aria-label", named)
+
+
+def check_opened(page, name):
+    """The row of a part comes to be in sight, and in hand."""
+    row = page.locator(".parts > li.touched")
+    expect(row.locator(".part-name")).to_have_text(name)
+    expect(row).to_be_focused()
+    page.wait_for_function(IN_SIGHT, arg=row.element_handle())
 
 
 def touch_beside(page, button, away, along=0.25, number=0):
@@ -71,7 +84,7 @@ def test_a_shelf_is_touched_though_it_is_narrower_than_a_finger(drawn, away):
     that has no door before it."""
     page = drawn
     touch_beside(page, part(page, "Carcass: Adjustable shelf"), away, number=1)
-    assert lit(page) == ["Carcass: Adjustable shelf"]
+    check_lit(page, "Carcass: Adjustable shelf")
     told = page.locator(".case-part")
     told.get_by_text("2 × Carcass: Adjustable shelf").wait_for()
     told.get_by_text("17 19/64″ × 15 1/2″ × 23/32″").wait_for()
@@ -82,24 +95,21 @@ def test_a_touched_part_is_shown_in_every_view_and_its_line_opens(drawn):
     touch_beside(page, part(page, "Carcass: Fixed shelf"), 0)
     for view in VIEWS:
         look(page, view)
-        assert lit(page) == ["Carcass: Fixed shelf"]
+        check_lit(page, "Carcass: Fixed shelf")
     page.get_by_role("button", name="Open its line").tap()
     page.get_by_role("heading", name="Carcass").first.wait_for()
     page.locator("#place[data-shows='work-out/carcass/12//fixed']").wait_for()
-    row = page.locator(".parts > li.touched")
-    assert row.locator(".part-name").inner_text() == "2 × Fixed shelf"
-    assert row.evaluate(IN_SIGHT)
-    assert row.evaluate("(node) => node === document.activeElement")
+    check_opened(page, "2 × Fixed shelf")
     page.go_back()
     page.locator(".case-picture svg").wait_for()
-    assert lit(page) == ["Carcass: Fixed shelf"]
+    check_lit(page, "Carcass: Fixed shelf")
 
 
 def test_a_finger_takes_what_it_sees_and_not_what_is_behind_it(drawn):
     """From its side a case shows its side: the shelves are there, behind it."""
     look(drawn, "Side")
     touch_beside(drawn, part(drawn, "Carcass: Fixed shelf"), 0, along=0.6)
-    assert lit(drawn) == ["Carcass: Side"]
+    check_lit(drawn, "Carcass: Side")
 
 
 def test_all_is_done_by_keyboard_too(drawn):
@@ -111,34 +121,34 @@ def test_all_is_done_by_keyboard_too(drawn):
     page.locator("[data-view=section][aria-pressed=true]").wait_for()
     part(page, "Carcass: Fixed shelf").focus()
     page.keyboard.press("Enter")
-    assert lit(page) == ["Carcass: Fixed shelf"]
+    check_lit(page, "Carcass: Fixed shelf")
     page.get_by_role("button", name="Next part").focus()
     page.keyboard.press(" ")
-    assert lit(page) == ["Carcass: Adjustable shelf"]
+    check_lit(page, "Carcass: Adjustable shelf")
     page.get_by_role("button", name="Open its line").focus()
     page.keyboard.press("Enter")
     page.locator("#place[data-shows='work-out/carcass/12//adjustable']").wait_for()
-    row = page.locator(".parts > li.touched")
-    assert row.evaluate("(node) => node === document.activeElement")
+    expect(page.locator(".parts > li.touched")).to_be_focused()
 
 
 def test_every_part_can_be_reached_one_after_another(drawn):
     page = drawn
-    names = set()
+    told, names = page.locator(".case-part .part-name"), [""]
     for _ in range(16):
         page.get_by_role("button", name="Next part").tap()
-        names.add(page.locator(".case-part .part-name").inner_text())
-    assert len(names) == 16
+        expect(told).not_to_have_text(names[-1])
+        names.append(told.inner_text())
+    assert len(set(names[1:])) == 16
     page.get_by_role("button", name="Part before").tap()
-    assert page.locator(".case-part .part-name").inner_text().endswith("Doors: Panel")
+    expect(told).to_have_text(re.compile("Doors: Panel$"))
 
 
 def test_a_shelf_behind_a_door_is_touched_too_and_beside_it_the_door(drawn):
     page = drawn
     touch_beside(page, part(page, "Carcass: Fixed shelf"), 0, along=0.5)
-    assert lit(page) == ["Carcass: Fixed shelf"]
+    check_lit(page, "Carcass: Fixed shelf")
     touch_beside(page, part(page, "Carcass: Fixed shelf"), -60, along=0.5)
-    assert lit(page) == ["Doors: Panel"]
+    check_lit(page, "Doors: Panel")
 
 
 def test_a_part_that_a_view_does_not_show_says_so(drawn):
@@ -147,7 +157,7 @@ def test_a_part_that_a_view_does_not_show_says_so(drawn):
     touch_beside(page, part(page, "Face frame: Top rail"), 0)
     look(page, "Plan")
     page.locator(".case-part").get_by_text("Not seen in this view.").wait_for()
-    assert lit(page) == []
+    check_lit(page)
 
 
 def test_a_screen_reader_hears_each_part_with_its_size(drawn):
@@ -156,7 +166,7 @@ def test_a_screen_reader_hears_each_part_with_its_size(drawn):
     )
     assert shelf.count() == 1
     shelf.dispatch_event("click")
-    assert lit(drawn) == ["Carcass: Fixed shelf"]
+    check_lit(drawn, "Carcass: Fixed shelf")
 
 
 @pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
@@ -183,11 +193,8 @@ def answered(page, server):
 def test_a_part_touched_in_a_question_opens_its_row(answered):
     page = answered
     touch_beside(page, part(page, "Fixed shelf"), 0)
-    row = page.locator(".parts > li.touched")
-    assert row.locator(".part-name").inner_text() == "2 × Fixed shelf"
-    assert row.evaluate(IN_SIGHT)
-    assert row.evaluate("(node) => node === document.activeElement")
-    assert lit(page) == ["Fixed shelf"]
+    check_opened(page, "2 × Fixed shelf")
+    check_lit(page, "Fixed shelf")
 
 
 def test_axe_finds_nothing_in_a_question_whose_parts_are_touched(answered):
@@ -199,12 +206,11 @@ def test_a_part_of_a_question_is_touched_by_keyboard_too(answered):
     page = answered
     part(page, "Divider").focus()
     page.keyboard.press("Enter")
-    assert page.locator(".parts > li.touched .part-name").inner_text() == "1 × Divider"
+    expect(page.locator(".parts > li.touched .part-name")).to_have_text("1 × Divider")
 
 
 def test_a_dimension_over_a_part_still_opens_its_field(answered):
     page = answered
     page.get_by_role("button", name="Change Width").tap()
-    field = page.get_by_label("Width", exact=True)
-    assert field.evaluate("(node) => node === document.activeElement")
+    expect(page.get_by_label("Width", exact=True)).to_be_focused()
     assert page.locator(".parts > li.touched").count() == 0

@@ -3,17 +3,10 @@
 import re
 
 from tests.browser.hand import open_place
-from tests.browser.project.in_project import accept, open_entry, open_projects
+from tests.browser.project.in_project import accept, open_entry, start_sample_case
 from tests.browser.words import EDIT, READING, SAVE_CHANGE
 
 COUNT = re.compile(r"^[3-9] lines change$")
-
-
-def sample(page):
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
-    page.get_by_text("Carcass", exact=True).wait_for()
 
 
 def correct_top_width(page, text):
@@ -24,7 +17,7 @@ def correct_top_width(page, text):
 
 
 def test_many_lines_that_change_fold_behind_how_many_they_are(page):
-    sample(page)
+    start_sample_case(page)
     changes = correct_top_width(page, "37 1/4")
     count = changes.get_by_text(COUNT)
     count.wait_for()
@@ -35,7 +28,7 @@ def test_many_lines_that_change_fold_behind_how_many_they_are(page):
 
 
 def test_a_piece_cut_wrong_stands_first_and_open(page):
-    sample(page)
+    start_sample_case(page)
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
     page.get_by_role("button", name="Carcass: Bottom").tap()
@@ -49,7 +42,7 @@ def test_a_piece_cut_wrong_stands_first_and_open(page):
 
 
 def test_a_line_without_an_answer_any_more_is_not_folded(page):
-    sample(page)
+    start_sample_case(page)
     changes = correct_top_width(page, "3")
     changes.get_by_role("heading", name="No answer now").wait_for()
     assert changes.get_by_text("Space", exact=True).first.is_visible()
@@ -58,7 +51,7 @@ def test_a_line_without_an_answer_any_more_is_not_folded(page):
 
 def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):
     page.set_viewport_size({"width": 360, "height": 740})
-    sample(page)
+    start_sample_case(page)
     open_entry(page, "Space", "Open")
     rows = page.locator(".field-many .row")
     rows.nth(1).get_by_text("Alcove width, middle is 37 9/16″").wait_for()
@@ -67,7 +60,7 @@ def test_a_linked_row_of_a_list_shows_its_name_whole_with_its_number(page):
 
 
 def test_the_list_at_the_saw_is_by_material_and_thickness_and_tells_the_width(page):
-    sample(page)
+    start_sample_case(page)
     open_place(page, "At the saw")
     page.get_by_role("button", name="List").tap()
     page.get_by_role("button", name="Carcass: Side").wait_for()

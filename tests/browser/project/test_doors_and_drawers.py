@@ -5,7 +5,7 @@ import re
 import pytest
 
 from tests.browser.hand import choose, keep_as, open_place, open_question, type_into
-from tests.browser.project.in_project import accept, correct, open_projects
+from tests.browser.project.in_project import accept, correct, start_sample_case
 from tests.browser.project.in_project import take as take_main
 
 FRAME = "Face frame"
@@ -16,9 +16,7 @@ DEEP = "Inside depth"
 def cased(page):
     """The sample case: its face frame has two openings, and the right one is for drawers."""
     page.set_viewport_size({"width": 360, "height": 740})
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
+    start_sample_case(page)
     return page
 
 

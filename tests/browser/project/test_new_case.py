@@ -1,6 +1,7 @@
 """A case to fill in, by thumb on a small phone: from the first touch to the whole parts list."""
 
 import pytest
+from playwright.sync_api import expect
 
 from tests.browser.hand import choose, open_place, tap_keys, type_into
 from tests.browser.project.in_project import drafts, keep_reading, open_projects
@@ -157,7 +158,7 @@ def test_its_steps_are_an_ordered_list_that_says_its_states_in_words(started):
 def test_a_step_that_waits_leads_to_what_it_waits_for(started):
     step(started, "Carcass, waits for Space").tap()
     started.get_by_role("heading", name="The space: Space").wait_for()
-    assert started.evaluate("document.activeElement.closest('.field-many') !== null")
+    started.wait_for_function("document.activeElement.closest('.field-many') !== null")
 
 
 def test_a_line_that_waits_says_so_and_leads_there(started):
@@ -177,8 +178,8 @@ def test_a_line_half_filled_in_is_kept_so(started):
     started.get_by_text("To fill in: Height at the left").wait_for()
     assert [each for each in drafts(started) if "question" in each] == []
     next_form(started, "Space")
-    assert started.locator(".field-many input").first.input_value() == "41 3/8"
-    assert started.evaluate("document.activeElement.name") == "left_height"
+    expect(started.locator(".field-many input").first).to_have_value("41 3/8")
+    started.wait_for_function("document.activeElement.name === 'left_height'")
 
 
 def test_what_is_typed_and_not_saved_stays(started):
@@ -188,7 +189,7 @@ def test_what_is_typed_and_not_saved_stays(started):
     open_place(started, "Project")
     started.get_by_text("Unsaved edit").wait_for()
     next_form(started, "Space")
-    assert started.locator(".field-many input").first.input_value() == "41 3/8"
+    expect(started.locator(".field-many input").first).to_have_value("41 3/8")
 
 
 def test_a_case_is_added_to_the_project_that_is_open_and_taken_back(small):

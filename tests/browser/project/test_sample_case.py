@@ -5,7 +5,7 @@ import re
 import pytest
 
 from tests.browser.hand import open_place, tap_keys
-from tests.browser.project.in_project import accept, open_entry, open_projects
+from tests.browser.project.in_project import accept, open_entry, start_sample_case
 from tests.browser.words import EDIT, READING, SAVE_CHANGE
 
 MOST_TAPS = 120
@@ -29,9 +29,7 @@ def started(page):
     """The sample case, begun with the first taps; from there on they are counted."""
     page.set_viewport_size({"width": 360, "height": 740})
     page.evaluate(COUNTING)
-    open_projects(page)
-    page.get_by_role("button", name="Start with a sample case").tap()
-    page.get_by_role("heading", name="Record cabinet").wait_for()
+    start_sample_case(page)
     return page
 
 

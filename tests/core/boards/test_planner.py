@@ -2,7 +2,6 @@
 
 import random
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -13,10 +12,16 @@ from sawside.boards.fills import Steps
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.planner import plan
 from sawside.boards.request import Piece, Request, Stock, whole
-from tests.core.oracles.sawn_sticks import cut_apart, faults, first_fit_decreasing, least, triplets
+from tests.core.oracles.sawn_sticks import (
+    cut_apart,
+    faults,
+    first_fit_decreasing,
+    least,
+    published,
+    triplets,
+)
 
-U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
-ROWS = [line.split(";") for line in U120.read_text().splitlines() if not line.startswith("#")]
+SETS = list(published())
 KERFS = st.sampled_from([Fraction(0), Fraction(1, 8), Fraction(3, 32), Fraction(16, 127)])
 TRIMS = st.sampled_from([Fraction(0), Fraction(1, 2), Fraction(1, 3)])
 
@@ -76,13 +81,13 @@ def test_the_same_request_and_steps_give_the_same_plan(request):
     assert plan(request, 20_000) == plan(request, 20_000)
 
 
-@pytest.mark.parametrize(("name", "room", "best", "sizes"), ROWS, ids=[row[0] for row in ROWS])
-def test_published_sets_of_120_take_their_known_number_of_sticks(name, room, best, sizes):
+@pytest.mark.parametrize(("name", "sizes", "room", "best"), SETS, ids=[each[0] for each in SETS])
+def test_published_sets_of_120_take_their_known_number_of_sticks(name, sizes, room, best):
     """OR-Library, binpack1 (Falkenauer 1996): the number is the best known, and proved since."""
-    request = single(sizes.split(), room)
+    request = single(sizes, room)
     found = plan(request, 1_000_000)
     assert faults(request, found) == []
-    assert (found.value, found.bound) == (int(best), int(best)), name
+    assert (found.value, found.bound) == (best, best), name
 
 
 @pytest.mark.parametrize("seed", range(20))
@@ -119,8 +124,8 @@ def test_more_sticks_without_any_rest_take_one_more_at_most(seed):
 
 
 def test_the_oldest_rule_takes_more_sticks():
-    sizes = [int(size) for size in ROWS[0][3].split()]
-    assert first_fit_decreasing(sizes, 150) > plan(single(sizes, 150), 1_000_000).value
+    _, sizes, room, _ = SETS[0]
+    assert first_fit_decreasing(sizes, room) > plan(single(sizes, room), 1_000_000).value
 
 
 def test_the_cheaper_way_is_bought_even_if_it_is_more_sticks():

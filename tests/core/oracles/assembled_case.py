@@ -8,72 +8,21 @@ as many parts as it should: one in wood, none in a bay.
 x goes from the left outside, y from the finished front to the back, z up from the floor.
 """
 
-from bisect import bisect_left
 from itertools import pairwise
 
-from sawside.lengths.show import Show
-from sawside.reckoners import RECKONERS
 from sawside.reckoners.case.shared.carcass.panels import panels_of
 from sawside.reckoners.case.shared.carcass.sizes import sizes_of
 from sawside.reckoners.case.shared.carcass.strips import strips_of
-from sawside.reckoning.values import read_values
-from sawside.settings.settings import read_settings
+from tests.core.asking import given_of
+from tests.core.oracles.cells import Assembly
 
 
 def panels_cut(values):
     """The panels and strips of a form by their keys, with their joints, before anything is
     rounded."""
-    settings = read_settings({})
-    form = read_values(RECKONERS["carcass"], values, settings)
-    sizes = sizes_of(form.given, Show(settings))
+    sizes = sizes_of(*given_of("carcass", values))
     panels = panels_of(sizes)
     return {panel.key: panel for panel in (*panels, *strips_of(panels, sizes))}
-
-
-class Assembly:
-    """Parts in their places: each a box (x0, x1, y0, y1, z0, z1), and boxes cut out of it."""
-
-    def __init__(self):
-        self.parts = []
-
-    def add(self, name, box, cuts=()):
-        """A part in its place."""
-        assert box[0] < box[1], name
-        self.parts.append((name, box, list(cuts)))
-
-    def filled(self, more):
-        """(faults, the planes on each axis, the cells with the name of what is in each).
-
-        `more` are boxes whose faces divide the space as well.
-        """
-        boxes = [box for _, box, cuts in self.parts for box in (box, *cuts)] + list(more)
-        planes = [
-            sorted({box[2 * axis + end] for box in boxes for end in (0, 1)}) for axis in range(3)
-        ]
-        cells, faults = {}, set()
-        for name, box, cuts in self.parts:
-            own = set(cells_of(box, planes))
-            for cut in cuts:
-                own.difference_update(cells_of(cut, planes))
-            for cell in own:
-                if cell in cells:
-                    faults.add(f"{name} and {cells[cell]} are in one place")
-                cells[cell] = name
-        return faults, planes, cells
-
-
-def cells_of(box, planes):
-    """The cells within a box, as whole numbers along each axis."""
-    spans = [
-        range(
-            bisect_left(planes[axis], box[2 * axis]), bisect_left(planes[axis], box[2 * axis + 1])
-        )
-        for axis in range(3)
-    ]
-    for x in spans[0]:
-        for y in spans[1]:
-            for z in spans[2]:
-                yield x, y, z
 
 
 class Asked:

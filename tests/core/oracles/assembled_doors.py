@@ -10,29 +10,17 @@ x goes from the left of a door, y from its face to the back, z up from its botto
 
 from fractions import Fraction
 
-import sawside
+from tests.core.asking import ask
 from tests.core.oracles.framed_doors import framed_faults, swollen
-from tests.core.oracles.random_doors import FRAMED, NONE, random_doors
+from tests.core.oracles.random_doors import FRAMED, NONE, form, random_doors
 
 STEPS = {"1/16": Fraction(1, 16), "1/64": Fraction(1, 64), "1 mm": Fraction(5, 127)}
 
 
 def told(asked, mark):
-    """What the question answers: parts by key and answers by key."""
-    numbers = ("own_tangential", "own_radial", "now", "low", "high")
-    values = {}
-    for key, each in asked.items():
-        if isinstance(each, Fraction):
-            values[key] = str(float(each)) if key in numbers else f"{each} in"
-        else:
-            values[key] = str(each)
-    settings = {"mark": mark, "display": "mm" if mark == "1 mm" else "in"}
-    said = sawside.handle(
-        {"do": "reckon", "reckoner": "doors", "values": values, "settings": settings}
-    )
-    if not said["ok"]:
-        return None, said["error"]
-    return said, None
+    """(what is said, the refusal) of the question; one of them is None."""
+    said = ask("doors", {"mark": mark, "display": "mm" if mark == "1 mm" else "in"}, **form(asked))
+    return (said, None) if said["ok"] else (None, said["error"])
 
 
 def check_doors(random):
@@ -48,21 +36,9 @@ def check_doors(random):
 
 def may_be_refused(asked, field):
     """Whether a form at random can be one that no doors are made of, for such a field."""
-    made = asked["made"]
-    return {
-        "between": asked["fit"] == "half" and asked["between"] > asked.get("edge", 0),
-        "lip_rabbet": asked["fit"] == "lipped" and _lip_too_wide(asked),
-        "groove": made == "wood" and _may_come_out(asked),
-        "clearance": asked.get("clearance", 0) >= asked.get("groove", 1),
-        "glass_clearance": asked.get("glass_clearance", 0) >= asked.get("groove", 1),
-        "tenon": asked.get("tenon", 0) > 1.5 or _tenon_shows(asked),
-        "tongue": False,
-    }.get(field, False)
-
-
-def _lip_too_wide(asked):
-    laps = (asked.get(f"{side}_lap", 0) for side in ("left", "right", "top", "bottom"))
-    return asked["lip_rabbet"] <= max(asked["lip"], *laps)
+    if field == "groove":
+        return asked["made"] == "wood" and _may_come_out(asked)
+    return field == "tenon" and _tenon_shows(asked)
 
 
 def _tenon_shows(asked):

@@ -62,6 +62,11 @@ class Space:
         foot = max(_along(self.floor, part) for part in parts)
         return all(foot + high + spare <= _along(self.ceiling, part) for part in parts)
 
+    def amid(self, wide):
+        """Where an upright box so wide starts that stands amid what is free at all heights."""
+        faces = [self.faces(Fraction(step, STEPS)) for step in range(STEPS + 1)]
+        return (max(left for left, _ in faces) + min(right for _, right in faces) - wide) / 2
+
     def gaps(self, start, wide, part):
         """The gaps left and right of a box from `start` on, at a `part` of the height."""
         left, right = self.faces(part)

@@ -3,9 +3,11 @@
 import math
 
 from sawside.lengths.real import nearby
+from tests.core.asking import inches
 from tests.core.exactly import exactly, pieces
 from tests.core.oracles.crown_runs import TOUCHING, Sawn, texts_of
-from tests.core.oracles.put_together import differ, inches, number
+from tests.core.oracles.put_together import differ
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import translation
 from tests.core.oracles.sprung_corners import hung
 from tests.core.oracles.wrapped_cases import (

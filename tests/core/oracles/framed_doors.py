@@ -5,7 +5,7 @@ As `assembled_doors.py`, whose other half this is: it shares no formula with the
 
 from fractions import Fraction
 
-from tests.core.oracles.assembled_case import Assembly, cells_of
+from tests.core.oracles.cells import Assembly, cells_of
 from tests.core.oracles.random_doors import NONE
 
 

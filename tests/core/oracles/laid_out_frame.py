@@ -1,10 +1,9 @@
 """A face frame laid out again from its cut list alone, as rectangles in exact rationals."""
 
 import re
-from fractions import Fraction
 from itertools import accumulate, pairwise, product
 
-from asking import exact
+from asking import as_number, exact
 
 KEY = "face_frame"
 CABINET = {"width": "36", "height": "34 1/2", "kick": "3 1/2", "side": "3/4"}
@@ -104,15 +103,10 @@ def stacks_of(heights, columns):
     ]
 
 
-def inches(text):
-    """ "11 1/4" as a number."""
-    return sum(map(Fraction, text.split()))
-
-
 def spans_told(part, edge):
     """[(name, from, to)] of what meets an edge of a piece, as its list says."""
     line = next((each for each in part["about"] if each.startswith(f"On {edge}")), "")
-    return [(name, inches(start), inches(end)) for name, start, end in SPAN.findall(line)]
+    return [(name, as_number(start), as_number(end)) for name, start, end in SPAN.findall(line)]
 
 
 def spans_there(wood, stile, side):

@@ -8,9 +8,11 @@ from fractions import Fraction
 
 import numpy as np
 
+from tests.core.asking import inches
 from tests.core.exactly import pieces
 from tests.core.oracles.hung_moldings import Up, Walls, solid_of, tip_to_tip, turned
-from tests.core.oracles.put_together import differ, inches, number
+from tests.core.oracles.put_together import differ
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import NEAR, faces_meet, overlap, vector
 from tests.core.oracles.strips_together import lay
 

@@ -9,7 +9,9 @@ from fractions import Fraction
 
 import numpy as np
 
+from tests.core.asking import inches
 from tests.core.exactly import exactly
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import (
     NEAR,
     board,
@@ -25,16 +27,6 @@ from tests.core.oracles.solid import (
 UP = vector(0, 0, 1)
 STAND = placed((0, 0, 0), (1, 0, 0), (0, 0, -1))
 """Turns a piece so that its face, the outside of an edge miter, points along y."""
-
-
-def number(rng, least, most, parts=64):
-    """A random length on a mark of 1/`parts`."""
-    return Fraction(rng.randint(int(least * parts), int(most * parts)), parts)
-
-
-def inches(value):
-    """A length as one may type it."""
-    return f"{value} in"
 
 
 def differ(what, found, asked):

@@ -1,15 +1,13 @@
 """Drawers in a column at random through the door, stacked again from the told fronts."""
 
 from fractions import Fraction
+from functools import partial
 
-import sawside
+from tests.core.asking import ask
+from tests.core.oracles.random_forms import check_answered, number, typed
 
 A_MARK = Fraction(1, 16)
-
-
-def length(random, least, most):
-    """A random length on a 32nd."""
-    return Fraction(random.randint(int(least * 32), int(most * 32)), 32)
+length = partial(number, parts=32)
 
 
 def random_column(random):
@@ -31,24 +29,19 @@ def random_column(random):
     }
 
 
+def asked_for(asked):
+    """What is said to it."""
+    return ask("drawer_column", **typed(asked))
+
+
 def check_column(random):
     """What is wrong with a random column as it was told; one that is refused is another one."""
-    for _ in range(60):
-        asked = random_column(random)
-        said = sawside.handle({"do": "reckon", "reckoner": "drawer_column", "values": form(asked)})
-        if said["ok"]:
-            answers = {each["key"]: each for each in said["answers"]}
-            return [f"{fault}: {asked}" for fault in stacked_faults(asked, answers)]
-        if said["error"]["kind"] != "impossible":
-            return [f"{said['error']}: {asked}"]
-    return ["every one of sixty columns was refused"]
+    return check_answered(random, random_column, asked_for, check_told)
 
 
-def form(asked):
-    """What is asked for as it is typed."""
-    values = {key: f"{each} in" for key, each in asked.items() if isinstance(each, Fraction)}
-    rest = {key: str(asked[key]) for key in asked if key not in (*values, "heights")}
-    return values | rest | {"heights": [f"{each} in" for each in asked["heights"]]}
+def check_told(asked, said):
+    """What is wrong with a column as it was told, as sentences."""
+    return [f"{fault}: {asked}" for fault in stacked_faults(asked, said["by_key"])]
 
 
 def _told(answers, key):

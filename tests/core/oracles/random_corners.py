@@ -4,30 +4,18 @@ more and no less. Strips and trapezoids in exact rationals; no formula is shared
 
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil, floor
 
-import sawside
+from tests.core.asking import ask
+from tests.core.oracles.random_forms import length, typed
 
 A_64TH = Fraction(1, 64)
 MOST_PINS = 200
 
 
-def length(random, least, most):
-    """A random length, mostly on a mark."""
-    parts = random.choice((8, 16, 32, 64, 7))
-    return Fraction(random.randint(ceil(least * parts), floor(most * parts)), parts)
-
-
 def told(key, values):
     """(answers by key, the refusal) of a question; one of them is None."""
-    form = {
-        name: f"{each} in" if isinstance(each, Fraction) else str(each)
-        for name, each in values.items()
-    }
-    said = sawside.handle({"do": "reckon", "reckoner": key, "values": form})
-    if said["ok"]:
-        return {each["key"]: each for each in said["answers"]}, None
-    return None, said["error"]
+    said = ask(key, **typed(values))
+    return said.get("by_key"), said.get("error")
 
 
 def check_box_joint(random):

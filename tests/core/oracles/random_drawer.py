@@ -1,10 +1,12 @@
 """Drawers at random through the door, each put together and looked at from all sides."""
 
 from fractions import Fraction
+from functools import partial
 from types import SimpleNamespace
 
-import sawside
+from tests.core.asking import ask
 from tests.core.oracles.drawers_together import Drawer
+from tests.core.oracles.random_forms import check_answered, number, typed
 
 MARKS = {"1/16": Fraction(1, 16), "1/8": Fraction(1, 8), "1 mm": Fraction(5, 127)}
 COEFFICIENT = Fraction(3, 1000)
@@ -12,21 +14,12 @@ COEFFICIENT = Fraction(3, 1000)
 holds from 6 to 14 %."""
 
 
-def stepping(random, parts):
-    """Random lengths in so many parts of an inch."""
-
-    def steps(least, most):
-        return Fraction(random.randint(int(least * parts), int(most * parts)), parts)
-
-    return steps
-
-
 def random_drawer(random):
     """What is asked for of a drawer, in exact inches, with the mark to round to; many can't be
     built. Most are on 32nds, where all but what moves is told exactly."""
-    parts = random.choice((32, 32, 32, 27, 25.4 * 5))
+    parts = random.choice((32, 32, 32, 27, 127))
     mark = "1/16" if parts == 32 else random.choice(list(MARKS))
-    steps = stepping(random, Fraction(parts).limit_denominator(100))
+    steps = partial(number, random, parts=parts)
     side = steps(0.375, 0.875)
     end = random.choice((side, steps(0.375, 0.875)))
     lap = steps(0.0625, 1)
@@ -77,32 +70,20 @@ def random_drawer(random):
 
 def values_of(asked):
     """The form of what is asked for."""
-    values = {
-        key: f"{each} in" if isinstance(each, Fraction) else str(each)
-        for key, each in vars(asked).items()
-        if key not in ("mark", "on_marks")
-    }
+    values = {key: each for key, each in vars(asked).items() if key not in ("mark", "on_marks")}
     wood = {"species": "own", "own_tangential": "0.003", "own_radial": "0.003", "year": "own"}
-    return values | wood
+    return typed(values) | wood
 
 
 def asked_for(asked):
     """What the core says to it."""
-    message = {"do": "reckon", "reckoner": "drawer_box", "values": values_of(asked)}
-    return sawside.handle(message | {"settings": {"mark": asked.mark}})
+    return ask("drawer_box", {"mark": asked.mark}, **values_of(asked))
 
 
 def check_drawer(random):
     """What is wrong with a random drawer as it was told, as sentences; one that is refused is
     another one."""
-    for _ in range(60):
-        asked = random_drawer(random)
-        said = asked_for(asked)
-        if said["ok"]:
-            return check_told(asked, said)
-        if said["error"]["kind"] != "impossible":
-            return [f"{said['error']} of {values_of(asked)}"]
-    return ["every one of sixty drawers was refused"]
+    return check_answered(random, random_drawer, asked_for, check_told)
 
 
 def check_told(asked, said):
@@ -111,7 +92,7 @@ def check_told(asked, said):
         each["key"]: (Fraction(each["length"]["mark"]), Fraction(each["width"]["mark"]))
         for each in said["parts"]
     }
-    answers = {each["key"]: each for each in said["answers"]}
+    answers = said["by_key"]
     dry, wet = (
         1 + COEFFICIENT * (moisture - asked.now)
         for moisture in (min(asked.low, asked.now), max(asked.high, asked.now))

@@ -8,8 +8,10 @@ from fractions import Fraction
 
 import numpy as np
 
+from tests.core.asking import inches
 from tests.core.exactly import exactly, pieces
-from tests.core.oracles.put_together import UP, cut_piece, differ, inches, number, together
+from tests.core.oracles.put_together import UP, cut_piece, differ, together
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import overlap, rotation, translation, vector
 
 

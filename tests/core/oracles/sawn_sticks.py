@@ -6,6 +6,9 @@ Shares no code with the planner: a blade moves along each stick and eats its ker
 from collections import Counter
 from fractions import Fraction
 from itertools import combinations_with_replacement
+from pathlib import Path
+
+U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
 
 
 def sawn(length, pieces, kerf, trim):
@@ -92,6 +95,14 @@ def cut_apart(random, sticks, length, kerf, parts=64):
         ]
     random.shuffle(pieces)
     return pieces
+
+
+def published():
+    """(name, sizes, room, the known number of sticks) of each set of the published class u120."""
+    for line in U120.read_text().splitlines():
+        if not line.startswith("#"):
+            name, room, best, sizes = line.split(";")
+            yield name, [Fraction(size) for size in sizes.split()], Fraction(room), int(best)
 
 
 def triplets(random, sticks):

@@ -5,26 +5,20 @@ judge is `brute_shelves`, which only adds up pieces; it shares nothing with the 
 """
 
 from fractions import Fraction
+from functools import partial
 from itertools import combinations
 
 import sawside
+from tests.core.asking import inches
 from tests.core.oracles.brute_shelves import built, measured
+from tests.core.oracles.random_forms import number
 
+length = partial(number, parts=32)
 DIVISIONS = (8, 16, 32, 64)
 HAIR = Fraction(1, 10_000)
 """What no judge here may overlook, in inches."""
 PITCHES = {"1": Fraction(1), "5/4": Fraction(5, 4), "32 mm": Fraction(320, 254)}
 """Pitches of holes; 1 in = 25.4 mm exactly (international yard and pound agreement, 1959)."""
-
-
-def length(random, least, most, parts=32):
-    """A random length on a mark."""
-    return Fraction(random.randint(int(least * parts), int(most * parts)), parts)
-
-
-def inches(value):
-    """A length as one may type it."""
-    return f"{value} in"
 
 
 class Case:

@@ -9,8 +9,10 @@ from fractions import Fraction
 import numpy as np
 
 from sawside.lengths.real import nearby
+from tests.core.asking import inches
 from tests.core.exactly import pieces
-from tests.core.oracles.put_together import differ, inches, number
+from tests.core.oracles.put_together import differ
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import board, faces_meet, placed, vector
 
 

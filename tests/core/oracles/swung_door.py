@@ -5,9 +5,11 @@ above: the hinge edge is at x = 0, the back at y = 0, the room towards y.
 """
 
 from fractions import Fraction
+from functools import partial
 from math import cos, radians, sin
 
-import sawside
+from tests.core.asking import ask
+from tests.core.oracles.random_forms import number, typed
 
 STEP = 0.05
 NEAR = 1e-6
@@ -18,9 +20,7 @@ TOLD = 0.0051
 def random_swing(random):
     """What is asked, as {key: value}; lengths are inches."""
 
-    def size(least, most):
-        return Fraction(random.randint(int(least * 32), int(most * 32)), 32)
-
+    size = partial(number, random, parts=32)
     hinge, fit = random.choice(("butt", "cup")), random.choice(("inset", "overlay"))
     asked = {
         "width": size(4, 30),
@@ -48,14 +48,8 @@ def random_swing(random):
 
 def answered(asked):
     """(the answers by key, or None; the error, or None)."""
-    values = {
-        key: each if isinstance(each, str) else f"{each}" if key == "stops" else f"{each} in"
-        for key, each in asked.items()
-    }
-    said = sawside.handle({"do": "reckon", "reckoner": "door_swing", "values": values})
-    if not said["ok"]:
-        return None, said["error"]
-    return {each["key"]: each for each in said["answers"]}, None
+    said = ask("door_swing", **typed(asked, numbers=("stops",)))
+    return said.get("by_key"), said.get("error")
 
 
 class Swung:
@@ -88,8 +82,8 @@ class Swung:
     def first(self, holds, most):
         """The first angle, found by steps and then by halves, at which something holds."""
         last = 0.0
-        for number in range(int(most / STEP) + 2):
-            degrees = min(number * STEP, most)
+        for step in range(int(most / STEP) + 2):
+            degrees = min(step * STEP, most)
             if holds(degrees):
                 for _ in range(30):
                     middle = (last + degrees) / 2
@@ -120,8 +114,8 @@ class Swung:
         edge = [(self.wide - bevel * (1 - part / 16), self.thick * part / 16) for part in range(17)]
         return max(
             x
-            for number in range(int(100 / STEP))
-            for x, y in self.opened(edge, number * STEP)
+            for step in range(int(100 / STEP))
+            for x, y in self.opened(edge, step * STEP)
             if y <= self.thick + NEAR
         )
 
@@ -138,8 +132,6 @@ def check_swing(random):
 
 def _may_be_refused(asked):
     """The fields for which such a form can be one of no door that opens."""
-    if asked["hinge"] == "cup":
-        yield from ("behind", "along")
     if "wall" in asked and Swung(asked).hits(float(asked["wall"]))(0.1):
         yield "wall"
     if asked["fit"] == "inset" and asked["thickness"] * 2 > asked["width"] / 4:

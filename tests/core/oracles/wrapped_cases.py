@@ -12,9 +12,11 @@ from itertools import combinations, pairwise
 import numpy as np
 
 from sawside.lengths.real import nearby
+from tests.core.asking import inches
 from tests.core.exactly import exactly, pieces
 from tests.core.oracles.hung_moldings import solid_of
-from tests.core.oracles.put_together import differ, inches, number
+from tests.core.oracles.put_together import differ
+from tests.core.oracles.random_forms import number
 from tests.core.oracles.solid import NEAR, Solid, faces_meet, overlap, vector
 from tests.core.oracles.strips_together import corner_of, lay
 

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 
 from tests.core.oracles.sawn_sticks import sawn
 
@@ -16,10 +16,6 @@ def rows(*pieces):
 def buy(*pieces, settings=None, **more):
     """The answer for pieces (length, how many) out of 96 inches, unless told otherwise."""
     return reckon("sticks", settings, pieces=rows(*pieces), **{"kerf": "1/8"} | more)
-
-
-def texts(said):
-    return {key: answer["text"] for key, answer in said["by_key"].items()}
 
 
 def test_what_is_not_sure_to_be_best_says_how_far_off_it_may_be():

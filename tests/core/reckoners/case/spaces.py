@@ -2,25 +2,15 @@
 
 from fractions import Fraction
 
+from asking import inches
 from hypothesis import strategies as st
 
 KEY = "space"
-
-
 MARK = Fraction(1, 16)
-
-
 WALLS = {"built": "walls", "widths": ["37 1/2"], "left_height": "96", "scribe": "1/4"}
 
-
 sixteenths = st.integers(0, 24).map(lambda number: Fraction(number, 16))
-
-
 leans = st.integers(-24, 24).map(lambda number: Fraction(number, 32))
-
-
-def inches(length):
-    return f"{length} in"
 
 
 def leaning(side, lean):

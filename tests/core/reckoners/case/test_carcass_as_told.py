@@ -4,22 +4,17 @@ import re
 from fractions import Fraction
 
 import pytest
-from asking import reckon
+from asking import as_number, reckon
 
 JOINT = Fraction(1, 4)
 MARK = Fraction(1, 16)
-
-
-def inches(text):
-    """ "11 1/4″" as a number."""
-    return sum(map(Fraction, text.removesuffix("″").split()))
 
 
 def divider_places(part):
     """Where the left edges of the dadoes for dividers are, from the left end, as told."""
     lines = [line for line in part["about"] if "for the divider" in line or "for divider" in line]
     return [
-        inches(re.search(r"left edge (?:≈ )?([\d/ ]+″) from the left end", line)[1])
+        as_number(re.search(r"left edge (?:≈ )?([\d/ ]+″) from the left end", line)[1])
         for line in lines
     ]
 
@@ -105,8 +100,8 @@ def test_three_equal_bays_by_hand():
     said = reckon("carcass", **case, top="over")
     parts = {part["key"]: part for part in said["parts"]}
     assert (parts["fixed"]["count"], parts["fixed"]["length"]["text"]) == (3, "11 17/32″")
-    assert divider_places(parts["bottom"]) == [inches("11 5/16"), inches("23 1/16")]
-    assert divider_places(parts["top"]) == [inches("11 25/32"), inches("23 17/32")]
+    assert divider_places(parts["bottom"]) == [as_number("11 5/16"), as_number("23 1/16")]
+    assert divider_places(parts["top"]) == [as_number("11 25/32"), as_number("23 17/32")]
     bays = [each["text"] for each in said["by_key"]["bays"]["items"]]
     assert bays == ["11 1/16″", "11 1/32″", "11 1/32″"]
     assert said["by_key"]["bay"]["text"] == "11 1/32″"

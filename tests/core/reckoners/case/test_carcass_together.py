@@ -4,16 +4,14 @@ from dataclasses import replace
 from fractions import Fraction
 from random import Random
 
+from asking import found
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sawside.lengths.marks import exact_of
-from sawside.lengths.show import Show
-from sawside.reckoners import RECKONERS
-from sawside.reckoning.values import read_values
-from sawside.settings.settings import read_settings
 from tests.core.oracles.assembled_case import panels_cut
-from tests.core.oracles.random_case import check_built, check_case, random_case, values_of
+from tests.core.oracles.judged_case import check_built, check_case
+from tests.core.oracles.random_case import random_case, values_of
 
 HAIR = Fraction(1, 10_000)
 
@@ -48,9 +46,7 @@ def test_the_judge_sees_a_part_that_is_a_hair_off():
 def test_what_is_told_of_a_part_are_the_sizes_that_were_put_together():
     for number in range(40):
         values = values_of(random_case(Random(f"told {number}")))
-        chosen = read_settings({})
-        form = read_values(RECKONERS["carcass"], values, chosen)
-        parts = RECKONERS["carcass"].compute(form.given, Show(chosen)).parts
+        parts = found("carcass", values).parts
         panels = panels_cut(values)
         assert [part.key for part in parts] == list(panels)
         for part in parts:

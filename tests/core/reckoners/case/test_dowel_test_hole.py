@@ -3,12 +3,14 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import given
 from hypothesis import strategies as st
 
-KEY = "dowel_layout"
-JOINT = {"rail": "2 1/4", "thickness": "3/4", "stile": "1 3/4", "dowel_length": "1 1/2"}
+from tests.core.reckoners.case import dowels
+from tests.core.reckoners.case.dowels import KEY
+
+JOINT = dowels.JOINT | {"dowel_length": "1 1/2"}
 """Holes 1 1/2 ÷ 2 + 1/16 = 13/16 deep."""
 
 
@@ -23,7 +25,7 @@ JOINT = {"rail": "2 1/4", "thickness": "3/4", "stile": "1 3/4", "dowel_length": 
 def test_a_hole_that_is_off_says_how_far_the_stop_moves(hole, off, move):
     """27/32 − 13/16 = 1/32 too deep: the bit sticks out too far (arithmetic)."""
     said = reckon(KEY, **JOINT, test_hole=hole)
-    told = {key: each["text"] for key, each in said["by_key"].items()}
+    told = texts(said)
     assert (told["off"], told["move"]) == (off, move)
     assert said["answers"][0]["key"] == "centers"
 

@@ -14,12 +14,9 @@ from sawside.reckoners import RECKONERS
 from tests.core.oracles.assembled_case import assembled, panels_cut
 from tests.core.oracles.laid_out_frame import CABINET as FRAMED
 from tests.core.oracles.random_case import random_case, values_of
+from tests.core.reckoners.case import carcasses
 
-CABINET = {
-    "width": "36",
-    "height": "30",
-    "depth": "12",
-    "thickness": "3/4",
+CABINET = carcasses.CABINET | {
     "joint": "butt",
     "back": "none",
     "kick": "notched",

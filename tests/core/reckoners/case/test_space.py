@@ -3,22 +3,13 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 from projects import acts, begun, change, entry
 
 from tests.core.oracles.crooked_space import STEPS, Space
-from tests.core.reckoners.case.spaces import (
-    KEY,
-    MARK,
-    WALLS,
-    inches,
-    leaning,
-    leans,
-    sixteenths,
-    texts,
-)
+from tests.core.reckoners.case.spaces import KEY, MARK, WALLS, leaning, leans, sixteenths, texts
 
 
 def test_between_plumb_walls_the_smallest_width_counts_less_both_scribes():
@@ -62,8 +53,7 @@ def test_no_point_of_the_case_is_outside_and_one_mark_more_would_be(wide, left, 
 
 def check_strips(space, told, said):
     """Strips as wide as they are told close the gaps of a case that stands amid the free width."""
-    floor, ceiling = space.faces(0), space.faces(1)
-    start = (max(floor[0], ceiling[0]) + min(floor[1], ceiling[1]) - told) / 2
+    start = space.amid(told)
     gaps = [gap for part in (0, 1) for gap in space.gaps(start, told, part)]
     strips = {item["label"]: item for item in said["strips"]["items"]}
     names = [f"{side}, at the {end}" for end in ("floor", "ceiling") for side in ("Left", "Right")]

@@ -3,21 +3,12 @@
 from fractions import Fraction
 
 import pytest
-from asking import reckon
+from asking import inches, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.core.oracles.crooked_space import Space
-from tests.core.reckoners.case.spaces import (
-    KEY,
-    MARK,
-    WALLS,
-    inches,
-    leaning,
-    leans,
-    sixteenths,
-    texts,
-)
+from tests.core.reckoners.case.spaces import KEY, MARK, WALLS, leaning, leans, sixteenths, texts
 
 
 def test_a_case_clear_of_the_baseboard_is_shallower_and_clear_of_it_on_each_wall():
@@ -92,9 +83,8 @@ def test_a_notch_and_the_gap_beside_it_take_the_baseboard_and_a_mark_less_would_
     readings = [inches(space.reading(Fraction(part, 2))) for part in (1, 0, 2)]
     form = leaning("left", left) | leaning("right", right) | {"baseboard": inches(base)}
     said = reckon(KEY, **WALLS | {"widths": readings, "scribe": inches(scribe), **form})["by_key"]
-    floor, ceiling = space.faces(0), space.faces(1)
     told = Fraction(said["width"]["mark"])
-    start = (max(floor[0], ceiling[0]) + min(floor[1], ceiling[1]) - told) / 2
+    start = space.amid(told)
     cut = {each["label"]: Fraction(each["mark"]) for each in said["notches"]["items"]}
     assert cut.pop("Back") == base
     for side, gap in zip(("Left", "Right"), space.gaps(start, told, 0), strict=True):

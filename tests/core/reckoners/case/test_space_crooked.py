@@ -7,21 +7,12 @@ in, and one that is a mark more doesn't.
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.core.oracles.crooked_space import STEPS, Space
-from tests.core.reckoners.case.spaces import (
-    KEY,
-    MARK,
-    WALLS,
-    inches,
-    leaning,
-    leans,
-    sixteenths,
-    texts,
-)
+from tests.core.reckoners.case.spaces import KEY, MARK, WALLS, leaning, leans, sixteenths, texts
 
 HIGH = 96
 
@@ -199,8 +190,7 @@ def check_bowed(space, form, scribe, steps):
         return
     strips = {each["label"]: exact(each) for each in said["strips"]["items"]}
     rips = [Fraction(each["mark"]) for each in said["rip"]["items"]]
-    faces = [space.faces(Fraction(step, STEPS)) for step in range(STEPS + 1)]
-    start = (max(one for one, _ in faces) + min(other for _, other in faces) - told) / 2
+    start = space.amid(told)
     at_readings = [space.gaps(start, told, Fraction(step, STEPS)) for step in sorted(steps)]
     assert sorted(strips.values()) == sorted(gap for gaps in at_readings for gap in gaps)
     for side in (0, 1):

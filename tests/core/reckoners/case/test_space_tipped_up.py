@@ -4,11 +4,11 @@ from fractions import Fraction
 from math import hypot
 
 import pytest
-from asking import reckon
+from asking import inches, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tests.core.reckoners.case.spaces import KEY, MARK, WALLS, inches
+from tests.core.reckoners.case.spaces import KEY, MARK, WALLS
 
 
 def test_a_case_up_to_the_ceiling_never_stands_up_and_says_what_would():

@@ -5,7 +5,7 @@ from itertools import pairwise
 from math import hypot, sqrt
 
 import pytest
-from asking import ask, errors, reckon
+from asking import ask, errors, inches, reckon
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from projects import acts, begun, entry
@@ -17,10 +17,6 @@ from tests.core.oracles.round_a_corner import goes_round as walked_round
 KEY = "getting_it_in"
 CASE = {"height": "76", "depth": "15", "width": "40", "ceiling": "96"}
 STAIR = {"door": "stair", "stair_below": "36", "headroom": "60"}
-
-
-def inches(length):
-    return f"{length} in"
 
 
 @pytest.mark.parametrize(("below", "above"), [(27, 64), (64, 27)])

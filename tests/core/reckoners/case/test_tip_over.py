@@ -5,7 +5,7 @@ import re
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, reckon
+from asking import ask, errors, reckon, texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -200,11 +200,11 @@ def test_in_a_metric_project_weights_are_kilograms_and_mean_the_same():
     settings = {"unit": "mm", "display": "mm", "mark": "1 mm"}
     form = {"height": "1829", "depth": "305", "weight_kg": "36.3", "units": "kg"}
     said = reckon(KEY, settings, **form)
-    texts = {key: each["text"] for key, each in said["by_key"].items()}
-    assert re.fullmatch(r"\d+ kg", texts["each"])
+    told = texts(said)
+    assert re.fullmatch(r"\d+ kg", told["each"])
     # 36.3 × 152.5 = 5,535.75 over 27.2 × 150 = 4,080.
-    assert texts["margin"] == "1.3 times"
-    assert int(Fraction("5535.75") / 150) == int(texts["climber"].split()[0])
+    assert told["margin"] == "1.3 times"
+    assert int(Fraction("5535.75") / 150) == int(told["climber"].split()[0])
 
 
 @pytest.mark.parametrize(

@@ -12,7 +12,7 @@ from sawside.errors import Refusal
 from sawside.geometry.placed import Box
 from sawside.lengths.marks import exact_of
 from tests.core.oracles.framed_doors import insides_of
-from tests.core.oracles.random_doors import FRAMED, random_doors
+from tests.core.oracles.random_doors import FRAMED, form, random_doors
 
 LEFT, LOW, FACE = Fraction(5), Fraction(7, 2), Fraction(-3, 4)
 """Where the lower left corner of an opening is, and its front."""
@@ -26,16 +26,6 @@ def placed(values):
     wide, high = said.fills.size
     opening = Box(LEFT, LEFT + wide, LOW, LOW + high, FACE, Fraction(0))
     return said.fills.place(opening), said
-
-
-def typed(asked):
-    numbers = ("own_tangential", "own_radial", "now", "low", "high")
-    return {
-        key: (str(float(each)) if key in numbers else f"{each} in")
-        if isinstance(each, Fraction)
-        else str(each)
-        for key, each in asked.items()
-    }
 
 
 def ends(box):
@@ -91,7 +81,7 @@ def test_each_part_is_where_a_door_that_is_put_together_has_it(random):
     with panels are the whole of a door: nothing is there twice."""
     asked = random_doors(random) | {"known": "opening"}
     try:
-        doors, said = placed(typed(asked))
+        doors, said = placed(form(asked))
     except Refusal:
         assume(False)
     wide, high = (each.mark for each in (said.answers["width"], said.answers["height"]))

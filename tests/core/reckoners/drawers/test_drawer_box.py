@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 
 KEY = "drawer_box"
 DRAWER = {"width": "16 1/2", "height": "6", "depth": "15 1/4"}
@@ -15,11 +15,6 @@ ON_RUNNERS = DRAWER | {
     "front_joint": "half_blind",
 }
 MAPLE = {"species": "maple_red", "now": "8", "year": "own", "low": "6", "high": "10"}
-
-
-def texts(said):
-    """The text of every answer by its key."""
-    return {key: each["text"] for key, each in said["by_key"].items()}
 
 
 def parts(said):

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from oracles.hinged_door import gap_when_closed, overlay_of_bore
@@ -48,11 +48,8 @@ def test_a_hinge_that_is_laid_together_leaves_the_gap(leaf, between, gap, gains)
 def test_a_cup_is_bored_where_the_makers_figures_put_it():
     """17 = tab + 13 − 0: tab 4, center 4 + 17.5 = 21.5 (the form of the trade's catalogs; common
     practice, no source)."""
-    texts = {
-        key: each["text"]
-        for key, each in reckon(KEY, {"unit": "mm"}, **CUP | {"wood": "18"})["by_key"].items()
-    }
-    assert (texts["tab"], texts["center"], texts["behind"]) == ("4.0 mm", "21.5 mm", "5.5 mm")
+    told = texts(reckon(KEY, {"unit": "mm"}, **CUP | {"wood": "18"}))
+    assert (told["tab"], told["center"], told["behind"]) == ("4.0 mm", "21.5 mm", "5.5 mm")
 
 
 @settings(max_examples=150)

@@ -4,17 +4,13 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, items, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from oracles.hinged_door import clear_place
 
 KEY = "hinges"
 DOOR = {"height": "48", "width": "17 1/4"}
-
-
-def items(said, key):
-    return [exact(each) for each in said["by_key"][key]["items"]]
 
 
 @pytest.mark.parametrize(
@@ -134,7 +130,7 @@ def test_every_hinge_is_at_the_nearest_clear_place_of_a_grid(
     if not said["ok"]:
         assert min(b - a for a, b in pairwise(places)) < hinge + step
         return
-    told = {each["key"]: each for each in said["answers"]}
+    told = said["by_key"]
     centers = [exact(each) for each in told["centers"]["items"]]
     assert len(centers) == many
     for found, place, wish in zip(centers, places, [ends[0], *wished, ends[1]], strict=True):

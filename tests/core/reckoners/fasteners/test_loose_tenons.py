@@ -4,16 +4,12 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, items, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 KEY = "loose_tenons"
 JOINT = {"long": "15 1/4", "thickness": "3/4"}
-
-
-def items(said, key):
-    return [exact(each) for each in said["by_key"][key]["items"]]
 
 
 def test_a_shelf_of_fifteen_and_a_quarter_as_by_hand():
@@ -58,7 +54,6 @@ def test_no_slots_are_told_that_meet_or_come_out(long, along, inset, spacing, co
         crowded = inset < along / 2 or span <= ((count - 1) if count else steps) * along
         assert thick == Fraction(3, 4) or behind == Fraction(1, 4) or along > long or crowded
         return
-    said |= {"by_key": {each["key"]: each for each in said["answers"]}}
     boxes = [(center - along / 2, center + along / 2) for center in items(said, "centers")]
     assert all(low >= 0 and high <= long for low, high in boxes)
     assert all(one[1] < two[0] for one, two in pairwise(boxes))

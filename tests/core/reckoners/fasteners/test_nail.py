@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_number, ask, errors, exact, reckon, texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from oracles.driven_fasteners import stock_length, thickest_bit, wood_bitten
@@ -16,13 +16,9 @@ NAILS = rows("nails_by_penny.csv")
 SIXTEENS = st.integers(2, 48).map(lambda number: Fraction(number, 16))
 
 
-def inches(text):
-    return sum(Fraction(each) for each in text.split())
-
-
 def reckoned(row):
     """The answers for a nail of the table, held by its length."""
-    thick = inches(row["length"]) / 3
+    thick = as_number(row["length"]) / 3
     values = {"over": f"{thick} in", "under": "10", "kind": row["kind"]}
     return reckon(KEY, **values, length=row["length"])
 
@@ -45,10 +41,10 @@ def test_a_shelf_edge_as_by_hand():
     """3 × 3/4 = 2 1/4: 7d. Set 1/16 it bites 2 1/4 − 11/16 = 1 9/16. In hardwood up to 90% of .0915
     is .0824: 5/64."""
     said = reckon(KEY, **TWO, sink="1/16", wood="hard")
-    texts = {key: each["text"] for key, each in said["by_key"].items()}
+    told = texts(said)
     assert said["verdict"] == "7d finish nail"
-    assert (texts["length"], texts["reach"], texts["pilot"]) == ("2 1/4″", "1 9/16″", "5/64″")
-    assert texts["diameter"] == "0.0915″"
+    assert (told["length"], told["reach"], told["pilot"]) == ("2 1/4″", "1 9/16″", "5/64″")
+    assert told["diameter"] == "0.0915″"
 
 
 @pytest.mark.parametrize(("wood", "most"), [("hard", "0.9"), ("soft", "0.75"), ("board", "0.75")])
@@ -116,17 +112,17 @@ def test_a_metric_nail_of_ones_own_is_three_times_the_piece_up_to_five_millimete
     st.none() | st.sampled_from([row["length"] for row in NAILS]),
 )
 def test_every_nail_stays_in_the_wood(kind, over, under, sink, spare, typed):
-    sold = [inches(row["length"]) for row in NAILS if row["kind"] == kind]
+    sold = [as_number(row["length"]) for row in NAILS if row["kind"] == kind]
     values = {"kind": kind, "over": f"{over} in", "under": f"{under} in"}
     values |= {"sink": f"{sink} in", "spare": f"{spare} in"}
     values |= {} if typed is None else {"length": typed}
-    long = inches(typed) if typed else stock_length(sold, over, under, sink, spare, 3 * over)
+    long = as_number(typed) if typed else stock_length(sold, over, under, sink, spare, 3 * over)
     bitten, left = wood_bitten(over, under, sink, long) if long else (0, 0)
     fits = bitten > 0 and left > 0 and long in sold and spare < under
     said = ask(KEY, **values)
     assert said["ok"] == fits, said
     if fits:
-        told = {each["key"]: each for each in said["answers"]}
+        told = said["by_key"]
         assert [exact(told[key]) for key in ("length", "reach", "left")] == [long, bitten, left]
     else:
         assert {each["kind"] for each in errors(said).values()} == {"impossible"}

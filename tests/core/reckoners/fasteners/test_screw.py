@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from oracles.driven_fasteners import first_bit_through, nearest_bit, stock_length, wood_bitten
@@ -15,7 +15,10 @@ TWO = {"size": "8", "over": "3/4", "under": "1 1/2"}
 NUMBERS = rows("screw_numbers.csv")
 by_number = pytest.mark.parametrize("row", NUMBERS, ids=lambda row: row["number"])
 STEPS = {"64": Fraction(1, 64), "32": Fraction(1, 32), "16": Fraction(1, 16)}
-SHARES = {"hard": Fraction(9, 10), "soft": Fraction(7, 10)}
+ROOT = Fraction(2, 3)
+"""Of the shank: Wood Handbook, FPL-GTR-190, chapter 8."""
+SHARES = {"hard": Fraction(9, 10), "soft": Fraction(7, 10), "board": Fraction(9, 10)}
+"""Of the root, a pilot's: Wood Handbook, chapter 8; that of board is common practice, no source."""
 SIXTEENS = st.integers(2, 64).map(lambda number: Fraction(number, 16))
 
 
@@ -55,9 +58,9 @@ def test_two_pieces_of_a_shelf_as_by_hand():
     """3 × 3/4 = 2 1/4 is longer than 3/4 + 1 1/2 − 1/8 = 2 1/8: a stock 2. It bites 2 − 3/4 =
     1 1/4 and leaves 1 1/2 − 1 1/4 = 1/4."""
     said = reckon(KEY, **TWO)
-    texts = {key: each["text"] for key, each in said["by_key"].items()}
-    assert (texts["length"], texts["reach"], texts["left"]) == ("2″", "1 1/4″", "1/4″")
-    assert texts["head"] == "21/64″"
+    told = texts(said)
+    assert (told["length"], told["reach"], told["left"]) == ("2″", "1 1/4″", "1/4″")
+    assert told["head"] == "21/64″"
     assert said["verdict"] == "No. 8 screw (pilot 3/32″)"
 
 
@@ -68,7 +71,7 @@ def test_a_thick_second_piece_gets_the_screw_with_two_thirds_in_it():
 
 @pytest.mark.parametrize("size", ["m4", "m5"])
 def test_a_metric_screw_is_told_with_metric_bits(size):
-    """4 mm: pilot .9 × 2/3 × 4 = 2.4, to 2.5; 5 mm: 3.0. From memory: no table of these here."""
+    """4 mm: pilot .9 × 2/3 × 4 = 2.4, to 2.5; 5 mm: 3.0. The sizes are from memory."""
     said = reckon(KEY, {"unit": "mm"}, size=size, over="18", under="40")["by_key"]
     assert said["pilot"]["text"] == {"m4": "2.5 mm", "m5": "3.0 mm"}[size]
     assert said["length"]["text"] == "50.0 mm"
@@ -128,7 +131,8 @@ STOCK = [
     for each in "1/2 5/8 3/4 7/8 1 9/8 5/4 3/2 13/8 7/4 2 9/4 5/2 11/4 3 7/2 4".split()
 ]
 SOLD = {"4": ("1/2", "3/2"), "6": ("1/2", "5/2"), "8": ("1/2", "7/2"), "10": ("5/8", "4")}
-"""No. 6, 8 and 10: common practice, no source; No. 4 from memory."""
+"""The shortest and the longest. Nos. 6, 8 and 10: common practice, no source; No. 4 and the lengths
+between, `STOCK`, from memory."""
 
 
 @settings(max_examples=150)
@@ -157,7 +161,7 @@ def test_every_screw_stays_in_the_wood_and_has_the_bits_of_a_plain_search(
     }
     values |= {} if typed is None else {"length": f"{typed} in"}
     shank = Fraction("0.060") + Fraction("0.013") * int(size)
-    root, step = shank * 2 / 3, STEPS[bits]
+    root, step = ROOT * shank, STEPS[bits]
     low, high = map(Fraction, SOLD[size])
     sold = [each for each in STOCK if low <= each <= high]
     long = typed or stock_length(sold, over, under, sink, spare, 3 * (over - sink))
@@ -171,7 +175,7 @@ def test_every_screw_stays_in_the_wood_and_has_the_bits_of_a_plain_search(
     if not fits:
         assert all(each["kind"] in ("impossible", "range") for each in errors(said).values())
         return
-    told = {each["key"]: each for each in said["answers"]}
+    told = said["by_key"]
     assert exact(told["length"]) == long
     assert exact(told["reach"]) == bitten
     assert exact(told["left"]) == left

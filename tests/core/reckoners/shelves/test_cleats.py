@@ -72,7 +72,7 @@ def test_back_screws_are_in_every_stud_that_is_far_enough_from_the_ends(first, a
     if not behind:
         assert errors(said)["first_stud"]["kind"] == "impossible"
         return
-    found = {each["key"]: each for each in said["answers"]}
+    found = said["by_key"]
     assert [exact(item) for item in found["back_screws"]["items"]] == behind
     one = any("only one stud" in caution for caution in said["cautions"])
     assert one == (len(behind) == 1)

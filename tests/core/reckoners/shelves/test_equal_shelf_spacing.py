@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -13,10 +13,6 @@ measures = st.fractions(min_value=1, max_value=40, max_denominator=32)
 thicknesses = st.fractions(min_value="1/8", max_value=2, max_denominator=32)
 heights = st.fractions(min_value=30, max_value=90, max_denominator=64)
 counts = st.integers(min_value=0, max_value=12)
-
-
-def inches(value):
-    return f"{value} in"
 
 
 @given(measures, thicknesses, counts)
@@ -76,7 +72,7 @@ def test_as_many_shelves_as_leave_at_least_the_opening(height, thickness, least)
     if shelves > 60:
         assert errors(said)["opening"]["kind"] == "impossible"
         return
-    answers = {answer["key"]: answer for answer in said["answers"]}
+    answers = said["by_key"]
     assert answers["shelf_count"]["text"] == str(shelves)
     assert exact(answers["opening"]) >= least
 

@@ -174,7 +174,7 @@ def test_as_many_shelves_as_leave_the_least_opening_at_the_top(height, step, lea
     if not most:
         assert errors(said)["highest"]["kind"] == "impossible"
         return
-    answers = {answer["key"]: answer for answer in said["answers"]}
+    answers = said["by_key"]
     assert answers["shelf_count"]["text"] == str(most)
     assert exact(answers["highest"]) >= least
     assert exact(answers["lowest"]) - exact(answers["highest"]) == most * step

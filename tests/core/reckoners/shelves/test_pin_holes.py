@@ -47,7 +47,7 @@ def test_holes_are_where_a_search_of_every_hole_finds_them(pitch, first, side, f
     if not centers:
         assert errors(said)["keep"]["kind"] == "impossible"
         return
-    answers = {answer["key"]: answer for answer in said["answers"]}
+    answers = said["by_key"]
     items = answers["holes"]["items"]
     assert [exact(item) for item in items] == centers
     assert [item["label"] for item in items] == [

@@ -5,7 +5,7 @@ from fractions import Fraction
 from random import Random
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
@@ -24,10 +24,6 @@ heights = st.fractions(min_value="1/4", max_value=4, max_denominator=16)
 MILLION = Fraction(10**6)
 EDGES = ("front", "back", "both")
 limits = st.sampled_from(["cabinet_test", "casework", "eye"])
-
-
-def inches(value):
-    return f"{value} in"
 
 
 @settings(max_examples=40)

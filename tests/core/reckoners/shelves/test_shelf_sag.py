@@ -5,7 +5,7 @@ from fractions import Fraction
 from random import Random
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, inches, reckon
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -23,10 +23,6 @@ depths = st.fractions(min_value=4, max_value=24, max_denominator=8)
 thicknesses = st.fractions(min_value="3/8", max_value=2, max_denominator=32)
 pounds = st.integers(min_value=5, max_value=80)
 materials = st.sampled_from(["plywood", "mdf", "maple_red", "pine_ponderosa", "oak_white"])
-
-
-def inches(value):
-    return f"{value} in"
 
 
 def plain(material, thickness, depth, span, load, **more):

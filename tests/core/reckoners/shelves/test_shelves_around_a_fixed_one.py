@@ -72,7 +72,7 @@ def test_a_blank_count_is_as_many_as_leave_the_least_opening(place, least):
     shelves = 0
     while (shelves + 1) * THICK + (shelves + 2) * least <= place:
         shelves += 1
-    answers = {answer["key"]: answer for answer in said["answers"]}
+    answers = said["by_key"]
     assert answers["below"]["text"] == str(shelves)
     assert exact(answers["opening_below"]) >= least
 

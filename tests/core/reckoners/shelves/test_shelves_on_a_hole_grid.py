@@ -58,7 +58,7 @@ def test_no_other_choice_of_holes_makes_the_openings_more_equal(
         assert errors(said)["pitch"]["kind"] == "impossible"
         return
     assume(max(best) < -Fraction(1, 8))  # what is less may be nothing on the marks of a tape
-    told = {answer["key"]: answer for answer in said["answers"]}
+    told = said["by_key"]
     openings = [exact(item) for item in told["openings"]["items"]]
     assert openings == [-each for each in best]
     assert exact(told["difference"]) == max(openings) - min(openings)

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import as_drawn, ask, errors, exact, reckon
+from asking import as_drawn, ask, errors, exact, items, reckon
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -17,10 +17,6 @@ def ask_parts(whole, parts, kind, width=None, **settings):
     return reckon(
         "equal_parts", settings, whole=f"{whole} in", parts=str(parts), between=kind, **typed
     )
-
-
-def items(said, key):
-    return [exact(item) for item in said["by_key"][key]["items"]]
 
 
 def test_five_parts_of_36_and_an_eighth():

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -22,10 +22,6 @@ def fit(stick, piece, kerf="1/8", first=0, last=0):
         first_trim=f"{first} in",
         last_trim=f"{last} in",
     )
-
-
-def texts(said):
-    return {key: answer["text"] for key, answer in said["by_key"].items()}
 
 
 def test_eight_pieces_and_their_kerfs_from_a_96_inch_stick():
@@ -70,7 +66,7 @@ def test_it_is_what_cutting_them_one_by_one_gives(stick, piece, kerf, first, las
         if rest or last:
             cuts += 1
         rest = max(rest - kerf, Fraction(0))
-    by_key = {answer["key"]: answer for answer in said["answers"]}
+    by_key = said["by_key"]
     assert by_key["pieces"]["text"] == str(count)
     assert exact(by_key["left"]) == rest
     assert by_key["cuts"]["text"] == str(cuts if count else 0)

@@ -89,7 +89,7 @@ def test_the_mirrored_frame_is_off_by_the_same_to_the_other_side(width, height, 
     back = ask_frame(width, height, shorter + difference, shorter)
     assume(there["ok"])
     keys = ("offset", "angle", "goal")
-    one, other = ({each["key"]: each for each in said["answers"]} for said in (there, back))
+    one, other = (said["by_key"] for said in (there, back))
     assert [one[key] for key in keys] == [other[key] for key in keys]
     corners = ("upper left", "upper right")
     for corner, said, by_key in zip(corners, (there, back), (one, other), strict=True):

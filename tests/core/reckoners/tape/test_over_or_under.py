@@ -3,16 +3,12 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import ask, errors, exact, reckon, texts
 from hypothesis import example, given
 from hypothesis import strategies as st
 
 lengths = st.fractions(min_value="1/64", max_value=200, max_denominator=64)
 sixty_fourths = st.integers(1, 10_000).map(lambda number: Fraction(number, 64))
-
-
-def texts(said):
-    return {key: answer["text"] for key, answer in said["by_key"].items()}
 
 
 def test_a_heavy_piece_against_a_stop_wants_the_stop_nearer_to_the_blade():

@@ -41,7 +41,7 @@ def test_the_panel_fits_at_its_dampest_and_is_held_at_its_driest(
     if not said["ok"]:
         assert said["error"]["kind"] == "impossible"
         return
-    found = {each["key"]: each for each in said["answers"]}
+    found = said["by_key"]
     width = Fraction(found["width"]["mark"])
     each = MATERIALS[wood].movement.tangential
     walked = [width * (1 + each * (moisture - now)) for moisture in (low, high, now)]
@@ -74,7 +74,7 @@ def test_built_in_the_dampest_season_only_the_clearance_is_left(opening, groove,
     assume(low < 14)
     said = ask("panel_in_its_groove", **case("maple_red", opening, groove, 14, low, 14))
     if said["ok"]:
-        gap = exact({each["key"]: each for each in said["answers"]}["gap"])
+        gap = exact(said["by_key"]["gap"])
         assert Fraction(1, 32) <= gap < Fraction(1, 32) + Fraction(1, 32)
 
 

@@ -3,14 +3,10 @@
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, reckon
+from asking import as_number, ask, errors, exact, reckon
 
 from sawside.wood.sold_sizes import HARDWOOD, PLYWOOD, SHEETS, SOFTWOOD_THICK, SOFTWOOD_WIDE
 from tables import rows
-
-
-def size(text):
-    return sum(Fraction(part) for part in text.split())
 
 
 def told(said):
@@ -42,7 +38,7 @@ def test_softwood_has_the_dressed_sizes_of_ps_20(row):
     field = "wide" if wide else "thick"
     for state, column in (("dry", "min_dressed_dry_in"), ("green", "min_dressed_green_in")):
         said = reckon("sold_sizes", wood="softwood", state=state, **{field: key})
-        assert told(said)[wide] == size(row[column])
+        assert told(said)[wide] == as_number(row[column])
 
 
 def test_sizes_grow_with_their_names():

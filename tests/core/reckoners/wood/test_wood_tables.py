@@ -6,6 +6,7 @@ from fractions import Fraction
 import pytest
 
 import sawside
+from sawside.reckoners import RECKONERS
 from sawside.wood.materials import MATERIALS, from_shrinkage, having, in_a_sentence
 from sawside.wood.tables import known, noted
 from sawside.wood.tables import rows as own_rows
@@ -116,21 +117,24 @@ def test_strengths_are_in_proportion_to_what_they_are_of():
             )
 
 
-def test_what_is_from_memory_is_marked_in_the_lists():
-    described = sawside.handle({"do": "describe"})
-    fields = {
-        field["key"]: field
-        for question in described["reckoners"]
-        for field in question["fields"]
-        if field["kind"] == "material"
-        and question["key"] in ("shelf_strength", "seasonal_movement")
-    }
-    for key, figure in (("material", "stiffness"), ("species", "movement")):
-        for choice in fields[key]["choices"]:
-            if choice["value"] == "own":
-                continue
-            status = getattr(MATERIALS[choice["value"]], figure).status
-            assert choice["label"].endswith("(unchecked)") == ("from memory" in status)
+LISTS = [
+    pytest.param(question["key"], field, id=f"{question['key']} {field['key']}")
+    for question in sawside.handle({"do": "describe"})["reckoners"]
+    for field in question["fields"]
+    if field["kind"] == "material" and question["key"] != "materials_list"
+]
+"""Each field with materials to choose from, save the list of all there is."""
+
+
+@pytest.mark.parametrize(("question", "field"), LISTS)
+def test_what_is_from_memory_is_marked_in_the_lists(question, field):
+    """By the figure that the question needs; where any material will do, by its weight."""
+    [own] = [each for each in RECKONERS[question].fields if each.key == field["key"]]
+    found = [each for each in field["choices"] if each["value"] not in ("own", "same")]
+    assert found
+    for choice in found:
+        status = getattr(MATERIALS[choice["value"]], own.figure or "weight").status
+        assert choice["label"].endswith("(unchecked)") == ("from memory" in status)
 
 
 def test_numbers_are_fields_with_a_unit_behind_them():
