@@ -144,7 +144,8 @@ def test_every_nail_stays_in_the_wood(kind, over, under, sink, spare, typed):
     ],
 )
 def test_what_cannot_be_is_told_of_its_field(values, field, kind):
-    """3/4 + 2 = 2 3/4 comes through; no nail is 2 1/3 long; a finish nail is from 1 to 4 long, and 3/4 + 1/4 − 1/8 is 7/8."""
+    """3/4 + 2 = 2 3/4 comes through; no nail is 2 1/3 long; a finish nail is from 1 to 4 long, and
+    3/4 + 1/4 − 1/8 is 7/8."""
     said = ask(KEY, **TWO | values)
     assert (None if said["ok"] else errors(said)[field]["kind"]) == kind
 
