@@ -151,6 +151,22 @@ export interface Cuts {
   groups: CutGroup[];
 }
 
+/**
+ * A plan as it is told. `stale` says what has changed since it was kept ("" for nothing),
+ * `text` is the buy list to be shared.
+ */
+export interface CuttingPlan {
+  said: string;
+  buy: ToBuy[];
+  cost: string;
+  waste: string;
+  groups: PlanGroup[];
+  left_out: LeftOut[];
+  stale: string;
+  note: string;
+  text: string;
+}
+
 /** All questions and settings, declared. */
 export interface Described {
   contract: number;
@@ -425,6 +441,13 @@ export interface Labeled {
   said: string;
 }
 
+/** Pieces that no wood holds, and what can be done. */
+export interface LeftOut {
+  name: string;
+  pieces: PieceAt[];
+  error: Error;
+}
+
 /**
  * A length on its mark.
  *
@@ -658,6 +681,56 @@ export interface PlainField {
   most_rows?: number;
   group?: Group;
   twin?: Twin;
+}
+
+/** One board, sheet or stick of a plan; `stock` says in words what it is. */
+export interface PlanBoard {
+  key: string;
+  name: string;
+  stock: string;
+  bought: boolean;
+  state: "to cut" | "begun" | "cut" | "bad";
+  drawing: Drawing;
+  cuts: PlanCut[];
+  pieces: PieceAt[];
+  offcuts: string[];
+}
+
+/**
+ * One cut, in the order in which they are made: `setting` is what the fence or stop is set to,
+ * `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off.
+ */
+export interface PlanCut {
+  key: string;
+  way: "trim" | "rip" | "crosscut";
+  said: string;
+  setting: Length | null;
+  hand: string;
+  pile: string;
+  pieces: PieceAt[];
+  done: boolean;
+}
+
+/** What is cut of one material and thickness: `best` says how good that is. */
+export interface PlanGroup {
+  material: string;
+  said: string;
+  best: string;
+  waste: string;
+  boards: PlanBoard[];
+}
+
+/**
+ * A plan that was made: `act` keeps it (None where there is nothing to keep). With `more` a
+ * greater `effort` may find a better one; `progress` says how far it is.
+ */
+export interface Planned {
+  plan: CuttingPlan;
+  act: Record<string, any> | null;
+  effort: number;
+  more: boolean;
+  progress: string;
+  unplanned?: number;
 }
 
 export type Point = number[];
@@ -1023,6 +1096,14 @@ export interface ToBringUp {
   do: string;
   document?: Document | null;
   forms?: FormKept[] | null;
+}
+
+/** So many of one size to buy; the texts of money are "" where there is no price. */
+export interface ToBuy {
+  count: number;
+  said: string;
+  each: string;
+  cost: string;
 }
 
 /** Without a document a project is begun. */
