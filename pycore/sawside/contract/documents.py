@@ -55,8 +55,20 @@ class Reading(TypedDict):
     earlier: NotRequired[list[Earlier]]
 
 
+class Done(TypedDict):
+    """A step that was done: when by the person's own clock, without a zone ("2026-12-01T07:30"),
+    and what was written down of it. Temperature and humidity have their unit: "68 F", "45%"."""
+
+    when: str
+    temperature: NotRequired[str]
+    humidity: NotRequired[str]
+    note: NotRequired[str]
+    photo: NotRequired[str]
+
+
 class Line(TypedDict):
-    """A question with what was typed, and by part what became of its pieces."""
+    """A question with what was typed, by part what became of its pieces, and by the key of a step
+    how it was done."""
 
     id: str
     kind: Literal["line"]
@@ -68,6 +80,7 @@ class Line(TypedDict):
     cut: NotRequired[dict[str, list[CutPiece]]]
     spoiled: NotRequired[dict[str, list[CutPiece]]]
     trials: NotRequired[dict[str, list[Trial]]]
+    done: NotRequired[dict[str, Done]]
 
 
 class Note(TypedDict):
