@@ -210,7 +210,10 @@ export interface Document {
 
 /**
  * A step that was done: when by the person's own clock, without a zone ("2026-12-01T07:30"),
- * and what was written down of it. Temperature and humidity have their unit: "68 F", "45%".
+ * and what was written down of it. Temperature and humidity have their unit: "68 °F", "45%".
+ *
+ * The act "tick" takes {id, step}, these but `when`, and the moment as `done_at`; without it that
+ * of the act itself. It replaces what was kept of the step; "untick" takes {id, step}.
  */
 export interface Done {
   when: string;
