@@ -2,7 +2,7 @@
 
 Layers, each importing only what stands to the left of it:
 
-    version, contract, errors <- needs <- lengths <- settings, geometry, wood, boards
+    version, contract, errors <- needs, moments <- lengths <- settings, geometry, wood, boards
         <- drawing <- reckoners <- reckoning <- project <- tally <- messages <- door
 
 Nothing here knows the browser. A file is read when it is first needed, as the door and `reckoners`

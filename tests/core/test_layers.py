@@ -16,6 +16,7 @@ BELOW = {
     "contract": set(),
     "errors": set(),
     "needs": {"errors"},
+    "moments": {"errors"},
     "lengths": {"errors"},
     "settings": {"errors", "lengths"},
     "geometry": {"errors", "lengths"},

@@ -208,11 +208,42 @@ export interface Document {
   log?: Logged[];
 }
 
+/**
+ * A step that was done: when by the person's own clock, without a zone ("2026-12-01T07:30"),
+ * and what was written down of it. Temperature and humidity have their unit: "68 °F", "45%".
+ *
+ * The act "tick" takes {id, step}, these but `when`, and the moment as `done_at`; without it that
+ * of the act itself. It replaces what was kept of the step; "untick" takes {id, step}.
+ */
+export interface Done {
+  when: string;
+  temperature?: string;
+  humidity?: string;
+  note?: string;
+  photo?: string;
+}
+
+/** What was kept of a step that is done, and in `said` all of it in a line. */
+export interface DoneTold {
+  when: string;
+  said: string;
+  temperature?: string;
+  humidity?: string;
+  note?: string;
+  photo?: string;
+}
+
 /** A drawing with words for who can't see it; `box` is left, top, right, bottom. */
 export interface Drawing {
   words: string;
   box: number[];
   shapes: Shape[];
+}
+
+/** A moment of the person's own clock: `at` as "2026-12-01T07:30", without a zone. */
+export interface Due {
+  at: string;
+  said: string;
 }
 
 /** What a reading was before it was corrected. */
@@ -299,7 +330,7 @@ export interface Error {
 export interface Field {
   key: string;
   label: string;
-  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "lengths" | "rows";
+  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "moment" | "lengths" | "rows";
   help: string;
   default: string | null;
   unit: string | null;
@@ -488,7 +519,10 @@ export interface Lengths {
   items: Length[];
 }
 
-/** A question with what was typed, and by part what became of its pieces. */
+/**
+ * A question with what was typed, by part what became of its pieces, and by the key of a step
+ * how it was done.
+ */
 export interface Line {
   id: string;
   kind: "line";
@@ -500,6 +534,7 @@ export interface Line {
   cut?: Record<string, CutPiece[]>;
   spoiled?: Record<string, CutPiece[]>;
   trials?: Record<string, Trial[]>;
+  done?: Record<string, Done>;
 }
 
 /** An answer that a name can stand for; `insert` is what is typed for it. */
@@ -658,11 +693,14 @@ export interface PieceAt {
   part: string;
 }
 
-/** What is asked. `least` and `most` are exact, in inches, degrees or its `unit`. */
+/**
+ * What is asked. `least` and `most` are exact, in inches, degrees or its `unit`; of a moment
+ * as it is typed, "2026-11-30T18:00".
+ */
 export interface PlainField {
   key: string;
   label: string;
-  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "lengths" | "rows";
+  kind: "length" | "angle" | "count" | "number" | "choice" | "material" | "text" | "moment" | "lengths" | "rows";
   help: string;
   default: string | null;
   unit: string | null;
@@ -825,6 +863,7 @@ export interface Reckoner {
  * `verdict` says in a few words what to make of it, "" where the number says all; `fixes` are ways
  * to what mends a bad one. `echoes` say how
  * the texts of the fields were read, `names` by the field which names of the document they use.
+ * `steps` are there where the question has some to do.
  */
 export interface Reckoning {
   reckoner: string;
@@ -842,6 +881,7 @@ export interface Reckoning {
   summary: string;
   solved: string[];
   names?: Record<string, NameUsed[]>;
+  steps?: StepToDo[];
 }
 
 /** The answer to a message that is refused: the first error, and the others if any. */
@@ -936,6 +976,47 @@ export interface Stack {
 /** One line of the working. */
 export interface Step {
   text: string;
+}
+
+/**
+ * A step of a project that is not done yet: `entry` and `name` are its line, `step` its key.
+ * `line` says it in one line: "Second coat, from Tue, Dec 1, 7:30 AM".
+ */
+export interface StepAhead {
+  entry: string;
+  name: string;
+  step: string;
+  said: string;
+  line: string;
+  due: Due | null;
+  state: "next" | "waits" | "due";
+}
+
+/**
+ * What can hurt at this step: one short line, and all of it the first time that it stands in a
+ * list; after that "full" is the short line again.
+ */
+export interface StepCaution {
+  short: string;
+  full: string;
+}
+
+/**
+ * One step of a list. `key` stays whatever is typed; `about` goes with it, "" for nothing.
+ *
+ * `due` is when to do it, in hours when the person is there; `earliest` is the first moment at
+ * which it may be done. Of those not done, "due" are those whose time has come by the `now` that
+ * was sent, "next" is the first of the others, and the rest "waits".
+ */
+export interface StepToDo {
+  key: string;
+  said: string;
+  about: string;
+  caution: StepCaution | null;
+  due: Due | null;
+  earliest: Due | null;
+  state: "done" | "next" | "waits" | "due";
+  done: DoneTold | null;
 }
 
 /** A story stick, or a template where `hole_mm` is the diameter of its holes. */
@@ -1106,6 +1187,14 @@ export interface ToBuy {
   cost: string;
 }
 
+/** The steps of one line, or of all; `when` is the present moment. */
+export interface ToCalendar {
+  do: string;
+  document: Document;
+  when: string;
+  id?: string | null;
+}
+
 /** Without a document a project is begun. */
 export interface ToChange {
   do: string;
@@ -1230,11 +1319,20 @@ export interface ToTell {
   id: string;
 }
 
+/** `now` is a moment by the person's own clock, without a zone: "2026-12-01T07:30". */
+export interface ToTellNow {
+  do: string;
+  document: Document;
+  id: string;
+  now?: string | null;
+}
+
 export interface ToView {
   do: string;
   document: Document;
   order?: string | null;
   drawings?: boolean | null;
+  now?: string | null;
 }
 
 /** How far a piece may be off, as typed. */
@@ -1293,7 +1391,7 @@ export interface Verdict {
   said: string;
 }
 
-/** A project with everything worked out. */
+/** A project with everything worked out; `steps` are those that are not done, in their order. */
 export interface View {
   name: string;
   schema: number;
@@ -1303,6 +1401,7 @@ export interface View {
   set_ups: CutGroup[];
   cases: Case[];
   tally: Stock[];
+  steps: StepAhead[];
   tolerance: Tolerance | null;
   tolerance_told: string;
   log: Logged[];
@@ -1335,10 +1434,11 @@ export interface Asks {
   change: ToChange;
   view: ToView;
   today: ToBringUp;
-  entry: ToTell;
+  entry: ToTellNow;
   sure: ToDoubt;
   csv: ToTabulate;
   take_csv: ToTakeTable;
+  calendar: ToCalendar;
   backup: ToBackUp;
   restore: ToRestore;
   merge: ToMerge;
@@ -1360,6 +1460,7 @@ export interface Answers {
   sure: Sure;
   csv: Table;
   take_csv: Change;
+  calendar: File;
   backup: File;
   restore: Restored;
   merge: Merged;

@@ -55,8 +55,23 @@ class Reading(TypedDict):
     earlier: NotRequired[list[Earlier]]
 
 
+class Done(TypedDict):
+    """A step that was done: when by the person's own clock, without a zone ("2026-12-01T07:30"),
+    and what was written down of it. Temperature and humidity have their unit: "68 °F", "45%".
+
+    The act "tick" takes {id, step}, these but `when`, and the moment as `done_at`; without it that
+    of the act itself. It replaces what was kept of the step; "untick" takes {id, step}."""
+
+    when: str
+    temperature: NotRequired[str]
+    humidity: NotRequired[str]
+    note: NotRequired[str]
+    photo: NotRequired[str]
+
+
 class Line(TypedDict):
-    """A question with what was typed, and by part what became of its pieces."""
+    """A question with what was typed, by part what became of its pieces, and by the key of a step
+    how it was done."""
 
     id: str
     kind: Literal["line"]
@@ -68,6 +83,7 @@ class Line(TypedDict):
     cut: NotRequired[dict[str, list[CutPiece]]]
     spoiled: NotRequired[dict[str, list[CutPiece]]]
     trials: NotRequired[dict[str, list[Trial]]]
+    done: NotRequired[dict[str, Done]]
 
 
 class Note(TypedDict):

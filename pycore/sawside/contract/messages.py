@@ -92,6 +92,7 @@ class ToChange(Bare):
 class ToView(OfDocument):
     order: NotRequired[str | None]
     drawings: NotRequired[bool | None]
+    now: NotRequired[str | None]
 
 
 class FormKept(TypedDict):
@@ -110,6 +111,19 @@ class ToBringUp(Bare):
 
 class ToTell(OfDocument):
     id: str
+
+
+class ToTellNow(ToTell):
+    """`now` is a moment by the person's own clock, without a zone: "2026-12-01T07:30"."""
+
+    now: NotRequired[str | None]
+
+
+class ToCalendar(OfDocument):
+    """The steps of one line, or of all; `when` is the present moment."""
+
+    when: str
+    id: NotRequired[str | None]
 
 
 class ToDoubt(ToTell):
@@ -274,10 +288,11 @@ MESSAGES = {
     "change": Message(ToChange, Change),
     "view": Message(ToView, View),
     "today": Message(ToBringUp, BroughtUp),
-    "entry": Message(ToTell, EntryInFull),
+    "entry": Message(ToTellNow, EntryInFull),
     "sure": Message(ToDoubt, Sure),
     "csv": Message(ToTabulate, Table),
     "take_csv": Message(ToTakeTable, Change),
+    "calendar": Message(ToCalendar, File),
     "backup": Message(ToBackUp, File),
     "restore": Message(ToRestore, Restored),
     "merge": Message(ToMerge, Merged),

@@ -6,6 +6,7 @@ from sawside.contract.documents import Document, Logged, Tolerance
 from sawside.contract.errors import Error
 from sawside.contract.pieces import Case, CutGroup, Cuts, Judged, Piece, Stock
 from sawside.contract.questions import Field, Reckoning
+from sawside.contract.steps import StepAhead
 from sawside.contract.values import Fine, Length, Value
 
 Act = dict[str, Any]
@@ -74,7 +75,7 @@ class Entry(TypedDict):
 
 
 class View(TypedDict):
-    """A project with everything worked out."""
+    """A project with everything worked out; `steps` are those that are not done, in their order."""
 
     name: str
     schema: int
@@ -84,6 +85,7 @@ class View(TypedDict):
     set_ups: list[CutGroup]
     cases: list[Case]
     tally: list[Stock]
+    steps: list[StepAhead]
     tolerance: Tolerance | None
     tolerance_told: str
     log: list[Logged]

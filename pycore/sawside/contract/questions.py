@@ -3,6 +3,7 @@
 from typing import Any, Literal, NotRequired, TypedDict
 
 from sawside.contract.pictures import Drawing, Picture, Sheet, Tape
+from sawside.contract.steps import StepToDo
 from sawside.contract.values import Length, Value
 
 Typed = dict[str, Any]
@@ -42,12 +43,22 @@ class Twin(TypedDict):
 
 
 class PlainField(TypedDict):
-    """What is asked. `least` and `most` are exact, in inches, degrees or its `unit`."""
+    """What is asked. `least` and `most` are exact, in inches, degrees or its `unit`; of a moment
+    as it is typed, "2026-11-30T18:00"."""
 
     key: str
     label: str
     kind: Literal[
-        "length", "angle", "count", "number", "choice", "material", "text", "lengths", "rows"
+        "length",
+        "angle",
+        "count",
+        "number",
+        "choice",
+        "material",
+        "text",
+        "moment",
+        "lengths",
+        "rows",
     ]
     help: str
     default: str | None
@@ -213,6 +224,7 @@ class Reckoning(TypedDict):
     `verdict` says in a few words what to make of it, "" where the number says all; `fixes` are ways
     to what mends a bad one. `echoes` say how
     the texts of the fields were read, `names` by the field which names of the document they use.
+    `steps` are there where the question has some to do.
     """
 
     reckoner: str
@@ -230,6 +242,7 @@ class Reckoning(TypedDict):
     summary: str
     solved: list[str]
     names: NotRequired[dict[str, list[NameUsed]]]
+    steps: NotRequired[list[StepToDo]]
 
 
 class PaperMark(TypedDict):

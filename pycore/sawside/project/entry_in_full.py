@@ -4,12 +4,15 @@ from sawside.errors import Refusal, Refusals
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.schema.finding import found
+from sawside.project.steps.steps_ahead import steps_of
 from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
 
 
-def entry_in_full(document, id):
+def entry_in_full(document, id, now=None):
     """The contract of `entry`: one entry with all that `reckon` answers, and what may link to it.
+
+    By `now`, a `datetime`, a step of it is due.
 
     Refusals: "unknown" for an id that is not there.
     """
@@ -20,6 +23,8 @@ def entry_in_full(document, id):
     if worked is not None and worked.ok:
         if worked.reckoner is not None:
             whole = worked.whole
+            if steps := steps_of(entry, worked, now):
+                whole = whole | {"steps": steps}
             links = [*_links(entry["name"], worked)]
         else:
             said = worked.headline

@@ -3,7 +3,8 @@
 `change` gives a project changed, how to undo it, and what follows; `view` everything worked out;
 `today` a document and forms of an earlier version as this one has them;
 `entry` one entry with all that belongs to it; `sure` how far a number may be off, and why; `csv` a
-table of its parts, readings or cuts, and `take_csv` a project changed by one; `backup` all of it as
+table of its parts, readings or cuts, and `take_csv` a project changed by one; `calendar` its steps
+as events; `backup` all of it as
 the text of one file, `restore` a document out of such a text, and `merge` a project changed by what
 such a text has more. Their shapes are in `contract/messages.py`.
 """
@@ -18,20 +19,24 @@ from sawside.project.files.tables.tables import csv_in, csv_out
 from sawside.project.kinds.checks import moment_given
 from sawside.project.of_today import MOST_FORMS, a_form, of_today
 from sawside.project.schema.given import document
+from sawside.project.steps.calendar import calendar
+from sawside.project.steps.steps_ahead import now_given
 from sawside.project.uncertainty.sure import sure
 from sawside.project.view import view
 
 _OF = {"document": document}
 _ENTRY = _OF | {"id": text}
 _WHEN = {"when": moment_given}
+_NOW = {"now": now_given}
 MESSAGES = {
     "change": Message(change, needs={"act": an_act}, may=_OF | {"follows": yes_or_no}),
-    "view": Message(view, needs=_OF, may={"order": text, "drawings": yes_or_no}),
+    "view": Message(view, needs=_OF, may=_NOW | {"order": text, "drawings": yes_or_no}),
     "today": Message(of_today, may=_OF | {"forms": some(MOST_FORMS, a_form)}),
-    "entry": Message(entry_in_full, needs=_ENTRY),
+    "entry": Message(entry_in_full, needs=_ENTRY, may=_NOW),
     "sure": Message(sure, needs=_ENTRY, may={"answer": text, "tape": text}),
     "csv": Message(csv_out, needs=_OF | {"what": text}),
     "take_csv": Message(csv_in, needs=_OF | {"what": text, "text": text}, may=_WHEN),
+    "calendar": Message(calendar, needs=_OF | {"when": text}, may={"id": text}),
     "backup": Message(backup, needs=_OF, may=_WHEN | {"photos": an_object}),
     "restore": Message(restore, needs={"text": text}),
     "merge": Message(merge, needs=_OF | {"text": text}, may=_WHEN),

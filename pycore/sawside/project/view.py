@@ -10,14 +10,16 @@ from sawside.project.pieces.cut_order import ORDERS, cuts
 from sawside.project.pieces.judge import tolerance_of
 from sawside.project.pieces.material import material
 from sawside.project.pieces.pieces import pieces_of
+from sawside.project.steps.steps_ahead import steps_ahead
 from sawside.settings.settings import read_settings
 
 
-def view(document, order="set-up", *, drawings=True):
+def view(document, order="set-up", *, drawings=True, now=None):
     """A checked document as the contract of `view`; a line that fails says so and stops nothing.
 
     `order` is that of the cuts: "set-up", "board" or "part"; `set_ups` are always by set-up, as
-    the shop sheet has them. Without `drawings` the pieces have none, and no case is told.
+    the shop sheet has them. Without `drawings` the pieces have none, and no case is told. By `now`,
+    a `datetime`, a step is due.
     """
     if order not in ORDERS:
         raise Refusal(
@@ -35,6 +37,7 @@ def view(document, order="set-up", *, drawings=True):
         "set_ups": cuts(pieces, "set-up", show)["groups"],
         "cases": cases_told(document, evaluation) if drawings else [],
         "tally": material(pieces, show),
+        "steps": steps_ahead(document, evaluation, now),
         "tolerance": document.get("tolerance"),
         "tolerance_told": given_text(tolerance_of(document), show.settings),
         "log": document.get("log", [])[::-1],

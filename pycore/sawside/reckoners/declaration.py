@@ -8,10 +8,16 @@ angles as exact degrees, numbers (`Fraction`), counts as `int`, a choice as its 
 its `Material`, lengths as a list, rows as a list of the same; None for what was left blank or is
 not shown. `show` tells lengths by the person's settings, for the working and the drawing.
 It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
+
+A question with steps to tick is `ticked`: its `compute(given, show, done=NONE_DONE)` gets what was
+done of them in a project, a `Done` by the key of its step, so that what follows goes by that.
 """
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from datetime import datetime
+from fractions import Fraction
+from types import MappingProxyType
 from typing import Any
 
 from sawside.geometry.case import Shelving
@@ -81,6 +87,36 @@ class Part:
 
 
 @dataclass(frozen=True, slots=True)
+class Step:
+    """One step to do and tick. `key` stays whatever is typed, for what was ticked is kept by it.
+
+    `said` is what to do, `about` what goes with it. `due` is when to do it, `earliest` the first
+    moment at which it may be done, both None where that hangs on no time. `after` are the keys of
+    the steps that it can't be done before.
+    """
+
+    key: str
+    said: str
+    about: str = ""
+    caution: Caution | None = None
+    due: datetime | None = None
+    earliest: datetime | None = None
+    after: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """What is known of a step that was ticked: when, the air in exact °F and percent, or None."""
+
+    when: datetime
+    fahrenheit: Fraction | None = None
+    humidity: Fraction | None = None
+
+
+NONE_DONE = MappingProxyType({})
+
+
+@dataclass(frozen=True, slots=True)
 class Reckoning:
     """What `compute` returns: answers by key, and what goes with them.
 
@@ -96,7 +132,8 @@ class Reckoning:
     `place` tells where the parts stand in a case (`geometry/placed.py`), given the `Shelving` that
     is laid out for it or None; `shelving` is the one laid out here. `fills` is for what stands in
     an opening of another line; `wraps` tells where the parts go around a case, given that and what
-    stands before it as `Placed`, None where it is of another size.
+    stands before it as `Placed`, None where it is of another size. `steps` are to be done in their
+    order, each ticked in a project.
     """
 
     answers: dict[str, Any]
@@ -114,6 +151,7 @@ class Reckoning:
     shelving: Shelving | None = None
     fills: Fills | None = None
     wraps: Callable[[Placed, tuple[Placed, ...]], Placed | None] | None = None
+    steps: tuple[Step, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,7 +192,7 @@ class Reckoner:
     the answer in a few words, with the key of an answer in braces where its number stands: "Miter
     {miter}, bevel {bevel}". Exactly one field of `solve_one_of`, while all of them are asked for,
     is left blank and solved for. One that is not `offered` is in no list of questions: an act
-    elsewhere opens it.
+    elsewhere opens it. One that is `ticked` has steps.
     """
 
     key: str
@@ -164,7 +202,7 @@ class Reckoner:
     fields: tuple[Field, ...]
     answers: tuple[Answer, ...]
     source: str
-    compute: Callable[[Any, Any], Reckoning]
+    compute: Callable[..., Reckoning]
     job: str
     picture: dict[str, str] | None = None
     example: dict[str, Any] = field(default_factory=dict)
@@ -176,7 +214,12 @@ class Reckoner:
     verdict: str = ""
     offered: bool = True
     fits: tuple[Fit, ...] = ()
+    ticked: bool = False
 
     def __post_init__(self):
         if self.job not in JOBS:
             raise ValueError(f"Question {self.key}: which job is it for? {', '.join(JOBS)}.")
+
+    def reckoned(self, given, show, done=NONE_DONE):
+        """What `compute` returns, told what was `done` where it has steps."""
+        return self.compute(given, show, done) if self.ticked else self.compute(given, show)

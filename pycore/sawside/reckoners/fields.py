@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from sawside.lengths.units import METRIC
+from sawside.moments import FIRST, LAST
 from sawside.settings.clearances import CLEARANCES
 from sawside.wood.materials import having
 
@@ -131,6 +132,11 @@ def material(key, label, *, figure="stiffness", own=False, **more):
     made += (Choice("own", "My own, this time only"),) if own else ()
     more |= {"choices": made, "figure": figure, "choices_from": "materials"}
     return _field("material", key, label, **more)
+
+
+def moment(key, label, **more):
+    """A moment of the person's own clock, as a page asks for one; given as a `datetime`."""
+    return _field("moment", key, label, **{"least": FIRST, "most": LAST} | more)
 
 
 def lengths(key, label, *, row_label, most_rows, **more):

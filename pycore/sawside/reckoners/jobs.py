@@ -62,6 +62,11 @@ JOBS = {
         "ink": "M14 7v6M26 7v6M20 17v6M17 27v6",
         "chalk": "M32 4v12M32 14v12M32 24v12",
     },
+    "finish": {
+        "wood": "M4 24h32v12H4z",
+        "ink": "M17 3h6v9h-6zM13 12h14v7H13zM13 19v4M18 19v3M23 19v4M27 19v2",
+        "chalk": "M4 28h20q6 0 6 4",
+    },
     "tables": {
         "wood": "M6 5h28v8H6z",
         "ink": "M6 5h28v30H6zM6 20h28M6 27.5h28M17 5v30",

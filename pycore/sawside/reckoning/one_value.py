@@ -6,6 +6,7 @@ from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read_angle, read_count, read_length, read_number
 from sawside.lengths.reading.scanner import plain_spaces
+from sawside.moments import read_moment, said
 from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
 from sawside.wood.weights import POUNDS_IN
@@ -105,6 +106,11 @@ def _words(field, value, _settings, _names):
     return words, words
 
 
+def _moment(field, value, _settings, _names):
+    moment = read_moment(_text(field, value), label=field.label)
+    return moment, said(moment)
+
+
 def _material(field, value, settings, names):
     if isinstance(value, str) and value.startswith(PREFIX):
         return own_material(value, settings.materials, field.figure)
@@ -132,5 +138,6 @@ ONE = {
     "material": _material,
     "tape": _tape,
     "text": _words,
+    "moment": _moment,
 }
 """By kind: (field, value, settings, names) to (what a reckoner is given, how it was read)."""

@@ -8,6 +8,7 @@ from sawside.reckoners import RECKONERS
 from sawside.reckoning.answers import part_told, told
 from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.past_the_saw import past_the_saw
+from sawside.reckoning.steps_told import steps_told
 from sawside.reckoning.touched_fields import with_fields
 from sawside.reckoning.values import read_values
 from sawside.wood.caution import Caution
@@ -34,7 +35,7 @@ def reckon(reckoner, values, settings, names=None):
     """
     form = read_values(reckoner, values, settings, names)
     show = Show(settings, form.lengths(reckoner))
-    return reckoning_told(reckoner, form, reckoner.compute(form.given, show), show)
+    return reckoning_told(reckoner, form, reckoner.reckoned(form.given, show), show)
 
 
 def _tape(first, found, show):
@@ -63,10 +64,10 @@ def _caution(text):
 
 
 def reckoning_told(reckoner, form, found, show):
-    """Everything that was found, as the contract of `reckon`."""
+    """Everything that was found, as the contract of `reckon`; of its steps none is ticked."""
     answers = answers_of(reckoner, found)
     all_told = [told(answer, found.answers[answer.key], show) for answer in answers]
-    return {
+    whole = {
         "reckoner": reckoner.key,
         "answers": all_told,
         "verdict": found.verdict or _verdict(reckoner.verdict, all_told),
@@ -82,3 +83,4 @@ def reckoning_told(reckoner, form, found, show):
         "summary": form.summary,
         "solved": form.solved,
     }
+    return whole | ({"steps": steps_told(found.steps)} if found.steps else {})

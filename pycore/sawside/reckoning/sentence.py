@@ -104,6 +104,7 @@ def _chosen(label, echo):
 _WORDS = {
     "text": lambda _label, echo: echo,
     "choice": _chosen,
+    "moment": lambda label, echo: f"{label} {echo}",
     "lengths": lambda label, echo: f"{label} {echo}",
     "rows": lambda label, echo: f"{label} ({echo})",
 }

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import arrange, keep, new_case
+from sawside.project.acts import arrange, keep, new_case, ticks
 from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
@@ -88,6 +88,13 @@ ACTS = {
         may={"aimed": text, "cut": text} | _WHEN,
         moves=False,
     ),
+    "tick": Act(
+        ticks.tick,
+        needs=_ONE | {"step": text},
+        may=_WHEN | dict.fromkeys(("done_at", "temperature", "humidity", "note", "photo"), text),
+        moves=False,
+    ),
+    "untick": Act(ticks.untick, needs=_ONE | {"step": text}, moves=False),
 }
 
 

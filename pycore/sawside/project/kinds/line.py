@@ -1,4 +1,4 @@
-"""A line: a question with what was typed, and what became of its pieces."""
+"""A line: a question with what was typed, what became of its pieces, and its steps done."""
 
 from sawside.needs import require
 from sawside.project.kinds.checks import callable_name, text_checked, unit_checked
@@ -11,6 +11,7 @@ from sawside.project.kinds.entry_parts import (
 )
 from sawside.project.kinds.kind import Kind
 from sawside.project.kinds.line_worked import LineWorked
+from sawside.project.kinds.step_done import step_done_checked
 from sawside.reckoners import RECKONERS
 from sawside.reckoning.values import LINKABLE, linkable
 from sawside.wood.own import PREFIX
@@ -90,6 +91,7 @@ LINE = Kind(
         "spoiled": by_part(pieces_checked),
         "trials": by_part(trials_checked),
         "about": by_part(about_checked),
+        "done": by_part(step_done_checked),
     },
     name=callable_name,
     title=_title,

@@ -4,6 +4,7 @@ from functools import cached_property
 
 from sawside.drawing.lazy import force
 from sawside.lengths.show import Show, angle_text
+from sawside.project.kinds.step_done import read_done
 from sawside.reckoning.answers import refuse_beyond_a_mile, sizes_told, told
 from sawside.reckoning.links import named
 from sawside.reckoning.main_answer import answers_of
@@ -28,7 +29,7 @@ class LineWorked:
         else:
             self.form = reread(self.reckoner, like.form, values, settings, names, linked)
         self.show = Show(settings, self.form.lengths(self.reckoner))
-        self.found = self.reckoner.compute(self.form.given, self.show)
+        self.found = self.reckoner.reckoned(self.form.given, self.show, read_done(entry))
         self._named, self._briefs = {}, {}
         self.main, *self.others = answers_of(self.reckoner, self.found)
         value = self.found.answers[self.main.key]

@@ -1,0 +1,96 @@
+"""When each coat of a finish goes on, what is done between, and when it is ready to use."""
+
+from sawside.moments import lasting, said
+from sawside.reckoners.declaration import NONE_DONE, Answer, Reckoner, Reckoning
+from sawside.reckoners.finish.shared.coat_fields import BASIC, FIELDS, plan_of
+from sawside.reckoners.finish.shared.drying import drying, factors_worked, longer_worked
+from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
+from sawside.reckoners.finish.shared.schedule import Schedule
+
+
+def compute(given, show, done=NONE_DONE):
+    """The moments of the coats as text, and the steps; what was `done` moves what follows."""
+    plan = plan_of(given)
+    schedule = Schedule(plan, done)
+    between = drying(plan.recoat, plan.air, plan.finish.dries)
+    answers = {
+        "last": _last(plan, schedule, between),
+        "between": f"{lasting(between)} at least",
+        "coats": plan.coats,
+    }
+    if schedule.cured:
+        answers["ready"] = said(schedule.cured)
+    main, verdict, upcoming = _leads(plan, schedule, done)
+    if upcoming and upcoming.due:
+        answers["next"] = said(upcoming.due)
+    return Reckoning(
+        answers=answers,
+        working=tuple(_working(plan)),
+        cautions=(SOLVENT if plan.finish.flammable else WATER,)
+        + ((RAGS,) if plan.finish.rags else ()),
+        main=main if main in answers else "last",
+        verdict=verdict,
+        steps=tuple(schedule.steps),
+    )
+
+
+def _last(plan, schedule, between):
+    last = schedule.coats[-1]
+    if last:
+        return said(last)
+    if plan.coats == 1:
+        return "As soon as you start"
+    return f"{lasting(between * (plan.coats - 1))} after the first, or later"
+
+
+def _leads(plan, schedule, done):
+    """(key of the answer that leads, the words before it, the next step or None)."""
+    left = [step for step in schedule.steps if step.key not in done]
+    if len(left) == len(schedule.steps):
+        count = "One coat" if plan.coats == 1 else f"{plan.coats} coats, the last one"
+        return "last", count, None
+    if not left:
+        return "ready", "Cured", None
+    name = left[0].said
+    return "next", f"Next, {name[:1].lower()}{name[1:]}", left[0]
+
+
+def _working(plan):
+    yield from factors_worked(plan.air, plan.finish.dries)
+    yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
+    yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
+
+
+RECKONER = Reckoner(
+    key="coats",
+    title="Coats",
+    asks="When does each coat of finish go on, and when is it ready to use?",
+    words=(
+        "coats, finish, finishing, recoat, recoat time, drying time, dry time, cure, curing, "
+        "varnish, oil, shellac, lacquer, polyurethane, paint, primer, wax, schedule, when, next "
+        "coat, second coat, hours between coats, sanding between "
+        "coats, wipe off, oily rags, rags"
+    ),
+    order=30,
+    job="finish",
+    ticked=True,
+    basic=BASIC,
+    fields=FIELDS,
+    answers=(
+        Answer("last", "Last coat", "text"),
+        Answer("next", "Next step", "text"),
+        Answer("ready", "Ready to use", "text"),
+        Answer("between", "Between coats", "text"),
+        Answer("coats", "Coats", "count"),
+    ),
+    source=(
+        "Coats, times, grits and hours are common practice, no source, but for boiled linseed oil, "
+        "dry in 12 to 24 hours (older government paint bulletins, from memory); the can comes "
+        "first. Cold: as long again for each 18 °F (10 °C) below 70 °F, after van ’t Hoff’s rule, "
+        "from memory. Damp: what dries by water by the room left in the air, 100% less the "
+        "humidity (Dalton’s law of evaporation, from memory); oils half as long again above 70%, "
+        f"common practice, no source. {SOURCES}"
+    ),
+    compute=compute,
+    example={"finish": "wiping", "recoat": "24", "start": "2026-11-30T18:00"},
+)

@@ -1,0 +1,1 @@
+"""What the questions of finishing share."""

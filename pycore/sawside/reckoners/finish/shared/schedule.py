@@ -1,0 +1,167 @@
+"""When each coat goes on: after the one before it is dry, and in hours when the person is there.
+
+What was done comes first: a coat that was ticked late or early moves what follows, nothing else.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+from sawside.moments import lasting
+from sawside.reckoners.declaration import Step
+from sawside.reckoners.finish.shared.drying import Air, drying
+from sawside.reckoners.finish.shared.finish_cautions import CURING, DUST, RAGS, SOLVENT, WATER
+from sawside.reckoners.finish.shared.finishes import Finish
+from sawside.reckoners.finish.shared.hours import Hours
+
+COAT = SANDING = timedelta(minutes=30)
+"""What a coat, or sanding before it, takes of a person's time (common practice, no source)."""
+
+WET_COATS = 2
+MOST_COATS = 12
+_ORDINALS = (
+    "First",
+    "Second",
+    "Third",
+    "Fourth",
+    "Fifth",
+    "Sixth",
+    "Seventh",
+    "Eighth",
+    "Ninth",
+    "Tenth",
+    "Eleventh",
+    "Twelfth",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What was filled in: `recoat` in exact hours, `cure` in days, `wipe` in minutes, `grit` 0 for
+    no sanding between coats. `wet` fills the pores of the first coats with wet sanding."""
+
+    finish: Finish
+    coats: int
+    recoat: Fraction
+    cure: int
+    wipe: int
+    grit: int
+    primed: int
+    wet: bool
+    air: Air
+    hours: Hours
+    start: datetime | None
+
+    @property
+    def sitting(self):
+        """A person's time from the beginning of a coat until it may be left."""
+        return COAT + timedelta(minutes=self.wipe)
+
+    def sands(self, coat):
+        """The grit that is sanded with before this coat, counted from 1; 0 for none."""
+        return 0 if coat == 1 else self.primed if self.primed and coat == 2 else self.grit
+
+    def called(self, coat):
+        """What a coat is called in a list."""
+        if not self.finish.primed:
+            return f"{_ORDINALS[coat - 1]} coat"
+        return "Coat of primer" if coat == 1 else f"{_ORDINALS[coat - 2]} coat of paint"
+
+
+@dataclass(slots=True)
+class Schedule:
+    """The steps in their order. `coats` are the moments of the coats, `cured` when it is ready;
+    None where nothing says when it starts. `dried` is how long the last gap before a coat is."""
+
+    plan: Plan
+    done: Mapping
+    steps: list = field(default_factory=list)
+    coats: list = field(default_factory=list)
+    cured: datetime | None = None
+
+    def __post_init__(self):
+        dry = None
+        for coat in range(1, self.plan.coats + 1):
+            left = self._coat(coat, dry)
+            dry = left and left + self._dries(coat)
+        cure = drying(Fraction(24 * self.plan.cure), self._air(self.plan.coats), self._how())
+        self.cured = left and left + cure
+        about = f"{lasting(cure)} after the last coat."
+        self._add(Step("cured", "Cured: ready to use", about, CURING), self.cured, self.cured)
+
+    def _coat(self, coat, dry):
+        """Add the steps of one coat; gives when it was left to dry, or None."""
+        plan = self.plan
+        there = plan.hours.fit
+        begin = plan.start if coat == 1 else dry
+        ready = begin
+        if grit := plan.sands(coat):
+            due = begin and there(begin, SANDING + plan.sitting)
+            about = "Lightly, with the grain, until it’s dull. Wipe off all the dust."
+            sanded = self._add(
+                Step(f"sand{coat}", f"Sand with {grit} grit", about, DUST), due, begin
+            )
+            key = f"sand{coat}"
+            ready = sanded if key in self.done else sanded and sanded + SANDING
+            ready = ready and max(ready, begin or ready)
+        due = ready and there(ready, plan.sitting)
+        applied = self._add(self._applied(coat), due, begin)
+        self.coats.append(applied)
+        return self._after(coat, applied)
+
+    def _applied(self, coat):
+        caution = SOLVENT if self.plan.finish.flammable else WATER
+        about = self.plan.finish.how
+        if coat > 1:
+            between = drying(self.plan.recoat, self._air(coat - 1), self._how())
+            about += f" At least {lasting(between)} after the coat before it."
+        return Step(f"coat{coat}", self.plan.called(coat), about, caution)
+
+    def _after(self, coat, applied):
+        """Add what is done to a wet coat; gives when it was left to dry."""
+        left = applied
+        free = applied and applied + COAT
+        if self.plan.wet and coat <= WET_COATS:
+            about = "While it’s wet, with wet-or-dry paper along the grain; leave the slurry."
+            left = self._add(Step(f"wet{coat}", "Wet-sand with 400 grit", about), left, left)
+        if self.plan.wipe:
+            wait = timedelta(minutes=self.plan.wipe)
+            about = f"{lasting(wait)} after it went on; leave nothing wet on the wood."
+            due = applied and max(applied + wait, left)
+            left = self._add(Step(f"wipe{coat}", "Wipe off what’s left", about), due, due)
+            free = left
+        if self.plan.finish.rags:
+            about = "Brushes, pads and paper towels too."
+            self._add(Step(f"rags{coat}", "Spread the rags outdoors", about, RAGS), free, left)
+        return left
+
+    def _add(self, step, due, earliest):
+        """Add a step after the one before it; gives when it was done, or is due."""
+        done = self.done.get(step.key)
+        about = step.about
+        is_early = done and earliest and done.when < earliest
+        if is_early and step.key.startswith(("coat", "sand")):
+            early = lasting(earliest - done.when)
+            about = f"Done {early} early: if it’s soft or gums up, let it dry first. {about}"
+        before = [each.key for each in self.steps if each.caution is not RAGS]
+        self.steps.append(
+            Step(step.key, step.said, about, step.caution, due, earliest, tuple(before[-1:]))
+        )
+        return done.when if done else due
+
+    def _dries(self, coat):
+        return drying(self.plan.recoat, self._air(coat), self._how())
+
+    def _how(self):
+        return self.plan.finish.dries
+
+    def _air(self, coat):
+        """The air in which a coat dries: as it was written down, or else as it is planned for."""
+        done, air = self.done.get(f"coat{coat}"), self.plan.air
+        if done is None:
+            return air
+        return Air(
+            air.fahrenheit if done.fahrenheit is None else done.fahrenheit,
+            air.humidity if done.humidity is None else done.humidity,
+        )

@@ -1,0 +1,50 @@
+"""Steps as data for the page: when each is due, what was done of it, and which comes next."""
+
+from sawside.moments import at, said
+
+NOT_DONE = {}
+
+
+def steps_told(steps, done=NOT_DONE, now=None):
+    """The contract of STEPTODO for each of some `Step`.
+
+    `done` has by the key of a step what is told of it as done; `now` is a `datetime`, None where
+    that is not known, and then none is "due". A caution is in full at the first step to do.
+    """
+    told, cautioned, upcoming = [], set(), "next"
+    for step in steps:
+        state = "done" if step.key in done else _state(step, now, upcoming)
+        upcoming = "waits" if state == "next" else upcoming
+        told.append(
+            {
+                "key": step.key,
+                "said": step.said,
+                "about": step.about,
+                "caution": _caution(step.caution, state, cautioned),
+                "due": due_told(step.due),
+                "earliest": due_told(step.earliest),
+                "state": state,
+                "done": done.get(step.key),
+            }
+        )
+    return told
+
+
+def _state(step, now, upcoming):
+    is_time = now is not None and step.due is not None and step.due <= now
+    return "due" if is_time else upcoming
+
+
+def due_told(moment):
+    """A moment as the contract has it, or None."""
+    return None if moment is None else {"at": at(moment), "said": said(moment)}
+
+
+def _caution(caution, state, cautioned):
+    """A caution, in full at the first step to do that has it."""
+    if caution is None:
+        return None
+    if state == "done" or caution in cautioned:
+        return {"short": caution.short, "full": caution.short}
+    cautioned.add(caution)
+    return {"short": caution.short, "full": caution.full}
