@@ -58,20 +58,29 @@ def area_text(square_inches, way):
     return f"{number_text(value, places if value >= _SMALL else places + 2)} {unit}"
 
 
-def area_worked(parts, show, way):
-    """The lines of working that add up the faces of `parts`, in square inches or millimeters and
-    then in the unit of areas."""
+def area_worked(parts, show, way, thick=None):
+    """The lines of working that add up the faces of `parts`, and their edges where they are
+    `thick`: in square inches or millimeters, then in the unit of areas."""
+    millimeters = show.settings.display == "mm"
+    each = INCHES_PER["mm"] ** 2 if millimeters else Fraction(1)
+
+    def squared(area):
+        return number_text(area / each, 0 if millimeters else 2)
+
     sums = " + ".join(
         f"{row.count * _SIDES[row.sides]} × {show.number(row.length)} × {show.number(row.width)}"
         for row in parts
     )
-    millimeters = show.settings.display == "mm"
-    each = INCHES_PER["mm"] ** 2 if millimeters else Fraction(1)
     total = sum(area_of(row, show) for row in parts)
-    squared = number_text(total / each, 0 if millimeters else 2)
+    told = squared(total)
+    yield f"Faces: {sums} = {told}"
+    if thick is not None:
+        rim = sum(rim_of(row, show) for row in parts)
+        edges = squared(rim * thick)
+        yield f"Edges, around by thick: {show.number(rim)} × {show.number(thick)} = {edges}"
+        told, total = f"({told} + {edges})", total + rim * thick
     unit, size = ("ft²", SQUARE_FOOT) if way == "us" else ("m²", SQUARE_INCHES_PER_SQUARE_METER)
-    yield f"Faces: {sums} = {squared}"
-    yield f"In {unit}: {squared} ÷ {number_text(size / each, 3)} = {number_text(total / size, 3)}"
+    yield f"In {unit}: {told} ÷ {number_text(size / each, 3)} = {number_text(total / size, 3)}"
 
 
 MEASURED = choice(
