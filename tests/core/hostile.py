@@ -64,6 +64,12 @@ def project():
                 "values": {"length": "30", "count": "3", "width": "[Top rail] ÷ 4"},
             },
         ),
+        ("keep_line", {"reckoner": "coats", "values": {"start": "2026-11-30T18:00"}}),
+        (
+            "tick",
+            {"id": "7", "step": "coat1", "done_at": "2026-11-30T19:05", "temperature": "64"}
+            | {"humidity": "45", "note": "Sapwood drank it", "photo": "p1"},
+        ),
     )
 
 

@@ -42,6 +42,8 @@ FIXED = (
     "kind",
     "reckoner",
     "part",
+    "step",
+    "done_at",
     "cut",
     "unit",
     "side",
@@ -59,7 +61,7 @@ OWN = {
     "materials": [{"name": "Plum wood", "stiffness": "1 1/2", "note": "by the yard"}],
 }
 DOCUMENT = acts(
-    project(), ("set", {"settings": OWN}), ("keep_note", {"text": "x"}), ("delete", {"id": "7"})
+    project(), ("set", {"settings": OWN}), ("keep_note", {"text": "x"}), ("delete", {"id": "8"})
 )
 
 

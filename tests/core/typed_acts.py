@@ -51,7 +51,7 @@ TYPED = {
         {
             "at": 1,
             "entry": {
-                "id": "7",
+                "id": "8",
                 "kind": "reading",
                 "name": "Old one",
                 "unit": "in",
@@ -100,6 +100,19 @@ TYPED = {
         }
     ],
     "trial": [{"id": "3", "part": "piece", "aimed": "37 1/4", "measured": "37 9/32 in"}],
+    "tick": [
+        {
+            "id": "7",
+            "step": "coat2",
+            "done_at": "2026-12-01T20:10",
+            "temperature": "68 F",
+            "humidity": "45 %",
+            "note": "Two thin ones",
+            "photo": "p2",
+        },
+        {"id": "7", "step": "sand2", "when": "2026-12-01T19:30", "temperature": "20 C"},
+    ],
+    "untick": [{"id": "7", "step": "coat1"}],
     "several": [
         {
             "said": "Made of two.",

@@ -4,7 +4,7 @@ from sawside.errors import Refusal, Refusals
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.schema.finding import found
-from sawside.project.steps_ahead import steps_of
+from sawside.project.steps.steps_ahead import steps_of
 from sawside.reckoning.answers import told
 from sawside.reckoning.links import label_of, linkable_answers
 

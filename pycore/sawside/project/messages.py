@@ -14,13 +14,13 @@ from sawside.project.acts.change import change
 from sawside.project.acts.table import an_act
 from sawside.project.entry_in_full import entry_in_full
 from sawside.project.files.backup import backup, restore
-from sawside.project.files.calendar import calendar
 from sawside.project.files.merge import merge
 from sawside.project.files.tables.tables import csv_in, csv_out
 from sawside.project.kinds.checks import moment_given
 from sawside.project.of_today import MOST_FORMS, a_form, of_today
 from sawside.project.schema.given import document
-from sawside.project.steps_ahead import now_given
+from sawside.project.steps.calendar import calendar
+from sawside.project.steps.steps_ahead import now_given
 from sawside.project.uncertainty.sure import sure
 from sawside.project.view import view
 

@@ -10,7 +10,7 @@ from sawside.project.pieces.cut_order import ORDERS, cuts
 from sawside.project.pieces.judge import tolerance_of
 from sawside.project.pieces.material import material
 from sawside.project.pieces.pieces import pieces_of
-from sawside.project.steps_ahead import steps_ahead
+from sawside.project.steps.steps_ahead import steps_ahead
 from sawside.settings.settings import read_settings
 
 

@@ -6,7 +6,7 @@ CABINET = {
     "schema": 1,
     "name": "Record cabinet",
     "settings": {"mark": "1/32"},
-    "next": 3,
+    "next": 4,
     "entries": [
         {"id": "1", "kind": "reading", "name": "Alcove", "unit": "in", "text": "37 9/16"},
         {
@@ -22,6 +22,15 @@ CABINET = {
                 "left_angle": "30",
             },
             "cut": {},
+        },
+        {
+            "id": "3",
+            "kind": "line",
+            "name": "Finish",
+            "unit": "in",
+            "reckoner": "coats",
+            "values": {"finish": "linseed", "start": "2026-11-30T18:00"},
+            "done": {"coat1": {"when": "2026-11-30T18:00", "humidity": "45%"}},
         },
     ],
 }
@@ -51,6 +60,7 @@ def messages():
 def _of_a_project():
     for order in ("set-up", "board", "part"):
         yield {"do": "view", "document": CABINET, "order": order}
+    yield {"do": "view", "document": CABINET, "now": "2026-11-30T18:20"}
     yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "tally_sum", "tally": None, "document": CABINET, "text": "[Alcove] ÷ 2"}
@@ -59,6 +69,9 @@ def _of_a_project():
     forms = [{"reckoner": "diagonal", "values": {"width": "36 1/8", "height": "41 1/4"}}]
     yield {"do": "today", "document": CABINET, "forms": forms}
     yield {"do": "entry", "document": CABINET, "id": "2"}
+    yield {"do": "entry", "document": CABINET, "id": "3", "now": "2026-11-30T18:20"}
+    tick = {"act": "tick", "id": "3", "step": "wipe1", "done_at": "2026-11-30T18:20"}
+    yield {"do": "change", "document": CABINET, "act": tick}
     yield {"do": "sure", "document": CABINET, "id": "1", "tape": "II"}
     yield {"do": "sure", "document": CABINET, "id": "2", "answer": "left_setting"}
 
@@ -69,6 +82,7 @@ def _of_files():
         yield {"do": "csv", "document": CABINET, "what": what}
         edited = table.replace("\r\nAlcove", "\r\nAlcove left")
         yield {"do": "take_csv", "document": CABINET, "what": what, "text": edited}
+    yield {"do": "calendar", "document": CABINET, "when": "2026-11-30T18:20"}
     file = sawside.handle({"do": "backup", "document": CABINET, "when": "2026-11-25"})["text"]
     yield {"do": "backup", "document": CABINET, "when": "2026-11-25"}
     yield {"do": "restore", "text": file}

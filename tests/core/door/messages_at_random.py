@@ -8,7 +8,15 @@ import sawside
 from sawside.project.acts.table import ACTS
 from sawside.project.schema.former_questions import MERGED
 from sawside.tally.acts import ACTS as TALLY_ACTS
-from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
+from tests.core.door.typed_at_random import (
+    LABELS,
+    MOMENTS,
+    QUESTIONS,
+    settings,
+    text,
+    values,
+    values_of,
+)
 from tests.core.hostile import WHEN, backup_text, mutant, project
 
 TABLES = ["parts", "readings", "cuts"]
@@ -23,6 +31,15 @@ PART_KEYS = {
 }
 SAMPLE = project()
 BACKUP = backup_text(SAMPLE)
+STEP_KEYS = [
+    step["key"]
+    for question in QUESTIONS.values()
+    for step in sawside.handle(
+        {"do": "reckon", "reckoner": question["key"], "values": question["example"]}
+    ).get("steps", ())
+]
+TICKED = ("coats", "before_finish")
+TICKS = ("tick", "untick")
 AT_THE_SAW = ("cut", "spoil", "recut", "about", "trial")
 EXACT = ["289/8", "1/0", "1e5000000", "9" * 199, "nan", "1/3", "-7", "9" * 3000, 3, None, "1/" * 9]
 
@@ -122,7 +139,7 @@ def _act(session):
     """Any act, with all that any of them takes."""
     chance, question = session.chance, _question(session)
     name = chance.choice([*ACTS, *["keep_reading", "keep_line", "correct", "cut", "recut"] * 2])
-    entry = _entry(session, "line" if name in AT_THE_SAW else None)
+    entry = _entry(session, "line" if name in AT_THE_SAW + TICKS else None)
     if name == "correct":
         question = QUESTIONS.get(entry.get("reckoner"), question)
     filled = values_of(chance, LABELS)
@@ -149,12 +166,25 @@ def _act(session):
         "measured": text(chance),
         "about": {"material": _name(session), "rough_length": chance.choice(["1/2", text(chance)])},
     }
+    if name in TICKS:
+        act |= _ticked(session)
     if name == "keep_line":
         act["about"] = dict.fromkeys(PART_KEYS[question["key"]][:1], act["about"])
     for key in ("where", "tape", "off", "photo", "side", "fineness"):
         if chance.random() < 0.1:
             act[key] = chance.choice(["Yellow", "heavy", "1/32", "p1", "1/64", text(chance)])
     return {key: each for key, each in act.items() if chance.random() < 0.98}
+
+
+def _ticked(session):
+    """What is told of a step; a line with steps, mostly."""
+    chance = session.chance
+    lines = [each for each in session.document["entries"] if each.get("reckoner") in TICKED]
+    told = {"step": chance.choice(STEP_KEYS), "done_at": chance.choice(MOMENTS)}
+    for key, typed in (("temperature", "68 F"), ("humidity", "45"), ("note", "Oak")):
+        if chance.random() < 0.4:
+            told[key] = chance.choice([typed, text(chance)])
+    return told | ({"id": chance.choice(lines)["id"]} if lines else {})
 
 
 def _part(session, entry):
@@ -184,7 +214,12 @@ def _about(session):
 def _view(session):
     chance = session.chance
     order = chance.choice(["set-up", "board", "part"])
-    return _about(session) | {"order": order, "drawings": chance.random() < 0.3}
+    return _about(session) | {"order": order, "drawings": chance.random() < 0.3} | _now(session)
+
+
+def _now(session):
+    chance = session.chance
+    return {"now": chance.choice([*MOMENTS, 3])} if chance.random() < 0.3 else {}
 
 
 def _today(session):
@@ -211,6 +246,11 @@ def _take_csv(session):
     message = _csv(session)
     table = sawside.handle({"do": "csv"} | message).get("text", "")
     return message | {"text": _file(session, table), "when": WHEN}
+
+
+def _calendar(session):
+    when = {"when": session.chance.choice([WHEN, f"{WHEN}Z", "2026-11-25"])}
+    return (_one_entry(session) if session.chance.random() < 0.3 else _about(session)) | when
 
 
 def _backup(session):
@@ -242,10 +282,11 @@ MESSAGES = {
     "change": (28, _change),
     "view": (2, _view),
     "today": (1, _today),
-    "entry": (3, _one_entry),
+    "entry": (3, lambda session: _one_entry(session) | _now(session)),
     "sure": (3, _sure),
     "csv": (1, _csv),
     "take_csv": (2, _take_csv),
+    "calendar": (1, _calendar),
     "backup": (1, _backup),
     "restore": (1, _restore),
     "merge": (1, _merge),

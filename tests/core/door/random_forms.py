@@ -91,6 +91,12 @@ def _choice(randomness, field, _usual):
     return randomness.choice(field["choices"])["value"] if field["choices"] else ""
 
 
+def _moment(randomness, _field, _usual):
+    day = f"20{randomness.randint(0, 99):02}-{randomness.randint(1, 12):02}"
+    hour = f"{randomness.randint(1, 28):02}T{randomness.randint(0, 23):02}"
+    return f"{day}-{hour}:{randomness.randint(0, 59):02}"
+
+
 def _lengths(randomness, field, usual):
     known = usual if isinstance(usual, list) and usual else ["10 in"]
     many = randomness.randint(1, min(field["most_rows"], 6))
@@ -114,5 +120,6 @@ _MADE = {
     "material": _choice,
     "lengths": _lengths,
     "rows": _rows,
+    "moment": _moment,
     "text": lambda _randomness, _field, _usual: "words",
 }

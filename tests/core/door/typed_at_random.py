@@ -57,6 +57,19 @@ GROWTH = [
 ]
 REPEATED = [" × 999999999999", "÷3", "/3 ", " ÷ 999999999989", "+1/999999999989", "×{0}", " ÷ {0}"]
 MOST_TEXT = 200
+MOMENTS = [
+    "2026-11-30T18:00",
+    "2026-12-01T07:30:59",
+    "2000-01-01T00:00",
+    "2100-12-31T23:59",
+    "2026-02-29T12:00",
+    "2101-01-01T00:00",
+    "2026-11-30",
+    "2026-11-30T18:00Z",
+    "٢٠٢٦-11-30T18:00",
+]
+"""As the page gives them, and as none may be."""
+
 SPACES = "\u00a0\u2009\u202f\u2007\t\n"
 ODD = SPACES + "\x00\u202e\ud800½⅟³₈′″'\"[]():;,.^%e=@+−÷/⁄µ٣𝟙é日�\u200b\ufeff"
 NOT_TEXT = [
@@ -137,6 +150,8 @@ def value(chance, field, names=()):
         return chance.choice(field["choices"])["value"]
     if field["kind"] == "count" and chance.random() < 0.6:
         return str(chance.randint(0, 70))
+    if field["kind"] == "moment" and chance.random() < 0.8:
+        return chance.choice(MOMENTS)
     return text(chance, names)
 
 

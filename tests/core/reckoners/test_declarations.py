@@ -16,6 +16,7 @@ FIELD_KINDS = {
     "number",
     "choice",
     "material",
+    "moment",
     "lengths",
     "rows",
     "text",

@@ -7,6 +7,7 @@ import re
 from fractions import Fraction
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.reading.scanner import plain_spaces
 from sawside.lengths.units import METRIC
 from sawside.moments import is_moment, read_moment, said
 from sawside.project.kinds.checks import damaged, photo_checked, words_checked
@@ -76,7 +77,7 @@ def temperature_typed(text, unit):
     """
     if not text.strip():
         return ""
-    read = _TEMPERATURE.fullmatch(text)
+    read = _TEMPERATURE.fullmatch(plain_spaces(text))
     if not read:
         message = f"{quoted(text)} isn’t a temperature."
         raise Refusal("unreadable", message, "Type it as in 68 F or 20 C.", field="temperature")
@@ -92,7 +93,7 @@ def humidity_typed(text):
     """A relative humidity with its sign, "45%"; refusals as above, "range" outside 0 to 100."""
     if not text.strip():
         return ""
-    read = _HUMIDITY.fullmatch(text)
+    read = _HUMIDITY.fullmatch(plain_spaces(text))
     if not read:
         message = f"{quoted(text)} isn’t a humidity."
         raise Refusal("unreadable", message, "Type it as in 45%.", field="humidity")

@@ -3,7 +3,7 @@
 from sawside.moments import lasting, said
 from sawside.reckoners.declaration import NONE_DONE, Answer, Reckoner, Reckoning
 from sawside.reckoners.finish.shared.coat_fields import BASIC, FIELDS, plan_of
-from sawside.reckoners.finish.shared.drying import drying, drying_worked
+from sawside.reckoners.finish.shared.drying import drying, factors_worked, longer_worked
 from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
 from sawside.reckoners.finish.shared.schedule import Schedule
 
@@ -25,7 +25,7 @@ def compute(given, show, done=NONE_DONE):
         answers["next"] = said(upcoming.due)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(plan, schedule)),
+        working=tuple(_working(plan)),
         cautions=(SOLVENT if plan.finish.flammable else WATER,)
         + ((RAGS,) if plan.finish.rags else ()),
         main=main if main in answers else "last",
@@ -55,13 +55,10 @@ def _leads(plan, schedule, done):
     return "next", f"Next, {name[:1].lower()}{name[1:]}", left[0]
 
 
-def _working(plan, schedule):
-    yield from drying_worked(plan.recoat, plan.air, plan.finish.dries)
-    for number, moment in enumerate(schedule.coats, 1):
-        if moment:
-            yield f"{plan.called(number)}: {said(moment)}"
-    if schedule.cured:
-        yield f"Cured: {said(schedule.cured)}"
+def _working(plan):
+    yield from factors_worked(plan.air, plan.finish.dries)
+    yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
+    yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
 
 
 RECKONER = Reckoner(

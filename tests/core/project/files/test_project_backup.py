@@ -12,7 +12,7 @@ def test_a_project_comes_back_from_its_backup_as_it_was():
     said = answered("restore", None, text=backup_text(document))
     assert said["document"] == document
     assert said["photos"] == {"p1": "data:image/jpeg;base64,AAAA"}
-    assert said["said"] == "Record cabinet: 6 entries, 1 piece cut, saved 2026-11-25."
+    assert said["said"] == "Record cabinet: 7 entries, 1 piece cut, saved 2026-11-25."
 
 
 def test_a_backup_is_called_after_its_project_and_says_what_it_is():

@@ -48,18 +48,24 @@ def drying(hours, air, dries):
     return ceil(longer * 12) * _STEP
 
 
-def drying_worked(hours, air, dries):
-    """The lines of working of `drying`."""
+def factors_worked(air, dries):
+    """The lines of working of how many times as long it takes; none in usual air."""
     cold, damp = cold_factor(air), damp_factor(air, dries)
     if cold > 1:
-        degrees = number_text(air.fahrenheit, 1)
-        told = number_text(cold, 2)
-        yield f"Colder than {USUAL_F} °F: 1 + ({USUAL_F} − {degrees}) ÷ {_DEGREES} ≈ {told}"
+        degrees = f"({USUAL_F} − {number_text(air.fahrenheit, 1)})"
+        yield f"Colder than {USUAL_F} °F: 1 + {degrees} ÷ {_DEGREES} ≈ {number_text(cold, 3)}"
     if dries == "water" and damp > 1:
         room = f"(100 − {USUAL_HUMIDITY}) ÷ (100 − {number_text(air.humidity, 1)})"
-        yield f"Damper than {USUAL_HUMIDITY}%: {room} ≈ {number_text(damp, 2)}"
+        yield f"Damper than {USUAL_HUMIDITY}%: {room} ≈ {number_text(damp, 3)}"
     elif damp > 1:
-        yield f"Damper than {_DAMP}%: half as long again (shop practice)"
-    longer = [number_text(each, 2) for each in (cold, damp) if each > 1]
-    times = " × ".join([number_text(hours, 2), *longer])
-    yield f"Hours between coats: {times} ≈ {number_text(hours * cold * damp, 1)}"
+        yield f"Damper than {_DAMP}%, shop practice: 1 + 1 ÷ 2 = {number_text(damp, 1)}"
+
+
+def longer_worked(label, time, air, dries):
+    """The line of working of a time that is so many times as long."""
+    factors = [each for each in (cold_factor(air), damp_factor(air, dries)) if each > 1]
+    longer = time
+    for each in factors:
+        longer *= each
+    times = " × ".join([number_text(time, 2), *(number_text(each, 3) for each in factors)])
+    return f"{label}: {times} ≈ {number_text(longer, 1)}"

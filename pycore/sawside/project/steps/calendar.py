@@ -11,7 +11,7 @@ from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.file_name import file_name
 from sawside.project.kinds.checks import is_moment
 from sawside.project.schema.finding import found, of_kind
-from sawside.project.steps_ahead import steps_of
+from sawside.project.steps.steps_ahead import steps_of
 
 MOST_OCTETS = 75
 """Of a line without its end (RFC 5545, 3.1)."""

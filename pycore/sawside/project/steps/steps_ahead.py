@@ -1,6 +1,7 @@
 """The steps of a project's lines: those of one line, and all that are not done, in their order."""
 
 from sawside.moments import read_moment
+from sawside.needs import text
 from sawside.project.kinds.step_done import done_told
 from sawside.project.schema.finding import of_kind
 from sawside.reckoning.steps_told import steps_told
@@ -43,4 +44,4 @@ def _ahead(entry, step):
 
 def now_given(value, place):
     """The check of a moment that is sent as the present one, as a `datetime`."""
-    return read_moment(value if isinstance(value, str) else "", place)
+    return read_moment(text(value, place), place)
