@@ -55,16 +55,16 @@ wood wooden saw degree degrees deg
 
 _ELSEWHERE = """
 apron bandsaw barn barrel basin bath bead beadboard beam bit blender bolt bore brick
-carve cast caster chair chisel clamp coat concrete cost countertop deck drain drywall
-epoxy fender finish footing foundation frost garden gate girder glue grit grout gutter
-hammer handrail hanger header hone house insulation jointer joist kitchen knife lacquer
+carve cast caster chair chisel clamp concrete cost countertop deck drain drywall
+epoxy fender footing foundation frost garden gate girder glue grout gutter
+hammer handrail hanger header hone house insulation jointer joist kitchen knife
 laminate lamp laser latch latex lathe leather leg lever lock magnet mortar motor mount
-newel nut oil paint pallet patio pipe plane planer plaster pole porch post pour power
-price primer pump purlin rafter ramp rebar resin ridge roof roofing router rust sand
-sander sanding seal sealer shear shed shellac shelter shingle siding sill sink solder
+newel nut pallet patio pipe plane planer plaster pole porch post pour power
+price pump purlin rafter ramp rebar resin ridge roof roofing router rust
+seal sealer shear shed shelter shingle siding sill sink solder
 spline spray stain staple steel stone stool stove stringer stucco tank thread tile tint
-tool tooth torque track tread truss tub tube urethane valve varnish vent vise wainscot
-washer water wax weld wheel wire
+tool tooth torque track tread truss tub tube urethane valve vent vise wainscot
+washer weld wheel wire
 """
 """Words of the shop and the building site that must never be taken for a slip of another one."""
 

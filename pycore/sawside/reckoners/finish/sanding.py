@@ -135,7 +135,8 @@ RECKONER = Reckoner(
     asks="Which grits do I sand with, and how far, before this finish?",
     words=(
         "sanding, sand, sandpaper, grit, grits, sandpaper grit, grit sequence, sander, sanding "
-        "disks, P grade, CAMI, FEPA, sand veneer, sand plywood, sand through, before finishing"
+        "disks, P grade, P120, P180, P220, CAMI, FEPA, sand veneer, sand plywood, sand through, "
+        "before finishing"
     ),
     order=10,
     job="finish",
