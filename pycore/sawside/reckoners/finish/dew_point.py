@@ -49,7 +49,7 @@ def compute(given, show):
         answers=answers,
         working=tuple(_working(given, air, dew, above)),
         cautions=(_AIR,),
-        verdict=_verdict(above, given.scale),
+        verdict=_verdict(above, given.scale, answers["dew"]),
         fixes=()
         if _warm(above, given.scale)
         else (("Warm the wood", f"surface_{given.scale[-1]}"),),
@@ -67,10 +67,10 @@ def _warm(above, scale):
     return in_scale(above, scale) >= _ABOVE[scale]
 
 
-def _verdict(above, scale):
+def _verdict(above, scale, dew):
     if above <= 0:
-        return "Don’t finish: the wood gets wet. Dew point"
-    return "Warm enough to finish: dew point" if _warm(above, scale) else "Too cold: dew point"
+        return f"Don’t finish: wood gets wet at {dew}"
+    return f"{'Warm enough' if _warm(above, scale) else 'Too cold'}: dew point {dew}"
 
 
 def _fixes(above, scale):

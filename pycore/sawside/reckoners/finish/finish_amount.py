@@ -141,10 +141,7 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={
-        "faces": [
-            {"length": "30 1/4", "width": "15 1/2", "count": "2", "name": "side"},
-            {"length": "36", "width": "15 1/2", "count": "4", "name": "shelf"},
-        ],
+        "faces": [{"length": "36", "width": "15 1/2", "count": "4"}],
         "finish": "blend",
         "thickness": "3/4",
     },

@@ -131,7 +131,7 @@ def test_no_more_of_a_face_goes_than_the_limit_unless_one_grit_alone_takes_it(ki
 def test_disks_are_counted_by_the_faces_of_the_parts():
     """2 × 2 × 30 × 12 = 1440 in² and 36 × 16 = 576: 14 ft², two disks of 10 for each grit."""
     parts = [
-        {"length": "30", "width": "12", "count": "2", "name": "side"},
+        {"length": "30", "width": "12", "count": "2"},
         {"length": "36", "width": "16", "sides": "one"},
     ]
     said = texts(reckon(KEY, surface="planed", finish="linseed", faces=parts))

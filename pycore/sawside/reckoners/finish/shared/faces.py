@@ -5,7 +5,7 @@ from fractions import Fraction
 from sawside.lengths.plain_numbers import number_text
 from sawside.lengths.real import Real
 from sawside.lengths.units import INCHES_PER, SQUARE_FOOT
-from sawside.reckoners.fields import Field, choice, count, length, rows
+from sawside.reckoners.fields import choice, count, length, rows
 
 MOST_ROWS = 30
 SQUARE_INCHES_PER_SQUARE_METER = INCHES_PER["m"] ** 2
@@ -23,7 +23,6 @@ def faces_field(**more):
             length("width", "Width", least="1/4 in"),
             count("count", "How many", default="1", least="1", most="500"),
             choice("sides", "Faces", {"two": "Both", "one": "One"}),
-            Field("text", "name", "Name", may_be_blank=True, blank_means="No name."),
         ),
         row_label="Part",
         most_rows=MOST_ROWS,
@@ -65,7 +64,7 @@ def area_worked(parts, show, way, thick=None):
     each = INCHES_PER["mm"] ** 2 if millimeters else Fraction(1)
 
     def squared(area):
-        return number_text(area / each, 0 if millimeters else 2)
+        return show.pure(area / each, decimals=millimeters)
 
     sums = " + ".join(
         f"{row.count * _SIDES[row.sides]} × {show.number(row.length)} × {show.number(row.width)}"
@@ -80,7 +79,7 @@ def area_worked(parts, show, way, thick=None):
         yield f"Edges, around by thick: {show.number(rim)} × {show.number(thick)} = {edges}"
         told, total = f"({told} + {edges})", total + rim * thick
     unit, size = ("ft²", SQUARE_FOOT) if way == "us" else ("m²", SQUARE_INCHES_PER_SQUARE_METER)
-    yield f"In {unit}: {told} ÷ {number_text(size / each, 3)} = {number_text(total / size, 3)}"
+    yield f"In {unit}: {told} ÷ {number_text(size / each, 3)} = {show.pure(total / size, decimals=True)}"
 
 
 MEASURED = choice(

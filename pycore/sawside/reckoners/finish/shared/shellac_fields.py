@@ -32,8 +32,8 @@ FIELDS = (
     choice("way", "To do", {"mix": "Dissolve flakes", "change": "Thin or strengthen"}),
     *_both("have", "Cut now", *_CUT, (None, None), ("way", ("change",)), in_short="a {} now"),
     *_both("cut", "Cut wanted", *_CUT, ("2", "240"), in_short="a {} wanted"),
-    choice("known", "Amount given", {"made": "Shellac to end up with", "hand": "What’s on hand"}),
-    *_both("made", "Shellac to end up with", *_AMOUNT, ("16", "500"), ("known", ("made",))),
+    choice("known", "Start from", {"made": "Shellac to make", "hand": "What’s on hand"}),
+    *_both("made", "Shellac to make", *_AMOUNT, ("16", "500"), ("known", ("made",))),
     *_both("hand", "On hand", *_AMOUNT, (None, None), ("known", ("hand",)), help=_HAND),
     choice(
         "measured",

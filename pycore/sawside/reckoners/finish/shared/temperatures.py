@@ -34,9 +34,9 @@ def celsius_of(given, key):
 
 
 def temperature_text(celsius, scale):
-    """A temperature to a tenth: "50.2 °F (10.1 °C)", in Celsius alone where that was chosen."""
-    told = f"{signed(celsius, 1)} °C"
-    return told if scale == "air_c" else f"{signed(fahrenheit(celsius), 1)} °F ({told})"
+    """A temperature to a tenth in the scale: "50.2 °F"."""
+    degrees = celsius if scale == "air_c" else fahrenheit(celsius)
+    return f"{signed(degrees, 1)} °{scale[-1].upper()}"
 
 
 def difference_text(celsius, scale):
