@@ -79,7 +79,8 @@ def area_worked(parts, show, way, thick=None):
         yield f"Edges, around by thick: {show.number(rim)} × {show.number(thick)} = {edges}"
         told, total = f"({told} + {edges})", total + rim * thick
     unit, size = ("ft²", SQUARE_FOOT) if way == "us" else ("m²", SQUARE_INCHES_PER_SQUARE_METER)
-    yield f"In {unit}: {told} ÷ {number_text(size / each, 3)} = {show.pure(total / size, decimals=True)}"
+    divided = f"{told} ÷ {number_text(size / each, 3)}"
+    yield f"In {unit}: {divided} = {show.pure(total / size, decimals=True)}"
 
 
 MEASURED = choice(
