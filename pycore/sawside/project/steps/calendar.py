@@ -6,7 +6,7 @@ Times are floating (RFC 5545, 3.3.5, form 1): they mean the person's own clock w
 from datetime import UTC, datetime
 
 from sawside.errors import Refusal
-from sawside.moments import read_moment
+from sawside.moments import FIRST, LAST, read_moment
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.file_name import file_name
 from sawside.project.kinds.checks import is_moment
@@ -17,6 +17,7 @@ MOST_OCTETS = 75
 """Of a line without its end (RFC 5545, 3.1)."""
 
 _FLOATING = "%Y%m%dT%H%M%S"
+_YEARS = int(FIRST[:4]), int(LAST[:4])
 _PRIME = 2**61 - 1
 _ESCAPES = {"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n"}
 """RFC 5545, 3.3.11."""
@@ -52,10 +53,10 @@ def calendar(document, when, id=None):
 
 def _stamp(when):
     """The moment at which the calendar is made, in UTC as it has to be (RFC 5545, 3.8.7.2)."""
-    if not is_moment(when):
-        message = "That’s not a date and time."
+    moment = datetime.fromisoformat(when) if is_moment(when) else None
+    if moment is None or not _YEARS[0] <= moment.year <= _YEARS[1]:
+        message = "That’s not a date and time of today."
         raise Refusal("message", message, "Send it as in 2026-11-25T17:20Z.", field="when")
-    moment = datetime.fromisoformat(when)
     moment = moment if moment.tzinfo is None else moment.astimezone(UTC)
     return f"{moment.strftime(_FLOATING)}Z"
 

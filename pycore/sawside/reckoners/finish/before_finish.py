@@ -48,7 +48,7 @@ RECKONER = Reckoner(
     asks="What has to be done to the wood before the first coat?",
     words=(
         "before the finish, prep, preparation, prepare, surface, finish, finishing, nail holes, "
-        "fill, filler, putty, set nails, glue spots, glue squeeze-out, dust, tack cloth, raking "
+        "fill, filler, putty, set nails, squeeze-out, dust, tack cloth, raking "
         "light, scratches, ease edges, break edges, raise the grain, veneer, checklist, check list"
     ),
     order=20,

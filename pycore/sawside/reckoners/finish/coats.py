@@ -68,7 +68,8 @@ RECKONER = Reckoner(
     words=(
         "coats, finish, finishing, recoat, recoat time, drying time, dry time, cure, curing, "
         "varnish, oil, shellac, lacquer, polyurethane, paint, primer, wax, schedule, when, next "
-        "coat, sanding between coats, wipe off, oily rags, rags, humidity, temperature"
+        "coat, second coat, hours between coats, sanding between "
+        "coats, wipe off, oily rags, rags"
     ),
     order=30,
     job="finish",

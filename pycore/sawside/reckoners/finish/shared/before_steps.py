@@ -28,7 +28,7 @@ def steps_before(given, show):
         Step(
             "nails",
             "Set the nails",
-            f"{show.text(NAIL_SET)} below the surface, with a nail set no wider than the head.",
+            f"{show.brief(NAIL_SET)} below the surface, with a nail set no wider than the head.",
         )
         if nailed
         else None,

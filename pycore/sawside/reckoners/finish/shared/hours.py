@@ -39,9 +39,16 @@ class Hours:
         """The stretches (begin, end) of the day that begins at a midnight."""
         begin = midnight + timedelta(hours=self.up)
         end = midnight + timedelta(hours=self.down + (24 if self.down <= self.up else 0))
-        if self.leaves is None or midnight.weekday() >= _WORKDAYS:
-            return [(begin, end)]
-        away = midnight + timedelta(hours=self.leaves)
-        home = midnight + timedelta(hours=self.back)
-        parts = [(begin, min(end, away)), (max(begin, home), end)]
-        return [(one, other) for one, other in parts if one < other]
+        parts = [(begin, end)]
+        for day in (midnight, midnight + _DAY) if self.leaves is not None else ():
+            if day.weekday() < _WORKDAYS:
+                away = day + timedelta(hours=self.leaves), day + timedelta(hours=self.back)
+                parts = [each for part in parts for each in _without(part, *away)]
+        return parts
+
+
+def _without(part, leaves, back):
+    """What is left of a stretch without the hours away."""
+    begin, end = part
+    left = (begin, min(end, leaves)), (max(begin, back), end)
+    return [(one, other) for one, other in left if one < other]

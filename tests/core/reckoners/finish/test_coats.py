@@ -1,0 +1,222 @@
+"""When coats go on: days worked by hand, a clock that goes by minutes, and what is never asked."""
+
+import csv
+from datetime import datetime, timedelta
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from asking import ask, errors, reckon
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+
+from sawside.reckoners.finish.shared.finishes import FINISHES
+from tests.core.oracles.finished_by_clock import coats, stays
+
+START = "2026-11-30T18:00"
+PUBLISHED = Path(__file__).parents[3] / "published/finish/drying_times.csv"
+USUAL = (7, 22, None)
+
+
+def times(said, begins="coat"):
+    """The moments of the steps whose keys begin so."""
+    return [step["due"]["at"] for step in said["steps"] if step["key"].startswith(begins)]
+
+
+def moments(said):
+    return [datetime.fromisoformat(each) for each in times(said)]
+
+
+def test_varnish_worked_by_hand():
+    """Mon 6 PM; 24 h later 30 min of sanding, so Tue 6:30 PM, Wed 7 PM, Thu 7:30 PM. 28 days of
+    cure are Dec 31. By hand; Nov 30, 2026 is a Monday (any calendar)."""
+    said = reckon("coats", finish="wiping", recoat="24", start=START)
+    assert times(said) == [
+        "2026-11-30T18:00",
+        "2026-12-01T18:30",
+        "2026-12-02T19:00",
+        "2026-12-03T19:30",
+    ]
+    assert said["verdict"] == "4 coats, the last one"
+    assert said["answers"][0]["text"] == "Thu Dec 3, 7:30 PM"
+    assert said["by_key"]["ready"]["text"] == "Thu Dec 31, 7:30 PM"
+
+
+def test_shellac_goes_on_in_one_evening_until_bedtime_and_then_in_the_morning():
+    """6 PM, dry at 8, sanded until 8:30; dry at 10:30 PM, past the day: 7 AM, coat at 7:30."""
+    said = reckon("coats", finish="shellac", start=START)
+    assert times(said) == ["2026-11-30T18:00", "2026-11-30T20:30", "2026-12-01T07:30"]
+    assert times(said, "sand") == ["2026-11-30T20:00", "2026-12-01T07:00"]
+
+
+def test_oil_is_wiped_off_and_its_rags_are_spread_while_somebody_is_there():
+    """20 min after it goes on. Its sitting is 50 min, so at 9:30 PM it waits until morning."""
+    said = reckon("coats", finish="linseed", start="2026-11-30T21:30")
+    assert times(said, "coat")[0] == "2026-12-01T07:00"
+    assert times(said, "wipe")[0] == times(said, "rags")[0] == "2026-12-01T07:20"
+    assert times(said)[1] == "2026-12-02T07:20"
+
+
+def test_somebody_who_works_finishes_in_the_evening_and_on_the_weekend():
+    """By hand: Fri 6 PM + 12 h is 6 AM Sat, the day starts at 7, and 30 min of sanding go before
+    each coat. Sun 9 PM + 10 h is Mon 7 AM: until 8 there is just the hour that it takes, and for
+    one who leaves at 7 the evening from 5 PM."""
+    said = reckon(
+        "coats", finish="lacquer", recoat="12", start="2026-12-04T18:00", away="away", coats="5"
+    )
+    assert times(said) == [
+        "2026-12-04T18:00",
+        "2026-12-05T07:30",
+        "2026-12-05T20:00",
+        "2026-12-06T08:30",
+        "2026-12-06T21:00",
+    ]
+    later = reckon("coats", finish="lacquer", recoat="10", start="2026-12-06T21:00", away="away")
+    assert times(later)[1] == "2026-12-07T07:30"
+    short = reckon(
+        "coats", finish="lacquer", recoat="10", start="2026-12-06T21:00", away="away", leaves="7"
+    )
+    assert times(short)[1] == "2026-12-07T17:30"
+
+
+def test_cold_and_damp_air_dries_slower_by_the_rules_that_are_told():
+    """60 °F: 1 + 10/18; 75%: oil half again, so 24 × 1.5556 × 1.5 = 56 h. Water-borne at 75%: 50/25
+    twice, 3 h become 6. By hand."""
+    air = {"air": "air_f", "temperature_f": "60", "humidity": "75"}
+    said = reckon("coats", finish="linseed", recoat="24", start=START, **air)
+    assert said["by_key"]["between"]["text"] == "56 h at least"
+    said = reckon("coats", finish="water", air="air_f", temperature_f="70", humidity="75")
+    assert said["by_key"]["between"]["text"] == "6 h at least"
+    celsius = {"air": "air_c", "temperature_c": "20", "humidity": "50"}
+    said = reckon("coats", finish="shellac", **celsius)  # 68 °F: 2 h × (1 + 2/18) = 2 h 13.3 min
+    assert said["by_key"]["between"]["text"] == "2 h 15 min at least"
+
+
+def test_warm_and_dry_air_never_shortens_what_the_can_says():
+    said = reckon("coats", recoat="4", air="air_f", temperature_f="85", humidity="20")
+    assert said["by_key"]["between"]["text"] == "4 h at least"
+
+
+def test_paint_begins_with_its_primer_and_is_sanded_with_220_after_it():
+    said = reckon("coats", finish="paint", start=START)
+    told = [step["said"] for step in said["steps"] if step["key"][:4] in ("coat", "sand")]
+    assert told == [
+        "Coat of primer",
+        "Sand with 220 grit",
+        "First coat of paint",
+        "Sand with 320 grit",
+        "Second coat of paint",
+    ]
+
+
+def test_pores_are_filled_by_wet_sanding_the_first_two_coats_of_oil():
+    said = reckon("coats", finish="tung", pores="fill", start=START)
+    keys = [step["key"] for step in said["steps"]]
+    assert [key for key in keys if key.startswith("wet")] == ["wet1", "wet2"]
+    assert keys[:4] == ["coat1", "wet1", "wipe1", "rags1"]
+
+
+def test_without_a_start_nothing_has_a_date_and_how_far_apart_is_told():
+    said = reckon("coats", finish="shellac")
+    assert {step["due"] for step in said["steps"]} == {None}
+    assert said["answers"][0]["text"] == "4 h after the first, or later"
+
+
+def test_a_caution_is_told_in_full_where_it_first_stands_and_short_after_that():
+    """Rags: NFPA tip sheet on oily rags, 29 CFR 1910.106."""
+    said = reckon("coats", finish="linseed", start=START)
+    rags = [step["caution"] for step in said["steps"] if step["key"].startswith("rags")]
+    assert "never pile" in rags[0]["short"]
+    assert "NFPA" in rags[0]["full"]
+    assert [each["full"] for each in rags[1:]] == [rags[0]["short"]] * 2
+    assert any("never pile" in each for each in said["cautions"])
+
+
+@pytest.mark.parametrize("finish", FINISHES)
+def test_what_heats_up_by_itself_has_a_step_for_its_rags_after_every_coat(finish):
+    """Oils, oil varnish and wax; water-borne finishes, shellac and lacquer don't (NFPA)."""
+    said = reckon("coats", finish=finish, start=START)
+    keys = [step["key"] for step in said["steps"]]
+    coats_there = sum(key.startswith("coat") for key in keys)
+    oily = finish in ("linseed", "tung", "blend", "wiping", "wax")
+    assert sum(key.startswith("rags") for key in keys) == (coats_there if oily else 0)
+
+
+def test_times_are_the_cautious_end_of_what_is_usual():
+    with PUBLISHED.open(encoding="utf-8") as file:
+        for row in csv.DictReader(line for line in file if not line.startswith("#")):
+            assert FINISHES[row["finish"]].recoat == float(row["most"])
+            assert float(row["least"]) < float(row["most"])
+
+
+@pytest.mark.parametrize(
+    ("values", "field", "said"),
+    [
+        ({"start": "tomorrow"}, "start", "isn’t a date and time"),
+        ({"start": "2026-02-29T10:00"}, "start", "isn’t a date and time"),
+        ({"start": "1999-12-31T10:00"}, "start", "from 2000 to 2100"),
+        ({"up": "7", "down": "7"}, "down", "same hour"),
+        ({"away": "away", "leaves": "17", "back": "8"}, "back", "before you leave"),
+        ({"up": "7", "down": "8", "finish": "tung", "wipe": "45"}, "down", "1 h 15 min in a row"),
+        ({"air": "air_f", "temperature_f": "45", "humidity": "50"}, "temperature_f", "Below 50 °F"),
+        ({"air": "air_c", "temperature_c": "9", "humidity": "50"}, "temperature_c", "Below 50 °F"),
+        ({"air": "air_f", "temperature_f": "70", "humidity": "90"}, "humidity", "Above 85%"),
+        ({"coats": "0"}, "coats", "at least 1"),
+        ({"coats": "13"}, "coats", "at most 12"),
+        ({"recoat": "0"}, "recoat", "at least 0.25"),
+    ],
+)
+def test_what_can_not_be_is_refused_at_its_field_with_a_remedy(values, field, said):
+    error = errors(ask("coats", **values))[field]
+    assert said in error["message"]
+    assert error["remedy"].endswith(".")
+
+
+hour = st.integers(0, 23)
+
+
+@settings(max_examples=120, deadline=None)
+@given(
+    start=st.datetimes(datetime(2026, 1, 1), datetime(2027, 1, 1)),
+    finish=st.sampled_from(["linseed", "shellac", "wiping", "water", "paint"]),
+    quarters=st.integers(1, 200),
+    count=st.integers(1, 4),
+    up=hour,
+    down=hour,
+    away=st.none() | st.tuples(hour, hour),
+)
+def test_coats_go_on_as_by_a_clock_that_goes_by_minutes(
+    start, finish, quarters, count, up, down, away
+):
+    assume(up != down)
+    assume(away is None or away[0] < away[1])
+    start = start.replace(second=0, microsecond=0)
+    values = {"finish": finish, "recoat": str(quarters / 4), "coats": str(count)}
+    values |= {"start": start.isoformat(timespec="minutes"), "up": str(up), "down": str(down)}
+    if away:
+        values |= {"away": "away", "leaves": str(away[0]), "back": str(away[1])}
+    said = ask("coats", **values)
+    wipe, sanding = (20, 0) if finish == "linseed" else (0, 30)
+    need = 30 + wipe + (sanding if count > 1 else 0)
+    # Days begin, end and are broken off on the hour, so the longest stretches begin there too.
+    week = (datetime(2026, 1, 5) + timedelta(hours=each) for each in range(7 * 24))
+    if not any(stays(each, need, (up, down, away)) for each in week):
+        assert errors(said)["down"]["kind"] == "impossible"
+        return
+    sands = [number > 0 and sanding > 0 for number in range(count)]
+    asked = coats(start, [15 * quarters] * count, wipe, sands, (up, down, away))
+    assert moments(said) == asked
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(0, 100), st.integers(50, 110), st.integers(0, 85), st.sampled_from([*FINISHES]))
+def test_no_coat_goes_on_before_the_one_before_it_has_dried_as_long_as_the_can_says(
+    quarters, degrees, humidity, finish
+):
+    hours = (quarters + 1) / 4
+    air = {"air": "air_f", "temperature_f": str(degrees), "humidity": str(humidity)}
+    said = reckon("coats", finish=finish, recoat=str(hours), start=START, **air)
+    there = moments(said)
+    for one, other in pairwise(there):
+        assert other - one >= timedelta(hours=hours)
+        assert stays(other, 30, USUAL)
