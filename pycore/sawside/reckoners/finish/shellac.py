@@ -122,7 +122,7 @@ RECKONER = Reckoner(
     asks="How much flake and alcohol make this cut, or thin another to it?",
     words=(
         "shellac, shellac flakes, pound cut, lb cut, cut of shellac, thin shellac, thinning "
-        "shellac, mix shellac, denatured alcohol, wash coat, french polish"
+        "shellac, mix shellac, denatured alcohol, french polish"
     ),
     order=60,
     job="finish",
