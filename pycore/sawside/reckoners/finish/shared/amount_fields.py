@@ -43,14 +43,14 @@ FIELDS = (
     ),
     length(
         "thickness",
-        "Edges, this thick",
+        "Edge thickness",
         least="1/64 in",
         most="6 in",
         blank_means="Edges aren’t counted.",
     ),
     number(
         "loss",
-        "Lost",
+        "Loss",
         "%",
         help="Left in the brush and the can. Spraying takes more.",
         default="10",
@@ -58,8 +58,8 @@ FIELDS = (
     ),
     choice(
         "mix",
-        "Mixed with a second part",
-        {"none": "No", "volume": "By volume", "weight": "By weight"},
+        "Second part",
+        {"none": "None", "volume": "Mixed by volume", "weight": "Mixed by weight"},
         shown_when=_ONE,
     ),
     *(
