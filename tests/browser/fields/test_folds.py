@@ -32,6 +32,13 @@ def test_a_mitered_length_asks_for_four_things_and_says_what_the_others_are(page
     assert now.text_content() == "Rabbet 3/8, how many 1"
 
 
+def test_a_percentage_that_folds_has_no_space_before_its_sign(page):
+    open_question(page, "how much finish", "How much finish")
+    try_example(page)
+    now = page.locator(MORE).locator(".fold-now").text_content().replace("\xa0", " ")
+    assert "loss 10%" in now
+
+
 def test_a_fold_opens_where_something_in_it_is_needed_or_wrong(page):
     open_miter(page)
     page.get_by_role("button", name=EXAMPLE).tap()

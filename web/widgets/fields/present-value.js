@@ -25,7 +25,8 @@ function saidOf(field, value) {
   if (!value) return all(shows);
   if (kind === "angle" && /\d$/.test(value)) return all(`${value}°`);
   if (kind === "length") return all(value.replaceAll('"', "″").replaceAll("'", "′"));
-  return all(kind === "number" && unit ? `${value} ${unit}` : value);
+  if (kind === "number" && unit) return all(unit === "%" ? `${value}%` : `${value} ${unit}`);
+  return all(value);
 }
 
 /**
