@@ -1,0 +1,84 @@
+"""A case from the front with the studs behind it and the screws that go into them. In scale."""
+
+from sawside.drawing.lazy import lazy
+from sawside.drawing.shapes import dimension, drawing, label, polygon, rectangle
+from sawside.lengths.real import nearby
+from sawside.lengths.words import counted
+
+_SCREEN = 230
+"""Pixels of the case's longer side on a narrow phone."""
+_DIMENSIONED = 4
+"""Screws that have a dimension each; more of them have their number alone."""
+_STRIP = 14
+"""Pixels that a strip is high."""
+
+
+@lazy
+def studs_behind(show, given, studs, bays):
+    """`given` holds width, height, side, stud and strips in inches; `studs` have their center and
+    screw from the case's left, `bays` their left and right faces."""
+    wide, high = float(nearby(given.width)), float(nearby(given.height))
+    pixel = max(wide, high) / _SCREEN
+    strips = [high - float(each) for each in given.strips or ()] or [_STRIP * pixel]
+    screws = [(at, stud.screw) for at, stud in enumerate((s for s in studs if s.screw), 1)]
+    shapes = [
+        rectangle(0, 0, wide, high, "space"),
+        *(_strip(y, given, bays, pixel) for y in strips),
+        *_uprights(given, bays, wide, high),
+        *(_behind(given, stud, high, pixel) for stud in studs),
+        *(_screw(float(place.mark), y, 4.5 * pixel) for _, place in screws for y in strips),
+        *_places(show, screws, pixel),
+        dimension((wide, high), (0, high), 44 * pixel, show.brief(given.width), field="width"),
+        dimension((0, high), (0, 0), 34 * pixel, show.brief(given.height), field="height"),
+    ]
+    rows = 1 if len(screws) > _DIMENSIONED else len(screws)
+    box = (-72 * pixel, -(54 + 26 * rows) * pixel, wide + 36 * pixel, high + 70 * pixel)
+    return drawing(_words(show, given, studs, screws), box, shapes)
+
+
+def _strip(y, given, bays, pixel):
+    half = _STRIP * pixel / 2
+    left, right = bays[0].left, bays[-1].right
+    return rectangle(float(nearby(left)), y - half, float(nearby(right)), y + half)
+
+
+def _uprights(given, bays, wide, high):
+    """The sides and the dividers."""
+    faces = [0.0]
+    for bay in bays:
+        faces += [float(nearby(bay.left)), float(nearby(bay.right))]
+    faces.append(wide)
+    for left, right in zip(faces[::2], faces[1::2], strict=True):
+        yield rectangle(left, 0, right, high)
+
+
+def _behind(given, stud, high, pixel):
+    """A stud, dashed, past the case at both ends."""
+    center, half = float(nearby(stud.center)), float(nearby(given.stud)) / 2
+    past = 20 * pixel
+    return rectangle(center - half, -past, center + half, high + past, "ghost")
+
+
+def _screw(x, y, dot):
+    return polygon([(x - dot, y), (x, y - dot), (x + dot, y), (x, y + dot)], "hatch")
+
+
+def _places(show, screws, pixel):
+    """The place of each screw from the case's left, above it; the first one nearest to it."""
+    if len(screws) > _DIMENSIONED:
+        for at, place in screws:
+            yield label((float(place.mark), -34 * pixel), str(at), "name")
+        return
+    for row, (at, place) in enumerate(screws):
+        text = f"{at}: {show.brief(place)}"
+        offset = (32 + 26 * row) * pixel
+        yield dimension((0, 0), (float(place.mark), 0), offset, text, "answer")
+
+
+def _words(show, given, studs, screws):
+    size = f"A case {show.brief(given.width)} wide and {show.brief(given.height)} high"
+    behind = counted(len(studs), "stud")
+    if not screws:
+        return f"{size} from the front, {behind} behind it, none of which takes a screw."
+    places = ", ".join(f"screw {at} {show.brief(place)}" for at, place in screws)
+    return f"{size} from the front, {behind} behind it. From its left side: {places}."

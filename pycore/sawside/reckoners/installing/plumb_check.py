@@ -1,0 +1,124 @@
+"""How far a case that is up is out of plumb, which way, and what to shim."""
+
+from sawside.drawing.installing.leaning_case import leaning_case
+from sawside.reckoners.declaration import Reckoner, Reckoning
+from sawside.reckoners.fields import length
+from sawside.reckoners.installing.shared.plumb.leaning import front_to_back_of, sideways_of
+from sawside.reckoners.installing.shared.plumb.told import (
+    ANSWERS,
+    answers_of,
+    cautions_of,
+    main_of,
+    verdict_of,
+    working_of,
+)
+
+
+def compute(given, show):
+    """The lean, the shim that takes the floor's part of it, and what is racking; inches."""
+    sideways, racking = sideways_of(given, show)
+    deep = front_to_back_of(given)
+    return Reckoning(
+        answers=answers_of(given, show, sideways, racking, deep),
+        working=tuple(working_of(given, show, sideways, racking, deep)),
+        drawing=leaning_case(show, given, sideways),
+        cautions=tuple(cautions_of(given, racking, deep)),
+        main=main_of(given, sideways, racking, deep),
+        verdict=verdict_of(given, sideways, racking, deep),
+    )
+
+
+def _optional(key, label, blank, **more):
+    return length(key, label, blank_means=blank, **more)
+
+
+_NOT_CHECKED = "Front to back isn’t checked."
+_NO_RACKING = "Racking isn’t figured."
+
+RECKONER = Reckoner(
+    key="plumb_check",
+    title="Plumb and level check",
+    asks="Is the case plumb, and what do I shim if it isn’t?",
+    words=(
+        "plumb, plumb line, plumb bob, plumb check, level check, out of plumb, upright, leaning, "
+        "leans, lean, spirit level, level, check a cabinet, shim, shim the corner, racked, twisted "
+        "case, doors don’t line up, install"
+    ),
+    order=920,
+    job="putting it up",
+    picture={
+        "wood": "M13 4l20 2-3 28-20-2z",
+        "ink": "M2 37h36",
+        "chalk": "M6 3v27M4 30h4l-2 5zM13 4H6",
+    },
+    basic=("top", "bottom", "apart", "width"),
+    fields=(
+        length(
+            "top",
+            "Line to the side, top",
+            help="From a plumb line hung left of the case. With a level: its gap at the top.",
+            most="24 in",
+            in_short="{} at the top",
+        ),
+        length("bottom", "Line to the side, bottom", most="24 in", in_short="{} at the bottom"),
+        length(
+            "apart",
+            "Between the two",
+            help="Up the side, from one reading to the other.",
+            least="4 in",
+            most="20 ft",
+        ),
+        length("width", "Case width", help="Outside.", least="4 in", most="20 ft"),
+        length(
+            "tolerance",
+            "Allowed",
+            help="Out of plumb, between the two readings.",
+            default="1/16 in",
+            metric="1.5 mm",
+            most="2 in",
+        ),
+        _optional(
+            "rising",
+            "Lower left to upper right",
+            _NO_RACKING,
+            help="The diagonal, facing the case.",
+            least="4 in",
+        ),
+        _optional("falling", "Upper left to lower right", _NO_RACKING, least="4 in"),
+        _optional("height", "Case height", _NO_RACKING, least="4 in", most="20 ft"),
+        _optional(
+            "front_top",
+            "Line to the front, top",
+            _NOT_CHECKED,
+            help="From a plumb line hung before the case, between the same heights.",
+            most="24 in",
+        ),
+        _optional("front_bottom", "Line to the front, bottom", _NOT_CHECKED, most="24 in"),
+        _optional(
+            "depth",
+            "Case depth",
+            "The shim front to back isn’t figured.",
+            least="2 in",
+            most="8 ft",
+        ),
+    ),
+    answers=ANSWERS,
+    source=(
+        "Similar triangles: a case that turns by an angle leans by height × its sine, and its foot "
+        "drops by width × the same sine. Racking by its diagonals as in Square. 1/16″ (1.5 mm) "
+        "between the readings is common practice, no source."
+    ),
+    compute=compute,
+    example={
+        "top": "2 1/4",
+        "bottom": "2 9/16",
+        "apart": "72",
+        "width": "37 1/8",
+        "rising": "84 1/2",
+        "falling": "84 5/8",
+        "height": "76",
+        "front_top": "1 1/2",
+        "front_bottom": "1 7/16",
+        "depth": "15 1/4",
+    },
+)
