@@ -24,7 +24,7 @@ def base_on_floor(show, given, floor):
     spots = [spot for spot in floor.spots if spot.edge == edge]
     read = sorted((spot for spot in floor.read if spot.edge == edge), key=lambda each: each.along)
     start, end = (float(nearby(at.along)) for at in (read[0], read[-1]))
-    scale = _WIDE / max(end - start, 1)
+    scale = _WIDE / (end - start)
     times = _GAP / float(floor.out) if floor.out else 0
 
     def place(spot):

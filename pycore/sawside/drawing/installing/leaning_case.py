@@ -1,4 +1,4 @@
-"""A case from the front that leans, beside a plumb line; its size in scale, its lean larger."""
+"""A case from the front that leans, beside a plumb line. Not to scale, and a note says so."""
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, line, polygon
@@ -15,8 +15,8 @@ _LINE = 46
 @lazy
 def leaning_case(show, given, lean):
     """`given` has top, bottom, apart and width in inches; `lean` says which way and what shims."""
-    wide, high = float(nearby(given.width)), float(nearby(given.apart))
-    pixel = max(wide, high) / _SCREEN
+    wide, pixel = float(nearby(given.width)), float(nearby(given.width)) / _SCREEN
+    high = min(float(nearby(given.apart)), wide * 3 / 5)
     way = (lean.much > 0) - (lean.much < 0)
     off = way * _LEAN * pixel
     drop = off * wide / high if lean.tilt else 0
@@ -39,9 +39,7 @@ def leaning_case(show, given, lean):
         x = 0 if lean.low == "left" else wide
         text = f"shim {fine_text(lean.shim, show)}"
         shapes.append(label((x, floor + 66 * pixel), text, "name"))
-    if way:
-        middle = (wide / 2, high / 2)
-        shapes.append(label(middle, "lean exaggerated", "note"))
+    shapes.append(label((wide / 2, high / 2), "not to scale", "note"))
     box = (hung - 60 * pixel, -50 * pixel, wide + 60 * pixel, floor + 84 * pixel)
     return drawing(_words(show, given, lean), box, shapes)
 

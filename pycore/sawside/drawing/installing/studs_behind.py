@@ -1,4 +1,6 @@
-"""A case from the front with the studs behind it and the screws that go into them. In scale."""
+"""A case from the front with the studs behind it and the screws that go into them.
+
+In scale, but for the height of a tall case: it is shortened, and a note says so."""
 
 from sawside.drawing.lazy import lazy
 from sawside.drawing.shapes import dimension, drawing, label, polygon, rectangle
@@ -6,7 +8,9 @@ from sawside.lengths.real import nearby
 from sawside.lengths.words import counted
 
 _SCREEN = 230
-"""Pixels of the case's longer side on a narrow phone."""
+"""Pixels of the case's width on a narrow phone."""
+_TALL = 3 / 5
+"""Of its width: a taller case is drawn no higher, so that its screws can be told apart."""
 _DIMENSIONED = 4
 """Screws that have a dimension each; more of them have their number alone."""
 _STRIP = 14
@@ -17,9 +21,10 @@ _STRIP = 14
 def studs_behind(show, given, studs, bays):
     """`given` holds width, height, side, stud and strips in inches; `studs` have their center and
     screw from the case's left, `bays` their left and right faces."""
-    wide, high = float(nearby(given.width)), float(nearby(given.height))
-    pixel = max(wide, high) / _SCREEN
-    strips = [high - float(each) for each in given.strips or ()] or [_STRIP * pixel]
+    wide, tall = float(nearby(given.width)), float(nearby(given.height))
+    pixel, high = wide / _SCREEN, min(tall, _TALL * wide)
+    up = [float(nearby(each)) * high / tall for each in given.strips or ()]
+    strips = [high - each for each in up] or [_STRIP * pixel]
     screws = [(at, stud.screw) for at, stud in enumerate((s for s in studs if s.screw), 1)]
     shapes = [
         rectangle(0, 0, wide, high, "space"),
@@ -31,8 +36,10 @@ def studs_behind(show, given, studs, bays):
         dimension((wide, high), (0, high), 44 * pixel, show.brief(given.width), field="width"),
         dimension((0, high), (0, 0), 34 * pixel, show.brief(given.height), field="height"),
     ]
+    if high < tall:
+        shapes.append(label((wide / 2, high + 92 * pixel), "height not to scale", "note"))
     rows = 1 if len(screws) > _DIMENSIONED else len(screws)
-    box = (-72 * pixel, -(54 + 26 * rows) * pixel, wide + 36 * pixel, high + 70 * pixel)
+    box = (-72 * pixel, -(54 + 26 * rows) * pixel, wide + 36 * pixel, high + 108 * pixel)
     return drawing(_words(show, given, studs, screws), box, shapes)
 
 

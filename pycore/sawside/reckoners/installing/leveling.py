@@ -2,7 +2,7 @@
 
 from sawside.drawing.installing.base_on_floor import base_on_floor
 from sawside.reckoners.declaration import Reckoner, Reckoning
-from sawside.reckoners.fields import choice, length, lengths, rows
+from sawside.reckoners.fields import choice, length, lengths
 from sawside.reckoners.installing.shared.leveling.floor import floor_of
 from sawside.reckoners.installing.shared.leveling.told import (
     ANSWERS,
@@ -27,15 +27,21 @@ def compute(given, show):
     )
 
 
+_HELP = "From one level line, left to right at even steps. A longer reading is a lower floor."
+
+
+def _line(key, label, **more):
+    return lengths(key, label, row_label="Spot", most_rows=12, most="12 ft", **more)
+
+
 RECKONER = Reckoner(
     key="leveling",
     title="Leveling the base",
     asks="What goes under a base on this floor, and where is its level line?",
     words=(
         "level the base, leveling, level a cabinet, shims, shim, shimming, out of level, uneven "
-        "floor, high point, high spot, laser level, laser line, water level, level line on the "
-        "wall, toe kick base, ladder base, row of cabinets, run of cabinets, scribe the base, "
-        "install"
+        "floor, high point, high spot, level line on the wall, toe kick base, ladder base, row of "
+        "cabinets, run of cabinets, scribe the base, install"
     ),
     order=910,
     job="putting it up",
@@ -44,30 +50,11 @@ RECKONER = Reckoner(
         "ink": "M2 36l36-5M4 8h32",
         "chalk": "M8 8v26m-3-3l3 3 3-3M34 28v3M28 28v4M22 28v4",
     },
-    basic=("readings", "cases", "base", "way"),
+    basic=("front", "back", "base"),
     fields=(
-        rows(
-            "readings",
-            "Readings",
-            (
-                length("along", "From the left", most="60 ft"),
-                length("front", "Down, front", blank_means="Not measured there.", most="12 ft"),
-                length("back", "Down, back", blank_means="Not measured there.", most="12 ft"),
-            ),
-            row_label="Spot",
-            most_rows=16,
-            help="From one level line down to the floor, at the base’s front and back. A longer "
-            "reading is a lower floor.",
-        ),
-        lengths(
-            "cases",
-            "Cases",
-            row_label="Case",
-            most_rows=8,
-            least="1 in",
-            help="Their widths, left to right, from where you measured.",
-            blank_means="Shims where you measured.",
-            in_short="cases {}",
+        _line("front", "Down to the floor, front", help=_HELP, in_short="{} at the front"),
+        _line(
+            "back", "At the back", blank_means="The back isn’t figured.", in_short="{} at the back"
         ),
         length(
             "base",
@@ -79,6 +66,21 @@ RECKONER = Reckoner(
             most="6 ft",
         ),
         choice("way", "Base", {"shim": "Shimmed", "cut": "Cut to the floor"}, in_short="{}"),
+        lengths(
+            "cases",
+            "Cases in a row",
+            row_label="Case",
+            most_rows=8,
+            least="1 in",
+            help="Their widths, left to right.",
+            blank_means="Shims where you measured.",
+            in_short="cases {}",
+        ),
+        choice(
+            "taken",
+            "With cases, measured",
+            {"joints": "At each end and joint", "steps": "At even steps"},
+        ),
     ),
     answers=ANSWERS,
     source=(
@@ -88,12 +90,9 @@ RECKONER = Reckoner(
     ),
     compute=compute,
     example={
-        "readings": [
-            {"along": "0", "front": "36 1/8", "back": "36"},
-            {"along": "37 1/8", "front": "36 3/8", "back": "36 3/16"},
-            {"along": "74 1/4", "front": "36 1/2", "back": "36 5/16"},
-        ],
-        "cases": ["37 1/8", "37 1/8"],
+        "front": ["36 1/8", "36 3/8", "36 1/2"],
+        "back": ["36", "36 3/16", "36 5/16"],
         "base": "4",
+        "cases": ["37 1/8", "37 1/8"],
     },
 )

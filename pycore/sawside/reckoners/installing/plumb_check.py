@@ -40,9 +40,8 @@ RECKONER = Reckoner(
     title="Plumb and level check",
     asks="Is the case plumb, and what do I shim if it isn’t?",
     words=(
-        "plumb, plumb line, plumb bob, plumb check, level check, out of plumb, upright, leaning, "
-        "leans, lean, spirit level, level, check a cabinet, shim, shim the corner, racked, twisted "
-        "case, doors don’t line up, install"
+        "plumb, plumb line, plumb bob, plumb check, level check, out of plumb case, upright, "
+        "leaning, leans, lean, leaning cabinet, spirit level, check a cabinet, install"
     ),
     order=920,
     job="putting it up",

@@ -5,7 +5,7 @@ from sawside.drawing.square_piece import square_piece
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.declaration import Answer, End, Part, Reckoner, Reckoning
-from sawside.reckoners.fields import length, rows
+from sawside.reckoners.fields import length, lengths
 from sawside.reckoners.installing.shared.scribe.strip import scribed_of
 from sawside.reckoners.shared.board_fields import thickness
 from sawside.wood.caution import Caution
@@ -43,13 +43,12 @@ def compute(given, show):
         ],
         **({"least": least} if strip.least else {}),
     }
-    parts = (_part(given, show, strip),) if given.long else ()
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, show, strip)),
         drawing=scribed_strip(show, given, strip),
         cautions=(*_narrow(show, strip, least), *_CAUTIONS),
-        parts=parts,
+        parts=(_part(given, show, strip),),
         verdict=f"Rip {show.bare(strip.wide)}, set the compass to",
         fixes=(("Wider lap", "lap"),) if strip.least < _HOLD else (),
     )
@@ -107,8 +106,8 @@ RECKONER = Reckoner(
     asks="How do I scribe this strip to the wall, and what’s left of it?",
     words=(
         "scribe line, scribe a filler, scribing, compass, scribing block, filler strip, filler, "
-        "fit to a crooked wall, gap at the wall, gap between cabinet and wall, bowed wall, wavy "
-        "wall, taper, tapered filler, scribe to the wall, transfer the wall"
+        "fit to a crooked wall, gap at the wall, gap between cabinet and wall, wavy wall, "
+        "taper, tapered filler, scribe to the wall, transfer the wall"
     ),
     order=930,
     job="putting it up",
@@ -120,25 +119,16 @@ RECKONER = Reckoner(
     basic=("gaps", "long", "lap"),
     makes_parts=True,
     fields=(
-        rows(
+        lengths(
             "gaps",
-            "Gaps at the wall",
-            (
-                length("height", "Height", help="Above the strip’s bottom.", most="20 ft"),
-                length("gap", "Gap", help="Case to wall, level.", most="24 in"),
-            ),
-            row_label="Reading",
+            "Gaps, case to wall",
+            row_label="Gap",
             most_rows=12,
-            help="With the case plumb and screwed in place.",
+            most="24 in",
+            help="Bottom to top at even steps, with the case plumb and screwed fast.",
+            in_short="gaps {}",
         ),
-        length(
-            "long",
-            "Strip length",
-            least="1 in",
-            most="20 ft",
-            blank_means="No part is listed.",
-            in_short="{} long",
-        ),
+        length("long", "Strip length", least="1 in", most="20 ft", in_short="{} long"),
         length(
             "lap",
             "Lap",
@@ -176,12 +166,5 @@ RECKONER = Reckoner(
         "the wall so far in. 1/4″ (6 mm) at the narrowest: common practice, no source."
     ),
     compute=compute,
-    example={
-        "gaps": [
-            {"height": "0", "gap": "3/4"},
-            {"height": "38", "gap": "7/16"},
-            {"height": "76", "gap": "5/8"},
-        ],
-        "long": "76",
-    },
+    example={"gaps": ["3/4", "7/16", "5/8"], "long": "76"},
 )

@@ -49,8 +49,8 @@ RECKONER = Reckoner(
     title="Studs behind the case",
     asks="Where do I screw the case into the studs, and with which screw?",
     words=(
-        "studs, stud, stud finder, stud spacing, 16 on center, 24 on center, find studs, hang a "
-        "cabinet, hang cabinets, screw to the wall, fasten to studs, mounting screw, cabinet "
+        "studs, stud, stud finder, stud spacing, stud layout, find studs, hang a "
+        "cabinet, hang cabinets, screw to the wall, fasten to studs, cabinet "
         "screw, hanging rail, nailer, back strip, install, installing, wall cabinet, blocking"
     ),
     order=900,

@@ -5,13 +5,13 @@ from sawside.wood.numbers import metric
 
 LIFT = Caution(
     "Lift it with a helper, and brace it until it’s screwed.",
-    "Lift it with a helper, and brace it until it’s screwed. Empty it first, take doors, drawers "
-    "and shelves out, and work from a stepladder that’s rated for you, not from a chair.",
+    "Lift it empty and with a helper, brace it until it’s screwed, and use a stepladder that’s "
+    "rated for you.",
 )
 TIP_OVER = Caution(
     "Anchor a case that could tip before you load it.",
-    "Anchor a case that could tip before you load it; the Tip-over question figures what its "
-    "anchors must hold. The anchor maker’s instructions and local rules come first.",
+    "Anchor a case that could tip before you load it: see Tip-over. The anchor maker’s "
+    "instructions and local rules come first.",
 )
 
 
@@ -20,10 +20,8 @@ def hidden_in_walls(show):
     near = "32 mm" if metric(show) else "1 1/4″"
     return Caution(
         "Find wires and pipes first.",
-        "Find wires and pipes first, and pick another place where there could be one: near "
-        "outlets, switches, sinks and radiators, and above and below them. Cables and pipes less "
-        f"than {near} from a stud’s edge are usually behind steel plates (National Electrical "
-        "Code 300.4), older ones often aren’t. A screw or bit that stops hard may be on a plate: "
-        "stop there. If you aren’t sure, turn the power off and ask a licensed pro; local rules "
-        "come first.",
+        "Find wires and pipes first, and pick another place where there could be one. Steel plates "
+        f"guard most that are less than {near} from a stud’s edge (National Electrical Code "
+        "300.4), but not in old walls: where a bit stops hard, stop. If you aren’t sure, ask a "
+        "licensed pro; local rules come first.",
     )

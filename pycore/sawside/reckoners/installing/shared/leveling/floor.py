@@ -14,13 +14,16 @@ EDGES = ("front", "back")
 
 @dataclass(frozen=True, slots=True)
 class Spot:
-    """A place of the floor: `along` the run, at its `edge` "front" or "back", `down` from the
-    line; `name` says where it is under the cases."""
+    """A place of the floor: `along` the run (0 to 1 of it where its length isn't known), at its
+    `edge` "front" or "back", `down` from the line; `name` is what it is called. Where it wasn't
+    read `between` is (the readings before and after it, how far it is from the first, their step).
+    """
 
     along: Fraction
     edge: str
     down: Fraction
-    name: str = ""
+    name: str
+    between: tuple[Fraction, Fraction, Fraction, Fraction] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,12 +36,12 @@ class Floor:
     @property
     def high(self):
         """The spot where the floor is highest: there a level base touches it."""
-        return min((*self.spots, *self.read), key=lambda spot: spot.down)
+        return min(self.read, key=lambda spot: spot.down)
 
     @property
     def out(self):
         """From the highest to the lowest place under the base."""
-        return max(self.under(spot) for spot in (*self.spots, *self.read))
+        return max(spot.down for spot in self.read) - self.high.down
 
     @property
     def thickest(self):
@@ -51,85 +54,55 @@ class Floor:
 
 
 def floor_of(given, show):
-    """The `Floor` of a form; "impossible" where the readings don't cover the cases."""
-    readings = sorted(given.readings, key=lambda row: row.along)
-    _check_readings(given, show, readings)
-    lines = {
-        edge: [
-            (row.along, getattr(row, edge)) for row in readings if getattr(row, edge) is not None
-        ]
-        for edge in EDGES
-    }
-    read = tuple(
-        Spot(along, edge, down, _at(show, along)) for edge in EDGES for along, down in lines[edge]
-    )
-    if not given.cases:
-        return Floor(read, read)
-    places = _corners(given)
-    _check_cover(given, show, lines, places[-1][0])
-    return Floor(
-        _below(read, places[-1][0]),
-        tuple(
-            Spot(along, edge, _down(lines[edge], along), name)
-            for edge in EDGES
-            if lines[edge]
-            for along, name in places
-        ),
-    )
+    """The `Floor` of a form; "impossible" where there are too few readings, or not those that were
+    to be taken."""
+    lines = {edge: list(getattr(given, edge) or ()) for edge in EDGES}
+    cases = given.cases or ()
+    _check_many(given, lines, cases)
+    joints = list(accumulate(cases, initial=Fraction(0))) if cases else [0, 1]
+    at_joints = bool(cases) and given.taken == "joints"
+    read, spots = [], []
+    for edge, downs in lines.items():
+        steps = [Fraction(joints[-1] * at, len(downs) - 1) for at in range(len(downs))]
+        places = joints if at_joints else steps
+        names = _names(len(cases), "Joint") if at_joints else _names(len(downs) - 1, "Place")
+        line = list(zip(places if downs else (), downs, names if downs else (), strict=True))
+        read += [Spot(along, edge, down, name) for along, down, name in line]
+        if cases and downs and not at_joints:
+            named = zip(joints, _names(len(cases), "Joint"), strict=True)
+            spots += [_between(line, edge, along, name) for along, name in named]
+    return Floor(tuple(read), tuple(spots or read))
 
 
-def _below(read, end):
-    """The spots that the cases stand on or between."""
-    return tuple(spot for spot in read if spot.along <= end) or read
+def _names(parts, between):
+    """What the ends and the places between so many parts of a run are called."""
+    return ("Left end", *(f"{between} {at}" for at in range(1, parts)), "Right end")
 
 
-def _at(show, along):
-    return f"At {show.brief(along)}" if along else "Left end"
+def _between(line, edge, along, name):
+    """A spot between two readings of a line of them, or at one."""
+    pairs = pairwise(spot[:2] for spot in line)
+    (start, before), (end, after) = next(pair for pair in pairs if along <= pair[1][0])
+    part = (along - start) / (end - start)
+    read = (before, after, along - start, end - start) if 0 < part < 1 else None
+    return Spot(along, edge, before + (after - before) * part, name, read)
 
 
-def _corners(given):
-    """(place along, its name) of every end and joint of the cases."""
-    ends = list(accumulate(given.cases, initial=Fraction(0)))
-    names = [f"Joint {at}" for at in range(1, len(given.cases))]
-    return list(zip(ends, ("Left end", *names, "Right end"), strict=True))
-
-
-def _down(line, along):
-    """The floor of one edge at a place between two readings."""
-    for (start, before), (end, after) in pairwise(line):
-        if start <= along <= end:
-            return before + (after - before) * (along - start) / (end - start)
-    return line[0][1]
-
-
-def _check_readings(given, show, readings):
-    for before, after in pairwise(readings):
-        if before.along == after.along:
+def _check_many(given, lines, cases):
+    for edge, downs in lines.items():
+        if downs and len(downs) < 2:
             raise Refusal(
                 "impossible",
-                f"There are two readings at {show.text(after.along)}.",
-                "Put front and back in one row, or remove one of them.",
-                field="readings",
-                row=given.readings.index(after),
+                f"One reading along the {edge} doesn’t show how the floor slopes.",
+                "Measure down to the floor at both ends of the run, and between.",
+                field=edge,
             )
-    if sum((row.front is not None) + (row.back is not None) for row in readings) < 2:
-        raise Refusal(
-            "impossible",
-            "One reading doesn’t tell how the floor slopes.",
-            "Measure down to the floor in two places or more.",
-            field="readings",
-        )
-
-
-def _check_cover(given, show, lines, end):
-    """ "impossible" where an edge was not read from end to end of the cases."""
-    for edge in EDGES:
-        line = lines[edge]
-        if line and (line[0][0] > 0 or line[-1][0] < end):
+        if downs and cases and given.taken == "joints" and len(downs) != len(cases) + 1:
             raise Refusal(
                 "impossible",
-                f"The cases go from 0 to {show.text(end)}, the {edge} readings from "
-                f"{show.text(line[0][0])} to {show.text(line[-1][0])}.",
-                f"Measure the {edge} at both ends of the cases too.",
-                field="readings",
+                f"{len(cases)} {'case has' if len(cases) == 1 else 'cases have'} "
+                f"{len(cases) + 1} ends and joints, and there are {len(downs)} readings along "
+                f"the {edge}.",
+                "Measure at each end and joint, or choose even steps.",
+                field=edge,
             )

@@ -67,7 +67,7 @@ def _name(spot):
 def _where(spot):
     """A place in a sentence: "at the left end, front"."""
     name = spot.name[0].lower() + spot.name[1:]
-    return f"{'at the ' if name.endswith('end') else ''}{name}, {spot.edge}"
+    return f"at {'the ' if name.endswith('end') else ''}{name}, {spot.edge}"
 
 
 def verdict_of(given, floor):
@@ -86,15 +86,20 @@ def working_of(given, show, floor):
     downs = ", ".join(number(spot.down) for spot in floor.read)
     yield f"Smallest of {downs}: {number(floor.high.down)}, the high point"
     for spot in floor.spots:
-        name = _name(spot).replace("≈ ", "")  # which in arithmetic says that two sides agree
         down, under = number(spot.down), floor.under(spot)
+        if spot.between:
+            before, after, part, step = (number(each) for each in spot.between)
+            yield (
+                f"{_name(spot)}, between readings: {before} + ({after} − {before}) × {part} ÷ "
+                f"{step} = {down}"
+            )
         if given.way == "cut":
             yield (
-                f"{name}: {number(given.base)} + {down} − {number(floor.high.down)} = "
+                f"{_name(spot)}: {number(given.base)} + {down} − {number(floor.high.down)} = "
                 f"{number(given.base + under)}"
             )
             continue
-        yield f"{name}: {down} − {number(floor.high.down)} = {number(under)}"
+        yield f"{_name(spot)}: {down} − {number(floor.high.down)} = {number(under)}"
     if given.way == "cut":
         told = show.equals(show.rounded(given.base + floor.out, "reach"))
         yield f"Rip the base to: {number(given.base)} + {number(floor.out)}{told}"

@@ -7,7 +7,6 @@ every height, the line to cut to, and leaves gap + lap of the strip there.
 
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 
 from sawside.errors import Refusal
 from sawside.lengths.fine import limit_text
@@ -50,15 +49,21 @@ class Scribed:
 
 def scribed_of(given, show):
     """The `Scribed` strip of a form; "impossible" where it can't reach the wall."""
-    rows = sorted(given.gaps, key=lambda row: row.height)
-    _check_rows(given, show, rows)
-    gaps = tuple((row.height, row.gap) for row in rows)
+    steps = len(given.gaps) - 1
+    if steps < 1:
+        raise Refusal(
+            "impossible",
+            "One gap doesn’t show how the wall runs.",
+            "Measure the gap at the bottom, the middle and the top.",
+            field="gaps",
+        )
+    gaps = tuple((given.long * at / steps, gap) for at, gap in enumerate(given.gaps))
     needed = max(gap for _, gap in gaps) + given.lap
     if needed == 0:
         raise Refusal(
             "impossible",
             "There’s no gap, so there’s nothing to scribe.",
-            "Enter a gap in one of the rows, or a lap.",
+            "Enter the gap where there is one, or a lap.",
             field="gaps",
         )
     if given.strip is not None and given.strip < needed:
@@ -71,30 +76,3 @@ def scribed_of(given, show):
         )
     wide = needed + given.spare if given.strip is None else given.strip
     return Scribed(gaps, given.lap, show.rounded(wide, "reach"))
-
-
-def _check_rows(given, show, rows):
-    if len(rows) < 2:
-        raise Refusal(
-            "impossible",
-            "One gap doesn’t show how the wall runs.",
-            "Measure the gap at the bottom, the middle and the top.",
-            field="gaps",
-        )
-    for before, after in pairwise(rows):
-        if before.height == after.height:
-            raise Refusal(
-                "impossible",
-                f"There are two gaps at {show.text(after.height)}.",
-                "Remove one of them, or change its height.",
-                field="gaps",
-                row=given.gaps.index(after),
-            )
-    if given.long is not None and rows[-1].height > given.long:
-        raise Refusal(
-            "impossible",
-            f"A gap was measured {show.text(rows[-1].height)} up a strip "
-            f"{show.text(given.long)} long.",
-            "Measure heights from the strip’s bottom, or enter a longer strip.",
-            field="long",
-        )

@@ -11,8 +11,8 @@ _ANCHORS = (
 )
 _TRY = Caution(
     "Try each stud with a small nail first.",
-    "Try each stud with a small nail where the case will cover the hole. Studs aren’t always at "
-    "their spacing: next to corners, doors and windows, and in old walls, they’re anywhere.",
+    "Try each stud with a small nail where the case will cover it: near corners, doors and windows "
+    "they aren’t at their spacing.",
 )
 
 
