@@ -21,9 +21,11 @@ _STRIP = 14
 def studs_behind(show, given, studs, bays):
     """`given` holds width, height, side, stud and strips in inches; `studs` have their center and
     screw from the case's left, `bays` their left and right faces."""
-    wide, tall = float(nearby(given.width)), float(nearby(given.height))
-    pixel, high = wide / _SCREEN, min(tall, _TALL * wide)
-    up = [float(nearby(each)) * high / tall for each in given.strips or ()]
+    wide, pixel = float(nearby(given.width)), float(nearby(given.width)) / _SCREEN
+    ups = [float(nearby(each)) for each in given.strips or ()]
+    tall = float(nearby(given.height)) if given.height else max([*ups, 0]) + _TALL * wide
+    high = min(tall, _TALL * wide)
+    up = [each * high / tall for each in ups]
     strips = [high - each for each in up] or [_STRIP * pixel]
     screws = [(at, stud.screw) for at, stud in enumerate((s for s in studs if s.screw), 1)]
     shapes = [
@@ -34,8 +36,10 @@ def studs_behind(show, given, studs, bays):
         *(_screw(float(place.mark), y, 4.5 * pixel) for _, place in screws for y in strips),
         *_places(show, screws, pixel),
         dimension((wide, high), (0, high), 44 * pixel, show.brief(given.width), field="width"),
-        dimension((0, high), (0, 0), 34 * pixel, show.brief(given.height), field="height"),
     ]
+    if given.height:
+        text = show.brief(given.height)
+        shapes.append(dimension((0, high), (0, 0), 34 * pixel, text, field="height"))
     if high < tall:
         shapes.append(label((wide / 2, high + 92 * pixel), "height not to scale", "note"))
     rows = 1 if len(screws) > _DIMENSIONED else len(screws)
@@ -83,7 +87,8 @@ def _places(show, screws, pixel):
 
 
 def _words(show, given, studs, screws):
-    size = f"A case {show.brief(given.width)} wide and {show.brief(given.height)} high"
+    high = f" and {show.brief(given.height)} high" if given.height else ""
+    size = f"A case {show.brief(given.width)} wide{high}"
     behind = counted(len(studs), "stud")
     if not screws:
         return f"{size} from the front, {behind} behind it, none of which takes a screw."

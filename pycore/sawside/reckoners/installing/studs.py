@@ -33,10 +33,10 @@ def compute(given, show):
 
 def _check_strips(given, show):
     for row, strip in enumerate(given.strips or ()):
-        if not 0 < strip < given.height:
+        if given.height is not None and strip >= given.height:
             raise Refusal(
                 "impossible",
-                f"A strip centered {show.text(strip)} up isn’t inside a case "
+                f"A strip centered {show.text(strip)} up is above a case "
                 f"{show.text(given.height)} high.",
                 "Measure to its center, from the case’s bottom.",
                 field="strips",

@@ -82,6 +82,16 @@ def test_thick_shims_are_said_to_want_blocks():
     assert not any("a lot of shim" in each for each in reckon(KEY, **TWO)["cautions"])
 
 
+def test_a_floor_that_is_high_at_one_end_gets_the_shim_that_the_space_asks_for():
+    """The question of the space, asked of the same floor: 3/8 low at the right."""
+    space = reckon(
+        "space", built="free", widths=["40"], left_height="96", floor="left", floor_out="3/8"
+    )
+    said = reckon(KEY, front=["30", "30 3/8"], cases=["40"])
+    assert pairs(space, "shims") == [("Right end", "3/8″")]
+    assert pairs(said, "shims") == [("Right end, front", "3/8″")]
+
+
 @given(
     DOWNS,
     st.one_of(st.just([]), DOWNS),

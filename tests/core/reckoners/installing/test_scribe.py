@@ -82,6 +82,19 @@ def inches(length):
     return f"{length} in"
 
 
+def test_a_strip_at_the_gaps_that_the_space_foresees_is_as_wide_as_it_says():
+    """The question of the space, told of the same bowed wall before the case is there."""
+    rows = [
+        {"height": up, "left": left, "right": "20"}
+        for up, left in (("0", "20"), ("40", "19 3/4"), ("80", "19 7/8"))
+    ]
+    case = {"built": "walls", "widths": ["40", "39 3/4"], "left_height": "90", "scribe": "1/4"}
+    space = reckon("space", **case, bowed="line", off_line=rows)["by_key"]["strips"]["items"]
+    left = [each["text"] for each in space if each["label"].startswith("Left")]
+    said = reckon(KEY, gaps=left, long="80")
+    assert [each["text"] for each in said["by_key"]["widths"]["items"]] == left
+
+
 @pytest.mark.parametrize(
     ("gaps", "told"),
     [(["1/2", "1/8"], "only 1/8″ of the strip"), (["1/2", "0"], "nothing of the strip")],

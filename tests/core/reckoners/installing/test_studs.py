@@ -148,7 +148,7 @@ def test_a_stud_is_surely_hit_only_where_wood_is_left_beside_the_screw():
         ({"side": "3", "width": "5"}, "side", "leave nothing"),
         ({"dividers": ["36 3/4"]}, "dividers", "runs into a side"),
         ({"dividers": ["12", "12 1/2"]}, "dividers", "or another divider"),
-        ({"strips": ["80"]}, "strips", "isn’t inside a case 76″ high"),
+        ({"strips": ["80"]}, "strips", "is above a case 76″ high"),
         ({"length": "1"}, "length", "doesn’t get through"),
         ({"length": "6"}, "length", "comes through the far face"),
         ({"over": "3", "wall": "1 1/2", "size": "8"}, "size", "longest stock No. 8 screw, 3 1/2″"),
@@ -187,6 +187,14 @@ def test_the_drawing_has_studs_behind_the_case_and_a_screw_at_each_strip():
     told = {each.get("text") for each in shapes}
     assert {"1: 10 1/8″", "2: 26 1/8″", "height not to scale"} <= told
     assert said["by_key"]["count"]["text"] == "4"
+
+
+def test_a_case_without_a_height_is_drawn_and_its_strips_too():
+    said = reckon(KEY, **{key: CASE[key] for key in ("studs", "left", "width")}, strips=["4", "72"])
+    shapes = said["drawing"]["shapes"]
+    tops = {min(y for _, y in each["points"]) for each in shapes if each.get("role") == "hatch"}
+    assert len(tops) == 2
+    assert not [each for each in shapes if each.get("field") == "height"]
 
 
 def test_more_screws_than_can_be_dimensioned_are_numbered():

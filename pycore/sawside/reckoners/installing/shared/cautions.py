@@ -4,9 +4,9 @@ from sawside.wood.caution import Caution
 from sawside.wood.numbers import metric
 
 LIFT = Caution(
-    "Lift it with a helper, and brace it until it’s screwed.",
-    "Lift it empty and with a helper, brace it until it’s screwed, and use a stepladder that’s "
-    "rated for you.",
+    "Lift it empty, with a helper, and brace it until it’s screwed.",
+    "Lift it empty, with a helper, and brace it until it’s screwed. Use a stepladder that’s rated "
+    "for you.",
 )
 TIP_OVER = Caution(
     "Anchor a case that could tip before you load it.",

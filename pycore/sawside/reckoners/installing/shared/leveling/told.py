@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from sawside.lengths.fine import on_fine_marks
 from sawside.reckoners.declaration import Answer
-from sawside.reckoners.installing.shared.cautions import LIFT, TIP_OVER
+from sawside.reckoners.installing.shared.cautions import TIP_OVER
 from sawside.wood.caution import Caution
 
 THICK = Fraction(3, 4)
@@ -22,13 +22,13 @@ ANSWERS = (
 
 _BETWEEN = Caution(
     "Look for humps between your readings.",
-    "Look for humps between your readings with a long straightedge, front and back: one that’s "
-    "higher than the high point lifts the base off it.",
+    "Look for humps between your readings with a long straightedge: one that’s higher than the "
+    "high point lifts the base.",
 )
 _SHIMS = Caution(
     "Shim in pairs from both sides, under every upright.",
-    "Shim in pairs from both sides, under every upright, so nothing twists. Fasten or glue the "
-    "shims before you trim them (shop practice).",
+    "Shim in pairs from both sides, under every upright, and fasten the shims before you trim "
+    "them (shop practice).",
 )
 
 
@@ -121,5 +121,4 @@ def cautions_of(given, show, floor):
         yield "The back isn’t figured. Measure the floor along the back too: a wall’s edge is low."
     yield _BETWEEN
     yield _SHIMS
-    yield LIFT
     yield TIP_OVER

@@ -26,7 +26,6 @@ FIELDS = (
         in_short="case from {}",
     ),
     length("width", "Case width", help="Outside.", least="4 in", most="20 ft", in_short="{} wide"),
-    length("height", "Case height", least="4 in", most="12 ft", in_short="{} high"),
     length(
         "spacing",
         "Stud spacing",
@@ -57,6 +56,14 @@ FIELDS = (
         default="1/4 in",
         metric="6 mm",
         most="3 in",
+    ),
+    length(
+        "height",
+        "Case height",
+        least="4 in",
+        most="12 ft",
+        blank_means="It’s only for the drawing.",
+        in_short="{} high",
     ),
     lengths(
         "strips",
@@ -107,7 +114,7 @@ FIELDS = (
     ),
 )
 
-BASIC = ("studs", "left", "width", "height")
+BASIC = ("studs", "left", "width")
 EXAMPLE = {
     "studs": ["22 3/8"],
     "left": "12 1/4",
