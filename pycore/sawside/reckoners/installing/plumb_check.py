@@ -2,7 +2,7 @@
 
 from sawside.drawing.installing.leaning_case import leaning_case
 from sawside.reckoners.declaration import Reckoner, Reckoning
-from sawside.reckoners.fields import length
+from sawside.reckoners.fields import choice, length
 from sawside.reckoners.installing.shared.plumb.leaning import front_to_back_of, sideways_of
 from sawside.reckoners.installing.shared.plumb.told import (
     ANSWERS,
@@ -17,23 +17,21 @@ from sawside.reckoners.installing.shared.plumb.told import (
 def compute(given, show):
     """The lean, the shim that takes the floor's part of it, and what is racking; inches."""
     sideways, racking = sideways_of(given, show)
-    deep = front_to_back_of(given)
+    deep = front_to_back_of(given, show)
     return Reckoning(
         answers=answers_of(given, show, sideways, racking, deep),
         working=tuple(working_of(given, show, sideways, racking, deep)),
         drawing=leaning_case(show, given, sideways),
-        cautions=tuple(cautions_of(given, racking, deep)),
+        cautions=tuple(cautions_of(given, sideways, racking, deep)),
         main=main_of(given, sideways, racking, deep),
         verdict=verdict_of(given, sideways, racking, deep),
     )
 
 
-def _optional(key, label, blank, **more):
-    return length(key, label, blank_means=blank, **more)
-
-
-_NOT_CHECKED = "Front to back isn’t checked."
-_NO_RACKING = "Racking isn’t figured."
+_DIAGONALS, _LEVEL, _FRONT = (
+    {"shown_when": (key, (value,))}
+    for key, value in (("also", "diagonals"), ("also", "level"), ("front", "yes"))
+)
 
 RECKONER = Reckoner(
     key="plumb_check",
@@ -76,36 +74,61 @@ RECKONER = Reckoner(
             metric="1.5 mm",
             most="2 in",
         ),
-        _optional(
+        choice(
+            "also",
+            "Racked or not, by",
+            {"none": "Not checked", "diagonals": "Diagonals", "level": "Level on top"},
+        ),
+        length(
             "rising",
             "Lower left to upper right",
-            _NO_RACKING,
             help="The diagonal, facing the case.",
             least="4 in",
+            **_DIAGONALS,
         ),
-        _optional("falling", "Upper left to lower right", _NO_RACKING, least="4 in"),
-        _optional("height", "Case height", _NO_RACKING, least="4 in", most="20 ft"),
-        _optional(
+        length("falling", "Upper left to lower right", least="4 in", **_DIAGONALS),
+        length("height", "Case height", least="4 in", most="20 ft", **_DIAGONALS),
+        choice("level_low", "Low end", {"left": "Left", "right": "Right"}, **_LEVEL),
+        length(
+            "level_gap",
+            "Gap at the low end",
+            help="Level held level on top, from its end down to the case.",
+            most="24 in",
+            **_LEVEL,
+        ),
+        length(
+            "level_long",
+            "Level length",
+            default="24 in",
+            metric="600 mm",
+            least="2 in",
+            most="10 ft",
+            **_LEVEL,
+        ),
+        choice("front", "Front to back", {"no": "Not checked", "yes": "Checked"}),
+        length(
             "front_top",
             "Line to the front, top",
-            _NOT_CHECKED,
             help="From a plumb line hung before the case, between the same heights.",
             most="24 in",
+            **_FRONT,
         ),
-        _optional("front_bottom", "Line to the front, bottom", _NOT_CHECKED, most="24 in"),
-        _optional(
+        length("front_bottom", "Line to the front, bottom", most="24 in", **_FRONT),
+        length(
             "depth",
             "Case depth",
-            "The shim front to back isn’t figured.",
             least="2 in",
             most="8 ft",
+            blank_means="The shim front to back isn’t figured.",
+            **_FRONT,
         ),
     ),
     answers=ANSWERS,
     source=(
         "Similar triangles: a case that turns by an angle leans by height × its sine, and its foot "
-        "drops by width × the same sine. Racking by its diagonals as in Square. 1/16″ (1.5 mm) "
-        "between the readings is common practice, no source."
+        "drops by width × the same sine. Racking by its diagonals as in Square, or the part of the "
+        "lean that a level on top doesn’t show. 1/16″ (1.5 mm) between the readings is common "
+        "practice, no source."
     ),
     compute=compute,
     example={
@@ -116,6 +139,7 @@ RECKONER = Reckoner(
         "rising": "84 1/2",
         "falling": "84 5/8",
         "height": "76",
+        "level_gap": "1/8",
         "front_top": "1 1/2",
         "front_bottom": "1 7/16",
         "depth": "15 1/4",

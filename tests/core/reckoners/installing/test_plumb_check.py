@@ -8,6 +8,7 @@ from oracles.put_up import turned_case
 
 KEY = "plumb_check"
 CASE = {"top": "2 1/4", "bottom": "2 7/16", "apart": "72", "width": "36"}
+RACKED = {"also": "diagonals", "rising": "84 1/2", "falling": "84 5/8", "height": "76"}
 ANGLES = st.integers(-80, 80).map(lambda number: number / 10_000)
 
 
@@ -42,7 +43,7 @@ def test_racking_by_the_diagonals_is_pushed_and_only_the_floors_part_is_shimmed(
     """Law of cosines: (84 1/2² − 84 5/8²) ÷ (4 × 37 1/8) = −41/288 at 76 up, −41/304 at 72 up.
     Of −5/16 the floor has −5/16 + 41/304 = −27/152: × 37 1/8 ÷ 72 is .0916."""
     case = CASE | {"bottom": "2 9/16", "width": "37 1/8"}
-    said = reckon(KEY, **case, rising="84 1/2", falling="84 5/8", height="76")
+    said = reckon(KEY, **case, **RACKED)
     assert said["verdict"] == "Leans left: push its top right, then shim the left end"
     assert float(exact(said["by_key"]["shim"])) == pytest.approx(0.0916, abs=1e-4)
     assert texts(said)["racked"] == "9/64″"
@@ -52,26 +53,26 @@ def test_racking_by_the_diagonals_is_pushed_and_only_the_floors_part_is_shimmed(
 def test_a_case_that_leans_only_because_it_is_racked_gets_no_shim():
     """Racked −41/288 over 76; read 72 up that is −41/304, .1349: 2 1/4 + .1349."""
     case = CASE | {"bottom": "2 1/4 in + 41/304 in", "width": "37 1/8"}
-    said = reckon(KEY, **case, rising="84 1/2", falling="84 5/8", height="76")
+    said = reckon(KEY, **case, **RACKED)
     assert said["verdict"] == "Leans left: push its top right"
     assert "shim" not in said["by_key"]
 
 
 def test_a_plumb_side_of_a_racked_case_does_not_pass():
     case = CASE | {"bottom": "2 1/4", "width": "37 1/8"}
-    said = reckon(KEY, **case, rising="84 1/2", falling="84 5/8", height="76")
+    said = reckon(KEY, **case, **RACKED)
     assert said["verdict"] == "Racked: push its top right, then shim the right end"
 
 
 def test_diagonals_that_fit_no_such_case_are_to_be_measured_again():
-    said = reckon(KEY, **CASE, rising="90", falling="90 1/2", height="76")
+    said = reckon(KEY, **CASE, **RACKED | {"rising": "90", "falling": "90 1/2"})
     assert said["verdict"].startswith("Measure again")
     assert "shim" not in said["by_key"]
 
 
 def test_a_case_that_leans_forward_is_shimmed_at_its_front_and_warned_of():
     """1/4 in 72 over a depth of 18 is 1/16."""
-    plumb = CASE | {"bottom": "2 1/4", "front_top": "1", "front_bottom": "1 1/4"}
+    plumb = CASE | {"bottom": "2 1/4", "front": "yes", "front_top": "1", "front_bottom": "1 1/4"}
     said = reckon(KEY, **plumb, depth="18")
     assert said["verdict"] == "Leans forward: shim the front"
     assert texts(said)["front_shim"] == "1/16″"
@@ -95,6 +96,7 @@ def test_pushing_and_shimming_as_told_brings_a_racked_and_turned_case_upright(
         bottom=f"{bottom:.6f} in",
         apart=f"{up:.6f} in",
         width=str(width),
+        also="diagonals",
         rising=f"{rising:.7f} in",
         falling=f"{falling:.7f} in",
         height=str(height),
@@ -114,11 +116,12 @@ def test_pushing_and_shimming_as_told_brings_a_racked_and_turned_case_upright(
 @pytest.mark.parametrize(
     ("values", "field"),
     [
-        ({"rising": "80"}, "falling"),
-        ({"rising": "80", "falling": "80"}, "height"),
-        ({"rising": "200", "falling": "200", "height": "76"}, "rising"),
-        ({"front_top": "1"}, "front_bottom"),
-        ({"front_bottom": "1"}, "front_top"),
+        ({"also": "diagonals", "rising": "80"}, "falling"),
+        (RACKED | {"rising": "200", "falling": "200"}, "rising"),
+        ({"also": "level", "level_gap": "8", "level_long": "6"}, "level_gap"),
+        ({"front": "yes", "front_top": "1"}, "front_bottom"),
+        ({"front": "yes", "front_top": "20", "front_bottom": "1", "apart": "12"}, "front_top"),
+        ({"top": "20", "apart": "12"}, "top"),
         ({"apart": "1"}, "apart"),
     ],
 )

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from types import SimpleNamespace
 
-from sawside.errors import Refusal, left_blank
+from sawside.errors import Refusal, impossible
 from sawside.reckoners.tape.shared.racked import racked
 
 
@@ -48,45 +48,55 @@ class Lean:
 
 def sideways_of(given, show):
     """(the `Lean` to the left or right, what `racked` says of its diagonals or None)."""
-    found = _racked(given, show)
-    racking = Fraction(0)
-    if found:
-        apart_squares = given.rising**2 - given.falling**2
-        racking = apart_squares / (4 * given.width) * given.apart / given.height
-    much = given.top - given.bottom
+    _check_lean(given, show, "top", given.top - given.bottom)
+    much, found, racking = given.top - given.bottom, None, Fraction(0)
+    if given.also == "diagonals":
+        found = _by_diagonals(given, show)
+        racking = offset_of(given) * given.apart / given.height
+    elif given.also == "level":
+        racking = much - _tilt(given, show)
     return Lean(much, given.apart, given.width, ("left", "right"), racking), found
 
 
-def _racked(given, show):
-    if given.rising is None and given.falling is None:
-        return None
-    for key, label in (
-        ("rising", "The diagonal from lower left"),
-        ("falling", "The diagonal from upper left"),
-        ("height", "Case height"),
-    ):
-        if getattr(given, key) is None:
-            raise left_blank(label, "Measure both diagonals and the height, or neither.", key)
+def offset_of(given):
+    """How far the top stands to the right of square by the diagonals (as `racked` has it)."""
+    return (given.rising**2 - given.falling**2) / (4 * given.width)
+
+
+def _by_diagonals(given, show):
     frame = SimpleNamespace(
         rising=given.rising, falling=given.falling, bottom=given.width, side=given.height
     )
-    try:
-        return racked(frame, show)
-    except Refusal as refusal:
-        if refusal.field in ("bottom", "side"):
-            refusal.field = {"bottom": "width", "side": "height"}[refusal.field]
-        raise
+    return racked(frame, show)
 
 
-_FRONT = (("front_top", "Line to the front, top"), ("front_bottom", "Line to the front, bottom"))
+def _tilt(given, show):
+    """How much the floor alone makes it lean between the readings, by a level across the case."""
+    if given.level_gap >= given.level_long:
+        raise impossible(
+            f"A level {show.text(given.level_long)} long doesn’t stand off by "
+            f"{show.text(given.level_gap)}.",
+            "Measure from the level’s low end down to the case.",
+            "level_gap",
+        )
+    tilt = given.level_gap * given.apart / given.level_long
+    return tilt if given.level_low == "right" else -tilt
 
 
-def front_to_back_of(given):
+def front_to_back_of(given, show):
     """The `Lean` to the front or back; None where that wasn't read."""
-    if given.front_top is None and given.front_bottom is None:
+    if given.front == "no":
         return None
-    for key, label in _FRONT:
-        if getattr(given, key) is None:
-            raise left_blank(label, "Measure it at the top and at the bottom, or neither.", key)
     much = given.front_top - given.front_bottom
+    _check_lean(given, show, "front_top", much)
     return Lean(much, given.apart, given.depth, ("front", "back"))
+
+
+def _check_lean(given, show, key, much):
+    if abs(much) >= given.apart:
+        raise Refusal(
+            "impossible",
+            f"A side doesn’t lean {show.text(abs(much))} over {show.text(given.apart)}.",
+            "Measure both from the same line, and how far apart they are.",
+            field=key,
+        )

@@ -5,6 +5,7 @@ from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import sign
 from sawside.reckoners.declaration import Answer
 from sawside.reckoners.installing.shared.cautions import TIP_OVER
+from sawside.reckoners.installing.shared.plumb.leaning import offset_of
 from sawside.reckoners.tape.shared.racked import MEASURE_AGAIN
 from sawside.wood.caution import Caution
 
@@ -27,9 +28,10 @@ _PUSH = (
     "Push a racked case a little at a time, with its wall screws out. Then fasten the back, or "
     "brace a corner, so it stays square."
 )
-_BOTH_SIDES = (
-    "Check the other side too, and both diagonals: one side alone doesn’t tell a case that leans "
-    "from one that’s racked."
+_NOT_RACKED = Caution(
+    "Check the diagonals too, or lay a level on top.",
+    "Check the diagonals too, or lay a level on top: one side alone doesn’t tell a case that leans "
+    "from one that’s racked.",
 )
 _FORWARD = "It leans forward: it tips over sooner, and doors swing open. Shim its front first."
 
@@ -55,8 +57,10 @@ def answers_of(given, show, sideways, racking, deep):
         return answers | {"push": racking.answers["push"]}
     if "shim" in acts_of(given, sideways):
         answers["shim"] = on_fine_marks(sideways.shim, show)
-    if sideways.racking:
+    if racking and sideways.racking:
         answers |= {"racked": racking.answers["offset"], "push": racking.answers["push"]}
+    elif sideways.racking:
+        answers["racked"] = on_fine_marks(abs(sideways.racking), show)
     if deep is not None and deep.much:
         answers["front_out"] = on_fine_marks(abs(deep.much), show)
         if deep.shim and not passes(given, deep):
@@ -105,16 +109,24 @@ def working_of(given, show, sideways, racking, deep):
     yield from _lean("Side to side", show, (given.top, given.bottom), sideways)
     if racking:
         yield force(racking.working)[0]
-        offset = (given.rising**2 - given.falling**2) / (4 * given.width)
-        told = _signed(show, sideways.racking)
         yield (
-            f"Racking between your readings: {_signed(show, offset)} × {number(given.apart)} ÷ "
-            f"{number(given.height)} = {told}"
+            f"Racking between your readings: {_signed(show, offset_of(given))} × "
+            f"{number(given.apart)} ÷ {number(given.height)} = {_signed(show, sideways.racking)}"
         )
         less = show.term(-sideways.racking)
         if less:
             much = _signed(show, sideways.much)
             yield f"The floor’s part: {much}{less} = {_signed(show, sideways.tilt)}"
+    elif given.also == "level":
+        minus = "−" if sideways.tilt < 0 else ""
+        yield (
+            f"The floor’s part: {minus}{number(given.level_gap)} × {number(given.apart)} ÷ "
+            f"{number(given.level_long)} = {_signed(show, sideways.tilt)}"
+        )
+        less = show.term(-sideways.tilt)
+        if less:
+            much = _signed(show, sideways.much)
+            yield f"Racking: {much}{less} = {_signed(show, sideways.racking)}"
     yield from _shim("side to side", show, sideways)
     if deep is not None:
         yield from _lean("Front to back", show, (given.front_top, given.front_bottom), deep)
@@ -138,13 +150,15 @@ def _signed(show, length):
     return f"−{show.number(-length)}" if sign(length) < 0 else show.number(length)
 
 
-def cautions_of(given, racking, deep):
+def cautions_of(given, sideways, racking, deep):
     """Those of this case first, then the usual ones."""
     if deep is not None and deep.way == "front" and not passes(given, deep):
         yield _FORWARD
-    if racking:
-        yield from racking.cautions if racking.verdict == MEASURE_AGAIN else (_PUSH,)
-    else:
-        yield _BOTH_SIDES
+    if racking and racking.verdict == MEASURE_AGAIN:
+        yield from racking.cautions
+    elif "push" in acts_of(given, sideways):
+        yield _PUSH
+    if given.also == "none":
+        yield _NOT_RACKED
     yield _LOOSE
     yield TIP_OVER
