@@ -6,7 +6,7 @@ from sawside.drawing.shapes import dimension, drawing, label, line, polygon
 from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import nearby
 
-_HIGH = 210
+_HIGH = 100
 _WIDE = 84
 """Pixels of the strip as it is ripped."""
 _CASE = 60

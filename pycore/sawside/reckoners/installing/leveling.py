@@ -50,11 +50,14 @@ RECKONER = Reckoner(
         "ink": "M2 36l36-5M4 8h32",
         "chalk": "M8 8v26m-3-3l3 3 3-3M34 28v3M28 28v4M22 28v4",
     },
-    basic=("front", "back", "base"),
+    basic=("front", "base"),
     fields=(
         _line("front", "Down to the floor, front", help=_HELP, in_short="{} at the front"),
         _line(
-            "back", "At the back", blank_means="The back isn’t figured.", in_short="{} at the back"
+            "back",
+            "Down to the floor, back",
+            blank_means="The back isn’t figured.",
+            in_short="{} at the back",
         ),
         length(
             "base",

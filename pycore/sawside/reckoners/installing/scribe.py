@@ -14,18 +14,9 @@ from sawside.wood.numbers import metric
 _SQUARE = End("square", "0°")
 _HOLD = 6 * INCHES_PER["mm"]
 """The least of a strip that can be held and planed. Common practice, no source."""
-_CAUTIONS = (
-    Caution(
-        "Make the case plumb and screw it fast before you scribe.",
-        "Make the case plumb and screw it fast before you scribe: a case that moves afterward "
-        "opens the joint. Hold the strip upright while you draw, and the compass level.",
-    ),
-    Caution(
-        "Clamp the strip to saw or plane it.",
-        "Clamp the strip to saw or plane it, with your hands behind the blade, and stay off the "
-        "line: cut a little back under it, then plane to it. The saw maker’s instructions come "
-        "first.",
-    ),
+_CUT = Caution(
+    "Clamp the strip to cut it.",
+    "Clamp the strip to cut it, hands behind the blade. The saw maker’s instructions come first.",
 )
 
 
@@ -47,7 +38,7 @@ def compute(given, show):
         answers=answers,
         working=tuple(_working(given, show, strip)),
         drawing=scribed_strip(show, given, strip),
-        cautions=(*_narrow(show, strip, least), *_CAUTIONS),
+        cautions=(*_narrow(show, strip, least), _CUT),
         parts=(_part(given, show, strip),),
         verdict=f"Rip {show.bare(strip.wide)}, set the compass to",
         fixes=(("Wider lap", "lap"),) if strip.least < _HOLD else (),
@@ -116,7 +107,7 @@ RECKONER = Reckoner(
         "ink": "M18 3v34M34 2l3 10-2 10 2 16",
         "chalk": "M28 28h8M28 25v6M36 25v6",
     },
-    basic=("gaps", "long", "lap"),
+    basic=("gaps", "long"),
     makes_parts=True,
     fields=(
         lengths(
@@ -125,7 +116,8 @@ RECKONER = Reckoner(
             row_label="Gap",
             most_rows=12,
             most="24 in",
-            help="Bottom to top at even steps, with the case plumb and screwed fast.",
+            help="Bottom to top at even steps, with the case plumb and screwed fast. Hold the "
+            "strip upright to draw.",
             in_short="gaps {}",
         ),
         length("long", "Strip length", least="1 in", most="20 ft", in_short="{} long"),

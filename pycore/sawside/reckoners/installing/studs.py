@@ -46,7 +46,7 @@ def _check_strips(given, show):
 
 RECKONER = Reckoner(
     key="studs",
-    title="Studs behind the case",
+    title="Studs behind a case",
     asks="Where do I screw the case into the studs, and with which screw?",
     words=(
         "studs, stud, stud finder, stud spacing, stud layout, find studs, hang a "

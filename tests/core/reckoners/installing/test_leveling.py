@@ -25,7 +25,7 @@ def pairs(said, key):
 def test_two_cases_in_a_row_are_shimmed_from_the_high_point_by_hand():
     """The least reading is 36, at the left of the back: 36 1/8 − 36 = 1/8, and so on."""
     said = reckon(KEY, **TWO)
-    assert said["verdict"] == "High point at the left end, back; thickest shim"
+    assert said["verdict"] == "Highest at left end, back; thickest shim"
     assert texts(said)["most"] == "1/2″"
     assert pairs(said, "shims") == [
         ("Left end, front", "1/8″"),
@@ -40,7 +40,7 @@ def test_two_cases_in_a_row_are_shimmed_from_the_high_point_by_hand():
 def test_a_base_that_is_cut_is_highest_where_the_floor_is_lowest():
     """4 + 1/2 at the right end of the front, 4 at the high point."""
     said = reckon(KEY, **TWO, way="cut")
-    assert said["verdict"] == "High point at the left end, back; rip the base to"
+    assert said["verdict"] == "Highest at left end, back; rip the base to"
     assert texts(said)["rip"] == "4 1/2″"
     assert ("Left end, back", "4″") in pairs(said, "heights")
     assert ("Right end, front", "4 1/2″") in pairs(said, "heights")
@@ -58,7 +58,7 @@ def test_a_joint_between_two_readings_is_on_the_straight_line_between_them():
 def test_a_hump_between_the_joints_lifts_them_all():
     """By hand: 30 in the middle, 30 1/2 at both ends of one case."""
     said = reckon(KEY, front=["30 1/2", "30", "30 1/2"], cases=["40"], taken="steps")
-    assert said["verdict"] == "High point at place 1, front; thickest shim"
+    assert said["verdict"] == "Highest at place 1, front; thickest shim"
     assert pairs(said, "shims") == [("Left end, front", "1/2″"), ("Right end, front", "1/2″")]
 
 

@@ -22,7 +22,7 @@ def test_studs_from_one_and_their_spacing_by_hand():
     said = reckon(KEY, **CASE)
     assert items(said, "outside") == [Fraction(81, 8), Fraction(209, 8)]
     assert items(said, "inside") == [Fraction(75, 8), Fraction(203, 8)]
-    assert said["verdict"] == "Screws at 10 1/8″ and 26 1/8″ from the left, length"
+    assert said["verdict"] == "Screws at 10 1/8″ and 26 1/8″; length"
     assert "without" not in said["by_key"]
 
 
@@ -87,10 +87,10 @@ def test_where_no_stud_is_the_anchors_are_told_to_be_weaker():
 
 def test_wires_pipes_and_tipping_are_always_warned_of():
     said = reckon(KEY, **CASE)["cautions"]
-    assert any("1 1/4″ from a stud’s edge" in each for each in said)
+    assert any("within 1 1/4″ of a stud’s edge" in each for each in said)
     assert any("see Tip-over" in each for each in said)
     metric = ask(KEY, {"display": "mm"}, **CASE)["cautions"]
-    assert any("32 mm from a stud’s edge" in each for each in metric)
+    assert any("within 32 mm of a stud’s edge" in each for each in metric)
 
 
 @given(
@@ -189,6 +189,15 @@ def test_the_drawing_has_studs_behind_the_case_and_a_screw_at_each_strip():
     assert said["by_key"]["count"]["text"] == "4"
 
 
+def test_a_stud_that_the_case_hides_half_of_is_drawn_and_not_screwed_into():
+    """Its center is 1/2 left of the case; the next one 15 1/2 right of its left side."""
+    said = reckon(KEY, **CASE | {"studs": ["11 3/4"]}, spacing="16")
+    ghosts = [each for each in said["drawing"]["shapes"] if each.get("role") == "ghost"]
+    assert sum(x for x, _ in ghosts[0]["points"]) / 4 == pytest.approx(-0.5)
+    assert items(said, "outside") == [Fraction(31, 2), Fraction(63, 2)]
+    assert "hidden" not in said["by_key"]
+
+
 def test_a_case_without_a_height_is_drawn_and_its_strips_too():
     said = reckon(KEY, **{key: CASE[key] for key in ("studs", "left", "width")}, strips=["4", "72"])
     shapes = said["drawing"]["shapes"]
@@ -201,4 +210,4 @@ def test_more_screws_than_can_be_dimensioned_are_numbered():
     said = reckon(KEY, **CASE | {"width": "110"})
     labels = [each["text"] for each in said["drawing"]["shapes"] if each["kind"] == "label"]
     assert labels[:6] == ["1", "2", "3", "4", "5", "6"]
-    assert said["verdict"] == "Screws in 7 studs, length"
+    assert said["verdict"] == "Screws in 7 studs; length"

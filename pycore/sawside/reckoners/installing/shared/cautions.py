@@ -4,14 +4,12 @@ from sawside.wood.caution import Caution
 from sawside.wood.numbers import metric
 
 LIFT = Caution(
-    "Lift it empty, with a helper, and brace it until it’s screwed.",
-    "Lift it empty, with a helper, and brace it until it’s screwed. Use a stepladder that’s rated "
-    "for you.",
+    "Lift it empty, with a helper.",
+    "Lift it empty, with a helper, off a rated stepladder, and brace it until it’s screwed.",
 )
 TIP_OVER = Caution(
-    "Anchor a case that could tip before you load it.",
-    "Anchor a case that could tip before you load it: see Tip-over. The anchor maker’s "
-    "instructions and local rules come first.",
+    "Anchor a case that could tip.",
+    "Anchor a case that could tip before you load it: see Tip-over. Local rules come first.",
 )
 
 
@@ -20,8 +18,7 @@ def hidden_in_walls(show):
     near = "32 mm" if metric(show) else "1 1/4″"
     return Caution(
         "Find wires and pipes first.",
-        "Find wires and pipes first, and pick another place where there could be one. Steel plates "
-        f"guard most that are less than {near} from a stud’s edge (National Electrical Code "
-        "300.4), but not in old walls: where a bit stops hard, stop. If you aren’t sure, ask a "
-        "licensed pro; local rules come first.",
+        "Find wires and pipes first: steel plates guard only those within "
+        f"{near} of a stud’s edge (National Electrical Code 300.4), and not in all old walls. If "
+        "you aren’t sure, ask a licensed pro.",
     )

@@ -22,13 +22,11 @@ ANSWERS = (
 
 _BETWEEN = Caution(
     "Look for humps between your readings.",
-    "Look for humps between your readings with a long straightedge: one that’s higher than the "
-    "high point lifts the base.",
+    "Look for humps between your readings with a long straightedge: one lifts the base.",
 )
 _SHIMS = Caution(
-    "Shim in pairs from both sides, under every upright.",
-    "Shim in pairs from both sides, under every upright, and fasten the shims before you trim "
-    "them (shop practice).",
+    "Shim in pairs, under every upright.",
+    "Shim in pairs, under every upright, and fasten the shims before you trim them.",
 )
 
 
@@ -65,9 +63,8 @@ def _name(spot):
 
 
 def _where(spot):
-    """A place in a sentence: "at the left end, front"."""
-    name = spot.name[0].lower() + spot.name[1:]
-    return f"at {'the ' if name.endswith('end') else ''}{name}, {spot.edge}"
+    """A place in a sentence: "left end, front"."""
+    return f"{spot.name[0].lower()}{spot.name[1:]}, {spot.edge}"
 
 
 def verdict_of(given, floor):
@@ -76,8 +73,8 @@ def verdict_of(given, floor):
         return "Level" if given.way == "shim" else "Level: rip the base to"
     if not floor.thickest:
         return "No shims, high point"
-    high = _where(floor.high)
-    return f"High point {high}; {'thickest shim' if given.way == 'shim' else 'rip the base to'}"
+    act = "thickest shim" if given.way == "shim" else "rip the base to"
+    return f"Highest at {_where(floor.high)}; {act}"
 
 
 def working_of(given, show, floor):

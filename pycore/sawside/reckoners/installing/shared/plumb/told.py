@@ -20,18 +20,16 @@ ANSWERS = (
 )
 
 _LOOSE = Caution(
-    "Back out its wall screws before you shim.",
-    "Back out its wall screws before you shim, with a helper holding it: a case that’s screwed "
-    "tight twists instead. Check again after each shim.",
+    "Back out its wall screws first.",
+    "Back out its wall screws before you shim, with a helper holding it.",
 )
 _PUSH = (
     "Push a racked case a little at a time, with its wall screws out. Then fasten the back, or "
     "brace a corner, so it stays square."
 )
 _NOT_RACKED = Caution(
-    "Check the diagonals too, or lay a level on top.",
-    "Check the diagonals too, or lay a level on top: one side alone doesn’t tell a case that leans "
-    "from one that’s racked.",
+    "Check that it isn’t racked.",
+    "Check that it isn’t racked: measure the diagonals, or lay a level on top.",
 )
 _FORWARD = "It leans forward: it tips over sooner, and doors swing open. Shim its front first."
 

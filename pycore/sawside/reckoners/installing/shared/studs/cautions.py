@@ -3,22 +3,16 @@
 from sawside.lengths.fine import fine_text, on_fine_marks
 from sawside.reckoners.installing.shared.cautions import LIFT, TIP_OVER, hidden_in_walls
 from sawside.reckoners.installing.shared.studs.screw import SAFE, bite_wanted
-from sawside.wood.caution import Caution
 
 _ANCHORS = (
     "Hollow-wall anchors hold much less than a stud: their maker’s rating comes first. Hanging "
     "cabinets need studs or blocking; ask a licensed contractor if you aren’t sure of the wall."
 )
-_TRY = Caution(
-    "Try each stud with a small nail first.",
-    "Try each stud with a small nail where the case will cover it: near corners, doors and windows "
-    "they aren’t at their spacing.",
-)
 
 
 def cautions_of(given, show, studs, screw):
     """Those of this case first, then the usual ones."""
-    return (*_held(studs), *_reach(given, show, screw), hidden_in_walls(show), _TRY, LIFT, TIP_OVER)
+    return (*_held(studs), *_reach(given, show, screw), hidden_in_walls(show), LIFT, TIP_OVER)
 
 
 def _held(studs):

@@ -52,7 +52,8 @@ FIELDS = (
     length(
         "off",
         "Studs good to within ±",
-        help="How far your finder may miss.",
+        help="How far your finder may miss. Try each stud with a small nail where the case will "
+        "cover it.",
         default="1/4 in",
         metric="6 mm",
         most="3 in",

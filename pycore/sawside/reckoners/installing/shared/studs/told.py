@@ -19,8 +19,8 @@ _NAMED = 3
 
 ANSWERS = (
     Answer("screw", "Screw length", must="reach"),
-    Answer("outside", "From the left side’s outside", "lengths", must="agree"),
-    Answer("inside", "From the left side’s inside", "lengths", must="agree"),
+    Answer("outside", "From the left, outside", "lengths", must="agree"),
+    Answer("inside", "From the left, inside", "lengths", must="agree"),
     Answer("count", "Screws in studs", "count"),
     Answer("without", "Without a stud", "lengths", must="agree"),
     Answer("hidden", "Studs you can’t use", "text"),
@@ -73,8 +73,8 @@ def verdict_of(show, studs):
         return "No stud to screw into"
     if len(places) <= _NAMED:
         many = "Screw" if len(places) == 1 else "Screws"
-        return f"{many} at {listed(places)} from the left, length"
-    return f"Screws in {counted(len(places), 'stud')}, length"
+        return f"{many} at {listed(places)}; length"
+    return f"Screws in {counted(len(places), 'stud')}; length"
 
 
 def working_of(given, show, studs, screw):
