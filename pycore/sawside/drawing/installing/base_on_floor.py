@@ -40,9 +40,9 @@ def base_on_floor(show, given, floor):
         line((left - 10, -_HIGH - 26), (right + 10, -_HIGH - 26), "center"),
         label((points[0][0], -_HIGH - 38), "your level line", "note", "start"),
         *_shims(show, floor, spots, place),
-        label(((left + right) / 2, _GAP + 74), f"{edge}; slope exaggerated", "note"),
+        label(((left + right) / 2, _GAP + 66), f"{edge}; slope exaggerated", "note"),
     ]
-    box = (left - 30, -_HIGH - 56, right + 30, _GAP + 88)
+    box = (left - 30, -_HIGH - 56, right + 30, _GAP + 76)
     return drawing(_words(show, floor, edge, spots), box, shapes)
 
 

@@ -76,8 +76,8 @@ RECKONER = Reckoner(
         ),
         choice(
             "also",
-            "Racked or not, by",
-            {"none": "Not checked", "diagonals": "Diagonals", "level": "Level on top"},
+            "Racking",
+            {"none": "Not checked", "diagonals": "By diagonals", "level": "By a level on top"},
         ),
         length(
             "rising",
