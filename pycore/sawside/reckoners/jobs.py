@@ -52,6 +52,11 @@ JOBS = {
         "ink": "M10 9h20v22H10zM20 5v30",
         "chalk": "M15 14v3M15 23v3M25 14v3M25 23v3",
     },
+    "putting it up": {
+        "wood": "M6 3h4v34H6zM30 3h4v34h-4zM13 12h14v22H13z",
+        "ink": "M2 37h36M13 19h14",
+        "chalk": "M3 8h34M18 8h4",
+    },
     "wood": {
         "wood": "M4 8h32v18H4z",
         "ink": "M12 26a10 10 0 0 1 16 0M5.2 26a16 16 0 0 1 29.6 0M4 16.9a22 22 0 0 1 32 0",

@@ -55,6 +55,9 @@ OTHER_CASES = {
         {"molding": "crown", "found": "legs", "drop": "2 5/8", "projection": "2 1/16"},
         {"built": "left", "left_end": "cope", "right_end": "return", "right_short": "1"},
     ),
+    "studs": {"dividers": ["10 3/4"], "strips": []},
+    "leveling": {"way": "cut", "taken": "steps", "cases": ["20", "17 1/8"]},
+    "plumb_check": ({"also": "diagonals"}, {"also": "level", "front": "yes"}),
 }
 """What is filled in otherwise than in the example, in turn with it: other answers must go in. One
 way, or several."""

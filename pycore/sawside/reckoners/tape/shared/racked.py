@@ -22,7 +22,7 @@ _SIDES_TOO = (
     "Diagonals that match mean square only if opposite sides match too. Measure top and bottom, "
     "and both sides."
 )
-_MEASURE_AGAIN = "Measure again: the sides don’t fit the diagonals"
+MEASURE_AGAIN = "Measure again: the sides don’t fit the diagonals"
 """Leads the answer, and stands where it would say what to push."""
 _UNEQUAL = (
     "These four measurements don’t fit a frame with equal opposite sides. Measure again, both "
@@ -38,7 +38,7 @@ def racked(given, show):
         offset = (given.rising**2 - given.falling**2) / (4 * given.bottom)
     goal = sqrt((given.rising**2 + given.falling**2) / 2)
     unlike = _is_unlike(given, goal, show)
-    push = _MEASURE_AGAIN if unlike else _push(given, offset, goal, show)
+    push = MEASURE_AGAIN if unlike else _push(given, offset, goal, show)
     return Reckoning(
         answers={
             **_offset(offset, show),
@@ -55,7 +55,7 @@ def racked(given, show):
             *(_CAUTIONS if given.rising != given.falling else (_SIDES_TOO,)),
         ),
         main="apart" if offset is None else "offset",
-        verdict=_MEASURE_AGAIN if unlike else _verdict(given, offset, show),
+        verdict=MEASURE_AGAIN if unlike else _verdict(given, offset, show),
     )
 
 

@@ -8,7 +8,8 @@ from sawside.reckoners.fasteners.shared.two_pieces import INTO_A_WALL, little_le
 from sawside.wood.caution import Caution
 from sawside.wood.numbers import metric
 
-_LEAST_REACH = 6
+LEAST_REACH = 6
+"""Diameters (NDS 12.1.5.6)."""
 _LEAST_UNDER_HEAD = Fraction(3, 16)
 """Inches of wood. Common practice, no source."""
 _ALWAYS = (
@@ -62,7 +63,7 @@ def _under_the_head(show, screw):
 def _too_short(show, screw):
     """What is said of a screw that reaches less far than a rule asks."""
     told = show.text(on_fine_marks(screw.reach, show, "be there"))
-    if screw.reach < _LEAST_REACH * screw.shank:
+    if screw.reach < LEAST_REACH * screw.shank:
         yield (
             f"It bites only {told}, less than six shank diameters. Use a thinner or longer screw, "
             "or more of them."

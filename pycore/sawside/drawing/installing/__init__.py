@@ -1,0 +1,1 @@
+"""Drawings of the questions about putting a case up."""

@@ -1,0 +1,1 @@
+"""Questions about putting a case up: studs, level, plumb, scribing to the wall."""

@@ -1,0 +1,1 @@
+"""A strip that is scribed to a wall beside a case that is up."""

@@ -1,0 +1,1 @@
+"""Studs behind a case, and the screws that go into them."""
