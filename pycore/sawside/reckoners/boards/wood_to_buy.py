@@ -100,9 +100,10 @@ RECKONER = Reckoner(
     title="Wood to buy",
     asks="What does a board or sheet cost, and how many board feet is it?",
     words=(
-        "board feet, board foot, bf, bdft, lumber price, price per board foot, price per foot, "
-        "cost of a board, lumber cost, plywood price, price per sheet, surface measure, wood to "
-        "buy, lumber, hardwood, softwood, sheet weight, weight of plywood, how heavy"
+        "board feet, bdft, price, cost, price per board, cost of a board, cost of plywood, plywood "
+        "price, price of a sheet, surface measure, wood to buy, what a board costs, plywood weigh, "
+        "weight of plywood, sheet weight, how heavy, hardwood price, softwood price, lumber price, "
+        "lumber cost"
     ),
     order=910,
     job="boards",
