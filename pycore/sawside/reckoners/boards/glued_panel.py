@@ -126,8 +126,8 @@ RECKONER = Reckoner(
     title="Glued-up panel",
     asks="How many strips do I glue up for a panel, and how wide do I rip them?",
     words=(
-        "glue up, glue-up, glued panel, edge glue, edge joint, solid wood panel, panel from boards, "
-        "boards to a panel, glue, clamps, how many clamps, cauls, jointing"
+        "glue up, glue-up, glued panel, edge glue, edge joint, solid wood panel, "
+        "panel from boards, boards to a panel, glue, clamps, how many clamps, cauls, jointing"
     ),
     order=930,
     job="boards",

@@ -155,8 +155,8 @@ RECKONER = Reckoner(
     title="Wood on hand",
     asks="What boards, sheets and offcuts do I have to cut from?",
     words=(
-        "wood on hand, on hand, my wood, what wood do I have, inventory, shop stock, boards I have, "
-        "sheets I have, bad spots, leftovers, offcuts on hand"
+        "wood on hand, on hand, my wood, what wood do I have, inventory, shop stock, "
+        "boards I have, sheets I have, bad spots, leftovers, offcuts on hand"
     ),
     order=920,
     job="boards",
