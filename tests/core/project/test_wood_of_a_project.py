@@ -23,8 +23,8 @@ def test_a_board_to_buy_follows_the_reading_that_its_length_names_and_is_undone(
         ("keep_reading", {"name": "Longest", "text": "71"}),
         ("keep_line", {"name": "Yard", "reckoner": "wood_to_buy", "values": {"wood": [row]}}),
     )
-    assert view(document)["entries"][1]["verdict"] == "$12.00 each"
+    assert view(document)["entries"][1]["verdict"] == "$12.00 each, 3 board feet"
     said = change(document, "correct", id="1", text="95")
-    assert view(said["document"])["entries"][1]["verdict"] == "$16.00 each"
+    assert view(said["document"])["entries"][1]["verdict"] == "$16.00 each, 4 board feet"
     back = ask("change", said["document"], act=said["undo"])
-    assert view(back["document"])["entries"][1]["verdict"] == "$12.00 each"
+    assert view(back["document"])["entries"][1]["verdict"] == "$12.00 each, 3 board feet"
