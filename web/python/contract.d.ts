@@ -1292,13 +1292,13 @@ export interface ToRestore {
 export interface ToTabulate {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts";
+  what: "parts" | "readings" | "cuts" | "stock";
 }
 
 export interface ToTakeTable {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts";
+  what: "parts" | "readings" | "cuts" | "stock";
   text: string;
   when?: string | null;
 }

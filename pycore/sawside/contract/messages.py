@@ -132,7 +132,7 @@ class ToDoubt(ToTell):
 
 
 class ToTabulate(OfDocument):
-    what: Literal["parts", "readings", "cuts"]
+    what: Literal["parts", "readings", "cuts", "stock"]
 
 
 class ToTakeTable(ToTabulate):

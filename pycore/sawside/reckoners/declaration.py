@@ -20,6 +20,7 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Any
 
+from sawside.boards.offer import Offer
 from sawside.geometry.case import Shelving
 from sawside.geometry.end import End
 from sawside.geometry.placed import Fills, Placed
@@ -132,8 +133,8 @@ class Reckoning:
     `place` tells where the parts stand in a case (`geometry/placed.py`), given the `Shelving` that
     is laid out for it or None; `shelving` is the one laid out here. `fills` is for what stands in
     an opening of another line; `wraps` tells where the parts go around a case, given that and what
-    stands before it as `Placed`, None where it is of another size. `steps` are to be done in their
-    order, each ticked in a project.
+    stands before it as `Placed`, None where it is of another size. `stock` is the wood that this
+    line offers to be cut. `steps` are to be done in their order, each ticked in a project.
     """
 
     answers: dict[str, Any]
@@ -152,6 +153,7 @@ class Reckoning:
     fills: Fills | None = None
     wraps: Callable[[Placed, tuple[Placed, ...]], Placed | None] | None = None
     steps: tuple[Step, ...] = ()
+    stock: tuple[Offer, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -40,6 +40,7 @@ diagonal, diagnol
 concealed hinge, cup hinge
 hinge gain, hinge mortise
 trim nail, finish nail
+board feet, board foot, bd ft
 pilot drill, pilot bit, drill bit
 """
 """A line for each meaning: a question that is declared with one of these is found by all."""
@@ -55,16 +56,15 @@ wood wooden saw degree degrees deg
 
 _ELSEWHERE = """
 apron bandsaw barn barrel basin bath bead beadboard beam bit blender bolt bore brick
-carve cast caster chair chisel clamp concrete cost countertop deck drain drywall
-epoxy fender footing foundation frost garden gate girder glue grout gutter
-hammer handrail hanger header hone house insulation jointer joist kitchen knife
-laminate lamp laser latch latex lathe leather leg lever lock magnet mortar motor mount
-newel nut pallet patio pipe plane planer plaster pole porch post pour power
-price pump purlin rafter ramp rebar resin ridge roof roofing router rust
-seal sealer shear shed shelter shingle siding sill sink solder
+carve cast caster chair chisel concrete countertop deck drain drywall epoxy fender
+footing foundation frost garden gate girder grout gutter hammer handrail hanger header
+hone house insulation jointer joist kitchen knife laminate lamp laser latch latex lathe
+leather leg lever lock magnet mortar motor mount newel nut pallet patio pipe plane
+planer plaster pole porch post pour power pump purlin rafter ramp rebar resin ridge roof
+roofing router rust seal sealer shear shed shelter shingle siding sill sink solder
 spline spray stain staple steel stone stool stove stringer stucco tank thread tile tint
-tool tooth torque track tread truss tub tube urethane valve vent vise wainscot
-washer weld wheel wire
+tool tooth torque track tread truss tub tube urethane valve vent vise wainscot washer
+weld wheel wire
 """
 """Words of the shop and the building site that must never be taken for a slip of another one."""
 

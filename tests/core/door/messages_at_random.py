@@ -19,7 +19,7 @@ from tests.core.door.typed_at_random import (
 )
 from tests.core.hostile import WHEN, backup_text, mutant, project
 
-TABLES = ["parts", "readings", "cuts"]
+TABLES = ["parts", "readings", "cuts", "stock"]
 PART_KEYS = {
     key: [
         part["key"]

@@ -64,6 +64,7 @@ NOT_ARITHMETIC = re.compile(
             r"^No furniture anchor is asked",
             r"^By its height, ",
             r"^The natural logarithm of ",
+            r"^Wood \d+: \S+ × \d+ measures ",
         )
     )
 )
