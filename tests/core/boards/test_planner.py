@@ -11,7 +11,8 @@ from sawside.boards.buying import by_cost
 from sawside.boards.fills import Steps
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.planner import plan
-from sawside.boards.request import Piece, Request, Stock, whole
+from sawside.boards.request import Piece, Request, Stock
+from sawside.boards.whole import whole
 from tests.core.oracles.sawn_sticks import (
     cut_apart,
     faults,

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import groupby
 
-from sawside.boards.planner import PlannedStick
+from sawside.boards.told import PlannedStick
 from sawside.lengths.words import counted
 
 
