@@ -16,12 +16,13 @@ from sawside.boards.buying import by_cost, by_length, key
 from sawside.boards.completion import pack
 from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first, longest_on_sale
+from sawside.boards.longest import longest_offcut
 from sawside.boards.offcuts import tidied
 from sawside.boards.slants import low_models, safe_models
 from sawside.boards.told import Plan, told
 from sawside.boards.whole import whole
 
-STEPS = 300_000
+STEPS = 400_000
 """Steps of a plan that somebody waits for: in Pyodide on a desktop 0.3 s at most for any of 120
 requests of 50 pieces that were tried."""
 
@@ -30,22 +31,44 @@ _FINE = 1 << 14
 
 _SHARE = 4
 
+_FOR_OFFCUTS = 4
+"""So many times as many steps as for the longest offcut."""
+
+
+_FIRST, _TIMES = 40_000, 4
+"""Steps of the first round, and how many times as many each round after it has."""
+
 
 def plan(request, most_steps=STEPS):
-    """The best plan that is found in so many steps.
+    """The best plan that is found in so many steps; with more of them it is never a worse one.
 
     Raises `NoRoomError` where a piece goes into no stick, or where those too long for what is on
     sale don't go into what is on hand (or were not found to).
     """
-    search = _Search(request, Steps(most_steps))
-    search.run()
+    search = _Search(request)
+    search.run(most_steps)
     exact = search.exact
     bound = min(search.bound, search.value[0])
+    filled, longest = _with_longest_offcut(request, search, most_steps // _FOR_OFFCUTS)
     return Plan(
-        told(request, exact, search.best),
+        told(request, exact, filled),
         search.value[0] * exact.cost_unit,
         bound * exact.cost_unit,
+        longest,
     )
+
+
+def _with_longest_offcut(request, search, most_steps):
+    exact, filled = search.exact, search.best
+    bought = [place for place in filled if place[0][0] == "buy"]
+    if not (request.least and bought and search.is_exact):
+        return filled, False
+    worth = (request.least + request.kerf) / exact.unit
+    with suppress(OutOfStepsError):
+        filled, sure = longest_offcut(exact, filled, Steps(most_steps), worth)
+        sure = sure and len(filled) == len(bought) and len(request.to_buy) == 1
+        return filled, sure
+    return filled, False
 
 
 class _Search:
@@ -56,8 +79,8 @@ class _Search:
     same.
     """
 
-    def __init__(self, request, steps):
-        self.steps, self.best = steps, None
+    def __init__(self, request):
+        self.steps, self.best, self.cut_short = Steps(0), None, False
         self.ways = [whole(request, model) for model in safe_models(request)]
         self._by(self.ways[0])
         square = all(piece.square for piece in request.pieces)
@@ -74,11 +97,18 @@ class _Search:
         self.exact, self.hand = exact, exact.hand
         self.coarse = _on_grid(exact, up=False)
 
-    def run(self):
-        """First what is had at once, then what is found in the steps; raises `NoRoomError`."""
+    def run(self, most_steps):
+        """First what is had at once, then what is found in the steps, in rounds of more and more:
+        each does the same whatever there is after it. Raises `NoRoomError`."""
         self._at_once()
-        with suppress(OutOfStepsError):
-            self._improve()
+        rest, given = most_steps, _FIRST
+        while rest > 0 and self.bound < self.value[0]:
+            self.steps, self.cut_short = Steps(given, rest), False
+            with suppress(OutOfStepsError):
+                self._improve()
+                if not self.cut_short:
+                    return
+            rest, given = self.steps.rest, given * _TIMES
 
     def _at_once(self):
         """The plans that are had at once, by each way of adding up; the best one stays."""
@@ -179,10 +209,11 @@ class _Search:
             for i, (room, number) in enumerate(zip(rooms, numbers, strict=True)):
                 places.setdefault(room, []).extend([(kind, i)] * number)
         sticks = {room: len(those) for room, those in places.items() if those}
-        part = Steps(most)
+        part = self.steps.part(most)
         sums = self.sums if given is self.low else _sums(given)
         found = pack(given.sizes, given.counts, sticks, part, sums)
-        self.steps.left -= most - max(part.left, 0)
+        self.steps.charge(part, most)
+        self.cut_short = self.cut_short or found is None
         return found and [(places[room].pop(0), fill) for room, fill in found]
 
 

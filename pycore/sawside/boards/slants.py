@@ -101,6 +101,8 @@ def ends(piece):
 
 def middle(piece, width):
     """How long a piece is along its middle."""
+    if piece.left == -piece.right:
+        return Span(piece.length, piece.length)
     left, right = ends(piece)
     exact = Span(piece.length, piece.length)
     return exact.plus(left.plus(right, -1).size, -Fraction(width) / 2)
@@ -111,6 +113,12 @@ def shorter_edge(piece, width):
     left, right = ends(piece)
     exact = Span(piece.length, piece.length)
     return exact.plus(left.plus(right, -1).size, -Fraction(width))
+
+
+def alone(piece, width):
+    """How much of a stick a piece takes by itself, from the first point of it to the last."""
+    left, right = ends(piece)
+    return middle(piece, width).plus(left.size.plus(right.size), Fraction(width) / 2)
 
 
 def steepest(request):

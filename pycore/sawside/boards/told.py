@@ -89,6 +89,9 @@ def _hand_sticks(request, exact, filled):
 
 
 def _section(request, start, end, places):
+    """The pieces in their order: long ones first, but for what miters do."""
+    pieces = request.pieces
+    places = sorted(places, key=lambda each: (-pieces[each].length, pieces[each].name, each))
     laid, taken = laid_out(request, places, start)
     return Section(start, end, laid, max(end - taken, Fraction(0)))
 

@@ -20,7 +20,7 @@ class Whole:
     `rooms` are those of the stretches of what is on hand, `of_hand` the (place of the stick in
     `on_hand`, start, end) of each and `hand` how many there are; `buys` are those of `to_buy`, in
     its order. `costs` are what one of each costs, 1 each where there are no prices, in units of
-    `cost_unit`.
+    `cost_unit`. One unit is `unit` inches.
     """
 
     sizes: tuple[int, ...]
@@ -32,6 +32,7 @@ class Whole:
     buys: tuple[int, ...]
     costs: tuple[int, ...]
     cost_unit: Fraction
+    unit: Fraction
 
 
 def whole(request, model=None):
@@ -70,4 +71,5 @@ def whole(request, model=None):
         in_units[len(hand) :],
         tuple(int(price / cost_unit) for price in prices),
         cost_unit,
+        Fraction(common, unit),
     )
