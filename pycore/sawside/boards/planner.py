@@ -19,7 +19,7 @@ from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first, lo
 from sawside.boards.longest import longest_offcut
 from sawside.boards.offcuts import tidied
 from sawside.boards.slants import low_models, safe_models
-from sawside.boards.told import Plan, told
+from sawside.boards.told import Plan, goes_in, told
 from sawside.boards.whole import whole
 
 STEPS = 400_000
@@ -80,6 +80,7 @@ class _Search:
     """
 
     def __init__(self, request):
+        self.request = request
         self.steps, self.best, self.cut_short = Steps(0), None, False
         self.ways = [whole(request, model) for model in safe_models(request)]
         self._by(self.ways[0])
@@ -105,6 +106,8 @@ class _Search:
         while rest > 0 and self.bound < self.value[0]:
             self.steps, self.cut_short = Steps(given, rest), False
             with suppress(OutOfStepsError):
+                if self._by_low():
+                    return
                 self._improve()
                 if not self.cut_short:
                     return
@@ -162,6 +165,22 @@ class _Search:
             number = self.value[0]
             if len(self.exact.buys) > 1 and number:
                 self._try(by_length(self.exact, number, self.steps), sure=False)
+
+    def _by_low(self):
+        """Where pieces are mitered in several ways what adds up may be too safe: the fewest sticks
+        by what is sure to be needed, if the pieces go in as they are laid. Whether they do: then
+        `exact` no longer says what goes in, and there is no more to search."""
+        if len(self.ways) == 1 or any(cost != 1 for cost in self.low.costs) or not self.low.buys:
+            return False
+        longest, given = longest_on_sale(self.low), _on_grid(self.low, up=False)
+        for number in range(self.bound, self.value[0]):
+            bought = _all_of(longest, number, len(self.low.buys))
+            found = self._packed(bought, given, self.steps.left // _SHARE)
+            if found and goes_in(self.request, self.low, found):
+                self._by(self.low)
+                self.best = found
+                return True
+        return False
 
     def _fewer(self, longest):
         """One stick less, as long as there is such a plan: no proof, but soon better."""

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.boards.slants import steepest
+
 
 @dataclass(frozen=True, slots=True)
 class Piece:
@@ -72,13 +74,14 @@ class Request:
         """(start, end) of what can be used of a stick, from its measured end; none where nothing
         is left.
 
-        At a bad stretch a piece is cut off clear of it, so the kerf there comes off the good wood;
-        the ends of the stick lose their trim.
+        At a bad stretch a piece is cut off clear of it, so the kerf there comes off the good wood,
+        that of the steepest cut; the ends of the stick lose their trim.
         """
         found, start = [], self.trim
+        kerf = steepest(self).by(self.kerf).up
         for bad_from, bad_to in sorted(stretch for stretch in stock.bad if stretch[0] < stretch[1]):
             if bad_to > 0 and bad_from < stock.length:
-                found.append((start, min(bad_from - self.kerf, stock.length - self.trim)))
-                start = max(start, bad_to + self.kerf)
+                found.append((start, min(bad_from - kerf, stock.length - self.trim)))
+                start = max(start, bad_to + kerf)
         found.append((start, stock.length - self.trim))
         return tuple((start, end) for start, end in found if start < end)

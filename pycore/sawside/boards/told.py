@@ -59,17 +59,39 @@ class Plan:
 
 def told(request, exact, filled):
     """The `PlannedStick` of each filled stick of a search."""
-    unit = [list(places) for places in exact.pieces]
     bought, on_hand = [], {}
-    for (kind, i), fill in filled:
-        places = [unit[j].pop(0) for j, number in sorted(fill) for _ in range(number)]
+    for (kind, i), places in _with_places(exact, filled):
         if kind == "buy":
-            stock = request.to_buy[i]
-            start, end = request.trim, stock.length - request.trim
-            bought.append(_stick(stock, True, [_section(request, start, end, places)]))
+            stretch = _bought(request, i)
+            bought.append(_stick(request.to_buy[i], True, [_section(request, *stretch, places)]))
         else:
             on_hand.setdefault(i, []).append(places)
     return tuple(_hand_sticks(request, exact, on_hand) + bought)
+
+
+def goes_in(request, exact, filled):
+    """Whether the pieces of every filled stick go into it as they are laid."""
+    return all(
+        _fits(request, *(_bought(request, i) if kind == "buy" else exact.of_hand[i][1:]), places)
+        for (kind, i), places in _with_places(exact, filled)
+    )
+
+
+def _fits(request, start, end, places):
+    laid = _section(request, start, end, places).laid
+    return all(max(each.near[1], each.far[1]) <= end for each in laid)
+
+
+def _with_places(exact, filled):
+    """(place, the pieces by their places in the request) of each filled stick."""
+    unit = [list(places) for places in exact.pieces]
+    for place, fill in filled:
+        yield place, [unit[j].pop(0) for j, number in sorted(fill) for _ in range(number)]
+
+
+def _bought(request, i):
+    """(start, end) of what can be used of a stick to buy."""
+    return request.trim, request.to_buy[i].length - request.trim
 
 
 def _hand_sticks(request, exact, filled):

@@ -29,7 +29,7 @@ _CAUTIONS = (
 
 _LAYOUTS = {
     True: "Turn mitered pieces so that neighboring cuts are parallel: one cut makes two ends.",
-    False: "All mitered pieces lie the same way. Cut ends that aren’t parallel one by one.",
+    False: "Keep all mitered pieces the same way around. Cut ends that aren’t parallel one by one.",
 }
 
 
@@ -122,7 +122,8 @@ RECKONER = Reckoner(
     words=(
         "sticks to buy, what to buy, how many sticks, how many boards to buy, stock length, cut "
         "strips, rails, molding to buy, which piece from which board, least waste, offcuts, "
-        "stick with a knot, split, bad wood, nested miters, mitered pieces from a stick"
+        "stick with a knot, knots and splits, bad wood, nested miters, mitered pieces from a "
+        "stick, longest offcut"
     ),
     order=900,
     job="boards",

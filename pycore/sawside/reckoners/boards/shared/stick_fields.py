@@ -67,7 +67,7 @@ MITERED = (
     choice(
         "profile",
         "Stick",
-        {"flat": "Flat, can be turned over", "molding": "Molding, lies one way only"},
+        {"flat": "Flat strip, can be turned over", "molding": "Molding, face and edge fixed"},
         shown_when=_ANY_MITERED,
     ),
 )
