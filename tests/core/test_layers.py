@@ -21,7 +21,7 @@ BELOW = {
     "settings": {"errors", "lengths"},
     "geometry": {"errors", "lengths"},
     "wood": {"errors", "lengths"},
-    "boards": set(),
+    "boards": {"errors", "lengths", "geometry"},
     "drawing": {"errors", "lengths", "geometry", "wood"},
 }
 BELOW["reckoners"] = set(BELOW) - {"version", "contract"}

@@ -12,7 +12,8 @@ from heapq import merge
 from itertools import islice
 
 from sawside.boards.bounds import Lanes
-from sawside.boards.fills import OutOfStepsError, Steps, fills, long_first
+from sawside.boards.cover import cover
+from sawside.boards.fills import OutOfStepsError, fills, long_first
 
 _PASSES = ((1, None), (1, 1), (2, 1), (3, 1), (2, 2), (3, 2), (3, None))
 """(how many ways are tried at each stick, how much each stick may waste), pass after pass before
@@ -20,6 +21,9 @@ all ways are: none, where the fullest is tried first, else so many times its sha
 
 _SHARE = 8
 """A pass gets this part of the steps that are left."""
+
+_FOR_COVER = 3
+"""What has little to waste is tried with this part of the steps first."""
 
 _A_NODE = 30
 """Steps of a node beside those of its fills."""
@@ -37,13 +41,20 @@ def pack(sizes, counts, sticks, steps, sums):
         return False
     held = sum(room * number for room, number in sticks.items())
     needed = sum(size * count for size, count in zip(sizes, counts, strict=True))
+    if len(rooms) == 1 and any(counts):
+        given = steps.left // _FOR_COVER
+        part = steps.part(given)
+        found = cover(sizes, counts, rooms[0], sticks[rooms[0]], part)
+        steps.charge(part, given)
+        if found is not None:
+            return found
     for ways in _PASSES:
         if held == needed and ways[1]:
             continue  # there is no waste to share
-        part = Steps(steps.left // _SHARE)
-        given = part.left
+        given = steps.left // _SHARE
+        part = steps.part(given)
         found = _attempt(sizes, counts, sticks, part, lanes, ways)
-        steps.left -= given - max(part.left, 0)
+        steps.charge(part, given)
         if found or found is False:
             return found
     return _attempt(sizes, counts, sticks, steps, lanes, (None, None))

@@ -5,6 +5,7 @@ same number or-ed with itself, moved up by that piece.
 """
 
 from bisect import bisect_left
+from itertools import islice
 
 _BITS_A_STEP = 12
 """Of a binary number this long (as a power of 2), an act takes about a step more."""
@@ -15,16 +16,31 @@ class OutOfStepsError(Exception):
 
 
 class Steps:
-    """A budget that is the same on every machine: steps of work, not seconds."""
+    """A budget that is the same on every machine: steps of work, not seconds.
 
-    def __init__(self, most):
+    What is done with so many steps is planned by `left`; `rest` is how many there truly are. So
+    with more of them the same is done, and goes on where it would have ended.
+    """
+
+    def __init__(self, most, rest=None):
         self.left = most
+        self.rest = most if rest is None else rest
 
     def spend(self, number):
         """Take some away; raises `OutOfStepsError` where there are no more."""
         self.left -= number
-        if self.left < 0:
+        self.rest -= number
+        if self.left < 0 or self.rest < 0:
             raise OutOfStepsError
+
+    def part(self, most):
+        """So many of them, for a part of the work; `charge` takes away what it used."""
+        return Steps(most, self.rest)
+
+    def charge(self, part, most):
+        """Take away what `part` used of the `most` that it had."""
+        self.left -= most - max(part.left, 0)
+        self.rest = part.rest
 
 
 def fills(sizes, counts, room, most_waste, steps):
@@ -65,6 +81,22 @@ def long_first(sizes, counts, room, spare, steps):
     there.reach(room, steps)
     if there.reached[0] >> (room - spare):
         yield from there.within(room, spare, steps)
+
+
+def all_fills(sizes, counts, room, most_waste, most, steps):
+    """Every (waste, fill) of a room that wastes so much at most, the fullest first; None where
+    there are more than `most`."""
+    there = _There(sizes, counts, room)
+    there.reach(room, steps)
+    found = list(islice(there.within(room, min(most_waste, room), steps), most + 1))
+    return sorted(found, key=lambda each: each[0]) if len(found) <= most else None
+
+
+def sums_of(sizes, counts, room, steps):
+    """What pieces can come to together, up to `room`, as bits of a number."""
+    there = _There(sizes, counts, room)
+    there.reach(room, steps)
+    return there.reached[0]
 
 
 class _There:

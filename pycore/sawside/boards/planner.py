@@ -8,8 +8,7 @@ from the best. The same request and steps give the same plan on every machine.
 
 from collections import Counter
 from contextlib import suppress
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import replace
 from itertools import chain
 
 from sawside.boards.bounds import all_sums, could_hold, least_cost
@@ -17,10 +16,13 @@ from sawside.boards.buying import by_cost, by_length, key
 from sawside.boards.completion import pack
 from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.first_plans import NoRoomError, first_fit, fullest_first, longest_on_sale
+from sawside.boards.longest import longest_offcut
 from sawside.boards.offcuts import tidied
-from sawside.boards.request import Stock, whole
+from sawside.boards.slants import low_models, safe_models
+from sawside.boards.told import Plan, goes_in, told
+from sawside.boards.whole import whole
 
-STEPS = 300_000
+STEPS = 400_000
 """Steps of a plan that somebody waits for: in Pyodide on a desktop 0.3 s at most for any of 120
 requests of 50 pieces that were tried."""
 
@@ -29,69 +31,104 @@ _FINE = 1 << 14
 
 _SHARE = 4
 
-
-@dataclass(frozen=True, slots=True)
-class PlannedStick:
-    """One stick: its stock, whether it has to be bought, its pieces (places in the request), and
-    the length that is left once the last piece is cut off, in exact inches."""
-
-    stock: Stock
-    bought: bool
-    pieces: tuple[int, ...]
-    offcut: Fraction
+_FOR_OFFCUTS = 4
+"""So many times as many steps as for the longest offcut."""
 
 
-@dataclass(frozen=True, slots=True)
-class Plan:
-    """Sticks filled. `value` is the cost where there are prices, else how many sticks are bought;
-    no plan has less than `bound`."""
-
-    sticks: tuple[PlannedStick, ...]
-    value: Fraction
-    bound: Fraction
-
-    @property
-    def proved(self):
-        """Whether no plan buys less."""
-        return self.value == self.bound
+_FIRST, _TIMES = 40_000, 4
+"""Steps of the first round, and how many times as many each round after it has."""
 
 
 def plan(request, most_steps=STEPS):
-    """The best plan that is found in so many steps.
+    """The best plan that is found in so many steps; with more of them it is never a worse one.
 
     Raises `NoRoomError` where a piece goes into no stick, or where those too long for what is on
     sale don't go into what is on hand (or were not found to).
     """
-    exact = whole(request)
-    hand = tuple(
-        stock.count if room else 0 for stock, room in zip(request.on_hand, exact.rooms, strict=True)
+    search = _Search(request)
+    search.run(most_steps)
+    exact = search.exact
+    bound = min(search.bound, search.value[0])
+    filled, longest = _with_longest_offcut(request, search, most_steps // _FOR_OFFCUTS)
+    return Plan(
+        told(request, exact, filled),
+        search.value[0] * exact.cost_unit,
+        bound * exact.cost_unit,
+        longest,
     )
-    search = _Search(exact, hand, Steps(most_steps))
-    search.run()
-    return _told(request, exact, search.best, min(search.bound, search.value[0]))
+
+
+def _with_longest_offcut(request, search, most_steps):
+    exact, filled = search.exact, search.best
+    bought = [place for place in filled if place[0][0] == "buy"]
+    if not (request.least and bought and search.is_exact):
+        return filled, False
+    worth = (request.least + request.kerf) / exact.unit
+    with suppress(OutOfStepsError):
+        filled, sure = longest_offcut(exact, filled, Steps(most_steps), worth)
+        sure = sure and len(filled) == len(bought) and len(request.to_buy) == 1
+        return filled, sure
+    return filled, False
 
 
 class _Search:
-    """The search in whole numbers: after `run()` the `best` sticks filled, and the `bound` that no
-    plan is below, unless that is already above the best."""
+    """The search in whole numbers: after `run()` the `best` sticks filled, by `exact`, and the
+    `bound` that no plan is below, unless that is already above the best.
 
-    def __init__(self, exact, hand, steps):
-        self.exact, self.hand, self.steps = exact, hand, steps
-        self.coarse, self.loose = _on_grid(exact, up=False), _on_grid(exact, up=True)
-        self.is_exact = self.coarse is exact
-        rooms = [room for room, n in zip(exact.rooms, hand, strict=True) for _ in range(n)]
-        self.sums = _sums(exact)
-        self.rooms = Counter(room for room in rooms if room)
-        self.bound = least_cost(self.sums, rooms, exact.buys, exact.costs) or 0
-        self.best = None
+    `exact` is what always goes in, `low` what no plan takes less than; without miters they are the
+    same.
+    """
 
-    def run(self):
-        """First what is had at once, then what is found in the steps; raises `NoRoomError`."""
+    def __init__(self, request):
+        self.request = request
+        self.steps, self.best, self.cut_short = Steps(0), None, False
+        self.ways = [whole(request, model) for model in safe_models(request)]
+        self._by(self.ways[0])
+        square = all(piece.square for piece in request.pieces)
+        lows = [self.exact] if square else [whole(request, each) for each in low_models(request)]
+        bounds = [_bound(low) for low in lows]
+        self.bound = max(bounds)
+        self.low = lows[bounds.index(self.bound)]
+        self.loose = _on_grid(self.low, up=True)
+        self.is_exact = self.coarse is self.low
+        self.sums = _sums(self.low)
+        self.low_rooms = Counter(_hand_rooms(self.low))
+
+    def _by(self, exact):
+        self.exact, self.hand = exact, exact.hand
+        self.coarse = _on_grid(exact, up=False)
+
+    def run(self, most_steps):
+        """First what is had at once, then what is found in the steps, in rounds of more and more:
+        each does the same whatever there is after it. Raises `NoRoomError`."""
         self._at_once()
-        with suppress(OutOfStepsError):
-            self._improve()
+        rest, given = most_steps, _FIRST
+        while rest > 0 and self.bound < self.value[0]:
+            self.steps, self.cut_short = Steps(given, rest), False
+            with suppress(OutOfStepsError):
+                if self._by_low():
+                    return
+                self._improve()
+                if not self.cut_short:
+                    return
+            rest, given = self.steps.rest, given * _TIMES
 
     def _at_once(self):
+        """The plans that are had at once, by each way of adding up; the best one stays."""
+        found = []
+        for exact in self.ways:
+            self._by(exact)
+            self.best = None
+            with suppress(NoRoomError):
+                self._at_once_by_this()
+                found.append((self.value, exact, self.best))
+        if not found:
+            raise NoRoomError(())
+        _, exact, best = min(found, key=lambda each: each[0])
+        self._by(exact)
+        self.best = best
+
+    def _at_once_by_this(self):
         mains = range(max(len(self.exact.buys), 1))
         ways = [(fullest_first, self.coarse, main) for main in mains]
         for make, given, *main in ((first_fit, self.exact), *ways):
@@ -129,6 +166,22 @@ class _Search:
             if len(self.exact.buys) > 1 and number:
                 self._try(by_length(self.exact, number, self.steps), sure=False)
 
+    def _by_low(self):
+        """Where pieces are mitered in several ways what adds up may be too safe: the fewest sticks
+        by what is sure to be needed, if the pieces go in as they are laid. Whether they do: then
+        `exact` no longer says what goes in, and there is no more to search."""
+        if len(self.ways) == 1 or any(cost != 1 for cost in self.low.costs) or not self.low.buys:
+            return False
+        longest, given = longest_on_sale(self.low), _on_grid(self.low, up=False)
+        for number in range(self.bound, self.value[0]):
+            bought = _all_of(longest, number, len(self.low.buys))
+            found = self._packed(bought, given, self.steps.left // _SHARE)
+            if found and goes_in(self.request, self.low, found):
+                self._by(self.low)
+                self.best = found
+                return True
+        return False
+
     def _fewer(self, longest):
         """One stick less, as long as there is such a plan: no proof, but soon better."""
         while (number := self.value[0] - 1) >= self.bound:
@@ -149,8 +202,8 @@ class _Search:
             if value[0] < self.bound:
                 continue
             self.steps.spend(len(self.sums) // 4)
-            sticks = Counter(self.rooms)
-            for room, number in zip(self.exact.buys, bought, strict=True):
+            sticks = Counter(self.low_rooms)
+            for room, number in zip(self.low.buys, bought, strict=True):
                 sticks.update({room: number} if number else ())
             if not could_hold(self.sums, sticks):
                 continue
@@ -168,20 +221,32 @@ class _Search:
     def _packed(self, bought, given, most):
         """All pieces in those on hand and these: the filled sticks; False or None as `pack`."""
         places = {}
-        for kind, rooms, numbers in (("hand", given.rooms, self.hand), ("buy", given.buys, bought)):
+        for kind, rooms, numbers in (
+            ("hand", given.rooms, given.hand),
+            ("buy", given.buys, bought),
+        ):
             for i, (room, number) in enumerate(zip(rooms, numbers, strict=True)):
                 places.setdefault(room, []).extend([(kind, i)] * number)
         sticks = {room: len(those) for room, those in places.items() if those}
-        part = Steps(most)
-        sums = self.sums if given is self.exact else _sums(given)
+        part = self.steps.part(most)
+        sums = self.sums if given is self.low else _sums(given)
         found = pack(given.sizes, given.counts, sticks, part, sums)
-        self.steps.left -= most - max(part.left, 0)
+        self.steps.charge(part, most)
+        self.cut_short = self.cut_short or found is None
         return found and [(places[room].pop(0), fill) for room, fill in found]
 
 
 def _sums(exact):
     rooms = [room for room in (*exact.rooms, *exact.buys) if room]
     return all_sums(exact.sizes, exact.counts, rooms or [1])
+
+
+def _hand_rooms(exact):
+    return [room for room, n in zip(exact.rooms, exact.hand, strict=True) for _ in range(n) if room]
+
+
+def _bound(low):
+    return least_cost(_sums(low), _hand_rooms(low), low.buys, low.costs) or 0
 
 
 def _all_of(place, number, lengths):
@@ -206,31 +271,3 @@ def _on_grid(exact, up):
         rooms=tuple(map(sticks, exact.rooms)),
         buys=tuple(map(sticks, exact.buys)),
     )
-
-
-def _told(request, exact, filled, bound):
-    """The plan in exact inches, with the pieces by their places in the request."""
-    unit = _by_size(request, exact)
-    sticks = []
-    for (kind, i), fill in filled:
-        stock = (request.on_hand if kind == "hand" else request.to_buy)[i]
-        pieces = tuple(unit[j].pop(0) for j, number in sorted(fill) for _ in range(number))
-        taken = sum(request.pieces[each].length + request.kerf for each in pieces)
-        left = max(request.usable(stock) - taken, Fraction(0))
-        sticks.append(PlannedStick(stock, kind == "buy", pieces, left))
-    value = sum(exact.costs[i] for (kind, i), _ in filled if kind == "buy")
-    return Plan(tuple(sticks), value * exact.cost_unit, bound * exact.cost_unit)
-
-
-def _by_size(request, exact):
-    """For each of the sizes, the places of its pieces in the request, each as often as it is."""
-    lengths = sorted({piece.length for piece in request.pieces if piece.count}, reverse=True)
-    return [
-        [
-            place
-            for place, piece in enumerate(request.pieces)
-            if piece.length == length
-            for _ in range(piece.count)
-        ]
-        for length in lengths[: len(exact.sizes)]
-    ]

@@ -5,10 +5,10 @@ Shares no code with the planner: a blade moves along each stick and eats its ker
 
 from collections import Counter
 from fractions import Fraction
-from itertools import combinations_with_replacement
+from itertools import combinations_with_replacement, pairwise
 from pathlib import Path
 
-U120 = Path(__file__).parents[2] / "published/boards/u120.csv"
+PUBLISHED = Path(__file__).parents[2] / "published/boards"
 
 
 def sawn(length, pieces, kerf, trim):
@@ -26,10 +26,7 @@ def faults(request, plan):
     said, cut, used = [], Counter(), Counter()
     cost = Fraction(0)
     for stick in plan.sticks:
-        lengths = [request.pieces[place].length for place in stick.pieces]
-        left = sawn(stick.stock.length, lengths, request.kerf, request.trim)
-        if left != stick.offcut:
-            said.append(f"{left} is left of {stick}")
+        said += section_faults(request, stick)
         if not stick.pieces:
             said.append(f"nothing comes out of {stick}")
         cut.update(stick.pieces)
@@ -49,6 +46,33 @@ def faults(request, plan):
     if plan.bound > plan.value:
         said.append(f"{plan.value} is less than the bound {plan.bound}")
     return said
+
+
+def section_faults(request, stick):
+    """Each stretch of good wood of a stick sawn by itself, as sentences."""
+    good = list(good_stretches(stick.stock, request.kerf, request.trim))
+    if good != [(each.start, each.end) for each in stick.sections]:
+        yield f"{good} is good of {stick}"
+    in_order = tuple(laid.place for section in stick.sections for laid in section.laid)
+    if in_order != stick.pieces:
+        yield f"{in_order} is not {stick.pieces}"
+    for section in stick.sections:
+        lengths = [request.pieces[laid.place].length for laid in section.laid]
+        left = sawn(section.end - section.start, lengths, request.kerf, 0)
+        if left != section.left:
+            yield f"{left} is left of {section}"
+
+
+def good_stretches(stock, kerf, trim):
+    """What is neither trimmed nor within a kerf of bad wood: looked at between each two places
+    where that can change."""
+    bad = [(start - kerf, end + kerf) for start, end in stock.bad if end > 0]
+    bad = [each for each in bad if each[0] + kerf < stock.length]
+    first, last = Fraction(trim), stock.length - trim
+    places = sorted({first, last, *(p for each in bad for p in each if first < p < last)})
+    for start, end in pairwise(places):
+        if not any(one < (start + end) / 2 < other for one, other in bad) and first < last:
+            yield start, end
 
 
 def least(pieces, hand, lengths, costs, kerf, trim):
@@ -97,9 +121,9 @@ def cut_apart(random, sticks, length, kerf, parts=64):
     return pieces
 
 
-def published():
-    """(name, sizes, room, the known number of sticks) of each set of the published class u120."""
-    for line in U120.read_text().splitlines():
+def published(name):
+    """(name, sizes, room, the known number of sticks) of each set of a published class."""
+    for line in (PUBLISHED / f"{name}.csv").read_text().splitlines():
         if not line.startswith("#"):
             name, room, best, sizes = line.split(";")
             yield name, [Fraction(size) for size in sizes.split()], Fraction(room), int(best)
@@ -127,3 +151,27 @@ def first_fit_decreasing(sizes, room):
         else:
             rests[place] -= size
     return len(rests)
+
+
+def any_sizes(random):
+    """160 to 200 sizes from 1 to 800."""
+    return [random.randint(1, 800) for _ in range(random.choice([160, 180, 200]))]
+
+
+def longest_offcut(pieces, sticks, kerf, trim):
+    """The longest piece that is left of any of these sticks, by trying every way of filling all."""
+    rests = [stick.stock.length - 2 * trim for stick in sticks]
+    return max(max(left) for left in _ways(sorted(pieces, reverse=True), tuple(rests), kerf))
+
+
+def _ways(pieces, rests, kerf):
+    """What is left of each stick, in every way in which all pieces go in."""
+    ends = {rests}
+    for piece in pieces:
+        ends = {
+            tuple(sorted((*rests[:i], max(rest - piece - kerf, Fraction(0)), *rests[i + 1 :])))
+            for rests in ends
+            for i, rest in enumerate(rests)
+            if rest >= piece
+        }
+    return ends

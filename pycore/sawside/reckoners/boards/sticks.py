@@ -4,15 +4,15 @@ from fractions import Fraction
 
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.planner import plan
-from sawside.boards.request import Piece, Request, Stock
+from sawside.boards.slants import middle
 from sawside.drawing.boards.cut_sticks import MOST_DRAWN, cut_sticks
 from sawside.drawing.lazy import lazy
 from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
-from sawside.lengths.real import Real
 from sawside.lengths.words import counted, listed
-from sawside.reckoners.boards.shared.stick_fields import FIELDS, MOST_PIECES
+from sawside.reckoners.boards.shared.stick_fields import FIELDS
 from sawside.reckoners.boards.shared.stick_groups import along, cutting_list, groups_of, stock_text
+from sawside.reckoners.boards.shared.stick_request import miter_of, request_of
 from sawside.reckoners.boards.shared.stick_working import working
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.caution import Caution
@@ -27,10 +27,15 @@ _CAUTIONS = (
     ),
 )
 
+_LAYOUTS = {
+    True: "Turn mitered pieces so that neighboring cuts are parallel: one cut makes two ends.",
+    False: "Keep all mitered pieces the same way around. Cut ends that aren’t parallel one by one.",
+}
+
 
 def compute(given, show):
     """The plan, and how it is said; "impossible" for what no stick holds."""
-    request = _request(given, show)
+    request = request_of(given, show)
     try:
         found = plan(request)
     except NoRoomError:
@@ -42,10 +47,13 @@ def compute(given, show):
         ) from None
     groups = groups_of(found, request.pieces)
     bought = sum(stick.bought for stick in found.sticks)
-    saved = sorted((s.offcut for s in found.sticks if s.offcut >= given.least), reverse=True)
+    left = (offcut for stick in found.sticks for offcut in stick.offcuts)
+    saved = sorted((each for each in left if each >= given.least), reverse=True)
     answers = {"sticks": bought}
     answers |= {"cost": _money(found.value)} if request.priced else {}
-    answers |= {"best": _how_good(request, found), "list": cutting_list(show, groups)}
+    answers |= {"best": _how_good(request, found, saved), "list": cutting_list(show, groups)}
+    if any(not piece.square for piece in request.pieces):
+        answers |= {"miter": miter_of(given), "layout": _LAYOUTS[request.turning]}
     if saved:
         answers["offcuts"] = [(f"Offcut {i}", length) for i, length in enumerate(saved, 1)]
     answers["waste"] = _waste(request, found, sum(saved))
@@ -59,61 +67,6 @@ def compute(given, show):
     )
 
 
-def _request(given, show):
-    pieces = tuple(
-        Piece(_exact(row.length, show), row.count, row.name or "") for row in given.pieces
-    )
-    if (number := sum(piece.count for piece in pieces)) > MOST_PIECES:
-        raise Refusal(
-            "range",
-            f"That’s {number:,} pieces. The most is {MOST_PIECES}.",
-            "Split the list and plan each part by itself.",
-            field="pieces",
-        )
-    sold = [(given.sold, given.price), *((row.length, row.price) for row in given.other or ())]
-    if len({price is None for _, price in sold}) > 1:
-        raise Refusal(
-            "conflict",
-            "Some stock lengths have a price and some don’t.",
-            "Enter a price for every length, or for none.",
-            field="price" if given.price is None else "other",
-        )
-    to_buy = tuple(Stock(_exact(length, show), None, price) for length, price in sold)
-    hand = tuple(
-        Stock(_exact(row.length, show), min(row.count, number))  # more than pieces are no use
-        for row in given.on_hand or ()
-    )
-    request = Request(pieces, hand, to_buy, _exact(given.kerf, show), _exact(given.trim, show))
-    _refuse_too_long(request, show)
-    return request
-
-
-def _exact(length, show):
-    """A length as a fraction; one that is none is what the tape says of it."""
-    return show.mark(length) if isinstance(length, Real) else Fraction(length)
-
-
-def _refuse_too_long(request, show):
-    longest = max(stock.length for stock in (*request.on_hand, *request.to_buy))
-    usable = longest - 2 * request.trim
-    if usable <= 0:
-        raise Refusal(
-            "impossible",
-            f"The end trims take all of a stick {stock_text(show, longest)} long.",
-            "Trim less, or use longer sticks.",
-            field="trim",
-        )
-    for number, piece in enumerate(request.pieces, 1):
-        if piece.length > usable:
-            raise Refusal(
-                "impossible",
-                f"Piece {number} is {show.brief(piece.length)}, and the longest stick gives "
-                f"{show.brief(usable)}.",
-                "Add a longer stock length, or splice the piece.",
-                field="pieces",
-            )
-
-
 def _verdict(show, request, found):
     used = [stick.stock for stick in found.sticks if stick.bought]
     if not used:
@@ -123,8 +76,13 @@ def _verdict(show, request, found):
     return f"Buy {buy}" + (f", {_money(found.value)}" if request.priced else "")
 
 
-def _how_good(request, found):
-    """What is known of plans that buy less."""
+def _how_good(request, found, saved):
+    """What is known of plans that buy less, or leave a longer offcut."""
+    longest = ". No one offcut can be longer" if saved and found.longest else ""
+    return _bought_least(request, found) + longest
+
+
+def _bought_least(request, found):
     if request.priced:
         over = _money(found.value - found.bound)
         return "Nothing costs less" if found.proved else f"At most {over} over the best"
@@ -141,7 +99,8 @@ def _money(amount):
 
 def _waste(request, found, saved):
     taken = sum(stick.stock.length for stick in found.sticks)
-    used = sum(piece.length * piece.count for piece in request.pieces)
+    width = request.width
+    used = sum(middle(piece, width).low * piece.count for piece in request.pieces)
     percent = Fraction(round((taken - used - saved) / taken * 1000), 10)
     return f"{decimal_text(percent)}% of the wood, kerfs and trims included"
 
@@ -162,7 +121,9 @@ RECKONER = Reckoner(
     asks="How many sticks do I buy, and which piece comes out of which?",
     words=(
         "sticks to buy, what to buy, how many sticks, how many boards to buy, stock length, cut "
-        "strips, rails, molding to buy, which piece from which board, least waste, offcuts"
+        "strips, rails, molding to buy, which piece from which board, least waste, offcuts, "
+        "stick with a knot, knots and splits, bad wood, nested miters, mitered pieces from a "
+        "stick, longest offcut"
     ),
     order=900,
     job="boards",
@@ -173,14 +134,16 @@ RECKONER = Reckoner(
         Answer("cost", "Cost", "text"),
         Answer("best", "Checked", "text"),
         Answer("list", "Cutting list", "text"),
+        Answer("miter", "Miter angle", "angle", sets="turned"),
+        Answer("layout", "Layout", "text"),
         Answer("offcuts", "Offcuts to save", "lengths", must="be there"),
         Answer("waste", "Waste", "text"),
     ),
     source=(
         "Bounds: S. Martello, P. Toth, Discrete Applied Mathematics 28 (1990), L2; S. P. Fekete, "
         "J. Schepers, Mathematical Programming 91 (2001). Search: R. E. Korf, A new algorithm for "
-        "optimal bin packing, AAAI 2002. A stick sold as 8 ft is at least that long: common "
-        "practice, no source."
+        "optimal bin packing, AAAI 2002. Mitered ends: plane trigonometry. A stick "
+        "sold as 8 ft is at least that long: common practice, no source."
     ),
     compute=compute,
     example={

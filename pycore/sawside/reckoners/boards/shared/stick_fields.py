@@ -1,31 +1,78 @@
 """What is asked of pieces that are only cut to length, and of the sticks they come out of."""
 
-from sawside.reckoners.fields import Field, count, kerf, length, number, rows
+from dataclasses import replace
+
+from sawside.reckoners.fields import Field, choice, count, kerf, length, number, rows
+from sawside.reckoners.miters.shared.corner_field import corner_field
 
 MOST_PIECES = 200
 """So many are planned while somebody waits."""
 
 _PRICE_BLANK = "No prices: fewest sticks."
 _STOCK = {"least": "1 in"}
+_ANY_MITERED = ("ends", ("mitered", "some"))
+_NAME = Field("text", "name", "Name", may_be_blank=True, blank_means="No name.")
+_HOW_MANY = count("count", "How many", default="1", least="1", most="10000")
+
+MITERS = {
+    "both": "Both ends, like a frame",
+    "one": "One end",
+    "parallel": "Both ends, cuts parallel",
+}
+"""Which ends of a piece are mitered, and which way."""
 
 
 def _price():
     return number("price", "Price each", "$", most="10000", blank_means=_PRICE_BLANK)
 
 
-FIELDS = (
-    rows(
-        "pieces",
-        "Pieces",
-        (
-            length("length", "Length", least="1/4 in"),
-            count("count", "How many", default="1", least="1", most="10000"),
-            Field("text", "name", "Name", may_be_blank=True, blank_means="No name."),
-        ),
-        help=f"Up to {MOST_PIECES} pieces of one kind of stock.",
-        row_label="Piece",
-        most_rows=40,
+PIECES = rows(
+    "pieces",
+    "Pieces",
+    (length("length", "Length", least="1/4 in"), _HOW_MANY, _NAME),
+    help=f"Up to {MOST_PIECES} pieces of one kind of stock.",
+    row_label="Piece",
+    most_rows=40,
+    shown_when=("ends", ("square", "some")),
+)
+
+MITERED = (
+    choice(
+        "ends", "Ends", {"square": "All square", "mitered": "All mitered", "some": "Some mitered"}
     ),
+    rows(
+        "mitered",
+        "Mitered pieces",
+        (
+            length("length", "Length", help="Along the longer edge.", least="1/4 in"),
+            _HOW_MANY,
+            choice("miters", "Miters", MITERS),
+            _NAME,
+        ),
+        row_label="Mitered piece",
+        most_rows=40,
+        shown_when=_ANY_MITERED,
+    ),
+    length(
+        "width",
+        "Stick width",
+        help="Across the face that the miter crosses.",
+        default='2 1/2"',
+        metric="65 mm",
+        least="1/8 in",
+        most="24 in",
+        shown_when=_ANY_MITERED,
+    ),
+    corner_field("corner", "Corner", "two pieces", least=30, shown_when=_ANY_MITERED),
+    choice(
+        "profile",
+        "Stick",
+        {"flat": "Flat strip, can be turned over", "molding": "Molding, face and edge fixed"},
+        shown_when=_ANY_MITERED,
+    ),
+)
+
+STOCK = (
     length("sold", "Stock length", default="8 ft", metric="2440 mm", **_STOCK),
     number("price", "Price each", "$", most="10000", blank_means=_PRICE_BLANK),
     rows(
@@ -39,12 +86,26 @@ FIELDS = (
     rows(
         "on_hand",
         "On hand",
-        (length("length", "Length", **_STOCK), count("count", "How many", default="1", least="1")),
+        (
+            length("length", "Length", **_STOCK),
+            replace(_HOW_MANY, most="1000"),
+            Field(
+                "text",
+                "bad",
+                "Bad wood",
+                help="Knots and splits, from one end: 12 to 15, 40 to 41 1/2.",
+                may_be_blank=True,
+                blank_means="None.",
+            ),
+        ),
         help="Used before you buy.",
         row_label="Stick",
         most_rows=20,
         blank_means="Nothing on hand.",
     ),
+)
+
+CUTS = (
     kerf(),
     length(
         "trim",
@@ -56,3 +117,5 @@ FIELDS = (
     ),
     length("least", "Shortest to save", default="12 in", metric="300 mm", least="1/4 in"),
 )
+
+FIELDS = (PIECES, *STOCK, *CUTS, *MITERED)

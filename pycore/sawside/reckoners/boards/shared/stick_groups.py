@@ -3,20 +3,30 @@
 from dataclasses import dataclass
 from fractions import Fraction
 from itertools import groupby
+from typing import NamedTuple
 
-from sawside.boards.planner import PlannedStick
+from sawside.boards.told import PlannedStick
 from sawside.lengths.words import counted
+
+
+class Run(NamedTuple):
+    """Pieces alike beside each other: the length, the name, how many, and whether mitered."""
+
+    length: Fraction
+    name: str
+    count: int
+    mitered: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Group:
     """Sticks that are cut alike: how many, the number of the first one (from 1), one of them, and
-    the lengths of its pieces from long to short as (length, how many, name)."""
+    for each of its sections the runs of its pieces."""
 
     count: int
     first: int
     stick: PlannedStick
-    pieces: tuple[tuple[Fraction, int, str], ...]
+    runs: tuple[tuple[Run, ...], ...]
 
     @property
     def numbers(self):
@@ -24,34 +34,47 @@ class Group:
         last = self.first + self.count - 1
         return f"Stick {last}" if self.count == 1 else f"Sticks {self.first} to {last}"
 
+    @property
+    def sections(self):
+        """(section, its runs), section by section."""
+        return tuple(zip(self.stick.sections, self.runs, strict=True))
+
 
 def groups_of(plan, pieces):
     """The sticks of a plan in groups, those to buy first; `pieces` are those of the request."""
-    told = sorted(
-        (
-            (not stick.bought, -stick.stock.length, _runs(stick, pieces), place)
-            for place, stick in enumerate(plan.sticks)
-        ),
-        key=lambda each: (
-            each[0],
-            each[1],
-            tuple((-length, -n, name) for length, n, name in each[2]),
-        ),
-    )
     made, first = [], 1
-    for (_, _, runs), alike in groupby(told, key=lambda each: each[:3]):
-        places = [place for *_, place in alike]
-        made.append(Group(len(places), first, plan.sticks[places[0]], runs))
-        first += len(places)
+    told = sorted(
+        ((*_order(stick, pieces), place) for place, stick in enumerate(plan.sticks)),
+        key=lambda each: each[:-1],
+    )
+    for _, alike in groupby(told, key=lambda each: each[:-1]):
+        sticks = [plan.sticks[place] for *_, place in alike]
+        runs = tuple(_runs(section.laid, pieces) for section in sticks[0].sections)
+        made.append(Group(len(sticks), first, sticks[0], runs))
+        first += len(sticks)
     return made
 
 
-def _runs(stick, pieces):
-    ordered = sorted(
-        ((pieces[place].length, pieces[place].name) for place in stick.pieces),
-        key=lambda each: (-each[0], each[1]),
+def _order(stick, pieces):
+    """By what sticks are sorted, and alike: long ones first, then those with long pieces."""
+    runs = tuple(
+        tuple((-run.length, -run.count, run.name) for run in _runs(section.laid, pieces))
+        for section in stick.sections
     )
-    return tuple((length, len(list(alike)), name) for (length, name), alike in groupby(ordered))
+    places = tuple((each.near, each.far) for section in stick.sections for each in section.laid)
+    bounds = tuple((section.start, section.end) for section in stick.sections)
+    return not stick.bought, -stick.stock.length, runs, places, bounds
+
+
+def _runs(laid, pieces):
+    def alike(each):
+        piece = pieces[each.place]
+        return piece.length, piece.name, not piece.square
+
+    return tuple(
+        Run(length, name, len(list(those)), mitered)
+        for (length, name, mitered), those in groupby(laid, key=alike)
+    )
 
 
 def stock_text(show, length):
@@ -67,28 +90,59 @@ def cutting_list(show, groups):
 
 
 def _told(show, group):
-    named = (
-        f"{f'{number} × ' if number > 1 else ''}{show.brief(length)}{f' {name}' if name else ''}"
-        for length, number, name in group.pieces
-    )
     where = stock_text(show, group.stick.stock.length)
     where += "" if group.stick.bought else ", on hand"
-    left = group.stick.offcut
-    rest = f", {show.brief(left, 'be there')} left" if left else ""
-    return f"{group.numbers} ({where}): {' + '.join(named)}{rest}"
+    whole = not group.stick.stock.bad
+    sections = (
+        ("" if whole else f"{_stretch(show, section)}: ") + _cut(show, section, runs)
+        for section, runs in group.sections
+        if runs
+    )
+    return f"{group.numbers} ({where}): {', then '.join(sections)}"
+
+
+def _stretch(show, section):
+    """From where to where a section can be used."""
+    return f"{show.brief(section.start, 'reach')} to {show.brief(section.end, 'go in')}"
+
+
+def _cut(show, section, runs):
+    named = (
+        f"{f'{run.count} × ' if run.count > 1 else ''}{show.brief(run.length)}"
+        f"{f' {run.name}' if run.name else ''}{' mitered' if run.mitered else ''}"
+        for run in runs
+    )
+    rest = f", {show.brief(section.left, 'be there')} left" if section.left else ""
+    return f"{' + '.join(named)}{rest}"
+
+
+class Along(NamedTuple):
+    """What lies along a stick in its drawing: (start, end) of its near and its far edge."""
+
+    near: tuple[Fraction, Fraction]
+    far: tuple[Fraction, Fraction]
+    role: str
+    text: str = ""
 
 
 def along(show, group, request, least):
-    """(title, length, runs) of a group for the drawing; offcuts from `least` on are named."""
-    length, place, runs = group.stick.stock.length, request.trim, []
-    for piece, number, _ in group.pieces:
-        for _ in range(number):
-            runs.append((place, place + piece, "stock", show.brief(piece)))
-            place += piece + request.kerf
-    if left := group.stick.offcut:
-        end = length - request.trim
-        text = show.brief(left, "be there") if left >= least else ""
-        runs.append((end - left, end, "ghost" if left >= least else "waste", text))
+    """(title, length, [`Along`]) of a group for the drawing; offcuts from `least` on are named."""
+    stock, runs = group.stick.stock, []
+    for start, end in stock.bad:
+        stretch = max(start, Fraction(0)), min(end, stock.length)
+        if stretch[0] < stretch[1]:
+            runs.append(Along(stretch, stretch, "hatch"))
+    for section in group.stick.sections:
+        for laid in section.laid:
+            runs.append(_piece_along(show, request, laid))
+        if left := section.left:
+            text = show.brief(left, "be there") if left >= least else ""
+            stretch = section.end - left, section.end
+            runs.append(Along(stretch, stretch, "ghost" if left >= least else "waste", text))
     title = f"{group.count} × " if group.count > 1 else ""
-    title += stock_text(show, length) + ("" if group.stick.bought else " on hand")
-    return title + f", {counted(sum(n for _, n, _ in group.pieces), 'piece')}", length, runs
+    title += stock_text(show, stock.length) + ("" if group.stick.bought else " on hand")
+    return title + f", {counted(len(group.stick.pieces), 'piece')}", stock.length, runs
+
+
+def _piece_along(show, request, laid):
+    return Along(laid.near, laid.far, "stock", show.brief(request.pieces[laid.place].length))
