@@ -12,7 +12,7 @@ class Part:
     left end, `y` across from its near edge), its `length` along x and `width` along y.
 
     `panel` is the place in the request of the panel that it is, once it is finished; None for what
-    is cut further and for offcuts. One that is neither finished nor cut by a later cut is an offcut.
+    is cut further and for offcuts, which no later cut cuts.
     """
 
     x: Fraction
