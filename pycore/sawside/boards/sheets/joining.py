@@ -13,6 +13,9 @@ from heapq import heappop, heappush
 from sawside.boards.fills import OutOfStepsError
 from sawside.boards.sheets.trees import chain
 
+_LOOKS = 8
+"""So many looks at whether two go together are a step."""
+
 
 @dataclass(frozen=True, slots=True)
 class Joined:
@@ -128,7 +131,7 @@ class _Closed:
             most = room[along] - mine[along]
             for side in sides[start:end]:
                 others = self.by_side[along][side]
-                steps.spend(len(others))
+                steps.spend(1 + len(others) // _LOOKS)
                 for other in others:
                     size = other.width if along else other.length
                     if size <= most and lanes.enough(made.counts + other.counts, lanes.most):

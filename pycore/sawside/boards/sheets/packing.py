@@ -6,6 +6,7 @@ breaking optimization results using the ruin and recreate principle", Journal of
 Physics 159 (2000)).
 """
 
+from contextlib import suppress
 from itertools import product
 
 from sawside.boards.fills import OutOfStepsError, Steps
@@ -26,6 +27,7 @@ _TIGHT = 50
 """Sheets of which less than one part in so many is wasted are joined from the bottom up."""
 
 _MOST_FULL = 2000
+"""Full sheets that are looked for to choose from."""
 
 
 class Draws:
@@ -63,16 +65,15 @@ def _joined(exact, order, rooms, rules, steps):
     counts = [0] * len(exact.items)
     for i in order:
         counts[i] += 1
-    part = Steps(steps.left * 3 // 4)
+    part = Steps(steps.left // 2)
     given = part.left
-    try:
-        sheets, _ = full_sheets(exact.items, counts, rooms[0], waste, part, _MOST_FULL)
-        trees = [_tree(exact, sheet, rooms[0], rules) for sheet in sheets]
-        sheets = [each for each, tree in zip(sheets, trees, strict=True) if tree]
-        found = covered(sheets, counts, len(rooms), part)
-    except OutOfStepsError:
-        found = None
+    sheets, _ = full_sheets(exact.items, counts, rooms[0], waste, part, _MOST_FULL)
     steps.left -= given - max(part.left, 0)
+    trees = [_tree(exact, sheet, rooms[0], rules) for sheet in sheets]
+    sheets = [each for each, tree in zip(sheets, trees, strict=True) if tree]
+    found = None
+    with suppress(OutOfStepsError):
+        found = covered(sheets, counts, len(rooms), steps)
     return found and [_tree(exact, sheet, rooms[0], rules) for sheet in found]
 
 

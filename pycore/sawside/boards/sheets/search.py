@@ -17,8 +17,6 @@ from sawside.boards.sheets.trees import offcuts, used
 _ENOUGH = 10**12
 """Steps for what always ends soon."""
 
-_SHARE = 4
-
 
 class _Buying:
     """What is on sale as `boards/buying` asks for it, areas in the place of lengths."""
@@ -179,7 +177,7 @@ class Search:
             self.steps.spend(len(self.sums) // 4)
             if not could_hold(self.sums, Counter(rooms)):
                 continue
-            part = Steps(self.steps.left // _SHARE)
+            part = Steps(self.steps.left // 2)
             given = part.left
             found = pack(self.exact, self.order, rooms, self.rules, part)
             self.steps.left -= given - max(part.left, 0)
