@@ -7,7 +7,7 @@ to edge, and what lies on either side of it are the parts that there are from th
 from collections import Counter
 from fractions import Fraction
 from functools import cache
-from itertools import combinations_with_replacement
+from itertools import combinations_with_replacement, pairwise
 from pathlib import Path
 
 PUBLISHED = Path(__file__).parents[2] / "published/boards"
@@ -92,9 +92,13 @@ def _check_rules(request, number, cut, before, part, said):
         said.append(f"cut {number} is a {cut.way} and the first one")
     if request.stages is not None and cut.level > request.stages:
         said.append(f"cut {number} is of level {cut.level}")
-    if level == 1 and cut.level == 2 and request.handled:
-        if any(a > b for a, b in zip(sorted(part[2:4]), sorted(request.handled), strict=True)):
-            said.append(f"cut {number} is in a part of {part[2:4]}")
+    if level == 1 and cut.level == 2 and not _handy(part[2:4], request.handled):
+        said.append(f"cut {number} is in a part of {part[2:4]}")
+
+
+def _handy(size, handled):
+    """Whether a part is no larger than this, either way round."""
+    return not handled or all(a <= b for a, b in zip(sorted(size), sorted(handled), strict=True))
 
 
 def _check_panel(panel, part, said):
@@ -122,7 +126,7 @@ def _check_matches(request, sheets, said):
         parts = sorted(there[0], key=lambda part: part[side])
         if [part[4] for part in parts] != order:
             said.append(f"{group} is out of its order")
-        for one, other in zip(parts, parts[1:], strict=False):
+        for one, other in pairwise(parts):
             apart = other[side] - one[side] - one[2 + side]
             if apart != request.kerf or one[1 - side] != other[1 - side]:
                 said.append(f"{group} is apart")

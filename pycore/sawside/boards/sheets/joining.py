@@ -212,11 +212,11 @@ class Cover:
         for place in range(start, len(self.by_along[along])):
             other = self.by_along[along][place]
             self.steps.spend(1)
-            if other.size <= rest and other.waste <= waste:
-                if self.lanes.enough(other.made.counts, left):
-                    found = self._more(left, number, waste, chosen, other, place)
-                    if found:
-                        return found
+            fits = other.size <= rest and other.waste <= waste
+            if fits and self.lanes.enough(other.made.counts, left):
+                found = self._more(left, number, waste, chosen, other, place)
+                if found:
+                    return found
         return None
 
     def _tree(self, along, chosen, rest):
