@@ -12,7 +12,7 @@ from sawside.boards.sheets.area_bounds import area_sums
 from sawside.boards.sheets.filling import WAYS, fill
 from sawside.boards.sheets.packing import ORDERS, pack
 from sawside.boards.sheets.rules import Rules
-from sawside.boards.sheets.trees import offcuts, used
+from sawside.boards.sheets.trees import offcuts, set_ups, used
 
 _ENOUGH = 10**12
 """Steps for what always ends soon."""
@@ -151,15 +151,19 @@ class Search:
 
     def _key(self, made):
         """By which plans are compared: cost, number and area of what is bought, the largest
-        offcut, how many there are."""
+        offcut in quarters of its sheet, how often a fence or stop is set, how many cuts there
+        are, the largest offcut."""
         kerf = self.exact.kerf
         left = [
-            (length - kerf) * (width - kerf)
+            ((length - kerf) * (width - kerf), _area(self.room(place)))
             for place, tree in made
             for length, width in offcuts(tree, *self.room(place))
             if min(length, width) > kerf
         ]
-        return *key(self.buying, self._bought(made)), -max(left, default=0), len(left)
+        largest, sheet = max(left, default=(0, 1))
+        cuts = [list(set_ups(tree)) for _, tree in made]
+        work = sum(len(set(each)) for each in cuts), sum(map(len, cuts))
+        return *key(self.buying, self._bought(made)), -(4 * largest // sheet), *work, -largest
 
     def _improve(self):
         """The first set of sheets, from the cheapest on, that is found to hold all."""
