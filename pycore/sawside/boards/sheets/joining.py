@@ -44,6 +44,11 @@ class Joined:
             parts.append((sides[along], tree))
         return chain(along, parts)
 
+    def filling(self, room):
+        """The tree of a sheet of this `room` that it is cut out of."""
+        across = chain(1, ((self.width, self.tree()), (room[1] - self.width, None)))
+        return chain(0, ((self.length, across), (room[0] - self.length, None)))
+
 
 class Counts:
     """How many of each item, as one binary number with a lane for each and a guard bit above it."""

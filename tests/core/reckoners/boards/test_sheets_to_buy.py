@@ -49,7 +49,8 @@ def test_the_grain_is_kept_unless_it_may_run_either_way():
 
 def test_the_cuts_are_told_in_their_order_and_the_offcut_is_that_of_the_saw():
     """Worked by hand: rips first, so 2 × 15 and a rest of 48 − 2 × 15 1/8 = 17 3/4; each strip is
-    96 long and gives two of 40: 96 − 2 × 40 1/8 = 15 3/4 are left of it."""
+    96 long and gives two of 40: 96 − 2 × 40 1/8 = 15 3/4 are left of it. Crosscuts first, three
+    and one leave 48 − 15 1/8 = 32 7/8 beside the one, which is more than a quarter of a sheet."""
     said = buy(("40", "15", 4, {"name": "side"}), first="rip")
     assert texts(said)["list"] == (
         "Sheet 1 (8 ft × 4 ft): Rip 2 × 15″ (A), 17 3/4″ left. "
@@ -58,8 +59,8 @@ def test_the_cuts_are_told_in_their_order_and_the_offcut_is_that_of_the_saw():
     assert texts(said)["offcuts"] == "96″ × 17 3/4″; 2 × (15 3/4″ × 15″)"
     cut = buy(("40", "15", 4, {"name": "side"}), first="crosscut")
     assert texts(cut)["list"] == (
-        "Sheet 1 (8 ft × 4 ft): Crosscut 2 × 40″ (A), 15 3/4″ left. "
-        "A: rip 2 × 15″ side, 17 3/4″ left."
+        "Sheet 1 (8 ft × 4 ft): Crosscut 40″ (A), 40″ (B), 15 3/4″ left. "
+        "A: rip 3 × 15″ side, 2 5/8″ left. B: rip 15″ side, 32 7/8″ left."
     )
 
 
