@@ -1,13 +1,14 @@
 import { isUnkept } from "../../store/project/draft.js";
 import { isOldPicture } from "../../store/project/identity.js";
+import { pieceKey } from "../../widgets/project/piece-key.js";
 import { wrongs } from "./saw-mending.js";
+import { onBoard } from "./saw-plan.js";
 
-/** @import { Piece, View } from "../../python/contract.d.ts" */
+/** @import { Piece, PlanBoard, View } from "../../python/contract.d.ts" */
 /** @import { State } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-/** @param {{entry: string, part: string}} piece */
-export const keyOf = ({ entry, part }) => `${entry}/${part}`;
+/** @typedef {Piece & {spot: string, group: string, waits: string, board: PlanBoard | null}} PieceInTurn */
 
 /**
  * What a correction made wrong with pieces already cut, in words; what it is called stands above it.
@@ -19,18 +20,33 @@ export const wrongOf = (piece) =>
     .join(" ");
 
 /**
- * The pieces in the order in which they are cut, each with what its group is called.
+ * The pieces in the order in which they are cut, each with what its group is called. By a plan one that comes out of
+ * several boards is there for each, with so many as come out of it; `spot` tells them apart.
  * @param {View} view
+ * @returns {PieceInTurn[]}
  */
 export function inOrder(view) {
-  const all = new Map(view.pieces.map((piece) => [keyOf(piece), piece]));
-  return view.cuts.groups.flatMap(({ said: group, waits, pieces }) =>
-    pieces.flatMap((place) => {
-      const piece = all.get(keyOf(place));
-      return piece ? [{ ...piece, group, waits }] : [];
+  const all = new Map(view.pieces.map((piece) => [pieceKey(piece), piece]));
+  /** @type {Map<string, number>} */
+  const seen = new Map();
+  return view.cuts.groups.flatMap(({ said: group, waits, pieces }, at) =>
+    [...new Set(pieces.map(pieceKey))].flatMap((key) => {
+      const piece = all.get(key);
+      if (!piece) return [];
+      const times = (seen.get(key) ?? 0) + 1;
+      seen.set(key, times);
+      const here = onBoard(view, at, piece);
+      const many = here ? { count: here.count, left: here.left } : {};
+      return [{ ...piece, ...many, group, waits, board: here?.board ?? null, spot: spotOf(key, times) }];
     }),
   );
 }
+
+/**
+ * @param {string} key
+ * @param {number} times
+ */
+const spotOf = (key, times) => (times === 1 ? key : `${key}#${times}`);
 
 /**
  * Which piece is shown, and its neighbors; who comes back finds the piece that was left.
@@ -46,16 +62,16 @@ export function piecesInTurn(app) {
     const pieces = view?.set_ups ? inOrder(view) : [];
     if (pieces.length === 0) return null;
     const uncut = pieces.filter((each) => each.left > 0 || wrongOf(each));
-    const piece = pieces.find((each) => keyOf(each) === shown) ?? uncut[0] ?? pieces[0];
+    const piece = pieces.find(({ spot }) => spot === shown) ?? uncut[0] ?? pieces[0];
     const at = pieces.indexOf(piece);
-    shown = keyOf(piece);
+    shown = piece.spot;
     const following = uncut.find((each) => pieces.indexOf(each) > at) ?? uncut.find((each) => each !== piece);
     return { piece, before: pieces[at - 1], after: pieces[at + 1], following };
   }
 
-  /** @param {Piece} piece */
+  /** @param {PieceInTurn} piece */
   function turnTo(piece) {
-    shown = keyOf(piece);
+    shown = piece.spot;
     hold();
   }
 

@@ -4,10 +4,15 @@ import { brief } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
+import { litIn } from "../pictures/lit.js";
+import { pieceKey } from "./piece-key.js";
 
-/** @import { End, Ends, Piece } from "../../python/contract.d.ts" */
+/** @import { End, Ends, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
-/** @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string}} PieceShown with what is said of it here */
+/**
+ * With what is said of it here, and the board that it comes out of by a plan.
+ * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null}} PieceShown
+ */
 
 /** Where there are more steps than this, those without a number take smaller letters. */
 const FEW = 3;
@@ -42,10 +47,19 @@ export function piece(each) {
         each.length.dropped_text ? element("p", {}, unbroken(each.length.dropped_text)) : null,
       ),
     ),
-    element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),
+    element("div", { class: "piece-room" }, picture(each)),
     each.ends ? ends(each.ends) : null,
     element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
+}
+
+/**
+ * Its board with the piece lit up, or else the piece itself.
+ * @param {PieceShown} each
+ */
+function picture({ board, drawing: own, name, ...place }) {
+  if (board) return boldDrawing(litIn(board.drawing, { part: pieceKey(place), name }));
+  return own ? boldDrawing(own) : null;
 }
 
 /**

@@ -1,0 +1,31 @@
+import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
+
+/** @import { CuttingPlan, ToBuy } from "../../python/contract.d.ts" */
+
+/**
+ * What is to be bought, how many of each and what that costs; nothing where all of it is on hand.
+ * @param {Pick<CuttingPlan, "buy" | "cost">} plan
+ * @param {HTMLElement[]} [acts] what is done with the list
+ */
+export const planBuy = ({ buy, cost }, acts = []) =>
+  buy.length
+    ? element(
+        "section",
+        { class: "plan-buy", "aria-label": "Buy list" },
+        element("h3", {}, "Buy"),
+        element("ul", {}, buy.map(row)),
+        cost ? element("p", { class: "plan-cost" }, `Total ${cost}`) : null,
+        acts.length ? element("div", { class: "button-row" }, acts) : null,
+      )
+    : null;
+
+/** @param {ToBuy} line */
+const row = ({ count, said, each, cost }) =>
+  element(
+    "li",
+    {},
+    element("strong", { class: "plan-count" }, `${count} ×`),
+    element("span", { class: "plan-said" }, unbroken(said)),
+    element("span", { class: "plan-price" }, [each && count > 1 ? `${each} each` : "", cost].filter(Boolean).join(", ")),
+  );

@@ -1,0 +1,38 @@
+import { element } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
+import { drawing } from "../pictures/drawing.js";
+import { boardSaid } from "./plan-board.js";
+import { planBuy } from "./plan-buy.js";
+import { planCuts } from "./plan-cuts.js";
+
+/** @import { CuttingPlan, PlanBoard } from "../../python/contract.d.ts" */
+
+/** So high that a page takes a board with its cuts, and mostly the next one too. */
+const HIGH = 240;
+
+/**
+ * The cutting plan on paper, from a page of its own on: what to buy, and every board with its drawing and its cuts.
+ * @param {CuttingPlan} plan
+ */
+export const planSheet = (plan) =>
+  element(
+    "section",
+    { class: "plan-sheet", "aria-label": "Cutting plan" },
+    element("h4", {}, "Cutting plan"),
+    [plan.said, plan.stale, plan.note].filter(Boolean).map((said) => element("p", {}, unbroken(said))),
+    planBuy(plan),
+    plan.left_out.map(({ name, error }) => element("p", {}, unbroken(`Not in the plan: ${name}. ${error.message}`))),
+    plan.groups.flatMap((group) => group.boards.map(boardOnPaper)),
+  );
+
+/** @param {PlanBoard} board */
+const boardOnPaper = (board) =>
+  element(
+    "div",
+    { class: "plan-sheet-board" },
+    element("h5", {}, board.name),
+    element("p", {}, unbroken(boardSaid(board))),
+    drawing(board.drawing, { high: HIGH }),
+    planCuts(board.cuts),
+    board.offcuts.length ? element("p", {}, unbroken(`Left over: ${board.offcuts.join("; ")}`)) : null,
+  );
