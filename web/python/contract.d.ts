@@ -48,6 +48,36 @@ export interface Bare {
   do: string;
 }
 
+/** How many of a part were cut and spoiled when the plan was made. */
+export interface Begun {
+  entry: string;
+  part: string;
+  cut: number;
+  spoiled: number;
+}
+
+/**
+ * A board of a plan in exact inches: to be `bought`, or bought for an earlier
+ * plan and `here`; `bad`, or its offcuts `saved` in a list of wood.
+ */
+export interface BoardOf {
+  key: string;
+  form: "board" | "sheet" | "stick";
+  length: string;
+  width?: string;
+  thickness?: string;
+  material?: string;
+  name?: string;
+  price?: string;
+  from?: string;
+  bought?: boolean;
+  here?: boolean;
+  bad?: boolean;
+  saved?: boolean;
+  cuts: SawCut[];
+  pieces: PieceOf[];
+}
+
 /** The same as this version keeps it, the forms in their order. */
 export interface BroughtUp {
   document: Document | null;
@@ -126,13 +156,17 @@ export interface Count {
   remainder?: Length;
 }
 
-/** Cuts that belong together: one stop, one board or one part; `waits` says for what. */
+/**
+ * Cuts that belong together: one stop, one board or one part; `waits` says for what. By a
+ * cutting plan it is one of its boards, whose key is `board`.
+ */
 export interface CutGroup {
   setting: Length | null;
   said: string;
   waits: string;
   left: number;
   pieces: PieceAt[];
+  board?: string;
 }
 
 /** A piece as it was cut; sizes are exact inches ("289/8 in"). */
@@ -152,8 +186,8 @@ export interface Cuts {
 }
 
 /**
- * A plan as it is told. `stale` says what has changed since it was kept ("" for nothing),
- * `text` is the buy list to be shared.
+ * A plan as it is told. `stale` says what has changed since it was kept, and which pieces it
+ * lacks ("" for nothing), `text` is the buy list to be shared.
  */
 export interface CuttingPlan {
   said: string;
@@ -205,6 +239,7 @@ export interface Document {
   entries: (Reading | Line | Note)[];
   tolerance?: Tolerance;
   labels?: LabelGrid;
+  plan?: Plan;
   log?: Logged[];
 }
 
@@ -658,6 +693,18 @@ export interface PieceAt {
   part: string;
 }
 
+/**
+ * A piece of a plan: which part of its board it is; `turned` where its length goes across,
+ * `done` where it was cut when the plan was made.
+ */
+export interface PieceOf {
+  entry: string;
+  part: string;
+  of: number;
+  turned?: boolean;
+  done?: boolean;
+}
+
 /** What is asked. `least` and `most` are exact, in inches, degrees or its `unit`. */
 export interface PlainField {
   key: string;
@@ -683,6 +730,13 @@ export interface PlainField {
   twin?: Twin;
 }
 
+/** A cutting plan as it is kept. */
+export interface Plan {
+  kerf: string;
+  boards: BoardOf[];
+  begun: Begun[];
+}
+
 /** One board, sheet or stick of a plan; `stock` says in words what it is. */
 export interface PlanBoard {
   key: string;
@@ -690,7 +744,7 @@ export interface PlanBoard {
   stock: string;
   bought: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
-  drawing: Drawing;
+  drawing: Drawing | null;
   cuts: PlanCut[];
   pieces: PieceAt[];
   offcuts: string[];
@@ -711,18 +765,23 @@ export interface PlanCut {
   done: boolean;
 }
 
-/** What is cut of one material and thickness: `best` says how good that is. */
+/**
+ * What is cut of one material and thickness: `best` says how good that is, `together` the first
+ * cuts of its boards that share a setting, a sentence each.
+ */
 export interface PlanGroup {
   material: string;
   said: string;
   best: string;
   waste: string;
+  together: string[];
   boards: PlanBoard[];
 }
 
 /**
  * A plan that was made: `act` keeps it (None where there is nothing to keep). With `more` a
- * greater `effort` may find a better one; `progress` says how far it is.
+ * greater `effort` may find a better one; `progress` says how far it is, `unplanned` how many
+ * pieces are left out.
  */
 export interface Planned {
   plan: CuttingPlan;
@@ -882,6 +941,17 @@ export interface Said {
   label: string;
   kind: "text";
   text: string;
+}
+
+/**
+ * A cut of a plan: through which of the parts that there are by then (0 is the board, cut n
+ * makes 2n + 1, which comes off, and 2n + 2), and how much comes off. A `trim` is waste.
+ */
+export interface SawCut {
+  way: "rip" | "crosscut";
+  part: number;
+  at: string;
+  trim?: boolean;
 }
 
 /**
@@ -1163,6 +1233,12 @@ export interface ToMerge {
   when?: string | null;
 }
 
+export interface ToPlan {
+  do: string;
+  document: Document;
+  effort?: number | null;
+}
+
 export interface ToPrint {
   do: string;
   settings?: Record<string, any> | null;
@@ -1203,13 +1279,13 @@ export interface ToRestore {
 export interface ToTabulate {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts";
+  what: "parts" | "readings" | "cuts" | "buy";
 }
 
 export interface ToTakeTable {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts";
+  what: "parts" | "readings" | "cuts" | "buy";
   text: string;
   when?: string | null;
 }
@@ -1293,7 +1369,7 @@ export interface Verdict {
   said: string;
 }
 
-/** A project with everything worked out. */
+/** A project with everything worked out; `plan` is the cutting plan that is kept, if any. */
 export interface View {
   name: string;
   schema: number;
@@ -1302,6 +1378,7 @@ export interface View {
   cuts: Cuts;
   set_ups: CutGroup[];
   cases: Case[];
+  plan: CuttingPlan | null;
   tally: Stock[];
   tolerance: Tolerance | null;
   tolerance_told: string;
@@ -1337,6 +1414,7 @@ export interface Asks {
   today: ToBringUp;
   entry: ToTell;
   sure: ToDoubt;
+  plan: ToPlan;
   csv: ToTabulate;
   take_csv: ToTakeTable;
   backup: ToBackUp;
@@ -1358,6 +1436,7 @@ export interface Answers {
   today: BroughtUp;
   entry: EntryInFull;
   sure: Sure;
+  plan: Planned;
   csv: Table;
   take_csv: Change;
   backup: File;

@@ -14,6 +14,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
+from sawside.boards.offer import Offer
 from sawside.geometry.case import Shelving
 from sawside.geometry.end import End
 from sawside.geometry.placed import Fills, Placed
@@ -96,7 +97,8 @@ class Reckoning:
     `place` tells where the parts stand in a case (`geometry/placed.py`), given the `Shelving` that
     is laid out for it or None; `shelving` is the one laid out here. `fills` is for what stands in
     an opening of another line; `wraps` tells where the parts go around a case, given that and what
-    stands before it as `Placed`, None where it is of another size.
+    stands before it as `Placed`, None where it is of another size. `stock` is the wood that this
+    line offers to be cut.
     """
 
     answers: dict[str, Any]
@@ -114,6 +116,7 @@ class Reckoning:
     shelving: Shelving | None = None
     fills: Fills | None = None
     wraps: Callable[[Placed, tuple[Placed, ...]], Placed | None] | None = None
+    stock: tuple[Offer, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
