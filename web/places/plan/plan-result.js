@@ -2,6 +2,7 @@ import { element, present } from "../../widgets/element.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { planBoard } from "../../widgets/project/plan-board.js";
 import { planBuy } from "../../widgets/project/plan-buy.js";
+import { planTogether } from "../../widgets/project/plan-cuts.js";
 import { planLeftOut } from "../../widgets/project/plan-left-out.js";
 import { placeOf } from "../forms/to-fill.js";
 import { go } from "../go.js";
@@ -43,7 +44,7 @@ export function planResult(app) {
  * @param {CuttingPlan} plan
  * @param {boolean} isKept
  */
-const bought = (app, plan, isKept) => planBuy(plan, buyActs(app, plan, isKept));
+const bought = (app, plan, isKept) => planBuy(plan, { acts: buyActs(app, plan, isKept) });
 
 /**
  * @param {App} app
@@ -79,11 +80,12 @@ function groups({ groups: all }, view, folds) {
  * @param {PlanGroup} group
  * @param {HTMLElement[]} boards
  */
-const planGroup = ({ material, said, best, waste }, boards) =>
+const planGroup = ({ material, said, best, waste, together }, boards) =>
   element(
     "section",
     { class: "plan-group" },
     element("h3", {}, unbroken(said || material)),
     element("p", { class: "help" }, unbroken([best, waste].filter(Boolean).join(" "))),
+    planTogether(together),
     boards,
   );

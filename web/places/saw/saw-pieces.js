@@ -29,15 +29,14 @@ export function inOrder(view) {
   const all = new Map(view.pieces.map((piece) => [pieceKey(piece), piece]));
   /** @type {Map<string, number>} */
   const seen = new Map();
-  return view.cuts.groups.flatMap(({ said: group, waits, pieces }, at) =>
-    [...new Set(pieces.map(pieceKey))].flatMap((key) => {
+  return view.cuts.groups.flatMap((group) =>
+    [...new Set(group.pieces.map(pieceKey))].flatMap((key) => {
       const piece = all.get(key);
       if (!piece) return [];
       const times = (seen.get(key) ?? 0) + 1;
       seen.set(key, times);
-      const here = onBoard(view, at, piece);
-      const many = here ? { count: here.count, left: here.left } : {};
-      return [{ ...piece, ...many, group, waits, board: here?.board ?? null, spot: spotOf(key, times) }];
+      const { board = null, ...many } = onBoard(view, group, piece) ?? {};
+      return [{ ...piece, ...many, group: group.said, waits: group.waits, board, spot: spotOf(key, times) }];
     }),
   );
 }

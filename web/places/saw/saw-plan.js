@@ -1,10 +1,10 @@
-import { button, element } from "../../widgets/element.js";
+import { element } from "../../widgets/element.js";
 import { pieceKey } from "../../widgets/project/piece-key.js";
 import { planCuts } from "../../widgets/project/plan-cuts.js";
 import { go } from "../go.js";
 import { notice } from "../notices.js";
 
-/** @import { PieceAt, PlanBoard, View } from "../../python/contract.d.ts" */
+/** @import { CutGroup, PieceAt, PlanBoard, View } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /** @typedef {{board: PlanBoard, count: number, left: number}} OnBoard so many of a piece come out of a board */
@@ -18,29 +18,34 @@ const boardsOf = ({ plan }) => (plan?.groups ?? []).flatMap(({ boards }) => boar
 /**
  * What of a piece comes out of the board that a group of cuts is; null where it is of none.
  * @param {View} view
- * @param {number} group its place among the groups
+ * @param {CutGroup} group
  * @param {PieceAt} place
  * @returns {OnBoard | null}
  */
-export function onBoard(view, group, place) {
-  if (view.cuts.order !== "plan") return null;
-  const board = boardsOf(view).filter(({ state }) => state !== "bad")[group];
+export function onBoard(view, { board: key }, place) {
+  const board = key && boardsOf(view).find((each) => each.key === key);
   if (!board) return null;
-  const off = board.cuts.flatMap(({ pieces, done }) => pieces.map((each) => ({ key: pieceKey(each), done })));
-  const own = off.filter(({ key }) => key === pieceKey(place));
+  const off = board.cuts.flatMap(({ pieces, done }) => pieces.map((each) => ({ of: pieceKey(each), done })));
+  const own = off.filter(({ of }) => of === pieceKey(place));
   return { board, count: own.length, left: own.filter(({ done }) => !done).length };
 }
 
 /**
- * Below the piece: the cuts of its board, and what is done where the board turns out bad.
- * @param {App} app
+ * The cuts of a board, below the piece that comes out of it.
  * @param {PlanBoard} board
- * @param {string} look
  */
-export const boardTools = (app, board, look) => [
-  element("h3", { class: "saw-wide" }, board.name),
-  element("div", { class: "saw-wide" }, planCuts(board.cuts)),
-  button("Bad board", () => isBad(app, board), { class: look, "aria-label": `Bad board: ${board.name}` }),
+export const boardCuts = ({ name, cuts }) =>
+  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts));
+
+/**
+ * What is done with the plan at the saw: a board turns out bad, or what it lacks is planned again.
+ * @param {App} app
+ * @param {PlanBoard | null} board
+ * @param {(label: string, run: () => unknown) => HTMLElement} tool makes a key
+ */
+export const planTools = (app, board, tool) => [
+  board ? tool("Bad board", () => isBad(app, board)) : null,
+  app.state.get().view?.plan?.stale ? tool("Plan again", () => planAgain(app)) : null,
 ];
 
 /**
@@ -66,7 +71,7 @@ export function toPlanAgain(app, said) {
 }
 
 /** @param {App} app */
-export function planAgain(app) {
+function planAgain(app) {
   app.planning.start();
   go("plan");
 }

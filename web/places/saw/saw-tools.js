@@ -5,7 +5,7 @@ import { pieceInFull } from "../../widgets/project/piece-at-the-saw.js";
 import { go } from "../go.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
-import { boardTools, planAgain } from "./saw-plan.js";
+import { boardCuts, planTools } from "./saw-plan.js";
 
 /** @import { SawState } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -62,8 +62,7 @@ export function sawTools(app, each, act) {
   return element(
     "div",
     { class: "saw-tools" },
-    each.board ? boardTools(app, each.board, "button saw-tool") : null,
-    view?.plan?.stale ? tool("Plan again", () => planAgain(app)) : null,
+    each.board ? boardCuts(each.board) : null,
     pieceInFull(each),
     isToMend(each) && each.left > 0 ? cutKey(each, act, WIDE) : null,
     wrongs(each)
@@ -76,6 +75,7 @@ export function sawTools(app, each, act) {
           `Last test cut: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
         )
       : null,
+    planTools(app, each.board, tool),
     tool("Test cut", () => go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("About this piece", () => go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("Uncut one", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),

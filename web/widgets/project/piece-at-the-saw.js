@@ -58,7 +58,7 @@ export function piece(each) {
  * @param {PieceShown} each
  */
 function picture({ board, drawing: own, name, ...place }) {
-  if (board) return boldDrawing(litIn(board.drawing, { part: pieceKey(place), name }));
+  if (board?.drawing) return boldDrawing(litIn(board.drawing, { part: pieceKey(place), name }));
   return own ? boldDrawing(own) : null;
 }
 

@@ -6,8 +6,10 @@ import { showTouched } from "../pictures/part-touch.js";
 import { pieceKey } from "./piece-key.js";
 import { planCuts } from "./plan-cuts.js";
 
-/** @import { Piece, PlanBoard } from "../../python/contract.d.ts" */
+/** @import { Drawing, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
+/** So high that the first cuts are in sight below it. */
+const HIGH = 300;
 /** @type {Record<PlanBoard["state"], string>} */
 const STATE = { "to cut": "", begun: "begun", cut: "all cut", bad: "bad board" };
 
@@ -47,27 +49,26 @@ export function planBoard(board, { pieces, isOpen, onFold }) {
  * @param {PlanBoard} board
  * @param {Piece[]} pieces
  */
-function boardInFull(board, pieces) {
-  const touched = element("p", { class: "help", "aria-live": "polite" });
-  const picture = boardDrawing(board, { pieces, open: tell });
-  function tell(/** @type {string} */ key) {
-    showTouched(picture, key);
-    touched.textContent = labelIn(pieces)(key);
-  }
-  const offcuts = board.offcuts.length ? [element("p", {}, unbroken(`Left over: ${board.offcuts.join("; ")}`))] : [];
-  return [picture, touched, planCuts(board.cuts), ...offcuts];
+function boardInFull({ drawing: drawn, cuts, offcuts }, pieces) {
+  const left = offcuts.length ? [element("p", {}, unbroken(`Left over: ${offcuts.join("; ")}`))] : [];
+  return [...(drawn ? boardDrawing(drawn, pieces) : []), planCuts(cuts), ...left];
 }
 
 /**
- * The drawing of a board, each piece of the project in it to be touched.
- * @param {PlanBoard} board
- * @param {{pieces: Piece[], open(key: string): void}} how
+ * The drawing of a board, and the piece of it that is touched.
+ * @param {Drawing} drawn
+ * @param {Piece[]} pieces
  */
-export const boardDrawing = (board, { pieces, open }) =>
-  element("div", { class: "plan-picture" }, drawing(board.drawing, { parts: { labelOf: labelIn(pieces), open } }));
-
-/** @param {Piece[]} pieces */
-const labelIn = (pieces) => (/** @type {string} */ key) => {
-  const piece = pieces.find((each) => pieceKey(each) === key);
-  return piece ? `${piece.name}, ${partSize(piece)}` : "";
-};
+function boardDrawing(drawn, pieces) {
+  const touched = element("p", { class: "plan-touched", "aria-live": "polite" });
+  const picture = drawing(drawn, { high: HIGH, parts: { labelOf, open } });
+  function open(/** @type {string} */ key) {
+    showTouched(picture, key);
+    touched.textContent = labelOf(key);
+  }
+  function labelOf(/** @type {string} */ key) {
+    const piece = pieces.find((each) => pieceKey(each) === key);
+    return piece ? `${piece.name}, ${partSize(piece)}` : "";
+  }
+  return [element("div", {}, picture), touched];
+}

@@ -24,7 +24,7 @@ export const planLeftOut = (left, open) =>
  */
 function row({ name, pieces: [first], error }, open) {
   const opener = first
-    ? button("Open its line", () => open(first), { "aria-label": `Open the line of ${name}` })
+    ? button("Open its line", () => open(first), { "aria-label": `Open its line: ${name}` })
     : null;
   return element(
     "div",

@@ -3,9 +3,9 @@ import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 import { boardSaid } from "./plan-board.js";
 import { planBuy } from "./plan-buy.js";
-import { planCuts } from "./plan-cuts.js";
+import { planCuts, planTogether } from "./plan-cuts.js";
 
-/** @import { CuttingPlan, PlanBoard } from "../../python/contract.d.ts" */
+/** @import { CuttingPlan, PlanBoard, PlanGroup } from "../../python/contract.d.ts" */
 
 /** So high that a page takes a board with its cuts, and mostly the next one too. */
 const HIGH = 240;
@@ -20,9 +20,19 @@ export const planSheet = (plan) =>
     { class: "plan-sheet", "aria-label": "Cutting plan" },
     element("h4", {}, "Cutting plan"),
     [plan.said, plan.stale, plan.note].filter(Boolean).map((said) => element("p", {}, unbroken(said))),
-    planBuy(plan),
+    planBuy(plan, { heading: "h5" }),
     plan.left_out.map(({ name, error }) => element("p", {}, unbroken(`Not in the plan: ${name}. ${error.message}`))),
-    plan.groups.flatMap((group) => group.boards.map(boardOnPaper)),
+    plan.groups.map(groupOnPaper),
+  );
+
+/** @param {PlanGroup} group */
+const groupOnPaper = ({ material, said, together, boards }) =>
+  element(
+    "section",
+    {},
+    element("h5", {}, unbroken(said || material)),
+    planTogether(together),
+    boards.map(boardOnPaper),
   );
 
 /** @param {PlanBoard} board */
@@ -30,9 +40,9 @@ const boardOnPaper = (board) =>
   element(
     "div",
     { class: "plan-sheet-board" },
-    element("h5", {}, board.name),
+    element("h6", {}, board.name),
     element("p", {}, unbroken(boardSaid(board))),
-    drawing(board.drawing, { high: HIGH }),
-    planCuts(board.cuts),
+    board.drawing ? drawing(board.drawing, { high: HIGH }) : null,
+    planCuts(board.cuts, { hasBoxes: true }),
     board.offcuts.length ? element("p", {}, unbroken(`Left over: ${board.offcuts.join("; ")}`)) : null,
   );
