@@ -8,7 +8,7 @@ import { quietly } from "../notices.js";
 import { besideTheSaw, speaker } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";
 import { markOf, piecesInTurn, wrongOf } from "./saw-pieces.js";
-import { toPlanAgain } from "./saw-plan.js";
+import { cutFirst, toPlanAgain } from "./saw-plan.js";
 import { sawTools } from "./saw-tools.js";
 
 /** @import { Act, Piece } from "../../python/contract.d.ts" */
@@ -44,7 +44,8 @@ export function atTheSaw(app) {
     const { piece, following } = now;
     const act = (/** @type {Act} */ more) => actOn(app, piece, more, pieces.hold);
     const [wrong, mark] = [wrongOf(piece), markOf(piece, app.state.get())];
-    const shown = { ...piece, place: piece.group, mark, wrong, isLast: !following && !wrong };
+    const first = piece.left > 0 ? cutFirst(piece) : "";
+    const shown = { ...piece, place: piece.group, first, mark, wrong, isLast: !following && !wrong };
     head.replaceChildren(pieceName(piece));
     body.replaceChildren(pieceToCut(shown), sawTools(app, piece, act), sleeps);
     keys.replaceChildren(...sawKeys(piece, act, waysFrom(app, now, turnTo)));

@@ -2,7 +2,7 @@ import { element } from "../../widgets/element.js";
 import { pieceKey } from "../../widgets/project/piece-key.js";
 import { planCuts } from "../../widgets/project/plan-cuts.js";
 import { go } from "../go.js";
-import { notice } from "../notices.js";
+import { inWords, notice } from "../notices.js";
 
 /** @import { CutGroup, PieceAt, PlanBoard, View } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -31,6 +31,16 @@ export function onBoard(view, { board: key }, place) {
 }
 
 /**
+ * What is cut of a piece's board before the piece itself comes off; "" where that is next, or by no plan.
+ * @param {PieceAt & {board: PlanBoard | null}} piece
+ */
+export function cutFirst({ board, ...piece }) {
+  const next = board?.cuts.find(({ done }) => !done);
+  const isOwn = next?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
+  return next && !isOwn ? next.said : "";
+}
+
+/**
  * The cuts of a board, below the piece that comes out of it.
  * @param {PlanBoard} board
  */
@@ -54,8 +64,8 @@ export const planTools = (app, board, tool) => [
  */
 async function isBad(app, { key }) {
   const done = await app.project.tryChange({ act: "board_bad", board: key });
-  if (!done.ok) notice([done.error.message, done.error.remedy].join(" "));
-  else toPlanAgain(app, done.said);
+  if (!done.ok) notice(inWords(done.error));
+  else if (!toPlanAgain(app, done.said)) notice(done.said);
 }
 
 /**

@@ -10,8 +10,8 @@ import { pieceKey } from "./piece-key.js";
 /** @import { End, Ends, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
 /**
- * With what is said of it here, and the board that it comes out of by a plan.
- * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null}} PieceShown
+ * With what is said of it here, the board that it comes out of by a plan, and what is cut of that before it.
+ * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null, first?: string}} PieceShown
  */
 
 /** Where there are more steps than this, those without a number take smaller letters. */
@@ -33,6 +33,7 @@ export function piece(each) {
     each.left > 0 || each.wrong
       ? null
       : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
+    each.first ? element("p", { class: "piece-first" }, unbroken(`First: ${each.first}`)) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
     element(

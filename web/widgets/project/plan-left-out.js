@@ -23,9 +23,7 @@ export const planLeftOut = (left, open) =>
  * @param {(place: PieceAt) => void} open
  */
 function row({ name, pieces: [first], error }, open) {
-  const opener = first
-    ? button("Open its line", () => open(first), { "aria-label": `Open its line: ${name}` })
-    : null;
+  const opener = first ? button("Open its line", () => open(first), { "aria-label": `Open its line: ${name}` }) : null;
   return element(
     "div",
     { class: "plan-out" },

@@ -1,0 +1,151 @@
+"""From a parts list to its plan, to the saw, one piece scrapped, planned again, and undone."""
+
+import pytest
+
+from tests.browser.hand import choose, open_place
+from tests.browser.plan.in_plan import keep_carcass, open_plan, to_the_saw, use_plan, watched_phone
+from tests.browser.saw.test_saw_in_sight import check_in_sight, in_page, tap
+from tests.browser.test_accessible import axe
+from tests.browser.words import SCRAP
+
+SHARED = """
+window.shared = [];
+navigator.share = async ({ title, text }) => { window.shared.push([title, text]); };
+"""
+IN_SIGHT = [".piece-name", ".piece-length", ".drawing-bold", ".ends", ".saw-key", ".piece-place"]
+
+
+@pytest.fixture
+def planned(phone, server):
+    """A carcass with a plan that was found, not used yet."""
+    page = watched_phone(phone, server, SHARED)
+    keep_carcass(page, server)
+    open_plan(page)
+    page.get_by_role("button", name="Stop", exact=True).wait_for(state="hidden")
+    return page
+
+
+def board_names(page):
+    """What the boards of the plan are called, in their order."""
+    return page.locator(".plan-board h4").all_text_contents()
+
+
+def shown_cut(page):
+    """How many of each piece are cut, by the list of the saw."""
+    tap(page, "List of all pieces")
+    page.get_by_role("heading", name="All pieces").wait_for()
+    states = page.locator(".piece-state").all_text_contents()
+    page.get_by_role("link", name="‹ At the saw").tap()
+    page.locator(".saw-main").wait_for()
+    return states
+
+
+def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
+    names = board_names(planned)
+    assert names
+    use_plan(planned)
+    assert board_names(planned) == names
+    to_the_saw(planned)
+    place = planned.locator(".piece-place")
+    assert place.inner_text().startswith(names[0])
+    # What is in hand is lit up on its board.
+    assert planned.locator(".drawing-bold .shape-lit").count() > 0
+    tap(planned, "Cut one")
+    planned.locator(".saw-key:enabled", has_text="Undo").wait_for()
+    cut = shown_cut(planned)
+    assert any("1 of" in each or each == "Cut" for each in cut)
+
+    tap(planned, SCRAP)
+    again = planned.locator(".notice").get_by_role("button", name="Plan again")
+    again.tap()
+    planned.get_by_role("heading", name="Cutting plan").wait_for()
+    use_plan(planned)
+    assert planned.locator(".plan-stale").is_hidden()
+    notice = planned.locator(".notice")
+    notice.get_by_role("button", name="Undo").tap()
+    planned.locator(".plan-stale").wait_for()
+    assert planned.get_by_role("button", name="Plan again").is_visible()
+
+
+def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(planned):
+    use_plan(planned)
+    to_the_saw(planned)
+    name = planned.locator(".piece-name").inner_text()
+    tap(planned, "Bad board")
+    planned.locator(".notice").get_by_role("button", name="Plan again").wait_for()
+    tap(planned, "Undo")
+    planned.locator(".notice", has_text="Undid").wait_for()
+    assert planned.locator(".piece-name").inner_text() == name
+    tap(planned, "Bad board")
+    planned.locator(".notice").get_by_role("button", name="Plan again").tap()
+    use_plan(planned)
+    assert planned.locator(".plan-stale").is_hidden()
+
+
+def test_the_buy_list_is_shared_as_text_and_leaves_as_a_table(planned):
+    planned.get_by_role("button", name="Share the buy list").tap()
+    planned.wait_for_function("() => window.shared.length === 1")
+    title, text = planned.evaluate("window.shared[0]")
+    assert title == "Buy list"
+    assert text
+    use_plan(planned)
+    with planned.expect_download() as given:
+        planned.get_by_role("button", name="Export buy list").tap()
+    assert given.value.suggested_filename.endswith(".csv")
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+def test_the_plan_can_be_read_and_touched(phone, server, dark):
+    page = phone(dark=dark, service_workers="block").pages[0]
+    keep_carcass(page, server)
+    open_plan(page)
+    for ready in (lambda: None, lambda: use_plan(page)):
+        ready()
+        for board in page.locator(".plan-board:not([open]) > summary").all():
+            board.tap()
+        assert axe(page)["wrong"] == []
+        assert in_page(page, "sawsideSmallTargets") == []
+        page.evaluate("document.documentElement.style.fontSize = '200%'")
+        assert not page.evaluate("document.querySelector('#place').scrollWidth > innerWidth")
+        assert in_page(page, "sawsideBrokenWords") == []
+        page.evaluate("document.documentElement.style.fontSize = ''")
+
+
+def test_at_the_saw_a_piece_and_its_board_are_in_sight_and_large(planned):
+    use_plan(planned)
+    to_the_saw(planned)
+    planned.get_by_role("button", name="Close the message").tap()
+    check_in_sight(planned, IN_SIGHT)
+    assert in_page(planned, "sawsideSmallTargets", 72) == []
+    assert axe(planned)["wrong"] == []
+
+
+def test_a_piece_that_comes_out_of_several_boards_is_there_for_each(planned):
+    use_plan(planned)
+    to_the_saw(planned)
+    seen = []
+    following = planned.get_by_role("button", name="Next ›")
+    while True:
+        seen.append(
+            (
+                planned.locator(".piece-place").inner_text(),
+                planned.locator(".piece-name").inner_text(),
+            )
+        )
+        if not following.is_enabled():
+            break
+        following.tap()
+    assert len(set(seen)) == len(seen)
+
+
+def test_without_a_plan_the_saw_has_no_order_by_one(planned):
+    use_plan(planned)
+    to_the_saw(planned)
+    open_place(planned, "Project")
+    planned.get_by_role("button", name="Undo", exact=True).first.tap()
+    planned.locator(".notice", has_text="Undid").wait_for()
+    open_place(planned, "At the saw")
+    planned.locator(".saw-main").wait_for()
+    assert planned.locator(".drawing-bold .shape-lit").count() == 0
+    choose(planned, "Order", "By part")
+    planned.locator(".saw-main").wait_for()
