@@ -45,7 +45,7 @@ export function secondCore({ rest = REST } = {}) {
       if (asked === now && asked.isIdle()) resting = setTimeout(end, rest);
       return answer;
     },
-    isQuick: () => running().isQuick,
+    isQuick: () => running().isQuick(),
     end,
   };
 }
@@ -58,7 +58,7 @@ function begun(onGone) {
   const questions = openQuestions();
   /** @type {ReturnType<typeof oneWorker> | null} */
   let worker = null;
-  let [isReady, isOver] = [false, false];
+  let [isReady, isWhole, isOver] = [false, false, false];
   /** @type {(isQuick: boolean) => void} */
   let tell = () => {};
   /** @type {Promise<boolean>} */
@@ -83,7 +83,9 @@ function begun(onGone) {
         questions.sendTo(own.question);
         own.fetchRest();
       },
-      onWhole() {},
+      onWhole() {
+        isWhole = true;
+      },
       onAnswer: (id, text) => questions.answered(id, JSON.parse(text)),
       onGone() {
         // A snapshot that is of no use is no reason to do without.
@@ -105,7 +107,7 @@ function begun(onGone) {
     });
   }
   return {
-    isQuick,
+    isQuick: async () => isWhole || isQuick,
     end,
     isIdle: questions.isEmpty,
     /** @param {object} message */

@@ -8,12 +8,13 @@ import pytest
 from tests.browser.hand import open_place
 from tests.browser.plan.in_plan import (
     BEFORE_A_BETTER_ONE,
+    WATCHED,
     asked,
     keep_carcass,
     open_plan,
     watched_phone,
 )
-from tests.browser.start.start_support import eventually
+from tests.browser.start.start_support import eventually, open_at, wait_until_kept
 
 ALONE = "couldn’t look for a better one"
 SO_FAR = "This is the best plan so far."
@@ -111,3 +112,18 @@ def test_the_worker_ends_once_it_has_rested(phone, server):
     assert planner not in page.evaluate("window.ended")
     page.clock.fast_forward(61_000)
     eventually(lambda: planner in page.evaluate("window.ended"))
+
+
+def test_the_worker_comes_from_the_snapshot_and_reads_what_it_needs_for_a_plan(phone, server):
+    context = phone()
+    context.add_init_script(WATCHED)
+    page = open_at(context, server.address)
+    wait_until_kept(page)
+    keep_carcass(page, server)
+    open_plan(page)
+    page.get_by_role("button", name="Use this plan").wait_for()
+    first = asked(page, "plan")[0]
+    assert first["effort"] == 0
+    # The one that views the project is the first core: the quick plan is not asked of it.
+    assert first["worker"] not in {each["worker"] for each in asked(page, "view")}
+    assert page.locator(".plan-head .error").is_hidden()

@@ -31,13 +31,13 @@ export function onBoard(view, { board: key }, place) {
 }
 
 /**
- * What is cut of a piece's board before the piece itself comes off; "" where that is next, or by no plan.
+ * What a board that nothing has come off yet is begun with, where that is not the piece itself; else "".
  * @param {PieceAt & {board: PlanBoard | null}} piece
  */
 export function cutFirst({ board, ...piece }) {
-  const next = board?.cuts.find(({ done }) => !done);
-  const isOwn = next?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
-  return next && !isOwn ? next.said : "";
+  const [first] = board?.state === "to cut" ? board.cuts : [];
+  const isOwn = first?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
+  return first && !isOwn ? first.said : "";
 }
 
 /**
