@@ -63,6 +63,7 @@ NOT_ARITHMETIC = re.compile(
             r"^Not even one fits",
             r"^No furniture anchor is asked",
             r"^By its height, ",
+            r"^Wood \d+: \S+ × \d+ measures ",
         )
     )
 )

@@ -1,0 +1,144 @@
+"""Wood as it is sold: what one piece costs, is counted as and weighs. Its rows are offers."""
+
+from sawside.boards.offer import Offer
+from sawside.drawing.boards.pieces_of_wood import MOST_DRAWN, pieces_of_wood
+from sawside.drawing.lazy import lazy
+from sawside.reckoners.boards.shared.amounts import money
+from sawside.reckoners.boards.shared.buy_fields import QUARTERS, WOOD
+from sawside.reckoners.boards.shared.buy_told import (
+    compared,
+    in_short,
+    title,
+    told,
+    weighed_of,
+    working,
+)
+from sawside.reckoners.boards.shared.sold import all_sold
+from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
+from sawside.wood.caution import Caution
+
+_RANDOM_WIDTHS = Caution(
+    "Random widths: pick boards wide enough.",
+    "Widths are random: a cutting plan takes every board as wide as your average, and real ones "
+    "run wider and narrower. Pick boards wide enough for your widest part, and buy extra for "
+    "defects: 15 to 30% is shop practice.",
+)
+_HEAVY = 50
+"""Pounds that one person lifts at most: about the 51 lb of the lifting equation of NIOSH (1994),
+from memory."""
+
+_LIFT = Caution(
+    f"Over {_HEAVY} lb: get help to lift it.",
+    f"At least one of these is over {_HEAVY} lb. Get a second person or a cart, and have the yard "
+    "cut a sheet down if you can’t.",
+)
+
+
+def compute(given, show):
+    """What one of each row costs and is counted as; "missing" for a price without a unit."""
+    wood = all_sold(given, show)
+    rates = compared(wood, show)
+    return Reckoning(
+        answers={
+            "each": "; ".join(told(sold, show) for sold in wood) + ".",
+            **({"compared": rates} if rates else {}),
+        },
+        working=working(wood, show),
+        drawing=_drawing(wood, show),
+        cautions=tuple(_cautions(wood, show)),
+        verdict=_verdict(wood, show),
+        stock=tuple(_offer(sold) for sold in wood),
+    )
+
+
+def _offer(sold):
+    return Offer(
+        key=str(sold.number),
+        form=sold.form,
+        material=sold.row.material or "",
+        length=sold.length,
+        width=sold.width,
+        thickness=sold.used_thickness,
+        price=sold.cost,
+        trim=sold.trim,
+        name=sold.called,
+    )
+
+
+def _verdict(wood, show):
+    if len(wood) == 1:
+        return in_short(wood[0], show)
+    costs = sorted(sold.cost for sold in wood if sold.per)
+    kinds = f"{len(wood)} kinds of wood"
+    if not costs:
+        return kinds
+    least, most = money(costs[0]), money(costs[-1])
+    return f"{kinds}, {least if least == most else f'{least} to {most}'} each"
+
+
+def _cautions(wood, show):
+    if any(sold.row.sold == QUARTERS for sold in wood):
+        yield _RANDOM_WIDTHS
+    weighed = [each for each in (weighed_of(sold, show) for sold in wood) if each]
+    if any(each.pounds > _HEAVY for each in weighed):
+        yield _LIFT
+
+
+@lazy
+def _drawing(wood, show):
+    shown = wood[:MOST_DRAWN]
+    words = "One of each kind of wood, in scale."
+    if len(wood) > len(shown):
+        words += f" The first {len(shown)} of {len(wood)}."
+    return pieces_of_wood(
+        words, [(title(sold, show), sold.length, sold.width, (), sold.trim) for sold in shown]
+    )
+
+
+RECKONER = Reckoner(
+    key="wood_to_buy",
+    title="Wood to buy",
+    asks="What does a board or sheet cost, and how many board feet is it?",
+    words=(
+        "board feet, board foot, bf, bdft, lumber price, price per board foot, price per foot, "
+        "cost of a board, lumber cost, plywood price, price per sheet, surface measure, wood to "
+        "buy, lumber, hardwood, softwood, sheet weight, weight of plywood, how heavy"
+    ),
+    order=910,
+    job="boards",
+    picture={
+        "wood": "M2 6h26v7H2zM2 17h26v7H2zM2 28h26v7H2z",
+        "ink": "M8 6v7M20 17v7",
+        "chalk": "M37 13q-5-3-5 1t5 3q0 5-5 2M34.5 8v16",
+    },
+    fields=(WOOD,),
+    answers=(Answer("each", "One of each", "text"), Answer("compared", "Prices compared", "text")),
+    source=(
+        "Board foot: NIST Handbook 44. Softwood sizes: NIST PS 20, counted by nominal size. "
+        "Hardwood: NHLA rules; surface measure drops part feet and rounds to a whole number (half "
+        "goes up here, up and down in turn at a yard). Weight: Wood Handbook at 12% moisture, "
+        "panels as noted in Wood and panel data. Volume and price are arithmetic."
+    ),
+    compute=compute,
+    example={
+        "wood": [
+            {
+                "sold": "hardwood",
+                "quarters": "thickness_5_4",
+                "planed": "1",
+                "average": "6 1/4",
+                "length": "8 ft",
+                "material": "cherry",
+                "price": "9.40",
+                "per": "surface",
+            },
+            {
+                "sold": "softwood",
+                "nominal": "1 x 6",
+                "length": "6 ft",
+                "price": "8.90",
+                "per": "piece",
+            },
+        ]
+    },
+)
