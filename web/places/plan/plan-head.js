@@ -1,5 +1,5 @@
 import { button, element } from "../../widgets/element.js";
-import { unbroken } from "../../widgets/numbers/unbroken.js";
+import { sentences, unbroken } from "../../widgets/numbers/unbroken.js";
 import { go } from "../go.js";
 import { inWords } from "../notices.js";
 import { planShown } from "./plan-shown.js";
@@ -30,7 +30,7 @@ export function planHead(app) {
     const { plan, act, isKept } = planShown(app.state.get());
     const isRunning = Boolean(planning?.isRunning);
     say(said, plan?.said);
-    say(aside, [plan?.waste, plan?.note].filter(Boolean).join(" "));
+    say(aside, sentences([plan?.waste ?? "", plan?.note ?? ""]));
     say(stale, isKept ? plan?.stale : "");
     say(wrong, planning?.error ? inWords(planning.error) : "");
     // One that is hidden would not be read when it is shown.

@@ -1,5 +1,5 @@
 import { element, present } from "../../widgets/element.js";
-import { unbroken } from "../../widgets/numbers/unbroken.js";
+import { sentences, unbroken } from "../../widgets/numbers/unbroken.js";
 import { planBoard } from "../../widgets/project/plan-board.js";
 import { planBuy } from "../../widgets/project/plan-buy.js";
 import { planTogether } from "../../widgets/project/plan-cuts.js";
@@ -84,8 +84,8 @@ const planGroup = ({ material, said, best, waste, together }, boards) =>
   element(
     "section",
     { class: "plan-group" },
-    element("h3", {}, unbroken(said || material)),
-    element("p", { class: "help" }, unbroken([best, waste].filter(Boolean).join(" "))),
+    element("h3", {}, unbroken(material)),
+    element("p", { class: "help" }, unbroken(sentences([said, best, waste]))),
     planTogether(together),
     boards,
   );

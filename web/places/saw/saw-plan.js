@@ -25,9 +25,8 @@ const boardsOf = ({ plan }) => (plan?.groups ?? []).flatMap(({ boards }) => boar
 export function onBoard(view, { board: key }, place) {
   const board = key && boardsOf(view).find((each) => each.key === key);
   if (!board) return null;
-  const off = board.cuts.flatMap(({ pieces, done }) => pieces.map((each) => ({ of: pieceKey(each), done })));
-  const own = off.filter(({ of }) => of === pieceKey(place));
-  return { board, count: own.length, left: own.filter(({ done }) => !done).length };
+  const many = (/** @type {PieceAt[]} */ some) => some.filter((each) => pieceKey(each) === pieceKey(place)).length;
+  return { board, count: many(board.pieces), left: many(board.left) };
 }
 
 /**

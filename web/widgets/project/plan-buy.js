@@ -27,7 +27,6 @@ const row = ({ count, said, each, cost }) =>
   element(
     "li",
     {},
-    element("strong", { class: "plan-count" }, `${count} ×`),
     element("span", { class: "plan-said" }, unbroken(said)),
     element(
       "span",

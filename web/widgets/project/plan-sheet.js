@@ -1,5 +1,5 @@
 import { element } from "../element.js";
-import { unbroken } from "../numbers/unbroken.js";
+import { sentences, unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 import { boardSaid } from "./plan-board.js";
 import { planBuy } from "./plan-buy.js";
@@ -19,7 +19,8 @@ export const planSheet = (plan) =>
     "section",
     { class: "plan-sheet", "aria-label": "Cutting plan" },
     element("h4", {}, "Cutting plan"),
-    [plan.said, plan.stale, plan.note].filter(Boolean).map((said) => element("p", {}, unbroken(said))),
+    element("p", {}, unbroken(sentences([plan.said, plan.waste, plan.stale]))),
+    element("p", {}, unbroken(plan.note)),
     planBuy(plan, { heading: "h5" }),
     plan.left_out.map(({ name, error }) => element("p", {}, unbroken(`Not in the plan: ${name}. ${error.message}`))),
     plan.groups.map(groupOnPaper),
@@ -30,7 +31,7 @@ const groupOnPaper = ({ material, said, together, boards }) =>
   element(
     "section",
     {},
-    element("h5", {}, unbroken(said || material)),
+    element("h5", {}, unbroken(`${material}: ${said}`)),
     planTogether(together),
     boards.map(boardOnPaper),
   );
