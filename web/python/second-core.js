@@ -27,10 +27,13 @@ export function secondCore({ rest = REST } = {}) {
     now = null;
   }
 
-  const running = () => {
+  /** The one that runs, which rests from now on unless it is asked. */
+  function running() {
     now ??= begun(() => (now = null));
+    clearTimeout(resting);
+    if (now.isIdle()) resting = setTimeout(end, rest);
     return now;
-  };
+  }
 
   return {
     /**
@@ -39,10 +42,10 @@ export function secondCore({ rest = REST } = {}) {
      * @returns {Promise<Answered<Answers[N]> | null>}
      */
     async ask(message) {
+      const answered = running().ask(message);
       clearTimeout(resting);
-      const asked = running();
-      const answer = await asked.ask(message);
-      if (asked === now && asked.isIdle()) resting = setTimeout(end, rest);
+      const answer = await answered;
+      if (now) running();
       return answer;
     },
     isQuick: () => running().isQuick(),

@@ -1,6 +1,6 @@
 """What a thumb does with a cutting plan, and what the page asks of its workers for one."""
 
-from tests.browser.hand import keep_as, try_example
+from tests.browser.hand import field_called, keep_as, try_example
 
 WATCHED = """
 const { postMessage: post, terminate: end } = Worker.prototype;
@@ -11,6 +11,7 @@ const numberOf = (worker) => {
 };
 window.asked = [];
 window.ended = [];
+window.made = () => numbers.size;
 window.holdFrom = Infinity;
 window.held = null;
 Worker.prototype.postMessage = function (message, ...more) {
@@ -48,6 +49,21 @@ def keep_carcass(page, server):
     keep_as(page, "Carcass")
 
 
+def keep_panels(page, server, panels):
+    """Panels 3/4″ thick to be cut out of sheets, each (length, width, how many) in inches."""
+    for number, (length, width, many) in enumerate(panels, 1):
+        page.goto(f"{server.address}#work-out/piece_by_hand")
+        for label, text in (
+            ("Length", length),
+            ("How many", many),
+            ("Stock width", width),
+            ("Stock thickness", "3/4"),
+        ):
+            field_called(page, label).fill(str(text))
+        keep_as(page, f"Panel {number}")
+        page.evaluate("location.hash = 'project'")
+
+
 def open_plan(page):
     """From the project to its plan, once there is one."""
     page.evaluate("location.hash = 'project'")
@@ -71,4 +87,6 @@ def to_the_saw(page):
 
 def asked(page, what):
     """The questions of a kind that were asked, in their order."""
-    return page.evaluate("(what) => window.asked.filter((each) => each.do === what)", what)
+    return page.evaluate(
+        "(what) => window.asked.filter((each) => each.do === what)", what
+    )

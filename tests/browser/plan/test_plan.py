@@ -3,7 +3,13 @@
 import pytest
 
 from tests.browser.hand import choose, open_place
-from tests.browser.plan.in_plan import keep_carcass, open_plan, to_the_saw, use_plan, watched_phone
+from tests.browser.plan.in_plan import (
+    keep_carcass,
+    open_plan,
+    to_the_saw,
+    use_plan,
+    watched_phone,
+)
 from tests.browser.saw.test_saw_in_sight import check_in_sight, in_page, tap
 from tests.browser.test_accessible import axe
 from tests.browser.words import SCRAP
@@ -12,7 +18,14 @@ SHARED = """
 window.shared = [];
 navigator.share = async ({ title, text }) => { window.shared.push([title, text]); };
 """
-IN_SIGHT = [".piece-name", ".piece-length", ".drawing-bold", ".ends", ".saw-key", ".piece-place"]
+IN_SIGHT = [
+    ".piece-name",
+    ".piece-length",
+    ".drawing-bold",
+    ".ends",
+    ".saw-key",
+    ".piece-place",
+]
 
 
 @pytest.fixture
@@ -67,7 +80,9 @@ def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
     assert planned.get_by_role("button", name="Plan again").is_visible()
 
 
-def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(planned):
+def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(
+    planned,
+):
     use_plan(planned)
     to_the_saw(planned)
     name = planned.locator(".piece-name").inner_text()
@@ -106,7 +121,9 @@ def test_the_plan_can_be_read_and_touched(phone, server, dark):
         assert axe(page)["wrong"] == []
         assert in_page(page, "sawsideSmallTargets") == []
         page.evaluate("document.documentElement.style.fontSize = '200%'")
-        assert not page.evaluate("document.querySelector('#place').scrollWidth > innerWidth")
+        assert not page.evaluate(
+            "document.querySelector('#place').scrollWidth > innerWidth"
+        )
         assert in_page(page, "sawsideBrokenWords") == []
         page.evaluate("document.documentElement.style.fontSize = ''")
 

@@ -41,11 +41,12 @@ export function atTheSaw(app) {
       return body.replaceChildren(nothingYet(app, NONE));
     }
     const focused = document.activeElement?.getAttribute("data-key");
-    const { piece, following } = now;
+    const { piece, following, isDone } = now;
     const act = (/** @type {Act} */ more) => actOn(app, piece, more, pieces.hold);
     const [wrong, mark] = [wrongOf(piece), markOf(piece, app.state.get())];
     const first = piece.left > 0 ? cutFirst(piece) : "";
-    const shown = { ...piece, place: piece.group, first, mark, wrong, isLast: !following && !wrong };
+    const isLast = isDone && !following && !wrong;
+    const shown = { ...piece, place: piece.group, first, mark, wrong, isLast };
     head.replaceChildren(pieceName(piece));
     body.replaceChildren(pieceToCut(shown), sawTools(app, piece, act), sleeps);
     keys.replaceChildren(...sawKeys(piece, act, waysFrom(app, now, turnTo)));

@@ -8,7 +8,12 @@ import { onBoard } from "./saw-plan.js";
 /** @import { State } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-/** @typedef {Piece & {spot: string, group: string, waits: string, board: PlanBoard | null}} PieceInTurn */
+/**
+ * By a plan `board` is the one that it comes out of, of which `left` are to be cut yet, `leftInAll` of all boards.
+ * @typedef {Piece & {
+ *   spot: string, group: string, waits: string, board: PlanBoard | null, leftInAll: number,
+ * }} PieceInTurn
+ */
 
 /**
  * What a correction made wrong with pieces already cut, in words; what it is called stands above it.
@@ -36,7 +41,8 @@ export function inOrder(view) {
       const times = (seen.get(key) ?? 0) + 1;
       seen.set(key, times);
       const { board = null, ...many } = onBoard(view, group, piece) ?? {};
-      return [{ ...piece, ...many, group: group.said, waits: group.waits, board, spot: spotOf(key, times) }];
+      const turn = { group: group.said, waits: group.waits, board, leftInAll: piece.left, spot: spotOf(key, times) };
+      return [{ ...piece, ...many, ...turn }];
     }),
   );
 }
@@ -54,7 +60,10 @@ const spotOf = (key, times) => (times === 1 ? key : `${key}#${times}`);
 export function piecesInTurn(app) {
   let shown = app.state.get().saw.piece;
 
-  /** @returns `{piece, before, after, following}`, `following` is the next that is to be cut; null without pieces */
+  /**
+   * @returns `{piece, before, after, following, isDone}`, `following` is the next that is to be cut, `isDone` says that
+   *   none is; null without pieces
+   */
   function now() {
     const { view } = app.state.get();
     // A view that an older version kept lacks what is drawn here; the core tells it anew in a moment.
@@ -65,7 +74,8 @@ export function piecesInTurn(app) {
     const at = pieces.indexOf(piece);
     shown = piece.spot;
     const following = uncut.find((each) => pieces.indexOf(each) > at) ?? uncut.find((each) => each !== piece);
-    return { piece, before: pieces[at - 1], after: pieces[at + 1], following };
+    const isDone = pieces.every(({ leftInAll }) => leftInAll === 0);
+    return { piece, before: pieces[at - 1], after: pieces[at + 1], following, isDone };
   }
 
   /** @param {PieceInTurn} piece */

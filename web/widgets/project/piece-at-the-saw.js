@@ -11,7 +11,8 @@ import { pieceKey } from "./piece-key.js";
 
 /**
  * With what is said of it here, the board that it comes out of by a plan, and what is cut of that before it.
- * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null, first?: string}} PieceShown
+ * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null, first?: string,
+ *   leftInAll?: number}} PieceShown
  */
 
 /** Where there are more steps than this, those without a number take smaller letters. */
@@ -32,7 +33,7 @@ export function piece(each) {
     head(each),
     each.left > 0 || each.wrong
       ? null
-      : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
+      : element("p", { class: "piece-done" }, done(each)),
     each.first ? element("p", { class: "piece-first" }, unbroken(`First: ${each.first}`)) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
@@ -52,6 +53,15 @@ export function piece(each) {
     each.ends ? ends(each.ends) : null,
     element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
+}
+
+/**
+ * What of it is cut: all that comes out of this board may not be all that is wanted.
+ * @param {PieceShown} each
+ */
+function done({ isLast, leftInAll = 0 }) {
+  if (leftInAll > 0) return "Done on this board";
+  return isLast ? "All pieces cut" : "All cut";
 }
 
 /**
