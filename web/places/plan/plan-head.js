@@ -1,6 +1,6 @@
 import { button, element } from "../../widgets/element.js";
 import { sentences, unbroken } from "../../widgets/numbers/unbroken.js";
-import { go } from "../go.js";
+import { onward } from "../go.js";
 import { inWords } from "../notices.js";
 import { planShown } from "./plan-shown.js";
 
@@ -60,10 +60,11 @@ async function keep(app) {
  * The pieces by the boards of the plan.
  * @param {App} app
  */
-function toTheSaw({ state, projects }) {
+async function toTheSaw({ state, projects }) {
+  const goOn = onward();
   state.set({ saw: { ...state.get().saw, order: "plan", piece: undefined } });
-  projects.look();
-  go("saw");
+  await projects.look();
+  goOn("saw");
 }
 
 /**
