@@ -2,9 +2,10 @@
 
 import pytest
 
-from tests.browser.hand import choose, open_place
+from tests.browser.hand import choose, keep_as, open_place, try_example
 from tests.browser.plan.in_plan import (
     keep_carcass,
+    keep_panels,
     open_plan,
     to_the_saw,
     use_plan,
@@ -166,3 +167,27 @@ def test_without_a_plan_the_saw_has_no_order_by_one(planned):
     assert planned.locator(".drawing-bold .shape-lit").count() == 0
     choose(planned, "Order", "By part")
     planned.locator(".saw-main").wait_for()
+
+
+def test_a_piece_that_no_wood_holds_is_said_with_the_way_to_its_line(phone, server):
+    page = watched_phone(phone, server)
+    keep_panels(page, server, [(110, 47, 2), (40, 20, 1)])
+    open_plan(page)
+    page.get_by_text("2 pieces aren’t in this plan.").wait_for()
+    assert "1 piece" in page.locator(".plan-verdict").inner_text()
+    out = page.get_by_role("region", name="Not in the plan")
+    assert "Panel 1" in out.inner_text()
+    out.get_by_role("button", name="Open its line").tap()
+    page.locator("#place[data-shows='work-out/piece_by_hand/1']").wait_for()
+    assert page.get_by_label("Length", exact=True).input_value() == "110"
+
+
+def test_wood_on_hand_and_to_buy_are_a_touch_away(planned):
+    planned.get_by_role("button", name="Wood on hand").tap()
+    planned.get_by_role("heading", name="Wood on hand").wait_for()
+    try_example(planned)
+    keep_as(planned, "Rack")
+    planned.evaluate("location.hash = 'plan'")
+    planned.get_by_role("button", name="Wood on hand").tap()
+    # The project's own line by now, not the question anew.
+    planned.locator("#place[data-shows^='work-out/wood_on_hand/']").wait_for()

@@ -31,9 +31,7 @@ export function piece(each) {
     "article",
     { class: "piece" },
     head(each),
-    each.left > 0 || each.wrong
-      ? null
-      : element("p", { class: "piece-done" }, done(each)),
+    each.left > 0 || each.wrong ? null : element("p", { class: "piece-done" }, done(each)),
     each.first ? element("p", { class: "piece-first" }, unbroken(`First: ${each.first}`)) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
