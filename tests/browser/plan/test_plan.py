@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.browser.hand import choose, keep_as, open_place, try_example
+from tests.browser.hand import choose, field_called, keep_as, open_place, try_example
 from tests.browser.plan.in_plan import (
     keep_carcass,
     keep_panels,
@@ -11,9 +11,10 @@ from tests.browser.plan.in_plan import (
     use_plan,
     watched_phone,
 )
+from tests.browser.project.in_project import open_entry
 from tests.browser.saw.test_saw_in_sight import check_in_sight, in_page, tap
 from tests.browser.test_accessible import axe
-from tests.browser.words import SCRAP
+from tests.browser.words import SAVE_CHANGE, SCRAP
 
 SHARED = """
 window.shared = [];
@@ -74,10 +75,10 @@ def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
     again.tap()
     planned.get_by_role("heading", name="Cutting plan").wait_for()
     use_plan(planned)
-    assert planned.locator(".plan-stale").is_hidden()
+    assert planned.locator(".plan-stale:visible").count() == 0
     notice = planned.locator(".notice")
     notice.get_by_role("button", name="Undo").tap()
-    planned.locator(".plan-stale").wait_for()
+    planned.locator(".plan-stale:visible").wait_for()
     assert planned.get_by_role("button", name="Plan again").is_visible()
 
 
@@ -95,7 +96,7 @@ def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planne
     tap(planned, "Bad board")
     planned.locator(".notice").get_by_role("button", name="Plan again").tap()
     use_plan(planned)
-    assert planned.locator(".plan-stale").is_hidden()
+    assert planned.locator(".plan-stale:visible").count() == 0
 
 
 def test_the_buy_list_is_shared_as_text_and_leaves_as_a_table(planned):
@@ -191,3 +192,43 @@ def test_wood_on_hand_and_to_buy_are_a_touch_away(planned):
     planned.get_by_role("button", name="Wood on hand").tap()
     # The project's own line by now, not the question anew.
     planned.locator("#place[data-shows^='work-out/wood_on_hand/']").wait_for()
+
+
+def test_without_a_share_sheet_the_buy_list_is_copied(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.context.grant_permissions(["clipboard-read", "clipboard-write"])
+    keep_carcass(page, server)
+    page.evaluate("delete Navigator.prototype.share")
+    open_plan(page)
+    page.get_by_role("button", name="Share the buy list").tap()
+    page.get_by_text("Copied the buy list").wait_for()
+    assert "sheet" in page.evaluate("navigator.clipboard.readText()")
+
+
+def test_a_piece_touched_on_its_board_is_named_by_keyboard_too(planned):
+    touched = planned.locator(".plan-touched").first
+    planned.locator(".plan-board .part-touch").first.focus()
+    planned.keyboard.press("Enter")
+    assert " × " in touched.inner_text()
+    assert planned.locator(".part-touch[aria-pressed='true']").count() == 1
+
+
+def test_a_plan_of_other_sizes_says_so_here_and_at_the_saw(planned):
+    use_plan(planned)
+    open_entry(planned, "Carcass", "Open")
+    field_called(planned, "Height").fill("30")
+    planned.get_by_role("button", name="Done").tap()
+    planned.locator("output[name=result]").get_by_role("button", name=SAVE_CHANGE).tap()
+    planned.locator("#place[data-shows^='project/']").wait_for()
+    planned.evaluate("location.hash = 'plan'")
+    planned.locator(".plan-stale", has_text="Side").wait_for()
+    # What is old is not followed by a thumb in a hurry.
+    assert (
+        planned.locator("#place").get_by_role("button", name="At the saw").is_hidden()
+    )
+    open_place(planned, "At the saw")
+    choose(planned, "Order", "By plan")
+    planned.locator(".entry-mark", has_text="Side").wait_for()
+    planned.locator(".saw-tools").get_by_role("button", name="Plan again").tap()
+    use_plan(planned)
+    assert planned.locator(".plan-stale:visible").count() == 0

@@ -101,5 +101,6 @@ export function markOf({ entry }, state) {
   const isUnchecked = state.view?.entries.find(({ id }) => id === entry)?.to_fill;
   if (isOldPicture(state)) return "This size is from before your last change.";
   if (isUnkept(state, entry)) return "You have an unsaved edit. This shows the saved piece.";
-  return isUnchecked ? "Not checked in the project yet: it goes by the usual sizes." : "";
+  if (isUnchecked) return "Not checked in the project yet: it goes by the usual sizes.";
+  return (state.view?.cuts.order === "plan" && state.view.plan?.stale) || "";
 }
