@@ -68,8 +68,10 @@ export interface BoardOf {
   thickness?: string;
   material?: string;
   name?: string;
+  trim?: string;
   price?: string;
   from?: string;
+  flaws?: Record<string, string>[];
   bought?: boolean;
   here?: boolean;
   bad?: boolean;
@@ -737,7 +739,10 @@ export interface Plan {
   begun: Begun[];
 }
 
-/** One board, sheet or stick of a plan; `stock` says in words what it is. */
+/**
+ * One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
+ * its pieces that are not cut.
+ */
 export interface PlanBoard {
   key: string;
   name: string;
@@ -747,6 +752,7 @@ export interface PlanBoard {
   drawing: Drawing | null;
   cuts: PlanCut[];
   pieces: PieceAt[];
+  left: PieceAt[];
   offcuts: string[];
 }
 

@@ -29,7 +29,8 @@ class PlanCut(TypedDict):
 
 
 class PlanBoard(TypedDict):
-    """One board, sheet or stick of a plan; `stock` says in words what it is."""
+    """One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
+    its pieces that are not cut."""
 
     key: str
     name: str
@@ -39,6 +40,7 @@ class PlanBoard(TypedDict):
     drawing: Drawing | None
     cuts: list[PlanCut]
     pieces: list[PieceAt]
+    left: list[PieceAt]
     offcuts: list[str]
 
 

@@ -94,9 +94,14 @@ def _board(board, standing, show, drawings):
         "state": standing.state(board),
         "drawing": _drawing(board, standing, show) if drawings else None,
         "cuts": cuts_told(board, standing, show),
-        "pieces": [{"entry": piece.entry, "part": piece.part} for piece in board.pieces],
+        "pieces": [_where(piece) for piece in board.pieces],
+        "left": [_where(piece) for piece in board.pieces if not standing.is_cut(board, piece)],
         "offcuts": [size_text(show, p.length, p.width) for p in kept_offcuts(board, show)],
     }
+
+
+def _where(piece):
+    return {"entry": piece.entry, "part": piece.part}
 
 
 def _area(length, width):
@@ -112,10 +117,7 @@ def _waste(boards, show):
     used = sum(
         _area(part.length, part.width)
         for board in boards
-        for part in (
-            *(board.parts[piece.of] for piece in board.pieces),
-            *kept_offcuts(board, show),
-        )
+        for part in (*(board.parts[piece.of] for piece in board.pieces), *kept_offcuts(board, show))
     )
     percent = Fraction(round((taken - used) / taken * 1000), 10) if taken else Fraction(0)
     return f"{decimal_text(percent)}% waste, kerfs included"
