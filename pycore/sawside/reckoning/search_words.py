@@ -40,6 +40,7 @@ diagonal, diagnol
 concealed hinge, cup hinge
 hinge gain, hinge mortise
 trim nail, finish nail
+board feet, board foot, bd ft
 pilot drill, pilot bit, drill bit
 """
 """A line for each meaning: a question that is declared with one of these is found by all."""
@@ -55,12 +56,12 @@ wood wooden saw degree degrees deg
 
 _ELSEWHERE = """
 apron bandsaw barn barrel basin bath bead beadboard beam bit blender bolt bore brick
-carve cast caster chair chisel clamp coat concrete cost countertop deck drain drywall
-epoxy fender finish footing foundation frost garden gate girder glue grit grout gutter
+carve cast caster chair chisel coat concrete countertop deck drain drywall
+epoxy fender finish footing foundation frost garden gate girder grit grout gutter
 hammer handrail hanger header hone house insulation jointer joist kitchen knife lacquer
 laminate lamp laser latch latex lathe leather leg lever lock magnet mortar motor mount
 newel nut oil paint pallet patio pipe plane planer plaster pole porch post pour power
-price primer pump purlin rafter ramp rebar resin ridge roof roofing router rust sand
+primer pump purlin rafter ramp rebar resin ridge roof roofing router rust sand
 sander sanding seal sealer shear shed shellac shelter shingle siding sill sink solder
 spline spray stain staple steel stone stool stove stringer stucco tank thread tile tint
 tool tooth torque track tread truss tub tube urethane valve varnish vent vise wainscot

@@ -7,6 +7,7 @@ apart without a rest, this finds the way back.
 """
 
 from bisect import bisect_left, bisect_right, insort
+from contextlib import suppress
 from dataclasses import dataclass
 from heapq import heappop, heappush
 
@@ -65,9 +66,21 @@ class Counts:
         return (most | self.high) - counts & self.high == self.high
 
 
-def full_sheets(items, counts, room, waste, steps, most):
-    """Up to `most` sheets of this `room`, as `Joined`, that waste so much area at most; those that
-    are found before the steps end, and whether there are no more."""
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """A rectangle that is as wide as a sheet, but for what may be wasted, or as long: its size
+    along the other side, and what it wastes."""
+
+    along: int
+    size: int
+    waste: int
+    made: Joined
+
+
+def strips(items, counts, room, waste, steps, most):
+    """Up to `most` strips of this `room` that waste so much area at most, as far as they are found
+    before the steps end. None is joined further where nothing can stand beside it: `covered` does
+    that."""
     lanes = Counts(counts)
     found, seen, heap, closed = [], set(), [], _Closed(waste, items, counts)
 
@@ -77,20 +90,31 @@ def full_sheets(items, counts, room, waste, steps, most):
             seen.add(key)
             area = made.length * made.width
             heappush(heap, (area - made.used, -area, len(seen), made))
-            if made.used >= room[0] * room[1] - waste:
-                found.append(made)
 
-    try:
+    with suppress(OutOfStepsError):
         for made in _singles(items, counts, room, lanes):
             put(made)
         while heap and len(found) < most:
             *_, made = heappop(heap)
-            closed.add(made)
-            for more in closed.joined(made, room, lanes, steps):
-                put(more)
-    except OutOfStepsError:
-        return found, False
-    return found, not heap
+            across = list(_strips_of(made, room, waste))
+            found += across
+            if not any(_beyond(strip, made, room) < closed.least for strip in across):
+                closed.add(made)
+                for more in closed.joined(made, room, lanes, steps):
+                    put(more)
+    return found
+
+
+def _strips_of(made, room, waste):
+    for along, size, across in ((0, made.length, made.width), (1, made.width, made.length)):
+        lost = size * room[1 - along] - made.used
+        if lost <= waste and across <= room[1 - along]:
+            yield Strip(along, size, lost, made)
+
+
+def _beyond(strip, made, room):
+    """What a strip leaves of the side that it should fill."""
+    return room[1 - strip.along] - (made.width, made.length)[strip.along]
 
 
 def _singles(items, counts, room, lanes):
@@ -108,8 +132,8 @@ class _Closed:
     def __init__(self, waste, items, counts):
         there = [item for item, count in zip(items, counts, strict=True) if count]
         self.waste = waste
-        least = min((min(item.length, item.width) for item in there), default=1)
-        self.window = waste // least
+        self.least = min((min(item.length, item.width) for item in there), default=1)
+        self.window = waste // self.least
         self.by_side = ({}, {})
         self.sides = ([], [])
 
@@ -143,28 +167,64 @@ class _Closed:
                             yield Joined(*sides_of, counts, used, (along, made, other))
 
 
-def covered(sheets, counts, number, steps):
-    """So many of the `Joined` sheets that hold all items between them, or None; each is used so
-    often as its items last. Raises `OutOfStepsError`."""
-    lanes = Counts(counts)
-    holding = [[s for s in sheets if lanes.of(s.counts, place)] for place in range(len(counts))]
-    order = sorted(
-        (place for place, count in enumerate(counts) if count), key=lambda p: len(holding[p])
-    )
+class Cover:
+    """The search for sheets of one `room`, made of `strips`, that hold all items between them."""
 
-    def search(left, number):
-        steps.spend(1)
+    def __init__(self, strips, counts, room, allow, steps):
+        self.lanes, self.room, self.allow, self.steps = Counts(counts), room, allow, steps
+        self.by_along = tuple([s for s in strips if s.along == along] for along in (0, 1))
+        holds = self.lanes.of
+        self.holding = [[s for s in strips if holds(s.made.counts, i)] for i in range(len(counts))]
+        there = [i for i, count in enumerate(counts) if count]
+        self.order = sorted(there, key=lambda i: len(self.holding[i]))
+        self.failed = set()
+
+    def sheets(self, left, number, waste):
+        """Trees of so many sheets with all that is `left`, wasting so much area at most; None where
+        there are none. Raises `OutOfStepsError`."""
+        self.steps.spend(1)
         if not left:
-            return []
-        if not number:
+            return [None] * number
+        if not number or (left, number) in self.failed:
             return None
-        place = next(p for p in order if lanes.of(left, p))
-        for sheet in holding[place]:
-            steps.spend(1)
-            if lanes.enough(sheet.counts, left):
-                rest = search(left - sheet.counts, number - 1)
-                if rest is not None:
-                    return [sheet, *rest]
+        place = next(i for i in self.order if self.lanes.of(left, i))
+        for strip in self.holding[place]:
+            if strip.waste <= waste and self.lanes.enough(strip.made.counts, left):
+                found = self._more(left, number, waste, (), strip, 0)
+                if found:
+                    return found
+        self.failed.add((left, number))
         return None
 
-    return search(lanes.most, number)
+    def _more(self, left, number, waste, chosen, strip, start):
+        """One strip more on the sheet that is begun: then it is full, or takes another one."""
+        self.steps.spend(1)
+        left, waste, chosen = left - strip.made.counts, waste - strip.waste, (*chosen, strip)
+        along = strip.along
+        rest = self.room[along] - sum(each.size for each in chosen)
+        lost = rest * self.room[1 - along]
+        if lost <= waste:
+            tree = self._tree(along, chosen, rest)
+            if self.allow(tree):
+                found = self.sheets(left, number - 1, waste - lost)
+                if found is not None:
+                    return [tree, *found]
+        for place in range(start, len(self.by_along[along])):
+            other = self.by_along[along][place]
+            self.steps.spend(1)
+            if other.size <= rest and other.waste <= waste:
+                if self.lanes.enough(other.made.counts, left):
+                    found = self._more(left, number, waste, chosen, other, place)
+                    if found:
+                        return found
+        return None
+
+    def _tree(self, along, chosen, rest):
+        parts = [(rest, None)]
+        for strip in chosen:
+            made = strip.made
+            across = self.room[1 - along] - (made.width, made.length)[along]
+            inner = made.width if along == 0 else made.length
+            tree = chain(1 - along, ((inner, made.tree()), (across, None)))
+            parts.append((strip.size, tree))
+        return chain(along, parts)

@@ -11,8 +11,8 @@ from itertools import product
 
 from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.sheets.filling import WAYS, fill
-from sawside.boards.sheets.joining import covered, full_sheets
-from sawside.boards.sheets.trees import lined_up, used
+from sawside.boards.sheets.joining import Cover, strips
+from sawside.boards.sheets.trees import used
 
 ORDERS = (
     lambda item: -item.area,
@@ -26,8 +26,8 @@ ORDERS = (
 _TIGHT = 50
 """Sheets of which less than one part in so many is wasted are joined from the bottom up."""
 
-_MOST_FULL = 2000
-"""Full sheets that are looked for to choose from."""
+_MOST_STRIPS = 2000
+"""Strips that are looked for to choose from."""
 
 
 class Draws:
@@ -51,9 +51,10 @@ def pack(exact, order, rooms, rules, steps):
     total = sum(exact.items[i].area for i in order)
     if total > sum(length * width for length, width in rooms):
         return None
-    return _joined(exact, order, rooms, rules, steps) or _Packing(
-        exact, order, rooms, rules, steps
-    ).run()
+    return (
+        _joined(exact, order, rooms, rules, steps)
+        or _Packing(exact, order, rooms, rules, steps).run()
+    )
 
 
 def _joined(exact, order, rooms, rules, steps):
@@ -67,24 +68,20 @@ def _joined(exact, order, rooms, rules, steps):
         counts[i] += 1
     part = Steps(steps.left // 2)
     given = part.left
-    sheets, _ = full_sheets(exact.items, counts, rooms[0], waste, part, _MOST_FULL)
+    found = strips(exact.items, counts, rooms[0], waste, part, _MOST_STRIPS)
     steps.left -= given - max(part.left, 0)
-    trees = [_tree(exact, sheet, rooms[0], rules) for sheet in sheets]
-    sheets = [each for each, tree in zip(sheets, trees, strict=True) if tree]
-    found = None
+
+    def allow(tree):
+        return rules.allow(tree, *rooms[0], exact.items)
+
+    made = None
     with suppress(OutOfStepsError):
-        found = covered(sheets, counts, len(rooms), steps)
-    return found and [_tree(exact, sheet, rooms[0], rules) for sheet in found]
-
-
-def _tree(exact, sheet, room, rules):
-    return lined_up(
-        sheet.tree(),
-        sheet.length,
-        sheet.width,
-        room,
-        lambda tree: rules.allow(tree, *room, exact.items),
-    )
+        part = Steps(steps.left // 2)
+        given = part.left
+        cover = Cover(found, counts, rooms[0], allow, part)
+        made = cover.sheets(cover.lanes.most, len(rooms), waste)
+    steps.left -= given - max(part.left, 0)
+    return made
 
 
 class _Packing:
@@ -137,6 +134,6 @@ class _Packing:
         for rank, i in enumerate(sorted(order, key=self._by(by))):
             ranks.setdefault(i, rank)
         shaken = sorted(
-            order, key=lambda i: (ranks[i] * 100 // noise + self.draws.below(len(order) + 1))
+            order, key=lambda i: ranks[i] * 100 // noise + self.draws.below(len(order) + 1)
         )
         self._try(sheets, shaken, WAYS[self.draws.below(len(WAYS))])

@@ -27,7 +27,9 @@ class Recursion:
         )
         across, up = map(len, self.points)
         steps.spend(across * up * (across // 8 + up) // 20)
-        self.splits = tuple([_splits(points, i) for i in range(len(points))] for points in self.points)
+        self.splits = tuple(
+            [_splits(points, i) for i in range(len(points))] for points in self.points
+        )
         self.rows = []
         for i in range(across):
             self.rows.append(self._row(i))

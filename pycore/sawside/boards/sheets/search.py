@@ -106,9 +106,7 @@ class Search:
         return min(kinds, key=lambda j: (self.exact.costs[j], self.buying.buys[j]))
 
     def _holds(self, room, which):
-        _, left = fill(
-            self.exact.items, [which], [room], self.rules, WAYS[0], Steps(_ENOUGH)
-        )
+        _, left = fill(self.exact.items, [which], [room], self.rules, WAYS[0], Steps(_ENOUGH))
         return not left
 
     def _keep(self, made):

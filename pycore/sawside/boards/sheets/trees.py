@@ -44,23 +44,3 @@ def used(tree):
     else:
         for _, part in tree[1]:
             yield from used(part)
-
-
-def lined_up(tree, length, width, room, rules):
-    """A tree of this size put into a `room` at least as large: what is over is cut off first, the
-    longer offcut first, if the rules let it be; None where they don't."""
-    over = room[0] - length, room[1] - width
-    ways = [along for along in (0, 1) if over[along]]
-    if not ways:
-        return tree if rules(tree) else None
-    made = []
-    for first in ways:
-        grown = tree
-        size = [length, width]
-        for along in reversed([first, *(w for w in ways if w != first)]):
-            grown = chain(along, ((size[along], grown), (over[along], None)))
-            size[along] += over[along]
-        if rules(grown):
-            largest = max((a * b for a, b in offcuts(grown, *room)), default=0)
-            made.append((largest, first, grown))
-    return max(made, key=lambda each: each[:2])[2] if made else None

@@ -6,7 +6,7 @@ kerf added; so what searches knows of no kerf.
 
 from dataclasses import dataclass
 from fractions import Fraction
-from math import gcd, lcm
+from math import lcm
 
 LENGTH, WIDTH = 0, 1
 """Which side of a part a cut divides: a crosscut its length, a rip its width."""

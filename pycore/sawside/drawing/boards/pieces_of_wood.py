@@ -22,7 +22,7 @@ def pieces_of_wood(words, pieces):
         shapes.append(label((0, top - _ABOVE * pixel), name, "name", "start"))
         shapes.append(rectangle(0, top, long, top + high))
         shapes += [
-            rectangle(nearby(start), top, nearby(end), top + high, "waste") for start, end in bad
+            rectangle(nearby(start), top, nearby(end), top + high, "hatch") for start, end in bad
         ]
         if trim:
             edge = nearby(trim)

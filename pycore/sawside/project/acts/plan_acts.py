@@ -49,6 +49,7 @@ def _counted(begun, cut):
     """What was cut when the plan was made, with these pieces, which the plan has as cut now."""
     told = {(each["entry"], each["part"]): each for each in begun}
     for piece in cut:
-        each = told.get(piece.key, {"entry": piece.entry, "part": piece.part, "cut": 0, "spoiled": 0})
+        none = {"entry": piece.entry, "part": piece.part, "cut": 0, "spoiled": 0}
+        each = told.get(piece.key, none)
         told[piece.key] = each | {"cut": each["cut"] + 1}
     return [*told.values()]

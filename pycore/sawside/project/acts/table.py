@@ -11,7 +11,15 @@ from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
 from sawside.project.kinds.checks import unit_checked as unit
 from sawside.project.schema.document import MOST_ENTRIES, MOST_SAID
-from sawside.project.schema.given import DETAILS, entries, kept_entry, places, plan, reckoner, values
+from sawside.project.schema.given import (
+    DETAILS,
+    entries,
+    kept_entry,
+    places,
+    plan,
+    reckoner,
+    values,
+)
 
 
 class Act(NamedTuple):

@@ -1,7 +1,8 @@
 """What a plan buys: alike boards once, with what they cost, as data, as a text and as a table."""
 
 from sawside.lengths.words import counted
-from sawside.project.plans.words import money, stock_text
+from sawside.project.plans.words import stock_text
+from sawside.reckoners.boards.shared.amounts import money
 
 
 def bought_of(boards):

@@ -1,4 +1,4 @@
-"""The cuts of a board as one person follows them: one setting of the fence or stop after another."""
+"""The cuts of a board as one person follows them, one setting of fence or stop after another."""
 
 from dataclasses import dataclass
 from itertools import groupby
@@ -128,8 +128,10 @@ def _trim_said(each, show):
     off = cut.at + board.kerf
     if each.takes[0] in {each.part for each in board.cuts} or cut.at > part.size(cut.way) / 2:
         return f"Trim the other {edge} at {show.brief(cut.at)}."
-    return f"Trim {show.brief(off)} off one {edge}." if not start else (
-        f"Cut out {show.brief(off)} of bad wood."
+    return (
+        f"Trim {show.brief(off)} off one {edge}."
+        if not start
+        else (f"Cut out {show.brief(off)} of bad wood.")
     )
 
 
@@ -139,7 +141,7 @@ def _names(finished, standing):
         known = standing.pieces.get(piece.key)
         name = known.told["name"] if known else "a piece that’s gone"
         counts[name] = counts.get(name, 0) + 1
-    return [f"{number} {name}" if number > 1 else name for name, number in counts.items()]
+    return [f"{number} × {name}" if number > 1 else name for name, number in counts.items()]
 
 
 def _cautions(board, each):

@@ -94,14 +94,14 @@ class Wood:
 
 
 def filled(wants, wood, effort):
-    """The best `Filled` of `wants` ({number: `Want`}) for an effort: lengths out of boards of their width and the rest out of wider ones, or all as sheets
-    are cut."""
+    """The best `Filled` of `wants` ({number: `Want`}) for an effort: lengths out of boards of their
+    width and the rest out of wider ones, or all of them as sheets are cut."""
     counts = {number: want.count for number, want in wants.items()}
     first = _by_width(wants, counts, wood, effort)
     wide = wood.where(lambda source: source.width is not None)
     if not first.cost and not first.left:
         return first
-    if first.searches == 1 and not _can_be_ripped(wants, wide):
+    if not _can_be_ripped(wants, wide):
         return first
     plain = {number for number in counts if wants[number].width is None}
     second = _by_width(wants, {n: counts[n] for n in plain}, wood, effort)

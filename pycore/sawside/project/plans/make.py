@@ -24,6 +24,7 @@ from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
 from sawside.project.plans.wood import is_of_a_sheet, offers_of, suits, usual_offers
 from sawside.project.schema.plan_kept import MOST_PLANNED
+from sawside.reckoners.boards.shared.amounts import money
 from sawside.settings.settings import read_settings
 
 
@@ -53,6 +54,7 @@ class _Group:
     filled: Filled
     offered: list
     has_hand: bool
+    priced: bool
 
 
 def plan(document, effort=0):
@@ -61,9 +63,7 @@ def plan(document, effort=0):
     Refusals: "range" for more pieces than are planned.
     """
     scene = _scene(document)
-    wants = [
-        wanted(piece, piece.told["left"]) for piece in scene.pieces if piece.told["left"] > 0
-    ]
+    wants = [wanted(piece, piece.told["left"]) for piece in scene.pieces if piece.told["left"] > 0]
     _refuse_too_many(sum(want.count for want in wants))
     effort = min(effort, len(STEPS) - 1)
     carried = list(_carried(scene.standing))
@@ -74,6 +74,8 @@ def plan(document, effort=0):
     more = not proved and effort < len(STEPS) - 1
     left = [each for group in groups for each in left_out(group, scene.show)]
     told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
+    for group in told["groups"]:
+        group["best"] = _how_good(groups, group)
     told |= {"left_out": left, "stale": "", "note": _note(scene, told["note"])}
     return {
         "plan": told,
@@ -126,7 +128,7 @@ def _groups(scene, wants, effort, carried):
         sale = [each for each in sale if each]
         priced = bool(sale) and all(price is not None for price, *_ in sale)
         found = filled(those, Wood(here, _priced(sale, priced), scene.kerf, priced), effort)
-        made.append(_Group(those, found, offered, bool(here)))
+        made.append(_Group(those, found, offered, bool(here), priced))
         gone = {id(source) for source, _ in found.used}
         hand = [source for source in hand if id(source) not in gone]
     return made
@@ -137,7 +139,7 @@ def _priced(sale, priced):
 
 
 def _on_sale(source, offer, kerf):
-    """(price, what makes a source of one, a source); None of wood that the trims leave nothing of."""
+    """(price, what makes a source of one, a source); None where the trims leave nothing of it."""
 
     def make():
         return next(iter(sources_of(board_of(source, offer, kerf, bought=True))), None)
@@ -180,7 +182,9 @@ def _kept(scene, groups, wants, carried):
         for source, child in group.filled.used:
             source.draft.became[source.place] = child
             drafts[id(source.draft)] = source.draft
-    made = {draft.board.key: sawn_board(draft, wants) for draft in drafts.values() if draft.board.key}
+    made = {
+        draft.board.key: sawn_board(draft, wants) for draft in drafts.values() if draft.board.key
+    }
     boards = [made.get(board.key, board) for board in carried]
     new = [sawn_board(draft, wants) for draft in drafts.values() if not draft.board.key]
     keys = count(max((int(board.key) for board in carried), default=0) + 1)
@@ -207,6 +211,21 @@ def _alike_together(boards):
     for board in boards:
         places.setdefault((board.like, board.cuts), len(places))
     return sorted(boards, key=lambda board: places[board.like, board.cuts])
+
+
+def _how_good(groups, told):
+    """What is known of plans of these pieces that buy less."""
+    places = {(at["entry"], at["part"]) for board in told["boards"] for at in board["pieces"]}
+    those = [each for each in groups if any(want.key in places for want in each.wants.values())]
+    found = [each.filled for each in those]
+    if not any(each.bought for each in found):
+        return "Nothing to buy"
+    over = sum(each.cost - each.bound for each in found)
+    if any(each.priced for each in those):
+        return "Nothing costs less" if not over else f"At most {money(over)} over the best"
+    return (
+        "Fewer can’t do it" if not over else f"At most {counted(-(-over // 1), 'board')} too many"
+    )
 
 
 def _note(scene, cautions):

@@ -8,7 +8,10 @@ from sawside.project.schema.finding import of_kind
 from sawside.wood.sold_sizes import PLYWOOD, SHEETS, SOFTWOOD_THICK, inches
 
 _FOOT = 12
-_USUAL_SHEET = {False: (Fraction(96), Fraction(48)), True: (Fraction(24400, 254), Fraction(12200, 254))}
+_USUAL_SHEET = {
+    False: (Fraction(96), Fraction(48)),
+    True: (Fraction(24400, 254), Fraction(12200, 254)),
+}
 """Inches; in millimeters 2440 by 1220."""
 
 WIDEST_BOARD = Fraction(45, 4)
@@ -22,13 +25,19 @@ _METRIC_THICK = frozenset(Fraction(10 * mm, 254) for mm in (3, 4, 6, 9, 12, 15, 
 """Of sheets in millimeters: common practice, no source."""
 
 _LUMBER_THICK = frozenset(size.figures["dry"] for size in SOFTWOOD_THICK.values())
-_SHEET_THICK = _METRIC_THICK | (
-    frozenset(inches(size.name.split(" (")[0]) for size in PLYWOOD.values())
-    | frozenset(size.figures["usual"] for size in SHEETS.values())
-) - _LUMBER_THICK
+_SHEET_THICK = (
+    _METRIC_THICK
+    | (
+        frozenset(inches(size.name.split(" (")[0]) for size in PLYWOOD.values())
+        | frozenset(size.figures["usual"] for size in SHEETS.values())
+    )
+    - _LUMBER_THICK
+)
 """What is 3/4 thick may be a board, so its thickness says nothing."""
 
-_SHEET_GOODS = re.compile(r"\b(?:ply|plywood|mdf|hardboard|particleboard|chipboard|melamine)\b", re.I)
+_SHEET_GOODS = re.compile(
+    r"\b(?:ply|plywood|mdf|hardboard|particleboard|chipboard|melamine)\b", re.I
+)
 
 
 def offers_of(document, evaluation):
@@ -44,7 +53,7 @@ def offers_of(document, evaluation):
 
 
 def is_of_a_sheet(want):
-    """Whether pieces come out of a sheet by what they are: as thick as one, or wider than boards."""
+    """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
     if want.width is None:
         return False
     goods = _SHEET_GOODS.search(want.material)

@@ -2,7 +2,7 @@
 
     {"schema": 8, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
      "labels"?: {"unit", "values": {field of the grid of stickers: text}},
-     "plan"?: {"kerf", "boards": [{"key", "form", "length", "cuts": […], "pieces": […], …}], "begun"},
+     "plan"?: {"kerf", "boards": [{"key", "form", "length", "cuts": […], "pieces": […], …}], …},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},
         {"id": "2", "kind": "line", "name", "unit", "reckoner", "values": {…},

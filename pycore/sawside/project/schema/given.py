@@ -6,8 +6,8 @@ from sawside.project.kinds.checks import moment_given, short_sum
 from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.entry_parts import MOST_PIECES, READING_DETAILS, read_values_kept
 from sawside.project.schema.document import MOST_ENTRIES, read_document
-from sawside.project.schema.plan_kept import read_plan
 from sawside.project.schema.migrate import migrated_entry
+from sawside.project.schema.plan_kept import read_plan
 from sawside.reckoning.reckon import find
 
 

@@ -151,12 +151,4 @@ def _from_7(data):
     return data
 
 
-_STEPS = {
-    1: _from_1,
-    2: _from_2,
-    3: _from_3,
-    4: _from_4,
-    5: _from_5,
-    6: _from_6,
-    7: _from_7,
-}
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5, 6: _from_6, 7: _from_7}

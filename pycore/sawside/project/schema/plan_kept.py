@@ -17,9 +17,9 @@ from sawside.project.kinds.checks import (
 )
 from sawside.project.kinds.entry_parts import checked
 
-MOST_BOARDS = 2000
+MOST_BOARDS = 10_000
 MOST_PLANNED = 10_000
-"""Pieces of one plan, and cuts of one board."""
+"""Pieces of one plan, and cuts of one board; a plan has no more boards than pieces."""
 
 MOST_FLAWS = 200
 MOST_COUNT = 10**6
@@ -70,9 +70,7 @@ def _several(most, needed, optional):
 
 _PLACE = {"entry": id_checked, "part": words_checked}
 _CUTS = _several(
-    MOST_PLANNED,
-    {"way": _way, "part": _number(2 * MOST_PLANNED), "at": _size},
-    {"trim": _yes},
+    MOST_PLANNED, {"way": _way, "part": _number(2 * MOST_PLANNED), "at": _size}, {"trim": _yes}
 )
 _PIECES = _several(
     MOST_PLANNED, _PLACE | {"of": _number(2 * MOST_PLANNED)}, {"turned": _yes, "done": _yes}

@@ -7,7 +7,7 @@ from sawside.drawing.boards.pieces_of_wood import MOST_DRAWN, pieces_of_wood
 from sawside.drawing.lazy import lazy
 from sawside.errors import Refusal
 from sawside.lengths.plain_numbers import number_text
-from sawside.lengths.words import counted, listed
+from sawside.lengths.words import counted
 from sawside.reckoners.boards.shared.amounts import area_sum, area_text, board_feet_text
 from sawside.reckoners.boards.shared.bad_stretches import bad_stretches, clear_stretches
 from sawside.reckoners.boards.shared.hand_fields import BOARD, SHEET, STICK, WOOD
@@ -97,13 +97,10 @@ def _together(offers, much):
 
 
 def _verdict(by_form, answers):
-    told = [
-        counted(sum(each.count for each in offers), _MANY[form])
-        for form, offers in by_form.items()
-        if offers
-    ]
+    kinds = [form for form, offers in by_form.items() if offers]
+    one = _MANY[kinds[0]] if len(kinds) == 1 else "piece"
     much = answers.get("board_feet") or answers.get("area")
-    return f"{listed(told)} on hand{f', {much}' if much else ''}"
+    return f"{counted(answers['pieces'], one)} on hand{f', {much}' if much else ''}"
 
 
 def _working(offers, show):
@@ -155,8 +152,8 @@ RECKONER = Reckoner(
     title="Wood on hand",
     asks="What boards, sheets and offcuts do I have to cut from?",
     words=(
-        "wood on hand, on hand, my wood, offcuts, leftovers, rack, what wood do I have, inventory, "
-        "shop stock, boards I have, lumber rack, bad spots, knots, board feet"
+        "wood on hand, on hand, my wood, what wood do I have, inventory, shop stock, "
+        "boards I have, sheets I have, bad spots, leftovers, offcuts on hand"
     ),
     order=920,
     job="boards",
@@ -184,14 +181,7 @@ RECKONER = Reckoner(
                 "length": "85 1/2",
                 "count": "1",
                 "bad": "0 to 1 1/2, 40 to 44",
-            },
-            {
-                "form": "sheet",
-                "material": "cherry plywood",
-                "thickness": "23/32",
-                "width": "23 7/8",
-                "length": "48",
-            },
+            }
         ]
     },
 )

@@ -37,16 +37,17 @@ _LIFT = Caution(
 def compute(given, show):
     """What one of each row costs and is counted as; "missing" for a price without a unit."""
     wood = all_sold(given, show)
-    rates = compared(wood, show)
+    rates, short = compared(wood, show), _in_short(wood, show)
     return Reckoning(
         answers={
+            "short": short,
             "each": "; ".join(told(sold, show) for sold in wood) + ".",
             **({"compared": rates} if rates else {}),
         },
         working=working(wood, show),
         drawing=_drawing(wood, show),
         cautions=tuple(_cautions(wood, show)),
-        verdict=_verdict(wood, show),
+        verdict=_verdict(wood, short),
         stock=tuple(_offer(sold) for sold in wood),
     )
 
@@ -65,15 +66,22 @@ def _offer(sold):
     )
 
 
-def _verdict(wood, show):
+def _in_short(wood, show):
+    """What stands in the bar: what one costs, or how much it is."""
     if len(wood) == 1:
         return in_short(wood[0], show)
     costs = sorted(sold.cost for sold in wood if sold.per)
-    kinds = f"{len(wood)} kinds of wood"
     if not costs:
-        return kinds
+        return f"{len(wood)} kinds of wood"
     least, most = money(costs[0]), money(costs[-1])
-    return f"{kinds}, {least if least == most else f'{least} to {most}'} each"
+    return least if least == most else f"{least} to {most}"
+
+
+def _verdict(wood, short):
+    """The same as one says it."""
+    if not any(sold.per for sold in wood):
+        return short
+    return f"{short} each" if len(wood) == 1 else f"{len(wood)} kinds of wood, {short} each"
 
 
 def _cautions(wood, show):
@@ -100,9 +108,10 @@ RECKONER = Reckoner(
     title="Wood to buy",
     asks="What does a board or sheet cost, and how many board feet is it?",
     words=(
-        "board feet, board foot, bf, bdft, lumber price, price per board foot, price per foot, "
-        "cost of a board, lumber cost, plywood price, price per sheet, surface measure, wood to "
-        "buy, lumber, hardwood, softwood, sheet weight, weight of plywood, how heavy"
+        "board feet, bdft, price, cost, price per board, cost of a board, cost of plywood, plywood "
+        "price, price of a sheet, surface measure, wood to buy, what a board costs, plywood weigh, "
+        "weight of plywood, sheet weight, how heavy, hardwood price, softwood price, lumber price, "
+        "lumber cost"
     ),
     order=910,
     job="boards",
@@ -112,7 +121,11 @@ RECKONER = Reckoner(
         "chalk": "M37 13q-5-3-5 1t5 3q0 5-5 2M34.5 8v16",
     },
     fields=(WOOD,),
-    answers=(Answer("each", "One of each", "text"), Answer("compared", "Prices compared", "text")),
+    answers=(
+        Answer("short", "One piece", "text"),
+        Answer("each", "One of each", "text"),
+        Answer("compared", "Prices compared", "text"),
+    ),
     source=(
         "Board foot: NIST Handbook 44. Softwood sizes: NIST PS 20, counted by nominal size. "
         "Hardwood: NHLA rules; surface measure drops part feet and rounds to a whole number (half "
@@ -131,14 +144,7 @@ RECKONER = Reckoner(
                 "material": "cherry",
                 "price": "9.40",
                 "per": "surface",
-            },
-            {
-                "sold": "softwood",
-                "nominal": "1 x 6",
-                "length": "6 ft",
-                "price": "8.90",
-                "per": "piece",
-            },
+            }
         ]
     },
 )

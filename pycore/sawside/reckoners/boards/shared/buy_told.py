@@ -42,7 +42,7 @@ def told(sold, show):
 def in_short(sold, show):
     """One of a row as a verdict: what it costs, or else what it is counted as."""
     if sold.per:
-        return f"{money(sold.cost)} each"
+        return money(sold.cost)
     return started(title(sold, show)) if sold.form == "stick" else _amount(sold, show)
 
 
