@@ -87,6 +87,4 @@ def to_the_saw(page):
 
 def asked(page, what):
     """The questions of a kind that were asked, in their order."""
-    return page.evaluate(
-        "(what) => window.asked.filter((each) => each.do === what)", what
-    )
+    return page.evaluate("(what) => window.asked.filter((each) => each.do === what)", what)

@@ -20,14 +20,7 @@ SHARED = """
 window.shared = [];
 navigator.share = async ({ title, text }) => { window.shared.push([title, text]); };
 """
-IN_SIGHT = [
-    ".piece-name",
-    ".piece-length",
-    ".drawing-bold",
-    ".ends",
-    ".saw-key",
-    ".piece-place",
-]
+IN_SIGHT = [".piece-name", ".piece-length", ".drawing-bold", ".ends", ".saw-key", ".piece-place"]
 
 
 @pytest.fixture
@@ -82,9 +75,7 @@ def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
     assert planned.get_by_role("button", name="Plan again").is_visible()
 
 
-def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(
-    planned,
-):
+def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(planned):
     use_plan(planned)
     to_the_saw(planned)
     name = planned.locator(".piece-name").inner_text()
@@ -123,9 +114,7 @@ def test_the_plan_can_be_read_and_touched(phone, server, dark):
         assert axe(page)["wrong"] == []
         assert in_page(page, "sawsideSmallTargets") == []
         page.evaluate("document.documentElement.style.fontSize = '200%'")
-        assert not page.evaluate(
-            "document.querySelector('#place').scrollWidth > innerWidth"
-        )
+        assert not page.evaluate("document.querySelector('#place').scrollWidth > innerWidth")
         assert in_page(page, "sawsideBrokenWords") == []
         page.evaluate("document.documentElement.style.fontSize = ''")
 
@@ -223,9 +212,7 @@ def test_a_plan_of_other_sizes_says_so_here_and_at_the_saw(planned):
     planned.evaluate("location.hash = 'plan'")
     planned.locator(".plan-stale", has_text="Side").wait_for()
     # What is old is not followed by a thumb in a hurry.
-    assert (
-        planned.locator("#place").get_by_role("button", name="At the saw").is_hidden()
-    )
+    assert planned.locator("#place").get_by_role("button", name="At the saw").is_hidden()
     open_place(planned, "At the saw")
     choose(planned, "Order", "By plan")
     planned.locator(".entry-mark", has_text="Side").wait_for()

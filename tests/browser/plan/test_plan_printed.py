@@ -20,9 +20,7 @@ def sheet(phone, server):
     return page
 
 
-@pytest.mark.parametrize(
-    ("paper", "size"), [("Letter", (215.9, 279.4)), ("A4", (210, 297))]
-)
+@pytest.mark.parametrize(("paper", "size"), [("Letter", (215.9, 279.4)), ("A4", (210, 297))])
 def test_every_board_is_printed_with_its_cuts_and_the_buy_list(sheet, paper, size):
     choose(sheet, "Paper", paper)
     assert axe(sheet)["wrong"] == []
@@ -30,9 +28,7 @@ def test_every_board_is_printed_with_its_cuts_and_the_buy_list(sheet, paper, siz
     assert boards.count() > 0
     assert boards.locator("svg.drawing").count() == boards.count()
     printed = texts(sheet)
-    [first] = [
-        number for number, text in enumerate(printed) if says(text, "Cutting plan")
-    ]
+    [first] = [number for number, text in enumerate(printed) if says(text, "Cutting plan")]
     bought = sheet.locator(".plan-sheet .plan-said").all_text_contents()
     for told in bought:
         assert says(printed[first], told)
@@ -41,11 +37,8 @@ def test_every_board_is_printed_with_its_cuts_and_the_buy_list(sheet, paper, siz
         cuts = board.locator(".plan-cut-said").all_text_contents()
         # A board is never parted: its name and all of its cuts are on one page.
         assert any(
-            says(page, name) and all(says(page, cut) for cut in cuts)
-            for page in printed[first:]
+            says(page, name) and all(says(page, cut) for cut in cuts) for page in printed[first:]
         ), name
-    widths = [
-        (width, height) for width, height, ink in pages(sheet) if ink[:100].max() == 0
-    ]
+    widths = [(width, height) for width, height, ink in pages(sheet) if ink[:100].max() == 0]
     assert len(widths) == len(printed)
     assert all(each == pytest.approx(size, abs=0.2) for each in widths)

@@ -101,9 +101,7 @@ def test_what_was_found_stays_when_the_search_is_stopped(running):
 
 def test_a_worker_that_dies_over_a_better_plan_leaves_the_first_one(running):
     verdict = running.locator(".plan-verdict").inner_text()
-    running.evaluate(
-        "window.held.onmessage({ data: { say: 'failed', reason: 'died' } })"
-    )
+    running.evaluate("window.held.onmessage({ data: { say: 'failed', reason: 'died' } })")
     running.get_by_text(ALONE).wait_for()
     assert not is_running(running)
     assert running.locator(".plan-verdict").inner_text() == verdict
@@ -138,9 +136,7 @@ def test_the_worker_ends_once_it_has_rested(phone, server):
     eventually(lambda: 1 in page.evaluate("window.ended"))
 
 
-def test_the_worker_comes_from_the_snapshot_and_reads_what_it_needs_for_a_plan(
-    phone, server
-):
+def test_the_worker_comes_from_the_snapshot_and_reads_what_it_needs_for_a_plan(phone, server):
     context = phone()
     context.add_init_script(WATCHED)
     page = open_at(context, server.address)
