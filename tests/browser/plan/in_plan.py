@@ -1,6 +1,7 @@
 """What a thumb does with a cutting plan, and what the page asks of its workers for one."""
 
 from tests.browser.hand import field_called, keep_as, try_example
+from tests.browser.words import USE_PLAN
 
 WATCHED = """
 const { postMessage: post, terminate: end } = Worker.prototype;
@@ -75,7 +76,7 @@ def open_plan(page):
 def use_plan(page):
     """The search is over, and its plan goes into the project."""
     page.get_by_role("button", name="Stop", exact=True).wait_for(state="hidden")
-    page.get_by_role("button", name="Use this plan").tap()
+    page.get_by_role("button", name=USE_PLAN).tap()
     page.locator("#place").get_by_role("button", name="At the saw").wait_for()
 
 

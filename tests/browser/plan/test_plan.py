@@ -14,7 +14,7 @@ from tests.browser.plan.in_plan import (
 from tests.browser.project.in_project import open_entry
 from tests.browser.saw.test_saw_in_sight import check_in_sight, in_page, tap
 from tests.browser.test_accessible import axe
-from tests.browser.words import SAVE_CHANGE, SCRAP
+from tests.browser.words import PLAN_AGAIN, SAVE_CHANGE, SCRAP
 
 SHARED = """
 window.shared = [];
@@ -64,7 +64,7 @@ def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
     assert any("1 of" in each or each == "Cut" for each in cut)
 
     tap(planned, SCRAP)
-    again = planned.locator(".notice").get_by_role("button", name="Plan again")
+    again = planned.locator(".notice").get_by_role("button", name=PLAN_AGAIN)
     again.tap()
     planned.get_by_role("heading", name="Cutting plan").wait_for()
     use_plan(planned)
@@ -72,7 +72,7 @@ def test_a_parts_list_is_planned_cut_scrapped_planned_again_and_undone(planned):
     notice = planned.locator(".notice")
     notice.get_by_role("button", name="Undo").tap()
     planned.locator(".plan-stale:visible").wait_for()
-    assert planned.get_by_role("button", name="Plan again").is_visible()
+    assert planned.get_by_role("button", name=PLAN_AGAIN).is_visible()
 
 
 def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planned_again(planned):
@@ -80,12 +80,12 @@ def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planne
     to_the_saw(planned)
     name = planned.locator(".piece-name").inner_text()
     tap(planned, "Bad board")
-    planned.locator(".notice").get_by_role("button", name="Plan again").wait_for()
+    planned.locator(".notice").get_by_role("button", name=PLAN_AGAIN).wait_for()
     tap(planned, "Undo")
     planned.locator(".notice", has_text="Undid").wait_for()
     assert planned.locator(".piece-name").inner_text() == name
     tap(planned, "Bad board")
-    planned.locator(".notice").get_by_role("button", name="Plan again").tap()
+    planned.locator(".notice").get_by_role("button", name=PLAN_AGAIN).tap()
     use_plan(planned)
     assert planned.locator(".plan-stale:visible").count() == 0
 
@@ -128,22 +128,24 @@ def test_at_the_saw_a_piece_and_its_board_are_in_sight_and_large(planned):
     assert axe(planned)["wrong"] == []
 
 
-def test_a_piece_that_comes_out_of_several_boards_is_there_for_each(planned):
-    use_plan(planned)
-    to_the_saw(planned)
-    seen = []
-    following = planned.get_by_role("button", name="Next ›")
-    while True:
-        seen.append(
-            (
-                planned.locator(".piece-place").inner_text(),
-                planned.locator(".piece-name").inner_text(),
-            )
-        )
-        if not following.is_enabled():
-            break
-        following.tap()
-    assert len(set(seen)) == len(seen)
+def test_a_piece_that_comes_out_of_several_boards_is_there_for_each(phone, server):
+    page = watched_phone(phone, server)
+    # Two of these go on a sheet of 8 ft by 4 ft, whichever way they lie.
+    keep_panels(page, server, [(47, 46, 5)])
+    open_plan(page)
+    use_plan(page)
+    assert len(board_names(page)) == 3
+    to_the_saw(page)
+    following = page.get_by_role("button", name="Next ›")
+    left = []
+    for board in range(3):
+        page.locator(".piece-place", has_text=f"Sheet {board + 1},").wait_for()
+        left.append(page.locator(".piece-left").inner_text())
+        assert page.get_by_text("Cut this one from Sheet 1 first").is_visible() == (board > 0)
+        if board < 2:
+            following.tap()
+    assert sorted(left) == ["1 left of 1", "2 left of 2", "2 left of 2"]
+    assert following.is_disabled()
 
 
 def test_without_a_plan_the_saw_has_no_order_by_one(planned):
@@ -216,6 +218,6 @@ def test_a_plan_of_other_sizes_says_so_here_and_at_the_saw(planned):
     open_place(planned, "At the saw")
     choose(planned, "Order", "By plan")
     planned.locator(".entry-mark", has_text="Side").wait_for()
-    planned.locator(".saw-tools").get_by_role("button", name="Plan again").tap()
+    planned.locator(".saw-tools").get_by_role("button", name=PLAN_AGAIN).tap()
     use_plan(planned)
     assert planned.locator(".plan-stale:visible").count() == 0

@@ -17,6 +17,7 @@ from tests.browser.plan.in_plan import (
     watched_phone,
 )
 from tests.browser.start.start_support import eventually, open_at, wait_until_kept
+from tests.browser.words import PLAN_AGAIN, USE_PLAN
 
 HARD = [(35, 27, 7), (49, 14, 8), (22, 30, 8)]
 """Six sheets at once; that no plan buys less is not found for a long time."""
@@ -75,7 +76,7 @@ def test_there_is_a_plan_at_once_and_it_only_gets_better(phone, server):
     page.locator(".plan-verdict", has_text="Buy 9 sheets").wait_for()
     page.get_by_role("button", name="Stop", exact=True).tap()
     page.evaluate("window.holdFrom = Infinity")
-    page.get_by_role("button", name="Plan again").tap()
+    page.get_by_role("button", name=PLAN_AGAIN).tap()
     page.locator(".plan-verdict", has_text="Buy 8 sheets").wait_for()
     page.get_by_text("No plan buys less.").wait_for()
     assert page.get_by_role("button", name="Stop", exact=True).is_hidden()
@@ -92,7 +93,7 @@ def test_what_was_found_stays_when_the_search_is_stopped(running):
     running.get_by_text(SO_FAR).wait_for()
     assert planner in running.evaluate("window.ended")
     assert running.locator(".plan-verdict").inner_text() == verdict
-    use = running.get_by_role("button", name="Use this plan")
+    use = running.get_by_role("button", name=USE_PLAN)
     # Who pressed Stop by keyboard is not thrown back to the top of the page.
     assert use.evaluate("(key) => key === document.activeElement")
     use.tap()
@@ -114,7 +115,7 @@ def test_without_a_second_worker_the_first_gives_a_quick_plan(phone, server):
     page.get_by_text(ALONE).wait_for()
     assert [each["effort"] for each in asked(page, "plan")] == [0]
     assert asked(page, "plan")[0]["worker"] == 0
-    page.get_by_role("button", name="Use this plan").wait_for()
+    page.get_by_role("button", name=USE_PLAN).wait_for()
 
 
 def test_a_change_of_the_project_ends_the_search_for_what_was(running, server):
@@ -143,7 +144,7 @@ def test_the_worker_comes_from_the_snapshot_and_reads_what_it_needs_for_a_plan(p
     wait_until_kept(page)
     keep_carcass(page, server)
     open_plan(page)
-    page.get_by_role("button", name="Use this plan").wait_for()
+    page.get_by_role("button", name=USE_PLAN).wait_for()
     first = asked(page, "plan")[0]
     assert first["effort"] == 0
     # The one that views the project is the first core: the quick plan is not asked of it.

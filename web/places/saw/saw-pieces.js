@@ -9,9 +9,10 @@ import { onBoard } from "./saw-plan.js";
 /** @import { App } from "../place.d.ts" */
 
 /**
- * By a plan `board` is the one that it comes out of, of which `left` are to be cut yet, `leftInAll` of all boards.
+ * By a plan `board` is the one that it comes out of, of which `left` are to be cut yet, `leftInAll` of all boards;
+ * `earlier` is the board that the same piece comes out of before, and is not cut of yet.
  * @typedef {Piece & {
- *   spot: string, group: string, waits: string, board: PlanBoard | null, leftInAll: number,
+ *   spot: string, group: string, waits: string, board: PlanBoard | null, leftInAll: number, earlier: string,
  * }} PieceInTurn
  */
 
@@ -32,26 +33,20 @@ export const wrongOf = (piece) =>
  */
 export function inOrder(view) {
   const all = new Map(view.pieces.map((piece) => [pieceKey(piece), piece]));
-  /** @type {Map<string, number>} */
+  /** @type {Map<string, {times: number, earlier: string}>} */
   const seen = new Map();
   return view.cuts.groups.flatMap((group) =>
     [...new Set(group.pieces.map(pieceKey))].flatMap((key) => {
       const piece = all.get(key);
       if (!piece) return [];
-      const times = (seen.get(key) ?? 0) + 1;
-      seen.set(key, times);
-      const { board = null, ...many } = onBoard(view, group, piece) ?? {};
-      const turn = { group: group.said, waits: group.waits, board, leftInAll: piece.left, spot: spotOf(key, times) };
-      return [{ ...piece, ...many, ...turn }];
+      const { times, earlier } = seen.get(key) ?? { times: 0, earlier: "" };
+      const { board, count, left } = onBoard(view, group, piece) ?? { ...piece, board: null };
+      seen.set(key, { times: times + 1, earlier: earlier || (left > 0 && board ? board.name : "") });
+      const turn = { group: group.said, waits: group.waits, board, leftInAll: piece.left, earlier };
+      return [{ ...piece, count, left, ...turn, spot: times === 0 ? key : `${key}#${times}` }];
     }),
   );
 }
-
-/**
- * @param {string} key
- * @param {number} times
- */
-const spotOf = (key, times) => (times === 1 ? key : `${key}#${times}`);
 
 /**
  * Which piece is shown, and its neighbors; who comes back finds the piece that was left.
@@ -94,13 +89,14 @@ export function piecesInTurn(app) {
 
 /**
  * What must be known of a piece before it is cut; "" where nothing must.
- * @param {Piece} piece
+ * @param {PieceInTurn} piece
  * @param {State} state
  */
-export function markOf({ entry }, state) {
+export function markOf({ entry, earlier }, state) {
   const isUnchecked = state.view?.entries.find(({ id }) => id === entry)?.to_fill;
   if (isOldPicture(state)) return "This size is from before your last change.";
   if (isUnkept(state, entry)) return "You have an unsaved edit. This shows the saved piece.";
   if (isUnchecked) return "Not checked in the project yet: it goes by the usual sizes.";
+  if (earlier) return `Cut this one from ${earlier} first: pieces are checked off in that order.`;
   return (state.view?.cuts.order === "plan" && state.view.plan?.stale) || "";
 }
