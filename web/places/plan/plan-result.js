@@ -33,8 +33,8 @@ export function planResult(app) {
     if (now === drawn) return;
     drawn = now;
     if (!isKept) folds.clear();
-    const parts = plan ? [bought(app, plan, isKept), leftOut(app, plan), ...groups(plan, view, folds)] : [];
-    node.replaceChildren(...present([...parts, wood(app)]));
+    const first = plan ? [bought(app, plan, isKept), leftOut(app, plan)] : [];
+    node.replaceChildren(...present([...first, wood(app), ...(plan ? groups(plan, view, folds) : [])]));
   }
   return { node, draw };
 }
