@@ -58,7 +58,8 @@ export interface Begun {
 
 /**
  * A board of a plan in exact inches: to be `bought`, or bought for an earlier
- * plan and `here`; `bad`, or its offcuts `saved` in a list of wood.
+ * plan and `here`; `bad`, or its offcuts `saved` in a list of wood. One that was begun with another blade
+ * has its own `kerf`.
  */
 export interface BoardOf {
   key: string;
@@ -69,6 +70,7 @@ export interface BoardOf {
   material?: string;
   name?: string;
   trim?: string;
+  kerf?: string;
   price?: string;
   from?: string;
   flaws?: Record<string, string>[];

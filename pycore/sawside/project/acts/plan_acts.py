@@ -10,6 +10,7 @@ from sawside.project.pieces.pieces import pieces_of
 from sawside.project.plans.board import board_kept, found_bad
 from sawside.project.plans.standing import standing
 from sawside.project.plans.words import name_of
+from sawside.project.schema.plan_kept import inches_of
 
 
 def keep_plan(document, plan=None):
@@ -32,7 +33,7 @@ def board_bad(document, board):
         raise Refusal("conflict", message, "Plan again.", field="board")
     cut = before.cut_of(found)
     begun = _counted(document["plan"]["begun"], [piece for piece in cut if not piece.done])
-    kept = board_kept(found_bad(found, cut))
+    kept = board_kept(found_bad(found, cut), inches_of(document["plan"]["kerf"]))
     boards = [kept if each["key"] == board else each for each in document["plan"]["boards"]]
     new = document | {"plan": document["plan"] | {"boards": boards, "begun": begun}}
     waits = len(found.pieces) - len(cut)
