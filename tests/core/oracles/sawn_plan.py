@@ -82,9 +82,9 @@ def _placed(board, piece, asked, at, size):
     said = []
     if at[0] < trim or at[0] + size[0] > inches(board["length"]) - trim:
         said.append(f"{piece} is in a trim of {board['key']}")
-    if board["form"] != "stick" and "width" in board:
-        if at[1] < trim or at[1] + size[1] > inches(board["width"]) - trim:
-            said.append(f"{piece} is in a trimmed edge of {board['key']}")
+    edged = board["form"] != "stick" and "width" in board
+    if edged and (at[1] < trim or at[1] + size[1] > inches(board["width"]) - trim):
+        said.append(f"{piece} is in a trimmed edge of {board['key']}")
     for flaw in board.get("flaws", ()):
         if at[0] < inches(flaw["end"]) and inches(flaw["start"]) < at[0] + size[0]:
             said.append(f"{piece} is in bad wood of {board['key']}")
