@@ -58,7 +58,14 @@ PLAN = {
                 {"way": "crosscut", "part": 2, "at": "30 in"},
             ],
             "pieces": [{"entry": "7", "part": "piece", "of": 3}],
-        }
+        },
+        {
+            "key": "2",
+            "form": "stick",
+            "length": "60 in",
+            "cuts": [{"way": "crosscut", "part": 0, "at": "30 in"}],
+            "pieces": [{"entry": "3", "part": "piece", "of": 1, "done": True}],
+        },
     ],
     "begun": [{"entry": "3", "part": "piece", "cut": 1, "spoiled": 0}],
 }

@@ -122,6 +122,7 @@ TYPED = {
         {},
     ],
     "board_bad": [{"board": "1"}],
+    "save_offcuts": [{"board": "2"}],
     "several": [
         {
             "said": "Made of two.",

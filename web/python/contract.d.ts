@@ -743,13 +743,15 @@ export interface Plan {
 
 /**
  * One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
- * its pieces that are not cut.
+ * its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
+ * `save_offcuts` {board}, once all of it is cut).
  */
 export interface PlanBoard {
   key: string;
   name: string;
   stock: string;
   bought: boolean;
+  saved: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
   drawing: Drawing | null;
   cuts: PlanCut[];

@@ -148,3 +148,36 @@ def test_a_first_plan_is_undone_to_none():
     said = change(bare, **planned(bare)["act"])
     assert said["said"] == "Saved a cutting plan of 1 board."
     assert changed(said["document"], **said["undo"]).get("plan") is None
+
+
+def test_offcuts_worth_saving_go_into_the_wood_on_hand_and_are_there_once():
+    document = kept(acts(begun(), by_hand("Side", "60", "24", "23/32")))
+    assert change(document, "save_offcuts", board="1")["error"]["message"] == (
+        "Sheet 1 isn’t all cut yet."
+    )
+    document = changed(document, "cut", id="1", **CUT)
+    offcuts = view(document)["plan"]["groups"][0]["boards"][0]["offcuts"]
+    said = change(document, "save_offcuts", board="1")
+    assert said["said"] == "Saved 2 offcuts of Sheet 1 to the wood on hand."
+    rows = said["document"]["entries"][-1]["values"]["wood"]
+    sizes = [tuple(row[key].removesuffix(" in") for key in ("length", "width")) for row in rows]
+    assert [f"{length}″ × {width}″" for length, width in sizes] == offcuts
+    assert {row["thickness"] for row in rows} == {"23/32 in"}
+    assert lasting(changed(said["document"], **said["undo"])) == lasting(document)
+    again = change(said["document"], "save_offcuts", board="1")["error"]
+    assert again["message"] == "The offcuts of Sheet 1 are on the list already."
+    # 96 × 48 less 60 × 24: both ways of cutting leave 24 less a kerf, so one more goes in, not two.
+    more = acts(said["document"], by_hand("More", "30", "23 1/2", "23/32", count="2"))
+    plan = planned(more)["act"]["plan"]
+    assert faults(plan, wanted(more), on_hand={"2:1": 1, "2:2": 1}) == []
+    assert [board["key"] for board in plan["boards"] if board.get("saved")] == ["1"]
+
+
+def test_offcuts_are_added_to_the_wood_that_is_listed_already():
+    document = acts(begun(), on_hand({"width": "2 1/4"}), by_hand("Rail", "40"))
+    document = acts(kept(document), ("cut", {"id": "2"} | CUT), ("save_offcuts", {"board": "1"}))
+    rows = document["entries"][0]["values"]["wood"]
+    assert len(rows) == 2 and rows[1]["length"] == "55 7/8 in"
+    # The board itself is used up, and what is left of it is on the list.
+    more = acts(document, by_hand("Stile", "50", count="2"))
+    assert planned(more)["unplanned"] == 1
