@@ -37,6 +37,40 @@ NASTY = [
 ]
 
 
+PLAN = {
+    "kerf": "1/8 in",
+    "boards": [
+        {
+            "key": "1",
+            "form": "board",
+            "length": "96 in",
+            "width": "9/4 in",
+            "thickness": "3/4 in",
+            "material": "Birch",
+            "name": "by the door",
+            "price": "25/2",
+            "from": "1:1",
+            "trim": "1/2 in",
+            "flaws": [{"start": "90 in", "end": "92 in"}],
+            "bought": True,
+            "cuts": [
+                {"way": "crosscut", "part": 0, "at": "3/8 in", "trim": True},
+                {"way": "crosscut", "part": 2, "at": "30 in"},
+            ],
+            "pieces": [{"entry": "7", "part": "piece", "of": 3}],
+        },
+        {
+            "key": "2",
+            "form": "stick",
+            "length": "60 in",
+            "cuts": [{"way": "crosscut", "part": 0, "at": "30 in"}],
+            "pieces": [{"entry": "3", "part": "piece", "of": 1, "done": True}],
+        },
+    ],
+    "begun": [{"entry": "3", "part": "piece", "cut": 1, "spoiled": 0}],
+}
+
+
 def project():
     """A project with something of everything that can be kept."""
     return acts(
@@ -64,6 +98,7 @@ def project():
                 "values": {"length": "30", "count": "3", "width": "[Top rail] ÷ 4"},
             },
         ),
+        ("keep_plan", {"plan": PLAN}),
     )
 
 

@@ -100,6 +100,29 @@ TYPED = {
         }
     ],
     "trial": [{"id": "3", "part": "piece", "aimed": "37 1/4", "measured": "37 9/32 in"}],
+    "keep_plan": [
+        {
+            "plan": {
+                "kerf": "1/8 in",
+                "boards": [
+                    {
+                        "key": "1",
+                        "form": "sheet",
+                        "length": "96 in",
+                        "width": "48 in",
+                        "material": "white oak",
+                        "name": "by the door",
+                        "cuts": [{"way": "rip", "part": 0, "at": "45/4 in"}],
+                        "pieces": [],
+                    }
+                ],
+                "begun": [],
+            }
+        },
+        {},
+    ],
+    "board_bad": [{"board": "1"}],
+    "save_offcuts": [{"board": "2"}],
     "several": [
         {
             "said": "Made of two.",

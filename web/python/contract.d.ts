@@ -58,7 +58,8 @@ export interface Begun {
 
 /**
  * A board of a plan in exact inches: to be `bought`, or bought for an earlier
- * plan and `here`; `bad`, or its offcuts `saved` in a list of wood.
+ * plan and `here`; `bad`, or its offcuts `saved` in a list of wood. One that was begun with another
+ * blade has its own `kerf`.
  */
 export interface BoardOf {
   key: string;
@@ -69,6 +70,7 @@ export interface BoardOf {
   material?: string;
   name?: string;
   trim?: string;
+  kerf?: string;
   price?: string;
   from?: string;
   flaws?: Record<string, string>[];
@@ -741,13 +743,15 @@ export interface Plan {
 
 /**
  * One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
- * its pieces that are not cut.
+ * its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
+ * `save_offcuts` {board}, once all of it is cut).
  */
 export interface PlanBoard {
   key: string;
   name: string;
   stock: string;
   bought: boolean;
+  saved: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
   drawing: Drawing | null;
   cuts: PlanCut[];

@@ -132,6 +132,7 @@ BoardOf = TypedDict(
         "material": NotRequired[str],
         "name": NotRequired[str],
         "trim": NotRequired[str],
+        "kerf": NotRequired[str],
         "price": NotRequired[str],
         "from": NotRequired[str],
         "flaws": NotRequired[list[dict[str, str]]],
@@ -144,7 +145,8 @@ BoardOf = TypedDict(
     },
 )
 BoardOf.__doc__ = """A board of a plan in exact inches: to be `bought`, or bought for an earlier
-plan and `here`; `bad`, or its offcuts `saved` in a list of wood."""
+plan and `here`; `bad`, or its offcuts `saved` in a list of wood. One that was begun with another
+blade has its own `kerf`."""
 
 
 class Begun(TypedDict):

@@ -30,12 +30,14 @@ class PlanCut(TypedDict):
 
 class PlanBoard(TypedDict):
     """One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
-    its pieces that are not cut."""
+    its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
+    `save_offcuts` {board}, once all of it is cut)."""
 
     key: str
     name: str
     stock: str
     bought: bool
+    saved: bool
     state: Literal["to cut", "begun", "cut", "bad"]
     drawing: Drawing | None
     cuts: list[PlanCut]

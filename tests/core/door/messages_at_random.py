@@ -11,7 +11,7 @@ from sawside.tally.acts import ACTS as TALLY_ACTS
 from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
 from tests.core.hostile import WHEN, backup_text, mutant, project
 
-TABLES = ["parts", "readings", "cuts"]
+TABLES = ["parts", "readings", "cuts", "buy"]
 PART_KEYS = {
     key: [
         part["key"]
@@ -147,6 +147,7 @@ def _act(session):
         "by": chance.choice([1, 1, 1, -1]),
         "which": chance.choice([[0], [0], 0, [0, 1]]),
         "measured": text(chance),
+        "board": chance.choice(["1", "1", "2", "9"]),
         "about": {"material": _name(session), "rough_length": chance.choice(["1/2", text(chance)])},
     }
     if name == "keep_line":
@@ -203,6 +204,10 @@ def _sure(session):
     return _one_entry(session) | (tape if session.chance.random() < 0.3 else {})
 
 
+def _plan(session):
+    return _about(session) | {"effort": session.chance.choice([0, 0, 1])}
+
+
 def _csv(session):
     return _about(session) | {"what": session.chance.choice(TABLES)}
 
@@ -244,6 +249,7 @@ MESSAGES = {
     "today": (1, _today),
     "entry": (3, _one_entry),
     "sure": (3, _sure),
+    "plan": (0.7, _plan),
     "csv": (1, _csv),
     "take_csv": (2, _take_csv),
     "backup": (1, _backup),

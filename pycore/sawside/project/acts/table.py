@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import arrange, keep, new_case, plan_acts
+from sawside.project.acts import arrange, keep, new_case, plan_acts, save_offcuts
 from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
@@ -92,6 +92,7 @@ ACTS = {
     "about": Act(saw.about, needs=_PART | {"about": an_object}, moves=False),
     "keep_plan": Act(plan_acts.keep_plan, may={"plan": plan}, moves=False),
     "board_bad": Act(plan_acts.board_bad, needs={"board": text}, moves=False),
+    "save_offcuts": Act(save_offcuts.save_offcuts, needs={"board": text}, must_work=True),
     "trial": Act(
         saw.trial,
         needs=_PART | {"measured": text},

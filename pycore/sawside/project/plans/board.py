@@ -92,7 +92,7 @@ def _read(data, kerf):
         **words,
         source=data.get("from", ""),
         price=Fraction(data["price"]) if "price" in data else None,
-        kerf=kerf,
+        kerf=inches_of(data["kerf"]) if "kerf" in data else kerf,
         flaws=tuple(
             (inches_of(each["start"]), inches_of(each["end"])) for each in data.get("flaws", ())
         ),
@@ -102,14 +102,16 @@ def _read(data, kerf):
     )
 
 
-def board_kept(board):
-    """A board as a document keeps it."""
+def board_kept(board, kerf):
+    """A board as a document keeps it, in a plan for this kerf."""
     told = {"key": board.key, "form": board.form}
     told |= {
         key: inches_text(value) for key in _MEASURES if (value := getattr(board, key)) is not None
     }
     if not board.trim:
         del told["trim"]
+    if board.kerf != kerf:
+        told["kerf"] = inches_text(board.kerf)
     words = {"material": board.material, "name": board.name, "from": board.source}
     told |= {key: text for key, text in words.items() if text}
     if board.price is not None:

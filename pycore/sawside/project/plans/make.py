@@ -66,7 +66,7 @@ def plan(document, effort=0):
     wants = [wanted(piece, piece.told["left"]) for piece in scene.pieces if piece.told["left"] > 0]
     _refuse_too_many(sum(want.count for want in wants))
     effort = min(effort, len(STEPS) - 1)
-    carried = list(_carried(scene.standing))
+    carried = list(_carried(scene.standing, scene.kerf))
     tries = [_groups(scene, wants, each, carried) for each in range(effort + 1)]
     groups = min(tries, key=_worth)
     kept = _kept(scene, groups, wants, carried)
@@ -154,7 +154,7 @@ def _on_hand(scene, carried):
     sources = [
         source
         for board in carried
-        if not (board.bad or board.saved)
+        if not (board.bad or board.saved) and board.kerf == scene.kerf
         for source in sources_of(board)
     ]
     number = sum(piece.told["left"] for piece in scene.pieces)
@@ -165,14 +165,14 @@ def _on_hand(scene, carried):
     return sources
 
 
-def _carried(before):
+def _carried(before, kerf):
     """The boards of the plan before that stay: begun, bad, or bought and not begun."""
     for board in before.boards if before else ():
         cut = before.cut_of(board)
         if cut or board.bad:
             yield begun(board, cut)
         elif board.here or (board.bought and before.begun):
-            yield replace(board, bought=False, here=True, cuts=(), pieces=())
+            yield replace(board, kerf=kerf, bought=False, here=True, cuts=(), pieces=())
 
 
 def _kept(scene, groups, wants, carried):
@@ -191,7 +191,7 @@ def _kept(scene, groups, wants, carried):
     boards += [replace(board, key=str(next(keys))) for board in _alike_together(new)]
     return {
         "kerf": inches_text(scene.kerf),
-        "boards": [board_kept(board) for board in boards],
+        "boards": [board_kept(board, scene.kerf) for board in boards],
         "begun": [
             {
                 "entry": piece.entry["id"],

@@ -6,7 +6,7 @@ SHORTEST, NARROWEST = Fraction(12), Fraction(3)
 """Inches of an offcut that is saved: common practice, no source."""
 
 
-def kept_offcuts(board, _show):
+def kept_offcuts(board):
     """The parts of a board that are left over and worth saving, the largest first."""
     parts = [board.parts[number] for number in board.rest]
     saved = [

@@ -91,12 +91,13 @@ def _board(board, standing, show, drawings):
         "name": name_of(board),
         "stock": stock_text(board, show),
         "bought": board.bought,
+        "saved": board.saved,
         "state": standing.state(board),
         "drawing": _drawing(board, standing, show) if drawings else None,
         "cuts": cuts_told(board, standing, show),
         "pieces": [_where(piece) for piece in board.pieces],
         "left": [_where(piece) for piece in board.pieces if not standing.is_cut(board, piece)],
-        "offcuts": [size_text(show, p.length, p.width) for p in kept_offcuts(board, show)],
+        "offcuts": [size_text(show, p.length, p.width) for p in kept_offcuts(board)],
     }
 
 
@@ -117,7 +118,7 @@ def _waste(boards, show):
     used = sum(
         _area(part.length, part.width)
         for board in boards
-        for part in (*(board.parts[piece.of] for piece in board.pieces), *kept_offcuts(board, show))
+        for part in (*(board.parts[piece.of] for piece in board.pieces), *kept_offcuts(board))
     )
     percent = Fraction(round((taken - used) / taken * 1000), 10) if taken else Fraction(0)
     return f"{decimal_text(percent)}% waste, kerfs included"
@@ -127,7 +128,7 @@ def _drawing(board, standing, show):
     rectangles = [_piece(board, piece, standing, show) for piece in board.pieces]
     rectangles += [
         Drawn(part.x, part.y, part.length, part.width, "ghost", ("offcut",))
-        for part in kept_offcuts(board, show)
+        for part in kept_offcuts(board)
     ]
     number = counted(len(board.pieces), "piece")
     words = f"{name_of(board)} with {number} laid out on it, in scale."

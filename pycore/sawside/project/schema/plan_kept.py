@@ -84,6 +84,7 @@ _MAY = {
     "width": _size,
     "thickness": _size,
     "trim": _size,
+    "kerf": _size,
     "material": words_checked,
     "name": words_checked,
     "price": _price,
@@ -125,7 +126,8 @@ def _board(data, place, kerf):
     width = inches_of(board["width"]) if "width" in board else None
     cuts = cuts_of(board)
     try:
-        parts = sawn(inches_of(board["length"]), width, cuts, inches_of(kerf))
+        own = inches_of(board.get("kerf", kerf))
+        parts = sawn(inches_of(board["length"]), width, cuts, own)
     except ValueError as fault:
         raise damaged(f"{place}.cuts", f"holds {fault}") from None
     of = [piece["of"] for piece in board["pieces"]]
