@@ -221,3 +221,21 @@ def test_a_plan_of_other_sizes_says_so_here_and_at_the_saw(planned):
     planned.locator(".saw-tools").get_by_role("button", name=PLAN_AGAIN).tap()
     use_plan(planned)
     assert planned.locator(".plan-stale:visible").count() == 0
+
+
+def test_what_is_left_of_a_board_goes_into_the_wood_on_hand(phone, server):
+    page = watched_phone(phone, server)
+    keep_panels(page, server, [(40, 20, 1)])
+    open_plan(page)
+    use_plan(page)
+    assert page.get_by_role("button", name="Save the offcuts").count() == 0
+    to_the_saw(page)
+    tap(page, "Cut one")
+    page.get_by_text("All pieces cut").wait_for()
+    tap(page, "Save the offcuts")
+    page.locator(".notice").get_by_role("button", name="Undo").wait_for()
+    page.evaluate("location.hash = 'plan'")
+    page.get_by_text("Left over, in the wood on hand:").wait_for()
+    assert page.get_by_role("button", name="Save the offcuts").count() == 0
+    page.get_by_role("button", name="Wood on hand").tap()
+    page.locator("#place[data-shows^='work-out/wood_on_hand/']").wait_for()

@@ -4,13 +4,14 @@ import { planBoard } from "../../widgets/project/plan-board.js";
 import { planBuy } from "../../widgets/project/plan-buy.js";
 import { planTogether } from "../../widgets/project/plan-cuts.js";
 import { planLeftOut } from "../../widgets/project/plan-left-out.js";
+import { saveOffcuts } from "../forms/save-offcuts.js";
 import { placeOf } from "../forms/to-fill.js";
 import { go } from "../go.js";
 import { buyActs } from "./buy-acts.js";
 import { planShown } from "./plan-shown.js";
 import { wood } from "./wood.js";
 
-/** @import { CuttingPlan, PlanGroup, View } from "../../python/contract.d.ts" */
+/** @import { CuttingPlan, PlanBoard, PlanGroup, View } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 /** So many boards are all open; of more only the next. */
@@ -33,8 +34,9 @@ export function planResult(app) {
     if (now === drawn) return;
     drawn = now;
     if (!isKept) folds.clear();
+    const actOf = (/** @type {PlanBoard} */ board) => (isKept ? saveOffcuts(app, board) : null);
     const first = plan ? [bought(app, plan, isKept), leftOut(app, plan)] : [];
-    node.replaceChildren(...present([...first, wood(app), ...(plan ? groups(plan, view, folds) : [])]));
+    node.replaceChildren(...present([...first, wood(app), ...(plan ? groups(plan, { view, folds, actOf }) : [])]));
   }
   return { node, draw };
 }
@@ -55,10 +57,12 @@ const leftOut = (app, { left_out: left }) =>
 
 /**
  * @param {CuttingPlan} plan
- * @param {View | null} view
- * @param {Map<string, boolean>} folds
+ * @param {object} shown
+ * @param {View | null} shown.view
+ * @param {Map<string, boolean>} shown.folds
+ * @param {(board: PlanBoard) => HTMLElement | null} shown.actOf
  */
-function groups({ groups: all }, view, folds) {
+function groups({ groups: all }, { view, folds, actOf }) {
   const boards = all.flatMap((group) => group.boards);
   const next = boards.find(({ state }) => state === "begun") ?? boards.find(({ state }) => state === "to cut");
   const pieces = view?.pieces ?? [];
@@ -69,6 +73,7 @@ function groups({ groups: all }, view, folds) {
         planBoard(board, {
           pieces,
           isOpen: folds.get(board.key) ?? (boards.length <= FEW || board === next),
+          act: actOf(board),
           onFold: (isOpen) => folds.set(board.key, isOpen),
         }),
       ),

@@ -1,6 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { pieceKey } from "../../widgets/project/piece-key.js";
 import { planCuts } from "../../widgets/project/plan-cuts.js";
+import { saveOffcuts } from "../forms/save-offcuts.js";
 import { go } from "../go.js";
 import { inWords, notice } from "../notices.js";
 
@@ -54,6 +55,7 @@ export const boardCuts = ({ name, cuts }) =>
  */
 export const planTools = (app, board, tool) => [
   board ? tool("Bad board", () => isBad(app, board)) : null,
+  board ? saveOffcuts(app, board, { class: "button saw-tool" }) : null,
   app.state.get().view?.plan?.stale ? tool("Plan again", () => planAgain(app)) : null,
 ];
 

@@ -1,4 +1,4 @@
-import { element } from "../element.js";
+import { element, present } from "../element.js";
 import { partSize } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
@@ -27,10 +27,11 @@ export const boardSaid = ({ stock, bought, state }) =>
  * @param {Piece[]} how.pieces those of the project
  * @param {boolean} how.isOpen
  * @param {(isOpen: boolean) => void} how.onFold
+ * @param {HTMLElement | null} how.act what is done with what is left of it
  */
-export function planBoard(board, { pieces, isOpen, onFold }) {
+export function planBoard(board, { pieces, isOpen, onFold, act }) {
   const inside = element("div", { class: "plan-board-inside" });
-  const draw = () => inside.replaceChildren(...boardInFull(board, pieces));
+  const draw = () => inside.replaceChildren(...present([...boardInFull(board, pieces), act]));
   const node = element(
     "details",
     { class: "group plan-board", open: isOpen },
@@ -49,10 +50,17 @@ export function planBoard(board, { pieces, isOpen, onFold }) {
  * @param {PlanBoard} board
  * @param {Piece[]} pieces
  */
-function boardInFull({ drawing: drawn, cuts, offcuts }, pieces) {
-  const left = offcuts.length ? [element("p", {}, unbroken(`Left over: ${offcuts.join("; ")}`))] : [];
-  return [...(drawn ? boardDrawing(drawn, pieces) : []), planCuts(cuts), ...left];
+function boardInFull({ drawing: drawn, cuts, ...board }, pieces) {
+  const left = leftOver(board);
+  return [...(drawn ? boardDrawing(drawn, pieces) : []), planCuts(cuts), left ? element("p", {}, left) : null];
 }
+
+/**
+ * What is left of a board, in words; "" for nothing.
+ * @param {Pick<PlanBoard, "offcuts" | "saved">} board
+ */
+export const leftOver = ({ offcuts, saved }) =>
+  unbroken(offcuts.length ? `Left over${saved ? ", in the wood on hand" : ""}: ${offcuts.join("; ")}` : "");
 
 /**
  * The drawing of a board, and the piece of it that is touched.

@@ -1,7 +1,7 @@
 import { element } from "../element.js";
 import { sentences, unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
-import { boardSaid } from "./plan-board.js";
+import { boardSaid, leftOver } from "./plan-board.js";
 import { planBuy } from "./plan-buy.js";
 import { planCuts, planTogether } from "./plan-cuts.js";
 
@@ -45,5 +45,5 @@ const boardOnPaper = (board) =>
     element("p", {}, unbroken(boardSaid(board))),
     board.drawing ? drawing(board.drawing, { high: HIGH }) : null,
     planCuts(board.cuts, { hasBoxes: true }),
-    board.offcuts.length ? element("p", {}, unbroken(`Left over: ${board.offcuts.join("; ")}`)) : null,
+    element("p", {}, leftOver(board)),
   );
