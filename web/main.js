@@ -3,6 +3,7 @@ import { keepOffline } from "./offline/register.js";
 import { dropped, erased, projectGone, storeRefused } from "./places/news.js";
 import { accept, shell, waiting } from "./places/shell.js";
 import { core, description, hearCore } from "./python/begun.js";
+import { secondCore } from "./python/second-core.js";
 import { enteringKeeper } from "./store/pad/entering.js";
 import { tallyKeeper } from "./store/pad/tally.js";
 import { openDatabase } from "./store/page/database.js";
@@ -10,6 +11,7 @@ import { memoryDatabase } from "./store/page/memory.js";
 import { askToStay } from "./store/page/persist.js";
 import { createState } from "./store/page/state.js";
 import { draftsOfToday } from "./store/project/of-before.js";
+import { planningKeeper } from "./store/project/planning.js";
 import { projectKeeper } from "./store/project/project.js";
 
 /** In milliseconds, before the page is drawn without what it waits for. */
@@ -53,9 +55,10 @@ const projects = projectKeeper({
   dropped: (record) => dropped(state, record),
   along: tally.along,
 });
+const planning = planningKeeper({ state, ask: core.ask, second: secondCore() });
 onErased = () => erased({ state, tally, projects });
 const acceptUpdate = () => offline.acceptUpdate();
-shell({ state, tally, projects, ask: core.ask, entering, photo: database.photo, acceptUpdate });
+shell({ state, tally, projects, planning, ask: core.ask, entering, photo: database.photo, acceptUpdate });
 if (refused) storeRefused(refused);
 if (page.openProject && !record) projectGone();
 askToStay(state);

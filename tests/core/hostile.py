@@ -37,6 +37,40 @@ NASTY = [
 ]
 
 
+PLAN = {
+    "kerf": "1/8 in",
+    "boards": [
+        {
+            "key": "1",
+            "form": "board",
+            "length": "96 in",
+            "width": "9/4 in",
+            "thickness": "3/4 in",
+            "material": "Birch",
+            "name": "by the door",
+            "price": "25/2",
+            "from": "1:1",
+            "trim": "1/2 in",
+            "flaws": [{"start": "90 in", "end": "92 in"}],
+            "bought": True,
+            "cuts": [
+                {"way": "crosscut", "part": 0, "at": "3/8 in", "trim": True},
+                {"way": "crosscut", "part": 2, "at": "30 in"},
+            ],
+            "pieces": [{"entry": "7", "part": "piece", "of": 3}],
+        },
+        {
+            "key": "2",
+            "form": "stick",
+            "length": "60 in",
+            "cuts": [{"way": "crosscut", "part": 0, "at": "30 in"}],
+            "pieces": [{"entry": "3", "part": "piece", "of": 1, "done": True}],
+        },
+    ],
+    "begun": [{"entry": "3", "part": "piece", "cut": 1, "spoiled": 0}],
+}
+
+
 def project():
     """A project with something of everything that can be kept."""
     return acts(
@@ -70,6 +104,7 @@ def project():
             {"id": "7", "step": "coat1", "done_at": "2026-11-30T19:05", "temperature": "64"}
             | {"humidity": "45", "note": "Sapwood drank it", "photo": "p1"},
         ),
+        ("keep_plan", {"plan": PLAN}),
     )
 
 

@@ -113,6 +113,29 @@ TYPED = {
         {"id": "7", "step": "sand2", "when": "2026-12-01T19:30", "temperature": "20 C"},
     ],
     "untick": [{"id": "7", "step": "coat1"}],
+    "keep_plan": [
+        {
+            "plan": {
+                "kerf": "1/8 in",
+                "boards": [
+                    {
+                        "key": "1",
+                        "form": "sheet",
+                        "length": "96 in",
+                        "width": "48 in",
+                        "material": "white oak",
+                        "name": "by the door",
+                        "cuts": [{"way": "rip", "part": 0, "at": "45/4 in"}],
+                        "pieces": [],
+                    }
+                ],
+                "begun": [],
+            }
+        },
+        {},
+    ],
+    "board_bad": [{"board": "1"}],
+    "save_offcuts": [{"board": "2"}],
     "several": [
         {
             "said": "Made of two.",

@@ -43,13 +43,16 @@ export async function aloud(doing) {
   return answer;
 }
 
-/** @param {string} text */
-export async function copy(text) {
+/**
+ * @param {string} text
+ * @param {string} [what] what it is, where it is too long to be said
+ */
+export async function copy(text, what = "") {
   try {
     await navigator.clipboard.writeText(text);
-    notice(`Copied ${text}`);
+    notice(`Copied ${what || text}`);
   } catch {
     // Refused, or, as on a page without HTTPS, not there at all.
-    notice("This browser won’t let Sawside copy. Select the number and copy it yourself.");
+    notice(`This browser won’t let Sawside copy. Select ${what || "the number"} and copy it yourself.`);
   }
 }

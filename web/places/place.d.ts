@@ -27,6 +27,8 @@ export interface App {
   projects: ReturnType<typeof import("../store/project/project.js").projectKeeper>;
   /** The lines of the pad. */
   tally: ReturnType<typeof import("../store/pad/tally.js").tallyKeeper>;
+  /** Looks for a cutting plan of the open project. */
+  planning: ReturnType<typeof import("../store/project/planning.js").planningKeeper>;
   /** What was entered on the pad and is on its way to the tally. */
   entering: ReturnType<typeof import("../store/pad/entering.js").enteringKeeper>;
   /** A photo of the store as a data address. */

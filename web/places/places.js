@@ -4,6 +4,7 @@ import { job } from "./list/job.js";
 import { list } from "./list/list.js";
 import { tally } from "./pad/history.js";
 import { pad } from "./pad/pad.js";
+import { plan } from "./plan/plan.js";
 import { labels } from "./print/labels.js";
 import { paper } from "./print/paper.js";
 import { shopSheet } from "./print/shop-sheet.js";
@@ -40,6 +41,7 @@ const PLACES = {
   questions: { tab: "work-out", title: "Solve", draw: job },
   project: { tab: "project", title: "Project", draw: project },
   projects: { tab: "project", title: "Project", draw: projects },
+  plan: { tab: "project", title: "Project", draw: plan },
   reading: { tab: "project", title: "Project", draw: reading, entry: 0 },
   about: { tab: "saw", title: "At the saw", draw: aboutPiece, entry: 0 },
   backup: { tab: "project", title: "Project", draw: backup },

@@ -48,6 +48,40 @@ export interface Bare {
   do: string;
 }
 
+/** How many of a part were cut and spoiled when the plan was made. */
+export interface Begun {
+  entry: string;
+  part: string;
+  cut: number;
+  spoiled: number;
+}
+
+/**
+ * A board of a plan in exact inches: to be `bought`, or bought for an earlier
+ * plan and `here`; `bad`, or its offcuts `saved` in a list of wood. One that was begun with another
+ * blade has its own `kerf`.
+ */
+export interface BoardOf {
+  key: string;
+  form: "board" | "sheet" | "stick";
+  length: string;
+  width?: string;
+  thickness?: string;
+  material?: string;
+  name?: string;
+  trim?: string;
+  kerf?: string;
+  price?: string;
+  from?: string;
+  flaws?: Record<string, string>[];
+  bought?: boolean;
+  here?: boolean;
+  bad?: boolean;
+  saved?: boolean;
+  cuts: SawCut[];
+  pieces: PieceOf[];
+}
+
 /** The same as this version keeps it, the forms in their order. */
 export interface BroughtUp {
   document: Document | null;
@@ -126,13 +160,17 @@ export interface Count {
   remainder?: Length;
 }
 
-/** Cuts that belong together: one stop, one board or one part; `waits` says for what. */
+/**
+ * Cuts that belong together: one stop, one board or one part; `waits` says for what. By a
+ * cutting plan it is one of its boards, whose key is `board`.
+ */
 export interface CutGroup {
   setting: Length | null;
   said: string;
   waits: string;
   left: number;
   pieces: PieceAt[];
+  board?: string;
 }
 
 /** A piece as it was cut; sizes are exact inches ("289/8 in"). */
@@ -152,8 +190,8 @@ export interface Cuts {
 }
 
 /**
- * A plan as it is told. `stale` says what has changed since it was kept ("" for nothing),
- * `text` is the buy list to be shared.
+ * A plan as it is told. `stale` says what has changed since it was kept, and which pieces it
+ * lacks ("" for nothing), `text` is the buy list to be shared.
  */
 export interface CuttingPlan {
   said: string;
@@ -205,6 +243,7 @@ export interface Document {
   entries: (Reading | Line | Note)[];
   tolerance?: Tolerance;
   labels?: LabelGrid;
+  plan?: Plan;
   log?: Logged[];
 }
 
@@ -694,6 +733,18 @@ export interface PieceAt {
 }
 
 /**
+ * A piece of a plan: which part of its board it is; `turned` where its length goes across,
+ * `done` where it was cut when the plan was made.
+ */
+export interface PieceOf {
+  entry: string;
+  part: string;
+  of: number;
+  turned?: boolean;
+  done?: boolean;
+}
+
+/**
  * What is asked. `least` and `most` are exact, in inches, degrees or its `unit`; of a moment
  * as it is typed, "2026-11-30T18:00".
  */
@@ -721,16 +772,29 @@ export interface PlainField {
   twin?: Twin;
 }
 
-/** One board, sheet or stick of a plan; `stock` says in words what it is. */
+/** A cutting plan as it is kept. */
+export interface Plan {
+  kerf: string;
+  boards: BoardOf[];
+  begun: Begun[];
+}
+
+/**
+ * One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
+ * its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
+ * `save_offcuts` {board}, once all of it is cut).
+ */
 export interface PlanBoard {
   key: string;
   name: string;
   stock: string;
   bought: boolean;
+  saved: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
-  drawing: Drawing;
+  drawing: Drawing | null;
   cuts: PlanCut[];
   pieces: PieceAt[];
+  left: PieceAt[];
   offcuts: string[];
 }
 
@@ -749,18 +813,23 @@ export interface PlanCut {
   done: boolean;
 }
 
-/** What is cut of one material and thickness: `best` says how good that is. */
+/**
+ * What is cut of one material and thickness: `best` says how good that is, `together` the first
+ * cuts of its boards that share a setting, a sentence each.
+ */
 export interface PlanGroup {
   material: string;
   said: string;
   best: string;
   waste: string;
+  together: string[];
   boards: PlanBoard[];
 }
 
 /**
  * A plan that was made: `act` keeps it (None where there is nothing to keep). With `more` a
- * greater `effort` may find a better one; `progress` says how far it is.
+ * greater `effort` may find a better one; `progress` says how far it is, `unplanned` how many
+ * pieces are left out.
  */
 export interface Planned {
   plan: CuttingPlan;
@@ -922,6 +991,17 @@ export interface Said {
   label: string;
   kind: "text";
   text: string;
+}
+
+/**
+ * A cut of a plan: through which of the parts that there are by then (0 is the board, cut n
+ * makes 2n + 1, which comes off, and 2n + 2), and how much comes off. A `trim` is waste.
+ */
+export interface SawCut {
+  way: "rip" | "crosscut";
+  part: number;
+  at: string;
+  trim?: boolean;
 }
 
 /**
@@ -1252,6 +1332,12 @@ export interface ToMerge {
   when?: string | null;
 }
 
+export interface ToPlan {
+  do: string;
+  document: Document;
+  effort?: number | null;
+}
+
 export interface ToPrint {
   do: string;
   settings?: Record<string, any> | null;
@@ -1292,13 +1378,13 @@ export interface ToRestore {
 export interface ToTabulate {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts" | "stock";
+  what: "parts" | "readings" | "cuts" | "stock" | "buy";
 }
 
 export interface ToTakeTable {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts" | "stock";
+  what: "parts" | "readings" | "cuts" | "stock" | "buy";
   text: string;
   when?: string | null;
 }
@@ -1391,7 +1477,10 @@ export interface Verdict {
   said: string;
 }
 
-/** A project with everything worked out; `steps` are those that are not done, in their order. */
+/**
+ * A project with everything worked out; `steps` are those that are not done, in their order,
+ * `plan` is the cutting plan that is kept, if any.
+ */
 export interface View {
   name: string;
   schema: number;
@@ -1400,6 +1489,7 @@ export interface View {
   cuts: Cuts;
   set_ups: CutGroup[];
   cases: Case[];
+  plan: CuttingPlan | null;
   tally: Stock[];
   steps: StepAhead[];
   tolerance: Tolerance | null;
@@ -1436,6 +1526,7 @@ export interface Asks {
   today: ToBringUp;
   entry: ToTellNow;
   sure: ToDoubt;
+  plan: ToPlan;
   csv: ToTabulate;
   take_csv: ToTakeTable;
   calendar: ToCalendar;
@@ -1458,6 +1549,7 @@ export interface Answers {
   today: BroughtUp;
   entry: EntryInFull;
   sure: Sure;
+  plan: Planned;
   csv: Table;
   take_csv: Change;
   calendar: File;

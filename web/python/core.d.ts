@@ -1,6 +1,6 @@
 /** The core on both sides of the thread boundary. */
 import type { loadPyodide, PyodideAPI } from "pyodide";
-import type { Ask } from "./contract.d.ts";
+import type { Answered, Answers, Ask, Message, Name } from "./contract.d.ts";
 
 declare global {
   /** SHA-256 (hex) of the runtime's code, put in by the bundler. */
@@ -26,6 +26,14 @@ export interface Core {
   state(): CoreState;
   /** Resolves once every question can be answered at once. */
   whole: Promise<void>;
+}
+
+/** A core that long work has for itself. An answer is null where it could not be started, died of it, or was ended. */
+export interface SecondCore {
+  ask<N extends Name>(message: Message<N>): Promise<Answered<Answers[N]> | null>;
+  /** Whether it answers at once, as soon as that is known. */
+  isQuick(): Promise<boolean>;
+  end(): void;
 }
 
 /** What is told of a slow start, in bytes. */

@@ -14,9 +14,10 @@ const GRACE = 1000;
 /**
  * Start a worker, from the snapshot if `mayRestore` and there is one. `onWay(way)` says how,
  * `onReady()` that it takes questions, `onWhole()` that none of them waits for anything any more,
- * `onGone()` that it is of no more use, once.
+ * `onGone()` that it is of no more use, once. One that `thinks` may be silent over a question.
  * @param {object} options
  * @param {boolean} options.mayRestore
+ * @param {boolean} [options.thinks]
  * @param {(way: Way) => void} options.onWay
  * @param {(now: Progress) => void} options.onProgress
  * @param {() => void} options.onReady
@@ -24,19 +25,26 @@ const GRACE = 1000;
  * @param {(id: number, text: string) => void} options.onAnswer
  * @param {() => void} options.onGone
  */
-export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onAnswer, onGone }) {
+export function oneWorker({ mayRestore, thinks = false, onWay, onProgress, onReady, onWhole, onAnswer, onGone }) {
   const worker = newWorker();
   const silence = silenceOf(end);
   const busy = new Set();
   let sound = Promise.resolve();
   let gone = false;
 
-  function end() {
+  function dismiss() {
     silence.isOver();
     worker.terminate();
-    if (!gone) onGone();
     gone = true;
   }
+
+  function end() {
+    const wasGone = gone;
+    dismiss();
+    if (!wasGone) onGone();
+  }
+
+  const waitForAnswer = () => thinks || silence.mayLast(LIMITS.answer);
 
   const heard = {
     progress(/** @type {Progress} */ now) {
@@ -50,13 +58,15 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
       if (!gone) onReady();
     },
     async whole() {
+      // What was said of its loading holds for that alone.
+      if (thinks || !busy.size) silence.isOver();
       await sound;
       if (!gone) onWhole();
     },
     answer(/** @type {{id: number, text: string}} */ { id, text }) {
       busy.delete(id);
       silence.isOver();
-      if (busy.size) silence.mayLast(LIMITS.answer);
+      if (busy.size) waitForAnswer();
       onAnswer(id, text);
     },
     failed: end,
@@ -82,12 +92,14 @@ export function oneWorker({ mayRestore, onWay, onProgress, onReady, onWhole, onA
      * @param {string} text
      */
     question(id, text) {
-      if (!busy.size) silence.mayLast(LIMITS.answer);
+      if (!busy.size) waitForAnswer();
       busy.add(id);
       worker.postMessage({ ask: "question", id, text });
     },
     fetchRest: () => worker.postMessage({ ask: "rest" }),
     settle: () => worker.postMessage({ ask: "settle" }),
+    /** It is not wanted any more: nothing is heard of it again. */
+    dismiss,
   };
 }
 

@@ -52,6 +52,11 @@ export function openQuestions() {
       for (const [id, { text }] of waiting) send(id, text);
     },
     answered,
+    /** None of them gets an answer any more: each is answered with null. */
+    giveUp() {
+      for (const id of [...waiting.keys()]) answered(id, null);
+    },
+    isEmpty: () => waiting.size === 0,
     /**
      * The oldest was most likely what a worker died of: it is tried once more, and then given up.
      * @returns whether it was given up

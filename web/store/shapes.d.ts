@@ -8,6 +8,7 @@ import type {
   Described,
   Document,
   LabelGrid,
+  Planned,
   Read,
   Reckoning,
   Refused,
@@ -47,8 +48,23 @@ export interface ProjectRecord {
   redo: Step[];
 }
 
-/** A view as the core tells it, with the record and the revision that it is of. */
-export type Picture = View & { of?: { id: string; revision: number } };
+/** A record after one of its changes. */
+export interface Stamp {
+  id: string;
+  revision: number;
+}
+
+/** A view as the core tells it, with what it is of. */
+export type Picture = View & { of?: Stamp };
+
+/** A cutting plan that is looked for, or was: of what, the best one so far, and what is said of it. */
+export interface Planning {
+  of: Stamp;
+  found: Planned | null;
+  error: Refused["error"] | null;
+  isRunning: boolean;
+  progress: string;
+}
 
 /** The tally with its lines as told, what undoes and redoes it, and the ids of what was entered last. */
 export interface TallyKept {
@@ -207,6 +223,7 @@ export interface State {
   saw: SawState;
   hand: HandState;
   sure: { tape: string };
+  planning?: Planning | null;
   print?: Print;
   backups: Record<string, { revision: number; when: string }>;
   /** The cautions that were told in full on this device on a day, by their texts. */

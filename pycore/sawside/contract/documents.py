@@ -116,6 +116,72 @@ class Logged(TypedDict):
     said: str
 
 
+class SawCut(TypedDict):
+    """A cut of a plan: through which of the parts that there are by then (0 is the board, cut n
+    makes 2n + 1, which comes off, and 2n + 2), and how much comes off. A `trim` is waste."""
+
+    way: Literal["rip", "crosscut"]
+    part: int
+    at: str
+    trim: NotRequired[bool]
+
+
+class PieceOf(TypedDict):
+    """A piece of a plan: which part of its board it is; `turned` where its length goes across,
+    `done` where it was cut when the plan was made."""
+
+    entry: str
+    part: str
+    of: int
+    turned: NotRequired[bool]
+    done: NotRequired[bool]
+
+
+BoardOf = TypedDict(
+    "BoardOf",
+    {
+        "key": str,
+        "form": Literal["board", "sheet", "stick"],
+        "length": str,
+        "width": NotRequired[str],
+        "thickness": NotRequired[str],
+        "material": NotRequired[str],
+        "name": NotRequired[str],
+        "trim": NotRequired[str],
+        "kerf": NotRequired[str],
+        "price": NotRequired[str],
+        "from": NotRequired[str],
+        "flaws": NotRequired[list[dict[str, str]]],
+        "bought": NotRequired[bool],
+        "here": NotRequired[bool],
+        "bad": NotRequired[bool],
+        "saved": NotRequired[bool],
+        "cuts": list[SawCut],
+        "pieces": list[PieceOf],
+    },
+)
+BoardOf.__doc__ = """A board of a plan in exact inches: to be `bought`, or bought for an earlier
+plan and `here`; `bad`, or its offcuts `saved` in a list of wood. One that was begun with another
+blade has its own `kerf`."""
+
+
+class Begun(TypedDict):
+    """How many of a part were cut and spoiled when the plan was made."""
+
+    entry: str
+    part: str
+    cut: int
+    spoiled: int
+
+
+class Plan(TypedDict):
+    """A cutting plan as it is kept."""
+
+    kerf: str
+    boards: list[BoardOf]
+    begun: list[Begun]
+
+
 class Document(TypedDict):
     """A project."""
 
@@ -126,6 +192,7 @@ class Document(TypedDict):
     entries: list[Reading | Line | Note]
     tolerance: NotRequired[Tolerance]
     labels: NotRequired[LabelGrid]
+    plan: NotRequired[Plan]
     log: NotRequired[list[Logged]]
 
 

@@ -8,6 +8,7 @@ from typing import Any, Literal, NamedTuple, NotRequired, TypedDict
 from sawside.contract.documents import Document, Settings, Tally
 from sawside.contract.errors import Error
 from sawside.contract.pictures import Sheet, Strip, Tape
+from sawside.contract.plans import Planned
 from sawside.contract.projects import Act, Change, EntryInFull, Merged, Sure, View
 from sawside.contract.questions import (
     Field,
@@ -131,8 +132,12 @@ class ToDoubt(ToTell):
     tape: NotRequired[str | None]
 
 
+class ToPlan(OfDocument):
+    effort: NotRequired[int | None]
+
+
 class ToTabulate(OfDocument):
-    what: Literal["parts", "readings", "cuts", "stock"]
+    what: Literal["parts", "readings", "cuts", "stock", "buy"]
 
 
 class ToTakeTable(ToTabulate):
@@ -290,6 +295,7 @@ MESSAGES = {
     "today": Message(ToBringUp, BroughtUp),
     "entry": Message(ToTellNow, EntryInFull),
     "sure": Message(ToDoubt, Sure),
+    "plan": Message(ToPlan, Planned),
     "csv": Message(ToTabulate, Table),
     "take_csv": Message(ToTakeTable, Change),
     "calendar": Message(ToCalendar, File),

@@ -91,13 +91,15 @@ class PieceAt(TypedDict):
 
 
 class CutGroup(TypedDict):
-    """Cuts that belong together: one stop, one board or one part; `waits` says for what."""
+    """Cuts that belong together: one stop, one board or one part; `waits` says for what. By a
+    cutting plan it is one of its boards, whose key is `board`."""
 
     setting: Length | None
     said: str
     waits: str
     left: int
     pieces: list[PieceAt]
+    board: NotRequired[str]
 
 
 class Cuts(TypedDict):

@@ -1,4 +1,8 @@
-"""A cutting plan: what to buy, and which piece comes out of which board, by which cuts."""
+"""A cutting plan: what to buy, and which piece comes out of which board, by which cuts.
+
+In the drawing of a board a piece is a polygon whose `part` is "entry/part" of the project; a view
+without drawings has none.
+"""
 
 from typing import Any, Literal, NotRequired, TypedDict
 
@@ -25,26 +29,32 @@ class PlanCut(TypedDict):
 
 
 class PlanBoard(TypedDict):
-    """One board, sheet or stick of a plan; `stock` says in words what it is."""
+    """One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
+    its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
+    `save_offcuts` {board}, once all of it is cut)."""
 
     key: str
     name: str
     stock: str
     bought: bool
+    saved: bool
     state: Literal["to cut", "begun", "cut", "bad"]
-    drawing: Drawing
+    drawing: Drawing | None
     cuts: list[PlanCut]
     pieces: list[PieceAt]
+    left: list[PieceAt]
     offcuts: list[str]
 
 
 class PlanGroup(TypedDict):
-    """What is cut of one material and thickness: `best` says how good that is."""
+    """What is cut of one material and thickness: `best` says how good that is, `together` the first
+    cuts of its boards that share a setting, a sentence each."""
 
     material: str
     said: str
     best: str
     waste: str
+    together: list[str]
     boards: list[PlanBoard]
 
 
@@ -66,8 +76,8 @@ class LeftOut(TypedDict):
 
 
 class CuttingPlan(TypedDict):
-    """A plan as it is told. `stale` says what has changed since it was kept ("" for nothing),
-    `text` is the buy list to be shared."""
+    """A plan as it is told. `stale` says what has changed since it was kept, and which pieces it
+    lacks ("" for nothing), `text` is the buy list to be shared."""
 
     said: str
     buy: list[ToBuy]
@@ -82,7 +92,8 @@ class CuttingPlan(TypedDict):
 
 class Planned(TypedDict):
     """A plan that was made: `act` keeps it (None where there is nothing to keep). With `more` a
-    greater `effort` may find a better one; `progress` says how far it is."""
+    greater `effort` may find a better one; `progress` says how far it is, `unplanned` how many
+    pieces are left out."""
 
     plan: CuttingPlan
     act: Act | None

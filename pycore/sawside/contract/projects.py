@@ -5,6 +5,7 @@ from typing import Any, Literal, NotRequired, TypedDict
 from sawside.contract.documents import Document, Logged, Tolerance
 from sawside.contract.errors import Error
 from sawside.contract.pieces import Case, CutGroup, Cuts, Judged, Piece, Stock
+from sawside.contract.plans import CuttingPlan
 from sawside.contract.questions import Field, Reckoning
 from sawside.contract.steps import StepAhead
 from sawside.contract.values import Fine, Length, Value
@@ -75,7 +76,8 @@ class Entry(TypedDict):
 
 
 class View(TypedDict):
-    """A project with everything worked out; `steps` are those that are not done, in their order."""
+    """A project with everything worked out; `steps` are those that are not done, in their order,
+    `plan` is the cutting plan that is kept, if any."""
 
     name: str
     schema: int
@@ -84,6 +86,7 @@ class View(TypedDict):
     cuts: Cuts
     set_ups: list[CutGroup]
     cases: list[Case]
+    plan: CuttingPlan | None
     tally: list[Stock]
     steps: list[StepAhead]
     tolerance: Tolerance | None

@@ -81,6 +81,8 @@ class Session:
             self.tally = answer["tally"]
         elif "document" in answer:
             self._accept(answer)
+        elif do == "plan" and answer["act"]:
+            self.undos.append(answer["act"])  # an act to be done at some time, as an undo is
 
     def _accept(self, answer):
         """Go on with another document, as the page does once a change was accepted."""

@@ -58,9 +58,15 @@ def messages():
 
 
 def _of_a_project():
-    for order in ("set-up", "board", "part"):
+    for order in ("set-up", "board", "part", "plan"):
         yield {"do": "view", "document": CABINET, "order": order}
     yield {"do": "view", "document": CABINET, "now": "2026-11-30T18:20"}
+    yield {"do": "plan", "document": CABINET, "effort": 0}
+    act = sawside.handle({"do": "plan", "document": CABINET})["act"]
+    planned = sawside.handle({"do": "change", "document": CABINET, "act": act})["document"]
+    yield {"do": "change", "document": planned, "act": {"act": "board_bad", "board": "1"}}
+    yield {"do": "view", "document": planned, "order": "plan"}
+    yield {"do": "csv", "document": planned, "what": "buy"}
     yield {"do": "labels", "document": CABINET, "paper": "letter", "values": {}}
     yield {"do": "tally", "tally": None, "act": {"act": "enter", "text": "31 5/8 + 2 1/4"}}
     yield {"do": "tally_sum", "tally": None, "document": CABINET, "text": "[Alcove] ÷ 2"}

@@ -19,7 +19,7 @@ from tests.core.door.typed_at_random import (
 )
 from tests.core.hostile import WHEN, backup_text, mutant, project
 
-TABLES = ["parts", "readings", "cuts", "stock"]
+TABLES = ["parts", "readings", "cuts", "stock", "buy"]
 PART_KEYS = {
     key: [
         part["key"]
@@ -164,6 +164,7 @@ def _act(session):
         "by": chance.choice([1, 1, 1, -1]),
         "which": chance.choice([[0], [0], 0, [0, 1]]),
         "measured": text(chance),
+        "board": chance.choice(["1", "1", "2", "9"]),
         "about": {"material": _name(session), "rough_length": chance.choice(["1/2", text(chance)])},
     }
     if name in TICKS:
@@ -238,6 +239,10 @@ def _sure(session):
     return _one_entry(session) | (tape if session.chance.random() < 0.3 else {})
 
 
+def _plan(session):
+    return _about(session) | {"effort": session.chance.choice([0, 0, 1])}
+
+
 def _csv(session):
     return _about(session) | {"what": session.chance.choice(TABLES)}
 
@@ -284,6 +289,7 @@ MESSAGES = {
     "today": (1, _today),
     "entry": (3, lambda session: _one_entry(session) | _now(session)),
     "sure": (3, _sure),
+    "plan": (0.7, _plan),
     "csv": (1, _csv),
     "take_csv": (2, _take_csv),
     "calendar": (1, _calendar),

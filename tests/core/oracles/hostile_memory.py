@@ -12,7 +12,7 @@ LEAST_ROOM = 300_000_000
 """The stated bound: so many times the size of a file is the most that is held to look at it, or so
 many bytes where that is more."""
 
-_HEAD = '{"sawside": "backup", "schema": 7, "when": "2026-11-25", "document": '
+_HEAD = '{"sawside": "backup", "schema": 8, "when": "2026-11-25", "document": '
 
 
 BOMBS = {

@@ -8,7 +8,7 @@ from sawside.reckoners import RECKONERS
 
 def test_a_project_is_what_was_typed_and_nothing_derived():
     assert cabinet() == {
-        "schema": 7,
+        "schema": 8,
         "name": "Record cabinet",
         "settings": {},
         "next": 4,

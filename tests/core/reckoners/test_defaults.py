@@ -234,7 +234,7 @@ def test_a_row_kept_in_millimeters_keeps_its_thickness():
 def test_the_kerf_of_a_metric_project_is_3_mm_and_one_kept_blank_stays_an_eighth():
     assert read_settings(METRIC).kerf == Fraction(30, 254)
     assert read_settings({}).kerf == read_settings({"unit": "ft"}).kerf == Fraction(1, 8)
-    assert view(old([], METRIC))["schema"] == 7
+    assert view(old([], METRIC))["schema"] == 8
     document = changed(old([], METRIC), "rename_project", name="Case")
     assert read_settings(document["settings"]).kerf == Fraction(1, 8)
 

@@ -24,6 +24,7 @@ export function projectHead(app, { name, rename }) {
       button("Back up", () => go("backup")),
     ),
     row(
+      button("Plan the cuts", () => go("plan")),
       button("Shop sheet", () => go("shop-sheet")),
       button("Labels", () => go("labels")),
       others,

@@ -3,10 +3,10 @@ import { pieceLine } from "../../widgets/project/piece-line.js";
 import { nothingYet } from "../forms/instead.js";
 import { go } from "../go.js";
 import { besideTheSaw } from "./beside-the-saw.js";
-import { inOrder, keyOf, wrongOf } from "./saw-pieces.js";
+import { inOrder, wrongOf } from "./saw-pieces.js";
 
-/** @import { Piece } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
+/** @import { PieceInTurn } from "./saw-pieces.js" */
 
 const TITLE = "All pieces";
 
@@ -19,9 +19,9 @@ export function allPieces(app) {
   const list = element("div", { class: "piece-list" });
   const standing = besideTheSaw(app, () => {});
 
-  /** @param {Piece} piece */
+  /** @param {PieceInTurn} piece */
   function turnTo(piece) {
-    app.state.set({ saw: { ...app.state.get().saw, piece: keyOf(piece) } });
+    app.state.set({ saw: { ...app.state.get().saw, piece: piece.spot } });
     go("saw");
   }
 
@@ -29,8 +29,8 @@ export function allPieces(app) {
     const { view, saw } = app.state.get();
     const pieces = view?.set_ups ? inOrder(view) : [];
     const stocks = new Set(pieces.map(({ stock }) => stock));
-    const line = (/** @type {Piece & {waits: string}} */ piece) =>
-      pieceLine({ ...piece, wrong: wrongOf(piece), isShown: keyOf(piece) === saw.piece }, () => turnTo(piece));
+    const line = (/** @type {PieceInTurn} */ piece) =>
+      pieceLine({ ...piece, wrong: wrongOf(piece), isShown: piece.spot === saw.piece }, () => turnTo(piece));
     const drawn = [...stocks].map((stock) => [
       element("h3", {}, stock),
       element("ul", { class: "entries" }, pieces.filter((each) => each.stock === stock).map(line)),

@@ -8,10 +8,12 @@ import { quietly } from "../notices.js";
 import { besideTheSaw, speaker } from "./beside-the-saw.js";
 import { sawKeys } from "./saw-keys.js";
 import { markOf, piecesInTurn, wrongOf } from "./saw-pieces.js";
+import { cutFirst, toPlanAgain } from "./saw-plan.js";
 import { sawTools } from "./saw-tools.js";
 
 /** @import { Act, Piece } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
+/** @import { PieceInTurn } from "./saw-pieces.js" */
 
 const NONE = "No pieces yet. Solve for a piece and save it to the project; it’ll be waiting here.";
 
@@ -39,10 +41,12 @@ export function atTheSaw(app) {
       return body.replaceChildren(nothingYet(app, NONE));
     }
     const focused = document.activeElement?.getAttribute("data-key");
-    const { piece, following } = now;
+    const { piece, following, isDone } = now;
     const act = (/** @type {Act} */ more) => actOn(app, piece, more, pieces.hold);
     const [wrong, mark] = [wrongOf(piece), markOf(piece, app.state.get())];
-    const shown = { ...piece, place: piece.group, mark, wrong, isLast: !following && !wrong };
+    const first = piece.left > 0 ? cutFirst(piece) : "";
+    const isLast = isDone && !following && !wrong;
+    const shown = { ...piece, place: piece.group, first, mark, wrong, isLast };
     head.replaceChildren(pieceName(piece));
     body.replaceChildren(pieceToCut(shown), sawTools(app, piece, act), sleeps);
     keys.replaceChildren(...sawKeys(piece, act, waysFrom(app, now, turnTo)));
@@ -50,7 +54,7 @@ export function atTheSaw(app) {
     if (focused) keepFocus(node, focused);
   }
 
-  /** @param {Piece} piece */
+  /** @param {PieceInTurn} piece */
   function turnTo(piece) {
     pieces.turnTo(piece);
     body.scrollTop = 0;
@@ -74,11 +78,11 @@ export function atTheSaw(app) {
 /**
  * Where the keys lead from a piece; null where there is no such way.
  * @param {App} app
- * @param {{before?: Piece, after?: Piece, following?: Piece}} now
- * @param {(piece: Piece) => void} turnTo
+ * @param {{before?: PieceInTurn, after?: PieceInTurn, following?: PieceInTurn}} now
+ * @param {(piece: PieceInTurn) => void} turnTo
  */
 function waysFrom(app, { before, after, following }, turnTo) {
-  const to = (/** @type {Piece | undefined} */ piece) => (piece ? () => turnTo(piece) : null);
+  const to = (/** @type {PieceInTurn | undefined} */ piece) => (piece ? () => turnTo(piece) : null);
   const undoable = lastAtTheSaw(app.state.get().record?.undo ?? []);
   const undo = undoable === null || undoable === undefined ? null : () => app.project.undoStep(undoable);
   return { back: to(before), next: to(after), following: to(following), undo, list: () => go("pieces") };
@@ -95,8 +99,18 @@ function actOn(app, { entry, part }, more, hold) {
   /** @type {Act} */
   const act = { id: entry, part, ...more };
   // Whether a piece or a blank is spoiled is to be read, not guessed.
-  if (act.act === "spoil") return app.project.change(act, { undoable: false });
+  if (act.act === "spoil") return scrap(app, act);
   return quietly(app.project.tryChange(act));
+}
+
+/**
+ * A plan has one piece too few from then on.
+ * @param {App} app
+ * @param {Act} act
+ */
+async function scrap(app, act) {
+  const done = await app.project.change(act, { undoable: false });
+  if (done.ok) toPlanAgain(app, done.said);
 }
 
 /**

@@ -5,11 +5,12 @@ import { pieceInFull } from "../../widgets/project/piece-at-the-saw.js";
 import { go } from "../go.js";
 import { cutKey } from "./saw-keys.js";
 import { isToMend, mendingKey, wrongs } from "./saw-mending.js";
+import { boardCuts, planTools } from "./saw-plan.js";
 
-/** @import { Piece } from "../../python/contract.d.ts" */
 /** @import { SawState } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 /** @import { SawAct } from "./saw-mending.js" */
+/** @import { PieceInTurn } from "./saw-pieces.js" */
 
 const WIDE = "saw-tool saw-wide";
 const ORDER = {
@@ -21,6 +22,7 @@ const ORDER = {
     { value: "part", label: "By part" },
   ],
 };
+const BY_PLAN = { value: "plan", label: "By plan" };
 const LIGHT = {
   key: "light",
   label: "Light",
@@ -35,15 +37,16 @@ const LIGHT = {
  * Below the piece: all that is told of it, what the main key has no room for, the set-up tried, and how this
  * place looks and sounds.
  * @param {App} app
- * @param {Piece} each
+ * @param {PieceInTurn} each
  * @param {SawAct} act
  */
 export function sawTools(app, each, act) {
-  const { saw } = app.state.get();
+  const { saw, view } = app.state.get();
   const set = (/** @type {Partial<SawState>} */ patch) => app.state.set({ saw: { ...app.state.get().saw, ...patch } });
+  const isPlanned = Boolean(view?.plan);
   const order = choiceField({
-    field: ORDER,
-    value: saw.order,
+    field: isPlanned ? { ...ORDER, choices: [...ORDER.choices, BY_PLAN] } : ORDER,
+    value: isPlanned || saw.order !== BY_PLAN.value ? saw.order : ORDER.choices[0].value,
     onInput: (value) => {
       set({ order: value });
       app.projects.look();
@@ -59,6 +62,7 @@ export function sawTools(app, each, act) {
   return element(
     "div",
     { class: "saw-tools" },
+    each.board ? boardCuts(each.board) : null,
     pieceInFull(each),
     isToMend(each) && each.left > 0 ? cutKey(each, act, WIDE) : null,
     wrongs(each)
@@ -71,6 +75,7 @@ export function sawTools(app, each, act) {
           `Last test cut: ${each.trial.difference}, ${each.trial.direction}. ${each.trial.remedy}`,
         )
       : null,
+    planTools(app, each.board, tool),
     tool("Test cut", () => go(`try/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("About this piece", () => go(`about/${each.entry}/${encodeURIComponent(each.part)}`)),
     tool("Uncut one", () => act({ act: "cut", by: -1 }), { disabled: each.cut === 0 }),

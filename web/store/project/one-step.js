@@ -4,7 +4,7 @@ import { actOf } from "./undo-redo.js";
 /** @import { Doing, NotDone, Step } from "../shapes.d.ts" */
 
 /** What is done at the saw, and so what its Undo takes back. */
-const AT_THE_SAW = ["cut", "spoil", "recut", "trial", "about"];
+const AT_THE_SAW = ["cut", "spoil", "recut", "trial", "about", "board_bad"];
 
 const changedSince = ({ of }) =>
   notDone(

@@ -12,11 +12,20 @@ import { GONE } from "./refusals.js";
  */
 export function openedProject({ database, state, ask }) {
   /**
+   * Without a plan there is no order by it: another project may have one.
+   * @param {ProjectRecord} record
+   */
+  function orderOf({ document }) {
+    const { order } = state.get().saw;
+    return order === "plan" && !document.plan ? "set-up" : order;
+  }
+
+  /**
    * A project that can't be shown, as one saved by a newer version, is left as it is.
    * @param {ProjectRecord} record
    */
   async function view(record) {
-    const seen = await ask({ do: "view", document: record.document, order: state.get().saw.order });
+    const seen = await ask({ do: "view", document: record.document, order: orderOf(record) });
     const isOfBefore = seen.ok && seen.schema !== record.document.schema;
     const today = isOfBefore ? await recordOfToday({ database, state, ask }, record) : null;
     if (today) return view(today);

@@ -7,3 +7,13 @@ const JOINED = new RegExp(`(\\d) (?=\\d+/\\d|(?:${UNITS})(?![\\w’]))|(≈) `, 
  * @param {string} text
  */
 export const unbroken = (text) => text.replace(JOINED, "$1$2\u00a0");
+
+/**
+ * What is said, one sentence after another; "" is nothing.
+ * @param {string[]} said with or without their periods
+ */
+export const sentences = (said) =>
+  said
+    .filter(Boolean)
+    .map((each) => (/[.!?…]$/.test(each) ? each : `${each}.`))
+    .join(" ");

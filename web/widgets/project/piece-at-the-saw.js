@@ -4,10 +4,16 @@ import { brief } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { boldDrawing } from "../pictures/bold-drawing.js";
 import { drawing } from "../pictures/drawing.js";
+import { litIn } from "../pictures/lit.js";
+import { pieceKey } from "./piece-key.js";
 
-/** @import { End, Ends, Piece } from "../../python/contract.d.ts" */
+/** @import { End, Ends, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
-/** @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string}} PieceShown with what is said of it here */
+/**
+ * With what is said of it here, the board that it comes out of by a plan, and what is cut of that before it.
+ * @typedef {Piece & {isLast?: boolean, mark?: string, wrong?: string, board?: PlanBoard | null, first?: string,
+ *   leftInAll?: number}} PieceShown
+ */
 
 /** Where there are more steps than this, those without a number take smaller letters. */
 const FEW = 3;
@@ -25,9 +31,8 @@ export function piece(each) {
     "article",
     { class: "piece" },
     head(each),
-    each.left > 0 || each.wrong
-      ? null
-      : element("p", { class: "piece-done" }, each.isLast ? "All pieces cut" : "All cut"),
+    each.left > 0 || each.wrong ? null : element("p", { class: "piece-done" }, done(each)),
+    each.first ? element("p", { class: "piece-first" }, unbroken(`First: ${each.first}`)) : null,
     each.mark ? element("p", { class: "entry-mark" }, each.mark) : null,
     each.wrong ? element("p", { class: "piece-wrong" }, unbroken(each.wrong)) : null,
     element(
@@ -42,10 +47,28 @@ export function piece(each) {
         each.length.dropped_text ? element("p", {}, unbroken(each.length.dropped_text)) : null,
       ),
     ),
-    element("div", { class: "piece-room" }, each.drawing ? boldDrawing(each.drawing) : null),
+    element("div", { class: "piece-room" }, picture(each)),
     each.ends ? ends(each.ends) : null,
     element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
+}
+
+/**
+ * What of it is cut: all that comes out of this board may not be all that is wanted.
+ * @param {PieceShown} each
+ */
+function done({ isLast, leftInAll = 0 }) {
+  if (leftInAll > 0) return "Done on this board";
+  return isLast ? "All pieces cut" : "All cut";
+}
+
+/**
+ * Its board with the piece lit up, or else the piece itself.
+ * @param {PieceShown} each
+ */
+function picture({ board, drawing: own, name, ...place }) {
+  if (board?.drawing) return boldDrawing(litIn(board.drawing, { part: pieceKey(place), name }));
+  return own ? boldDrawing(own) : null;
 }
 
 /**

@@ -3,6 +3,7 @@ import { brief, partSize } from "../numbers/part-size.js";
 import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 import { caseSheet } from "./case-sheet.js";
+import { planSheet } from "./plan-sheet.js";
 
 /** @import { CutGroup, End, Entry, Piece, PieceAt, View } from "../../python/contract.d.ts" */
 /** @import { Child, Shown } from "../widget.d.ts" */
@@ -26,6 +27,7 @@ export function shopSheet(view) {
       view.set_ups.map((group) => cutsAt(group, group.pieces.flatMap(pieceOf))),
     ),
     ...view.cases.map((told) => caseSheet(told, view.pieces)),
+    view.plan ? planSheet(view.plan) : null,
     section("Parts", view.pieces.map(part)),
     section("Answers", lines.map(told)),
     section("Readings", readings.map(told)),

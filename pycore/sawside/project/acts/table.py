@@ -5,13 +5,21 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import arrange, keep, new_case, ticks
+from sawside.project.acts import arrange, keep, new_case, plan_acts, save_offcuts, ticks
 from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
 from sawside.project.kinds.checks import unit_checked as unit
 from sawside.project.schema.document import MOST_ENTRIES, MOST_SAID
-from sawside.project.schema.given import DETAILS, entries, kept_entry, places, reckoner, values
+from sawside.project.schema.given import (
+    DETAILS,
+    entries,
+    kept_entry,
+    places,
+    plan,
+    reckoner,
+    values,
+)
 
 
 class Act(NamedTuple):
@@ -82,6 +90,9 @@ ACTS = {
     "spoil": Act(saw.spoil, needs=_PART, may={"which": index} | _WHEN, moves=False),
     "recut": Act(saw.recut, needs=_PART | {"which": places}, may=_WHEN, moves=False),
     "about": Act(saw.about, needs=_PART | {"about": an_object}, moves=False),
+    "keep_plan": Act(plan_acts.keep_plan, may={"plan": plan}, moves=False),
+    "board_bad": Act(plan_acts.board_bad, needs={"board": text}, moves=False),
+    "save_offcuts": Act(save_offcuts.save_offcuts, needs={"board": text}, must_work=True),
     "trial": Act(
         saw.trial,
         needs=_PART | {"measured": text},

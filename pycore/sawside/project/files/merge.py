@@ -39,6 +39,7 @@ def merge(document, text, when=""):
     refuse_too_many({"entries": undo[1:]})  # one act undoes as many as a project holds
     said = f"Added {len(places.added)} of {len(other['entries'])} entries from {other['name']}."
     said += otherwise(document, other, new, ids)
+    said += _plan_left(other)
     if not undo:
         return {
             "document": document,
@@ -57,6 +58,11 @@ def merge(document, text, when=""):
         each for each in answer["judged"] if each["id"] in here or each["verdict"] != "good"
     ]
     return answer | {"rule": RULE, "photos": found["photos"]}
+
+
+def _plan_left(other):
+    """What is said of a plan in the backup: it is for pieces that may have other names here."""
+    return " Its cutting plan isn’t brought along: plan again." if "plan" in other else ""
 
 
 def _with(document, other, places):

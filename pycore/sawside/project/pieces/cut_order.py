@@ -37,7 +37,7 @@ def _by_board(pieces, show):
     in_layers = sorted(boards.items(), key=lambda each: (each[0][0], each[0][1] == NOT_TOLD))
     return [
         _waiting(
-            _group("Material and size unknown", group)
+            group_told("Material and size unknown", group)
             if stock == NOT_TOLD
             else _board(group, show),
             group,
@@ -49,7 +49,7 @@ def _by_board(pieces, show):
 def _by_part(pieces, _show):
     by_line = sorted(pieces, key=lambda piece: (int(_line(piece)), _layer(piece)))
     return [
-        _group(group[0].entry["name"], group)
+        group_told(group[0].entry["name"], group)
         for group in (list(each) for _, each in groupby(by_line, key=_line))
     ]
 
@@ -74,7 +74,8 @@ def _ends(piece):
     return tuple(text or "" for end in both for text in (end["cut"], end["angle"]))
 
 
-def _group(name, group):
+def group_told(name, group):
+    """A group of pieces under a name, with how many are to be cut yet, and what is wrong."""
     left = _left(group)
     return {
         "setting": None,
@@ -87,7 +88,7 @@ def _group(name, group):
 
 def _stop(group):
     setting = group[0].told["length"]
-    stop = _group(f"Stop at {setting['text']}", group) | {"setting": setting}
+    stop = group_told(f"Stop at {setting['text']}", group) | {"setting": setting}
     return _waiting(stop, group)
 
 
@@ -102,7 +103,7 @@ def _waiting(told, group):
 
 def _board(group, show):
     """The group of one stock, with the length that is still to come out of it."""
-    told = _group(_stock_name(group[0]), group)
+    told = group_told(_stock_name(group[0]), group)
     left = _left(group)
     if left > 0:
         kerfs = (left - 1) * show.settings.kerf

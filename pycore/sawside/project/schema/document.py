@@ -1,7 +1,8 @@
 """The document of a project: its shape, and the check that lets a foreign one in.
 
-    {"schema": 6, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
+    {"schema": 8, "name", "settings": {…}, "next": 3, "tolerance"?: {"text", "unit"},
      "labels"?: {"unit", "values": {field of the grid of stickers: text}},
+     "plan"?: {"kerf", "boards": [{"key", "form", "length", "cuts": […], "pieces": […], …}], …},
      "entries": [
         {"id": "1", "kind": "reading", "name", "unit", "text", …},
         {"id": "2", "kind": "line", "name", "unit", "reckoner", "values": {…},
@@ -33,9 +34,10 @@ from sawside.project.kinds.checks import (
 from sawside.project.schema.cache import recalled
 from sawside.project.schema.label_grid import read_grid
 from sawside.project.schema.migrate import OLDEST, migrated
+from sawside.project.schema.plan_kept import plan_checked
 from sawside.settings.settings import read_settings
 
-SCHEMA = 7
+SCHEMA = 8
 MOST_ENTRIES = 6000
 MOST_LOG = 200
 MOST_SAID = 400
@@ -48,7 +50,7 @@ def read_document(data):
         data,
         "the document",
         ("schema", "name", "settings", "next", "entries"),
-        ("tolerance", "labels", "log"),
+        ("tolerance", "labels", "plan", "log"),
     )
     if not isinstance(data["settings"], dict):
         raise damaged("settings", "is not an object")
@@ -76,6 +78,8 @@ def read_document(data):
         document["tolerance"] = read_tolerance(data["tolerance"])
     if "labels" in data:
         document["labels"] = read_grid(data["labels"])
+    if "plan" in data:
+        document["plan"] = plan_checked(data["plan"])
     if log := _log(data.get("log")):
         document["log"] = log
     return document

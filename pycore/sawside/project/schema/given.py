@@ -7,6 +7,7 @@ from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.entry_parts import MOST_PIECES, READING_DETAILS, read_values_kept
 from sawside.project.schema.document import MOST_ENTRIES, read_document
 from sawside.project.schema.migrate import migrated_entry
+from sawside.project.schema.plan_kept import read_plan
 from sawside.reckoning.reckon import find
 
 
@@ -23,6 +24,11 @@ def reckoner(value, place):
 def kept_entry(value, place):
     """An entry as it was kept, by an older schema too."""
     return read_entry(migrated_entry(value), place)
+
+
+def plan(value, place):
+    """A cutting plan as it is kept."""
+    return read_plan(an_object(value, place), place)
 
 
 entries = some(MOST_ENTRIES, read_entry)

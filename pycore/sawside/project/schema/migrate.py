@@ -146,4 +146,9 @@ def _from_6(data):
     return _with_old_settings(data, METRIC_CLEARANCES)
 
 
-_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5, 6: _from_6}
+def _from_7(data):
+    """What came with 8, a cutting plan, may be left out."""
+    return data
+
+
+_STEPS = {1: _from_1, 2: _from_2, 3: _from_3, 4: _from_4, 5: _from_5, 6: _from_6, 7: _from_7}

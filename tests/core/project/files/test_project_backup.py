@@ -20,7 +20,7 @@ def test_a_backup_is_called_after_its_project_and_says_what_it_is():
     assert said["name"] == "record-cabinet-2026-11-25.sawside.json"
     assert json.loads(said["text"]) == {
         "sawside": "backup",
-        "schema": 7,
+        "schema": 8,
         "when": WHEN,
         "document": linked(),
         "photos": {},
@@ -47,7 +47,7 @@ def test_what_is_no_backup_is_refused(text, kind, words):
 
 
 def test_a_backup_of_a_newer_version_is_refused():
-    text = backup_text(linked()).replace('"schema": 7', '"schema": 8')
+    text = backup_text(linked()).replace('"schema": 8', '"schema": 9')
     assert ask("restore", None, text=text)["error"]["kind"] == "newer"
 
 
@@ -103,12 +103,12 @@ def test_a_document_of_schema_1_is_brought_up():
         ],
     }
     seen = answered("view", old)
-    assert (seen["schema"], seen["pieces"][0]["cut"]) == (7, 1)
+    assert (seen["schema"], seen["pieces"][0]["cut"]) == (8, 1)
     assert seen["pieces"][0]["verdicts"][0]["said"] == (
         "Rail: 1 piece can’t be checked: one of the sizes is missing."
     )
     document = changed(old, "rename", id="1", name="Alcove")
-    assert document["schema"] == 7
+    assert document["schema"] == 8
     assert document["entries"][1]["cut"] == {"piece": [{}]}
     gone = changed(document, "delete", id="2")
     back = changed(gone, "restore", entry=old["entries"][1], at=1)

@@ -74,7 +74,7 @@ def test_what_no_backup_could_hold_is_said_at_the_door():
     assert said["error"]["remedy"] == "Choose a smaller file, or take photos out of some readings."
 
 
-@pytest.mark.parametrize("schema", [99, 8])
+@pytest.mark.parametrize("schema", [99, 9])
 def test_a_backup_that_only_says_of_itself_that_it_is_newer_is_refused(schema):
     whole = {"sawside": "backup", "schema": schema, "when": WHEN, "document": linked(), "new": 1}
     for do, document in (("restore", None), ("merge", linked())):

@@ -21,7 +21,7 @@ def damage(path, value):
 
 VALUES = ["entries", 1, "values"]
 DAMAGE = [
-    (damage(["schema"], 8), "newer", "document.schema"),
+    (damage(["schema"], 9), "newer", "document.schema"),
     (damage(["schema"], 0), "message", "document.schema"),
     (damage(["schema"], True), "message", "document.schema"),
     (damage(["schema"], "1"), "message", "document.schema"),

@@ -72,7 +72,7 @@ def test_an_end_that_was_kept_in_words_becomes_its_code_and_is_told_in_the_words
     words, code, now
 ):
     document = opened(with_ends(f"{words}; {words}", schema=4))
-    assert document["schema"] == 7
+    assert document["schema"] == 8
     assert kept(document) == kept(document, "spoiled") == f"{code}; {code}"
     assert told(document) == f"{now}; {now}"
 

@@ -1,0 +1,180 @@
+"""The cuts of a board as one person follows them, one setting of fence or stop after another."""
+
+from dataclasses import dataclass
+from itertools import groupby
+
+from sawside.lengths.words import counted, listed
+from sawside.project.plans.words import size_text
+from sawside.reckoning.answers import length_told
+from sawside.wood.saw import SHORT_PIECE, SHORTEST_TO_HOLD
+
+NARROWEST_TO_RIP = 3
+"""Inches between fence and blade; below it a hand has no room there. Common practice, no source."""
+
+NARROWEST_LEFT = 1
+"""Inches: what is narrower than this isn't held, it falls free. Common practice, no source."""
+
+_PUSH = "Under 3″ wide: use a push block."
+_FREE = "Leaves a thin strip: keep the wide part on the fence side and let it fall free."
+
+
+@dataclass
+class Round:
+    """Cuts with one setting, one after another: their numbers in the board."""
+
+    board: object
+    numbers: list
+
+    @property
+    def cut(self):
+        """The first of them; all have its way and setting."""
+        return self.board.cuts[self.numbers[0]]
+
+    @property
+    def takes(self):
+        """The numbers of the parts that come off."""
+        return [2 * number + 1 for number in self.numbers]
+
+    @property
+    def leaves(self):
+        """The numbers of the parts that are left, but for those that are cut again at once."""
+        again = {self.board.cuts[number].part for number in self.numbers}
+        return [2 * number + 2 for number in self.numbers if 2 * number + 2 not in again]
+
+
+def rounds_of(board):
+    """Every `Round` of a board, in order."""
+    numbers = range(len(board.cuts))
+
+    def setting(number):
+        cut = board.cuts[number]
+        return cut.way, cut.at, number if cut.trim else None
+
+    return [Round(board, list(those)) for _, those in groupby(numbers, key=setting)]
+
+
+def cuts_told(board, standing, show):
+    """Every cut of a board as the contract of `PlanCut` has it."""
+    made = _made(board, standing)
+    further = {cut.part for cut in board.cuts}
+    pieces = {piece.of: piece for piece in board.pieces}
+    return [
+        _told(str(number), each, pieces, further, made, standing, show)
+        for number, each in enumerate(rounds_of(board), 1)
+    ]
+
+
+def _made(board, standing):
+    """The numbers of the cuts that are made: those by which a piece came off that is cut."""
+    cut = standing.cut_of(board)
+    return {number for piece in cut for number in board.above(piece.of)}
+
+
+def _told(key, each, pieces, further, made, standing, show):
+    board, cut = each.board, each.cut
+    off = [*each.takes, *each.leaves]
+    finished = [pieces[part] for part in off if part in pieces]
+    pile = [part for part in each.takes if part in further]
+    hand = [part for part in each.leaves if part in further]
+    rest = [part for part in off if part not in pieces and part not in further]
+    rest = [part for part in rest if _is_something(board.parts[part]) and not cut.trim]
+    setting = None if cut.trim else length_told("setting", "Setting", cut.at, show)
+    piled = [*_sizes(board, pile, show), *(f"{size} offcut" for size in _sizes(board, rest, show))]
+    return {
+        "key": key,
+        "way": "trim" if cut.trim else cut.way,
+        "said": _said(each, finished, standing, show),
+        "setting": setting,
+        "hand": listed(_sizes(board, hand, show)) if hand else "",
+        "pile": listed(piled) if piled else "",
+        "pieces": [{"entry": piece.entry, "part": piece.part} for piece in finished],
+        "done": all(number in made for number in each.numbers),
+    }
+
+
+def _is_something(part):
+    return part.length > 0 and (part.width is None or part.width > 0)
+
+
+def _sizes(board, parts, show):
+    """Parts in words, equal ones together: "2 × 96″ × 11 1/4″"."""
+    counts = {}
+    for part in parts:
+        size = size_text(show, board.parts[part].length, board.parts[part].width)
+        counts[size] = counts.get(size, 0) + 1
+    return [f"{number} of {size}" if number > 1 else size for size, number in counts.items()]
+
+
+def _said(each, finished, standing, show):
+    board, cut, number = each.board, each.cut, len(each.numbers)
+    names = listed(_names(finished, standing)) if finished else ""
+    come = f": {names}" if names else ""
+    if cut.trim:
+        return _trim_said(each, show) + (f" Off comes {names}." if names else "")
+    setting = show.brief(cut.at)
+    if cut.way == "rip":
+        said = f"Set the fence to {setting}. Rip {number}{come}."
+    else:
+        said = f"Set the stop to {setting}. Crosscut {number}{come}."
+    return " ".join([said, *_cautions(board, each)])
+
+
+def _trim_said(each, show):
+    """A trim: what goes off, or what is to be left."""
+    board, cut = each.board, each.cut
+    part = board.parts[cut.part]
+    edge = "edge" if cut.way == "rip" else "end"
+    start = part.y if cut.way == "rip" else part.x
+    off = cut.at + board.kerf
+    if each.takes[0] in {each.part for each in board.cuts} or cut.at > part.size(cut.way) / 2:
+        return f"Trim the other {edge} at {show.brief(cut.at)}."
+    return (
+        f"Trim {show.brief(off)} off one {edge}."
+        if not start
+        else (f"Cut out {show.brief(off)} of bad wood.")
+    )
+
+
+def _names(finished, standing):
+    counts = {}
+    for piece in finished:
+        known = standing.pieces.get(piece.key)
+        name = known.told["name"] if known else "a piece that’s gone"
+        counts[name] = counts.get(name, 0) + 1
+    return [f"{number} × {name}" if number > 1 else name for name, number in counts.items()]
+
+
+def _cautions(board, each):
+    cut = each.cut
+    if cut.way == "crosscut":
+        short = cut.at < SHORTEST_TO_HOLD or any(
+            0 < board.parts[part].length < SHORTEST_TO_HOLD
+            for part in each.leaves
+            if any(piece.of == part for piece in board.pieces)
+        )
+        return [SHORT_PIECE.short] if short else []
+    told = [_PUSH] if cut.at < NARROWEST_TO_RIP else []
+    narrow = any(0 < board.parts[part].width < NARROWEST_LEFT for part in each.leaves)
+    return told + ([_FREE] if narrow else [])
+
+
+def together_told(boards, show):
+    """The first cuts that boards share, which one setting makes: a sentence for each."""
+    shared = {}
+    for board, name in boards:
+        for each in rounds_of(board):
+            if each.cut.trim or board.parts[each.takes[0]].level > 1:
+                continue
+            named = shared.setdefault((each.cut.way != "rip", -each.cut.at), {})
+            named[name] = named.get(name, 0) + len(each.numbers)
+    return [
+        _shared(is_crosscut, show.brief(-at), named)
+        for (is_crosscut, at), named in sorted(shared.items())
+        if len(named) > 1
+    ]
+
+
+def _shared(is_crosscut, setting, named):
+    where = listed([f"{number} from {name}" for name, number in named.items()])
+    set_up, act = ("stop", "crosscut") if is_crosscut else ("fence", "rip")
+    return f"Set the {set_up} to {setting}: {act} {counted(sum(named.values()), 'time')}, {where}."

@@ -1,0 +1,245 @@
+"""The message `plan`: what to buy, and which piece comes out of which board.
+
+What is cut stays where it is: a board that is begun keeps its cuts, and what is left of it may be
+cut further. What was bought for the plan before and is not begun counts as on hand.
+"""
+
+from collections import Counter
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import count
+
+from sawside.errors import Refusal
+from sawside.lengths.show import Show
+from sawside.lengths.words import counted
+from sawside.project.evaluation.evaluate import Evaluation
+from sawside.project.pieces.pieces import pieces_of
+from sawside.project.pieces.size import inches_text
+from sawside.project.plans.board import begun, board_kept
+from sawside.project.plans.filling import STEPS, Filled, Wood, filled
+from sawside.project.plans.left_out import left_out
+from sawside.project.plans.sources import board_of, sawn_board, sources_of
+from sawside.project.plans.standing import Standing, standing
+from sawside.project.plans.told import plan_told
+from sawside.project.plans.wanted import wanted
+from sawside.project.plans.wood import is_of_a_sheet, offers_of, suits, usual_offers
+from sawside.project.schema.plan_kept import MOST_PLANNED
+from sawside.reckoners.boards.shared.amounts import money
+from sawside.settings.settings import read_settings
+
+
+@dataclass(frozen=True)
+class _Scene:
+    """All that a plan is made of: the `standing` of the plan before it (None for the first one),
+    `offers` of wood with their sources."""
+
+    document: dict
+    pieces: list
+    show: Show
+    standing: Standing | None
+    offers: list
+    kerf: Fraction
+
+    @property
+    def metric(self):
+        """Whether lengths are told in millimeters."""
+        return self.show.settings.display == "mm"
+
+
+@dataclass
+class _Group:
+    """Pieces of one wood ({number: `Want`}), how they are filled in, and what suits them."""
+
+    wants: dict
+    filled: Filled
+    offered: list
+    has_hand: bool
+    priced: bool
+
+
+def plan(document, effort=0):
+    """The contract of `plan`: the best plan that is found by so much `effort`, the same each time.
+
+    Refusals: "range" for more pieces than are planned.
+    """
+    scene = _scene(document)
+    wants = [wanted(piece, piece.told["left"]) for piece in scene.pieces if piece.told["left"] > 0]
+    _refuse_too_many(sum(want.count for want in wants))
+    effort = min(effort, len(STEPS) - 1)
+    carried = list(_carried(scene.standing, scene.kerf))
+    tries = [_groups(scene, wants, each, carried) for each in range(effort + 1)]
+    groups = min(tries, key=_worth)
+    kept = _kept(scene, groups, wants, carried)
+    proved = all(group.filled.proved for group in groups)
+    more = not proved and effort < len(STEPS) - 1
+    left = [each for group in groups for each in left_out(group, scene.show)]
+    told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
+    for group in told["groups"]:
+        group["best"] = _how_good(groups, group)
+    told |= {"left_out": left, "stale": "", "note": _note(scene, told["note"])}
+    return {
+        "plan": told,
+        "act": {"act": "keep_plan", "plan": kept} if kept["boards"] else None,
+        "effort": effort,
+        "more": more,
+        "progress": _progress(groups, more),
+        "unplanned": sum(sum(group.filled.left.values()) for group in groups),
+    }
+
+
+def _scene(document):
+    evaluation = Evaluation(document)
+    pieces = pieces_of(document, evaluation, drawings=False)
+    show = Show(read_settings(document["settings"]))
+    before = standing(document, pieces)
+    return _Scene(
+        document, pieces, show, before, offers_of(document, evaluation), show.settings.kerf
+    )
+
+
+def _refuse_too_many(number):
+    if number > MOST_PLANNED:
+        raise Refusal(
+            "range",
+            f"That’s {number:,} pieces. The most in one plan is {MOST_PLANNED:,}.",
+            "Split the project in two.",
+            field="document",
+        )
+
+
+def _worth(groups):
+    keys = [group.filled.key for group in groups]
+    return tuple(sum(each) for each in zip(*keys, strict=True)) if keys else ()
+
+
+def _groups(scene, wants, effort, carried):
+    """Every `_Group`, filled one after another out of the same wood."""
+    woods = {}
+    for number, want in enumerate(wants):
+        usual = () if scene.offers else is_of_a_sheet(want)
+        woods.setdefault((want.wood, usual), {})[number] = want
+    hand, made = _on_hand(scene, carried), []
+    for those in woods.values():
+        first = next(iter(those.values()))
+        offered = scene.offers or usual_offers([*those.values()], metric=scene.metric)
+        offered = [each for each in offered if suits(each[1], first)]
+        here = [source for source in hand if suits(source.draft.board, first)]
+        sale = [_on_sale(*each, scene.kerf) for each in offered if each[1].count is None]
+        sale = [each for each in sale if each]
+        priced = bool(sale) and all(price is not None for price, *_ in sale)
+        found = filled(those, Wood(here, _priced(sale, priced), scene.kerf, priced), effort)
+        made.append(_Group(those, found, offered, bool(here), priced))
+        gone = {id(source) for source, _ in found.used}
+        hand = [source for source in hand if id(source) not in gone]
+    return made
+
+
+def _priced(sale, priced):
+    return sale if priced else [(Fraction(1), make, source) for _, make, source in sale]
+
+
+def _on_sale(source, offer, kerf):
+    """(price, what makes a source of one, a source); None where the trims leave nothing of it."""
+
+    def make():
+        return next(iter(sources_of(board_of(source, offer, kerf, bought=True))), None)
+
+    return (offer.price, make, made) if (made := make()) else None
+
+
+def _on_hand(scene, carried):
+    """Sources of all that is there: what is left of boards that are begun, those that were bought
+    for the plan before, then what the project's lines say is on hand."""
+    gone = Counter(board.source for board in carried if board.source)
+    sources = [
+        source
+        for board in carried
+        if not (board.bad or board.saved) and board.kerf == scene.kerf
+        for source in sources_of(board)
+    ]
+    number = sum(piece.told["left"] for piece in scene.pieces)
+    for offered, offer in scene.offers:
+        if offer.count is not None:
+            for _ in range(min(offer.count - gone[offered], number)):
+                sources += sources_of(board_of(offered, offer, scene.kerf))
+    return sources
+
+
+def _carried(before, kerf):
+    """The boards of the plan before that stay: begun, bad, or bought and not begun."""
+    for board in before.boards if before else ():
+        cut = before.cut_of(board)
+        if cut or board.bad:
+            yield begun(board, cut)
+        elif board.here or (board.bought and before.begun):
+            yield replace(board, kerf=kerf, bought=False, here=True, cuts=(), pieces=())
+
+
+def _kept(scene, groups, wants, carried):
+    """The plan as a document keeps it."""
+    drafts = {}
+    for group in groups:
+        for source, child in group.filled.used:
+            source.draft.became[source.place] = child
+            drafts[id(source.draft)] = source.draft
+    made = {
+        draft.board.key: sawn_board(draft, wants) for draft in drafts.values() if draft.board.key
+    }
+    boards = [made.get(board.key, board) for board in carried]
+    new = [sawn_board(draft, wants) for draft in drafts.values() if not draft.board.key]
+    keys = count(max((int(board.key) for board in carried), default=0) + 1)
+    boards += [replace(board, key=str(next(keys))) for board in _alike_together(new)]
+    return {
+        "kerf": inches_text(scene.kerf),
+        "boards": [board_kept(board, scene.kerf) for board in boards],
+        "begun": [
+            {
+                "entry": piece.entry["id"],
+                "part": piece.part.key,
+                "cut": len(piece.entry.get("cut", {}).get(piece.part.key, ())),
+                "spoiled": piece.told["spoiled"],
+            }
+            for piece in scene.pieces
+            if piece.entry.get("cut", {}).get(piece.part.key) or piece.told["spoiled"]
+        ],
+    }
+
+
+def _alike_together(boards):
+    """New boards in their order, those that are cut alike one after another."""
+    places = {}
+    for board in boards:
+        places.setdefault((board.like, board.cuts), len(places))
+    return sorted(boards, key=lambda board: places[board.like, board.cuts])
+
+
+def _how_good(groups, told):
+    """What is known of plans of these pieces that buy less."""
+    places = {(at["entry"], at["part"]) for board in told["boards"] for at in board["pieces"]}
+    those = [each for each in groups if any(want.key in places for want in each.wants.values())]
+    found = [each.filled for each in those]
+    if not any(each.bought for each in found):
+        return "Nothing to buy"
+    over = sum(each.cost - each.bound for each in found)
+    if any(each.priced for each in those):
+        return "Nothing costs less" if not over else f"At most {money(over)} over the best"
+    return (
+        "Fewer can’t do it" if not over else f"At most {counted(-(-over // 1), 'board')} too many"
+    )
+
+
+def _note(scene, cautions):
+    told = []
+    if not scene.offers:
+        told.append("No wood on the project yet: planned on usual sizes.")
+    return " ".join([*told, cautions]).strip()
+
+
+def _progress(groups, more):
+    """How far the search is, in a sentence."""
+    bought = sum(group.filled.bought for group in groups)
+    boards = counted(bought, "board") + " to buy"
+    if not more:
+        proved = all(group.filled.proved for group in groups)
+        return f"{boards}. " + ("No plan buys less." if proved else "That’s the best found.")
+    return f"{boards} so far. Looking for a better plan."

@@ -1,0 +1,145 @@
+"""A kept plan as it is told: what to buy, its boards group by group, their cuts and drawings."""
+
+from fractions import Fraction
+
+from sawside.drawing.boards.planned_board import Drawn, planned_board
+from sawside.lengths.display import decimal_text
+from sawside.lengths.words import counted, listed
+from sawside.project.plans.buying import buy_told, cost_told, list_text
+from sawside.project.plans.cuts_told import cuts_told, together_told
+from sawside.project.plans.offcuts import kept_offcuts
+from sawside.project.plans.words import forms, name_of, size_text, stock_text
+from sawside.project.schema.plan_kept import FORMS
+
+_SAFE = (
+    "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
+    "maker’s instructions come first."
+)
+
+
+def plan_told(standing, show, *, drawings=True):
+    """A `Standing` as the contract of `CuttingPlan` has it, with nothing left out."""
+    boards = [board for board in standing.boards if board.pieces or board.bad]
+    groups = {}
+    for board in boards:
+        groups.setdefault((board.material.casefold(), board.thickness), []).append(board)
+    buy = buy_told(standing.boards, show)
+    told = [_group(group, standing, show, drawings) for group in groups.values()]
+    spare = sum(not board.pieces and not board.bad for board in standing.boards)
+    note = [f"{counted(spare, 'board')} bought and not needed now."] if spare else []
+    return {
+        "said": _said(boards, buy, standing),
+        "buy": buy,
+        "cost": cost_told(standing.boards),
+        "waste": _waste(boards, show),
+        "groups": told,
+        "left_out": [],
+        "stale": standing.stale,
+        "note": " ".join([*note, _SAFE]) if boards else "",
+        "text": list_text(buy, cost_told(standing.boards)),
+    }
+
+
+def _said(boards, buy, standing):
+    """The verdict: what to buy, else how much is there."""
+    pieces = sum(
+        not standing.is_cut(board, piece)
+        for board in boards
+        if not board.bad
+        for piece in board.pieces
+    )
+    left = f"{counted(pieces, 'piece')} to cut" if pieces else "All cut"
+    if not boards:
+        return "Nothing to cut"
+    if not buy:
+        return f"Nothing to buy: {left} from {_numbers(boards)}"
+    bought = listed([forms(*each) for each in _counted([b for b in boards if b.bought])])
+    return f"Buy {bought}: {left}" + (f" from {_numbers(boards)}" if _has_hand(boards) else "")
+
+
+def _has_hand(boards):
+    return any(not board.bought for board in boards)
+
+
+def _numbers(boards):
+    return listed([forms(*each) for each in _counted(boards)])
+
+
+def _counted(boards):
+    numbers = [(sum(board.form == form for board in boards), form) for form in FORMS]
+    return [each for each in numbers if each[0]]
+
+
+def _group(boards, standing, show, drawings):
+    first = boards[0]
+    thick = f", {show.brief(first.thickness)} thick" if first.thickness is not None else ""
+    number = sum(len(board.pieces) for board in boards)
+    fresh = [(b, name_of(b)) for b in boards if standing.state(b) == "to cut"]
+    return {
+        "material": f"{first.material or 'Wood'}{thick}",
+        "said": f"{counted(number, 'piece')} from {_numbers(boards)}",
+        "best": "",
+        "waste": _waste(boards, show),
+        "together": together_told(fresh, show),
+        "boards": [_board(board, standing, show, drawings) for board in boards],
+    }
+
+
+def _board(board, standing, show, drawings):
+    return {
+        "key": board.key,
+        "name": name_of(board),
+        "stock": stock_text(board, show),
+        "bought": board.bought,
+        "saved": board.saved,
+        "state": standing.state(board),
+        "drawing": _drawing(board, standing, show) if drawings else None,
+        "cuts": cuts_told(board, standing, show),
+        "pieces": [_where(piece) for piece in board.pieces],
+        "left": [_where(piece) for piece in board.pieces if not standing.is_cut(board, piece)],
+        "offcuts": [size_text(show, p.length, p.width) for p in kept_offcuts(board)],
+    }
+
+
+def _where(piece):
+    return {"entry": piece.entry, "part": piece.part}
+
+
+def _area(length, width):
+    return length * (1 if width is None else width)
+
+
+def _waste(boards, show):
+    """How much of the wood is neither a piece nor an offcut to save; "" where not all is known."""
+    widths = {board.width is None for board in boards}
+    if len(widths) != 1:
+        return ""
+    taken = sum(_area(board.length, board.width) for board in boards)
+    used = sum(
+        _area(part.length, part.width)
+        for board in boards
+        for part in (*(board.parts[piece.of] for piece in board.pieces), *kept_offcuts(board))
+    )
+    percent = Fraction(round((taken - used) / taken * 1000), 10) if taken else Fraction(0)
+    return f"{decimal_text(percent)}% waste, kerfs included"
+
+
+def _drawing(board, standing, show):
+    rectangles = [_piece(board, piece, standing, show) for piece in board.pieces]
+    rectangles += [
+        Drawn(part.x, part.y, part.length, part.width, "ghost", ("offcut",))
+        for part in kept_offcuts(board)
+    ]
+    number = counted(len(board.pieces), "piece")
+    words = f"{name_of(board)} with {number} laid out on it, in scale."
+    sizes = show.brief(board.length), "" if board.width is None else show.brief(board.width)
+    return planned_board(words, board.length, board.width, sizes, rectangles)
+
+
+def _piece(board, piece, standing, show):
+    part, known = board.parts[piece.of], standing.pieces.get(piece.key)
+    name = known.told["name"] if known else ""
+    texts = name, size_text(show, part.length, part.width)
+    role = "hatch" if standing.is_cut(board, piece) else "stock"
+    key = f"{piece.entry}/{piece.part}"
+    return Drawn(part.x, part.y, part.length, part.width, role, texts, key)

@@ -1,0 +1,86 @@
+"""The pieces that a plan is made for: their blanks, and which of them come out of one wood."""
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from sawside.project.pieces.pieces import allowance
+from sawside.reckoning.links import rational
+
+_FREE = re.compile(r"\b(?:any|either|free|none|no)\b", re.IGNORECASE)
+_ACROSS = re.compile(r"\b(?:across|cross|width|short)\b", re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Want:
+    """So many pieces of one part still to be cut, their blank in exact inches (None: not told).
+
+    `grain` is "along" the length, "across" it, or "free".
+    """
+
+    entry: str
+    part: str
+    name: str
+    material: str
+    length: Fraction
+    width: Fraction | None
+    thickness: Fraction | None
+    grain: str
+    count: int
+
+    @property
+    def key(self):
+        """Of which part it is."""
+        return self.entry, self.part
+
+    @property
+    def wood(self):
+        """What pieces that come out of one wood have in common."""
+        return self.material.casefold(), self.thickness
+
+    @property
+    def laid(self):
+        """(along the board, across it) as the grain has it."""
+        return (self.width, self.length) if self.grain == "across" else (self.length, self.width)
+
+
+def wanted(piece, count):
+    """The `Want` for so many of a `pieces.Piece`."""
+    length, width, thickness = (blank(piece, each) for each in ("length", "width", "thickness"))
+    return Want(
+        piece.entry["id"],
+        piece.part.key,
+        piece.told["name"],
+        material_of(piece),
+        length,
+        width,
+        thickness,
+        _grain(piece.told["grain"]) if width is not None else "along",
+        count,
+    )
+
+
+def blank(piece, measure):
+    """A measure of what a piece is cut from, as it is set at the saw, with its rough allowance;
+    None where it has none. What ends at an angle comes out of its longest side."""
+    value = getattr(piece.part, measure)
+    if value is None:
+        return None
+    longest = piece.part.long_side if measure == "length" else None
+    if longest is not None and rational(longest) > rational(value):
+        value = longest
+    added = allowance(piece.entry, piece.part, measure)
+    whole = rational(value) + added if added else value
+    return piece.worked.show.rounded(whole, "reach" if added else None).mark
+
+
+def material_of(piece):
+    """What a piece is cut of, as told of it or as chosen in its question; "" where nobody said."""
+    chosen = getattr(piece.worked.form.given, "material", None)
+    return piece.told["material"] or getattr(chosen, "name", "")
+
+
+def _grain(text):
+    if _FREE.search(text):
+        return "free"
+    return "across" if _ACROSS.search(text) else "along"

@@ -1,0 +1,85 @@
+"""The wood that a project is planned on: what its lines offer, or else what is usually sold."""
+
+import re
+from fractions import Fraction
+
+from sawside.boards.offer import Offer
+from sawside.project.schema.finding import of_kind
+from sawside.wood.sold_sizes import PLYWOOD, SHEETS, SOFTWOOD_THICK, inches
+
+_FOOT = 12
+_USUAL_SHEET = {
+    False: (Fraction(96), Fraction(48)),
+    True: (Fraction(24400, 254), Fraction(12200, 254)),
+}
+"""Inches; in millimeters 2440 by 1220."""
+
+WIDEST_BOARD = Fraction(45, 4)
+"""Inches. What is wider comes out of a sheet: a 1 x 12 is the widest board that lumberyards sell,
+11 1/4 in dry (PS 20)."""
+
+_LENGTHS = tuple(Fraction(feet * _FOOT) for feet in (8, 10, 12, 14, 16))
+"""Lengths that boards are sold in: common practice, no source."""
+
+_METRIC_THICK = frozenset(Fraction(10 * mm, 254) for mm in (3, 4, 6, 9, 12, 15, 18, 21, 24))
+"""Of sheets in millimeters: common practice, no source."""
+
+_LUMBER_THICK = frozenset(size.figures["dry"] for size in SOFTWOOD_THICK.values())
+_SHEET_THICK = (
+    _METRIC_THICK
+    | (
+        frozenset(inches(size.name.split(" (")[0]) for size in PLYWOOD.values())
+        | frozenset(size.figures["usual"] for size in SHEETS.values())
+    )
+    - _LUMBER_THICK
+)
+"""What is 3/4 thick may be a board, so its thickness says nothing."""
+
+_SHEET_GOODS = re.compile(
+    r"\b(?:ply|plywood|mdf|hardboard|particleboard|chipboard|melamine)\b", re.I
+)
+
+
+def offers_of(document, evaluation):
+    """[(its source "entry:row", `Offer`)] of every line that offers wood."""
+    return [
+        (f"{entry['id']}:{offer.key}", offer)
+        for entry in of_kind(document, "line")
+        for worked in (evaluation.worked[entry["id"]],)
+        if worked.ok
+        for offer in worked.found.stock
+        if offer.count is None or offer.count > 0
+    ]
+
+
+def is_of_a_sheet(want):
+    """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
+    if want.width is None:
+        return False
+    goods = _SHEET_GOODS.search(want.material)
+    return bool(goods) or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
+
+
+def usual_offers(wants, *, metric):
+    """What is usually sold, for pieces of one wood: sheets, or boards of each piece's own width."""
+    length, width = _USUAL_SHEET[metric]
+    thickness = wants[0].thickness
+    if is_of_a_sheet(wants[0]):
+        return [("", Offer("sheet", "sheet", "", length, width, thickness))]
+    longest = max(want.length for want in wants)
+    sold = length if metric else next((each for each in _LENGTHS if each >= longest), _LENGTHS[-1])
+    return [
+        ("", Offer(f"board {number}", "board", "", sold, width, thickness))
+        for number, width in enumerate(dict.fromkeys(want.width for want in wants))
+    ]
+
+
+def suits(offer, want):
+    """Whether pieces can come out of wood: its material and thickness, where both are told."""
+    same = not offer.material or not want.material or _alike(offer.material, want.material)
+    told = offer.thickness is not None and want.thickness is not None
+    return same and (not told or offer.thickness == want.thickness)
+
+
+def _alike(one, other):
+    return one.strip().casefold() == other.strip().casefold()

@@ -1,0 +1,88 @@
+import { element } from "../../widgets/element.js";
+import { pieceKey } from "../../widgets/project/piece-key.js";
+import { planCuts } from "../../widgets/project/plan-cuts.js";
+import { saveOffcuts } from "../forms/save-offcuts.js";
+import { go } from "../go.js";
+import { inWords, notice } from "../notices.js";
+
+/** @import { CutGroup, PieceAt, PlanBoard, View } from "../../python/contract.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** @typedef {{board: PlanBoard, count: number, left: number}} OnBoard so many of a piece come out of a board */
+
+/**
+ * The boards of the project's plan, in the order in which they are cut.
+ * @param {View} view
+ */
+const boardsOf = ({ plan }) => (plan?.groups ?? []).flatMap(({ boards }) => boards);
+
+/**
+ * What of a piece comes out of the board that a group of cuts is; null where it is of none.
+ * @param {View} view
+ * @param {CutGroup} group
+ * @param {PieceAt} place
+ * @returns {OnBoard | null}
+ */
+export function onBoard(view, { board: key }, place) {
+  const board = key && boardsOf(view).find((each) => each.key === key);
+  if (!board) return null;
+  const many = (/** @type {PieceAt[]} */ some) => some.filter((each) => pieceKey(each) === pieceKey(place)).length;
+  return { board, count: many(board.pieces), left: many(board.left) };
+}
+
+/**
+ * What a board that nothing has come off yet is begun with, where that is not the piece itself; else "".
+ * @param {PieceAt & {board: PlanBoard | null}} piece
+ */
+export function cutFirst({ board, ...piece }) {
+  const [first] = board?.state === "to cut" ? board.cuts : [];
+  const isOwn = first?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
+  return first && !isOwn ? first.said : "";
+}
+
+/**
+ * The cuts of a board, below the piece that comes out of it.
+ * @param {PlanBoard} board
+ */
+export const boardCuts = ({ name, cuts }) =>
+  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts));
+
+/**
+ * What is done with the plan at the saw: a board turns out bad, or what it lacks is planned again.
+ * @param {App} app
+ * @param {PlanBoard | null} board
+ * @param {(label: string, run: () => unknown) => HTMLElement} tool makes a key
+ */
+export const planTools = (app, board, tool) => [
+  board ? tool("Bad board", () => isBad(app, board)) : null,
+  board ? saveOffcuts(app, board, { class: "button saw-tool" }) : null,
+  app.state.get().view?.plan?.stale ? tool("Plan again", () => planAgain(app)) : null,
+];
+
+/**
+ * @param {App} app
+ * @param {PlanBoard} board
+ */
+async function isBad(app, { key }) {
+  const done = await app.project.tryChange({ act: "board_bad", board: key });
+  if (!done.ok) notice(inWords(done.error));
+  else if (!toPlanAgain(app, done.said)) notice(done.said);
+}
+
+/**
+ * What was done, and that the plan is not whole any more, with the way to another one.
+ * @param {App} app
+ * @param {string} said
+ * @returns whether there is something to plan again
+ */
+export function toPlanAgain(app, said) {
+  const stale = app.state.get().view?.plan?.stale;
+  if (stale) notice(`${said} ${stale}`, { label: "Plan again", run: () => planAgain(app), stays: true });
+  return Boolean(stale);
+}
+
+/** @param {App} app */
+function planAgain(app) {
+  app.planning.start();
+  go("plan");
+}
