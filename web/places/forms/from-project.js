@@ -84,19 +84,24 @@ function row(app, entry, take) {
   return element(
     "li",
     { class: "pick-row" },
-    taking(
-      [entry.name, entry.where].filter(Boolean).join(", "),
-      entry.headline ? briefly(entry.headline) : entry.error?.message,
-      () => take(entry.insert),
-    ),
+    taking(named(entry), entry.headline ? briefly(entry.headline) : entry.error?.message, () => take(entry.insert)),
     entry.kind === "line" && entry.ok ? more : null,
     others,
   );
 }
 
 /**
- * @param {string} name
- * @param {Child} value
+ * What an entry is called, and which of its answers its name stands for.
+ * @param {Entry} entry
+ * @returns {Child[]}
+ */
+const named = ({ name, where, kind, headline }) => [
+  [name, where].filter(Boolean).join(", "),
+  kind === "line" && headline ? element("span", { class: "help" }, headline.label) : null,
+];
+
+/**
+ * @param {Child[] | string} name
  * @param {() => void} act
  */
 const taking = (name, value, act) =>
