@@ -102,6 +102,7 @@ const named = ({ name, where, kind, headline }) => [
 
 /**
  * @param {Child[] | string} name
+ * @param {Child} value
  * @param {() => void} act
  */
 const taking = (name, value, act) =>

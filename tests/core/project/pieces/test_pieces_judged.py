@@ -9,7 +9,7 @@ from math import radians, tan
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from projects import acts, begun, change, changed, view
+from projects import begun, changed, view
 
 from sawside.reckoners import RECKONERS
 
@@ -285,26 +285,3 @@ def test_too_short_is_what_no_shift_along_the_cut_piece_makes_fit(length, cut, a
         assert is_short
     if least < 0.005:
         assert not is_short
-
-
-def test_spoiling_one_of_more_than_are_asked_for_says_that_none_is_to_be_cut():
-    document = corrected(cut_one(BY_HAND | {"count": "2"}, "piece_by_hand", many=2), count="1")
-    spoiled = change(document, "spoil", id="1", part="piece")
-    assert view(spoiled["document"])["pieces"][0]["left"] == 0
-    assert spoiled["document"]["log"][-1]["said"] == (
-        "Scrapped one Rail. You’ve already cut extras, so no replacement is needed."
-    )
-
-
-def test_what_was_spoiled_took_its_rough_length():
-    """30 and an inch to cut off, twice."""
-    about = {"material": "Birch", "rough_length": "1"}
-    document = acts(
-        cut_one(BY_HAND, "piece_by_hand"),
-        ("about", {"id": "1", "part": "piece", "about": about}),
-        ("spoil", {"id": "1", "part": "piece"}),
-        ("spoil", {"id": "1", "part": "piece"}),
-    )
-    [tally] = view(document)["tally"]
-    assert tally["rough"]["text"] == "31″"
-    assert tally["spoiled_length"]["text"] == "62″"

@@ -12,6 +12,15 @@ def test_a_stile_too_narrow_for_dowels_from_both_sides_says_so():
     assert "both" not in ask(KEY, **JOINT | {"stile": "1/2"})["error"]["message"]
 
 
+def test_the_largest_inset_that_is_named_is_taken_off_the_marks_too():
+    """Half of 2 3/128 is 1 3/256, nearer to 1 1/64 than to 1: that would be past the middle."""
+    joint = JOINT | {"rail": "2 3/128", "count": "1"}
+    said = errors(ask(KEY, **joint, inset="1 1/4"))
+    assert said["inset"]["remedy"] == "Enter 1″ or less."
+    assert ask(KEY, **joint, inset="1")["ok"]
+    assert "inset" in errors(ask(KEY, **joint, inset="1 1/64"))
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [

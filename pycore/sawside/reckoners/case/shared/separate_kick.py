@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from sawside.errors import Refusal
+from sawside.errors import impossible
 from sawside.reckoners.fields import length
 
 SEPARATE_KICK = length(
@@ -20,10 +20,9 @@ def raised_of(given, show, height):
     inches; "impossible" where the kick leaves nothing."""
     kick = given.kick or Fraction(0)
     if kick >= height:
-        raise Refusal(
-            "impossible",
+        raise impossible(
             f"A toe kick of {show.text(kick)} leaves nothing of a case {show.text(height)} high.",
             "Enter a lower toe kick.",
-            field="kick",
+            "kick",
         )
     return height - kick, kick

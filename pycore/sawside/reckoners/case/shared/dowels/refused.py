@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from sawside.errors import impossible
-from sawside.lengths.fine import fine_text
+from sawside.lengths.fine import fine_text, limit_text
 
 _SHORT_OF_NAME = Fraction(1, 64)
 
@@ -49,7 +49,7 @@ def refuse_no_common_diameter(given, show, thin, fitting):
 def refuse_inset_past_the_middle(given, show):
     """ "impossible" where the dowel nearest to an edge would be nearer to the other one."""
     if given.inset is not None and 2 * given.inset > given.rail:
-        half = fine_text(given.rail / 2, show)
+        half = limit_text(given.rail / 2, show, "stay under")
         raise impossible(
             f"An inset of {fine_text(given.inset, show)} is more than half of a rail "
             f"{fine_text(given.rail, show)} wide.",
