@@ -66,7 +66,7 @@ def clock(moment):
 
 
 def lasting(span):
-    """A stretch of time from 0 up, rounded up to a minute, of days to an hour: "20 min", "28 days"."""
+    """A time from 0 up, rounded up to a minute, of days to an hour: "20 min", "24 h", "28 days"."""
     minutes = -(-span // timedelta(minutes=1))
     hours, left = divmod(minutes, 60)
     if hours >= _FEW_DAYS:
