@@ -20,6 +20,7 @@ from sawside.project.read_in_project import (
 from sawside.project.sample_case import sample_case
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
+from sawside.project.steps.steps_ahead import ticks_of
 from sawside.reckoning.describe import field_told, jobs_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import reckon
@@ -50,7 +51,9 @@ def _read(*, text, settings=None, unit=None, **around):
 def _reckon(*, reckoner, values=None, settings=None, unit=None, **around):
     values = values or {}
     names, settings = names_of_question(reckoner, values, **around), _settings(settings, unit)
-    return reckon(reckoner, values, settings, all_names(names)) | by_field_told(names, settings)
+    ticks = ticks_of(reckoner, **around)
+    told = reckon(reckoner, values, settings, all_names(names), ticks)
+    return told | by_field_told(names, settings)
 
 
 def _paper(*, reckoner, paper, values=None, settings=None, unit=None, **around):

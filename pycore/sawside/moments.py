@@ -66,11 +66,11 @@ def clock(moment):
 
 
 def lasting(span):
-    """A stretch of time from 0 up, in whole minutes: "20 min", "2 h 30 min", "24 h", "28 days"."""
+    """A time from 0 up, rounded up to a minute, of days to an hour: "20 min", "24 h", "28 days"."""
     minutes = -(-span // timedelta(minutes=1))
     hours, left = divmod(minutes, 60)
     if hours >= _FEW_DAYS:
-        days = -(-minutes // (24 * 60))
-        return f"{days} days"
+        days, hours = divmod(-(-minutes // 60), 24)
+        return f"{days} days {hours} h" if hours else f"{days} days"
     told = [f"{hours} h"] if hours else []
     return " ".join([*told, f"{left} min"] if left or not hours else told)

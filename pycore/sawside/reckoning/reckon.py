@@ -5,10 +5,11 @@ from sawside.errors import Refusal, quoted
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.reckoners import RECKONERS
+from sawside.reckoners.declaration import NONE_DONE
 from sawside.reckoning.answers import part_told, told
 from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.past_the_saw import past_the_saw
-from sawside.reckoning.steps_told import steps_told
+from sawside.reckoning.steps_told import NO_TICKS, steps_told
 from sawside.reckoning.touched_fields import with_fields
 from sawside.reckoning.values import read_values
 from sawside.wood.caution import Caution
@@ -27,15 +28,16 @@ def find(key):
     return reckoner
 
 
-def reckon(reckoner, values, settings, names=None):
+def reckon(reckoner, values, settings, names=None, ticks=NO_TICKS):
     """The answer to a reckoner's question, as the contract of `reckon` (without "ok").
 
-    `names` may stand in its texts. Raises `Refusals` with one refusal for each bad field, or the
-    reckoner's own `Refusal`.
+    `names` may stand in its texts, `ticks` are of its steps. Raises `Refusals` with one refusal for
+    each bad field, or the reckoner's own `Refusal`.
     """
     form = read_values(reckoner, values, settings, names)
     show = Show(settings, form.lengths(reckoner))
-    return reckoning_told(reckoner, form, reckoner.reckoned(form.given, show), show)
+    found = reckoner.reckoned(form.given, show, ticks.done)
+    return reckoning_told(reckoner, form, found, show, ticks.told)
 
 
 def _tape(first, found, show):
@@ -63,8 +65,9 @@ def _caution(text):
     return {"short": told.short, "full": told.full}
 
 
-def reckoning_told(reckoner, form, found, show):
-    """Everything that was found, as the contract of `reckon`; of its steps none is ticked."""
+def reckoning_told(reckoner, form, found, show, done=NONE_DONE):
+    """Everything that was found, as the contract of `reckon`; `done` is what is told of steps that
+    are ticked."""
     answers = answers_of(reckoner, found)
     all_told = [told(answer, found.answers[answer.key], show) for answer in answers]
     whole = {
@@ -83,4 +86,4 @@ def reckoning_told(reckoner, form, found, show):
         "summary": form.summary,
         "solved": form.solved,
     }
-    return whole | ({"steps": steps_told(found.steps)} if found.steps else {})
+    return whole | ({"steps": steps_told(found.steps, done)} if found.steps else {})

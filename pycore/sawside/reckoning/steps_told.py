@@ -1,11 +1,23 @@
 """Steps as data for the page: when each is due, what was done of it, and which comes next."""
 
+from collections.abc import Mapping
+from typing import NamedTuple
+
 from sawside.moments import at, said
+from sawside.reckoners.declaration import NONE_DONE, Done
 
-NOT_DONE = {}
+
+class Ticks(NamedTuple):
+    """By the key of a step its `Done`, and what is told of it as done."""
+
+    done: Mapping[str, Done] = NONE_DONE
+    told: Mapping[str, dict] = NONE_DONE
 
 
-def steps_told(steps, done=NOT_DONE, now=None):
+NO_TICKS = Ticks()
+
+
+def steps_told(steps, done=NONE_DONE, now=None):
     """The contract of STEPTODO for each of some `Step`.
 
     `done` has by the key of a step what is told of it as done; `now` is a `datetime`, None where

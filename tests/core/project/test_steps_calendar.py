@@ -96,6 +96,11 @@ def test_any_name_comes_through_in_lines_of_75_octets(name):
     assert read[0]["SUMMARY"] == f"First coat ({kept})"
 
 
+def test_the_last_year_that_can_be_typed_has_a_calendar_too():
+    read = events(finishing(finish="linseed", start="2100-12-31T20:00"))
+    assert read[-1].decoded("DTSTART").year == 2101
+
+
 def test_it_leaves_as_a_file_that_calendars_open():
     file = answered("calendar", finishing(), when=NOW)
     assert file["name"] == "record-cabinet-steps.ics"

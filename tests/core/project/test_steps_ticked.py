@@ -98,6 +98,19 @@ def test_a_tick_is_undone_and_unticked_and_ticked_again_as_it_was():
     assert again["entries"] == said["document"]["entries"]
 
 
+def test_a_line_that_is_corrected_is_answered_with_its_ticks_and_another_question_without():
+    document = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at="2026-12-02T18:00")
+    asked = {"reckoner": "coats", "values": OIL | {"coats": "2"}}
+    told = answered("reckon", document, id="1", **asked)
+    assert told["steps"][0]["done"]["when"] == "2026-12-02T18:00"
+    assert told["steps"][3]["due"]["at"] == "2026-12-03T18:20"
+    alone = answered("reckon", document, **asked)
+    assert alone["steps"][0]["done"] is None
+    assert alone["steps"][3]["due"]["at"] == "2026-12-01T18:20"
+    other = answered("reckon", document, id="1", reckoner="before_finish", values={})
+    assert {step["done"] for step in other["steps"]} == {None}
+
+
 def test_states_say_what_is_done_what_is_due_and_what_is_next():
     document = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at=START)
     states = {key: each["state"] for key, each in steps(document).items()}

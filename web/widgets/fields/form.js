@@ -15,6 +15,7 @@ const WIDGET = {
   angle: textField,
   number: textField,
   text: textField,
+  moment: textField,
   count: countField,
   choice: choiceField,
   material: choiceField,

@@ -8,10 +8,10 @@ import { blankText, helpOf } from "./left-blank.js";
 /** @import { DrawnField, FieldOptions, TextWidget, Told } from "../widget.d.ts" */
 
 /**
- * What the phone's own keyboard is for: words. All else has the keypad.
+ * What the phone's own keyboard and pickers are for: words and moments. All else has the keypad.
  * @param {DrawnField} field
  */
-const isWords = (field) => field.kind === "text";
+const isWords = ({ kind }) => kind === "text" || kind === "moment";
 
 /**
  * @param {DrawnField} field
@@ -20,7 +20,7 @@ const isWords = (field) => field.kind === "text";
 const withUnit = ({ kind, unit }, label) => (kind === "number" && unit ? `${label}, ${unit}` : label);
 
 /**
- * A field for a length, an angle, a count, a number or words: label, text with the keypad, how it
+ * A field for a length, an angle, a count, a number, words or a moment: label, text with the keypad, how it
  * was read, what is wrong.
  * The text is the person's: nothing here changes it. All of it is selected when the field gets the
  * focus, so that typing replaces it; a second touch places the caret. What is wrong is said aloud
@@ -83,7 +83,7 @@ function inputOf(field, { id, described, value, onInput, onFocus, onLook }) {
   const input = element("input", {
     id,
     name: field.key,
-    type: "text",
+    type: field.kind === "moment" ? "datetime-local" : "text",
     inputmode: isWords(field) ? "text" : "none",
     autocomplete: "off",
     spellcheck: "false",

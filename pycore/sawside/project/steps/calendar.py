@@ -6,7 +6,7 @@ Times are floating (RFC 5545, 3.3.5, form 1): they mean the person's own clock w
 from datetime import UTC, datetime
 
 from sawside.errors import Refusal
-from sawside.moments import FIRST, LAST, read_moment
+from sawside.moments import FIRST, LAST
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.file_name import file_name
 from sawside.project.kinds.checks import is_moment
@@ -71,7 +71,7 @@ def _event(document, entry, step, stamp):
         "BEGIN:VEVENT",
         f"UID:{_text(step['key'])}-{entry['id']}-{project:x}@sawside",
         f"DTSTAMP:{stamp}",
-        f"DTSTART:{read_moment(step['due']['at']).strftime(_FLOATING)}",
+        f"DTSTART:{datetime.fromisoformat(step['due']['at']).strftime(_FLOATING)}",
         "DURATION:PT15M",
         f"SUMMARY:{said}",
         *([f"DESCRIPTION:{described}"] if described else []),

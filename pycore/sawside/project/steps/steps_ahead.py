@@ -2,9 +2,9 @@
 
 from sawside.moments import read_moment
 from sawside.needs import text
-from sawside.project.kinds.step_done import done_told
+from sawside.project.kinds.step_done import done_told, read_done
 from sawside.project.schema.finding import of_kind
-from sawside.reckoning.steps_told import steps_told
+from sawside.reckoning.steps_told import NO_TICKS, Ticks, steps_told
 
 
 def steps_of(entry, worked, now=None):
@@ -14,8 +14,19 @@ def steps_of(entry, worked, now=None):
     """
     if worked is None or not worked.ok or worked.reckoner is None or not worked.found.steps:
         return []
-    done = {key: done_told(kept) for key, kept in entry.get("done", {}).items()}
-    return steps_told(worked.found.steps, done, now)
+    return steps_told(worked.found.steps, _told(entry), now)
+
+
+def _told(entry):
+    return {key: done_told(kept) for key, kept in entry.get("done", {}).items()}
+
+
+def ticks_of(reckoner, document=None, id=None):
+    """The `Ticks` of the line that is being corrected, where it is one of this question."""
+    for entry in document["entries"] if document else ():
+        if entry["id"] == id and entry.get("reckoner") == reckoner.key:
+            return Ticks(read_done(entry), _told(entry))
+    return NO_TICKS
 
 
 def steps_ahead(document, evaluation, now=None):

@@ -24,7 +24,7 @@ FIELDS = (
     choice("finish", "Finish", NAMES, default="wiping", in_short="{}"),
     number(
         "recoat",
-        "Hours between coats",
+        "Time between coats",
         "h",
         least="0.25",
         most="240",
