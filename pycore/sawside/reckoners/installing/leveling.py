@@ -43,7 +43,7 @@ RECKONER = Reckoner(
         "floor, high point, high spot, level line on the wall, toe kick base, ladder base, row of "
         "cabinets, run of cabinets, scribe the base, install"
     ),
-    order=910,
+    order=1420,
     job="putting it up",
     picture={
         "wood": "M4 17h32v11H4z",

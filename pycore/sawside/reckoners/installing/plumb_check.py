@@ -41,7 +41,7 @@ RECKONER = Reckoner(
         "plumb, plumb line, plumb bob, plumb check, level check, out of plumb case, upright, "
         "leaning, leans, lean, leaning cabinet, spirit level, check a cabinet, install"
     ),
-    order=920,
+    order=1430,
     job="putting it up",
     picture={
         "wood": "M13 4l20 2-3 28-20-2z",

@@ -100,7 +100,7 @@ RECKONER = Reckoner(
         "fit to a crooked wall, gap at the wall, gap between cabinet and wall, wavy wall, "
         "taper, tapered filler, scribe to the wall, transfer the wall"
     ),
-    order=930,
+    order=1440,
     job="putting it up",
     picture={
         "wood": "M3 3h15v34H3zM18 3h8l3 9-2 10 2 15H18z",

@@ -53,7 +53,7 @@ RECKONER = Reckoner(
         "cabinet, hang cabinets, screw to the wall, fasten to studs, cabinet "
         "screw, hanging rail, nailer, back strip, install, installing, wall cabinet, blocking"
     ),
-    order=900,
+    order=1410,
     job="putting it up",
     picture={
         "wood": "M8 2h4v36H8zM28 2h4v36h-4z",

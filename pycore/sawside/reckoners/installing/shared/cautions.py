@@ -19,6 +19,6 @@ def hidden_in_walls(show):
     return Caution(
         "Find wires and pipes first.",
         "Find wires and pipes first: steel plates guard only those within "
-        f"{near} of a stud’s edge (National Electrical Code 300.4), and not in all old walls. If "
-        "you aren’t sure, ask a licensed pro.",
+        f"{near} of a stud’s edge (National Electrical Code 300.4), and old walls may have none. "
+        "If you aren’t sure, ask a licensed pro.",
     )
