@@ -15,6 +15,7 @@ FIELDS = [
     ("mitered_length", {"right_end": "unequal", "right_neighbor": "2"}, "right_corner"),
     ("piece_by_hand", {"left_end": "corner", "width": "2 1/4"}, "left_corner"),
     ("corner_setting", {"found": "angle", "read": "outside"}, "angle"),
+    ("sticks", {"ends": "mitered", "mitered": [{"length": "24", "count": "4"}]}, "corner"),
 ]
 
 

@@ -60,7 +60,7 @@ def compute(given, show):
     shortest = min(piece.length for piece in request.pieces)
     return Reckoning(
         answers=answers,
-        working=working(show, request, groups),
+        working=working(given, show, request, groups),
         drawing=_drawing(show, request, groups, given.least),
         cautions=_CAUTIONS + ((SHORT_PIECE,) if shortest < SHORTEST_TO_HOLD else ()),
         verdict=_verdict(show, request, found),

@@ -5,15 +5,17 @@ from collections import Counter
 from sawside.boards.slants import middle, slope, steepness
 from sawside.drawing.lazy import lazy
 from sawside.lengths.show import degrees_text
+from sawside.reckoners.miters.shared.corner_field import past_lines
 
 _MOST_LINES = 20
 
 
 @lazy
-def working(show, request, groups):
+def working(given, show, request, groups):
     """What each stick gives and what is in it; the least that any plan needs."""
     mitered = next((piece for piece in request.pieces if not piece.square), None)
-    lines = list(_mitered(show, request, mitered)) if mitered else []
+    lines = [*past_lines(given, "corner")]
+    lines += _mitered(show, request, mitered) if mitered else ()
     for group in groups[:_MOST_LINES]:
         lines += _stick(show, request, group)
     if len(groups) > _MOST_LINES:
