@@ -229,7 +229,7 @@ RECKONER = Reckoner(
     asks="How many sheets do I buy, and how do I cut them up?",
     words=(
         "sheets to buy, sheet goods, plywood to buy, how many sheets of plywood, cut up a sheet, "
-        "panels from a sheet, sheet layout, break down a sheet, cutting diagram, least waste"
+        "panels from a sheet, sheet layout, break down a sheet"
     ),
     order=905,
     job="boards",
