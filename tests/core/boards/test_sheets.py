@@ -7,10 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from sawside.boards.fills import Steps
+from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.sheets.pattern_bounds import pattern_sums
 from sawside.boards.sheets.planner import plan_sheets
+from sawside.boards.sheets.recursion import Recursion
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
 from sawside.boards.sheets.whole import whole
 from tests.core.oracles.sawn_sheets import faults, least
@@ -155,6 +156,18 @@ def test_matched_panels_lie_side_by_side_in_their_order():
     order = sorted((p.y, p.width) for p in cut if p.panel is not None)
     assert [width for _, width in order] == [8, 10, 12]
     assert order[-1][0] + 12 - order[0][0] == Fraction(121, 4)
+
+
+@pytest.mark.timeout(20)
+def test_sides_without_a_common_mark_are_planned_exactly_and_soon():
+    panels = tuple(
+        Panel(Fraction(each, 127) + Fraction(1, 7), Fraction(each, 640) + Fraction(1, 9), 2)
+        for each in range(2000, 2012)
+    )
+    request = SheetRequest(panels, (), (BOARD,), Fraction(1, 11), Fraction(1, 13))
+    assert faults(request, plan_sheets(request)) == []
+    with pytest.raises(OutOfStepsError):
+        Recursion([(7**8, 5**9, 1, None)], (10**8, 10**8), Steps(10**9))
 
 
 def test_what_no_sheet_holds_is_said():
