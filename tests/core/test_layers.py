@@ -48,6 +48,7 @@ OUTSIDE = {
     "itertools",
     "json",
     "math",
+    "operator",
     "pint",
     "pkgutil",
     "re",

@@ -3,12 +3,17 @@
 from dataclasses import replace
 from fractions import Fraction
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.first_plans import NoRoomError
+from sawside.boards.sheets.pattern_bounds import pattern_sums
 from sawside.boards.sheets.planner import plan_sheets
+from sawside.boards.sheets.recursion import Recursion
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
+from sawside.boards.sheets.whole import whole
 from tests.core.oracles.sawn_sheets import faults, least
 
 KERFS = st.sampled_from([Fraction(0), Fraction(1, 8), Fraction(3, 32), Fraction(16, 127)])
@@ -127,3 +132,44 @@ def test_small_plans_are_what_trying_every_way_finds(request):
     )
     assert faults(request, found) == []
     assert found.bound <= wanted == found.value
+
+
+def test_prices_prove_what_neither_area_nor_single_sides_do():
+    """Worked by hand: of 37 × 17 without a kerf a sheet of 96 × 48 gives 2 × 2, so nine take three
+    sheets, though by their area 1.23 would do; every price says so."""
+    request = SheetRequest((Panel(Fraction(37), Fraction(17), 9),), (), (BOARD,))
+    made = list(pattern_sums(whole(request), (), Steps(10_000)))
+    assert made
+    assert all(sums.rooms[96, 48] * 9 == sums.pieces * 4 for sums in made)
+
+
+def test_matched_panels_lie_side_by_side_in_their_order():
+    """Worked by hand: 12 + 10 + 8 and two kerfs of 1/8 are 30 1/4 wide; the grain runs through."""
+    sizes = ((12, 3), (10, 2), (8, 1))
+    doors = tuple(
+        Panel(Fraction(30), Fraction(width), match="doors", place=place) for width, place in sizes
+    )
+    request = SheetRequest(doors, (), (BOARD,), Fraction(1, 8))
+    found = plan_sheets(request)
+    assert faults(request, found) == []
+    cut = [p for c in found.sheets[0].cuts for p in (c.takes, c.leaves) if p]
+    order = sorted((p.y, p.width) for p in cut if p.panel is not None)
+    assert [width for _, width in order] == [8, 10, 12]
+    assert order[-1][0] + 12 - order[0][0] == Fraction(121, 4)
+
+
+@pytest.mark.timeout(20)
+def test_sides_without_a_common_mark_are_planned_exactly_and_soon():
+    panels = tuple(
+        Panel(Fraction(each, 127) + Fraction(1, 7), Fraction(each, 640) + Fraction(1, 9), 2)
+        for each in range(2000, 2012)
+    )
+    request = SheetRequest(panels, (), (BOARD,), Fraction(1, 11), Fraction(1, 13))
+    assert faults(request, plan_sheets(request)) == []
+    with pytest.raises(OutOfStepsError):
+        Recursion([(7**8, 5**9, 1, None)], (10**8, 10**8), Steps(10**9))
+
+
+def test_what_no_sheet_holds_is_said():
+    with pytest.raises(NoRoomError):
+        plan_sheets(SheetRequest((Panel(Fraction(100), Fraction(9)),), (), (BOARD,)))

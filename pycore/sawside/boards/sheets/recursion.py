@@ -11,16 +11,23 @@ Development 16 (1972)), and of these only those that some sum fills up from the 
 from bisect import bisect_right
 from operator import add
 
+from sawside.boards.fills import OutOfStepsError
 from sawside.boards.sheets.trees import chain
+
+_FINE = 1 << 14
+"""Units in the longest sheet up to which sums of pieces are looked at one by one."""
 
 
 class Recursion:
     """`kinds` are (length, width, value, leaf of a tree); a room is (length, width), all whole.
 
-    Raises `OutOfStepsError` where that is too much work.
+    Raises `OutOfStepsError` where that is too much work, or the units are too fine to look at the
+    sums one by one.
     """
 
     def __init__(self, kinds, room, steps):
+        if max(room) > _FINE:
+            raise OutOfStepsError
         self.kinds = [kind for kind in kinds if kind[0] <= room[0] and kind[1] <= room[1]]
         self.points = tuple(
             _points({kind[side] for kind in self.kinds}, room[side]) for side in (0, 1)

@@ -1,7 +1,11 @@
 """How a plan of sheets adds up: the first cuts of each sheet, and the area that any plan needs."""
 
+from fractions import Fraction
+
 from sawside.drawing.lazy import lazy
+from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.boards.shared.sheet_groups import chain_of
+from sawside.wood.numbers import metric
 
 _MOST_LINES = 20
 
@@ -42,14 +46,20 @@ def _first_cuts(show, request, group):
 
 
 def _least(show, request):
+    """By area, in square inches or millimeters as lengths are told."""
     sheet, kerf = request.to_buy[0], request.kerf
     length, width = (side - 2 * request.trim + kerf for side in (sheet.length, sheet.width))
-    needed = sum((p.length + kerf) * (p.width + kerf) * p.count for p in request.panels)
+    square = INCHES_PER["mm"] ** 2 if metric(show) else 1
+    room = length * width / square
+    needed = sum((p.length + kerf) * (p.width + kerf) * p.count for p in request.panels) / square
     pieces = sum(panel.count for panel in request.panels)
-    room = f"{show.number(length)} × {show.number(width)}"
-    yield f"Room in a sheet, a kerf more each way: {room} = {show.number(length * width)}"
+    sides = f"{show.number(length)} × {show.number(width)}"
+    yield f"Room in a sheet, a kerf more each way: {sides} = {_pure(show, room)}"
     yield (
-        f"{pieces} pieces, each with a kerf, take {show.number(needed)}: {show.number(needed)} ÷ "
-        f"{show.number(length * width)} = {show.pure(needed / (length * width), decimals=True)} "
-        "sheets at least"
+        f"{pieces} pieces, each with a kerf, take {_pure(show, needed)}: {_pure(show, needed)} ÷ "
+        f"{_pure(show, room)} = {show.pure(needed / room, decimals=True)} sheets at least"
     )
+
+
+def _pure(show, area):
+    return show.pure(Fraction(area), decimals=metric(show))
