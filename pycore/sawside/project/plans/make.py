@@ -127,7 +127,9 @@ def _groups(scene, wants, effort, carried):
         sale = [_on_sale(*each, scene.kerf) for each in offered if each[1].count is None]
         sale = [each for each in sale if each]
         priced = bool(sale) and all(price is not None for price, *_ in sale)
-        found = filled(those, Wood(here, _priced(sale, priced), scene.kerf, priced), effort)
+        wood = Wood(here, _priced(sale, priced), scene.kerf, priced)
+        # What is only supposed to be bought is as wide as the pieces already.
+        found = filled(those, wood, effort, ripped=bool(scene.offers or here))
         made.append(_Group(those, found, offered, bool(here), priced))
         gone = {id(source) for source, _ in found.used}
         hand = [source for source in hand if id(source) not in gone]
