@@ -47,6 +47,7 @@ OUTSIDE = {
     "itertools",
     "json",
     "math",
+    "operator",
     "pint",
     "pkgutil",
     "re",
