@@ -156,8 +156,8 @@ class Search:
 
     def _key(self, made):
         """By which plans are compared: cost, number and area of what is bought, the largest
-        offcut in quarters of its sheet, how often a fence or stop is set, how many cuts there
-        are, the largest offcut."""
+        offcut in quarters of its sheet, how often fence or stop is set, how many parts are cut,
+        how many cuts there are, the largest offcut."""
         kerf = self.exact.kerf
         left = [
             ((length - kerf) * (width - kerf), _area(self.room(place)))
@@ -166,8 +166,12 @@ class Search:
             if min(length, width) > kerf
         ]
         largest, sheet = max(left, default=(0, 1))
-        cuts = [list(set_ups(tree)) for _, tree in made]
-        work = sum(len(set(each)) for each in cuts), sum(map(len, cuts))
+        work = [0, 0, 0]
+        for _, tree in made:
+            parts = list(set_ups(tree))
+            work[0] += len({each for cuts in parts for each in cuts})
+            work[1] += len(parts)
+            work[2] += sum(map(len, parts))
         return *key(self.buying, self._bought(made)), -(4 * largest // sheet), *work, -largest
 
     def _improve(self):

@@ -4,7 +4,8 @@ part), …)): parts one after the other, that is, cut off in this order."""
 
 def chain(along, parts):
     """Parts beside each other along one side: those that are themselves divided so are joined in,
-    from large to small, and all that is left is one offcut at the end."""
+    what has to be of just this size before what has not, from large to small, and all that is left
+    is one offcut at the end."""
     flat, left = [], 0
     for size, part in parts:
         if part is None:
@@ -17,12 +18,21 @@ def chain(along, parts):
                     flat.append((inner, child))
         else:
             flat.append((size, part))
-    flat.sort(key=lambda each: (-each[0], repr(each[1])))
+    flat.sort(key=lambda each: (not _spanned(each[1], along), -each[0], repr(each[1])))
     if left:
         flat.append((left, None))
     if len(flat) == 1:
         return flat[0][1]
     return along, tuple(flat)
+
+
+def _spanned(tree, along):
+    """Whether an item fills the whole of this side, so that the part can't be a little off."""
+    if tree is None or tree[0] == "item":
+        return tree is not None
+    divided, parts = tree
+    every = all if divided == along else any
+    return every(_spanned(part, along) for _, part in parts)
 
 
 def offcuts(tree, length, width):
@@ -47,9 +57,9 @@ def used(tree):
 
 
 def set_ups(tree):
-    """Yield (side divided, size) of every cut of a tree: what a fence or a stop is set to."""
+    """Yield [(side divided, size), …] of each part that is cut: what fence or stop is set to."""
     if tree is not None and tree[0] != "item":
         along, parts = tree
-        yield from ((along, size) for size, _ in parts[:-1])
+        yield [(along, size) for size, _ in parts[:-1]]
         for _, part in parts:
             yield from set_ups(part)

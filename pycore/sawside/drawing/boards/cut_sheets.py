@@ -14,35 +14,46 @@ _SCREEN = 270
 _LETTER, _LINE = 10, 20
 """Pixels of a letter, and of a line of text, in a wide font."""
 
-_ABOVE, _BESIDE, _BELOW, _EDGE = 16, 46, 44, 12
+_ABOVE, _BESIDE, _BELOW, _EDGE = 16, 78, 66, 12
+_NEAR, _FAR = 14, 40
 
 
 def cut_sheets(words, sheets):
     """The drawing of `sheets`, each (title, sheet, texts of its length and width, their fields,
-    parts); a part is (what has x, y, length and width in exact inches, role, (name, size)). A text
-    that has no room in its part is left out."""
+    first cuts, parts); exact inches. The first cuts are (which side they divide, [(start, end,
+    text)]); a part is (what has x, y, length and width, role, (name, size)). A text that has no
+    room in its part is left out.
+    """
     pixel = nearby(max(sheet.length for _, sheet, *_ in sheets)) / _SCREEN
     shapes, top = [], 0.0
-    for title, sheet, sides, fields, parts in sheets:
+    for title, sheet, sides, fields, first, parts in sheets:
         length, width = nearby(sheet.length), nearby(sheet.width)
         shapes.append(label((0, top - _ABOVE * pixel), title, "name", "start"))
         shapes.append(rectangle(0, top, length, top + width, "waste"))
         for part, role, texts in parts:
             shapes += _part(part, role, texts, top, pixel)
+        shapes += _first_cuts(*first, length, top, top + width, pixel)
         bottom = top + width
         corners = (0, bottom), (length, bottom), (length, top)
         for side, (start, end) in enumerate(pairwise(corners)):
-            out = -16 * pixel
+            out = -(_FAR if side == first[0] else _NEAR) * pixel
             shapes.append(dimension(start, end, out, sides[side], field=fields[side]))
         top = bottom + (_BELOW + _ABOVE + 14) * pixel
     edge = _EDGE * pixel
-    box = (
-        -edge,
-        -(_ABOVE + 16) * pixel,
-        (_SCREEN + _BESIDE) * pixel + edge,
-        top - (_ABOVE + 14) * pixel,
-    )
+    right = (_SCREEN + _BESIDE) * pixel + edge
+    box = (-edge, -(_ABOVE + 16) * pixel, right, top - (_ABOVE + 14) * pixel)
     return drawing(words, box, shapes)
+
+
+def _first_cuts(along, runs, length, top, bottom, pixel):
+    """What the first cuts take, where there is room to say it."""
+    for start, end, text in runs:
+        start, end = nearby(start), nearby(end)
+        if along == 0 and (end - start) / pixel > (len(text) + 1) * _LETTER:
+            yield dimension((start, bottom), (end, bottom), -_NEAR * pixel, text, "answer")
+        elif along == 1 and (end - start) / pixel > _LINE + 4:
+            ends = (length, top + end), (length, top + start)
+            yield dimension(*ends, -_NEAR * pixel, text, "answer")
 
 
 def _part(part, role, texts, top, pixel):

@@ -14,6 +14,7 @@ from sawside.lengths.real import Real
 from sawside.lengths.words import counted
 from sawside.reckoners.boards.shared.sheet_fields import FIELDS, MOST_PIECES
 from sawside.reckoners.boards.shared.sheet_groups import (
+    chain_of,
     cutting_list,
     groups_of,
     sheet_text,
@@ -198,7 +199,19 @@ def _drawn(show, request, group, least):
         parts.append((part, "ghost" if worth else "waste", ("", size if worth else "")))
     sides = show.brief(sheet.stock.length), show.brief(sheet.stock.width)
     fields = ("sheet_length", "sheet_width") if sheet.bought else ("on_hand", "on_hand")
-    return title, sheet.stock, sides, fields, parts
+    return title, sheet.stock, sides, fields, _first_cuts(show, request, sheet), parts
+
+
+def _first_cuts(show, request, sheet):
+    """The side that the first cuts divide, and where along it each part is."""
+    chain, runs, start = chain_of(sheet), [], request.trim
+    if chain is None:
+        return None, ()
+    for taken in chain.taken:
+        if taken.panel is not None or taken.further:
+            runs.append((start, start + taken.size, show.brief(taken.size)))
+        start += taken.size + request.kerf
+    return (1 if chain.way == "rip" else 0), runs
 
 
 def _finished(sheet, trim):
@@ -240,7 +253,6 @@ RECKONER = Reckoner(
         "pieces": [
             {"length": "36", "width": "15 1/2", "count": "2", "name": "side"},
             {"length": "28 1/2", "width": "15 1/4", "count": "4", "name": "shelf"},
-            {"length": "30", "width": "4", "count": "2", "grain": "free", "name": "kick"},
         ],
         "trim": "1/4",
     },
