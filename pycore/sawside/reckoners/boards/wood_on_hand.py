@@ -180,7 +180,7 @@ RECKONER = Reckoner(
                 "width": "6 3/8",
                 "length": "85 1/2",
                 "count": "1",
-                "bad": "0 to 1 1/2, 40 to 44",
+                "bad": '0 to 1 1/2", 40" to 44"',
             }
         ]
     },
