@@ -5,7 +5,18 @@ import sys
 from functools import partial
 from pathlib import Path
 
-from tests.bench.core import boards, case, door, doors, drawers, lengths, miters, project, shelves
+from tests.bench.core import (
+    boards,
+    case,
+    door,
+    doors,
+    drawers,
+    lengths,
+    miters,
+    project,
+    sheets,
+    shelves,
+)
 from tests.bench.figures import Figures
 from tests.bench.page import first_visit, growth, hand, idle, keys, kills, relaunch
 
@@ -26,6 +37,7 @@ MEASURES = {
             drawers,
             doors,
             boards,
+            sheets,
             project,
             door,
             kills,

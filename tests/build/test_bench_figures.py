@@ -125,6 +125,7 @@ def test_every_engine_and_module_of_the_bench_is_measured_for_itself():
         "doors",
         "drawers",
         "boards",
+        "sheets",
         "project",
         "door",
         "kills",

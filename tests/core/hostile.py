@@ -112,7 +112,7 @@ def files(document):
     """(message without its text, the text) of every file that the program writes and reads."""
     yield {"do": "restore"}, backup_text(document)
     yield {"do": "merge", "document": document}, backup_text(document)
-    for what in ("parts", "readings", "cuts"):
+    for what in ("parts", "readings", "cuts", "stock"):
         text = answered("csv", document, what=what)["text"]
         yield {"do": "take_csv", "document": document, "what": what}, text
 

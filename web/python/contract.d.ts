@@ -1289,13 +1289,13 @@ export interface ToRestore {
 export interface ToTabulate {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts" | "buy";
+  what: "parts" | "readings" | "cuts" | "buy" | "stock";
 }
 
 export interface ToTakeTable {
   do: string;
   document: Document;
-  what: "parts" | "readings" | "cuts" | "buy";
+  what: "parts" | "readings" | "cuts" | "buy" | "stock";
   text: string;
   when?: string | null;
 }

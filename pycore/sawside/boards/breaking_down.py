@@ -89,12 +89,24 @@ def of_sheet(planned, piece):
     def made(part, panel):
         if part not in by_part:
             return finished(panel)
-        way, items = cuts[by_part[part]].way, []
+        way, items, last = cuts[by_part[part]].way, [], None
         while part in by_part and cuts[by_part[part]].way == way:
             number = by_part[part]
-            cut = cuts[number]
-            items.append((cut.at, made(2 * number + 1, cut.takes.panel)))
-            part, panel = 2 * number + 2, cut.leaves and cut.leaves.panel
-        return Node(way, items, made(part, panel))
+            last = cuts[number]
+            items.append((last.at, made(2 * number + 1, last.takes.panel)))
+            part = 2 * number + 2
+        if last.leaves is None:
+            return Node(way, items)
+        size = last.leaves.width if way == "rip" else last.leaves.length
+        items.append((size, made(part, last.leaves.panel)))
+        return Node(way, *_with_rest(items))
 
     return made(0, planned.whole), pieces
+
+
+def _with_rest(items):
+    """(what comes off, what is left): the stop is set to a piece, so an offcut is left rather than
+    a part that is cut further, and that rather than a piece."""
+    kinds = [2 if child is None else 1 if isinstance(child, Node) else 0 for _, child in items]
+    rest = max(range(len(items)), key=lambda at: (kinds[at], at))
+    return items[:rest] + items[rest + 1 :], items[rest][1]

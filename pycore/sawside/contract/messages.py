@@ -123,7 +123,7 @@ class ToPlan(OfDocument):
 
 
 class ToTabulate(OfDocument):
-    what: Literal["parts", "readings", "cuts", "buy"]
+    what: Literal["parts", "readings", "cuts", "buy", "stock"]
 
 
 class ToTakeTable(ToTabulate):

@@ -3,10 +3,10 @@
 `change` gives a project changed, how to undo it, and what follows; `view` everything worked out;
 `today` a document and forms of an earlier version as this one has them;
 `entry` one entry with all that belongs to it; `sure` how far a number may be off, and why; `plan`
-what to buy and which piece comes out of which board; `csv` a table of its parts, readings or cuts,
-or of what its plan buys, and `take_csv` a project changed by one; `backup` all of it as
-the text of one file, `restore` a document out of such a text, and `merge` a project changed by what
-such a text has more. Their shapes are in `contract/messages.py`.
+what to buy and which piece comes out of which board; `csv` a table of its parts, readings, cuts or
+wood on hand, or of what its plan buys, and `take_csv` a project changed by one; `backup` all of it
+as the text of one file, `restore` a document out of such a text, and `merge` a project changed by
+what such a text has more. Their shapes are in `contract/messages.py`.
 """
 
 from sawside.needs import Message, an_object, index, some, text, yes_or_no

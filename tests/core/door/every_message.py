@@ -70,7 +70,7 @@ def _of_a_project():
 
 
 def _of_files():
-    for what in ("parts", "readings", "cuts"):
+    for what in ("parts", "readings", "cuts", "stock"):
         table = sawside.handle({"do": "csv", "document": CABINET, "what": what})["text"]
         yield {"do": "csv", "document": CABINET, "what": what}
         edited = table.replace("\r\nAlcove", "\r\nAlcove left")

@@ -11,7 +11,7 @@ from sawside.tally.acts import ACTS as TALLY_ACTS
 from tests.core.door.typed_at_random import LABELS, QUESTIONS, settings, text, values, values_of
 from tests.core.hostile import WHEN, backup_text, mutant, project
 
-TABLES = ["parts", "readings", "cuts", "buy"]
+TABLES = ["parts", "readings", "cuts", "buy", "stock"]
 PART_KEYS = {
     key: [
         part["key"]

@@ -1,14 +1,17 @@
 """A plan of sheets sawn cut by cut, and small ones tried in every way.
 
-Shares no code with the planner: a blade as wide as the kerf runs through the part in hand from edge
-to edge, and what lies on either side of it are the parts that there are from then on.
+Shares nothing with the planner but the shape of what is asked: a blade as wide as the kerf runs
+through the part in hand from edge to edge, and what lies on either side of it are the parts that
+there are from then on.
 """
 
 from collections import Counter
 from fractions import Fraction
 from functools import cache
-from itertools import combinations_with_replacement
+from itertools import combinations_with_replacement, pairwise
 from pathlib import Path
+
+from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
 
 PUBLISHED = Path(__file__).parents[2] / "published/boards"
 
@@ -92,9 +95,13 @@ def _check_rules(request, number, cut, before, part, said):
         said.append(f"cut {number} is a {cut.way} and the first one")
     if request.stages is not None and cut.level > request.stages:
         said.append(f"cut {number} is of level {cut.level}")
-    if level == 1 and cut.level == 2 and request.handled:
-        if any(a > b for a, b in zip(sorted(part[2:4]), sorted(request.handled), strict=True)):
-            said.append(f"cut {number} is in a part of {part[2:4]}")
+    if level == 1 and cut.level == 2 and not _handy(part[2:4], request.handled):
+        said.append(f"cut {number} is in a part of {part[2:4]}")
+
+
+def _handy(size, handled):
+    """Whether a part is no larger than this, either way round."""
+    return not handled or all(a <= b for a, b in zip(sorted(size), sorted(handled), strict=True))
 
 
 def _check_panel(panel, part, said):
@@ -122,7 +129,7 @@ def _check_matches(request, sheets, said):
         parts = sorted(there[0], key=lambda part: part[side])
         if [part[4] for part in parts] != order:
             said.append(f"{group} is out of its order")
-        for one, other in zip(parts, parts[1:], strict=False):
+        for one, other in pairwise(parts):
             apart = other[side] - one[side] - one[2 + side]
             if apart != request.kerf or one[1 - side] != other[1 - side]:
                 said.append(f"{group} is apart")
@@ -218,3 +225,59 @@ def _piece(text):
         return length, width, length * width, None
     value, most = map(int, more.split("x"))
     return length, width, value, most
+
+
+def recipe(random, size, number):
+    """Pieces as J. E. Beasley, 1985, made his: each side from a quarter to three quarters of the
+    sheet's, the value its area."""
+    sides = [
+        (random.randint(size // 4, size * 3 // 4), random.randint(size // 4, size * 3 // 4))
+        for _ in range(number)
+    ]
+    return [(length, width, length * width, None) for length, width in sides]
+
+
+def most_of_one_sheet(pieces, length, width):
+    """The most that a sheet gives, each piece as often as one likes: every part is a piece or is
+    cut at every sum of pieces, said as plainly as can be."""
+
+    def reached(side, most):
+        sums = {0}
+        while True:
+            more = sums | {a + p[side] for a in sums for p in pieces if a + p[side] <= most}
+            if more == sums:
+                return sorted(sums)
+            sums = more
+
+    crosscuts, rips = reached(0, length), reached(1, width)
+
+    @cache
+    def most(long, wide):
+        best = max((p[2] for p in pieces if p[0] <= long and p[1] <= wide), default=0)
+        for at in crosscuts:
+            if 0 < at <= long - at:
+                best = max(best, most(at, wide) + most(down(crosscuts, long - at), wide))
+        for at in rips:
+            if 0 < at <= wide - at:
+                best = max(best, most(long, at) + most(long, down(rips, wide - at)))
+        return best
+
+    @cache
+    def down(sums, at):
+        return max(each for each in sums if each <= at)
+
+    crosscuts, rips = tuple(crosscuts), tuple(rips)
+    return most(down(crosscuts, length), down(rips, width))
+
+
+def planted(random, sheets, pieces, turned=False):
+    """A request for so many sheets of 96 × 48 inches, each sawn into so many pieces with a kerf of
+    1/8 inch and no rest; with `turned` they may be turned, and half of them are."""
+    kerf, stock = Fraction(1, 8), Sheet(Fraction(96), Fraction(48))
+    sizes = [size for _ in range(sheets) for size in cut_apart(random, pieces, 96, 48, kerf)]
+    random.shuffle(sizes)
+    if turned:
+        sizes = [size[::-1] if random.random() < 0.5 else size for size in sizes]
+    grain = "free" if turned else "fixed"
+    panels = tuple(Panel(length, width, grain=grain) for length, width in sizes)
+    return SheetRequest(panels, (), (stock,), kerf)

@@ -29,7 +29,7 @@ def must_open(document):
     assert sawside.handle({"do": "view", "document": document})["ok"]
     back = answered("restore", None, text=backup_text(document))
     assert back["document"] == document
-    for what in ("parts", "readings", "cuts"):
+    for what in ("parts", "readings", "cuts", "stock"):
         answered("csv", document, what=what)
 
 

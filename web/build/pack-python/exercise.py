@@ -77,7 +77,7 @@ def of_project(document, kept):
         hung = ask(do="change", document=document, act=line)
         ask(do="sure", document=hung.get("document"), id=hung.get("id"), tape="II")
     ask(do="labels", document=document, paper="a4")
-    for what in ("parts", "readings", "cuts"):
+    for what in ("parts", "readings", "cuts", "stock"):
         table = ask(do="csv", document=document, what=what).get("text", "")
         ask(do="take_csv", document=document, what=what, text=table)
     file = ask(do="backup", document=document, when="2026-11-25").get("text", "")

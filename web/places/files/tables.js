@@ -14,6 +14,7 @@ const TABLES = [
   ["parts", "Parts"],
   ["readings", "Readings"],
   ["cuts", "Cuts"],
+  ["stock", "Wood on hand"],
 ];
 const UNREADABLE = {
   message: "This file can’t be read.",
@@ -22,7 +23,7 @@ const UNREADABLE = {
 const ACCEPT = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
 
 /**
- * Parts, readings and cuts as tables for other programs, and back from them.
+ * Parts, readings, cuts and wood on hand as tables for other programs, and back from them.
  * @param {App} app
  */
 export const tables = (app) =>

@@ -44,6 +44,11 @@ class Joined:
             parts.append((sides[along], tree))
         return chain(along, parts)
 
+    def filling(self, room):
+        """The tree of a sheet of this `room` that it is cut out of."""
+        across = chain(1, ((self.width, self.tree()), (room[1] - self.width, None)))
+        return chain(0, ((self.length, across), (room[0] - self.length, None)))
+
 
 class Counts:
     """How many of each item, as one binary number with a lane for each and a guard bit above it."""
@@ -212,11 +217,11 @@ class Cover:
         for place in range(start, len(self.by_along[along])):
             other = self.by_along[along][place]
             self.steps.spend(1)
-            if other.size <= rest and other.waste <= waste:
-                if self.lanes.enough(other.made.counts, left):
-                    found = self._more(left, number, waste, chosen, other, place)
-                    if found:
-                        return found
+            fits = other.size <= rest and other.waste <= waste
+            if fits and self.lanes.enough(other.made.counts, left):
+                found = self._more(left, number, waste, chosen, other, place)
+                if found:
+                    return found
         return None
 
     def _tree(self, along, chosen, rest):

@@ -10,9 +10,14 @@ from sawside.boards.fills import OutOfStepsError, Steps
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.sheets.area_bounds import area_sums
 from sawside.boards.sheets.filling import WAYS, fill
+from sawside.boards.sheets.fullest import fullest
 from sawside.boards.sheets.packing import ORDERS, pack
+from sawside.boards.sheets.pattern_bounds import pattern_sums
 from sawside.boards.sheets.rules import Rules
-from sawside.boards.sheets.trees import offcuts, used
+from sawside.boards.sheets.trees import offcuts, set_ups, used
+
+_SHARE = 10
+"""A method that may not help gets this part of the steps that are left."""
 
 _ENOUGH = 10**12
 """Steps for what always ends soon."""
@@ -151,18 +156,27 @@ class Search:
 
     def _key(self, made):
         """By which plans are compared: cost, number and area of what is bought, the largest
-        offcut, how many there are."""
+        offcut in quarters of its sheet, how often a fence or stop is set, how many cuts there
+        are, the largest offcut."""
         kerf = self.exact.kerf
         left = [
-            (length - kerf) * (width - kerf)
+            ((length - kerf) * (width - kerf), _area(self.room(place)))
             for place, tree in made
             for length, width in offcuts(tree, *self.room(place))
             if min(length, width) > kerf
         ]
-        return *key(self.buying, self._bought(made)), -max(left, default=0), len(left)
+        largest, sheet = max(left, default=(0, 1))
+        cuts = [list(set_ups(tree)) for _, tree in made]
+        work = sum(len(set(each)) for each in cuts), sum(map(len, cuts))
+        return *key(self.buying, self._bought(made)), -(4 * largest // sheet), *work, -largest
 
     def _improve(self):
         """The first set of sheets, from the cheapest on, that is found to hold all."""
+        for main in range(len(self.exact.buys)):
+            if self._value() > self.bound:
+                self._fullest_first(main)
+        if self._value() > self.bound:
+            self._raise_bound()
         value = key(self.buying, self._bought(self.best))
         for bought in by_cost(self.buying, self.steps):
             this = key(self.buying, bought)
@@ -183,6 +197,46 @@ class Search:
                 self._keep(list(zip(places, found, strict=True)))
                 break
         self._one_large_offcut()
+
+    def _value(self):
+        return key(self.buying, self._bought(self.best))[0]
+
+    def _raise_bound(self):
+        """By prices of the items, as far as a part of the steps lasts."""
+        part = Steps(self.steps.left // _SHARE)
+        given, made = part.left, []
+        rooms = [self.room(place) for place in self.hand]
+        for sums in pattern_sums(self.exact, self.sums, part):
+            made.append(sums)
+            least = least_cost((sums,), rooms, self.exact.buys, self.exact.costs)
+            self.bound = max(self.bound, least or 0)
+            if self.bound >= self._value():
+                break
+        self.sums += tuple(made)
+        self.steps.left -= given - max(part.left, 0)
+
+    def _fullest_first(self, main):
+        """Sheet after sheet as full as can be, where a part of the steps lasts for it."""
+        items, part = self.exact.items, Steps(self.steps.left // _SHARE)
+        given, made = part.left, []
+        counts, waiting = [item.count for item in items], list(self.hand)
+        with suppress(OutOfStepsError):
+            while any(counts):
+                place = waiting.pop(0) if waiting else ("buy", main)
+                room = self.room(place)
+                found, _ = fullest(items, counts, [item.area for item in items], room, part)
+                if found is None and place[0] == "buy":
+                    break
+                tree = found and found.filling(room)
+                if tree and self.rules.allow(tree, *room, items):
+                    made.append((place, tree))
+                    for i in used(tree):
+                        counts[i] -= 1
+                elif tree:
+                    break
+        if not any(counts):
+            self._keep(made)
+        self.steps.left -= given - max(part.left, 0)
 
     def _one_large_offcut(self):
         """The same sheets filled in other ways, for the largest offcut."""

@@ -44,3 +44,12 @@ def used(tree):
     else:
         for _, part in tree[1]:
             yield from used(part)
+
+
+def set_ups(tree):
+    """Yield (side divided, size) of every cut of a tree: what a fence or a stop is set to."""
+    if tree is not None and tree[0] != "item":
+        along, parts = tree
+        yield from ((along, size) for size, _ in parts[:-1])
+        for _, part in parts:
+            yield from set_ups(part)

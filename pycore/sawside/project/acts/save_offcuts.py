@@ -50,7 +50,7 @@ def _refuse(standing, board, parts):
     if board.thickness is None and board.form != "stick":
         raise Refusal(
             "impossible",
-            f"Nobody told how thick {name} is.",
+            f"{name} has no thickness.",
             "Measure it, and add the offcut to the wood on hand yourself.",
             field="board",
         )

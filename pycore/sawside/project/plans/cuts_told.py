@@ -15,7 +15,7 @@ NARROWEST_LEFT = 1
 """Inches: what is narrower than this isn't held, it falls free. Common practice, no source."""
 
 _PUSH = "Under 3″ wide: use a push block."
-_FREE = "Leaves a thin strip: keep the wide part on the fence side and let it fall free."
+_FREE = "Leaves a thin strip: keep the wide part at the fence, let the strip fall free."
 
 
 @dataclass

@@ -93,15 +93,16 @@ class Wood:
         return replace(self, hand=list(filter(suits, self.hand)), sale=sale)
 
 
-def filled(wants, wood, effort):
+def filled(wants, wood, effort, *, ripped=True):
     """The best `Filled` of `wants` ({number: `Want`}) for an effort: lengths out of boards of their
-    width and the rest out of wider ones, or all of them as sheets are cut."""
+    width and the rest out of wider ones, or, where boards may be `ripped`, all of them as sheets
+    are cut."""
     counts = {number: want.count for number, want in wants.items()}
     first = _by_width(wants, counts, wood, effort)
     wide = wood.where(lambda source: source.width is not None)
     if not first.cost and not first.left:
         return first
-    if not _can_be_ripped(wants, wide):
+    if not (ripped and _can_be_ripped(wants, wide)):
         return first
     plain = {number for number in counts if wants[number].width is None}
     second = _by_width(wants, {n: counts[n] for n in plain}, wood, effort)

@@ -11,7 +11,7 @@ from itertools import count
 
 from sawside.errors import Refusal
 from sawside.lengths.show import Show
-from sawside.lengths.words import counted
+from sawside.lengths.words import counted, listed
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.pieces.pieces import pieces_of
 from sawside.project.pieces.size import inches_text
@@ -22,7 +22,7 @@ from sawside.project.plans.sources import board_of, sawn_board, sources_of
 from sawside.project.plans.standing import Standing, standing
 from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
-from sawside.project.plans.wood import is_of_a_sheet, offers_of, suits, usual_offers
+from sawside.project.plans.wood import failed_lists, is_of_a_sheet, offers_of, suits, usual_offers
 from sawside.project.schema.plan_kept import MOST_PLANNED
 from sawside.reckoners.boards.shared.amounts import money
 from sawside.settings.settings import read_settings
@@ -31,13 +31,14 @@ from sawside.settings.settings import read_settings
 @dataclass(frozen=True)
 class _Scene:
     """All that a plan is made of: the `standing` of the plan before it (None for the first one),
-    `offers` of wood with their sources."""
+    `offers` of wood with their sources, names of lists of wood that have no answer (`failed`)."""
 
     document: dict
     pieces: list
     show: Show
     standing: Standing | None
     offers: list
+    failed: list
     kerf: Fraction
 
     @property
@@ -93,7 +94,13 @@ def _scene(document):
     show = Show(read_settings(document["settings"]))
     before = standing(document, pieces)
     return _Scene(
-        document, pieces, show, before, offers_of(document, evaluation), show.settings.kerf
+        document,
+        pieces,
+        show,
+        before,
+        offers_of(document, evaluation),
+        failed_lists(document, evaluation),
+        show.settings.kerf,
     )
 
 
@@ -127,7 +134,9 @@ def _groups(scene, wants, effort, carried):
         sale = [_on_sale(*each, scene.kerf) for each in offered if each[1].count is None]
         sale = [each for each in sale if each]
         priced = bool(sale) and all(price is not None for price, *_ in sale)
-        found = filled(those, Wood(here, _priced(sale, priced), scene.kerf, priced), effort)
+        wood = Wood(here, _priced(sale, priced), scene.kerf, priced)
+        # What is only supposed to be bought is as wide as the pieces already.
+        found = filled(those, wood, effort, ripped=bool(scene.offers or here))
         made.append(_Group(those, found, offered, bool(here), priced))
         gone = {id(source) for source, _ in found.used}
         hand = [source for source in hand if id(source) not in gone]
@@ -230,7 +239,9 @@ def _how_good(groups, told):
 
 def _note(scene, cautions):
     told = []
-    if not scene.offers:
+    if scene.failed:
+        told.append(f"Fix {listed(scene.failed)} first: that wood isn’t planned on.")
+    elif not scene.offers:
         told.append("No wood on the project yet: planned on usual sizes.")
     return " ".join([*told, cautions]).strip()
 

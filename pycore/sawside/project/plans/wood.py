@@ -7,6 +7,7 @@ from sawside.boards.offer import Offer
 from sawside.project.schema.finding import of_kind
 from sawside.wood.sold_sizes import PLYWOOD, SHEETS, SOFTWOOD_THICK, inches
 
+_LISTS = ("wood_on_hand", "wood_to_buy")
 _FOOT = 12
 _USUAL_SHEET = {
     False: (Fraction(96), Fraction(48)),
@@ -49,6 +50,15 @@ def offers_of(document, evaluation):
         if worked.ok
         for offer in worked.found.stock
         if offer.count is None or offer.count > 0
+    ]
+
+
+def failed_lists(document, evaluation):
+    """The names of the lists of wood that have no answer."""
+    return [
+        entry["name"]
+        for entry in of_kind(document, "line")
+        if entry["reckoner"] in _LISTS and not evaluation.worked[entry["id"]].ok
     ]
 
 

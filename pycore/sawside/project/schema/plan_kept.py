@@ -111,14 +111,17 @@ def read_plan(data, place="plan"):
     return {"kerf": kerf, "boards": boards, "begun": _BEGUN(data["begun"], f"{place}.begun")}
 
 
-_checked = []
+_checked = {}
 
 
 def plan_checked(data, place="plan"):
     """`read_plan`, but that a plan that was just checked is not sawn again: it is copied."""
-    if not (_checked and _checked[0] == data):
-        _checked[:] = [deepcopy(read_plan(data, place))]
-    return deepcopy(_checked[0])
+    written = repr(data)
+    if written not in _checked:
+        read = read_plan(data, place)
+        _checked.clear()
+        _checked[written] = read
+    return deepcopy(_checked[written])
 
 
 def _board(data, place, kerf):

@@ -6,6 +6,7 @@ from sawside.drawing.lazy import lazy
 from sawside.reckoners.boards.shared.amounts import money
 from sawside.reckoners.boards.shared.buy_fields import QUARTERS, WOOD
 from sawside.reckoners.boards.shared.buy_told import (
+    amount,
     compared,
     in_short,
     title,
@@ -47,7 +48,7 @@ def compute(given, show):
         working=working(wood, show),
         drawing=_drawing(wood, show),
         cautions=tuple(_cautions(wood, show)),
-        verdict=_verdict(wood, short),
+        verdict=_verdict(wood, short, show),
         stock=tuple(_offer(sold) for sold in wood),
     )
 
@@ -77,11 +78,13 @@ def _in_short(wood, show):
     return least if least == most else f"{least} to {most}"
 
 
-def _verdict(wood, short):
-    """The same as one says it."""
+def _verdict(wood, short, show):
+    """The same as one says it, with how much wood the only one is."""
     if not any(sold.per for sold in wood):
         return short
-    return f"{short} each" if len(wood) == 1 else f"{len(wood)} kinds of wood, {short} each"
+    if len(wood) > 1:
+        return f"{len(wood)} kinds of wood, {short} each"
+    return ", ".join(filter(None, (f"{short} each", amount(wood[0], show))))
 
 
 def _cautions(wood, show):

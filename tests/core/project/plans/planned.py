@@ -29,6 +29,14 @@ def on_hand(*rows):
     )
 
 
+def on_sale(*rows):
+    """Wood to buy, as an act."""
+    return (
+        "keep_line",
+        {"name": "Wood to buy", "reckoner": "wood_to_buy", "values": {"wood": list(rows)}},
+    )
+
+
 def planned(document, effort=0):
     """The answer of `plan`, which must succeed."""
     return answered("plan", document, effort=effort)

@@ -5,7 +5,7 @@ together 340 and 12 kerfs don't go into three boards of 96 1/8 each (288 3/8), s
 """
 
 import pytest
-from planned import by_hand, kept, on_hand, planned, said_of, wanted
+from planned import by_hand, kept, on_hand, on_sale, planned, said_of, wanted
 from projects import acts, ask, begun, changed, view
 
 from tests.core.oracles.sawn_plan import faults
@@ -156,11 +156,7 @@ def test_the_buy_list_is_a_text_to_share_and_a_table():
         "price": "62.50",
         "sheet_per": "piece",
     }
-    document = acts(
-        begun(),
-        ("keep_line", {"name": "Buy", "reckoner": "wood_to_buy", "values": {"wood": [wood]}}),
-        by_hand("Side", "30", "23 3/4", "23/32", count="7"),
-    )
+    document = acts(begun(), on_sale(wood), by_hand("Side", "30", "23 3/4", "23/32", count="7"))
     told = planned(document)["plan"]
     assert told["cost"] == "$125.00"
     assert told["text"].splitlines()[-1] == "Total $125.00"
@@ -177,3 +173,40 @@ def test_the_drawing_shows_each_piece_where_it_is_sawn():
     assert [shape["points"][0][0] for shape in drawn] == [0, 30.375, 60.75, 77.375]
     bare = view(document, drawings=False)["plan"]["groups"][0]["boards"][0]
     assert bare["drawing"] is None
+
+
+def test_a_trimmed_sheet_is_squared_on_all_four_sides_before_it_is_broken_down():
+    """By hand: 48 − 2 × 1/2 = 47 to rip, 96 − 2 × 1/2 = 95 to crosscut."""
+    row = {"sold": "sheet", "thickness": "23/32", "width": "48", "length": "96", "trim": "1/2"}
+    document = acts(begun(), on_sale(row), by_hand("Side", "95", "23 7/16", "23/32", count="2"))
+    answer = planned(document)
+    assert faults(answer["act"]["plan"], wanted(document)) == []
+    assert said_of(answer["plan"])["Sheet 1"] == [
+        "Trim 1/2″ off one edge.",
+        "Trim the other edge at 47″.",
+        "Trim 1/2″ off one end.",
+        "Trim the other end at 95″.",
+        "Set the fence to 23 7/16″. Rip 1: 2 × Side.",
+    ]
+
+
+def test_a_list_of_wood_without_an_answer_is_named():
+    values = {"wood": [{"form": "board", "thickness": "3/4", "width": "[Gone]", "length": "96"}]}
+    document = acts(begun(), on_hand({"width": "2 1/4"}), by_hand("Rail", "40"))
+    document["entries"][0]["values"] = values
+    note = planned(document)["plan"]["note"]
+    assert note.startswith("Fix Wood on hand first: that wood isn’t planned on.")
+
+
+def test_wood_of_another_thickness_or_material_is_not_cut_up():
+    oak = {"material": "White oak"}
+    document = acts(
+        begun(),
+        on_hand(
+            {"width": "2 1/4", "material": "Birch"},
+            {"width": "2 1/4", "material": "white OAK", "thickness": "1/2"},
+        ),
+        by_hand("Rail", "40", about=oak),
+    )
+    (left,) = planned(document)["plan"]["left_out"]
+    assert left["error"]["message"] == "Rail: the project has no White oak 3/4″ thick."

@@ -4,7 +4,7 @@ import random
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from planned import by_hand, kept, on_hand, planned, wanted
+from planned import by_hand, kept, on_hand, on_sale, planned, wanted
 from projects import acts, begun, change, changed, lasting, view
 
 from tests.core.oracles.sawn_plan import faults, fixed
@@ -21,6 +21,8 @@ def projects(draw):
     thick = draw(st.lists(st.sampled_from(THICK), min_size=1, max_size=2, unique=True))
     if draw(st.booleans()):
         document = acts(document, on_hand(*draw(st.lists(woods(thick), min_size=1, max_size=4))))
+    if draw(st.booleans()):
+        document = acts(document, on_sale(*draw(st.lists(sheets(thick), min_size=1, max_size=2))))
     for number in range(draw(st.integers(1, 5))):
         about = {"grain": draw(st.sampled_from(GRAINS))}
         if draw(st.booleans()):
@@ -55,12 +57,24 @@ def woods(draw, thick):
     return row | ({"bad": "10 to 14"} if draw(st.booleans()) else {})
 
 
-def there(document):
-    """{source: how many} of the wood on hand."""
+@st.composite
+def sheets(draw, thick):
+    """A row of the wood to buy: sheets that are trimmed, some with a price."""
     return {
-        f"{entry['id']}:{number}": int(row["count"])
+        "sold": "sheet",
+        "thickness": draw(st.sampled_from(thick)),
+        "width": draw(st.sampled_from(["24", "48"])),
+        "length": "96",
+        "trim": draw(st.sampled_from(["0", "1/16", "1/2"])),
+    } | draw(st.sampled_from([{}, {"price": "40", "sheet_per": "piece"}]))
+
+
+def there(document):
+    """{source: how many} of the wood on hand, and any number of what is on sale."""
+    return {
+        f"{entry['id']}:{number}": int(row.get("count", "1000"))
         for entry in document["entries"]
-        if entry.get("reckoner") == "wood_on_hand"
+        if entry.get("reckoner") in ("wood_on_hand", "wood_to_buy")
         for number, row in enumerate(entry["values"]["wood"], 1)
     }
 

@@ -3,10 +3,16 @@
 from sawside.errors import Refusal, Refusals, each_of
 from sawside.project.acts.change import change
 from sawside.project.files.file_name import file_name
-from sawside.project.files.tables import csv_buy, csv_cuts, csv_parts, csv_readings
+from sawside.project.files.tables import csv_buy, csv_cuts, csv_parts, csv_readings, csv_stock
 from sawside.project.kinds.checks import Damaged
 
-_TABLES = {"parts": csv_parts, "readings": csv_readings, "cuts": csv_cuts, "buy": csv_buy}
+_TABLES = {
+    "parts": csv_parts,
+    "readings": csv_readings,
+    "cuts": csv_cuts,
+    "stock": csv_stock,
+    "buy": csv_buy,
+}
 
 
 def csv_out(document, what):

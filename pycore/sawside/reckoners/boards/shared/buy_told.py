@@ -30,26 +30,26 @@ def title(sold, show):
 
 def told(sold, show):
     """One of a row in a sentence: its cost, what it is counted as, its weight."""
-    said = [_amount(sold, show)] if sold.counted is not None or sold.form == "sheet" else []
-    if sold.per:
-        said.insert(0, f"{money(sold.cost)} each")
+    said = [f"{money(sold.cost)} each" if sold.per else "", amount(sold, show)]
     if weighed := weighed_of(sold, show):
         said.append(weight_text(weighed.pounds, show))
     size = f" ({_really(sold, show)})" if sold.row.sold in (SOFTWOOD, QUARTERS) else ""
-    return f"{started(title(sold, show))}{size}{': ' if said else ''}{', '.join(said)}"
+    rest = ", ".join(filter(None, said))
+    return ": ".join(filter(None, (f"{started(title(sold, show))}{size}", rest)))
 
 
 def in_short(sold, show):
     """One of a row as a verdict: what it costs, or else what it is counted as."""
     if sold.per:
         return money(sold.cost)
-    return started(title(sold, show)) if sold.form == "stick" else _amount(sold, show)
+    return amount(sold, show) or started(title(sold, show))
 
 
-def _amount(sold, show):
+def amount(sold, show):
+    """How much one is: board feet, or the area of a sheet; "" of a stick."""
     if sold.counted is not None:
         return board_feet_text(sold.board_feet, show)
-    return area_text(sold.width * sold.length, show)
+    return area_text(sold.width * sold.length, show) if sold.form == "sheet" else ""
 
 
 def _really(sold, show):
