@@ -34,7 +34,8 @@ class StepToDo(TypedDict):
 
     `due` is when to do it, in hours when the person is there; `earliest` is the first moment at
     which it may be done. Of those not done, "due" are those whose time has come by the `now` that
-    was sent, "next" is the first of the others, and the rest "waits".
+    was sent and that nothing to do comes before, "next" is the first of the others, and the rest
+    "waits"; so does what can't be left to do, as a step that comes after it is done.
     """
 
     key: str

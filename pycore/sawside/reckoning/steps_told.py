@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from sawside.moments import at, said
 from sawside.reckoners.declaration import NONE_DONE, Done
+from sawside.reckoners.shared.step_order import overtaken
 
 
 class Ticks(NamedTuple):
@@ -24,8 +25,11 @@ def steps_told(steps, done=NONE_DONE, now=None):
     that is not known, and then none is "due". A caution is in full at the first step to do.
     """
     told, cautioned, upcoming = [], set(), "next"
+    passed = overtaken(steps, done)
     for step in steps:
-        state = "done" if step.key in done else _state(step, now, upcoming)
+        is_open = step.key not in passed
+        state = _state(step, now, upcoming, {*done, *passed}) if is_open else "waits"
+        state = "done" if step.key in done else state
         upcoming = "waits" if state == "next" else upcoming
         told.append(
             {
@@ -42,8 +46,10 @@ def steps_told(steps, done=NONE_DONE, now=None):
     return told
 
 
-def _state(step, now, upcoming):
+def _state(step, now, upcoming, behind):
+    """Of a step that isn't done; its time goes by those before it, once they are `behind`."""
     is_time = now is not None and step.due is not None and step.due <= now
+    is_time = is_time and behind.issuperset(step.after)
     return "due" if is_time else upcoming
 
 

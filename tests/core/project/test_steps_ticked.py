@@ -42,8 +42,23 @@ def test_a_coat_late_by_a_day_moves_what_follows_by_a_day_and_nothing_before_it(
 def test_an_early_coat_moves_what_follows_forward_and_says_how_early_it_was():
     early = changed(finishing(**OIL), "tick", id="1", step="coat2", done_at="2026-12-01T15:20")
     step = steps(early)["coat2"]
-    assert step["about"].startswith("Done 3 h early: if it’s soft or gums up, let it dry first.")
+    assert step["about"].startswith(
+        "Done 3 h early: if the coat under it was soft, let this one dry longer than told."
+    )
     assert due(early)["coat3"] == "2026-12-02T15:40"
+
+
+def test_a_first_coat_before_the_time_that_was_planned_for_it_is_on_no_soft_coat():
+    early = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at="2026-11-30T09:00")
+    assert "early" not in steps(early)["coat1"]["about"]
+    assert due(early)["coat2"] == "2026-12-01T09:20"
+
+
+def test_what_is_called_cured_too_soon_says_by_how_much():
+    """30 days after Nov 30, 6:20 PM; ticked ten days after it."""
+    document = finishing(finish="linseed", start=START, coats="1")
+    early = changed(document, "tick", id="1", step="cured", done_at="2026-12-10T18:20")
+    assert steps(early)["cured"]["about"].startswith("Ticked 20 days early: go easy on it")
 
 
 def test_the_air_that_was_written_down_slows_the_coat_that_dried_in_it_and_no_other():
@@ -119,6 +134,28 @@ def test_states_say_what_is_done_what_is_due_and_what_is_next():
     assert (states["wipe1"], states["rags1"], states["coat2"]) == ("due", "due", "next")
     states = {key: each["state"] for key, each in steps(document, now="2026-11-30T18:19").items()}
     assert (states["wipe1"], states["rags1"]) == ("next", "waits")
+
+
+def states(document, **more):
+    return {key: each["state"] for key, each in steps(document, **more).items()}
+
+
+def test_of_a_start_that_has_gone_by_only_the_first_coat_is_due_and_what_goes_by_it_is_not():
+    """A week after a start that nobody kept to, no second coat is due on bare wood."""
+    there = states(finishing(**OIL), now="2026-12-07T12:00")
+    assert [key for key, state in there.items() if state == "due"] == ["coat1"]
+    assert there["wipe1"] == "next"
+    assert {there[key] for key in ("rags1", "coat2", "wipe2", "coat3", "cured")} == {"waits"}
+
+
+def test_what_a_later_step_that_is_ticked_shows_to_be_done_is_not_next_but_rags_stay_due():
+    """A second coat is on: so was the first one, and it was wiped. Its rags may still lie about."""
+    document = changed(finishing(**OIL), "tick", id="1", step="coat2", done_at="2026-12-01T18:20")
+    told = answered("entry", document, id="1")["entry"]["verdict"]
+    assert told == "Next, spread the rags outdoors"
+    there = states(document, now="2026-12-01T18:25")
+    assert (there["coat1"], there["wipe1"]) == ("waits", "waits")
+    assert (there["rags1"], there["wipe2"]) == ("due", "next")
 
 
 def test_the_verdict_of_a_line_tells_its_next_step_and_when_all_is_done_that_it_is():

@@ -11,6 +11,7 @@ from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.step_done import humidity_typed, temperature_typed
 from sawside.project.schema.document import unit_of
 from sawside.project.schema.finding import found, with_entry
+from sawside.reckoners.shared.step_order import before_each
 
 
 def tick(document, id, step, when="", done_at=None, temperature="", humidity="", **more):
@@ -68,16 +69,8 @@ def _named(steps, key):
     raise Refusal("unknown", message, "Reopen the project.", field="step")
 
 
-def _before(steps):
-    """{key of a step: the keys of all that have to be done before it}."""
-    before = {}
-    for step in steps:
-        before[step.key] = {*step.after}.union(*(before.get(key, ()) for key in step.after))
-    return before
-
-
 def _refuse_out_of_order(steps, one, moment, done):
-    before = _before(steps)
+    before = before_each(steps)
     for step in steps:
         if step.key not in done:
             continue

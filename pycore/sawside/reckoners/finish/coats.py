@@ -6,6 +6,7 @@ from sawside.reckoners.finish.shared.coat_fields import BASIC, FIELDS, plan_of
 from sawside.reckoners.finish.shared.drying import drying, factors_worked, longer_worked
 from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
 from sawside.reckoners.finish.shared.schedule import Schedule
+from sawside.reckoners.shared.step_order import overtaken
 
 
 def compute(given, show, done=NONE_DONE):
@@ -45,7 +46,8 @@ def _last(plan, schedule, between):
 
 def _leads(plan, schedule, done):
     """(key of the answer that leads, the words before it, the next step or None)."""
-    left = [step for step in schedule.steps if step.key not in done]
+    behind = {*done, *overtaken(schedule.steps, done)}
+    left = [step for step in schedule.steps if step.key not in behind]
     if len(left) == len(schedule.steps):
         count = "One coat" if plan.coats == 1 else f"{plan.coats} coats, the last one"
         return "last", count, None

@@ -4,7 +4,7 @@ What was done comes first: a coat that was ticked late or early moves what follo
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from fractions import Fraction
 
@@ -34,6 +34,18 @@ _ORDINALS = (
     "Eleventh",
     "Twelfth",
 )
+
+
+_EARLY = {
+    "sand": "Done {} early: if it gums up, let it dry first. ",
+    "coat": "Done {} early: if the coat under it was soft, let this one dry longer than told. ",
+    "cure": "Ticked {} early: go easy on it until then. ",
+}
+"""By how a step's key begins, what is said of one that was done before what's under it was dry."""
+
+
+def _early(key, how_much):
+    return _EARLY.get(key[:4], "").format(how_much)
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,11 +156,17 @@ class Schedule:
         if is_early and step.key.startswith(("coat", "sand")):
             early = lasting(earliest - done.when)
             about = f"Done {early} early: if it’s soft or gums up, let it dry first. {about}"
-        before = [each.key for each in self.steps if each.caution is not RAGS]
         self.steps.append(
-            Step(step.key, step.said, about, step.caution, due, earliest, tuple(before[-1:]))
+            replace(step, about=about, due=due, earliest=earliest, after=self._after_of(step))
         )
         return done.when if done else due
+
+    def _after_of(self, step):
+        """The step before it; of rags the coat, as they are oily before it's wiped off too."""
+        before = [each.key for each in self.steps if each.caution is not RAGS]
+        if step.caution is RAGS:
+            before = [key for key in before if key.startswith("coat")]
+        return tuple(before[-1:])
 
     def _dries(self, coat):
         return drying(self.plan.recoat, self._air(coat), self._how())
