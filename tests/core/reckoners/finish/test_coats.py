@@ -57,6 +57,16 @@ def test_oil_is_wiped_off_and_its_rags_are_spread_while_somebody_is_there():
     assert times(said)[1] == "2026-12-02T07:20"
 
 
+def test_nobody_is_woken_for_what_is_cured():
+    """By hand: wiped at 3:15 PM; at 61 °F a day is 24 × (1 + 9/18) = 36 h, so 3:15 AM."""
+    air = {"air": "air_f", "temperature_f": "61", "humidity": "50"}
+    plain = {"finish": "wax", "coats": "1", "cure": "1", "start": "2026-12-01T15:00"}
+    said = reckon("coats", **plain, **air)
+    cured = said["steps"][-1]
+    assert (cured["earliest"]["at"], cured["due"]["at"]) == ("2026-12-03T03:15", "2026-12-03T07:00")
+    assert said["by_key"]["ready"]["text"] == "Thu Dec 3, 3:15 AM"
+
+
 def test_somebody_who_works_finishes_in_the_evening_and_on_the_weekend():
     """By hand: Fri 6 PM + 12 h is 6 AM Sat, the day starts at 7, and 30 min of sanding go before
     each coat. Sun 9 PM + 10 h is Mon 7 AM: until 8 there is just the hour that it takes, and for

@@ -100,7 +100,8 @@ class Schedule:
         cure = drying(Fraction(24 * self.plan.cure), self._air(self.plan.coats), self._how())
         self.cured = left and left + cure
         about = f"{lasting(cure)} after the last coat."
-        self._add(Step("cured", "Cured: ready to use", about, CURING), self.cured, self.cured)
+        due = self.cured and self.plan.hours.fit(self.cured, timedelta())
+        self._add(Step("cured", "Cured: ready to use", about, CURING), due, self.cured)
 
     def _coat(self, coat, dry):
         """Add the steps of one coat; gives when it was left to dry, or None."""
@@ -152,13 +153,10 @@ class Schedule:
         """Add a step after the one before it; gives when it was done, or is due."""
         done = self.done.get(step.key)
         about = step.about
-        is_early = done and earliest and done.when < earliest
-        if is_early and step.key.startswith(("coat", "sand")):
-            early = lasting(earliest - done.when)
-            about = f"Done {early} early: if it’s soft or gums up, let it dry first. {about}"
-        self.steps.append(
-            replace(step, about=about, due=due, earliest=earliest, after=self._after_of(step))
-        )
+        if done and earliest and done.when < earliest and self.steps:
+            about = f"{_early(step.key, lasting(earliest - done.when))}{about}"
+        after = self._after_of(step)
+        self.steps.append(replace(step, about=about, due=due, earliest=earliest, after=after))
         return done.when if done else due
 
     def _after_of(self, step):
