@@ -7,15 +7,22 @@ coat before has been drying for long enough.
 from datetime import timedelta
 
 MINUTE = timedelta(minutes=1)
+DAY = timedelta(days=1)
 WORKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday")
 
 
 def is_there(moment, up, down, away):
-    """Whether somebody is up and at home in a minute; `away` is (from, to) of a workday or None."""
+    """Whether somebody is up and at home in a minute; `away` is (from, to) of a workday or None,
+    into the next morning where it ends no later than it begins."""
     hour = moment.hour
     is_up = up <= hour < down if up < down else hour >= up or hour < down
-    is_away = away and moment.strftime("%A") in WORKDAYS and away[0] <= hour < away[1]
-    return is_up and not is_away
+    if not away:
+        return is_up
+    leaves, back = away
+    works, worked = ((moment - ago).strftime("%A") in WORKDAYS for ago in (0 * DAY, DAY))
+    if leaves < back:
+        return is_up and not (works and leaves <= hour < back)
+    return is_up and not ((works and hour >= leaves) or (worked and hour < back))
 
 
 def stays(moment, minutes, hours):

@@ -240,6 +240,17 @@ def test_what_can_not_have_been_done_is_refused_with_a_remedy(given, field, said
     assert error["remedy"].endswith(".")
 
 
+def test_what_is_still_to_come_is_not_ticked():
+    """The act has the moment of the page's clock, and the step is said to be done an hour later."""
+    tick = {"id": "1", "step": "coat1", "when": "2026-11-30T17:00"}
+    error = change(finishing(**OIL), "tick", **tick, done_at=START)["error"]
+    assert (error["kind"], error["field"]) == ("conflict", "done_at")
+    assert error["message"] == "Mon Nov 30, 6:00 PM is still to come."
+    assert changed(finishing(**OIL), "tick", **tick | {"when": START}, done_at=START)
+    for unknown in ("", "2026-11-30", "2026-11-30T17:00Z"):
+        assert changed(finishing(**OIL), "tick", **tick | {"when": unknown}, done_at=START)
+
+
 def test_rags_that_were_forgotten_are_ticked_after_the_next_coat():
     document = acts(
         finishing(**OIL),

@@ -5,7 +5,7 @@ Each gives the new document, the act that undoes it, what was done, and the entr
 
 from sawside.errors import Refusal
 from sawside.moments import at as kept_at
-from sawside.moments import read_moment, said
+from sawside.moments import is_moment, read_moment, said
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.step_done import humidity_typed, temperature_typed
@@ -18,12 +18,13 @@ def tick(document, id, step, when="", done_at=None, temperature="", humidity="",
     """A step done at `done_at`, or else at the act's own moment; what was kept of it is replaced.
 
     Refusals: "unknown" for a step that the line does not have, "conflict" for a moment before that
-    of a step which comes first, or after that of one which follows.
+    of a step which comes first, or after that of one which follows or that of the act.
     """
     at, entry = found(document, id)
     steps = _steps(document, entry)
     one = _named(steps, step)
     moment = read_moment(when if done_at is None else done_at, "done_at")
+    _refuse_to_come(moment, when)
     _refuse_out_of_order(steps, one, moment, entry.get("done", {}))
     record = {
         "when": kept_at(moment),
@@ -67,6 +68,13 @@ def _named(steps, key):
             return step
     message = "That step isn’t in this list."
     raise Refusal("unknown", message, "Reopen the project.", field="step")
+
+
+def _refuse_to_come(moment, when):
+    """`when` is that of the act; one with a zone, or without a time, can't be compared."""
+    if is_moment(when) and read_moment(when) < moment:
+        message = f"{said(moment)} is still to come."
+        raise Refusal("conflict", message, "Tick the step when it’s done.", field="done_at")
 
 
 def _refuse_out_of_order(steps, one, moment, done):

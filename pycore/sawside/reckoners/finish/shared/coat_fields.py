@@ -89,7 +89,14 @@ FIELDS = (
     count("down", "Day ends", default="22", most="23", help=_CLOCK),
     choice("away", "Workdays", {"home": "At home", "away": "Away, Monday to Friday"}),
     count("leaves", "Away from", default="8", most="23", shown_when=("away", ("away",))),
-    count("back", "Back at", default="17", most="23", shown_when=("away", ("away",))),
+    count(
+        "back",
+        "Back at",
+        default="17",
+        most="23",
+        help="Earlier than you leave: the next morning.",
+        shown_when=("away", ("away",)),
+    ),
 )
 BASIC = ("finish", "recoat", "start")
 
@@ -144,9 +151,11 @@ def _hours(given):
         )
     if given.away != "away":
         return Hours(given.up, given.down)
-    if given.back <= given.leaves:
+    if given.back == given.leaves:
         raise impossible(
-            "You’re back before you leave.", "Make the hour you’re back the later one.", "back"
+            "You leave and are back at the same hour.",
+            "Enter another hour, or choose At home.",
+            "back",
         )
     return Hours(given.up, given.down, given.leaves, given.back)
 

@@ -11,8 +11,8 @@ _LOOKED_AT = 9
 
 @dataclass(frozen=True, slots=True)
 class Hours:
-    """From `up` to `down`, hours of the clock, into the next day where that is not later; but not
-    from `leaves` to `back` on Monday to Friday, None for never."""
+    """From `up` to `down`, hours of the clock, but not from `leaves` to `back` on Monday to Friday,
+    None for never. Either goes into the next day where it ends no later than it begins."""
 
     up: int
     down: int
@@ -37,14 +37,19 @@ class Hours:
 
     def _stretches(self, midnight):
         """The stretches (begin, end) of the day that begins at a midnight."""
-        begin = midnight + timedelta(hours=self.up)
-        end = midnight + timedelta(hours=self.down + (24 if self.down <= self.up else 0))
-        parts = [(begin, end)]
-        for day in (midnight, midnight + _DAY) if self.leaves is not None else ():
+        parts = [_hours(midnight, self.up, self.down)]
+        around = (midnight - _DAY, midnight, midnight + _DAY) if self.leaves is not None else ()
+        for day in around:
             if day.weekday() < _WORKDAYS:
-                away = day + timedelta(hours=self.leaves), day + timedelta(hours=self.back)
+                away = _hours(day, self.leaves, self.back)
                 parts = [each for part in parts for each in _without(part, *away)]
         return parts
+
+
+def _hours(midnight, begin, end):
+    """From one hour of a day to another, of the next day where that is not later."""
+    later = end if begin < end else end + 24
+    return midnight + timedelta(hours=begin), midnight + timedelta(hours=later)
 
 
 def _without(part, leaves, back):
