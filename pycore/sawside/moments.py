@@ -65,6 +65,22 @@ def clock(moment):
     return f"{(moment.hour - 1) % _NOON + 1}:{moment.minute:02} {half}"
 
 
+def lost_hour(begin, end):
+    """What a clock goes ahead by from one moment to another where it is set ahead in spring.
+
+    That is on the second Sunday of March in the US (15 U.S.C. 260a), on the last one in Europe
+    (Directive 2000/84/EC), both from memory: on either, as no zone is known.
+    """
+    nights = (_sunday(year, day) for year in range(begin.year, end.year + 1) for day in (8, 25))
+    return HOUR if any(begin < night <= end for night in nights) else timedelta()
+
+
+def _sunday(year, day):
+    """2 AM on the first Sunday from a day of March on."""
+    first = datetime(year, 3, day, 2)
+    return first + timedelta(days=6 - first.weekday())
+
+
 def lasting(span):
     """A time from 0 up, rounded up to a minute, of days to an hour: "20 min", "24 h", "28 days"."""
     minutes = -(-span // timedelta(minutes=1))

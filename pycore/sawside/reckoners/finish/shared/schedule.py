@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from fractions import Fraction
 
-from sawside.moments import lasting
+from sawside.moments import lasting, lost_hour
 from sawside.reckoners.declaration import Step
 from sawside.reckoners.finish.shared.drying import Air, drying
 from sawside.reckoners.finish.shared.finish_cautions import CURING, DUST, RAGS, SOLVENT, WATER
@@ -18,6 +18,7 @@ from sawside.reckoners.finish.shared.hours import Hours
 COAT = SANDING = timedelta(minutes=30)
 """What a coat, or sanding before it, takes of a person's time (common practice, no source)."""
 
+_AHEAD = ", and an hour by the clock, which may be set ahead that night"
 WET_COATS = 2
 MOST_COATS = 12
 _ORDINALS = (
@@ -93,18 +94,21 @@ class Schedule:
     cured: datetime | None = None
 
     def __post_init__(self):
-        dry = None
+        dry, lost = None, timedelta()
         for coat in range(1, self.plan.coats + 1):
-            left = self._coat(coat, dry)
+            left = self._coat(coat, dry, _AHEAD if lost else "")
             dry = left and left + self._dries(coat)
+            lost = lost_hour(left, dry) if left else timedelta()
+            dry = left and dry + lost
         cure = drying(Fraction(24 * self.plan.cure), self._air(self.plan.coats), self._how())
         self.cured = left and left + cure
         about = f"{lasting(cure)} after the last coat."
         due = self.cured and self.plan.hours.fit(self.cured, timedelta())
         self._add(Step("cured", "Cured: ready to use", about, CURING), due, self.cured)
 
-    def _coat(self, coat, dry):
-        """Add the steps of one coat; gives when it was left to dry, or None."""
+    def _coat(self, coat, dry, also):
+        """Add the steps of one coat, with what's `also` said of it; gives when it was left to dry,
+        or None."""
         plan = self.plan
         there = plan.hours.fit
         begin = plan.start if coat == 1 else dry
@@ -119,16 +123,16 @@ class Schedule:
             ready = sanded if key in self.done else sanded and sanded + SANDING
             ready = ready and max(ready, begin or ready)
         due = ready and there(ready, plan.sitting)
-        applied = self._add(self._applied(coat), due, begin)
+        applied = self._add(self._applied(coat, also), due, begin)
         self.coats.append(applied)
         return self._after(coat, applied)
 
-    def _applied(self, coat):
+    def _applied(self, coat, also):
         caution = SOLVENT if self.plan.finish.flammable else WATER
         about = self.plan.finish.how
         if coat > 1:
             between = drying(self.plan.recoat, self._air(coat - 1), self._how())
-            about += f" At least {lasting(between)} after the coat before it."
+            about += f" At least {lasting(between)} after the coat before it{also}."
         return Step(f"coat{coat}", self.plan.called(coat), about, caution)
 
     def _after(self, coat, applied):
