@@ -15,7 +15,8 @@ def keys(**values):
 
 def test_under_paint_nail_holes_are_filled_first_and_under_a_clear_finish_after_its_first_coat():
     assert keys(finish="paint")[:2] == ["nails", "fill"]
-    for finish in FINISHES.keys() - {"paint"}:
+    assert keys(finish="oil_paint")[:2] == ["nails", "fill"]
+    for finish in FINISHES.keys() - {"paint", "oil_paint"}:
         assert keys(finish=finish)[0] == "nails"
         assert keys(finish=finish)[-1] == "fill"
     assert reckon("before_finish", finish="paint")["answers"][0]["text"] == "Before the primer"

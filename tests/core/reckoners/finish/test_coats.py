@@ -159,6 +159,16 @@ def test_paint_begins_with_its_primer_and_is_sanded_with_220_after_it():
     ]
 
 
+def test_oil_based_paint_is_treated_as_an_oil_and_water_based_paint_says_that_it_is_none():
+    """NFPA tip sheet on oily rags: oil-based paints too heat up by themselves."""
+    said = reckon("coats", finish="oil_paint", start=START)
+    assert any("never pile" in each for each in said["cautions"])
+    assert any("flames" in each for each in said["cautions"])
+    assert said["steps"][0]["said"] == "Coat of primer"
+    assert times(said)[1] == "2026-12-01T18:30"  # 24 h, and half an hour of sanding
+    assert FINISHES["paint"].name == "Water-based paint with primer"
+
+
 def test_pores_are_filled_by_wet_sanding_the_first_two_coats_of_oil():
     said = reckon("coats", finish="tung", pores="fill", start=START)
     keys = [step["key"] for step in said["steps"]]
@@ -188,7 +198,7 @@ def test_what_heats_up_by_itself_has_a_step_for_its_rags_after_every_coat(finish
     said = reckon("coats", finish=finish, start=START)
     keys = [step["key"] for step in said["steps"]]
     coats_there = sum(key.startswith("coat") for key in keys)
-    oily = finish in ("linseed", "tung", "blend", "wiping", "wax")
+    oily = finish in ("linseed", "tung", "blend", "wiping", "wax", "oil_paint")
     assert sum(key.startswith("rags") for key in keys) == (coats_there if oily else 0)
 
 

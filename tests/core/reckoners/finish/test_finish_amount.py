@@ -78,6 +78,9 @@ def test_paint_is_a_coat_of_primer_and_the_rest_of_paint():
     assert said["verdict"] == "Buy primer, 1 pint; paint, 1 quart"
     assert texts(said)["coat"] == "Primer 13 fl oz; paint 13 fl oz"
     assert reckon(KEY, faces=SHELF, finish="paint", coats="1")["verdict"] == "Buy primer, 1 pint"
+    oil = reckon(KEY, faces=SHELF, finish="oil_paint")
+    assert oil["verdict"] == "Buy primer, 1 pint; paint, 1 quart"
+    assert "rags" in oil["cautions"][0]
 
 
 def test_two_parts_are_mixed_for_a_coat_by_volume_or_by_weight():

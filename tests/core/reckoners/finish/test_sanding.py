@@ -62,6 +62,7 @@ def test_what_a_chart_prints_side_by_side_is_nearest():
         ("smooth", "water", [150, 220]),
         ("sheet", "blend", [180, 220]),
         ("sheet", "paint", [150]),
+        ("planed", "oil_paint", [80, 120, 150]),
     ],
 )
 def test_the_grits_are_those_of_the_shop(surface, finish, grits):

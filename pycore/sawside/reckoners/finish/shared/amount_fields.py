@@ -2,13 +2,13 @@
 
 from sawside.reckoners.fields import choice, count, length, number
 from sawside.reckoners.finish.shared.faces import MEASURED, faces_field
-from sawside.reckoners.finish.shared.finishes import NAMES
+from sawside.reckoners.finish.shared.finishes import NAMES, PAINTS
 
 POURED = {key: name for key, name in NAMES.items() if key != "wax"}
 """The finishes that are sold by volume."""
 _US, _METRIC = (("measured", (way,)) for way in ("us", "metric"))
 _USUAL = "What’s usual for this finish."
-_ONE = ("finish", tuple(key for key in POURED if key != "paint"))
+_ONE = ("finish", tuple(key for key in POURED if key not in PAINTS))
 """Those that are one kind: paint is two, primer and paint."""
 _MIXED = ("mix", ("volume", "weight"))
 FIELDS = (

@@ -6,7 +6,7 @@ from fractions import Fraction
 from sawside.errors import impossible
 from sawside.reckoners.finish.shared.cans import COVERS_METRIC, METRIC, US, Sold
 from sawside.reckoners.finish.shared.faces import area_of, exact, rim_of
-from sawside.reckoners.finish.shared.finishes import FINISHES
+from sawside.reckoners.finish.shared.finishes import FINISHES, PAINTS
 from sawside.wood.tables import rows
 
 _COVERAGE = {
@@ -65,7 +65,7 @@ def _covers(given):
 
 def _kinds(finish, each):
     """A finish is one kind; paint is a coat of primer, and paint."""
-    if finish != "paint":
+    if finish not in PAINTS:
         return (Amount("", tuple(each)),)
     kinds = Amount("Primer", tuple(each[:1])), Amount("paint", tuple(each[1:]))
     return kinds if len(each) > 1 else kinds[:1]

@@ -33,6 +33,7 @@ class Finish:
 
 
 _OILED = "Flood it on, keep it wet, and let it soak in."
+_PAINT = {"grit": 320, "primed": 220, "fill": "before"}
 FINISHES = {
     "linseed": Finish("Oil, boiled linseed", 3, 24, 30, "oxygen", True, True, wipe=20, how=_OILED),
     "tung": Finish("Oil, pure tung", 3, 48, 30, "oxygen", True, True, wipe=20, how=_OILED),
@@ -52,12 +53,12 @@ FINISHES = {
     "lacquer": Finish("Lacquer", 3, 2, 7, "solvent", False, True, grit=320),
     "water": Finish("Water-borne finish", 3, 3, 21, "water", False, False, grit=320),
     "wax": Finish("Wax", 2, 24, 1, "solvent", True, True, wipe=15, how="Rub it on in a thin film."),
-    "paint": Finish(
-        "Paint with primer", 3, 4, 30, "water", False, False, grit=320, primed=220, fill="before"
-    ),
+    "paint": Finish("Water-based paint with primer", 3, 4, 30, "water", False, False, **_PAINT),
+    "oil_paint": Finish("Oil-based paint with primer", 3, 24, 30, "oxygen", True, True, **_PAINT),
 }
-"""By key. Paint is one coat of primer and two of water-based paint; a solvent wax may hold a drying
-oil or turpentine, so its rags are treated as oily ones."""
+"""By key. Paint is one coat of primer and two of paint; a solvent wax may hold a drying oil or
+turpentine, so its rags are treated as oily ones."""
+PAINTS = tuple(key for key, finish in FINISHES.items() if finish.primed)
 
 WIPED = tuple(key for key, finish in FINISHES.items() if finish.wipe)
 OILS = ("linseed", "tung", "blend")

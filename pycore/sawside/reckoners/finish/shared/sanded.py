@@ -5,12 +5,15 @@ from fractions import Fraction
 
 from sawside.errors import impossible
 from sawside.lengths.units import INCHES_PER
+from sawside.reckoners.finish.shared.finishes import PAINTS
 from sawside.wood.abrasives import GRITS, Grit, scratch, steps
 
 STARTS = {"sawn": 60, "planed": 80, "smooth": 150, "sheet": 150, "veneer": 150}
 """The first grit by how the surface comes. Planed boards: 80 is as coarse as is needed (a
 reference work on sizes of sandpaper, read); the others are common practice, no source."""
-LASTS = {"linseed": 220, "tung": 220, "blend": 220, "water": 220, "wax": 220, "paint": 150}
+LASTS = dict.fromkeys(("linseed", "tung", "blend", "water", "wax"), 220) | dict.fromkeys(
+    PAINTS, 150
+)
 _LAST = 180
 """The last grit by the finish, 180 under any other film (common practice, no source)."""
 MICROMETERS = INCHES_PER["mm"] / 1000
