@@ -70,6 +70,22 @@ def test_the_air_that_was_written_down_slows_the_coat_that_dried_in_it_and_no_ot
     assert due(cold)["coat3"] == "2026-12-03T18:40"
 
 
+@pytest.mark.parametrize(
+    ("air", "said"),
+    [
+        ({"temperature": "45 F"}, "It was below 50 °F (10 °C): it may not dry or hold."),
+        ({"temperature": "9 C"}, "It was below 50 °F (10 °C): it may not dry or hold."),
+        ({"humidity": "90"}, "It was above 85% humidity: it may turn cloudy or stay soft."),
+    ],
+)
+def test_a_coat_in_air_that_no_finish_dries_in_says_so(air, said):
+    document = finishing(**OIL)
+    plain = {"id": "1", "step": "coat1", "done_at": START}
+    assert said in steps(changed(document, "tick", **plain, **air))["coat1"]["about"]
+    fine = changed(document, "tick", **plain, temperature="50 F", humidity="85")
+    assert "It was" not in steps(fine)["coat1"]["about"]
+
+
 def test_a_start_that_nobody_typed_is_the_first_tick():
     document = finishing(finish="shellac")
     assert set(due(document).values()) == {None}

@@ -1,8 +1,10 @@
 """When each coat of a finish goes on, what is done between, and when it is ready to use."""
 
+from sawside.lengths.plain_numbers import number_text
 from sawside.moments import lasting, said
 from sawside.reckoners.declaration import NONE_DONE, Answer, Reckoner, Reckoning
 from sawside.reckoners.finish.shared.coat_fields import BASIC, FIELDS, plan_of
+from sawside.reckoners.finish.shared.coat_words import spoils
 from sawside.reckoners.finish.shared.drying import drying, factors_worked, longer_worked
 from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
 from sawside.reckoners.finish.shared.schedule import Schedule
@@ -26,9 +28,12 @@ def compute(given, show, done=NONE_DONE):
         answers["next"] = said(upcoming.due)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(plan)),
-        cautions=(SOLVENT if plan.finish.flammable else WATER,)
-        + ((RAGS,) if plan.finish.rags else ()),
+        working=tuple(_working(plan, given.temperature_c if given.air == "air_c" else None)),
+        cautions=(
+            *spoils(plan, given.finish),
+            SOLVENT if plan.finish.flammable else WATER,
+            *((RAGS,) if plan.finish.rags else ()),
+        ),
         main=main if main in answers else "last",
         verdict=verdict,
         steps=tuple(schedule.steps),
@@ -57,7 +62,10 @@ def _leads(plan, schedule, done):
     return "next", f"Next, {name[:1].lower()}{name[1:]}", left[0]
 
 
-def _working(plan):
+def _working(plan, celsius):
+    if celsius is not None:
+        degrees = number_text(plan.air.fahrenheit, 2)
+        yield f"In °F: {number_text(celsius, 2)} × 1.8 + 32 = {degrees}"
     yield from factors_worked(plan.air, plan.finish.dries)
     yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
     yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
@@ -69,9 +77,9 @@ RECKONER = Reckoner(
     asks="When does each coat of finish go on, and when is it ready to use?",
     words=(
         "coats, finish, finishing, recoat, recoat time, drying time, dry time, cure, curing, "
-        "varnish, oil, shellac, lacquer, polyurethane, paint, primer, wax, schedule, when, next "
-        "coat, second coat, hours between coats, sanding between "
-        "coats, wipe off, oily rags, rags"
+        "varnish, oil, shellac, lacquer, polyurethane, paint, oil-based paint, primer, wax, "
+        "schedule, when, next coat, second coat, hours between coats, sanding between coats, "
+        "wipe off, oily rags, rags"
     ),
     order=30,
     job="finish",

@@ -147,6 +147,46 @@ def test_warm_and_dry_air_never_shortens_what_the_can_says():
     assert said["by_key"]["between"]["text"] == "4 h at least"
 
 
+@pytest.mark.parametrize(
+    ("finish", "values", "said"),
+    [
+        # All shop practice, no source.
+        ("shellac", {"humidity": "75"}, "Damp air can turn it cloudy"),
+        ("lacquer", {"humidity": "71"}, "Damp air can turn it cloudy"),
+        ("water", {"temperature_f": "95"}, "In such heat it may set before it levels"),
+        ("wiping", {"grit": "0"}, "Unsanded, the next coat may not stick"),
+        ("oil_paint", {"grit": "0"}, "Unsanded, the next coat may not stick"),
+    ],
+)
+def test_what_spoils_a_finish_is_warned_of_first(finish, values, said):
+    air = {"air": "air_f", "temperature_f": "70", "humidity": "50"}
+    told = reckon("coats", finish=finish, **air)["cautions"]
+    assert not any(said in each for each in told)
+    assert reckon("coats", finish=finish, **air | values)["cautions"][0].startswith(said)
+
+
+@pytest.mark.parametrize("finish", ["shellac", "lacquer"])
+def test_what_melts_into_the_coat_before_needs_no_sanding_to_stick(finish):
+    told = reckon("coats", finish=finish, grit="0")["cautions"]
+    assert not any("Unsanded" in each for each in told)
+
+
+def test_wet_sanding_is_by_hand_and_its_slurry_is_left_in_the_pores():
+    about = {
+        step["key"]: step["about"]
+        for step in reckon("coats", finish="tung", pores="fill", start=START)["steps"]
+    }
+    assert about["wet1"].startswith("By hand")
+    assert "across the grain" in about["wipe1"]
+    assert "across the grain" not in about["wipe3"]
+
+
+def test_celsius_is_worked_in_fahrenheit_with_a_line_that_says_so():
+    """20 °C is 68 °F."""
+    celsius = {"air": "air_c", "temperature_c": "20", "humidity": "50"}
+    assert reckon("coats", **celsius)["working"][0]["text"] == "In °F: 20 × 1.8 + 32 = 68"
+
+
 def test_paint_begins_with_its_primer_and_is_sanded_with_220_after_it():
     said = reckon("coats", finish="paint", start=START)
     told = [step["said"] for step in said["steps"] if step["key"][:4] in ("coat", "sand")]

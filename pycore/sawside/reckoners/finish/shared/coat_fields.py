@@ -5,14 +5,11 @@ from fractions import Fraction
 from sawside.errors import impossible
 from sawside.moments import lasting
 from sawside.reckoners.fields import choice, count, moment, number
-from sawside.reckoners.finish.shared.drying import USUAL_F, USUAL_HUMIDITY, Air
+from sawside.reckoners.finish.shared.drying import COLDEST, DAMPEST, Air
 from sawside.reckoners.finish.shared.finishes import FINISHES, NAMES, OILS, SANDED, WIPED
 from sawside.reckoners.finish.shared.hours import Hours
 from sawside.reckoners.finish.shared.schedule import MOST_COATS, SANDING, Plan
 from sawside.wood.moisture import fahrenheit
-
-COLDEST, DAMPEST = 50, 85
-"""°F and percent: past them most cans say not to finish (common practice, no source)."""
 
 _AIR = {
     "usual": "About 70 °F (21 °C) and 50%",
@@ -169,8 +166,3 @@ def _refuse_no_time(plan):
             "Change the hours of your day.",
             "down",
         )
-
-
-def in_usual_air(air):
-    """Whether the air is what times on a can are for."""
-    return air == Air(Fraction(USUAL_F), Fraction(USUAL_HUMIDITY))

@@ -15,6 +15,8 @@ from math import ceil
 from sawside.lengths.plain_numbers import number_text
 
 USUAL_F, USUAL_HUMIDITY = 70, 50
+COLDEST, DAMPEST = 50, 85
+"""°F and percent: past them most cans say not to finish (common practice, no source)."""
 _DEGREES = 18
 _DAMP = 70
 _WETTEST = 95

@@ -10,6 +10,7 @@ from fractions import Fraction
 
 from sawside.moments import lasting, lost_hour
 from sawside.reckoners.declaration import Step
+from sawside.reckoners.finish.shared.coat_words import air_said, early
 from sawside.reckoners.finish.shared.drying import Air, drying
 from sawside.reckoners.finish.shared.finish_cautions import CURING, DUST, RAGS, SOLVENT, WATER
 from sawside.reckoners.finish.shared.finishes import Finish
@@ -19,6 +20,8 @@ COAT = SANDING = timedelta(minutes=30)
 """What a coat, or sanding before it, takes of a person's time (common practice, no source)."""
 
 _AHEAD = ", and an hour by the clock, which may be set ahead that night"
+_SLURRY = "Wipe across the grain, so the slurry stays in the pores."
+_GUMMY = "If it’s gummy, wet it with more of the finish and wipe again."
 WET_COATS = 2
 MOST_COATS = 12
 _ORDINALS = (
@@ -35,18 +38,6 @@ _ORDINALS = (
     "Eleventh",
     "Twelfth",
 )
-
-
-_EARLY = {
-    "sand": "Done {} early: if it gums up, let it dry first. ",
-    "coat": "Done {} early: if the coat under it was soft, let this one dry longer than told. ",
-    "cure": "Ticked {} early: go easy on it until then. ",
-}
-"""By how a step's key begins, what is said of one that was done before what's under it was dry."""
-
-
-def _early(key, how_much):
-    return _EARLY.get(key[:4], "").format(how_much)
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +120,7 @@ class Schedule:
 
     def _applied(self, coat, also):
         caution = SOLVENT if self.plan.finish.flammable else WATER
-        about = self.plan.finish.how
+        about = air_said(self.done.get(f"coat{coat}")) + self.plan.finish.how
         if coat > 1:
             between = drying(self.plan.recoat, self._air(coat - 1), self._how())
             about += f" At least {lasting(between)} after the coat before it{also}."
@@ -140,11 +131,12 @@ class Schedule:
         left = applied
         free = applied and applied + COAT
         if self.plan.wet and coat <= WET_COATS:
-            about = "While it’s wet, with wet-or-dry paper along the grain; leave the slurry."
+            about = "By hand while it’s wet, with wet-or-dry paper along the grain."
             left = self._add(Step(f"wet{coat}", "Wet-sand with 400 grit", about), left, left)
         if self.plan.wipe:
             wait = timedelta(minutes=self.plan.wipe)
-            about = f"{lasting(wait)} after it went on; leave nothing wet on the wood."
+            about = f"{lasting(wait)} after it went on; leave nothing wet on the wood. "
+            about += _SLURRY if self.plan.wet and coat <= WET_COATS else _GUMMY
             due = applied and max(applied + wait, left)
             left = self._add(Step(f"wipe{coat}", "Wipe off what’s left", about), due, due)
             free = left
@@ -158,7 +150,7 @@ class Schedule:
         done = self.done.get(step.key)
         about = step.about
         if done and earliest and done.when < earliest and self.steps:
-            about = f"{_early(step.key, lasting(earliest - done.when))}{about}"
+            about = f"{early(step.key, lasting(earliest - done.when))}{about}"
         after = self._after_of(step)
         self.steps.append(replace(step, about=about, due=due, earliest=earliest, after=after))
         return done.when if done else due
