@@ -7,6 +7,7 @@ from sawside.lengths.display import MINUS
 from sawside.lengths.plain_numbers import number_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.fields import choice, number
+from sawside.reckoners.finish.shared.drying import COLDEST, DAMPEST
 from sawside.reckoners.finish.shared.temperatures import (
     celsius_of,
     difference_text,
@@ -48,12 +49,18 @@ def compute(given, show):
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, air, dew, above)),
-        cautions=(_AIR,),
-        verdict=_verdict(above, given.scale, answers["dew"]),
-        fixes=()
-        if _warm(above, given.scale)
-        else (("Warm the wood", f"surface_{given.scale[-1]}"),),
+        cautions=(*_outside(air, given.humidity), _AIR),
+        verdict=_verdict(above, air - dew, given.scale, answers["dew"]),
+        fixes=_fixes(above, air - dew, given.scale),
     )
+
+
+def _outside(air, humidity):
+    """What is said of air that no finish dries in, whatever the wood's temperature."""
+    if fahrenheit(air) < COLDEST:
+        yield f"Below {COLDEST} °F (10 °C) a finish may not dry or hold. Warm the shop first."
+    if humidity > DAMPEST:
+        yield f"Above {DAMPEST}% humidity a finish may turn cloudy or stay soft. Dry the air first."
 
 
 def _coolest_text(dew, scale):
@@ -67,14 +74,21 @@ def _warm(above, scale):
     return in_scale(above, scale) >= _ABOVE[scale]
 
 
-def _verdict(above, scale, dew):
+def _verdict(above, room, scale, dew):
+    """`room` is how far the air is above its dew point: wood as warm as the air has no more."""
     if above <= 0:
         return f"Don’t finish: wood gets wet at {dew}"
-    return f"{'Warm enough' if _warm(above, scale) else 'Too cold'}: dew point {dew}"
+    if _warm(above, scale):
+        return f"Warm enough: dew point {dew}"
+    return f"{'Too cold' if _warm(room, scale) else 'Too damp'}: dew point {dew}"
 
 
-def _fixes(above, scale):
-    return () if _warm(above, scale) else (("Warm the wood", f"surface_{scale[-1]}"),)
+def _fixes(above, room, scale):
+    if _warm(above, scale):
+        return ()
+    if _warm(room, scale):
+        return (("Warm the wood", f"surface_{scale[-1]}"),)
+    return (("Dry the air", "humidity"),)
 
 
 def _above_text(above, scale):

@@ -96,6 +96,23 @@ def test_the_surface_has_to_be_5_degrees_above_it(surface, verdict, above):
     assert said["fixes"] == ([{"label": "Warm the wood", "field": "surface_f"}] if cold else [])
 
 
+@pytest.mark.parametrize(
+    ("values", "verdict", "fix"),
+    [
+        # 68 °F at 90 %: 65.0 °F (the same formula by hand), 3 below the air: no wood as warm as
+        # that air is warm enough, so it's the air that is to change.
+        ({}, "Too damp: dew point 65 °F", "humidity"),
+        ({"surface_f": "66"}, "Too damp: dew point 65 °F", "humidity"),
+        ({"surface_f": "60"}, "Don’t finish: wood gets wet at 65 °F", "humidity"),
+        ({"surface_f": "75"}, "Warm enough: dew point 65 °F", None),
+    ],
+)
+def test_air_that_is_too_damp_for_any_wood_in_it_is_to_be_dried(values, verdict, fix):
+    said = reckon(KEY, **SHOP | {"humidity": "90"} | values)
+    assert said["verdict"] == verdict
+    assert [each["field"] for each in said["fixes"]] == ([fix] if fix else [])
+
+
 @given(degrees, humidities, st.sampled_from(["air_f", "air_c"]))
 def test_the_coldest_that_is_told_is_warm_enough_and_a_tenth_less_is_not(air, humid, scale):
     letter = scale[-1]
@@ -138,6 +155,16 @@ def test_colder_air_than_freezing_is_told_with_its_sign():
     assert said["dew"].startswith("−21.")
     drops = [dew_point(-1, each) for each in range(1, 101)]
     assert all(one < two for one, two in pairwise(drops))
+
+
+def test_air_that_no_finish_dries_in_is_warned_of_however_warm_the_wood_is():
+    """50 °F and 85% as with Coats (common practice, no source)."""
+    damp = reckon(KEY, **SHOP | {"humidity": "86", "surface_f": "80"})
+    assert damp["verdict"].startswith("Warm enough")
+    assert damp["cautions"][0].startswith("Above 85% humidity a finish may turn cloudy")
+    cold = reckon(KEY, scale="air_c", temperature_c="9", humidity="40")
+    assert cold["cautions"][0].startswith("Below 50 °F (10 °C)")
+    assert len(reckon(KEY, **SHOP | {"humidity": "85"})["cautions"]) == 1
 
 
 def test_flames_and_fumes_are_cautioned_of():
