@@ -167,7 +167,8 @@ RECKONER = Reckoner(
     asks="Is the wood warm and dry enough to finish in this air?",
     words=(
         "dew point, dewpoint, condensation, blushing, blush, too humid to finish, too cold to "
-        "finish, cold garage, cold wood, humidity for finishing, temperature for finishing"
+        "finish, wood too wet to finish, cold garage, cold wood, humidity for finishing, "
+        "temperature for finishing"
     ),
     order=90,
     job="finish",

@@ -36,7 +36,7 @@ def compute(given, show):
         "step": _step_text(plan),
         "other": ", ".join(nearest(each).name for each in plan.grits),
         "before": _before_text(given, names),
-        "after": _after_text(plan.grits),
+        "after": _after_text(plan),
     }
     thin = plan.face is not None and plan.off > plan.face * given.share / 100
     if plan.face is not None:
@@ -79,8 +79,11 @@ def _before_text(given, names):
     return f"Inside faces, panels and all you can’t reach later: {grits}. Stay off the joints."
 
 
-def _after_text(grits):
+def _after_text(plan):
+    grits = plan.grits
     left = [each.name for each in grits if each.number >= _LEVEL] or [grits[-1].name]
+    if plan.face is not None:
+        return f"Outside faces and eased edges of solid wood, by hand: {listed(left)}"
     if len(left) == 1:
         return f"Outside faces, level joints and eased edges: {left[0]}"
     return f"Level the joints with {left[0]}, then all outside faces: {listed(left)}"

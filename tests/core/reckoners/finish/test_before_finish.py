@@ -36,6 +36,35 @@ def test_glue_is_looked_for_before_sanding_and_dust_taken_off_after_all_of_it(fi
     assert ("grain" in there) == (finish in ("water", "paint"))
 
 
+def about(key, **values):
+    return next(s["about"] for s in reckon("before_finish", **values)["steps"] if s["key"] == key)
+
+
+@pytest.mark.parametrize("finish", FINISHES)
+def test_the_moisture_of_the_wood_is_checked_against_its_room_before_it_is_sanded(finish):
+    there = keys(finish=finish)
+    assert there.index("moisture") < there.index("glue")
+    assert "see Dew point" in about("moisture", finish=finish)
+
+
+def test_what_is_wetted_to_find_glue_is_dry_before_it_is_sanded():
+    """Mineral spirits flame, and sparks of a sander light them (the caution at this step)."""
+    for finish in FINISHES:
+        assert "Let it dry" in about("glue", finish=finish)
+
+
+def test_veneer_starts_no_coarser_than_sanding_says():
+    """Sanding's first grit on veneered sheets and veneer is P150, or finer where it's thin."""
+    said = reckon("before_finish", wood="veneer")
+    (sand,) = [step for step in said["steps"] if step["key"] == "sand"]
+    for text in (sand["about"], sand["caution"]["full"]):
+        assert "150 grit" in text
+        assert "180" not in text
+    for surface in ("sheet", "veneer"):
+        grits = reckon("sanding", surface=surface, finish="wiping")["answers"][0]["text"]
+        assert int(grits.split(",")[0].removeprefix("P")) >= 150
+
+
 def test_no_oily_tack_cloth_goes_before_a_water_borne_finish():
     (dust,) = [s for s in reckon("before_finish", finish="water")["steps"] if s["key"] == "dust"]
     assert "tack cloth" in dust["about"]

@@ -152,6 +152,14 @@ def test_before_and_after_assembly_the_joints_are_spared_and_leveled():
     )
 
 
+@pytest.mark.parametrize("surface", ["sheet", "veneer"])
+def test_no_joint_is_leveled_by_sanding_through_veneer(surface):
+    """Common practice, no source: the thinner face gives first."""
+    said = texts(reckon(KEY, surface=surface, finish="blend", face="usual"))["after"]
+    assert "Level" not in said
+    assert said.startswith("Outside faces and eased edges of solid wood, by hand: P")
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind", "remedy"),
     [

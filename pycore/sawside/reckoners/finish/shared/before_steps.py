@@ -14,7 +14,7 @@ NAIL_SET = Fraction(1, 16)
 VENEER = Caution(
     "Sand veneer by hand: its face is thinner than a dime.",
     "Sand veneer by hand: its face is thinner than a dime. The face of plywood may be no thicker "
-    "than a few sheets of paper. Start at 180 grit, stay off the edges, and stop when the "
+    "than a few sheets of paper. Start at 150 grit or finer, stay off the edges, and stop when the "
     "scratches are even: what’s sanded through can’t be put back.",
 )
 
@@ -35,6 +35,7 @@ def steps_before(given, show):
         Step("fill", "Fill the nail holes", "With a filler that sands. Overfill, let it harden.")
         if nailed and finish.fill == "before"
         else None,
+        Step("moisture", "Check the wood’s moisture", _SETTLED),
         _glue(finish),
         Step("sand", "Sand to the last grit", _SANDED[veneered], VENEER if veneered else DUST),
         Step("corners", "Ease the corners", _EASED[veneered], None if veneered else DUST),
@@ -52,15 +53,21 @@ def steps_before(given, show):
 def _glue(finish):
     """Glue that is left seals the wood: it shows before a finish does when the wood is wetted."""
     if finish.flammable:
-        about = "Wipe it with mineral spirits: glue stays pale. Scrape it off and sand there again."
+        about = (
+            "Wipe it with mineral spirits: glue stays pale. Let it dry, scrape it off, sand there."
+        )
         return Step("glue", "Find the glue spots", about, SOLVENT)
-    about = "Wipe it with a damp cloth: glue stays pale. Scrape it off, and sand there again."
+    about = "Wipe it with a damp cloth: glue stays pale. Let it dry, scrape it off, sand there."
     return Step("glue", "Find the glue spots", about)
 
 
+_SETTLED = (
+    "By a meter: within 2 points of what the room it goes to brings it to (see Dew point). Wetter "
+    "or drier wood moves under the finish."
+)
 _SANDED = (
     "With the grain, each grit until the scratches of the one before are gone.",
-    "With the grain, by hand, from 180 grit.",
+    "With the grain, by hand, with 150 grit or finer.",
 )
 _EASED = (
     "Two strokes with a sanding block on every sharp edge: a finish pulls back from it.",

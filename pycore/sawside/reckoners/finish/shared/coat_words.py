@@ -8,7 +8,7 @@ _BLUSHES = ("shellac", "lacquer")
 _BLUSH, _HOT = 70, 90
 _EARLY = {
     "sand": "Done {} early: if it gums up, let it dry first. ",
-    "coat": "Done {} early: if the coat under it was soft, let this one dry longer than told. ",
+    "coat": "Done {} early: if the coat under it was soft, let this one dry longer. ",
     "cure": "Ticked {} early: go easy on it until then. ",
 }
 """By how a step's key begins, what is said of one that was done before what's under it was dry."""
