@@ -5,7 +5,7 @@ from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.finish.shared.amount_fields import BASIC, FIELDS
 from sawside.reckoners.finish.shared.amounts import needed, thickness_of
 from sawside.reckoners.finish.shared.faces import area_text, area_worked
-from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
+from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER, to_buyers
 from sawside.reckoners.finish.shared.finishes import FINISHES
 from sawside.wood.caution import Caution
 
@@ -35,8 +35,8 @@ def compute(given, show):
         working=tuple(_working(given, show, found)),
         cautions=(
             *((_MIX,) if given.mix not in _UNMIXED else ()),
-            *((RAGS,) if finish.rags else ()),
-            SOLVENT if finish.flammable else WATER,
+            *((to_buyers(RAGS),) if finish.rags else ()),
+            to_buyers(SOLVENT if finish.flammable else WATER),
         ),
         verdict=f"Buy {answers['buy']}",
     )

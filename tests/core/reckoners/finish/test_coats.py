@@ -1,6 +1,7 @@
 """When coats go on: days worked by hand, a clock that goes by minutes, and what is never asked."""
 
 import csv
+import re
 from datetime import datetime, timedelta
 from itertools import pairwise
 from pathlib import Path
@@ -230,6 +231,20 @@ def test_a_caution_is_told_in_full_where_it_first_stands_and_short_after_that():
     assert "NFPA" in rags[0]["full"]
     assert [each["full"] for each in rags[1:]] == [rags[0]["short"]] * 2
     assert any("never pile" in each for each in said["cautions"])
+
+
+def test_every_caution_names_who_says_so_and_defers_to_the_maker_or_local_rules():
+    """NFPA, NIOSH, EPA and the Code of Federal Regulations, as finish_cautions.py lists them."""
+    said = [step for key in ("linseed", "water") for step in reckon("coats", finish=key)["steps"]]
+    cautions = [step["caution"] for step in said[::-1] if step["caution"]]
+    whole = {each["short"]: each["full"] for each in cautions}
+    whole |= {each.partition(".")[0] + ".": each for each in reckon("sanding")["cautions"]}
+    assert len(whole) == 5
+    for text in whole.values():
+        assert re.search(r"NFPA|NIOSH|EPA|29 CFR", text), text
+        assert re.search(r"maker|can |local|your town", text), text
+    (dust,) = [text for short, text in whole.items() if "dust" in short]
+    assert "1 mg in a cubic meter" in dust  # NIOSH Pocket Guide, wood dust
 
 
 @pytest.mark.parametrize("finish", FINISHES)

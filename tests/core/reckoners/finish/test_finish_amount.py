@@ -185,6 +185,15 @@ def test_rags_and_flames_are_cautioned_of():
     assert len(reckon(KEY, faces=SHELF, finish="water")["cautions"]) == 1
 
 
+@pytest.mark.parametrize("finish", ["linseed", "water", "shellac", "oil_paint"])
+def test_who_buys_is_cautioned_in_short_and_told_where_all_of_it_stands(finish):
+    """In full they stand at the coat that they are about."""
+    short = reckon(KEY, faces=SHELF, finish=finish)["cautions"]
+    whole = reckon("coats", finish=finish)["cautions"]
+    assert {each.partition(".")[0] for each in short} == {each.partition(".")[0] for each in whole}
+    assert all(each.endswith("see Coats.") and len(each) < 160 for each in short)
+
+
 @pytest.mark.parametrize(
     ("values", "field", "kind"),
     [

@@ -94,4 +94,4 @@ FIELDS = (
     ),
     MEASURED,
 )
-BASIC = ("faces", "finish", "coverage_us", "coverage_metric", "coats")
+BASIC = ("faces", "finish", "coverage_us", "coverage_metric")
