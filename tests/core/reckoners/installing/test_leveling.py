@@ -82,6 +82,14 @@ def test_thick_shims_are_said_to_want_blocks():
     assert not any("a lot of shim" in each for each in reckon(KEY, **TWO)["cautions"])
 
 
+def test_shims_are_spoken_of_only_where_there_are_some():
+    for more, there in (({}, True), ({"way": "cut"}, False)):
+        said = reckon(KEY, **TWO, **more)["cautions"]
+        assert any("Shim in pairs" in each for each in said) == there
+    level = reckon(KEY, front=["36", "36"])["cautions"]
+    assert not any("Shim in pairs" in each for each in level)
+
+
 def test_a_floor_that_is_high_at_one_end_gets_the_shim_that_the_space_asks_for():
     """The question of the space, asked of the same floor: 3/8 low at the right."""
     space = reckon(

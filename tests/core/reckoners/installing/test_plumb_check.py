@@ -39,6 +39,16 @@ def test_it_passes_up_to_what_is_allowed(bottom, tolerance, verdict):
     assert ("shim" in said["by_key"]) == verdict.startswith("Leans")
 
 
+def test_a_case_that_passes_keeps_its_wall_screws():
+    plain = {"top": "2", "apart": "72", "width": "36"}
+    for bottom, loose in (("2", False), ("2 1/16", False), ("2 1/8", True)):
+        said = reckon("plumb_check", **plain, bottom=bottom)["cautions"]
+        assert any("Back out its wall screws" in each for each in said) == loose
+    deep = {"front": "yes", "front_top": "1", "front_bottom": "1 1/4"}
+    said = reckon("plumb_check", **plain, bottom="2", **deep)["cautions"]
+    assert any("Back out its wall screws" in each for each in said)
+
+
 def test_racking_by_the_diagonals_is_pushed_and_only_the_floors_part_is_shimmed():
     """Law of cosines: (84 1/2² − 84 5/8²) ÷ (4 × 37 1/8) = −41/288 at 76 up, −41/304 at 72 up.
     Of −5/16 the floor has −5/16 + 41/304 = −27/152: × 37 1/8 ÷ 72 is .0916."""

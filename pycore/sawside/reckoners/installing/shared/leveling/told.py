@@ -117,5 +117,6 @@ def cautions_of(given, show, floor):
     if all(spot.edge == "front" for spot in floor.read):
         yield "The back isn’t figured. Measure the floor along the back too: a wall’s edge is low."
     yield _BETWEEN
-    yield _SHIMS
+    if given.way == "shim" and floor.thickest:
+        yield _SHIMS
     yield TIP_OVER

@@ -158,5 +158,6 @@ def cautions_of(given, sideways, racking, deep):
         yield _PUSH
     if given.also == "none":
         yield _NOT_RACKED
-    yield _LOOSE
+    if acts_of(given, sideways) or not (deep is None or passes(given, deep)):
+        yield _LOOSE
     yield TIP_OVER
