@@ -136,6 +136,7 @@ TYPED = {
     ],
     "board_bad": [{"board": "1"}],
     "save_offcuts": [{"board": "2"}],
+    "finish_parts": [{}],
     "several": [
         {
             "said": "Made of two.",

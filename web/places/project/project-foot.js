@@ -33,12 +33,19 @@ export function projectFoot(app) {
       addPiece,
       button("Add a note", () => go("note")),
       addCase(app),
+      view?.pieces.some(({ width }) => width) ? partsToFinish(app) : null,
     ),
     since > 0 ? element("p", { class: "help" }, reminder(since, backups[record.id])) : null,
     view?.tally?.length ? materialTally(view.tally) : null,
     view?.log?.length ? log(view.log) : null,
   );
 }
+
+/**
+ * Lists the parts of the project, both faces of each, for how much finish they take.
+ * @param {App} app
+ */
+const partsToFinish = (app) => button("How much finish", () => app.project.change({ act: "finish_parts" }));
 
 /**
  * A phone can be lost: said quietly, where it does not stand in the way.

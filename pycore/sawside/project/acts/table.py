@@ -5,7 +5,15 @@ from typing import NamedTuple
 
 from sawside.errors import Refusal, message_fault, on_one_line, quoted
 from sawside.needs import NOTHING, an_object, checked, index, one_of, require, some, text
-from sawside.project.acts import arrange, keep, new_case, plan_acts, save_offcuts, ticks
+from sawside.project.acts import (
+    arrange,
+    finish_parts,
+    keep,
+    new_case,
+    plan_acts,
+    save_offcuts,
+    ticks,
+)
 from sawside.project.acts import saw_acts as saw
 from sawside.project.acts import whole_project as whole
 from sawside.project.kinds.checks import Damaged, clean_name, moment_given, short_sum
@@ -92,6 +100,7 @@ ACTS = {
     "about": Act(saw.about, needs=_PART | {"about": an_object}, moves=False),
     "keep_plan": Act(plan_acts.keep_plan, may={"plan": plan}, moves=False),
     "board_bad": Act(plan_acts.board_bad, needs={"board": text}, moves=False),
+    "finish_parts": Act(finish_parts.finish_parts, must_work=True),
     "save_offcuts": Act(save_offcuts.save_offcuts, needs={"board": text}, must_work=True),
     "trial": Act(
         saw.trial,
