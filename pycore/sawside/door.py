@@ -25,6 +25,7 @@ Imports: everything below it.
 import json
 from copy import deepcopy
 from importlib import import_module
+from math import isfinite
 
 from sawside.errors import Refusal, Refusals, each_of, quoted
 from sawside.lengths.strip import strip
@@ -114,12 +115,19 @@ def _check(message):
             for outer in level
             for each in (outer.values() if isinstance(outer, dict) else outer)
         ]
-        if any(isinstance(each, int) and each.bit_length() > 64 for each in inside):
+        if any(map(_unwritable, inside)):
             raise Refusal("message", "A number here is too long.", "Send numbers as text.")
         level = [each for each in inside if isinstance(each, (dict, list))]
         if not level:
             return
     raise Refusal("message", "This message is nested too deep.", "Send a flatter one.")
+
+
+def _unwritable(each):
+    """Whether JSON can't be counted on to hold this number, where it is told again."""
+    if isinstance(each, float):
+        return not isfinite(each)
+    return isinstance(each, int) and each.bit_length() > 64
 
 
 def _strip(settings=None):

@@ -7,12 +7,11 @@ plan is below. The last, sticks with a kerf that were cut apart without a rest, 
 
 import json
 import random
-import subprocess
 from fractions import Fraction
-from pathlib import Path
 
 from sawside.boards.planner import plan
 from tests.bench.core import timed_plans
+from tests.bench.core.inside import inside_pyodide
 from tests.core.oracles.sawn_sticks import (
     any_sizes,
     cut_apart,
@@ -44,7 +43,8 @@ def measure():
         yield f"boards.{name.rpartition('_over_')[0]}_most_over", max(over)
     yield "boards.plans_wrong", wrong
     yield "boards.ffd_bars_saved", saved
-    seconds = sorted(each[0] for each in _inside_pyodide(everything))
+    told = inside_pyodide(timed_plans.__file__, f"timed({json.dumps(everything)})")
+    seconds = sorted(each[0] for each in told)
     yield "boards.seconds_p95", seconds[len(seconds) * 95 // 100]
     yield "boards.seconds_most", seconds[-1]
 
@@ -58,11 +58,3 @@ def _classes():
     yield "hard28_made_over_bound", [(each, Fraction(1000), Fraction(0), None) for each in made]
     planted = [cut_apart(random.Random(f"bench {n}"), 40, Fraction(96), KERF) for n in range(SETS)]
     yield "planted_over_optimum", [(each, Fraction(96), KERF, 40) for each in planted]
-
-
-def _inside_pyodide(sets):
-    root = Path(__file__).parents[3]
-    runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
-    script = Path(__file__).with_name("inside_pyodide.mjs")
-    command = ["node", script, runtime, wheels, timed_plans.__file__, f"timed({json.dumps(sets)})"]
-    return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)

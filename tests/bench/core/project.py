@@ -1,11 +1,9 @@
 """How quickly and rightly a project follows a correction, and how files gone wrong are met."""
 
-import json
 import random
-import subprocess
-from pathlib import Path
 
 from tests.bench.core import recompute, recompute_case
+from tests.bench.core.inside import inside_pyodide
 from tests.core.hostile import crashes
 from tests.core.oracles.hostile_memory import BOMBS, looked_at
 from tests.core.oracles.spreadsheet import faults
@@ -24,7 +22,7 @@ def measure():
     out otherwise; `hostile.memory_of_bound` is the most of the memory that a file may take that one
     took.
     """
-    times = _inside_pyodide(recompute, "recomputed()")
+    times = inside_pyodide(recompute.__file__, "recomputed()")
     questions, sums, settings = times["questions"], times["sums"], times["settings"]
     yield "project.recompute_500_ms", questions["500"]
     yield "project.recompute_5000_over_500", questions["5000"] / questions["500"]
@@ -34,7 +32,7 @@ def measure():
     yield "project.change_500_sums_ms", sums["message"]
     yield "project.settings_8_irrational_ms", settings["told"]
     yield "project.settings_told_over_alone", settings["told"] / settings["alone"]
-    case = _inside_pyodide(recompute_case, "compared()")
+    case = inside_pyodide(recompute_case.__file__, "compared()")
     yield "project.case_over_plain", case["case"] / case["plain"]
     yield "project.case_less_plain_ms", case["case"] - case["plain"]
     found = crashes(FILES, "bench")
@@ -51,11 +49,3 @@ def measure():
             print(f"project: {fault}", flush=True)
     yield "project.oracle_projects", PROJECTS
     yield "project.oracle_wrong", wrong
-
-
-def _inside_pyodide(measured, call):
-    root = Path(__file__).parents[3]
-    runtime, wheels = root / "web/node_modules/pyodide", root / ".site/python/wheels"
-    script = Path(__file__).with_name("inside_pyodide.mjs")
-    command = ["node", script, runtime, wheels, measured.__file__, call]
-    return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)

@@ -79,7 +79,7 @@ class Session:
             self.seen[f"{do}: {act['act']}"] += 1
         if do == "tally":
             self.tally = answer["tally"]
-        elif "document" in answer:
+        elif answer.get("document"):
             self._accept(answer)
         elif do == "plan" and answer["act"]:
             self.undos.append(answer["act"])  # an act to be done at some time, as an undo is
@@ -127,7 +127,7 @@ def _faults(answer):
                 yield f"ended as {error['kind']}: {error['remedy']}"
             elif not (error["message"] and error["remedy"]):
                 yield f"says nothing: {error}"
-    elif "document" in answer:
+    elif answer.get("document"):
         yield from _unreadable(json.loads(written)["document"])
 
 

@@ -31,14 +31,16 @@ PART_KEYS = {
 }
 SAMPLE = project()
 BACKUP = backup_text(SAMPLE)
-STEP_KEYS = [
-    step["key"]
-    for question in QUESTIONS.values()
-    for step in sawside.handle(
-        {"do": "reckon", "reckoner": question["key"], "values": question["example"]}
-    ).get("steps", ())
-]
-TICKED = ("coats", "before_finish")
+STEP_KEYS = {
+    key: [
+        step["key"]
+        for step in sawside.handle(
+            {"do": "reckon", "reckoner": key, "values": QUESTIONS[key]["example"]}
+        )["steps"]
+    ]
+    for key in ("coats", "before_finish")
+}
+OFTEN = ("keep_reading", "keep_line", "correct", "cut", "trial", "tick", "save_offcuts")
 TICKS = ("tick", "untick")
 AT_THE_SAW = ("cut", "spoil", "recut", "about", "trial")
 EXACT = ["289/8", "1/0", "1e5000000", "9" * 199, "nan", "1/3", "-7", "9" * 3000, 3, None, "1/" * 9]
@@ -138,7 +140,7 @@ def _change(session):
 def _act(session):
     """Any act, with all that any of them takes."""
     chance, question = session.chance, _question(session)
-    name = chance.choice([*ACTS, *["keep_reading", "keep_line", "correct", "cut", "recut"] * 2])
+    name = chance.choice([*ACTS, *OFTEN * 2])
     entry = _entry(session, "line" if name in AT_THE_SAW + TICKS else None)
     if name == "correct":
         question = QUESTIONS.get(entry.get("reckoner"), question)
@@ -180,12 +182,14 @@ def _act(session):
 def _ticked(session):
     """What is told of a step; a line with steps, mostly."""
     chance = session.chance
-    lines = [each for each in session.document["entries"] if each.get("reckoner") in TICKED]
-    told = {"step": chance.choice(STEP_KEYS), "done_at": chance.choice(MOMENTS)}
+    lines = [each for each in session.document["entries"] if each.get("reckoner") in STEP_KEYS]
+    line = chance.choice(lines or [{}])
+    keys = STEP_KEYS.get(line.get("reckoner")) or ["coat1"]
+    told = {"step": chance.choice(keys), "done_at": chance.choice(MOMENTS)}
     for key, typed in (("temperature", "68 F"), ("humidity", "45"), ("note", "Oak")):
         if chance.random() < 0.4:
             told[key] = chance.choice([typed, text(chance)])
-    return told | ({"id": chance.choice(lines)["id"]} if lines else {})
+    return told | ({"id": line["id"]} if lines else {})
 
 
 def _part(session, entry):

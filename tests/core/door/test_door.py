@@ -280,3 +280,11 @@ def test_an_area_is_told_in_square_feet_too_and_a_volume_in_board_feet():
     assert (volume["text"], volume["other"]) == ("1152 in³", "8 board feet")
     odd = sawside.handle({"do": "read", "text": "10 in * 10 in"})["value"]
     assert odd["other"] == "≈ 0.694 ft²"
+
+
+@pytest.mark.parametrize("number", ["1e999", "-1e999", "NaN", "Infinity"])
+def test_a_number_that_json_can_not_hold_is_refused_wherever_it_stands(number):
+    form = f'{{"reckoner": "wrap", "values": {{"wood": [{{"thickness": {number}}}]}}}}'
+    said = json.loads(sawside.handle_json(f'{{"do": "today", "forms": [{form}]}}'))
+    assert not said["ok"]
+    assert said["error"]["message"] == "A number here is too long."

@@ -227,16 +227,6 @@ def _piece(text):
     return length, width, value, most
 
 
-def recipe(random, size, number):
-    """Pieces as J. E. Beasley, 1985, made his: each side from a quarter to three quarters of the
-    sheet's, the value its area."""
-    sides = [
-        (random.randint(size // 4, size * 3 // 4), random.randint(size // 4, size * 3 // 4))
-        for _ in range(number)
-    ]
-    return [(length, width, length * width, None) for length, width in sides]
-
-
 def most_of_one_sheet(pieces, length, width):
     """The most that a sheet gives, each piece as often as one likes: every part is a piece or is
     cut at every sum of pieces, said as plainly as can be."""

@@ -7,7 +7,7 @@ from sawside.lengths.fine import on_fine_marks
 from sawside.lengths.real import nearby
 
 _HIGH = 100
-_WIDE = 84
+_WIDE = 110
 """Pixels of the strip as it is ripped."""
 _CASE = 60
 _NAMED = 5
@@ -48,7 +48,7 @@ def _widths(show, strip, points):
         told = [pick(told, key=lambda each: each[0][1]) for pick in (min, max)]
     for (_, gap), (x, y) in told:
         if x:
-            text = show.brief(show.rounded(strip.left(gap), "go in"))
+            text = show.bare(strip.left(gap), "go in")
             yield dimension((0, y), (x, y), 0, text, "answer")
 
 
