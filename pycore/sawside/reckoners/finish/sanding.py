@@ -83,7 +83,7 @@ def _after_text(plan):
     grits = plan.grits
     left = [each.name for each in grits if each.number >= _LEVEL] or [grits[-1].name]
     if plan.face is not None:
-        return f"Outside faces and eased edges of solid wood, by hand: {listed(left)}"
+        return f"Outside faces, and eased edges of solid wood: {listed(left)}"
     if len(left) == 1:
         return f"Outside faces, level joints and eased edges: {left[0]}"
     return f"Level the joints with {left[0]}, then all outside faces: {listed(left)}"

@@ -157,7 +157,7 @@ def test_no_joint_is_leveled_by_sanding_through_veneer(surface):
     """Common practice, no source: the thinner face gives first."""
     said = texts(reckon(KEY, surface=surface, finish="blend", face="usual"))["after"]
     assert "Level" not in said
-    assert said.startswith("Outside faces and eased edges of solid wood, by hand: P")
+    assert said.startswith("Outside faces, and eased edges of solid wood: P")
 
 
 @pytest.mark.parametrize(

@@ -39,7 +39,7 @@ def steps_before(given, show):
         _glue(finish),
         Step("sand", "Sand to the last grit", _SANDED[veneered], VENEER if veneered else DUST),
         Step("corners", "Ease the corners", _EASED[veneered], None if veneered else DUST),
-        Step("grain", "Raise the grain", _RAISED) if finish.dries == "water" else None,
+        Step("grain", "Raise the grain", _RAISED) if _swells(finish) else None,
         Step("light", "Look along it in raking light", _RAKED),
         Step("dust", "Take off the dust", _DUSTED[finish.dries == "water"], DUST),
         Step("scrap", "Try the finish on scrap", _TRIED),
@@ -48,6 +48,11 @@ def steps_before(given, show):
         else None,
     ]
     return tuple(step for step in steps if step)
+
+
+def _swells(finish):
+    """Whether a finish raises the grain where no primer, sanded after, does it first."""
+    return finish.dries == "water" and not finish.primed
 
 
 def _glue(finish):

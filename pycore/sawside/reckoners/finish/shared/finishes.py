@@ -34,11 +34,12 @@ class Finish:
 
 _OILED = "Flood it on, keep it wet, and let it soak in."
 _PAINT = {"grit": 320, "primed": 220, "fill": "before"}
+_WIPED_ON = "Wipe it on thin and even, with the grain."
 FINISHES = {
     "linseed": Finish("Oil, boiled linseed", 3, 24, 30, "oxygen", True, True, wipe=20, how=_OILED),
     "tung": Finish("Oil, pure tung", 3, 48, 30, "oxygen", True, True, wipe=20, how=_OILED),
     "blend": Finish("Oil-varnish blend", 3, 24, 14, "oxygen", True, True, wipe=15, how=_OILED),
-    "wiping": Finish("Wiping varnish", 4, 24, 28, "oxygen", True, True, grit=320),
+    "wiping": Finish("Wiping varnish", 4, 24, 28, "oxygen", True, True, grit=320, how=_WIPED_ON),
     "shellac": Finish(
         "Shellac",
         3,
