@@ -24,6 +24,20 @@ def test_the_project_says_what_is_next_and_leads_there(phone, server):
     page.get_by_role("checkbox", name="First coat").wait_for()
 
 
+def test_steps_without_a_time_have_a_next_one_and_no_calendar(phone, server):
+    page = phone_with_clock(phone)
+    keep_coats(page, server, "before_finish", "Before")
+    following = page.get_by_role("region", name="Next step")
+    first = page.locator(".next-step-line").inner_text().removeprefix("Next: ")
+    assert following.get_by_role("button", name="Calendar").count() == 0
+    open_steps(page, "before_finish")
+    assert page.get_by_role("button", name="Calendar").count() == 0
+    tick(page, first)
+    open_place(page, "Project")
+    page.locator(".next-step-line").get_by_text("Next: ").wait_for()
+    assert first not in page.locator(".next-step-line").inner_text()
+
+
 def test_a_step_that_comes_due_is_told_once_wherever_one_is(phone, server):
     page = phone_with_clock(phone, "2026-11-30T12:00")
     keep_coats(page, server)

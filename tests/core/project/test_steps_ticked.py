@@ -46,6 +46,11 @@ def test_an_early_coat_moves_what_follows_forward_and_says_how_early_it_was():
     assert due(early)["coat3"] == "2026-12-02T15:40"
 
 
+def test_a_first_coat_before_its_start_is_not_called_soft_for_nothing_is_under_it():
+    early = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at="2026-11-30T08:00")
+    assert steps(early)["coat1"]["about"] == steps(finishing(**OIL))["coat1"]["about"]
+
+
 def test_the_air_that_was_written_down_slows_the_coat_that_dried_in_it_and_no_other():
     """52 °F is 18 below 70: twice as long, so 48 h instead of 24; the coat after it is 24 again."""
     cold = changed(

@@ -140,7 +140,8 @@ class Schedule:
         """Add a step after the one before it; gives when it was done, or is due."""
         done = self.done.get(step.key)
         about = step.about
-        is_early = done and earliest and done.when < earliest
+        # Nothing is under the first coat that could be soft.
+        is_early = self.steps and done and earliest and done.when < earliest
         if is_early and step.key.startswith(("coat", "sand")):
             early = lasting(earliest - done.when)
             about = f"Done {early} early: if it’s soft or gums up, let it dry first. {about}"
