@@ -20,7 +20,7 @@ from sawside.project.read_in_project import (
 from sawside.project.sample_case import sample_case
 from sawside.project.schema.given import document, reckoner
 from sawside.project.schema.label_grid import FIELDS as LABEL_FIELDS
-from sawside.project.steps.steps_ahead import ticks_of
+from sawside.project.steps.steps_ahead import now_given, ticks_of
 from sawside.reckoning.describe import field_told, jobs_told, reckoners_told, settings_told
 from sawside.reckoning.on_paper import on_paper, papers_told
 from sawside.reckoning.reckon import reckon
@@ -48,10 +48,10 @@ def _read(*, text, settings=None, unit=None, **around):
     return read_in_project(text, _settings(settings, unit), **around)
 
 
-def _reckon(*, reckoner, values=None, settings=None, unit=None, **around):
+def _reckon(*, reckoner, values=None, settings=None, unit=None, now=None, **around):
     values = values or {}
     names, settings = names_of_question(reckoner, values, **around), _settings(settings, unit)
-    ticks = ticks_of(reckoner, **around)
+    ticks = ticks_of(reckoner, **around, now=now)
     told = reckon(reckoner, values, settings, all_names(names), ticks)
     return told | by_field_told(names, settings)
 
@@ -73,7 +73,7 @@ _QUESTION = {"values": an_object} | _AROUND
 MESSAGES = {
     "describe": Message(_describe),
     "read": Message(_read, needs={"text": text}, may=_AROUND | {"names": names_sent}),
-    "reckon": Message(_reckon, needs={"reckoner": reckoner}, may=_QUESTION),
+    "reckon": Message(_reckon, needs={"reckoner": reckoner}, may=_QUESTION | {"now": now_given}),
     "paper": Message(_paper, needs={"reckoner": reckoner, "paper": text}, may=_QUESTION),
     "labels": Message(
         labels,

@@ -12,8 +12,11 @@ import { notice as say, unsay as unsaid } from "../widgets/messages/notice.js";
  */
 export const notice = (sentence, action) => say(byId("notices"), byId("place"), sentence, action);
 
-/** What was said of the last act is of no use once the place itself shows the next. */
-export const unsay = () => unsaid(byId("notices"), byId("place"));
+/**
+ * What was said of the last act is of no use once the place itself shows the next; nor is what of a `kind` is true no more.
+ * @param {string} [kind]
+ */
+export const unsay = (kind) => unsaid(byId("notices"), byId("place"), kind);
 
 /**
  * An error of the core in one text: what is wrong, and what to do about it.

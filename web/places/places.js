@@ -1,3 +1,4 @@
+import { stepDone } from "./check-list/step-done.js";
 import { backup } from "./files/backup.js";
 import { restore } from "./files/restore.js";
 import { job } from "./list/job.js";
@@ -43,6 +44,7 @@ const PLACES = {
   projects: { tab: "project", title: "Project", draw: projects },
   plan: { tab: "project", title: "Project", draw: plan },
   reading: { tab: "project", title: "Project", draw: reading, entry: 0 },
+  step: { tab: "project", title: "Project", entry: 0, draw: stepDone },
   about: { tab: "saw", title: "At the saw", draw: aboutPiece, entry: 0 },
   backup: { tab: "project", title: "Project", draw: backup },
   restore: { tab: "project", title: "Project", draw: restore },

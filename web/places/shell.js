@@ -3,6 +3,7 @@ import { byId, element } from "../widgets/element.js";
 import { keypadSheet } from "../widgets/keys/sheet.js";
 import { statusLine } from "../widgets/messages/status.js";
 import { settingsIcon } from "../widgets/pictures/icons.js";
+import { dueNews } from "./check-list/due-news.js";
 import { frame } from "./frame.js";
 import { offlineNews } from "./news.js";
 
@@ -41,6 +42,7 @@ export function shell(page) {
   byId("to-settings").prepend(settingsIcon());
   addEventListener("hashchange", places.arrive);
   state.subscribe(refresh);
+  dueNews(page);
   places.draw();
   refresh(["core"]);
 }

@@ -132,6 +132,14 @@ export interface Change {
   trial?: Reckoning;
 }
 
+/** All the steps of a line of a project, `title` is what its question is called. */
+export interface CheckList {
+  entry: string;
+  name: string;
+  title: string;
+  steps: StepToDo[];
+}
+
 /** One of several; `value` is what is typed for it, `picture` a small drawing of it. */
 export interface Choice {
   value: string;
@@ -1268,12 +1276,16 @@ export interface ToBuy {
   cost: string;
 }
 
-/** The steps of one line, or of all; `when` is the present moment. */
+/**
+ * The steps of one line, or of all; `when` is the present moment, `project` is what the page
+ * knows the document by.
+ */
 export interface ToCalendar {
   do: string;
   document: Document;
   when: string;
   id?: string | null;
+  project?: string | null;
 }
 
 /** Without a document a project is begun. */
@@ -1361,6 +1373,7 @@ export interface ToRead {
   names?: Record<string, any> | null;
 }
 
+/** By `now` a step of the question is due; it is a moment as in `ToTellNow`. */
 export interface ToReckon {
   do: string;
   settings?: Record<string, any> | null;
@@ -1369,6 +1382,7 @@ export interface ToReckon {
   unit?: string | null;
   document?: Document | null;
   id?: string | null;
+  now?: string | null;
 }
 
 export interface ToRestore {
@@ -1420,6 +1434,16 @@ export interface ToView {
   order?: string | null;
   drawings?: boolean | null;
   now?: string | null;
+}
+
+export interface ToWorkOut {
+  do: string;
+  settings?: Record<string, any> | null;
+  reckoner: string;
+  values?: Record<string, any> | null;
+  unit?: string | null;
+  document?: Document | null;
+  id?: string | null;
 }
 
 /** How far a piece may be off, as typed. */
@@ -1479,8 +1503,8 @@ export interface Verdict {
 }
 
 /**
- * A project with everything worked out; `steps` are those that are not done, in their order,
- * `plan` is the cutting plan that is kept, if any.
+ * A project with everything worked out; `steps` are those of its check lists that are not done,
+ * in their order, `plan` is the cutting plan that is kept, if any.
  */
 export interface View {
   name: string;
@@ -1492,6 +1516,7 @@ export interface View {
   cases: Case[];
   plan: CuttingPlan | null;
   tally: Stock[];
+  check_lists: CheckList[];
   steps: StepAhead[];
   tolerance: Tolerance | null;
   tolerance_told: string;

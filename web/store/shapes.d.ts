@@ -175,6 +175,8 @@ export interface Draft {
   unit?: string;
   asked?: string;
   said?: Answered<Reckoning>;
+  /** The data address of a photo that is not kept yet. */
+  picture?: string;
   /** The project whose names stand in it. */
   names?: string | null;
   was?: LabelGrid;
@@ -232,6 +234,8 @@ export interface State {
   lastOpened: Record<string, { at: number; left: number }>;
   /** By project and group: what a group of entries was when it was folded away. */
   folded: Record<string, number>;
+  /** By the id of a project: the steps that are due and were told of, so that each is told once. */
+  dueTold: Record<string, string[]>;
   stays?: boolean | null;
   [draft: `draft:${string}`]: Draft | undefined;
 }

@@ -108,12 +108,16 @@ export interface Peek {
   keep?: { label: string; run(): void } | null;
 }
 
-/** What can be done about a sentence; it `stays` until it is closed; `news` is of the app's own accord. */
+/**
+ * What can be done about a sentence; it `stays` until it is closed; `news` is of the app's own accord, and one of a `kind`
+ * takes the place of the last one of that kind.
+ */
 export interface Action {
   label?: string;
   run?(): void;
   stays?: boolean;
   news?: boolean;
+  kind?: string;
 }
 
 /** A value of any kind, with what some kinds have. */

@@ -51,7 +51,7 @@ class ToRead(ToDraw):
     names: NotRequired[dict[str, Any] | None]
 
 
-class ToReckon(ToDraw):
+class ToWorkOut(ToDraw):
     reckoner: str
     values: NotRequired[Typed | None]
     unit: NotRequired[str | None]
@@ -59,7 +59,13 @@ class ToReckon(ToDraw):
     id: NotRequired[str | None]
 
 
-class ToPrint(ToReckon):
+class ToReckon(ToWorkOut):
+    """By `now` a step of the question is due; it is a moment as in `ToTellNow`."""
+
+    now: NotRequired[str | None]
+
+
+class ToPrint(ToWorkOut):
     paper: str
 
 
@@ -121,10 +127,12 @@ class ToTellNow(ToTell):
 
 
 class ToCalendar(OfDocument):
-    """The steps of one line, or of all; `when` is the present moment."""
+    """The steps of one line, or of all; `when` is the present moment, `project` is what the page
+    knows the document by."""
 
     when: str
     id: NotRequired[str | None]
+    project: NotRequired[str | None]
 
 
 class ToDoubt(ToTell):

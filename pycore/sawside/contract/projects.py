@@ -7,7 +7,7 @@ from sawside.contract.errors import Error
 from sawside.contract.pieces import Case, CutGroup, Cuts, Judged, Piece, Stock
 from sawside.contract.plans import CuttingPlan
 from sawside.contract.questions import Field, Reckoning
-from sawside.contract.steps import StepAhead
+from sawside.contract.steps import CheckList, StepAhead
 from sawside.contract.values import Fine, Length, Value
 
 Act = dict[str, Any]
@@ -76,8 +76,8 @@ class Entry(TypedDict):
 
 
 class View(TypedDict):
-    """A project with everything worked out; `steps` are those that are not done, in their order,
-    `plan` is the cutting plan that is kept, if any."""
+    """A project with everything worked out; `steps` are those of its check lists that are not done,
+    in their order, `plan` is the cutting plan that is kept, if any."""
 
     name: str
     schema: int
@@ -88,6 +88,7 @@ class View(TypedDict):
     cases: list[Case]
     plan: CuttingPlan | None
     tally: list[Stock]
+    check_lists: list[CheckList]
     steps: list[StepAhead]
     tolerance: Tolerance | None
     tolerance_told: str

@@ -48,6 +48,15 @@ class StepToDo(TypedDict):
     done: DoneTold | None
 
 
+class CheckList(TypedDict):
+    """All the steps of a line of a project, `title` is what its question is called."""
+
+    entry: str
+    name: str
+    title: str
+    steps: list[StepToDo]
+
+
 class StepAhead(TypedDict):
     """A step of a project that is not done yet: `entry` and `name` are its line, `step` its key.
     `line` says it in one line: "Second coat, from Tue, Dec 1, 7:30 AM"."""

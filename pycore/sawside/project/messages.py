@@ -39,7 +39,7 @@ MESSAGES = {
     "plan": Message(plan, needs=_OF, may={"effort": index}),
     "csv": Message(csv_out, needs=_OF | {"what": text}),
     "take_csv": Message(csv_in, needs=_OF | {"what": text, "text": text}, may=_WHEN),
-    "calendar": Message(calendar, needs=_OF | {"when": text}, may={"id": text}),
+    "calendar": Message(calendar, needs=_OF | {"when": text}, may={"id": text, "project": text}),
     "backup": Message(backup, needs=_OF, may=_WHEN | {"photos": an_object}),
     "restore": Message(restore, needs={"text": text}),
     "merge": Message(merge, needs=_OF | {"text": text}, may=_WHEN),

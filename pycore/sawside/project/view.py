@@ -13,7 +13,7 @@ from sawside.project.pieces.pieces import pieces_of
 from sawside.project.plans.order import cuts_by_plan
 from sawside.project.plans.standing import standing
 from sawside.project.plans.told import plan_told
-from sawside.project.steps.steps_ahead import steps_ahead
+from sawside.project.steps.steps_ahead import check_lists, steps_ahead
 from sawside.settings.settings import read_settings
 
 
@@ -31,6 +31,7 @@ def view(document, order="set-up", *, drawings=True, now=None):
     pieces = pieces_of(document, evaluation, drawings)
     show = Show(read_settings(document["settings"]))
     kept = standing(document, pieces)
+    lists = [*check_lists(document, evaluation, now)]
     return {
         "name": document["name"],
         "schema": document["schema"],
@@ -41,7 +42,8 @@ def view(document, order="set-up", *, drawings=True, now=None):
         "cases": cases_told(document, evaluation) if drawings else [],
         "plan": kept and plan_told(kept, show, drawings=drawings),
         "tally": material(pieces, show),
-        "steps": steps_ahead(document, evaluation, now),
+        "check_lists": lists,
+        "steps": steps_ahead(lists),
         "tolerance": document.get("tolerance"),
         "tolerance_told": given_text(tolerance_of(document), show.settings),
         "log": document.get("log", [])[::-1],

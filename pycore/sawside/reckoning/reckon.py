@@ -5,7 +5,6 @@ from sawside.errors import Refusal, quoted
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
 from sawside.reckoners import RECKONERS
-from sawside.reckoners.declaration import NONE_DONE
 from sawside.reckoning.answers import part_told, told
 from sawside.reckoning.main_answer import answers_of
 from sawside.reckoning.past_the_saw import past_the_saw
@@ -37,7 +36,7 @@ def reckon(reckoner, values, settings, names=None, ticks=NO_TICKS):
     form = read_values(reckoner, values, settings, names)
     show = Show(settings, form.lengths(reckoner))
     found = reckoner.reckoned(form.given, show, ticks.done)
-    return reckoning_told(reckoner, form, found, show, ticks.told)
+    return reckoning_told(reckoner, form, found, show, ticks)
 
 
 def _tape(first, found, show):
@@ -65,9 +64,8 @@ def _caution(text):
     return {"short": told.short, "full": told.full}
 
 
-def reckoning_told(reckoner, form, found, show, done=NONE_DONE):
-    """Everything that was found, as the contract of `reckon`; `done` is what is told of steps that
-    are ticked."""
+def reckoning_told(reckoner, form, found, show, ticks=NO_TICKS):
+    """Everything that was found, as the contract of `reckon`; `ticks` are of its steps."""
     answers = answers_of(reckoner, found)
     all_told = [told(answer, found.answers[answer.key], show) for answer in answers]
     whole = {
@@ -86,4 +84,6 @@ def reckoning_told(reckoner, form, found, show, done=NONE_DONE):
         "summary": form.summary,
         "solved": form.solved,
     }
-    return whole | ({"steps": steps_told(found.steps, done)} if found.steps else {})
+    if found.steps:
+        whole["steps"] = steps_told(found.steps, ticks.told, ticks.now)
+    return whole

@@ -1,6 +1,7 @@
 """Steps as data for the page: when each is due, what was done of it, and which comes next."""
 
 from collections.abc import Mapping
+from datetime import datetime
 from typing import NamedTuple
 
 from sawside.moments import at, said
@@ -9,10 +10,11 @@ from sawside.reckoners.shared.step_order import overtaken
 
 
 class Ticks(NamedTuple):
-    """By the key of a step its `Done`, and what is told of it as done."""
+    """By the key of a step its `Done`, and what is told of it as done; `now` if that is known."""
 
     done: Mapping[str, Done] = NONE_DONE
     told: Mapping[str, dict] = NONE_DONE
+    now: datetime | None = None
 
 
 NO_TICKS = Ticks()

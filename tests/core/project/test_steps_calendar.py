@@ -65,6 +65,16 @@ def test_a_step_has_the_same_name_after_a_change_so_that_it_is_moved_and_not_dou
     assert all(after[uid] > before[uid] for uid in after)
 
 
+def test_a_step_keeps_its_name_when_the_project_is_renamed_and_is_not_that_of_another():
+    renamed = changed(finishing(), "rename_project", name="Console")
+    named = [
+        {str(event["UID"]) for event in events(document, project=project)}
+        for document, project in ((finishing(), "a1"), (renamed, "a1"), (finishing(), "b2"))
+    ]
+    assert named[0] == named[1]
+    assert not named[0] & named[2]
+
+
 def test_what_is_done_is_in_no_calendar_and_one_line_can_be_asked_for_alone():
     document = acts(finishing(), ("keep_line", {"name": "Top", "reckoner": "coats", "values": OIL}))
     one, both = events(document, id="2"), events(document)

@@ -48,9 +48,9 @@ def test_an_early_coat_moves_what_follows_forward_and_says_how_early_it_was():
     assert due(early)["coat3"] == "2026-12-02T15:40"
 
 
-def test_a_first_coat_before_the_time_that_was_planned_for_it_is_on_no_soft_coat():
+def test_a_first_coat_before_its_start_is_not_called_soft_for_nothing_is_under_it():
     early = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at="2026-11-30T09:00")
-    assert "early" not in steps(early)["coat1"]["about"]
+    assert steps(early)["coat1"]["about"] == steps(finishing(**OIL))["coat1"]["about"]
     assert due(early)["coat2"] == "2026-12-01T09:20"
 
 
@@ -172,6 +172,42 @@ def test_what_a_later_step_that_is_ticked_shows_to_be_done_is_not_next_but_rags_
     there = states(document, now="2026-12-01T18:25")
     assert (there["coat1"], there["wipe1"]) == ("waits", "waits")
     assert (there["rags1"], there["wipe2"]) == ("due", "next")
+
+
+def test_a_line_that_is_corrected_is_told_which_step_is_due_too():
+    asked = {"reckoner": "coats", "values": OIL, "now": "2026-11-30T18:20"}
+    told = answered("reckon", finishing(**OIL), id="1", **asked)["steps"]
+    states = {step["key"]: step["state"] for step in told}
+    assert (states["coat1"], states["wipe1"], states["coat2"]) == ("due", "next", "waits")
+
+
+@pytest.mark.parametrize("now", ["1970-01-01T00:00", "2101-01-01T00:00"])
+def test_by_a_clock_that_is_not_set_all_is_told_and_nothing_is_due(now):
+    document = finishing(**OIL)
+    assert "due" not in {step["state"] for step in steps(document, now=now).values()}
+    assert "due" not in {step["state"] for step in answered("view", document, now=now)["steps"]}
+    asked = {"reckoner": "coats", "values": OIL, "now": now}
+    told = answered("reckon", document, id="1", **asked)["steps"]
+    assert "due" not in {step["state"] for step in told}
+
+
+def test_a_moment_that_is_none_is_refused_as_the_present_one():
+    for now in ("soon", "2026-11-30"):
+        error = ask("view", finishing(**OIL), now=now)["error"]
+        assert error["field"] == "now"
+
+
+def test_check_lists_have_every_step_of_every_line_those_that_are_done_too():
+    document = changed(finishing(**OIL), "tick", id="1", step="coat1", done_at=START)
+    rail = {"known": "31 5/8", "width": "2 1/4"}
+    document = acts(
+        document, ("keep_line", {"name": "Rail", "reckoner": "mitered_length", "values": rail})
+    )
+    (told,) = answered("view", document, now="2026-11-30T18:20")["check_lists"]
+    assert (told["entry"], told["name"], told["title"]) == ("1", "Finish", "Coats")
+    whole = answered("entry", document, id="1", now="2026-11-30T18:20")["reckoning"]["steps"]
+    assert told["steps"] == whole
+    assert [step["key"] for step in whole if step["state"] == "done"] == ["coat1"]
 
 
 def test_the_verdict_of_a_line_tells_its_next_step_and_when_all_is_done_that_it_is():

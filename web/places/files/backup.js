@@ -1,13 +1,13 @@
 import { thisMinute } from "../../store/project/when.js";
 import { canShareFiles, download, share } from "../../widgets/device/give-file.js";
 import { gzipped } from "../../widgets/device/gzip.js";
-import { button, element } from "../../widgets/element.js";
+import { button, element, present } from "../../widgets/element.js";
 import { notice, quietly } from "../notices.js";
 import { restoring } from "./open-backup.js";
 import { tables } from "./tables.js";
 
 /** @import { Document, File } from "../../python/contract.d.ts" */
-/** @import { ProjectRecord } from "../../store/shapes.d.ts" */
+/** @import { Kept, ProjectRecord } from "../../store/shapes.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 const TITLE = "Back up";
@@ -93,11 +93,21 @@ const compressed = async ({ name, text }) => ({
 });
 
 /**
+ * The photos of an entry: of a reading its own, of a line those of its steps.
+ * @param {Kept} entry
+ * @returns {string[]}
+ */
+function photosOf(entry) {
+  if (entry.kind === "line") return present(Object.values(entry.done ?? {}).map(({ photo }) => photo));
+  return entry.kind === "reading" && entry.photo ? [entry.photo] : [];
+}
+
+/**
  * @param {App} app
  * @param {{document: Document}} record
  */
 async function makeBackup(app, { document }) {
-  const keys = document.entries.flatMap((entry) => ("photo" in entry && entry.photo ? [entry.photo] : []));
+  const keys = document.entries.flatMap(photosOf);
   /** @type {Record<string, string>} */
   const photos = {};
   for (const key of keys) {

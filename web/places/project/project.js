@@ -4,6 +4,7 @@ import { nameDialog } from "../../widgets/messages/name-dialog.js";
 import { folded } from "../../widgets/project/folded.js";
 import { goToLine, keptLine, neighborOf } from "../../widgets/project/kept-line.js";
 import { stepRow } from "../../widgets/project/steps.js";
+import { nextStep } from "../check-list/next-step.js";
 import { nothingYet } from "../forms/instead.js";
 import { leftToFill, placeOf, stepsOf } from "../forms/to-fill.js";
 import { go } from "../go.js";
@@ -44,6 +45,7 @@ export function project(app, landOn) {
     });
     node.replaceChildren(
       ...projectHead(app, { name: name(), rename: acts.renameProject }),
+      ...nextStep(app),
       ...stepsToFill(app),
       ...caseFolds(app),
       ...(drawn.length ? drawn : [nothingYet(app, NONE)]),

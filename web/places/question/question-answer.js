@@ -21,15 +21,17 @@ const MOST_IN_A_LINE = 20;
  * @param {Reckoning} answer
  * @param {object} how
  * @param {Child[]} how.fixes what mends a bad one
+ * @param {Child} how.steps what is to be done, step by step
  * @param {Child[]} how.acts what can be done with it
  * @param {Set<string>} how.inFull the cautions that stand below in full
  */
-export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, acts, inFull }) =>
+export const wholeAnswer = ({ answers: [main, ...others], ...answer }, { fixes, steps, acts, inFull }) =>
   present([
     smallPrintOf(main, answer.verdict),
     main.kind === "lengths" ? askedList(main) : null,
     main.kind === "text" ? element("p", { class: "prose" }, unbroken(main.text)) : null,
     fixes.length ? element("div", { class: "answer-acts" }, fixes) : null,
+    steps,
     partsList(answer.parts),
     cautions(answer.cautions.filter(({ full }) => !inFull.has(full))),
     answer.tape ? tape(answer.tape) : null,

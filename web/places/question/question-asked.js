@@ -1,4 +1,3 @@
-import { naming } from "../../store/pad/naming.js";
 import { latest } from "../../store/page/latest.js";
 import { answeredNow } from "../../store/page/pinned-and-recent.js";
 import { element } from "../../widgets/element.js";
@@ -10,10 +9,11 @@ import { questionDraft } from "./question-draft.js";
 import { questionFoot } from "./question-foot.js";
 import { questionForm } from "./question-form.js";
 import { keeping } from "./question-keep.js";
+import { hasSteps, messageOf } from "./question-message.js";
 import { questionPicture } from "./question-picture.js";
 import { questionResult } from "./question-result.js";
 
-/** @import { Answered, Line, Message, Reckoner, Reckoning } from "../../python/contract.d.ts" */
+/** @import { Answered, Line, Reckoner, Reckoning } from "../../python/contract.d.ts" */
 /** @import { Typed } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
@@ -114,15 +114,13 @@ export function questionAsked(app, { declared, entry, of }) {
     part = key;
   }
 
-  return { open, goToPart, nodes: [note, others, fields.node, ...result.nodes, picture.node, foot] };
-}
+  /**
+   * What is ticked of its steps, and which are due by now.
+   * @param {string[]} changed
+   */
+  function refresh(changed) {
+    if (changed.includes("record") && hasSteps(app, entry)) ask();
+  }
 
-/**
- * @param {App} app
- * @param {{declared: Reckoner, entry?: Line, values: Record<string, Typed>, unit: string}} asked
- * @returns {Message<"reckon">}
- */
-function messageOf(app, { declared, entry, values, unit }) {
-  const names = naming(app.state.get().record, values, entry?.id);
-  return { do: "reckon", reckoner: declared.key, values, settings: app.project.settings(), unit, ...names };
+  return { open, goToPart, refresh, nodes: [note, others, fields.node, ...result.nodes, picture.node, foot] };
 }

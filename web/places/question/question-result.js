@@ -1,6 +1,8 @@
 import { isUnkept } from "../../store/project/draft.js";
 import { button, element, present } from "../../widgets/element.js";
 import { goToPart } from "../../widgets/numbers/parts-list.js";
+import { stepInHand } from "../../widgets/project/check-list.js";
+import { stepsOfQuestion } from "../check-list/ticking.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { isToFill } from "../forms/to-fill.js";
 import { go } from "../go.js";
@@ -31,6 +33,7 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   const errors = () => sortedErrors(shown, declared.fields, values());
   const bar = questionBar({ toWhole: () => whole.scrollIntoView({ block: "start" }), toField: openField, keeper });
   let whole = element("div", { class: "answer-whole", hidden: true });
+  const stepsOf = stepsOfQuestion(app, entry);
   const today = cautionsToday(app, () => shown && show(shown));
   // Only the bar is read aloud as it changes.
   const live = { role: "group", "aria-label": "Answer", "aria-live": "off" };
@@ -69,10 +72,17 @@ export function questionResult(app, { declared, entry, keeper, values, openField
     else bar.unanswered(errors(), declared.fields, mayKeepBlanks());
     const before = whole;
     whole = element("div", { class: "answer-whole", hidden: !answer.ok });
-    if (answer.ok)
-      whole.append(...wholeAnswer(answer, { fixes: fixes(answer), acts: acts(answer), inFull: today.shown() }));
+    if (answer.ok) whole.append(...drawn(answer));
     openAgain(before, whole);
+    const takeInHand = stepInHand(before);
     before.replaceWith(whole);
+    takeInHand(whole);
+  }
+
+  /** @param {Reckoning} answer */
+  function drawn(answer) {
+    const steps = answer.steps?.length ? stepsOf(answer.steps) : null;
+    return wholeAnswer(answer, { fixes: fixes(answer), steps, acts: acts(answer), inFull: today.shown() });
   }
 
   return {

@@ -53,7 +53,7 @@ export function question(app, key, named) {
     const blank = entry ? firstBlank(app.state.get(), entry.id) : "";
     if (blank) asked.open(blank);
   };
-  return { node, title: () => title, land };
+  return { node, title: () => title, refresh: asked.refresh, land };
 }
 
 const noQuestion = () => ({

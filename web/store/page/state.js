@@ -15,6 +15,7 @@ const KEPT = [
   "backups",
   "lastOpened",
   "folded",
+  "dueTold",
   "cautions",
 ];
 const DRAFT = "draft:";
@@ -57,6 +58,7 @@ export function createState(start, keep, onRefused) {
     cautions: { day: "", seen: [] },
     lastOpened: {},
     folded: {},
+    dueTold: {},
     ...start,
   };
   const listeners = new Set();

@@ -2,6 +2,7 @@ import { viewOf } from "./identity.js";
 import { recordOfToday } from "./of-before.js";
 import { recentFirst } from "./projects-last-opened.js";
 import { GONE } from "./refusals.js";
+import { thisMinute } from "./when.js";
 
 /** @import { Ask } from "../../python/contract.d.ts" */
 /** @import { Database, ProjectRecord, StateKeeper } from "../shapes.d.ts" */
@@ -25,7 +26,8 @@ export function openedProject({ database, state, ask }) {
    * @param {ProjectRecord} record
    */
   async function view(record) {
-    const seen = await ask({ do: "view", document: record.document, order: orderOf(record) });
+    const now = thisMinute() || null;
+    const seen = await ask({ do: "view", document: record.document, order: orderOf(record), now });
     const isOfBefore = seen.ok && seen.schema !== record.document.schema;
     const today = isOfBefore ? await recordOfToday({ database, state, ask }, record) : null;
     if (today) return view(today);

@@ -4,6 +4,7 @@ import { choiceField } from "./choice-field.js";
 import { countField } from "./count-field.js";
 import { folded } from "./folds.js";
 import { manyField } from "./many-field.js";
+import { momentField } from "./moment-field.js";
 import { isFilledIn } from "./present-value.js";
 import { textField } from "./text-field.js";
 
@@ -15,13 +16,15 @@ const WIDGET = {
   angle: textField,
   number: textField,
   text: textField,
-  moment: textField,
+  moment: momentField,
   count: countField,
   choice: choiceField,
   material: choiceField,
   lengths: manyField,
   rows: manyField,
 };
+
+const TYPED_INTO = new Set(["text", "datetime-local"]);
 
 /**
  * Fields drawn from their declaration. A field that its `shown_when` hides keeps what was typed.
@@ -144,5 +147,5 @@ const unfold = ({ node }) => node.closest(".fold")?.setAttribute("open", "");
  */
 function isTypedInto(node) {
   const { activeElement: focused } = document;
-  return focused instanceof HTMLInputElement && focused.type === "text" && node.contains(focused);
+  return focused instanceof HTMLInputElement && TYPED_INTO.has(focused.type) && node.contains(focused);
 }

@@ -24,6 +24,7 @@ function saidOf(field, value) {
   if (chosen) return ofChoice(name, chosen.label);
   if (!value) return all(shows);
   if (kind === "angle" && /\d$/.test(value)) return all(`${value}°`);
+  if (kind === "moment") return all(value.replace("T", " "));
   if (kind === "length") return all(value.replaceAll('"', "″").replaceAll("'", "′"));
   if (kind === "number" && unit) return all(unit === "%" ? `${value}%` : `${value} ${unit}`);
   return all(value);

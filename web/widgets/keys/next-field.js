@@ -1,6 +1,7 @@
 const isInSight = (input) => input.offsetParent && !input.closest("details:not([open])");
 const isInput = (/** @type {Element} */ found) => found instanceof HTMLInputElement;
-const fields = () => [...document.querySelectorAll('main input[type="text"]')].filter(isInput).filter(isInSight);
+const TYPED_INTO = 'main :is(input[type="text"], input[type="datetime-local"])';
+const fields = () => [...document.querySelectorAll(TYPED_INTO)].filter(isInput).filter(isInSight);
 
 /**
  * Go to the field below `input`, unless what it stands in hears "go-next" and goes on by itself, as a list that adds a row.

@@ -15,7 +15,11 @@ import { replaceAll } from "./typing.js";
  * @property {(() => void) | null} [whenDone] called when the person is done
  */
 
-const ANSWERED_ELSEWHERE = 'input[type="text"], input[type="search"], textarea, .picker *';
+const ANSWERED_ELSEWHERE = [
+  ...["text", "search", "datetime-local"].map((type) => `input[type="${type}"]`),
+  "textarea",
+  ".picker *",
+].join();
 
 /**
  * The keypad that stands in the place of the tabs while a field is being typed in. It shows how

@@ -8,15 +8,15 @@ const SECONDS = 10;
 /**
  * Say a sentence between the head of the screen and the place, with one thing that can be done
  * about it. It covers nothing, and what stands in the place stays where it is under the thumb.
- * What the app has to tell of its own accord (`news`) never takes the place of what was said of
- * the person's last act, nor its Undo.
+ * What the app has to tell of its own accord (`news`, or a `kind` of its own) never takes the place of
+ * what was said of the person's last act, nor its Undo.
  * @param {HTMLElement} host where it is said
  * @param {HTMLElement} place what scrolls below it
  * @param {string} sentence
  * @param {Action | null} [action]
  */
 export function notice(host, place, sentence, action = null) {
-  const kind = action?.news ? "news" : "said";
+  const kind = action?.kind ?? (action?.news ? "news" : "said");
   const node = element("div", { class: "notice", "data-kind": kind }, element("p", {}, unbroken(sentence)));
   const close = () => keepingStill(place, () => node.remove());
   if (action?.label) {
@@ -36,13 +36,15 @@ export function notice(host, place, sentence, action = null) {
 }
 
 /**
- * Once something else was done, what was said before, and its Undo, would be about the wrong act.
+ * Once something else was done, what was said before, and its Undo, would be about the wrong act; so with what of another
+ * `kind` is true no more.
  * @param {HTMLElement} host
  * @param {HTMLElement} place
+ * @param {string} [kind]
  */
-export const unsay = (host, place) =>
+export const unsay = (host, place, kind = "said") =>
   keepingStill(place, () => {
-    for (const old of host.querySelectorAll("[data-kind=said]")) old.remove();
+    for (const old of host.querySelectorAll(`[data-kind=${kind}]`)) old.remove();
   });
 
 function keepingStill(place, change) {

@@ -4,6 +4,7 @@ import { unbroken } from "../numbers/unbroken.js";
 import { drawing } from "../pictures/drawing.js";
 import { caseSheet } from "./case-sheet.js";
 import { planSheet } from "./plan-sheet.js";
+import { stepsSheet } from "./steps-sheet.js";
 
 /** @import { CutGroup, End, Entry, Piece, PieceAt, View } from "../../python/contract.d.ts" */
 /** @import { Child, Shown } from "../widget.d.ts" */
@@ -29,6 +30,7 @@ export function shopSheet(view) {
     ...view.cases.map((told) => caseSheet(told, view.pieces)),
     view.plan ? planSheet(view.plan) : null,
     section("Parts", view.pieces.map(part)),
+    section("Steps", (view.check_lists ?? []).map(stepsSheet)),
     section("Answers", lines.map(told)),
     section("Readings", readings.map(told)),
     section("Notes", notes.map(note)),

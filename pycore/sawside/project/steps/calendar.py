@@ -23,21 +23,23 @@ _ESCAPES = {"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n"}
 """RFC 5545, 3.3.11."""
 
 
-def calendar(document, when, id=None):
+def calendar(document, when, id=None, project=""):
     """The contract of `calendar`: the steps that are not done and have a time, of a line or of all.
 
-    `when` is the present moment; without a zone it is taken as it is. Refusals: "unknown" for an id
+    `when` is the present moment; without a zone it is taken as it is. `project` is what the page
+    knows the document by; without it that is made of its name. Refusals: "unknown" for an id
     that is not there, "missing" where no step has a time.
     """
     stamp = _stamp(when)
     lines = of_kind(document, "line") if id is None else [found(document, id)[1]]
     evaluation = Evaluation(document)
+    known_by = f"{_number(project or document['name']):x}"
     events = [
         line
         for entry in lines
         for step in steps_of(entry, evaluation.worked.get(entry["id"]))
         if step["state"] != "done" and step["due"]
-        for line in _event(document, entry, step, stamp)
+        for line in _event(known_by, entry, step, stamp)
     ]
     if not events:
         remedy = "Fill in when you start, or tick the first step."
@@ -61,15 +63,19 @@ def _stamp(when):
     return f"{moment.strftime(_FLOATING)}Z"
 
 
-def _event(document, entry, step, stamp):
+def _number(text):
+    """A text as a number, always the same one: it may hold what no UID may."""
+    return int.from_bytes(text.encode(), "big") % _PRIME
+
+
+def _event(known_by, entry, step, stamp):
     """The lines of one step. Its UID stays the same, so that it is moved when it is sent again."""
-    project = int.from_bytes(document["name"].encode(), "big") % _PRIME
     about = [step["about"], step["caution"]["full"] if step["caution"] else ""]
     described = _text("\n".join(filter(None, about)))
     said = _text(f"{step['said']} ({entry['name']})")
     return [
         "BEGIN:VEVENT",
-        f"UID:{_text(step['key'])}-{entry['id']}-{project:x}@sawside",
+        f"UID:{_text(step['key'])}-{entry['id']}-{known_by}@sawside",
         f"DTSTAMP:{stamp}",
         f"DTSTART:{datetime.fromisoformat(step['due']['at']).strftime(_FLOATING)}",
         "DURATION:PT15M",

@@ -149,7 +149,8 @@ class Schedule:
         """Add a step after the one before it; gives when it was done, or is due."""
         done = self.done.get(step.key)
         about = step.about
-        if done and earliest and done.when < earliest and self.steps:
+        # Nothing is under the first coat that could be soft.
+        if self.steps and done and earliest and done.when < earliest:
             about = f"{early(step.key, lasting(earliest - done.when))}{about}"
         after = self._after_of(step)
         self.steps.append(replace(step, about=about, due=due, earliest=earliest, after=after))

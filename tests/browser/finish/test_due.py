@@ -1,0 +1,97 @@
+"""While the page is open it tells when a step comes due, and the project what is next."""
+
+from playwright.sync_api import expect
+
+from tests.browser.finish.in_steps import START, keep_coats, open_steps, tick
+from tests.browser.hand import open_place
+
+DUE = "[data-kind=due]"
+
+
+def phone_with_clock(phone, now=START):
+    """A phone whose clock can be put forward."""
+    page = phone(service_workers="block").pages[0]
+    page.clock.install(time=now)
+    return page
+
+
+def test_the_project_says_what_is_next_and_leads_there(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T12:00")
+    keep_coats(page, server)
+    following = page.get_by_role("region", name="Next step")
+    following.get_by_text("Next: First coat, from Mon Nov 30, 6:00 PM").tap()
+    page.locator("#place[data-shows='work-out/coats/1']").wait_for()
+    page.get_by_role("checkbox", name="First coat").wait_for()
+
+
+def test_steps_without_a_time_have_a_next_one_and_no_calendar(phone, server):
+    page = phone_with_clock(phone)
+    keep_coats(page, server, "before_finish", "Before")
+    following = page.get_by_role("region", name="Next step")
+    first = page.locator(".next-step-line").inner_text().removeprefix("Next: ")
+    assert following.get_by_role("button", name="Calendar").count() == 0
+    open_steps(page, "before_finish")
+    assert page.get_by_role("button", name="Calendar").count() == 0
+    tick(page, first)
+    open_place(page, "Project")
+    page.locator(".next-step-line").get_by_text("Next: ").wait_for()
+    assert first not in page.locator(".next-step-line").inner_text()
+
+
+def test_a_step_that_comes_due_is_told_once_wherever_one_is(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T12:00")
+    keep_coats(page, server)
+    open_place(page, "Pad")
+    page.wait_for_timeout(500)
+    assert page.locator(DUE).count() == 0
+    page.clock.fast_forward("05:59:00")
+    page.wait_for_timeout(500)
+    assert page.locator(DUE).count() == 0
+    page.clock.fast_forward("02:00")
+    page.locator(DUE).get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM.").wait_for()
+    assert page.locator("#notices").get_attribute("role") == "status"  # It is said aloud, politely.
+    page.clock.fast_forward("00:20")
+    page.locator(DUE).get_by_role("button", name="Open").tap()
+    page.locator("#place[data-shows='work-out/coats/1']").wait_for()
+    assert page.locator(DUE).count() == 0
+    open_place(page, "Project")
+    page.get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM").wait_for()
+    page.reload()
+    page.get_by_role("region", name="Next step").wait_for()
+    page.wait_for_timeout(500)
+    assert page.locator(DUE).count() == 0
+
+
+def test_what_is_said_goes_once_its_step_is_ticked(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T17:59:30")
+    keep_coats(page, server)
+    open_steps(page)
+    page.clock.fast_forward("01:00")
+    page.locator(DUE).wait_for()
+    expect(page.locator(".check-due").first).to_contain_text("First coat")
+    tick(page, "First coat")
+    page.locator(DUE).wait_for(state="detached")
+    page.locator("#notices").get_by_role("button", name="Undo").tap()
+    expect(page.get_by_role("checkbox", name="First coat")).not_to_be_checked()
+    page.wait_for_timeout(300)
+    assert page.locator(DUE).count() == 0  # It was told already.
+
+
+def test_who_comes_back_to_the_page_is_told_what_came_due_meanwhile(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T12:00")
+    keep_coats(page, server)
+    # The device slept: its clock went on, no timer did.
+    page.clock.set_fixed_time("2026-12-01T09:00")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    told = page.locator(DUE)
+    told.get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM; Spread the rags").wait_for()
+
+
+def test_by_a_clock_in_another_century_the_project_opens_and_nothing_is_due(phone, server):
+    page = phone_with_clock(phone, "1970-01-01T00:00")
+    keep_coats(page, server)
+    open_steps(page)
+    assert page.locator(".check-due").count() == 0
+    page.reload()
+    page.locator(".check-box").first.wait_for()
+    assert page.locator(DUE).count() == 0

@@ -1,0 +1,94 @@
+import { unbroken } from "../../widgets/numbers/unbroken.js";
+import { notice, unsay } from "../notices.js";
+import { toLine } from "./next-step.js";
+
+/** @import { StepAhead } from "../../python/contract.d.ts" */
+/** @import { Picture } from "../../store/shapes.d.ts" */
+/** @import { App } from "../place.d.ts" */
+
+/** The longest that a timer of the browser takes, in milliseconds: 24.8 days. */
+const LONGEST = 2 ** 31 - 1;
+/** As long until it is looked once more where the core does not say what the clock says. */
+const SHORTEST = 1000;
+const KIND = "due";
+const MOST_TOLD = 2;
+
+/**
+ * Tells, while the page is open, of each step of the open project whose time comes: once on this device. The core says
+ * which are due; here is only waited until the next one may be.
+ * @param {Pick<App, "state" | "projects">} page
+ */
+export function dueNews({ state, projects }) {
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
+  let isOnceMore = false;
+  /** @type {string[]} what is said of now */
+  let standing = [];
+
+  /** By the present moment. */
+  const look = () => projects.look();
+
+  function tell() {
+    const { view, record, dueTold } = state.get();
+    const due = (view?.steps ?? []).filter((step) => step.state === "due");
+    const keys = due.map(keyOf);
+    if (standing.some((key) => !keys.includes(key))) withdraw();
+    if (!record) return;
+    const before = dueTold[record.id] ?? [];
+    const fresh = due.filter((step) => !before.includes(keyOf(step)));
+    if (fresh.length === 0) return;
+    const there = new Set(keysOfAll(view));
+    const told = [...before.filter((key) => there.has(key)), ...fresh.map(keyOf)];
+    state.set({ dueTold: { ...dueTold, [record.id]: told } });
+    say(fresh);
+  }
+
+  /** @param {StepAhead[]} fresh */
+  function say(fresh) {
+    standing = fresh.map(keyOf);
+    const lines = fresh.slice(0, MOST_TOLD).map(({ line }) => line);
+    const more = fresh.length > MOST_TOLD ? `; ${fresh.length - MOST_TOLD} more` : "";
+    const open = () => toLine({ state }, fresh[0]);
+    notice(unbroken(`Due: ${lines.join("; ")}${more}.`), { label: "Open", run: open, stays: true, kind: KIND });
+  }
+
+  function withdraw() {
+    standing = [];
+    unsay(KIND);
+  }
+
+  function wait() {
+    clearTimeout(timer);
+    const next = (state.get().view?.steps ?? []).find((step) => step.due && step.state !== "due");
+    if (!next?.due) return;
+    const left = new Date(next.due.at).getTime() - Date.now();
+    // By a clock that the core does not take, as one in another century, nothing comes due.
+    if (left <= 0 && isOnceMore) return;
+    isOnceMore = left <= 0;
+    timer = setTimeout(look, Math.min(LONGEST, Math.max(SHORTEST, left)));
+  }
+
+  state.subscribe((changed) => {
+    if (!changed.includes("view")) return;
+    tell();
+    wait();
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (!document.hidden && state.get().view?.steps?.length) look();
+  });
+}
+
+/**
+ * A step, and for when: moved to another moment it is told again.
+ * @param {{entry: string, step: string, due: StepAhead["due"]}} step
+ */
+const keyOf = ({ entry, step, due }) => [entry, step, due?.at].join("/");
+
+/**
+ * Of all steps of a project, those that are done too: one that is unticked is no news.
+ * @param {Picture | null} view
+ */
+const keysOfAll = (view) =>
+  (view?.check_lists ?? []).flatMap(({ entry, steps }) =>
+    steps.map(({ key, due }) => keyOf({ entry, step: key, due })),
+  );

@@ -1,0 +1,37 @@
+import { element, present } from "../element.js";
+import { unbroken } from "../numbers/unbroken.js";
+import { whenOf } from "./check-list.js";
+
+/** @import { CheckList, StepToDo } from "../../python/contract.d.ts" */
+
+/**
+ * The steps of a line on paper, a box for each, ticked where it is done.
+ * @param {CheckList} list
+ */
+export const stepsSheet = ({ name, title, steps }) =>
+  element(
+    "li",
+    { class: "shop-steps" },
+    element("p", { class: "shop-title" }, name === title ? name : `${name} (${title})`),
+    element("ol", {}, steps.map(row)),
+  );
+
+/** @param {StepToDo} step */
+const row = (step) =>
+  element(
+    "li",
+    { class: "shop-step" },
+    box(step),
+    element(
+      "div",
+      {},
+      element("p", {}, element("strong", {}, unbroken(step.said))),
+      present([whenOf(step), step.done ? null : step.caution?.short, step.about])
+        .filter(Boolean)
+        .map((line) => element("p", {}, unbroken(line))),
+    ),
+  );
+
+/** @param {StepToDo} step */
+const box = ({ done }) =>
+  element("span", { class: done ? "box ticked" : "box", role: "img", "aria-label": done ? "Done" : "Not done" });
