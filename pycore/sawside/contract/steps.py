@@ -34,8 +34,8 @@ class StepToDo(TypedDict):
 
     `due` is when to do it, in hours when the person is there; `earliest` is the first moment at
     which it may be done. Of those not done, "due" are those whose time has come by the `now` that
-    was sent and that nothing to do comes before, "next" is the first of the others, and the rest
-    "waits"; so does what can't be left to do, as a step that comes after it is done.
+    was sent and that nothing to do comes before, "passed" those that were not ticked while one that
+    comes after them is done, "next" is the first of the others, and the rest "waits".
     """
 
     key: str
@@ -44,7 +44,7 @@ class StepToDo(TypedDict):
     caution: StepCaution | None
     due: Due | None
     earliest: Due | None
-    state: Literal["done", "next", "waits", "due"]
+    state: Literal["done", "passed", "next", "waits", "due"]
     done: DoneTold | None
 
 
@@ -58,7 +58,7 @@ class CheckList(TypedDict):
 
 
 class StepAhead(TypedDict):
-    """A step of a project that is not done yet: `entry` and `name` are its line, `step` its key.
+    """A step of a project that is still to do: `entry` and `name` are its line, `step` its key.
     `line` says it in one line: "Second coat, from Tue, Dec 1, 7:30 AM"."""
 
     entry: str

@@ -28,10 +28,9 @@ def steps_told(steps, done=NONE_DONE, now=None):
     """
     told, cautioned, upcoming = [], set(), "next"
     passed = overtaken(steps, done)
+    states = dict.fromkeys(passed, "passed") | dict.fromkeys(done, "done")
     for step in steps:
-        is_open = step.key not in passed
-        state = _state(step, now, upcoming, {*done, *passed}) if is_open else "waits"
-        state = "done" if step.key in done else state
+        state = states.get(step.key) or _state(step, now, upcoming, states)
         upcoming = "waits" if state == "next" else upcoming
         told.append(
             {
@@ -51,7 +50,7 @@ def steps_told(steps, done=NONE_DONE, now=None):
 def _state(step, now, upcoming, behind):
     """Of a step that isn't done; its time goes by those before it, once they are `behind`."""
     is_time = now is not None and step.due is not None and step.due <= now
-    is_time = is_time and behind.issuperset(step.after)
+    is_time = is_time and all(key in behind for key in step.after)
     return "due" if is_time else upcoming
 
 

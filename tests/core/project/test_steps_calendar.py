@@ -85,6 +85,13 @@ def test_what_is_done_is_in_no_calendar_and_one_line_can_be_asked_for_alone():
     assert len(events(ticked, id="2")) == len(one) - 1
 
 
+def test_what_must_have_been_done_before_what_is_done_is_in_no_calendar():
+    document = changed(finishing(), "tick", id="1", step="coat2", done_at="2026-12-01T18:20")
+    there = {str(event["UID"]).partition("-")[0] for event in events(document)}
+    assert not {"coat1", "wipe1", "coat2"} & there
+    assert {"rags1", "wipe2", "coat3"} <= there
+
+
 def lines_are_well_formed(text):
     """RFC 5545, 3.1: lines end in CRLF and have at most 75 octets without it."""
     assert text.endswith("\r\n")

@@ -170,8 +170,11 @@ def test_what_a_later_step_that_is_ticked_shows_to_be_done_is_not_next_but_rags_
     told = answered("entry", document, id="1")["entry"]["verdict"]
     assert told == "Next, spread the rags outdoors"
     there = states(document, now="2026-12-01T18:25")
-    assert (there["coat1"], there["wipe1"]) == ("waits", "waits")
+    assert (there["coat1"], there["wipe1"]) == ("passed", "passed")
     assert (there["rags1"], there["wipe2"]) == ("due", "next")
+    ahead = [each["step"] for each in answered("view", document)["steps"]]
+    assert ahead[:2] == ["rags1", "wipe2"]
+    assert not {"coat1", "wipe1"} & {*ahead}
 
 
 def test_a_line_that_is_corrected_is_told_which_step_is_due_too():

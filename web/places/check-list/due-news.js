@@ -59,7 +59,10 @@ export function dueNews({ state, projects }) {
 
   function wait() {
     clearTimeout(timer);
-    const next = (state.get().view?.steps ?? []).find((step) => step.due && step.state !== "due");
+    // What waits for a step that is late has a time that has gone by, and comes due when that one is done.
+    const isToCome = (/** @type {StepAhead} */ { due }) => due && new Date(due.at).getTime() > Date.now();
+    const steps = (state.get().view?.steps ?? []).filter(({ state: now }) => now !== "due");
+    const next = steps.find(isToCome) ?? steps.find(({ due, state: now }) => due && now === "next");
     if (!next?.due) return;
     const left = new Date(next.due.at).getTime() - Date.now();
     // By a clock that the core does not take, as one in another century, nothing comes due.

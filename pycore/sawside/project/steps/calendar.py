@@ -11,7 +11,7 @@ from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.files.file_name import file_name
 from sawside.project.kinds.checks import is_moment
 from sawside.project.schema.finding import found, of_kind
-from sawside.project.steps.steps_ahead import steps_of
+from sawside.project.steps.steps_ahead import is_ahead, steps_of
 
 MOST_OCTETS = 75
 """Of a line without its end (RFC 5545, 3.1)."""
@@ -38,7 +38,7 @@ def calendar(document, when, id=None, project=""):
         line
         for entry in lines
         for step in steps_of(entry, evaluation.worked.get(entry["id"]))
-        if step["state"] != "done" and step["due"]
+        if is_ahead(step) and step["due"]
         for line in _event(known_by, entry, step, stamp)
     ]
     if not events:

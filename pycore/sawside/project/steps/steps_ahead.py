@@ -40,11 +40,14 @@ def check_lists(document, evaluation, now=None):
 
 
 def steps_ahead(lists):
-    """Every step of some check lists that is not done: those with a time first, in its order."""
-    ahead = [
-        _ahead(each, step) for each in lists for step in each["steps"] if step["state"] != "done"
-    ]
+    """Every step of some check lists that is still to do: those with a time first, in its order."""
+    ahead = [_ahead(each, step) for each in lists for step in each["steps"] if is_ahead(step)]
     return sorted(ahead, key=lambda each: (each["due"] is None, (each["due"] or {}).get("at", "")))
+
+
+def is_ahead(step):
+    """Whether a step, as the contract has it, is still to do."""
+    return step["state"] not in ("done", "passed")
 
 
 def _ahead(told, step):
