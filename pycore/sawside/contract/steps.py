@@ -34,7 +34,7 @@ class StepToDo(TypedDict):
 
     `due` is when to do it, in hours when the person is there; `earliest` is the first moment at
     which it may be done. Of those not done, "due" are those whose time has come by the `now` that
-    was sent and that nothing to do comes before, "passed" those that were not ticked while one that
+    was sent and that wait for nothing, "passed" those that were not ticked while one that
     comes after them is done, "next" is the first of the others, and the rest "waits".
     """
 

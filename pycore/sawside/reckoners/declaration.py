@@ -93,7 +93,8 @@ class Step:
 
     `said` is what to do, `about` what goes with it. `due` is when to do it, `earliest` the first
     moment at which it may be done, both None where that hangs on no time. `after` are the keys of
-    the steps that it can't be done before.
+    the steps that it can't be done before; it comes due once these are done, or where it is
+    `one_go` with them, by its time alone.
     """
 
     key: str
@@ -103,6 +104,7 @@ class Step:
     due: datetime | None = None
     earliest: datetime | None = None
     after: tuple[str, ...] = ()
+    one_go: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,7 +30,7 @@ def steps_told(steps, done=NONE_DONE, now=None):
     passed = overtaken(steps, done)
     states = dict.fromkeys(passed, "passed") | dict.fromkeys(done, "done")
     for step in steps:
-        state = states.get(step.key) or _state(step, now, upcoming, states)
+        state = states.setdefault(step.key, _state(step, now, upcoming, states))
         upcoming = "waits" if state == "next" else upcoming
         told.append(
             {
@@ -47,10 +47,15 @@ def steps_told(steps, done=NONE_DONE, now=None):
     return told
 
 
-def _state(step, now, upcoming, behind):
-    """Of a step that isn't done; its time goes by those before it, once they are `behind`."""
+def _state(step, now, upcoming, before):
+    """Of a step that isn't done; `before` are the states of those before it, by their keys.
+
+    It goes by when those were done: until then its time isn't come, unless it is of one go with one
+    that is due. Who put a coat on and did not tick it still has rags about.
+    """
     is_time = now is not None and step.due is not None and step.due <= now
-    is_time = is_time and all(key in behind for key in step.after)
+    enough = ("done", "passed", "due") if step.one_go else ("done", "passed")
+    is_time = is_time and all(before.get(key) in enough for key in step.after)
     return "due" if is_time else upcoming
 
 

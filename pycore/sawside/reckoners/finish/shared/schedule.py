@@ -22,6 +22,8 @@ COAT = SANDING = timedelta(minutes=30)
 _AHEAD = ", and an hour by the clock, which may be set ahead that night"
 _SLURRY = "Wipe across the grain, so the slurry stays in the pores."
 _GUMMY = "If it’s gummy, wet it with more of the finish and wipe again."
+_ONE_GO = ("wet", "wipe", "rags")
+"""How the keys of the steps begin that belong to the coat before them."""
 WET_COATS = 2
 MOST_COATS = 12
 _ORDINALS = (
@@ -152,8 +154,8 @@ class Schedule:
         # Nothing is under the first coat that could be soft.
         if self.steps and done and earliest and done.when < earliest:
             about = f"{early(step.key, lasting(earliest - done.when))}{about}"
-        after = self._after_of(step)
-        self.steps.append(replace(step, about=about, due=due, earliest=earliest, after=after))
+        placed = {"after": self._after_of(step), "one_go": step.key.startswith(_ONE_GO)}
+        self.steps.append(replace(step, about=about, due=due, earliest=earliest, **placed))
         return done.when if done else due
 
     def _after_of(self, step):
