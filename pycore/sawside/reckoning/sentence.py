@@ -5,6 +5,8 @@ from typing import NamedTuple
 
 from sawside.wood.materials import in_a_sentence
 
+BETWEEN_ROWS = "; "
+_MOST_ROWS = 6
 _SAID = {
     "Width": "{} wide",
     "Height": "{} high",
@@ -101,12 +103,19 @@ def _chosen(label, echo):
     return f"{echo} {label}" if is_size else f"{label} {echo}"
 
 
+def _rows(label, rows):
+    """Each row, or how many there are where nobody would read that: "14 parts"."""
+    if len(rows) > _MOST_ROWS:
+        return f"{len(rows)} {label}"
+    return f"{label} ({BETWEEN_ROWS.join(rows)})"
+
+
 _WORDS = {
     "text": lambda _label, echo: echo,
     "choice": _chosen,
     "moment": lambda label, echo: f"{label} {echo}",
     "lengths": lambda label, echo: f"{label} {echo}",
-    "rows": lambda label, echo: f"{label} ({echo})",
+    "rows": lambda label, echo: _rows(label, echo.split(BETWEEN_ROWS)),
 }
 """By kind of field: (label, echo) to what is said of what is no single number."""
 

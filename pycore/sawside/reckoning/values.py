@@ -6,7 +6,7 @@ from types import SimpleNamespace
 from sawside.errors import Refusal, Refusals, each_of, left_blank, quoted
 from sawside.lengths.as_typed import given_text
 from sawside.reckoning.one_value import ONE
-from sawside.reckoning.sentence import Said, sentence
+from sawside.reckoning.sentence import BETWEEN_ROWS, Said, sentence
 
 
 class Form:
@@ -253,7 +253,7 @@ def _all(field, read, echoes, refusals):
         raise Refusals(refusals)
     if not read and not field.may_be_blank:
         raise left_blank(field.label, "Fill in at least one.")
-    return read, "; ".join(echoes)
+    return read, BETWEEN_ROWS.join(echoes)
 
 
 _READ = ONE | {"lengths": _lengths, "rows": _rows}

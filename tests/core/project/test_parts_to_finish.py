@@ -57,6 +57,14 @@ def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
     )
 
 
+def test_a_long_list_is_told_in_short_beside_its_line():
+    document = changed(sample_case(), "finish_parts")
+    entry = answered("view", document)["entries"][-1]
+    assert entry["summary"].startswith("14 parts, ")
+    few = acts(begun(), line("Shelf", PIECE, length="36", width="16"), ("finish_parts", {}))
+    assert answered("view", few)["entries"][-1]["summary"].startswith("Parts (36″ long, 16″ wide")
+
+
 def test_a_part_counts_once_whether_it_is_cut_or_not():
     document = acts(
         begun(),
