@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from sawside.moments import at, said
 from sawside.reckoners.declaration import NONE_DONE, Done
-from sawside.reckoners.shared.step_order import overtaken
+from sawside.reckoners.shared.step_order import come_due, overtaken
 
 
 class Ticks(NamedTuple):
@@ -27,10 +27,11 @@ def steps_told(steps, done=NONE_DONE, now=None):
     that is not known, and then none is "due". A caution is in full at the first step to do.
     """
     told, cautioned, upcoming = [], set(), "next"
-    passed = overtaken(steps, done)
-    states = dict.fromkeys(passed, "passed") | dict.fromkeys(done, "done")
+    states = dict.fromkeys(overtaken(steps, done), "passed") | dict.fromkeys(done, "done")
+    if now is not None:
+        states |= dict.fromkeys(come_due(steps, states, now), "due")
     for step in steps:
-        state = states.setdefault(step.key, _state(step, now, upcoming, states))
+        state = states.get(step.key, upcoming)
         upcoming = "waits" if state == "next" else upcoming
         told.append(
             {
@@ -45,18 +46,6 @@ def steps_told(steps, done=NONE_DONE, now=None):
             }
         )
     return told
-
-
-def _state(step, now, upcoming, before):
-    """Of a step that isn't done; `before` are the states of those before it, by their keys.
-
-    It goes by when those were done: until then its time isn't come, unless it is of one go with one
-    that is due. Who put a coat on and did not tick it still has rags about.
-    """
-    is_time = now is not None and step.due is not None and step.due <= now
-    enough = ("done", "passed", "due") if step.one_go else ("done", "passed")
-    is_time = is_time and all(before.get(key) in enough for key in step.after)
-    return "due" if is_time else upcoming
 
 
 def due_told(moment):

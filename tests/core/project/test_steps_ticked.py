@@ -165,6 +165,15 @@ def test_of_a_start_that_has_gone_by_only_the_first_coat_is_due_and_what_belongs
     assert {there[key] for key in ("wipe2", "rags2", "coat3", "cured")} == {"waits"}
 
 
+def test_a_coat_comes_due_though_nobody_ticked_that_the_one_before_it_was_wiped_off():
+    document = finishing(finish="tung", pores="fill", start=START)
+    document = changed(document, "tick", id="1", step="coat1", done_at=START)
+    there = states(document, now="2026-12-03T18:20")
+    due = ["wet1", "wipe1", "rags1", "coat2"]
+    assert [key for key, state in there.items() if state == "due"][:4] == due
+    assert there["coat3"] == "next"
+
+
 def test_what_a_later_step_that_is_ticked_shows_to_be_done_is_not_next_but_rags_stay_due():
     """A second coat is on: so was the first one, and it was wiped. Its rags may still lie about."""
     document = changed(finishing(**OIL), "tick", id="1", step="coat2", done_at="2026-12-01T18:20")
