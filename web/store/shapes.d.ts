@@ -175,7 +175,8 @@ export interface Draft {
   unit?: string;
   asked?: string;
   said?: Answered<Reckoning>;
-  /** The data address of a photo that is not kept yet. */
+  /** The id of a photo that is not kept yet, "" for none any more, and its data address. */
+  photo?: string;
   picture?: string;
   /** The project whose names stand in it. */
   names?: string | null;

@@ -4,13 +4,17 @@ from playwright.sync_api import expect
 
 from tests.browser.finish.in_steps import START, keep_coats, open_steps, tick
 from tests.browser.hand import open_place
+from tests.browser.plan.in_plan import WATCHED, asked
 
 DUE = "[data-kind=due]"
+DAY = 24 * 60 * 60 * 1000
 
 
 def phone_with_clock(phone, now=START):
-    """A phone whose clock can be put forward."""
-    page = phone(service_workers="block").pages[0]
+    """A phone whose clock can be put forward, and whose workers are watched."""
+    context = phone(service_workers="block")
+    context.add_init_script(WATCHED)
+    page = context.pages[0]
     page.clock.install(time=now)
     return page
 
@@ -85,6 +89,19 @@ def test_who_comes_back_to_the_page_is_told_what_came_due_meanwhile(phone, serve
     page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
     told = page.locator(DUE)
     told.get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM; Spread the rags").wait_for()
+
+
+def test_a_step_further_away_than_any_timer_waits_is_told_in_its_time(phone, server):
+    """A browser's timer takes at most 2**31 - 1 milliseconds, and fires at once for more."""
+    page = phone_with_clock(phone, "2026-09-01T12:00")
+    keep_coats(page, server)
+    page.wait_for_timeout(1000)
+    before = len(asked(page, "view"))
+    page.wait_for_timeout(2500)
+    assert len(asked(page, "view")) == before
+    for _ in range(4):
+        page.clock.fast_forward(24 * DAY)
+    page.locator(DUE).get_by_text("Due: First coat").wait_for()
 
 
 def test_by_a_clock_in_another_century_the_project_opens_and_nothing_is_due(phone, server):

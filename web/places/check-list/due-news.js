@@ -25,9 +25,6 @@ export function dueNews({ state, projects }) {
   /** @type {string[]} what is said of now */
   let standing = [];
 
-  /** By the present moment. */
-  const look = () => projects.look();
-
   function tell() {
     const { view, record, dueTold } = state.get();
     const due = (view?.steps ?? []).filter((step) => step.state === "due");
@@ -68,7 +65,7 @@ export function dueNews({ state, projects }) {
     // By a clock that the core does not take, as one in another century, nothing comes due.
     if (left <= 0 && isOnceMore) return;
     isOnceMore = left <= 0;
-    timer = setTimeout(look, Math.min(LONGEST, Math.max(SHORTEST, left)));
+    timer = setTimeout(projects.look, Math.min(LONGEST, Math.max(SHORTEST, left)));
   }
 
   state.subscribe((changed) => {
@@ -76,9 +73,8 @@ export function dueNews({ state, projects }) {
     tell();
     wait();
   });
-  document.addEventListener("visibilitychange", () => {
-    if (!document.hidden && state.get().view?.steps?.length) look();
-  });
+  // A device that slept has not counted on.
+  document.addEventListener("visibilitychange", () => document.hidden || wait());
 }
 
 /**

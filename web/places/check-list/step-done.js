@@ -10,7 +10,8 @@ import { placeOf } from "../forms/to-fill.js";
 import { onward } from "../go.js";
 import { described, doneForm } from "./done-form.js";
 
-/** @import { StepToDo } from "../../python/contract.d.ts" */
+/** @import { Done, StepToDo } from "../../python/contract.d.ts" */
+/** @import { Draft } from "../../store/shapes.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
 
 /**
@@ -51,26 +52,27 @@ export function stepDone(app, id, key) {
 
 /**
  * @param {App} app
- * @param {{id: string, key: string, draft: ReturnType<typeof draftIn>,
- *   kept: import("../../python/contract.d.ts").Done | undefined}} step
+ * @param {{id: string, key: string, draft: ReturnType<typeof draftIn>, kept?: Done}} step
  */
 function filledIn(app, { id, key, draft, kept }) {
   const before = described(kept);
   const isTicked = kept !== undefined;
-  const now = () => ({ ...before, ...draft.get().values });
-  const form = doneForm({ isTicked, values: now(), onInput: (values) => keep({ ...now(), ...values }) });
+  const now = () => ({ ...before, ...draft.get().values, photo: draft.get().photo ?? before.photo });
+  const form = doneForm({ isTicked, values: now(), onInput: (values) => keep({ values: { ...values } }) });
   const saving = saveChange(isTicked ? "Save change" : "Tick this step", save);
   const photo = photoField(app, {
     now: () => ({ photo: now().photo, picture: draft.get().picture }),
     alt: () => "Photo of this step",
     put(named, pictures = {}) {
-      keep({ ...now(), photo: named }, pictures[named]);
+      keep({ photo: named, picture: pictures[named] });
       return photo.refresh();
     },
   });
 
-  function keep(values, picture = draft.get().picture) {
-    draft.keep({ values, picture, changed: !same(values, before) });
+  /** @param {Draft} typed */
+  function keep(typed) {
+    draft.keep(typed);
+    draft.keep({ changed: !same(now(), before) });
     showSaving();
   }
 

@@ -40,10 +40,11 @@ const row = (step, ticking) =>
  */
 function plain(step) {
   const { said, about, caution } = step;
-  const head = [
+  const when = whenOf(step);
+  const head = present([
     element("span", { class: "check-said" }, unbroken(said)),
-    element("span", { class: "check-when" }, unbroken(whenOf(step))),
-  ];
+    when ? element("span", { class: "check-when" }, unbroken(when)) : null,
+  ]);
   const told = present([line(caution?.full, "check-caution"), line(about)]);
   return told.length ? element("details", {}, element("summary", {}, head), told) : element("div", {}, head);
 }

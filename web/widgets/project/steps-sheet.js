@@ -26,11 +26,18 @@ const row = (step) =>
       "div",
       {},
       element("p", {}, element("strong", {}, unbroken(step.said))),
-      present([whenOf(step), step.done ? null : step.caution?.short, step.about])
+      present([whenOf(onPaper(step)), step.done ? null : step.caution?.short, step.about])
         .filter(Boolean)
         .map((line) => element("p", {}, unbroken(line))),
     ),
   );
+
+/**
+ * Paper does not know the time at which it is read: nothing is due on it.
+ * @param {StepToDo} step
+ * @returns {StepToDo}
+ */
+const onPaper = (step) => ({ ...step, state: step.done ? "done" : "next" });
 
 /** @param {StepToDo} step */
 const box = ({ done }) =>
