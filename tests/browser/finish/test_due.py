@@ -3,7 +3,7 @@
 from playwright.sync_api import expect
 
 from tests.browser.finish.in_steps import START, keep_coats, open_steps, tick
-from tests.browser.hand import open_place
+from tests.browser.hand import keep_as, open_place, try_example
 from tests.browser.plan.in_plan import WATCHED, asked
 
 DUE = "[data-kind=due]"
@@ -79,6 +79,20 @@ def test_what_is_said_goes_once_its_step_is_ticked(phone, server):
     expect(page.get_by_role("checkbox", name="First coat")).not_to_be_checked()
     page.wait_for_timeout(300)
     assert page.locator(DUE).count() == 0  # It was told already.
+
+
+def test_a_line_that_is_late_keeps_no_other_from_being_told(phone, server):
+    """Of the late one the second coat has a time that has gone by, and waits for the first."""
+    page = phone_with_clock(phone, "2026-12-07T12:00")
+    keep_coats(page, server)
+    page.locator(DUE).get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM").wait_for()
+    page.goto(f"{server.address}#work-out/coats")
+    try_example(page)
+    page.locator("input[type=datetime-local]").first.fill("2026-12-07T18:00")
+    keep_as(page, "Oil")
+    page.wait_for_timeout(500)
+    page.clock.fast_forward("06:01:00")
+    page.locator(DUE).get_by_text("First coat, from Mon Dec 7, 6:00 PM").wait_for()
 
 
 def test_who_comes_back_to_the_page_is_told_what_came_due_meanwhile(phone, server):

@@ -21,7 +21,6 @@ const MOST_TOLD = 2;
 export function dueNews({ state, projects }) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
-  let isOnceMore = false;
   /** @type {string[]} what is said of now */
   let standing = [];
 
@@ -54,18 +53,23 @@ export function dueNews({ state, projects }) {
     unsay(KIND);
   }
 
+  const ahead = () => (state.get().view?.steps ?? []).filter((step) => step.state !== "due");
+
   function wait() {
     clearTimeout(timer);
-    // What waits for a step that is late has a time that has gone by, and comes due when that one is done.
-    const isToCome = (/** @type {StepAhead} */ { due }) => due && new Date(due.at).getTime() > Date.now();
-    const steps = (state.get().view?.steps ?? []).filter(({ state: now }) => now !== "due");
-    const next = steps.find(isToCome) ?? steps.find(({ due, state: now }) => due && now === "next");
-    if (!next?.due) return;
-    const left = new Date(next.due.at).getTime() - Date.now();
-    // By a clock that the core does not take, as one in another century, nothing comes due.
-    if (left <= 0 && isOnceMore) return;
-    isOnceMore = left <= 0;
-    timer = setTimeout(projects.look, Math.min(LONGEST, Math.max(SHORTEST, left)));
+    // What waits for a step that is late has a time that has gone by, and comes due when that one is done. So has all
+    // by a clock that the core does not take, as one in another century: nothing comes due.
+    const left = ahead()
+      .map(leftTo)
+      .find((each) => each > 0);
+    if (left) timer = setTimeout(projects.look, Math.min(LONGEST, Math.max(SHORTEST, left)));
+  }
+
+  /** A device that slept has not counted on. */
+  function back() {
+    if (document.hidden) return;
+    if (ahead().some((step) => leftTo(step) <= 0)) projects.look();
+    else wait();
   }
 
   state.subscribe((changed) => {
@@ -73,9 +77,14 @@ export function dueNews({ state, projects }) {
     tell();
     wait();
   });
-  // A device that slept has not counted on.
-  document.addEventListener("visibilitychange", () => document.hidden || wait());
+  document.addEventListener("visibilitychange", back);
 }
+
+/**
+ * Milliseconds until a step's time; none of one that has no time.
+ * @param {StepAhead} step
+ */
+const leftTo = ({ due }) => (due ? new Date(due.at).getTime() - Date.now() : NaN);
 
 /**
  * A step, and for when: moved to another moment it is told again.
