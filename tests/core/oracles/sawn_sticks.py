@@ -153,11 +153,6 @@ def first_fit_decreasing(sizes, room):
     return len(rests)
 
 
-def any_sizes(random):
-    """160 to 200 sizes from 1 to 800."""
-    return [random.randint(1, 800) for _ in range(random.choice([160, 180, 200]))]
-
-
 def longest_offcut(pieces, sticks, kerf, trim):
     """The longest piece that is left of any of these sticks, by trying every way of filling all."""
     rests = [stick.stock.length - 2 * trim for stick in sticks]
