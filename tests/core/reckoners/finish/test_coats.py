@@ -155,6 +155,7 @@ def test_warm_and_dry_air_never_shortens_what_the_can_says():
         ("shellac", {"humidity": "75"}, "Damp air can turn it cloudy"),
         ("lacquer", {"humidity": "71"}, "Damp air can turn it cloudy"),
         ("water", {"temperature_f": "95"}, "In such heat it may set before it levels"),
+        ("lacquer", {"grit": "120"}, "So coarse a grit can cut through the coat"),
         ("wiping", {"grit": "0"}, "Unsanded, the next coat may not stick"),
         ("oil_paint", {"grit": "0"}, "Unsanded, the next coat may not stick"),
     ],
@@ -164,6 +165,14 @@ def test_what_spoils_a_finish_is_warned_of_first(finish, values, said):
     told = reckon("coats", finish=finish, **air)["cautions"]
     assert not any(said in each for each in told)
     assert reckon("coats", finish=finish, **air | values)["cautions"][0].startswith(said)
+
+
+@pytest.mark.parametrize("grit", ["180", "220", "320", "400", "600", "1500"])
+def test_a_grit_of_either_scale_goes_between_coats(grit):
+    """ISO 6344 (FEPA) and ANSI B74.18 (CAMI)."""
+    said = reckon("coats", finish="wiping", grit=grit)
+    assert f"Sand with {grit} grit" in {step["said"] for step in said["steps"]}
+    assert "cut through" not in said["cautions"][0]
 
 
 @pytest.mark.parametrize("finish", ["shellac", "lacquer"])
@@ -277,6 +286,8 @@ def test_times_are_the_cautious_end_of_what_is_usual():
         ({"air": "air_c", "temperature_c": "9", "humidity": "50"}, "temperature_c", "Below 50 °F"),
         ({"air": "air_f", "temperature_f": "70", "humidity": "90"}, "humidity", "Above 85%"),
         ({"coats": "0"}, "coats", "at least 1"),
+        ({"grit": "37"}, "grit", "no grit 37 on file"),
+        ({"grit": "1"}, "grit", "no grit 1 on file"),
         ({"coats": "13"}, "coats", "at most 12"),
         ({"recoat": "0"}, "recoat", "at least 0.25"),
     ],

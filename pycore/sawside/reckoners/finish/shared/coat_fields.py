@@ -9,8 +9,11 @@ from sawside.reckoners.finish.shared.drying import COLDEST, DAMPEST, Air
 from sawside.reckoners.finish.shared.finishes import FINISHES, NAMES, OILS, SANDED, WIPED
 from sawside.reckoners.finish.shared.hours import Hours
 from sawside.reckoners.finish.shared.schedule import MOST_COATS, SANDING, Plan
+from sawside.wood.abrasives import GRITS
 from sawside.wood.moisture import fahrenheit
 
+_COARSEST = 220
+"""What is offered in place of a grit that there is none of, or a finer one."""
 _AIR = {
     "usual": "About 70 °F (21 °C) and 50%",
     "air_f": "As I measured, °F",
@@ -101,7 +104,7 @@ BASIC = ("finish", "recoat", "start")
 def plan_of(given):
     """The `Plan` of a form; refuses air that no finish dries in, and days without time for it."""
     finish = FINISHES[given.finish]
-    grit = finish.grit if given.grit is None else given.grit
+    grit = finish.grit if given.grit is None else _grit(given.grit)
     plan = Plan(
         finish=finish,
         coats=given.coats or finish.coats,
@@ -117,6 +120,15 @@ def plan_of(given):
     )
     _refuse_no_time(plan)
     return plan
+
+
+def _grit(number):
+    if number and not any(number in scale for scale in GRITS.values()):
+        near = min(GRITS["P"], key=lambda each: abs(each - max(number, _COARSEST)))
+        raise impossible(
+            f"There’s no grit {number} on file.", f"Use {near}, or 0 for no sanding.", "grit"
+        )
+    return number
 
 
 def _air(given):

@@ -5,7 +5,7 @@ from sawside.reckoners.finish.shared.drying import COLDEST, DAMPEST
 from sawside.wood.caution import Caution
 
 _BLUSHES = ("shellac", "lacquer")
-_BLUSH, _HOT = 70, 90
+_BLUSH, _HOT, _COARSE = 70, 90, 180
 _EARLY = {
     "sand": "Done {} early: if it gums up, let it dry first. ",
     "coat": "Done {} early: if the coat under it was soft, let this one dry longer. ",
@@ -43,6 +43,11 @@ def spoils(plan, finish):
         yield _caution(
             "In such heat it may set before it levels.",
             f"Most cans stop at {_HOT} °F (32 °C): finish in the morning, out of the sun.",
+        )
+    if plan.coats > 1 and 0 < plan.grit < _COARSE:
+        yield _caution(
+            "So coarse a grit can cut through the coat.",
+            f"Most shops use {_COARSE} grit or finer between coats, 320 as a rule (shop practice).",
         )
     if plan.finish.grit and not plan.grit and plan.coats > 1 and plan.finish.dries != "solvent":
         yield _caution(
