@@ -18,7 +18,7 @@ def compute(given, show, done=NONE_DONE):
     between = drying(plan.recoat, plan.air, plan.finish.dries)
     answers = {
         "last": _last(plan, schedule, between),
-        "between": f"{lasting(between)} at least",
+        **({"between": f"{lasting(between)} at least"} if plan.coats > 1 else {}),
         "coats": plan.coats,
     }
     if schedule.cured:
@@ -67,7 +67,8 @@ def _working(plan, celsius):
         degrees = number_text(plan.air.fahrenheit, 2)
         yield f"In °F: {number_text(celsius, 2)} × 1.8 + 32 = {degrees}"
     yield from factors_worked(plan.air, plan.finish.dries)
-    yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
+    if plan.coats > 1:
+        yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
     yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
 
 

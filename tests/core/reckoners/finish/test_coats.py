@@ -226,6 +226,12 @@ def test_pores_are_filled_by_wet_sanding_the_first_two_coats_of_oil():
     assert keys[:4] == ["coat1", "wet1", "wipe1", "rags1"]
 
 
+def test_of_one_coat_nothing_is_told_of_a_time_between_coats():
+    said = reckon("coats", finish="oil_paint", coats="1", start=START)
+    assert "between" not in said["by_key"]
+    assert not any("between" in line["text"] for line in said["working"])
+
+
 def test_without_a_start_nothing_has_a_date_and_how_far_apart_is_told():
     said = reckon("coats", finish="shellac")
     assert {step["due"] for step in said["steps"]} == {None}
