@@ -1,6 +1,6 @@
 import { form } from "../../widgets/fields/form.js";
 
-/** @import { Done } from "../../python/contract.d.ts" */
+/** @import { Document, Done } from "../../python/contract.d.ts" */
 /** @import { DrawnField, Typed } from "../../widgets/widget.d.ts" */
 
 /**
@@ -28,6 +28,17 @@ export const described = ({ when = "", temperature = "", humidity = "", note = "
   note,
   photo,
 });
+
+/**
+ * What a document has of a step that is done; undefined of one that is not.
+ * @param {Document} document
+ * @param {string} id of the line
+ * @param {string} key of the step
+ */
+export function doneIn({ entries }, id, key) {
+  const line = entries.find((each) => each.id === id);
+  return line?.kind === "line" ? line.done?.[key] : undefined;
+}
 
 /**
  * How a step was done: when, in what air, and in words.

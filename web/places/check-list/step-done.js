@@ -1,5 +1,6 @@
 import { correctionKey, draftIn, same } from "../../store/project/draft.js";
 import { entryOf } from "../../store/project/identity.js";
+import { notDone } from "../../store/project/refusals.js";
 import { button, element } from "../../widgets/element.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { whenOf } from "../../widgets/project/check-list.js";
@@ -8,11 +9,17 @@ import { photoField } from "../forms/photo-field.js";
 import { saveChange } from "../forms/save-change.js";
 import { placeOf } from "../forms/to-fill.js";
 import { onward } from "../go.js";
-import { described, doneForm } from "./done-form.js";
+import { described, doneForm, doneIn } from "./done-form.js";
 
-/** @import { Done, StepToDo } from "../../python/contract.d.ts" */
+/** @import { Document, Done, StepToDo } from "../../python/contract.d.ts" */
 /** @import { Draft } from "../../store/shapes.d.ts" */
 /** @import { App, Place } from "../place.d.ts" */
+
+const CHANGED = notDone(
+  "meanwhile",
+  "This step was changed in another tab.",
+  "What you typed is still here. Save again to save it anyway, or leave it.",
+);
 
 /**
  * How a step of a kept line was done: when, in what air, a note, a photo. What is filled in outlives the page.
@@ -55,9 +62,9 @@ export function stepDone(app, id, key) {
  * @param {{id: string, key: string, draft: ReturnType<typeof draftIn>, kept?: Done}} step
  */
 function filledIn(app, { id, key, draft, kept }) {
-  const before = described(kept);
+  let before = described(kept);
   const isTicked = kept !== undefined;
-  const now = () => ({ ...before, ...draft.get().values, photo: draft.get().photo ?? before.photo });
+  const now = () => ({ ...described(kept), ...draft.get().values, photo: draft.get().photo ?? before.photo });
   const form = doneForm({ isTicked, values: now(), onInput: (values) => keep({ values: { ...values } }) });
   const saving = saveChange(isTicked ? "Save change" : "Tick this step", save);
   const photo = photoField(app, {
@@ -85,11 +92,23 @@ function filledIn(app, { id, key, draft, kept }) {
     const moment = typed || isTicked ? { done_at: typed } : {};
     const pictures = picture ? { [more.photo]: picture } : {};
     const goOn = onward();
-    const answer = await app.project.change({ act: "tick", id, step: key, ...moment, ...more }, { pictures });
+    const act = { act: "tick", id, step: key, ...moment, ...more };
+    const answer = await app.project.change((document) => meanwhile(document) ?? act, { pictures });
     form.show({ errors: answer.ok ? [] : [answer.error] });
     if (!answer.ok) return;
     draft.drop();
     goOn(back(app, id));
+  }
+
+  /**
+   * Why it is not kept, where another tab was first; then what is there by now is what is replaced.
+   * @param {Document} document
+   */
+  function meanwhile(document) {
+    const there = described(doneIn(document, id, key));
+    if (same(there, before)) return null;
+    before = there;
+    return CHANGED;
   }
 
   async function untick() {

@@ -3,12 +3,14 @@ import { element } from "../../widgets/element.js";
 import { checkList } from "../../widgets/project/check-list.js";
 import { go } from "../go.js";
 import { calendarButton } from "./calendar.js";
+import { doneIn } from "./done-form.js";
 
 /** @import { Line, StepToDo } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
 const TO_PROJECT = "Save to project to tick these.";
 const CHANGED = "Save your change to tick these.";
+const ALREADY = ["That step is ticked already.", "That step isn’t ticked anymore."];
 
 /**
  * The steps of a question as it is answered; those of a kept line are ticked, one after another.
@@ -25,7 +27,12 @@ export function stepsOfQuestion(app, entry) {
   async function turn({ key, state }) {
     if (isOnItsWay) return;
     isOnItsWay = true;
-    await app.project.change({ act: state === "done" ? "untick" : "tick", id, step: key });
+    const wasDone = state === "done";
+    await app.project.change((document) => {
+      // What is shown may be of before: a tick in the place of another would drop its note.
+      if (Boolean(doneIn(document, id, key)) !== wasDone) return { ok: true, said: ALREADY[Number(wasDone)] };
+      return { act: wasDone ? "untick" : "tick", id, step: key };
+    });
     isOnItsWay = false;
   }
 
