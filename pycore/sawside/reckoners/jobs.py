@@ -10,11 +10,6 @@ JOBS = {
         "chalk": "M26 28v-4M31 28v-4",
     },
     "layout": {"wood": "M3 14h34v12H3z", "chalk": "M11.5 9v22M20 9v22M28.5 9v22"},
-    "square": {
-        "wood": "M7 4h7v23h21v7H7z",
-        "ink": "M7 10h3M7 16h3M7 22h3M20 34v-3M26 34v-3",
-        "chalk": "M14 19h8v8",
-    },
     "cases": {
         "wood": "M5 4h4v32H5zM31 4h4v32h-4zM9 4h22v4H9zM9 27h22v4H9z",
         "ink": "M9 33h22M9 17.5h22",
@@ -39,13 +34,9 @@ JOBS = {
         "ink": "M11 6v9M29 6v9",
         "chalk": "M5 15h30",
     },
-    "shelf layout": {
+    "shelves": {
         "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 14h22v3H9zM9 26h22v3H9z",
         "chalk": "M20 17v9m-3-3l3 3 3-3M17 20l3-3 3 3",
-    },
-    "shelf strength": {
-        "wood": "M3 15q17 9 34 0v5q-17 9-34 0zM4 23h4v13H4zM32 23h4v13h-4z",
-        "chalk": "M20 2v12m-4-4l4 4 4-4",
     },
     "screws and hinges": {
         "wood": "M2 5h8v30H2zM30 5h8v30h-8z",

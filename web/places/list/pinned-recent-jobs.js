@@ -15,16 +15,15 @@ const MOST_RECENT = 4;
 export const countOf = (count) => `${count} ${count === 1 ? "question" : "questions"}`;
 
 /**
- * The way to the questions of a job, or to the only one; how many they are is only heard.
+ * The way to the questions of a job; how many they are is only heard.
  * @param {Job} job
  * @param {Reckoner[]} all
  */
 function tile({ key, title, picture }, all) {
-  const questions = all.filter(({ job }) => job === key);
-  const way = questions.length === 1 ? `work-out/${questions[0].key}` : `questions/${encodeURIComponent(key)}`;
+  const label = `${title}, ${countOf(all.filter(({ job }) => job === key).length)}`;
   return element(
     "a",
-    { class: "tile", href: `#${way}`, "aria-label": `${title}, ${countOf(questions.length)}` },
+    { class: "tile", href: `#questions/${encodeURIComponent(key)}`, "aria-label": label },
     smallPicture(picture),
     title,
   );

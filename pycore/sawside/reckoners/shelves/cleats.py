@@ -203,7 +203,7 @@ RECKONER = Reckoner(
         "shelf, closet, alcove"
     ),
     order=330,
-    job="shelf strength",
+    job="shelves",
     picture={"wood": "M7 9h30v6H7zM7 15h10v11H7z", "ink": "M7 3v34", "chalk": "M21 20.5H2M21 17v7"},
     basic=("inside", "depth", "thickness", "side"),
     makes_parts=True,

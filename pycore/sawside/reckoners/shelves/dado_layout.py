@@ -126,7 +126,7 @@ RECKONER = Reckoner(
         "depth, plywood thickness, bookcase, story stick"
     ),
     order=311,
-    job="shelf layout",
+    job="shelves",
     picture={"wood": "M7 3h14v8h-6v5h6v9h-6v5h6v7H7z", "chalk": "M37 11H15v5h22M37 25H15v5h22"},
     basic=("side", "depth", "shelf", "places"),
     fields=(

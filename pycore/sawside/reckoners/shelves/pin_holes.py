@@ -171,7 +171,7 @@ RECKONER = Reckoner(
         "template, jig, setback, spacing, pitch, story stick"
     ),
     order=310,
-    job="shelf layout",
+    job="shelves",
     picture={
         "wood": "M5 3h18v34H5z",
         "ink": "M9.5 9h1M9.5 16h1M9.5 23h1M9.5 30h1M17.5 9h1M17.5 16h1M17.5 23h1M17.5 30h1",

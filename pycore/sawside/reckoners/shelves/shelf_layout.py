@@ -35,7 +35,7 @@ RECKONER = Reckoner(
         "rail, given height, center shelf, line up"
     ),
     order=300,
-    job="shelf layout",
+    job="shelves",
     picture={
         "wood": "M6 4h3v32H6zM31 4h3v32h-3zM9 4h22v3H9zM9 13.5h22v3H9zM9 23.5h22v3H9zM9 33h22v3H9z",
         "chalk": "M20 7v6.5M20 16.5v7M20 26.5V33",

@@ -134,7 +134,7 @@ RECKONER = Reckoner(
         "fixed shelf, adjustable shelf, shelf pins, cabinet, case, bookcase"
     ),
     order=312,
-    job="shelf layout",
+    job="shelves",
     picture={
         "wood": "M3 4h7v32H3zM30 4h7v32h-7zM7 14h26v6H7z",
         "chalk": "M7 28h26m-3-3l3 3-3 3M10 25l-3 3 3 3",

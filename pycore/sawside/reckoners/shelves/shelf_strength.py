@@ -43,7 +43,7 @@ RECKONER = Reckoner(
         "records, record albums, creep, bookcase, shelf, plywood, MDF, particleboard, pine, oak"
     ),
     order=320,
-    job="shelf strength",
+    job="shelves",
     fields=SHELF_FIELDS,
     basic=("load", "solve", "span", "depth", "thickness", "material"),
     answers=ANSWERS,

@@ -185,7 +185,7 @@ RECKONER = Reckoner(
         "holes, hole grid, snap, grid, shelf, spacing, story stick"
     ),
     order=304,
-    job="shelf layout",
+    job="shelves",
     picture={
         "wood": "M6 3h28v34H6z",
         "ink": (

@@ -29,7 +29,7 @@ RECKONER = Reckoner(
         "parallelogram, rhombus, brace, room, wall, corner, alcove, lay out, layout, true"
     ),
     order=150,
-    job="square",
+    job="layout",
     picture={"wood": "M4 9h32v22H4z", "chalk": "M4 9l32 22M36 9L4 31"},
     fields=(
         choice(
