@@ -800,7 +800,8 @@ export interface PlanBoard {
 
 /**
  * One cut, in the order in which they are made: `setting` is what the fence or stop is set to,
- * `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off.
+ * `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off,
+ * `before` the pieces that can't be cut until it is made.
  */
 export interface PlanCut {
   key: string;
@@ -810,6 +811,7 @@ export interface PlanCut {
   hand: string;
   pile: string;
   pieces: PieceAt[];
+  before: PieceAt[];
   done: boolean;
 }
 

@@ -16,7 +16,8 @@ Act = dict[str, Any]
 
 class PlanCut(TypedDict):
     """One cut, in the order in which they are made: `setting` is what the fence or stop is set to,
-    `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off."""
+    `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off,
+    `before` the pieces that can't be cut until it is made."""
 
     key: str
     way: Literal["trim", "rip", "crosscut"]
@@ -25,6 +26,7 @@ class PlanCut(TypedDict):
     hand: str
     pile: str
     pieces: list[PieceAt]
+    before: list[PieceAt]
     done: bool
 
 

@@ -148,6 +148,27 @@ def test_a_piece_that_comes_out_of_several_boards_is_there_for_each(phone, serve
     assert following.is_disabled()
 
 
+def test_a_piece_says_what_is_cut_before_it_until_that_is_cut(phone, server):
+    page = watched_phone(phone, server)
+    # Lengths of 40 and of 30 come off one sheet, then two strips and three are ripped out of these.
+    keep_panels(page, server, [(40, 20, 2), (30, 15, 3)])
+    open_plan(page)
+    use_plan(page)
+    to_the_saw(page)
+    first = page.locator(".piece-first")
+    page.locator(".piece-first", has_text="First: Set the stop to 40″. Crosscut 1.").wait_for()
+    assert "Then" not in first.inner_text()
+    page.get_by_role("button", name="Next ›").tap()
+    page.locator(".piece-first", has_text="Then 1 more cut, listed below.").wait_for()
+    page.get_by_role("button", name="‹ Back").tap()
+    tap(page, "Cut one")
+    first.wait_for(state="hidden")
+    page.get_by_role("button", name="Next ›").tap()
+    # The first length is off by now; what the second piece comes out of is not.
+    page.locator(".piece-first", has_text="First: Set the stop to 30″. Crosscut 1.").wait_for()
+    assert "Then" not in first.inner_text()
+
+
 def test_without_a_plan_the_saw_has_no_order_by_one(planned):
     use_plan(planned)
     to_the_saw(planned)

@@ -31,13 +31,15 @@ export function onBoard(view, { board: key }, place) {
 }
 
 /**
- * What a board that nothing has come off yet is begun with, where that is not the piece itself; else "".
+ * What has to be cut of the board before a piece of it can be: the next such cut, and how many more there are; "" for none.
  * @param {PieceAt & {board: PlanBoard | null}} piece
  */
 export function cutFirst({ board, ...piece }) {
-  const [first] = board?.state === "to cut" ? board.cuts : [];
-  const isOwn = first?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
-  return first && !isOwn ? first.said : "";
+  const [first, ...more] = (board?.cuts ?? []).filter(({ before = [] }) =>
+    before.some((each) => pieceKey(each) === pieceKey(piece)),
+  );
+  if (!first || more.length === 0) return first?.said ?? "";
+  return `${first.said} Then ${more.length} more ${more.length === 1 ? "cut" : "cuts"}, listed below.`;
 }
 
 /**

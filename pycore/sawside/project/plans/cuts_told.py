@@ -58,10 +58,27 @@ def cuts_told(board, standing, show):
     made = _made(board, standing)
     further = {cut.part for cut in board.cuts}
     pieces = {piece.of: piece for piece in board.pieces}
+    waits = _waits(board, standing, made)
     return [
         _told(str(number), each, pieces, further, made, standing, show)
+        | {"before": [_where(piece) for piece, cuts in waits if cuts & {*each.numbers}]}
         for number, each in enumerate(rounds_of(board), 1)
     ]
+
+
+def _waits(board, standing, made):
+    """[(the next piece of each part, the numbers of the cuts that it waits for)], without the one
+    that it comes off by."""
+    following = {}
+    for piece in board.pieces:
+        if not standing.is_cut(board, piece):
+            following.setdefault(piece.key, piece)
+    own = {number: {*each.numbers} for each in rounds_of(board) for number in each.numbers}
+    found = []
+    for piece in following.values():
+        last, *earlier = board.above(piece.of) if board.parts[piece.of].cut is not None else (None,)
+        found.append((piece, {*earlier} - made - own.get(last, set())))
+    return found
 
 
 def _made(board, standing):
@@ -87,9 +104,13 @@ def _told(key, each, pieces, further, made, standing, show):
         "setting": setting,
         "hand": listed(_sizes(board, hand, show)) if hand else "",
         "pile": listed(piled) if piled else "",
-        "pieces": [{"entry": piece.entry, "part": piece.part} for piece in finished],
+        "pieces": [_where(piece) for piece in finished],
         "done": all(number in made for number in each.numbers),
     }
+
+
+def _where(piece):
+    return {"entry": piece.entry, "part": piece.part}
 
 
 def _is_something(part):

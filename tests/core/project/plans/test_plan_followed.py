@@ -47,6 +47,30 @@ def test_the_nth_piece_of_a_part_is_at_its_nth_place_and_a_cut_is_done_once_it_c
     assert view(document)["plan"]["stale"] == ""
 
 
+def test_each_cut_says_which_pieces_have_to_wait_for_it():
+    # Lengths of 40 and of 30 come off one sheet: each is there before strips are ripped out of it.
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"form": "sheet", "width": "48"}),
+            by_hand("Wide", "40", width="20", count="2"),
+            by_hand("Narrow", "30", width="15", count="3"),
+        )
+    )
+    (board,) = view(document)["plan"]["groups"][0]["boards"]
+    waiting = {cut["said"]: [each["entry"] for each in cut["before"]] for cut in board["cuts"]}
+    assert waiting == {
+        "Set the stop to 40″. Crosscut 1.": ["2", "3"],
+        "Set the stop to 30″. Crosscut 1.": ["3"],
+        "Set the fence to 20″. Rip 2: 2 × Wide.": [],
+        "Set the fence to 15″. Rip 3: 3 × Narrow.": [],
+    }
+    document = changed(document, "cut", id="2", **CUT)
+    (board,) = view(document)["plan"]["groups"][0]["boards"]
+    waiting = {cut["said"]: [each["entry"] for each in cut["before"]] for cut in board["cuts"]}
+    assert [*waiting.values()] == [[], ["3"], [], []]
+
+
 def test_without_a_plan_all_is_in_one_group_that_says_so():
     document = acts(begun(), by_hand("Long", "60", count="2"))
     (group,) = view(document, order="plan")["cuts"]["groups"]
