@@ -792,6 +792,7 @@ export interface PlanBoard {
   saved: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
   drawing: Drawing | null;
+  marks: PlanMark[];
   cuts: PlanCut[];
   pieces: PieceAt[];
   left: PieceAt[];
@@ -826,6 +827,14 @@ export interface PlanGroup {
   waste: string;
   together: string[];
   boards: PlanBoard[];
+}
+
+/** What a mark on the drawing of a board means, and how many of it come out of the board. */
+export interface PlanMark {
+  mark: string;
+  name: string;
+  size: string;
+  count: number;
 }
 
 /**

@@ -30,6 +30,15 @@ class PlanCut(TypedDict):
     done: bool
 
 
+class PlanMark(TypedDict):
+    """What a mark on the drawing of a board means, and how many of it come out of the board."""
+
+    mark: str
+    name: str
+    size: str
+    count: int
+
+
 class PlanBoard(TypedDict):
     """One board, sheet or stick of a plan; `stock` says in words what it is, `left` are those of
     its pieces that are not cut, `saved` that its offcuts are in the wood on hand (the act
@@ -42,6 +51,7 @@ class PlanBoard(TypedDict):
     saved: bool
     state: Literal["to cut", "begun", "cut", "bad"]
     drawing: Drawing | None
+    marks: list[PlanMark]
     cuts: list[PlanCut]
     pieces: list[PieceAt]
     left: list[PieceAt]

@@ -1,6 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { pieceKey } from "../../widgets/project/piece-key.js";
 import { planCuts } from "../../widgets/project/plan-cuts.js";
+import { planMarks } from "../../widgets/project/plan-marks.js";
 import { saveOffcuts } from "../forms/save-offcuts.js";
 import { go } from "../go.js";
 import { inWords, notice } from "../notices.js";
@@ -43,11 +44,11 @@ export function cutFirst({ board, ...piece }) {
 }
 
 /**
- * The cuts of a board, below the piece that comes out of it.
+ * The cuts of a board and what comes out of it, below the piece that is in hand.
  * @param {PlanBoard} board
  */
-export const boardCuts = ({ name, cuts }) =>
-  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts));
+export const boardCuts = ({ name, cuts, marks }) =>
+  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts), planMarks(marks));
 
 /**
  * What is done with the plan at the saw: a board turns out bad, or what it lacks is planned again.

@@ -5,6 +5,7 @@ import { drawing } from "../pictures/drawing.js";
 import { showTouched } from "../pictures/part-touch.js";
 import { pieceKey } from "./piece-key.js";
 import { planCuts } from "./plan-cuts.js";
+import { planMarks } from "./plan-marks.js";
 
 /** @import { Drawing, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
@@ -50,9 +51,14 @@ export function planBoard(board, { pieces, isOpen, onFold, act }) {
  * @param {PlanBoard} board
  * @param {Piece[]} pieces
  */
-function boardInFull({ drawing: drawn, cuts, ...board }, pieces) {
+function boardInFull({ drawing: drawn, marks, cuts, ...board }, pieces) {
   const left = leftOver(board);
-  return [...(drawn ? boardDrawing(drawn, pieces) : []), planCuts(cuts), left ? element("p", {}, left) : null];
+  return [
+    ...(drawn ? boardDrawing(drawn, pieces) : []),
+    planMarks(marks),
+    planCuts(cuts),
+    left ? element("p", {}, left) : null,
+  ];
 }
 
 /**

@@ -25,9 +25,20 @@ class Standing:
     over: dict = field(default_factory=dict)
 
     @property
-    def begun(self):
-        """Whether the wood is there: something was cut by the plan, or a board was found bad."""
-        return bool(self.cut) or any(board.bad for board in self.boards)
+    def shopped(self):
+        """Whether what is to be bought is there: some of it was cut, or found bad."""
+        return any(board.bought and (board.bad or self.cut_of(board)) for board in self.boards)
+
+    @cached_property
+    def _numbers(self):
+        in_time = sorted(self.pieces, key=lambda key: (len(key[0]), *key))
+        return {key: number for number, key in enumerate(in_time)}
+
+    def mark(self, piece):
+        """The letters of a piece on the drawings of its boards, the same on all of them and
+        in the next plan: its parts' in the order in which they were kept; "?" where it is gone."""
+        number = self._numbers.get(piece.key)
+        return "?" if number is None else _letters(number)
 
     def is_cut(self, board, piece):
         """Whether a piece of a board is cut."""
@@ -105,6 +116,12 @@ def standing(document, pieces):
         found.cut |= {(board.key, piece.of) for board, piece in those[:number]}
     _compare(found, places)
     return found
+
+
+def _letters(number):
+    """a to z, then aa, ab and so on."""
+    first, last = divmod(number, 26)
+    return (_letters(first - 1) if first else "") + chr(ord("a") + last)
 
 
 def _taken(document):

@@ -64,28 +64,52 @@ def failed_lists(document, evaluation):
 
 def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
-    if want.width is None:
+    if want.width is None or want.profile:
         return False
     goods = _SHEET_GOODS.search(want.material)
     return bool(goods) or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
 
 
 def usual_offers(wants, *, metric):
-    """What is usually sold, for pieces of one wood: sheets, or boards of each piece's own width."""
+    """What is usually sold, for pieces of one wood: sheets, or boards or sticks of each piece's own
+    width."""
     length, width = _USUAL_SHEET[metric]
-    thickness = wants[0].thickness
-    if is_of_a_sheet(wants[0]):
-        return [("", Offer("sheet", "sheet", "", length, width, thickness))]
+    first = wants[0]
+    form, material, thickness = _form(first), first.material, first.thickness
+    if form == "sheet":
+        return [("", Offer("sheet", form, material, length, width, thickness))]
     longest = max(want.length for want in wants)
     sold = length if metric else next((each for each in _LENGTHS if each >= longest), _LENGTHS[-1])
     return [
-        ("", Offer(f"board {number}", "board", "", sold, width, thickness))
+        ("", Offer(f"{form} {number}", form, material, sold, width, thickness, name=first.profile))
         for number, width in enumerate(dict.fromkeys(want.width for want in wants))
     ]
 
 
+def wood_of(want, wants):
+    """Which pieces come out of one wood with this one. What comes out of sheets, and nobody said of
+    what, goes with the only sheets as thick that the project needs."""
+    if want.material or not is_of_a_sheet(want):
+        return want.wood
+    others = {
+        each.wood
+        for each in wants
+        if each.material and each.thickness == want.thickness and is_of_a_sheet(each)
+    }
+    return others.pop() if len(others) == 1 else want.wood
+
+
+def _form(want):
+    if want.profile:
+        return "stick"
+    return "sheet" if is_of_a_sheet(want) else "board"
+
+
 def suits(offer, want):
-    """Whether pieces can come out of wood: its material and thickness, where both are told."""
+    """Whether pieces can come out of wood: its material and thickness, where both are told, and
+    sticks alone where they have a profile."""
+    if want.profile and offer.form != "stick":
+        return False
     same = not offer.material or not want.material or _alike(offer.material, want.material)
     told = offer.thickness is not None and want.thickness is not None
     return same and (not told or offer.thickness == want.thickness)

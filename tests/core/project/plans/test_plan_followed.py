@@ -4,7 +4,7 @@ What is expected is worked out by hand, with kerfs of 1/8; plans are sawn by `or
 """
 
 import pytest
-from planned import by_hand, kept, on_hand, planned, wanted
+from planned import by_hand, kept, nothing_to_help_on_sale, on_hand, planned, wanted
 from projects import acts, change, changed, lasting, view
 
 from tests.core.oracles.sawn_plan import faults, fixed
@@ -109,6 +109,42 @@ def test_nothing_that_is_cut_moves_when_it_is_planned_again_and_what_was_bought_
     assert kept(again)["plan"] == again["plan"]
 
 
+def test_what_is_to_be_bought_stays_on_the_list_while_only_wood_on_hand_is_cut():
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"width": "2 1/4"}),
+            by_hand("Long", "60", count="2"),
+            by_hand("Short", "30", count="1"),
+        )
+    )
+    assert [name for name, *_ in boards(document)] == ["Board 1", "Board 2"]
+    document = acts(document, ("cut", {"id": "2"} | CUT), ("spoil", {"id": "2", "part": "piece"}))
+    again = planned(document)["plan"]
+    # Board 1 is the one on hand, and 96 − 60 − 1/8 is left of it; Board 2 was not cut of yet.
+    assert again["said"] == "Buy 2 boards: 3 pieces to cut from 3 boards"
+    document = changed(kept(document), "cut", id="2", **CUT)
+    # That one came off a board that was bought, so what else is on the list was brought with it.
+    assert planned(document)["plan"]["said"] == "Nothing to buy: 2 pieces to cut from 3 boards"
+
+
+def test_a_board_on_hand_keeps_its_number_when_it_is_planned_again():
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"width": "4"}, {"width": "2 1/4"}),
+            by_hand("Wide", "60", width="4"),
+            by_hand("Long", "60"),
+            by_hand("Longer", "95", count="2"),
+        )
+    )
+    before = {board["key"]: board.get("from") for board in document["plan"]["boards"]}
+    assert len(before) == 4
+    document = kept(changed(document, "cut", id="4", **CUT))
+    after = {board["key"]: board.get("from") for board in document["plan"]["boards"]}
+    assert after == before
+
+
 def test_before_anything_is_cut_a_plan_is_made_anew_and_buys_as_much():
     document = rails()
     assert kept(document)["plan"] == document["plan"]
@@ -131,7 +167,10 @@ def test_a_bad_board_gives_nothing_more_and_what_it_had_waits():
 
 def test_a_board_on_hand_that_was_used_up_is_not_there_again():
     document = acts(
-        begun(), on_hand({"width": "2 1/4", "count": "2"}), by_hand("Long", "60", count="3")
+        begun(),
+        on_hand({"width": "2 1/4", "count": "2"}),
+        by_hand("Long", "60", count="3"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     assert answer["unplanned"] == 1
@@ -204,5 +243,5 @@ def test_offcuts_are_added_to_the_wood_that_is_listed_already():
     rows = document["entries"][0]["values"]["wood"]
     assert [row["length"] for row in rows] == ["96", "55 7/8 in"]
     # The board itself is used up, and what is left of it is on the list.
-    more = acts(document, by_hand("Stile", "50", count="2"))
+    more = acts(document, by_hand("Stile", "50", count="2"), nothing_to_help_on_sale())
     assert planned(more)["unplanned"] == 1

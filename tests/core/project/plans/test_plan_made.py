@@ -5,7 +5,16 @@ together 340 and 12 kerfs don't go into three boards of 96 1/8 each (288 3/8), s
 """
 
 import pytest
-from planned import by_hand, kept, on_hand, on_sale, planned, said_of, wanted
+from planned import (
+    by_hand,
+    kept,
+    nothing_to_help_on_sale,
+    on_hand,
+    on_sale,
+    planned,
+    said_of,
+    wanted,
+)
 from projects import acts, ask, begun, changed, view
 
 from tests.core.oracles.sawn_plan import faults
@@ -58,13 +67,75 @@ def test_a_sheet_is_broken_down_before_anything_is_cut_to_length():
 
 def test_what_is_on_hand_is_used_before_anything_is_bought_and_no_more_of_it_than_there_is():
     document = acts(
-        begun(), on_hand({"width": "2 1/4", "count": "1"}), by_hand("Rail", "40", count="4")
+        begun(),
+        on_hand({"width": "2 1/4", "count": "1"}),
+        by_hand("Rail", "40", count="4"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     assert answer["unplanned"] == 2
     (left,) = answer["plan"]["left_out"]
     assert left["error"]["message"] == "2 pieces of Rail won’t come out of the wood on hand."
     assert left["error"]["remedy"] == "Add wood 3/4″ thick to the wood to buy."
+    said = answer["plan"]["said"]
+    assert said == "No wood for 2 pieces. Nothing to buy: 2 pieces to cut from 1 board"
+    assert answer["progress"] == ""
+
+
+def test_with_wood_on_hand_alone_what_it_lacks_is_bought_in_usual_sizes_and_it_says_so():
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "count": "1"}),
+        by_hand("Rail", "40", count="4"),
+        by_hand("Back", "40", "30", "1/4"),
+    )
+    answer = planned(document)
+    told = answer["plan"]
+    # Two rails come out of the board on hand, two out of one that is bought.
+    assert told["said"] == "Buy 1 board and 1 sheet: 5 pieces to cut from 2 boards and 1 sheet"
+    assert [each["said"] for each in told["buy"]] == [
+        "1 sheet, 8 ft × 4 ft × 1/4″",
+        "1 board, 8 ft × 2 1/4″ × 3/4″",
+    ]
+    assert told["note"].startswith("No wood to buy on the project yet: what you lack is planned")
+    assert answer["progress"] == "1 board and 1 sheet to buy. No plan buys less."
+    assert faults(answer["act"]["plan"], wanted(document)) == []
+
+
+def test_what_nobody_said_the_sheet_of_comes_out_of_the_only_sheets_that_thick():
+    # 42 5/16 × 36 1/4 and 35 7/8 × 13 go into one sheet of 96 × 48 side by side.
+    document = acts(
+        begun(),
+        by_hand("Back", "42 5/16", "36 1/4", "1/4", about={"material": "Birch plywood"}),
+        by_hand("Panel", "35 7/8", "13", "1/4"),
+    )
+    told = planned(document)["plan"]
+    assert [each["said"] for each in told["buy"]] == ["1 sheet, Birch plywood 8 ft × 4 ft × 1/4″"]
+    assert told["groups"][0]["material"] == "Birch plywood, 1/4″ thick"
+    # With two kinds of such sheets nobody knows which one it is.
+    other = by_hand("Top", "40", "30", "1/4", about={"material": "Hardboard"})
+    assert len(planned(acts(document, other))["plan"]["buy"]) == 3
+
+
+def test_crown_comes_out_of_sticks_and_not_out_of_a_board():
+    crown = {
+        "of": "one",
+        "found": "legs",
+        "drop": "1 1/2",
+        "projection": "1 1/8",
+        "left_end": "outside",
+        "left_corner": "90",
+        "right_end": "square",
+        "measured": "36",
+    }
+    line = {"name": "Crown", "reckoner": "crown", "values": crown}
+    document = acts(begun(), ("keep_line", line))
+    told = planned(document)["plan"]
+    assert [each["said"] for each in told["buy"]] == ["1 stick, Crown molding 8 ft × 1 7/8″"]
+    assert told["groups"][0]["material"] == "Crown molding"
+    board = on_sale({"sold": "softwood", "nominal": "1 x 6", "length": "96"})
+    (left,) = planned(acts(document, board))["plan"]["left_out"]
+    assert left["error"]["message"] == "Crown: the project has no Crown molding."
 
 
 def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
@@ -74,6 +145,7 @@ def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
         by_hand("Rail", "40"),
         by_hand("Beam", "120"),
         by_hand("Back", "30", "20", "1/4"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     errors = {each["name"]: each["error"] for each in answer["plan"]["left_out"]}
@@ -175,6 +247,38 @@ def test_the_drawing_shows_each_piece_where_it_is_sawn():
     assert bare["drawing"] is None
 
 
+def test_every_piece_of_a_drawing_has_its_mark_and_the_list_below_its_name_and_size():
+    document = acts(
+        begun(),
+        on_hand({"width": "6", "bad": "40 to 46"}),
+        by_hand("Stile", "39", "1 1/2", count="3"),
+        by_hand("A rail with a long name", "13", "2", count="2"),
+    )
+    (board,) = planned(document)["plan"]["groups"][0]["boards"]
+    texts = [s["text"] for s in board["drawing"]["shapes"] if s["kind"] == "label"]
+    marked = [text.split()[0] for text in texts if text != "offcut"]
+    assert sorted(marked) == ["a", "a", "a", "b", "b"]
+    assert board["marks"] == [
+        {"mark": "a", "name": "Stile", "size": "39″ × 1 1/2″", "count": 3},
+        {"mark": "b", "name": "A rail with a long name", "size": "13″ × 2″", "count": 2},
+    ]
+    crossed = [s for s in board["drawing"]["shapes"] if s["kind"] == "line"]
+    assert {place[0] for line in crossed for place in (line["from"], line["to"])} == {40, 46}
+    assert "crossed out" in board["drawing"]["words"]
+
+
+def test_a_part_has_the_same_mark_on_every_board_and_after_it_is_planned_again():
+    document = kept(rails())
+
+    def marks(document):
+        told = [b for group in view(document)["plan"]["groups"] for b in group["boards"]]
+        return {(each["mark"], each["name"]) for board in told for each in board["marks"]}
+
+    assert marks(document) == {("a", "Stile"), ("b", "Rail"), ("c", "Long rail")}
+    again = kept(changed(document, "cut", id="3", part="piece", by=1))
+    assert marks(again) == marks(document)
+
+
 def test_a_trimmed_sheet_is_squared_on_all_four_sides_before_it_is_broken_down():
     """By hand: 48 − 2 × 1/2 = 47 to rip, 96 − 2 × 1/2 = 95 to crosscut."""
     row = {"sold": "sheet", "thickness": "23/32", "width": "48", "length": "96", "trim": "1/2"}
@@ -207,6 +311,7 @@ def test_wood_of_another_thickness_or_material_is_not_cut_up():
             {"width": "2 1/4", "material": "white OAK", "thickness": "1/2"},
         ),
         by_hand("Rail", "40", about=oak),
+        nothing_to_help_on_sale(),
     )
     (left,) = planned(document)["plan"]["left_out"]
     assert left["error"]["message"] == "Rail: the project has no White oak 3/4″ thick."
