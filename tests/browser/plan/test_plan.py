@@ -91,7 +91,7 @@ def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planne
 
 
 def test_the_buy_list_is_shared_as_text_and_leaves_as_a_table(planned):
-    planned.get_by_role("button", name="Share the buy list").tap()
+    planned.get_by_role("button", name="Share buy list").tap()
     planned.wait_for_function("() => window.shared.length === 1")
     title, text = planned.evaluate("window.shared[0]")
     assert title == "Buy list"
@@ -164,6 +164,8 @@ def test_a_piece_says_what_is_cut_before_it_until_that_is_cut(phone, server):
     tap(page, "Cut one")
     first.wait_for(state="hidden")
     page.get_by_role("button", name="Next ›").tap()
+    check_in_sight(page, IN_SIGHT)
+    assert page.locator(".ends").inner_text().split("\n") == ["Both ends: square", "0°"]
     # The first length is off by now; what the second piece comes out of is not.
     page.locator(".piece-first", has_text="First: Set the stop to 30″. Crosscut 1.").wait_for()
     assert "Then" not in first.inner_text()
@@ -212,7 +214,7 @@ def test_without_a_share_sheet_the_buy_list_is_copied(phone, server):
     keep_carcass(page, server)
     page.evaluate("delete Navigator.prototype.share")
     open_plan(page)
-    page.get_by_role("button", name="Share the buy list").tap()
+    page.get_by_role("button", name="Share buy list").tap()
     page.get_by_text("Copied the buy list").wait_for()
     assert "sheet" in page.evaluate("navigator.clipboard.readText()")
 

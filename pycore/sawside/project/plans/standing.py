@@ -8,6 +8,8 @@ from sawside.project.plans.board import boards_of
 from sawside.project.plans.wanted import blank
 from sawside.project.schema.finding import of_kind
 
+_LETTERS = "abcdefghjkmnpqrstuvwxyz"
+
 
 @dataclass
 class Standing:
@@ -119,9 +121,9 @@ def standing(document, pieces):
 
 
 def _letters(number):
-    """a to z, then aa, ab and so on."""
-    first, last = divmod(number, 26)
-    return (_letters(first - 1) if first else "") + chr(ord("a") + last)
+    """a to z without those that are taken for a figure, then aa, ab and so on."""
+    first, last = divmod(number, len(_LETTERS))
+    return (_letters(first - 1) if first else "") + _LETTERS[last]
 
 
 def _taken(document):

@@ -170,6 +170,25 @@ def test_bad_wood_is_cut_out_and_no_piece_lies_in_it():
     assert said_of(answer["plan"])["Board 1"][0] == "Trim 3″ off one end."
 
 
+def test_bad_wood_in_between_is_crosscut_at_and_off_the_end_and_slivers_go_on_no_pile():
+    """By hand: the first blade is in the bad wood, 44 − 40 1/8 = 3 7/8 of it are left on the end;
+    96 − 44 = 52, less the stile and a kerf 7/8, and 40 less the rail and a kerf 3/8."""
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "bad": "40 to 44"}),
+        by_hand("Rail", "39 1/2"),
+        by_hand("Stile", "51"),
+    )
+    (board,) = planned(document)["plan"]["groups"][0]["boards"]
+    said = {cut["said"]: cut["pile"] for cut in board["cuts"]}
+    assert said == {
+        "Crosscut at 40″, where the bad wood starts.": "40″ × 2 1/4″",
+        "Crosscut 3 7/8″ of bad wood off the end.": "",
+        "Set the stop to 51″. Crosscut 1: Stile.": "",
+        "Set the stop to 39 1/2″. Crosscut 1: Rail.": "",
+    }
+
+
 def test_rough_allowances_are_cut_and_grain_across_is_turned():
     document = acts(
         begun(),
