@@ -14,7 +14,7 @@ NARROWEST_TO_RIP = 3
 NARROWEST_LEFT = 1
 """Inches: what is narrower than this isn't held, it falls free. Common practice, no source."""
 
-_PUSH = "Under 3″ wide: use a push block."
+_PUSH = "Narrow rip: use a push block."
 _FREE = "Thin strip: let it fall free, away from the fence."
 
 

@@ -234,7 +234,7 @@ def test_a_metric_project_is_planned_on_metric_sheets():
 def test_narrow_and_short_cuts_say_how_they_are_held():
     document = acts(begun(), on_hand(SHEET), by_hand("Cleat", "5", "2", "23/32", count="2"))
     said = [each for cuts in said_of(planned(document)["plan"]).values() for each in cuts]
-    assert any("Under 3″ wide: use a push block." in each for each in said)
+    assert any("Narrow rip: use a push block." in each for each in said)
     assert any("Under 8″: clamp it" in each for each in said)
 
 
