@@ -86,8 +86,8 @@ class Part:
     about: tuple[str, ...] = ()
     """What else one needs to make it, a sentence each: grain, edging, the joints cut in it."""
     profile: str = ""
-    """What it is sold as where no flat board has its shape ("Crown molding"): it comes out of
-    sticks alone."""
+    """What it is sold as, where it has a profile ("Crown molding"): it comes out of sticks, or of
+    boards of just its thickness and width."""
 
 
 @dataclass(frozen=True, slots=True)

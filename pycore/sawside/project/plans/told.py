@@ -22,8 +22,9 @@ def plan_told(standing, show, *, drawings=True):
     boards = [board for board in standing.boards if board.pieces or board.bad]
     groups = {}
     for board in boards:
-        kind = board.form == "stick" and board.thickness is None and board.name
-        groups.setdefault((board.material.casefold(), board.thickness, kind), []).append(board)
+        groups.setdefault((board.material.casefold(), board.thickness, _molding(board)), []).append(
+            board
+        )
     buy = buy_told(standing.boards, show)
     told = [_group(group, standing, show, drawings) for group in groups.values()]
     spare = sum(not board.pieces and not board.bad for board in standing.boards)
@@ -77,7 +78,7 @@ def _group(boards, standing, show, drawings):
     number = sum(len(board.pieces) for board in boards)
     fresh = [(b, name_of(b)) for b in boards if standing.state(b) == "to cut"]
     return {
-        "material": f"{first.material or _molding(boards) or 'Wood'}{thick}",
+        "material": f"{first.material or _molding(first) or 'Wood'}{thick}",
         "said": f"{counted(number, 'piece')} from {_numbers(boards)}",
         "best": "",
         "waste": _waste(boards, show),
@@ -86,10 +87,9 @@ def _group(boards, standing, show, drawings):
     }
 
 
-def _molding(boards):
-    """What sticks of one kind are called, where nothing else tells them apart; else ""."""
-    names = {board.name if board.form == "stick" else "" for board in boards}
-    return names.pop() if len(names) == 1 else ""
+def _molding(board):
+    """What a stick of a profile is called that is usually sold; "" for what is none."""
+    return board.name if board.form == "stick" and not board.source else ""
 
 
 def _board(board, standing, show, drawings):

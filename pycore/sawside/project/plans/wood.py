@@ -19,6 +19,10 @@ WIDEST_BOARD = Fraction(45, 4)
 """Inches. What is wider comes out of a sheet: a 1 x 12 is the widest board that lumberyards sell,
 11 1/4 in dry (PS 20)."""
 
+WIDEST_STRIP = 2
+"""Inches. Strips as narrow as this are edging and trim of solid wood, however thick: common
+practice, no source."""
+
 _LENGTHS = tuple(Fraction(feet * _FOOT) for feet in (8, 10, 12, 14, 16))
 """Lengths that boards are sold in: common practice, no source."""
 
@@ -66,8 +70,9 @@ def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
     if want.width is None or want.profile:
         return False
-    goods = _SHEET_GOODS.search(want.material)
-    return bool(goods) or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
+    if _SHEET_GOODS.search(want.material) or want.width > WIDEST_BOARD:
+        return True
+    return want.thickness in _SHEET_THICK and want.width > WIDEST_STRIP
 
 
 def usual_offers(wants, *, metric):
@@ -107,12 +112,17 @@ def _form(want):
 
 def suits(offer, want):
     """Whether pieces can come out of wood: its material and thickness, where both are told, and
-    sticks alone where they have a profile."""
-    if want.profile and offer.form != "stick":
+    for a profile sticks, or boards that are not ripped for it."""
+    if want.profile and offer.form != "stick" and not _is_as_it_is(offer, want):
         return False
     same = not offer.material or not want.material or _alike(offer.material, want.material)
     told = offer.thickness is not None and want.thickness is not None
     return same and (not told or offer.thickness == want.thickness)
+
+
+def _is_as_it_is(offer, want):
+    sizes = want.width, want.thickness
+    return None not in sizes and (offer.width, offer.thickness) == sizes
 
 
 def _alike(one, other):

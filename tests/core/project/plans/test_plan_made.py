@@ -17,6 +17,7 @@ from planned import (
 )
 from projects import acts, ask, begun, changed, view
 
+from sawside.reckoners import RECKONERS
 from tests.core.oracles.sawn_plan import faults
 
 SHEET = {"form": "sheet", "thickness": "23/32", "width": "48", "length": "96"}
@@ -187,6 +188,33 @@ def test_bad_wood_in_between_is_crosscut_at_and_off_the_end_and_slivers_go_on_no
         "Set the stop to 51″. Crosscut 1: Stile.": "",
         "Set the stop to 39 1/2″. Crosscut 1: Rail.": "",
     }
+
+
+def test_a_molding_is_bought_as_sticks_or_comes_out_of_boards_of_just_its_size():
+    run = RECKONERS["molding_run"].example
+    document = acts(
+        begun(), ("keep_line", {"name": "Base", "reckoner": "molding_run", "values": run})
+    )
+    told = planned(document)["plan"]
+    assert {each["said"].split(",")[0].split()[1] for each in told["buy"]} <= {"stick", "sticks"}
+    assert all("Molding 8 ft" in each["said"] for each in told["buy"])
+    assert [group["material"] for group in told["groups"]] == [
+        "Molding, 1/2″ thick",
+        "Molding, 3/4″ thick",
+    ]
+    # A board of 3/4 × 3 1/2 is what the first layer is; a wider one would be ripped, which no
+    # profile outlives.
+    for width, comes in (("3 1/2", True), ("5 1/2", False)):
+        more = acts(document, on_hand({"width": width}))
+        plan = planned(more)["act"]["plan"]
+        used = [board for board in plan["boards"] if not board.get("bought")]
+        assert bool(used) == comes
+
+
+def test_a_narrow_strip_as_thin_as_a_sheet_is_not_sawn_out_of_one():
+    strip, panel = (by_hand(name, "40", width, "1/4") for name, width in (("A", "1"), ("B", "10")))
+    bought = [planned(acts(begun(), each))["plan"]["buy"][0]["said"] for each in (strip, panel)]
+    assert bought == ["1 board, 8 ft × 1″ × 1/4″", "1 sheet, 8 ft × 4 ft × 1/4″"]
 
 
 def test_rough_allowances_are_cut_and_grain_across_is_turned():
