@@ -202,10 +202,14 @@ def test_wood_on_hand_and_to_buy_are_a_touch_away(planned):
     planned.get_by_role("heading", name="Wood on hand").wait_for()
     try_example(planned)
     keep_as(planned, "Rack")
-    planned.evaluate("location.hash = 'plan'")
+    # Whoever came from the plan is back there, and it is made again with that wood.
+    planned.get_by_role("heading", name="Cutting plan").wait_for()
+    planned.get_by_text("No wood to buy on the project yet").wait_for()
     planned.get_by_role("button", name="Wood on hand").tap()
     # The project's own line by now, not the question anew.
     planned.locator("#place[data-shows^='work-out/wood_on_hand/']").wait_for()
+    planned.get_by_role("link", name="‹ Back").tap()
+    planned.get_by_role("heading", name="Cutting plan").wait_for()
 
 
 def test_without_a_share_sheet_the_buy_list_is_copied(phone, server):

@@ -73,14 +73,14 @@ async function isBad(app, { key }) {
 }
 
 /**
- * What was done, and that the plan is not whole any more, with the way to another one.
+ * What was done, with the way to another plan where this one is not whole any more: what it lacks is told at the piece.
  * @param {App} app
  * @param {string} said
  * @returns whether there is something to plan again
  */
 export function toPlanAgain(app, said) {
   const stale = app.state.get().view?.plan?.stale;
-  if (stale) notice(`${said} ${stale}`, { label: "Plan again", run: () => planAgain(app), stays: true });
+  if (stale) notice(said, { label: "Plan again", run: () => planAgain(app), stays: true });
   return Boolean(stale);
 }
 

@@ -19,7 +19,7 @@ const STATE = { "to cut": "", begun: "begun", cut: "all cut", bad: "bad board" }
  * @param {PlanBoard} board
  */
 export const boardSaid = ({ stock, bought, state }) =>
-  [stock, bought ? "to buy" : "", STATE[state]].filter(Boolean).join(", ");
+  [stock, bought && state === "to cut" ? "to buy" : "", STATE[state]].filter(Boolean).join(", ");
 
 /**
  * A board of a plan behind its name: its drawing, its cuts, its offcuts. It is drawn when it is first open.

@@ -38,7 +38,7 @@ def plan_told(standing, show, *, drawings=True):
         "left_out": [],
         "stale": standing.stale,
         "note": " ".join([*note, _SAFE]) if boards else "",
-        "text": list_text(buy, cost_told(standing.boards)),
+        "text": list_text(buy, cost_told(standing.boards), _waste(boards, show)),
     }
 
 

@@ -278,7 +278,7 @@ def test_the_buy_list_is_a_text_to_share_and_a_table():
     document = acts(begun(), on_sale(wood), by_hand("Side", "30", "23 3/4", "23/32", count="7"))
     told = planned(document)["plan"]
     assert told["cost"] == "$125.00"
-    assert told["text"].splitlines()[-1] == "Total $125.00"
+    assert told["text"].splitlines()[-2:] == ["Total $125.00", told["waste"]]
     table = ask("csv", kept(document), what="buy")["text"].splitlines()
     assert table[1].endswith(",96,48,0.71875,62.50,125.00")
     assert ask("take_csv", document, what="buy", text="Count\r\n1")["ok"] is False
