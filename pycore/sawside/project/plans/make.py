@@ -253,7 +253,16 @@ def _note(scene, groups, cautions):
         told.append("No wood on the project yet: planned on usual sizes.")
     elif not scene.sells and any(group.filled.bought for group in groups):
         told.append("No wood to buy on the project yet: what you lack is planned on usual sizes.")
+    if thin := [
+        want.name for group in groups for want in group.wants.values() if _is_thin(want, scene)
+    ]:
+        kerf = scene.show.brief(scene.kerf)
+        told.append(f"The {kerf} kerf is wider than {thin[0]}. Check the kerf in the settings.")
     return " ".join([*told, cautions]).strip()
+
+
+def _is_thin(want, scene):
+    return min(want.length, want.width or want.length) < scene.kerf
 
 
 def _progress(groups, more):

@@ -238,6 +238,15 @@ def test_more_pieces_than_a_plan_has_are_a_sentence_before_the_work_starts():
     assert said["error"]["kind"] == "range"
 
 
+def test_a_kerf_wider_than_a_piece_is_said_with_what_to_do():
+    document = changed(begun(), "set", settings={"kerf": "1/4"})
+    document = acts(document, by_hand("Spline", "10", "1/8", count="2"), by_hand("Rail", "10"))
+    note = planned(document)["plan"]["note"]
+    assert "The 1/4″ kerf is wider than Spline. Check the kerf in the settings." in note
+    document = changed(document, "set", settings={"kerf": "1/8"})
+    assert "wider than" not in planned(document)["plan"]["note"]
+
+
 def test_a_project_without_pieces_has_nothing_to_cut_and_nothing_to_keep():
     answer = planned(begun())
     assert answer["plan"]["said"] == "Nothing to cut"
