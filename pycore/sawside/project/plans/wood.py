@@ -1,4 +1,5 @@
-"""The wood that a project is planned on: what its lines offer, or else what is usually sold."""
+"""The wood that a project is planned on: what its lines offer, and where none of that is for sale
+what is usually sold."""
 
 import re
 from fractions import Fraction
@@ -126,4 +127,8 @@ def _is_as_it_is(offer, want):
 
 
 def _alike(one, other):
-    return one.strip().casefold() == other.strip().casefold()
+    """Whether one name says no more than the other: plywood is had of birch plywood, but birch is
+    not."""
+    words, others = (set(re.findall(r"\w+", name.casefold())) for name in (one, other))
+    of_sheets = [bool(_SHEET_GOODS.search(name)) for name in (one, other)]
+    return (words <= others or others <= words) and of_sheets[0] == of_sheets[1]

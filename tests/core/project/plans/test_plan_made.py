@@ -358,6 +358,27 @@ def test_a_list_of_wood_without_an_answer_is_named():
     assert note.startswith("Fix Wood on hand first: that wood isn’t planned on.")
 
 
+@pytest.mark.parametrize(
+    ("asked", "there", "comes"),
+    [
+        ("Plywood", "Birch plywood", True),
+        ("Birch plywood", "plywood", True),
+        ("White oak", "Oak, white", True),
+        ("Red oak", "White oak", False),
+        ("Birch", "Birch plywood", False),
+        ("Plywood", "MDF", False),
+    ],
+)
+def test_wood_is_known_by_a_name_that_says_more_or_less(asked, there, comes):
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "material": there}),
+        by_hand("Rail", "40", about={"material": asked}),
+        nothing_to_help_on_sale(),
+    )
+    assert planned(document)["unplanned"] == (0 if comes else 1)
+
+
 def test_wood_of_another_thickness_or_material_is_not_cut_up():
     oak = {"material": "White oak"}
     document = acts(
