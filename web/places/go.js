@@ -6,6 +6,25 @@ export const go = (place) => {
   location.hash = place;
 };
 
+let origin = "";
+
+/**
+ * Led to a question that is begun for another place: its way back, and what is saved there, lead to that place again.
+ * @param {string} place
+ * @param {string} from
+ */
+export function goFrom(place, from) {
+  origin = from;
+  go(place);
+}
+
+/** The place that a question was begun for; "" for none. It is asked for once. */
+export function takeOrigin() {
+  const from = origin;
+  origin = "";
+  return from;
+}
+
 /** Where an act leads once it is kept, unless the person has gone elsewhere meanwhile. */
 export function onward() {
   const from = location.hash;

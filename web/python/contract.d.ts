@@ -800,6 +800,7 @@ export interface PlanBoard {
   saved: boolean;
   state: "to cut" | "begun" | "cut" | "bad";
   drawing: Drawing | null;
+  marks: PlanMark[];
   cuts: PlanCut[];
   pieces: PieceAt[];
   left: PieceAt[];
@@ -808,7 +809,8 @@ export interface PlanBoard {
 
 /**
  * One cut, in the order in which they are made: `setting` is what the fence or stop is set to,
- * `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off.
+ * `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off,
+ * `before` the pieces that can't be cut until it is made.
  */
 export interface PlanCut {
   key: string;
@@ -818,6 +820,7 @@ export interface PlanCut {
   hand: string;
   pile: string;
   pieces: PieceAt[];
+  before: PieceAt[];
   done: boolean;
 }
 
@@ -832,6 +835,14 @@ export interface PlanGroup {
   waste: string;
   together: string[];
   boards: PlanBoard[];
+}
+
+/** What a mark on the drawing of a board means, and how many of it come out of the board. */
+export interface PlanMark {
+  mark: string;
+  name: string;
+  size: string;
+  count: number;
 }
 
 /**

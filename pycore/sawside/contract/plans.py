@@ -16,7 +16,8 @@ Act = dict[str, Any]
 
 class PlanCut(TypedDict):
     """One cut, in the order in which they are made: `setting` is what the fence or stop is set to,
-    `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off."""
+    `hand` what is in the hand after it, `pile` what goes back, `pieces` those that come off,
+    `before` the pieces that can't be cut until it is made."""
 
     key: str
     way: Literal["trim", "rip", "crosscut"]
@@ -25,7 +26,17 @@ class PlanCut(TypedDict):
     hand: str
     pile: str
     pieces: list[PieceAt]
+    before: list[PieceAt]
     done: bool
+
+
+class PlanMark(TypedDict):
+    """What a mark on the drawing of a board means, and how many of it come out of the board."""
+
+    mark: str
+    name: str
+    size: str
+    count: int
 
 
 class PlanBoard(TypedDict):
@@ -40,6 +51,7 @@ class PlanBoard(TypedDict):
     saved: bool
     state: Literal["to cut", "begun", "cut", "bad"]
     drawing: Drawing | None
+    marks: list[PlanMark]
     cuts: list[PlanCut]
     pieces: list[PieceAt]
     left: list[PieceAt]

@@ -85,6 +85,9 @@ class Part:
     """Which layer it is of: one is fitted before the next one is cut."""
     about: tuple[str, ...] = ()
     """What else one needs to make it, a sentence each: grain, edging, the joints cut in it."""
+    profile: str = ""
+    """What it is sold as, where it has a profile ("Crown molding"): it comes out of sticks, or of
+    boards of just its thickness and width."""
 
 
 @dataclass(frozen=True, slots=True)

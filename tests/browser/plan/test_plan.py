@@ -91,7 +91,7 @@ def test_a_bad_board_is_said_at_the_saw_and_what_was_to_come_out_of_it_is_planne
 
 
 def test_the_buy_list_is_shared_as_text_and_leaves_as_a_table(planned):
-    planned.get_by_role("button", name="Share the buy list").tap()
+    planned.get_by_role("button", name="Share buy list").tap()
     planned.wait_for_function("() => window.shared.length === 1")
     title, text = planned.evaluate("window.shared[0]")
     assert title == "Buy list"
@@ -148,6 +148,29 @@ def test_a_piece_that_comes_out_of_several_boards_is_there_for_each(phone, serve
     assert following.is_disabled()
 
 
+def test_a_piece_says_what_is_cut_before_it_until_that_is_cut(phone, server):
+    page = watched_phone(phone, server)
+    # Lengths of 40 and of 30 come off one sheet, then two strips and three are ripped out of these.
+    keep_panels(page, server, [(40, 20, 2), (30, 15, 3)])
+    open_plan(page)
+    use_plan(page)
+    to_the_saw(page)
+    first = page.locator(".piece-first")
+    page.locator(".piece-first", has_text="First: Set the stop to 40″. Crosscut 1.").wait_for()
+    assert "Then" not in first.inner_text()
+    page.get_by_role("button", name="Next ›").tap()
+    page.locator(".piece-first", has_text="Then 1 more cut, listed below.").wait_for()
+    page.get_by_role("button", name="‹ Back").tap()
+    tap(page, "Cut one")
+    first.wait_for(state="hidden")
+    page.get_by_role("button", name="Next ›").tap()
+    check_in_sight(page, IN_SIGHT)
+    assert page.locator(".ends").inner_text().split("\n") == ["Both ends: square", "0°"]
+    # The first length is off by now; what the second piece comes out of is not.
+    page.locator(".piece-first", has_text="First: Set the stop to 30″. Crosscut 1.").wait_for()
+    assert "Then" not in first.inner_text()
+
+
 def test_without_a_plan_the_saw_has_no_order_by_one(planned):
     use_plan(planned)
     to_the_saw(planned)
@@ -179,10 +202,14 @@ def test_wood_on_hand_and_to_buy_are_a_touch_away(planned):
     planned.get_by_role("heading", name="Wood on hand").wait_for()
     try_example(planned)
     keep_as(planned, "Rack")
-    planned.evaluate("location.hash = 'plan'")
+    # Whoever came from the plan is back there, and it is made again with that wood.
+    planned.get_by_role("heading", name="Cutting plan").wait_for()
+    planned.get_by_text("No wood to buy on the project yet").wait_for()
     planned.get_by_role("button", name="Wood on hand").tap()
     # The project's own line by now, not the question anew.
     planned.locator("#place[data-shows^='work-out/wood_on_hand/']").wait_for()
+    planned.get_by_role("link", name="‹ Back").tap()
+    planned.get_by_role("heading", name="Cutting plan").wait_for()
 
 
 def test_without_a_share_sheet_the_buy_list_is_copied(phone, server):
@@ -191,7 +218,7 @@ def test_without_a_share_sheet_the_buy_list_is_copied(phone, server):
     keep_carcass(page, server)
     page.evaluate("delete Navigator.prototype.share")
     open_plan(page)
-    page.get_by_role("button", name="Share the buy list").tap()
+    page.get_by_role("button", name="Share buy list").tap()
     page.get_by_text("Copied the buy list").wait_for()
     assert "sheet" in page.evaluate("navigator.clipboard.readText()")
 

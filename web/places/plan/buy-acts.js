@@ -26,6 +26,6 @@ export function buyActs(app, { text }, isKept) {
     if (made.ok) download(made);
   }
 
-  const shared = button(TITLE, share, { "aria-label": "Share the buy list" });
+  const shared = button("Share buy list", share);
   return isKept ? [shared, button("Export buy list", give)] : [shared];
 }

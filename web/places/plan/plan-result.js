@@ -35,8 +35,10 @@ export function planResult(app) {
     drawn = now;
     if (!isKept) folds.clear();
     const actOf = (/** @type {PlanBoard} */ board) => (isKept ? saveOffcuts(app, board) : null);
-    const first = plan ? [bought(app, plan, isKept), leftOut(app, plan)] : [];
-    node.replaceChildren(...present([...first, wood(app), ...(plan ? groups(plan, { view, folds, actOf }) : [])]));
+    const [buys, out] = plan ? [bought(app, plan, isKept), leftOut(app, plan)] : [];
+    const all = plan ? groups(plan, { view, folds, actOf }) : [];
+    // What is left out asks for more wood: the way to it is above, however long the list of that is.
+    node.replaceChildren(...present([buys ?? null, wood(app), out ?? null, ...all]));
   }
   return { node, draw };
 }

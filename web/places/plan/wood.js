@@ -1,5 +1,5 @@
 import { button, element } from "../../widgets/element.js";
-import { go } from "../go.js";
+import { goFrom } from "../go.js";
 
 /** @import { App } from "../place.d.ts" */
 
@@ -16,7 +16,7 @@ export function wood(app) {
   if (questions.length === 0) return null;
   const open = (/** @type {string} */ key) => {
     const line = record?.document.entries.find((entry) => entry.kind === "line" && entry.reckoner === key);
-    go(["work-out", key, line?.id].filter(Boolean).join("/"));
+    goFrom(["work-out", key, line?.id].filter(Boolean).join("/"), "plan");
   };
   return element(
     "div",

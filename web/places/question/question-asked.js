@@ -3,6 +3,7 @@ import { answeredNow } from "../../store/page/pinned-and-recent.js";
 import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
 import { unitNote } from "../forms/units.js";
+import { go } from "../go.js";
 import { notice } from "../notices.js";
 import { inPlace } from "./in-place.js";
 import { questionDraft } from "./question-draft.js";
@@ -27,15 +28,16 @@ const OTHERS = "These names were picked in another project. Here they stand for 
  * @param {Reckoner} what.declared the question
  * @param {Line} [what.entry] the kept line that is being corrected
  * @param {string} [what.of] the entry that this one was begun from
+ * @param {string} [what.from] the place that it was begun for
  */
-export function questionAsked(app, { declared, entry, of }) {
+export function questionAsked(app, { declared, entry, of, from }) {
   const note = element("p", { class: "help", hidden: true });
   const others = element("p", { class: "help", hidden: true }, OTHERS);
   const opening = () => ({ unit: draft.unit(), peek: result.peek, whenDone: result.goTo });
   const fields = questionForm(app, { declared, entry, onInput: typed, opening });
   const draft = questionDraft(app, declared.key, entry, fields, of);
   const { values, open, labelOf } = fields;
-  const keeper = keeping(app, { declared, entry, draft, values, after: kept });
+  const keeper = keeping(app, { declared, entry, from, draft, values, after: kept });
   const result = questionResult(app, { declared, entry, keeper, values, openField: open, clearing });
   const picture = questionPicture(declared.asks, { labelOf, open }, result.openPart);
   const reckon = latest(askInProject(app, keeper.correction));
@@ -92,8 +94,9 @@ export function questionAsked(app, { declared, entry, of }) {
 
   /** What was begun from an entry is done with: the next is begun anew. */
   function kept() {
-    if (of) draft.drop();
-    result.goTo();
+    if (of || from) draft.drop();
+    if (from) go(from);
+    else result.goTo();
   }
 
   /** @param {Record<string, Typed>} now */

@@ -13,11 +13,12 @@ import { onward } from "../go.js";
  * @param {object} line
  * @param {Reckoner} line.declared
  * @param {Line} [line.entry]
+ * @param {string} [line.from] the place that it was begun for, and that saving leads to
  * @param {{unit(): string, drop(): void}} line.draft
  * @param {() => Record<string, Typed>} line.values what is filled in
  * @param {() => void} line.after called when a new line was kept
  */
-export function keeping(app, { declared, entry, draft, values, after }) {
+export function keeping(app, { declared, entry, from, draft, values, after }) {
   /** @type {Kept | undefined} */
   let was = entry;
   const correction = () => ({ act: "correct", id: entry?.id, values: values() });
@@ -28,7 +29,7 @@ export function keeping(app, { declared, entry, draft, values, after }) {
     was = answer.now ?? was;
     if (!answer.ok) return;
     draft.drop();
-    goOn(`project/${entry?.id}`);
+    goOn(from || `project/${entry?.id}`);
   }
 
   function keep() {

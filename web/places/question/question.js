@@ -2,6 +2,7 @@ import { entryOf } from "../../store/project/identity.js";
 import { element } from "../../widgets/element.js";
 import { arriving, notThere } from "../forms/instead.js";
 import { firstBlank } from "../forms/to-fill.js";
+import { takeOrigin } from "../go.js";
 import { isOffered } from "../list/offered.js";
 import { pinButton } from "../list/pin.js";
 import { questionAsked } from "./question-asked.js";
@@ -27,11 +28,12 @@ export function question(app, key, named) {
   const line = entryOf(record, "line", entryId);
   const entry = line?.reckoner === key ? line : undefined;
   if (entryId && !entry) return notThere("This line isn’t in the project.");
-  const asked = questionAsked(app, { declared, entry, of });
+  const from = takeOrigin();
+  const asked = questionAsked(app, { declared, entry, of, from });
   const hasOwnName = entry && entry.name.toLowerCase() !== declared.title.toLowerCase();
   const title = hasOwnName ? `${declared.title}: ${entry.name}` : declared.title;
   const isFromProject = entry || of || !isOffered(declared);
-  const back = isFromProject ? { href: "#project", label: "Project" } : { href: "#work-out", label: ALL };
+  const back = backOf(from, Boolean(isFromProject));
   const node = element(
     "div",
     { class: "question asked" },
@@ -54,6 +56,15 @@ export function question(app, key, named) {
     if (blank) asked.open(blank);
   };
   return { node, title: () => title, refresh: asked.refresh, land };
+}
+
+/**
+ * @param {string} from the place that it was begun for
+ * @param {boolean} isFromProject
+ */
+function backOf(from, isFromProject) {
+  if (from) return { href: `#${from}`, label: "Back" };
+  return isFromProject ? { href: "#project", label: "Project" } : { href: "#work-out", label: ALL };
 }
 
 const noQuestion = () => ({

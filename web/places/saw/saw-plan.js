@@ -1,6 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { pieceKey } from "../../widgets/project/piece-key.js";
 import { planCuts } from "../../widgets/project/plan-cuts.js";
+import { planMarks } from "../../widgets/project/plan-marks.js";
 import { saveOffcuts } from "../forms/save-offcuts.js";
 import { go } from "../go.js";
 import { inWords, notice } from "../notices.js";
@@ -31,21 +32,23 @@ export function onBoard(view, { board: key }, place) {
 }
 
 /**
- * What a board that nothing has come off yet is begun with, where that is not the piece itself; else "".
+ * What has to be cut of the board before a piece of it can be: the next such cut, and how many more there are; "" for none.
  * @param {PieceAt & {board: PlanBoard | null}} piece
  */
 export function cutFirst({ board, ...piece }) {
-  const [first] = board?.state === "to cut" ? board.cuts : [];
-  const isOwn = first?.pieces.some((each) => pieceKey(each) === pieceKey(piece));
-  return first && !isOwn ? first.said : "";
+  const [first, ...more] = (board?.cuts ?? []).filter(({ before = [] }) =>
+    before.some((each) => pieceKey(each) === pieceKey(piece)),
+  );
+  if (!first || more.length === 0) return first?.said ?? "";
+  return `${first.said} Then ${more.length} more ${more.length === 1 ? "cut" : "cuts"}, listed below.`;
 }
 
 /**
- * The cuts of a board, below the piece that comes out of it.
+ * The cuts of a board and what comes out of it, below the piece that is in hand.
  * @param {PlanBoard} board
  */
-export const boardCuts = ({ name, cuts }) =>
-  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts));
+export const boardCuts = ({ name, cuts, marks }) =>
+  element("section", { class: "saw-wide" }, element("h3", {}, name), planCuts(cuts), planMarks(marks));
 
 /**
  * What is done with the plan at the saw: a board turns out bad, or what it lacks is planned again.
@@ -70,14 +73,14 @@ async function isBad(app, { key }) {
 }
 
 /**
- * What was done, and that the plan is not whole any more, with the way to another one.
+ * What was done, with the way to another plan where this one is not whole any more: what it lacks is told at the piece.
  * @param {App} app
  * @param {string} said
  * @returns whether there is something to plan again
  */
 export function toPlanAgain(app, said) {
   const stale = app.state.get().view?.plan?.stale;
-  if (stale) notice(`${said} ${stale}`, { label: "Plan again", run: () => planAgain(app), stays: true });
+  if (stale) notice(said, { label: "Plan again", run: () => planAgain(app), stays: true });
   return Boolean(stale);
 }
 

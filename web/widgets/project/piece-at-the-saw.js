@@ -48,7 +48,7 @@ export function piece(each) {
       ),
     ),
     element("div", { class: "piece-room" }, picture(each)),
-    each.ends ? ends(each.ends) : null,
+    each.ends ? ends(each.ends, Boolean(each.board)) : null,
     element("p", { class: "piece-more", "aria-hidden": "true" }, "More below ↓"),
   );
 }
@@ -109,8 +109,14 @@ export const pieceInFull = (each) => [
 /** @param {Piece} each */
 const told = ({ material, grain, place }) => [material, grain, place].filter(Boolean).join(", ");
 
-/** @param {Ends} both */
-function ends({ left, right }) {
+/**
+ * @param {Ends} both
+ * @param {boolean} isOnBoard the drawing of a board takes room: ends that are alike are told once
+ */
+function ends({ left, right }, isOnBoard) {
+  const said = (/** @type {End} */ { cut, at_the_saw: steps }) => [cut, ...steps].join();
+  if (isOnBoard && said(left) === said(right) && left.at_the_saw.length === 1)
+    return element("dl", { class: "ends ends-alike" }, end("Both ends", left));
   const isShort = [left, right].every(({ at_the_saw: [first] }) => (first ?? "").length <= SHORT);
   return element("dl", { class: `ends ${isShort ? "ends-short" : ""}` }, end("Left", left), end("Right", right));
 }

@@ -5,6 +5,7 @@ import { drawing } from "../pictures/drawing.js";
 import { showTouched } from "../pictures/part-touch.js";
 import { pieceKey } from "./piece-key.js";
 import { planCuts } from "./plan-cuts.js";
+import { planMarks } from "./plan-marks.js";
 
 /** @import { Drawing, Piece, PlanBoard } from "../../python/contract.d.ts" */
 
@@ -18,7 +19,7 @@ const STATE = { "to cut": "", begun: "begun", cut: "all cut", bad: "bad board" }
  * @param {PlanBoard} board
  */
 export const boardSaid = ({ stock, bought, state }) =>
-  [stock, bought ? "to buy" : "", STATE[state]].filter(Boolean).join(", ");
+  [stock, bought && state === "to cut" ? "to buy" : "", STATE[state]].filter(Boolean).join(", ");
 
 /**
  * A board of a plan behind its name: its drawing, its cuts, its offcuts. It is drawn when it is first open.
@@ -50,9 +51,14 @@ export function planBoard(board, { pieces, isOpen, onFold, act }) {
  * @param {PlanBoard} board
  * @param {Piece[]} pieces
  */
-function boardInFull({ drawing: drawn, cuts, ...board }, pieces) {
+function boardInFull({ drawing: drawn, marks, cuts, ...board }, pieces) {
   const left = leftOver(board);
-  return [...(drawn ? boardDrawing(drawn, pieces) : []), planCuts(cuts), left ? element("p", {}, left) : null];
+  return [
+    ...(drawn ? boardDrawing(drawn, pieces) : []),
+    planMarks(marks),
+    planCuts(cuts),
+    left ? element("p", {}, left) : null,
+  ];
 }
 
 /**

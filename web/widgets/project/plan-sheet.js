@@ -4,6 +4,7 @@ import { drawing } from "../pictures/drawing.js";
 import { boardSaid, leftOver } from "./plan-board.js";
 import { planBuy } from "./plan-buy.js";
 import { planCuts, planTogether } from "./plan-cuts.js";
+import { planMarks } from "./plan-marks.js";
 
 /** @import { CuttingPlan, PlanBoard, PlanGroup } from "../../python/contract.d.ts" */
 
@@ -44,6 +45,7 @@ const boardOnPaper = (board) =>
     element("h6", {}, board.name),
     element("p", {}, unbroken(boardSaid(board))),
     board.drawing ? drawing(board.drawing, { high: HIGH }) : null,
+    planMarks(board.marks),
     planCuts(board.cuts, { hasBoxes: true }),
     element("p", {}, leftOver(board)),
   );

@@ -11,6 +11,7 @@ from sawside.project.kinds.entries import read_entry
 from sawside.project.kinds.entry_parts import ABOUT, CUTS, MOST_PIECES, MOST_TRIALS
 from sawside.project.pieces.judge import recut as recut_piece
 from sawside.project.pieces.judge import verdicts
+from sawside.project.pieces.judge_told import part_name
 from sawside.project.pieces.size import inches_text, part_named, size_of
 from sawside.project.schema.document import unit_of
 from sawside.project.schema.finding import found, with_entry
@@ -18,19 +19,19 @@ from sawside.project.schema.finding import found, with_entry
 
 def cut(document, id, part, by, when=""):
     """One piece cut as it is asked for now, or the last one taken back."""
-    at, entry, part, show = _part(document, id, part)
+    at, entry, part, show, name = _part(document, id, part)
     pieces = _pieces(entry, "cut", part)
     if not 0 <= len(pieces) + by <= max(part.count, len(pieces)):
         state = "All of these are cut" if by == 1 else "None of these is cut"
         raise Refusal("conflict", f"{state} already.", "There’s nothing to do.", field="by")
     pieces = [*pieces, size_of(part, show) | _when(when)] if by == 1 else pieces[:-1]
-    said = f"{'Cut one' if by == 1 else 'Uncut one'} {entry['name']}."
+    said = f"{'Cut one' if by == 1 else 'Uncut one'} {name}."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 
 
 def spoil(document, id, part, which=None, when=""):
     """A piece that was cut comes back to the list; with none cut, a blank was spoiled."""
-    at, entry, part, show = _part(document, id, part)
+    at, entry, part, show, name = _part(document, id, part)
     pieces, spoiled = _pieces(entry, "cut", part), _pieces(entry, "spoiled", part)
     if len(spoiled) >= MOST_PIECES:
         raise Refusal(
@@ -41,21 +42,21 @@ def spoil(document, id, part, which=None, when=""):
         _refuse_not_there(pieces, [which])
         surplus = len(pieces) > part.count
         piece, pieces = pieces[which], pieces[:which] + pieces[which + 1 :]
-        said = f"Scrapped one {entry['name']}. " + (
+        said = f"Scrapped one {name}. " + (
             "You’ve already cut extras, so no replacement is needed."
             if surplus
             else "Cut one more."
         )
     else:
         piece = size_of(part, show)
-        said = f"Scrapped a blank for {entry['name']}. You still have just as many to cut."
+        said = f"Scrapped a blank for {name}. You still have just as many to cut."
     change = {"cut": {part.key: pieces}, "spoiled": {part.key: [*spoiled, piece | _when(when)]}}
     return _changed(document, at, entry, change, said)
 
 
 def recut(document, id, part, which, when=""):
     """Pieces that were cut down to the size that is asked for now."""
-    at, entry, part, show = _part(document, id, part)
+    at, entry, part, show, name = _part(document, id, part)
     pieces = _pieces(entry, "cut", part)
     _refuse_not_there(pieces, which)
     judged = verdicts(document, Evaluation(document), entry, part.key)
@@ -63,13 +64,13 @@ def recut(document, id, part, which, when=""):
         recut_piece(piece, judged[index], part, show) | _when(when) if index in which else piece
         for index, piece in enumerate(pieces)
     ]
-    said = f"Cut {len(which)} {entry['name']} to the new size."
+    said = f"Cut {len(which)} {name} to the new size."
     return _changed(document, at, entry, {"cut": {part.key: pieces}}, said)
 
 
 def about(document, id, part, about):
     """Material, grain, place and rough allowances of a part; "" takes one away."""
-    at, entry, part, _show = _part(document, id, part)
+    at, entry, part, *_ = _part(document, id, part)
     for key, text in about.items():
         if key not in ABOUT or not isinstance(text, str):
             raise Refusal(
@@ -88,7 +89,7 @@ def about(document, id, part, about):
 
 def trial(document, id, part, measured, aimed="", cut="stop", when=""):
     """A set-up tried: what was aimed at, and what the test piece measured."""
-    at, entry, part, show = _part(document, id, part)
+    at, entry, part, show, name = _part(document, id, part)
     unit = unit_of(document)
     if cut not in CUTS:
         raise Refusal("unknown", "A set-up is a stop or a mark.", "Send stop or mark.", field="cut")
@@ -96,15 +97,16 @@ def trial(document, id, part, measured, aimed="", cut="stop", when=""):
     _length(measured, unit, "measured")
     one = {"aimed": inches_text(aimed), "measured": measured, "unit": unit, "cut": cut}
     trials = [*_pieces(entry, "trials", part), one | _when(when)][-MOST_TRIALS:]
-    said = f"Test cut for {entry['name']}: {on_one_line(measured).strip()}."
+    said = f"Test cut for {name}: {on_one_line(measured).strip()}."
     return _changed(document, at, entry, {"trials": {part.key: trials}}, said)
 
 
 def _part(document, id, part):
-    """(index, entry, its part as it is to be cut now, how its lengths are told)."""
+    """(index, entry, its part as it is to be cut now, how its lengths are told, its name)."""
     at, entry = found(document, id)
     worked = Evaluation(document).worked.get(id)
-    return at, entry, part_named(worked, entry, part), worked.show
+    named = part_named(worked, entry, part)
+    return at, entry, named, worked.show, part_name(worked, entry["name"], named.key)
 
 
 def _pieces(entry, key, part):

@@ -33,7 +33,8 @@ def cost_told(boards):
     return "" if not prices or None in prices else money(sum(prices))
 
 
-def list_text(buy, cost):
-    """The buy list as a plain text to be shared."""
+def list_text(buy, cost, waste):
+    """The buy list as a plain text to be shared, with what it costs and how much of it is waste."""
     lines = [each["said"] + (f": {each['cost']}" if each["cost"] else "") for each in buy]
-    return "\n".join(["To buy", *lines, *([f"Total {cost}"] if cost else [])]) if buy else ""
+    more = [f"Total {cost}"] * bool(cost) + [waste] * bool(waste)
+    return "\n".join(["To buy", *lines, *more]) if buy else ""

@@ -14,8 +14,8 @@ NARROWEST_TO_RIP = 3
 NARROWEST_LEFT = 1
 """Inches: what is narrower than this isn't held, it falls free. Common practice, no source."""
 
-_PUSH = "Under 3″ wide: use a push block."
-_FREE = "Leaves a thin strip: keep the wide part at the fence, let the strip fall free."
+_PUSH = "Narrow rip: use a push block."
+_FREE = "Thin strip: let it fall free, away from the fence."
 
 
 @dataclass
@@ -58,10 +58,27 @@ def cuts_told(board, standing, show):
     made = _made(board, standing)
     further = {cut.part for cut in board.cuts}
     pieces = {piece.of: piece for piece in board.pieces}
+    waits = _waits(board, standing, made)
     return [
         _told(str(number), each, pieces, further, made, standing, show)
+        | {"before": [_where(piece) for piece, cuts in waits if cuts & {*each.numbers}]}
         for number, each in enumerate(rounds_of(board), 1)
     ]
+
+
+def _waits(board, standing, made):
+    """[(the next piece of each part, the numbers of the cuts that it waits for)], without the one
+    that it comes off by."""
+    following = {}
+    for piece in board.pieces:
+        if not standing.is_cut(board, piece):
+            following.setdefault(piece.key, piece)
+    own = {number: {*each.numbers} for each in rounds_of(board) for number in each.numbers}
+    found = []
+    for piece in following.values():
+        last, *earlier = board.above(piece.of) if board.parts[piece.of].cut is not None else (None,)
+        found.append((piece, {*earlier} - made - own.get(last, set())))
+    return found
 
 
 def _made(board, standing):
@@ -77,7 +94,7 @@ def _told(key, each, pieces, further, made, standing, show):
     pile = [part for part in each.takes if part in further]
     hand = [part for part in each.leaves if part in further]
     rest = [part for part in off if part not in pieces and part not in further]
-    rest = [part for part in rest if _is_something(board.parts[part]) and not cut.trim]
+    rest = [part for part in rest if _is_to_keep(board.parts[part]) and not cut.trim]
     setting = None if cut.trim else length_told("setting", "Setting", cut.at, show)
     piled = [*_sizes(board, pile, show), *(f"{size} offcut" for size in _sizes(board, rest, show))]
     return {
@@ -87,13 +104,18 @@ def _told(key, each, pieces, further, made, standing, show):
         "setting": setting,
         "hand": listed(_sizes(board, hand, show)) if hand else "",
         "pile": listed(piled) if piled else "",
-        "pieces": [{"entry": piece.entry, "part": piece.part} for piece in finished],
+        "pieces": [_where(piece) for piece in finished],
         "done": all(number in made for number in each.numbers),
     }
 
 
-def _is_something(part):
-    return part.length > 0 and (part.width is None or part.width > 0)
+def _where(piece):
+    return {"entry": piece.entry, "part": piece.part}
+
+
+def _is_to_keep(part):
+    """Whether what is left goes on the pile: a sliver goes with the dust."""
+    return all(side is None or side >= NARROWEST_LEFT for side in (part.length, part.width))
 
 
 def _sizes(board, parts, show):
@@ -126,13 +148,14 @@ def _trim_said(each, show):
     edge = "edge" if cut.way == "rip" else "end"
     start = part.y if cut.way == "rip" else part.x
     off = cut.at + board.kerf
-    if each.takes[0] in {each.part for each in board.cuts} or cut.at > part.size(cut.way) / 2:
+    further = {each.part for each in board.cuts}
+    if each.takes[0] in further and each.leaves[0] in further and cut.way == "crosscut":
+        return f"Crosscut at {show.brief(cut.at)}, where the bad wood starts."
+    if each.takes[0] in further or cut.at > part.size(cut.way) / 2:
         return f"Trim the other {edge} at {show.brief(cut.at)}."
-    return (
-        f"Trim {show.brief(off)} off one {edge}."
-        if not start
-        else (f"Cut out {show.brief(off)} of bad wood.")
-    )
+    if start:
+        return f"Crosscut {show.brief(off)} of bad wood off the end."
+    return f"Trim {show.brief(off)} off one {edge}."
 
 
 def _names(finished, standing):

@@ -39,7 +39,7 @@ def _why(group, want, many, show):
 
 def _wood(want, show):
     thick = f" {show.brief(want.thickness)} thick" if want.thickness is not None else ""
-    return f"{want.material or 'wood'}{thick}"
+    return f"{want.material or want.profile or 'wood'}{thick}"
 
 
 def _largest(offer, show):

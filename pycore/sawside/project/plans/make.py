@@ -1,13 +1,13 @@
 """The message `plan`: what to buy, and which piece comes out of which board.
 
 What is cut stays where it is: a board that is begun keeps its cuts, and what is left of it may be
-cut further. What was bought for the plan before and is not begun counts as on hand.
+cut further. Once something is cut of what was bought for the plan before, the rest of that counts
+as on hand.
 """
 
 from collections import Counter
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from itertools import count
 
 from sawside.errors import Refusal
 from sawside.lengths.show import Show
@@ -18,12 +18,20 @@ from sawside.project.pieces.size import inches_text
 from sawside.project.plans.board import begun, board_kept
 from sawside.project.plans.filling import STEPS, Filled, Wood, filled
 from sawside.project.plans.left_out import left_out
+from sawside.project.plans.numbered import alike_together, numbered
 from sawside.project.plans.sources import board_of, sawn_board, sources_of
 from sawside.project.plans.standing import Standing, standing
 from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
-from sawside.project.plans.wood import failed_lists, is_of_a_sheet, offers_of, suits, usual_offers
-from sawside.project.schema.plan_kept import MOST_PLANNED
+from sawside.project.plans.wood import (
+    failed_lists,
+    is_of_a_sheet,
+    offers_of,
+    suits,
+    usual_offers,
+    wood_of,
+)
+from sawside.project.schema.plan_kept import FORMS, MOST_PLANNED
 from sawside.reckoners.boards.shared.amounts import money
 from sawside.settings.settings import read_settings
 
@@ -40,6 +48,11 @@ class _Scene:
     offers: list
     failed: list
     kerf: Fraction
+
+    @property
+    def sells(self):
+        """Whether the project says what wood is sold."""
+        return any(offer.count is None for _, offer in self.offers)
 
     @property
     def metric(self):
@@ -77,14 +90,16 @@ def plan(document, effort=0):
     told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
     for group in told["groups"]:
         group["best"] = _how_good(groups, group)
-    told |= {"left_out": left, "stale": "", "note": _note(scene, told["note"])}
+    unplanned = sum(sum(group.filled.left.values()) for group in groups)
+    told |= {"left_out": left, "stale": "", "note": _note(scene, groups, told["note"])}
+    told["said"] = _said(told["said"], unplanned, kept)
     return {
         "plan": told,
         "act": {"act": "keep_plan", "plan": kept} if kept["boards"] else None,
         "effort": effort,
         "more": more,
         "progress": _progress(groups, more),
-        "unplanned": sum(sum(group.filled.left.values()) for group in groups),
+        "unplanned": unplanned,
     }
 
 
@@ -123,12 +138,14 @@ def _groups(scene, wants, effort, carried):
     """Every `_Group`, filled one after another out of the same wood."""
     woods = {}
     for number, want in enumerate(wants):
-        usual = () if scene.offers else is_of_a_sheet(want)
-        woods.setdefault((want.wood, usual), {})[number] = want
+        usual = () if scene.sells else is_of_a_sheet(want)
+        woods.setdefault((wood_of(want, wants), usual), {})[number] = want
     hand, made = _on_hand(scene, carried), []
     for those in woods.values():
-        first = next(iter(those.values()))
-        offered = scene.offers or usual_offers([*those.values()], metric=scene.metric)
+        first = max(those.values(), key=lambda want: bool(want.material))
+        offered = [*scene.offers]
+        if not scene.sells:
+            offered += usual_offers([first, *those.values()], metric=scene.metric)
         offered = [each for each in offered if suits(each[1], first)]
         here = [source for source in hand if suits(source.draft.board, first)]
         sale = [_on_sale(*each, scene.kerf) for each in offered if each[1].count is None]
@@ -180,7 +197,7 @@ def _carried(before, kerf):
         cut = before.cut_of(board)
         if cut or board.bad:
             yield begun(board, cut)
-        elif board.here or (board.bought and before.begun):
+        elif board.here or (board.bought and before.shopped):
             yield replace(board, kerf=kerf, bought=False, here=True, cuts=(), pieces=())
 
 
@@ -196,8 +213,7 @@ def _kept(scene, groups, wants, carried):
     }
     boards = [made.get(board.key, board) for board in carried]
     new = [sawn_board(draft, wants) for draft in drafts.values() if not draft.board.key]
-    keys = count(max((int(board.key) for board in carried), default=0) + 1)
-    boards += [replace(board, key=str(next(keys))) for board in _alike_together(new)]
+    boards += numbered(alike_together(new), scene.standing, carried)
     return {
         "kerf": inches_text(scene.kerf),
         "boards": [board_kept(board, scene.kerf) for board in boards],
@@ -212,14 +228,6 @@ def _kept(scene, groups, wants, carried):
             if piece.entry.get("cut", {}).get(piece.part.key) or piece.told["spoiled"]
         ],
     }
-
-
-def _alike_together(boards):
-    """New boards in their order, those that are cut alike one after another."""
-    places = {}
-    for board in boards:
-        places.setdefault((board.like, board.cuts), len(places))
-    return sorted(boards, key=lambda board: places[board.like, board.cuts])
 
 
 def _how_good(groups, told):
@@ -237,20 +245,43 @@ def _how_good(groups, told):
     )
 
 
-def _note(scene, cautions):
+def _note(scene, groups, cautions):
     told = []
     if scene.failed:
         told.append(f"Fix {listed(scene.failed)} first: that wood isn’t planned on.")
     elif not scene.offers:
         told.append("No wood on the project yet: planned on usual sizes.")
+    elif not scene.sells and any(group.filled.bought for group in groups):
+        told.append("No wood to buy on the project yet: what you lack is planned on usual sizes.")
+    if thin := [
+        want.name for group in groups for want in group.wants.values() if _is_thin(want, scene)
+    ]:
+        kerf = scene.show.brief(scene.kerf)
+        told.append(f"The {kerf} kerf is wider than {thin[0]}. Check the kerf in the settings.")
     return " ".join([*told, cautions]).strip()
 
 
+def _is_thin(want, scene):
+    return min(want.length, want.width or want.length) < scene.kerf
+
+
 def _progress(groups, more):
-    """How far the search is, in a sentence."""
-    bought = sum(group.filled.bought for group in groups)
-    boards = counted(bought, "board") + " to buy"
-    if not more:
-        proved = all(group.filled.proved for group in groups)
-        return f"{boards}. " + ("No plan buys less." if proved else "That’s the best found.")
-    return f"{boards} so far. Looking for a better plan."
+    """How far the search is, in a sentence; "" where there is nothing to be said of it."""
+    drafts = {id(s.draft): s.draft.board for group in groups for s, _ in group.filled.used}
+    forms = [board.form for board in drafts.values() if board.bought]
+    numbers = [counted(forms.count(form), form) for form in FORMS if form in forms]
+    bought = f"{listed(numbers) if numbers else 'Nothing'} to buy"
+    if more:
+        return f"{bought} so far. Looking for a better plan."
+    if not numbers or any(group.filled.left for group in groups):
+        return ""
+    proved = all(group.filled.proved for group in groups)
+    return f"{bought}. " + ("No plan buys less." if proved else "That’s the best found.")
+
+
+def _said(verdict, unplanned, kept):
+    """The verdict, led by what no wood was found for."""
+    if not unplanned:
+        return verdict
+    lacking = f"No wood for {counted(unplanned, 'piece')}"
+    return f"{lacking}. {verdict}" if kept["boards"] else lacking

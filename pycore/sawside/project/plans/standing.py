@@ -8,6 +8,8 @@ from sawside.project.plans.board import boards_of
 from sawside.project.plans.wanted import blank
 from sawside.project.schema.finding import of_kind
 
+_LETTERS = "abcdefghjkmnpqrstuvwxyz"
+
 
 @dataclass
 class Standing:
@@ -25,9 +27,20 @@ class Standing:
     over: dict = field(default_factory=dict)
 
     @property
-    def begun(self):
-        """Whether the wood is there: something was cut by the plan, or a board was found bad."""
-        return bool(self.cut) or any(board.bad for board in self.boards)
+    def shopped(self):
+        """Whether what is to be bought is there: some of it was cut, or found bad."""
+        return any(board.bought and (board.bad or self.cut_of(board)) for board in self.boards)
+
+    @cached_property
+    def _numbers(self):
+        in_time = sorted(self.pieces, key=lambda key: (len(key[0]), *key))
+        return {key: number for number, key in enumerate(in_time)}
+
+    def mark(self, piece):
+        """The letters of a piece on the drawings of its boards, the same on all of them and
+        in the next plan: its parts' in the order in which they were kept; "?" where it is gone."""
+        number = self._numbers.get(piece.key)
+        return "?" if number is None else _letters(number)
 
     def is_cut(self, board, piece):
         """Whether a piece of a board is cut."""
@@ -105,6 +118,12 @@ def standing(document, pieces):
         found.cut |= {(board.key, piece.of) for board, piece in those[:number]}
     _compare(found, places)
     return found
+
+
+def _letters(number):
+    """a to z without those that are taken for a figure, then aa, ab and so on."""
+    first, last = divmod(number, len(_LETTERS))
+    return (_letters(first - 1) if first else "") + _LETTERS[last]
 
 
 def _taken(document):

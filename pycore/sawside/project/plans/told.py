@@ -22,7 +22,9 @@ def plan_told(standing, show, *, drawings=True):
     boards = [board for board in standing.boards if board.pieces or board.bad]
     groups = {}
     for board in boards:
-        groups.setdefault((board.material.casefold(), board.thickness), []).append(board)
+        groups.setdefault((board.material.casefold(), board.thickness, _molding(board)), []).append(
+            board
+        )
     buy = buy_told(standing.boards, show)
     told = [_group(group, standing, show, drawings) for group in groups.values()]
     spare = sum(not board.pieces and not board.bad for board in standing.boards)
@@ -36,7 +38,7 @@ def plan_told(standing, show, *, drawings=True):
         "left_out": [],
         "stale": standing.stale,
         "note": " ".join([*note, _SAFE]) if boards else "",
-        "text": list_text(buy, cost_told(standing.boards)),
+        "text": list_text(buy, cost_told(standing.boards), _waste(boards, show)),
     }
 
 
@@ -76,13 +78,18 @@ def _group(boards, standing, show, drawings):
     number = sum(len(board.pieces) for board in boards)
     fresh = [(b, name_of(b)) for b in boards if standing.state(b) == "to cut"]
     return {
-        "material": f"{first.material or 'Wood'}{thick}",
+        "material": f"{first.material or _molding(first) or 'Wood'}{thick}",
         "said": f"{counted(number, 'piece')} from {_numbers(boards)}",
         "best": "",
         "waste": _waste(boards, show),
         "together": together_told(fresh, show),
         "boards": [_board(board, standing, show, drawings) for board in boards],
     }
+
+
+def _molding(board):
+    """What a stick of a profile is called that is usually sold; "" for what is none."""
+    return board.name if board.form == "stick" and not board.source else ""
 
 
 def _board(board, standing, show, drawings):
@@ -94,6 +101,7 @@ def _board(board, standing, show, drawings):
         "saved": board.saved,
         "state": standing.state(board),
         "drawing": _drawing(board, standing, show) if drawings else None,
+        "marks": _marks(board, standing, show),
         "cuts": cuts_told(board, standing, show),
         "pieces": [_where(piece) for piece in board.pieces],
         "left": [_where(piece) for piece in board.pieces if not standing.is_cut(board, piece)],
@@ -127,13 +135,29 @@ def _waste(boards, show):
 def _drawing(board, standing, show):
     rectangles = [_piece(board, piece, standing, show) for piece in board.pieces]
     rectangles += [
-        Drawn(part.x, part.y, part.length, part.width, "ghost", ("offcut",))
+        Drawn(part.x, part.y, part.length, part.width, "ghost", texts=("offcut",))
         for part in kept_offcuts(board)
     ]
     number = counted(len(board.pieces), "piece")
-    words = f"{name_of(board)} with {number} laid out on it, in scale."
+    words = f"{name_of(board)} with {number} laid out on it."
+    if board.flaws:
+        words += " What is bad of it is crossed out."
     sizes = show.brief(board.length), "" if board.width is None else show.brief(board.width)
-    return planned_board(words, board.length, board.width, sizes, rectangles)
+    return planned_board(words, board.length, board.width, sizes, rectangles, board.flaws)
+
+
+def _marks(board, standing, show):
+    """Each part that comes out of a board once, with its mark and how many of it there are."""
+    told = {}
+    for piece in board.pieces:
+        part, known = board.parts[piece.of], standing.pieces.get(piece.key)
+        sides = (part.width, part.length) if piece.turned else (part.length, part.width)
+        size = size_text(show, *sides)
+        mark = standing.mark(piece)
+        name = known.told["name"] if known else "A piece that’s gone"
+        one = {"mark": mark, "name": name, "size": size, "count": 0}
+        told.setdefault((piece.key, size), one)["count"] += 1
+    return sorted(told.values(), key=lambda one: (len(one["mark"]), one["mark"]))
 
 
 def _piece(board, piece, standing, show):
@@ -142,4 +166,5 @@ def _piece(board, piece, standing, show):
     texts = name, size_text(show, part.length, part.width)
     role = "hatch" if standing.is_cut(board, piece) else "stock"
     key = f"{piece.entry}/{piece.part}"
-    return Drawn(part.x, part.y, part.length, part.width, role, texts, key)
+    mark = standing.mark(piece)
+    return Drawn(part.x, part.y, part.length, part.width, role, mark, texts, key)

@@ -15,7 +15,7 @@ _ACROSS = re.compile(r"\b(?:across|cross|width|short)\b", re.IGNORECASE)
 class Want:
     """So many pieces of one part still to be cut, their blank in exact inches (None: not told).
 
-    `grain` is "along" the length, "across" it, or "free".
+    `grain` is "along" the length, "across" it, or "free"; `profile` is that of its `Part`.
     """
 
     entry: str
@@ -27,6 +27,7 @@ class Want:
     thickness: Fraction | None
     grain: str
     count: int
+    profile: str = ""
 
     @property
     def key(self):
@@ -36,7 +37,7 @@ class Want:
     @property
     def wood(self):
         """What pieces that come out of one wood have in common."""
-        return self.material.casefold(), self.thickness
+        return self.material.casefold(), self.thickness, self.profile
 
     @property
     def laid(self):
@@ -57,6 +58,7 @@ def wanted(piece, count):
         thickness,
         _grain(piece.told["grain"]) if width is not None else "along",
         count,
+        piece.part.profile,
     )
 
 

@@ -1,4 +1,5 @@
-"""The wood that a project is planned on: what its lines offer, or else what is usually sold."""
+"""The wood that a project is planned on: what its lines offer, and where none of that is for sale
+what is usually sold."""
 
 import re
 from fractions import Fraction
@@ -18,6 +19,10 @@ _USUAL_SHEET = {
 WIDEST_BOARD = Fraction(45, 4)
 """Inches. What is wider comes out of a sheet: a 1 x 12 is the widest board that lumberyards sell,
 11 1/4 in dry (PS 20)."""
+
+WIDEST_STRIP = 2
+"""Inches. Strips as narrow as this are edging and trim of solid wood, however thick: common
+practice, no source."""
 
 _LENGTHS = tuple(Fraction(feet * _FOOT) for feet in (8, 10, 12, 14, 16))
 """Lengths that boards are sold in: common practice, no source."""
@@ -64,32 +69,66 @@ def failed_lists(document, evaluation):
 
 def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
-    if want.width is None:
+    if want.width is None or want.profile:
         return False
-    goods = _SHEET_GOODS.search(want.material)
-    return bool(goods) or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
+    if _SHEET_GOODS.search(want.material) or want.width > WIDEST_BOARD:
+        return True
+    return want.thickness in _SHEET_THICK and want.width > WIDEST_STRIP
 
 
 def usual_offers(wants, *, metric):
-    """What is usually sold, for pieces of one wood: sheets, or boards of each piece's own width."""
+    """What is usually sold, for pieces of one wood: sheets, or boards or sticks of each piece's own
+    width."""
     length, width = _USUAL_SHEET[metric]
-    thickness = wants[0].thickness
-    if is_of_a_sheet(wants[0]):
-        return [("", Offer("sheet", "sheet", "", length, width, thickness))]
+    first = wants[0]
+    form, material, thickness = _form(first), first.material, first.thickness
+    if form == "sheet":
+        return [("", Offer("sheet", form, material, length, width, thickness))]
     longest = max(want.length for want in wants)
     sold = length if metric else next((each for each in _LENGTHS if each >= longest), _LENGTHS[-1])
     return [
-        ("", Offer(f"board {number}", "board", "", sold, width, thickness))
+        ("", Offer(f"{form} {number}", form, material, sold, width, thickness, name=first.profile))
         for number, width in enumerate(dict.fromkeys(want.width for want in wants))
     ]
 
 
+def wood_of(want, wants):
+    """Which pieces come out of one wood with this one. What comes out of sheets, and nobody said of
+    what, goes with the only sheets as thick that the project needs."""
+    if want.material or not is_of_a_sheet(want):
+        return want.wood
+    others = {
+        each.wood
+        for each in wants
+        if each.material and each.thickness == want.thickness and is_of_a_sheet(each)
+    }
+    return others.pop() if len(others) == 1 else want.wood
+
+
+def _form(want):
+    if want.profile:
+        return "stick"
+    return "sheet" if is_of_a_sheet(want) else "board"
+
+
 def suits(offer, want):
-    """Whether pieces can come out of wood: its material and thickness, where both are told."""
+    """Whether pieces can come out of wood: its material and thickness, where both are told, and
+    for a profile sticks, or boards that are not ripped for it."""
+    if want.profile and offer.form != "stick" and not _is_as_it_is(offer, want):
+        return False
     same = not offer.material or not want.material or _alike(offer.material, want.material)
     told = offer.thickness is not None and want.thickness is not None
     return same and (not told or offer.thickness == want.thickness)
 
 
+def _is_as_it_is(offer, want):
+    sizes = want.width, want.thickness
+    return None not in sizes and (offer.width, offer.thickness) == sizes
+
+
 def _alike(one, other):
-    return one.strip().casefold() == other.strip().casefold()
+    """Whether one name says no more than the other: plywood is had of birch plywood, but birch is
+    not."""
+    words, others = (set(re.findall(r"\w+", name.casefold())) for name in (one, other))
+    of_sheets = [bool(_SHEET_GOODS.search(name)) for name in (one, other)]
+    return (words <= others or others <= words) and of_sheets[0] == of_sheets[1]

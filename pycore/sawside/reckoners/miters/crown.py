@@ -12,7 +12,7 @@ from sawside.reckoners.fields import choice, length
 from sawside.reckoners.miters.shared.compound.crown_cuts import end_fields, piece_of
 from sawside.reckoners.miters.shared.compound.crown_run import RUN_FIELDS
 from sawside.reckoners.miters.shared.compound.crown_run_told import run_told
-from sawside.reckoners.miters.shared.compound.crown_spring import FIELDS
+from sawside.reckoners.miters.shared.compound.crown_spring import CROWN, FIELDS
 from sawside.reckoners.miters.shared.compound.crown_words import pictures_of, working_of
 from sawside.reckoners.miters.shared.compound.saw import TILTS
 from sawside.wood.saw import cautions_at_the_saw
@@ -87,6 +87,7 @@ def _part(show, piece, picture):
         long_side=long,
         short_side=short,
         drawing=picture,
+        profile=CROWN,
     )
 
 

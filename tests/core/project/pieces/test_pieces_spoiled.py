@@ -2,6 +2,8 @@
 
 from projects import acts, begun, change, changed, view
 
+import sawside
+
 RAIL = {"length": "30", "width": "4", "count": "1"}
 
 
@@ -19,6 +21,15 @@ def test_spoiling_one_of_more_than_are_asked_for_says_that_none_is_to_be_cut():
     assert spoiled["document"]["log"][-1]["said"] == (
         "Scrapped one Rail. You’ve already cut extras, so no replacement is needed."
     )
+
+
+def test_what_is_scrapped_of_a_line_with_several_parts_is_named():
+    document = sawside.handle({"do": "describe"})["case"]
+    carcass = next(each["id"] for each in document["entries"] if each["name"] == "Carcass")
+    document = changed(document, "cut", id=carcass, part="top", by=1)
+    document = changed(document, "spoil", id=carcass, part="top")
+    said = [each["said"] for each in document["log"][-2:]]
+    assert said == ["Cut one Carcass: Top.", "Scrapped one Carcass: Top. Cut one more."]
 
 
 def test_what_was_spoiled_took_its_rough_length():

@@ -4,7 +4,7 @@ What is expected is worked out by hand, with kerfs of 1/8; plans are sawn by `or
 """
 
 import pytest
-from planned import by_hand, kept, on_hand, planned, wanted
+from planned import by_hand, kept, nothing_to_help_on_sale, on_hand, planned, wanted
 from projects import acts, change, changed, lasting, view
 
 from tests.core.oracles.sawn_plan import faults, fixed
@@ -47,6 +47,30 @@ def test_the_nth_piece_of_a_part_is_at_its_nth_place_and_a_cut_is_done_once_it_c
     assert view(document)["plan"]["stale"] == ""
 
 
+def test_each_cut_says_which_pieces_have_to_wait_for_it():
+    # Lengths of 40 and of 30 come off one sheet: each is there before strips are ripped out of it.
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"form": "sheet", "width": "48"}),
+            by_hand("Wide", "40", width="20", count="2"),
+            by_hand("Narrow", "30", width="15", count="3"),
+        )
+    )
+    (board,) = view(document)["plan"]["groups"][0]["boards"]
+    waiting = {cut["said"]: [each["entry"] for each in cut["before"]] for cut in board["cuts"]}
+    assert waiting == {
+        "Set the stop to 40″. Crosscut 1.": ["2", "3"],
+        "Set the stop to 30″. Crosscut 1.": ["3"],
+        "Set the fence to 20″. Rip 2: 2 × Wide.": [],
+        "Set the fence to 15″. Rip 3: 3 × Narrow.": [],
+    }
+    document = changed(document, "cut", id="2", **CUT)
+    (board,) = view(document)["plan"]["groups"][0]["boards"]
+    waiting = {cut["said"]: [each["entry"] for each in cut["before"]] for cut in board["cuts"]}
+    assert [*waiting.values()] == [[], ["3"], [], []]
+
+
 def test_without_a_plan_all_is_in_one_group_that_says_so():
     document = acts(begun(), by_hand("Long", "60", count="2"))
     (group,) = view(document, order="plan")["cuts"]["groups"]
@@ -85,6 +109,42 @@ def test_nothing_that_is_cut_moves_when_it_is_planned_again_and_what_was_bought_
     assert kept(again)["plan"] == again["plan"]
 
 
+def test_what_is_to_be_bought_stays_on_the_list_while_only_wood_on_hand_is_cut():
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"width": "2 1/4"}),
+            by_hand("Long", "60", count="2"),
+            by_hand("Short", "30", count="1"),
+        )
+    )
+    assert [name for name, *_ in boards(document)] == ["Board 1", "Board 2"]
+    document = acts(document, ("cut", {"id": "2"} | CUT), ("spoil", {"id": "2", "part": "piece"}))
+    again = planned(document)["plan"]
+    # Board 1 is the one on hand, and 96 − 60 − 1/8 is left of it; Board 2 was not cut of yet.
+    assert again["said"] == "Buy 2 boards: 3 pieces to cut from 3 boards"
+    document = changed(kept(document), "cut", id="2", **CUT)
+    # That one came off a board that was bought, so what else is on the list was brought with it.
+    assert planned(document)["plan"]["said"] == "Nothing to buy: 2 pieces to cut from 3 boards"
+
+
+def test_a_board_on_hand_keeps_its_number_when_it_is_planned_again():
+    document = kept(
+        acts(
+            begun(),
+            on_hand({"width": "4"}, {"width": "2 1/4"}),
+            by_hand("Wide", "60", width="4"),
+            by_hand("Long", "60"),
+            by_hand("Longer", "95", count="2"),
+        )
+    )
+    before = {board["key"]: board.get("from") for board in document["plan"]["boards"]}
+    assert len(before) == 4
+    document = kept(changed(document, "cut", id="4", **CUT))
+    after = {board["key"]: board.get("from") for board in document["plan"]["boards"]}
+    assert after == before
+
+
 def test_before_anything_is_cut_a_plan_is_made_anew_and_buys_as_much():
     document = rails()
     assert kept(document)["plan"] == document["plan"]
@@ -107,7 +167,10 @@ def test_a_bad_board_gives_nothing_more_and_what_it_had_waits():
 
 def test_a_board_on_hand_that_was_used_up_is_not_there_again():
     document = acts(
-        begun(), on_hand({"width": "2 1/4", "count": "2"}), by_hand("Long", "60", count="3")
+        begun(),
+        on_hand({"width": "2 1/4", "count": "2"}),
+        by_hand("Long", "60", count="3"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     assert answer["unplanned"] == 1
@@ -180,5 +243,5 @@ def test_offcuts_are_added_to_the_wood_that_is_listed_already():
     rows = document["entries"][0]["values"]["wood"]
     assert [row["length"] for row in rows] == ["96", "55 7/8 in"]
     # The board itself is used up, and what is left of it is on the list.
-    more = acts(document, by_hand("Stile", "50", count="2"))
+    more = acts(document, by_hand("Stile", "50", count="2"), nothing_to_help_on_sale())
     assert planned(more)["unplanned"] == 1

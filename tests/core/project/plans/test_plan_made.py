@@ -5,9 +5,19 @@ together 340 and 12 kerfs don't go into three boards of 96 1/8 each (288 3/8), s
 """
 
 import pytest
-from planned import by_hand, kept, on_hand, on_sale, planned, said_of, wanted
+from planned import (
+    by_hand,
+    kept,
+    nothing_to_help_on_sale,
+    on_hand,
+    on_sale,
+    planned,
+    said_of,
+    wanted,
+)
 from projects import acts, ask, begun, changed, view
 
+from sawside.reckoners import RECKONERS
 from tests.core.oracles.sawn_plan import faults
 
 SHEET = {"form": "sheet", "thickness": "23/32", "width": "48", "length": "96"}
@@ -58,13 +68,75 @@ def test_a_sheet_is_broken_down_before_anything_is_cut_to_length():
 
 def test_what_is_on_hand_is_used_before_anything_is_bought_and_no_more_of_it_than_there_is():
     document = acts(
-        begun(), on_hand({"width": "2 1/4", "count": "1"}), by_hand("Rail", "40", count="4")
+        begun(),
+        on_hand({"width": "2 1/4", "count": "1"}),
+        by_hand("Rail", "40", count="4"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     assert answer["unplanned"] == 2
     (left,) = answer["plan"]["left_out"]
     assert left["error"]["message"] == "2 pieces of Rail won’t come out of the wood on hand."
     assert left["error"]["remedy"] == "Add wood 3/4″ thick to the wood to buy."
+    said = answer["plan"]["said"]
+    assert said == "No wood for 2 pieces. Nothing to buy: 2 pieces to cut from 1 board"
+    assert answer["progress"] == ""
+
+
+def test_with_wood_on_hand_alone_what_it_lacks_is_bought_in_usual_sizes_and_it_says_so():
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "count": "1"}),
+        by_hand("Rail", "40", count="4"),
+        by_hand("Back", "40", "30", "1/4"),
+    )
+    answer = planned(document)
+    told = answer["plan"]
+    # Two rails come out of the board on hand, two out of one that is bought.
+    assert told["said"] == "Buy 1 board and 1 sheet: 5 pieces to cut from 2 boards and 1 sheet"
+    assert [each["said"] for each in told["buy"]] == [
+        "1 sheet, 8 ft × 4 ft × 1/4″",
+        "1 board, 8 ft × 2 1/4″ × 3/4″",
+    ]
+    assert told["note"].startswith("No wood to buy on the project yet: what you lack is planned")
+    assert answer["progress"] == "1 board and 1 sheet to buy. No plan buys less."
+    assert faults(answer["act"]["plan"], wanted(document)) == []
+
+
+def test_what_nobody_said_the_sheet_of_comes_out_of_the_only_sheets_that_thick():
+    # 42 5/16 × 36 1/4 and 35 7/8 × 13 go into one sheet of 96 × 48 side by side.
+    document = acts(
+        begun(),
+        by_hand("Back", "42 5/16", "36 1/4", "1/4", about={"material": "Birch plywood"}),
+        by_hand("Panel", "35 7/8", "13", "1/4"),
+    )
+    told = planned(document)["plan"]
+    assert [each["said"] for each in told["buy"]] == ["1 sheet, Birch plywood 8 ft × 4 ft × 1/4″"]
+    assert told["groups"][0]["material"] == "Birch plywood, 1/4″ thick"
+    # With two kinds of such sheets nobody knows which one it is.
+    other = by_hand("Top", "40", "30", "1/4", about={"material": "Hardboard"})
+    assert len(planned(acts(document, other))["plan"]["buy"]) == 3
+
+
+def test_crown_comes_out_of_sticks_and_not_out_of_a_board():
+    crown = {
+        "of": "one",
+        "found": "legs",
+        "drop": "1 1/2",
+        "projection": "1 1/8",
+        "left_end": "outside",
+        "left_corner": "90",
+        "right_end": "square",
+        "measured": "36",
+    }
+    line = {"name": "Crown", "reckoner": "crown", "values": crown}
+    document = acts(begun(), ("keep_line", line))
+    told = planned(document)["plan"]
+    assert [each["said"] for each in told["buy"]] == ["1 stick, Crown molding 8 ft × 1 7/8″"]
+    assert told["groups"][0]["material"] == "Crown molding"
+    board = on_sale({"sold": "softwood", "nominal": "1 x 6", "length": "96"})
+    (left,) = planned(acts(document, board))["plan"]["left_out"]
+    assert left["error"]["message"] == "Crown: the project has no Crown molding."
 
 
 def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
@@ -74,6 +146,7 @@ def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
         by_hand("Rail", "40"),
         by_hand("Beam", "120"),
         by_hand("Back", "30", "20", "1/4"),
+        nothing_to_help_on_sale(),
     )
     answer = planned(document)
     errors = {each["name"]: each["error"] for each in answer["plan"]["left_out"]}
@@ -98,6 +171,52 @@ def test_bad_wood_is_cut_out_and_no_piece_lies_in_it():
     assert said_of(answer["plan"])["Board 1"][0] == "Trim 3″ off one end."
 
 
+def test_bad_wood_in_between_is_crosscut_at_and_off_the_end_and_slivers_go_on_no_pile():
+    """By hand: the first blade is in the bad wood, 44 − 40 1/8 = 3 7/8 of it are left on the end;
+    96 − 44 = 52, less the stile and a kerf 7/8, and 40 less the rail and a kerf 3/8."""
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "bad": "40 to 44"}),
+        by_hand("Rail", "39 1/2"),
+        by_hand("Stile", "51"),
+    )
+    (board,) = planned(document)["plan"]["groups"][0]["boards"]
+    said = {cut["said"]: cut["pile"] for cut in board["cuts"]}
+    assert said == {
+        "Crosscut at 40″, where the bad wood starts.": "40″ × 2 1/4″",
+        "Crosscut 3 7/8″ of bad wood off the end.": "",
+        "Set the stop to 51″. Crosscut 1: Stile.": "",
+        "Set the stop to 39 1/2″. Crosscut 1: Rail.": "",
+    }
+
+
+def test_a_molding_is_bought_as_sticks_or_comes_out_of_boards_of_just_its_size():
+    run = RECKONERS["molding_run"].example
+    document = acts(
+        begun(), ("keep_line", {"name": "Base", "reckoner": "molding_run", "values": run})
+    )
+    told = planned(document)["plan"]
+    assert {each["said"].split(",")[0].split()[1] for each in told["buy"]} <= {"stick", "sticks"}
+    assert all("Molding 8 ft" in each["said"] for each in told["buy"])
+    assert [group["material"] for group in told["groups"]] == [
+        "Molding, 1/2″ thick",
+        "Molding, 3/4″ thick",
+    ]
+    # A board of 3/4 × 3 1/2 is what the first layer is; a wider one would be ripped, which no
+    # profile outlives.
+    for width, comes in (("3 1/2", True), ("5 1/2", False)):
+        more = acts(document, on_hand({"width": width}))
+        plan = planned(more)["act"]["plan"]
+        used = [board for board in plan["boards"] if not board.get("bought")]
+        assert bool(used) == comes
+
+
+def test_a_narrow_strip_as_thin_as_a_sheet_is_not_sawn_out_of_one():
+    strip, panel = (by_hand(name, "40", width, "1/4") for name, width in (("A", "1"), ("B", "10")))
+    bought = [planned(acts(begun(), each))["plan"]["buy"][0]["said"] for each in (strip, panel)]
+    assert bought == ["1 board, 8 ft × 1″ × 1/4″", "1 sheet, 8 ft × 4 ft × 1/4″"]
+
+
 def test_rough_allowances_are_cut_and_grain_across_is_turned():
     document = acts(
         begun(),
@@ -117,6 +236,15 @@ def test_more_pieces_than_a_plan_has_are_a_sentence_before_the_work_starts():
     said = ask("plan", acts(begun(), *lines))
     assert said["error"]["message"] == "That’s 11,000 pieces. The most in one plan is 10,000."
     assert said["error"]["kind"] == "range"
+
+
+def test_a_kerf_wider_than_a_piece_is_said_with_what_to_do():
+    document = changed(begun(), "set", settings={"kerf": "1/4"})
+    document = acts(document, by_hand("Spline", "10", "1/8", count="2"), by_hand("Rail", "10"))
+    note = planned(document)["plan"]["note"]
+    assert "The 1/4″ kerf is wider than Spline. Check the kerf in the settings." in note
+    document = changed(document, "set", settings={"kerf": "1/8"})
+    assert "wider than" not in planned(document)["plan"]["note"]
 
 
 def test_a_project_without_pieces_has_nothing_to_cut_and_nothing_to_keep():
@@ -143,7 +271,7 @@ def test_a_metric_project_is_planned_on_metric_sheets():
 def test_narrow_and_short_cuts_say_how_they_are_held():
     document = acts(begun(), on_hand(SHEET), by_hand("Cleat", "5", "2", "23/32", count="2"))
     said = [each for cuts in said_of(planned(document)["plan"]).values() for each in cuts]
-    assert any("Under 3″ wide: use a push block." in each for each in said)
+    assert any("Narrow rip: use a push block." in each for each in said)
     assert any("Under 8″: clamp it" in each for each in said)
 
 
@@ -159,7 +287,7 @@ def test_the_buy_list_is_a_text_to_share_and_a_table():
     document = acts(begun(), on_sale(wood), by_hand("Side", "30", "23 3/4", "23/32", count="7"))
     told = planned(document)["plan"]
     assert told["cost"] == "$125.00"
-    assert told["text"].splitlines()[-1] == "Total $125.00"
+    assert told["text"].splitlines()[-2:] == ["Total $125.00", told["waste"]]
     table = ask("csv", kept(document), what="buy")["text"].splitlines()
     assert table[1].endswith(",96,48,0.71875,62.50,125.00")
     assert ask("take_csv", document, what="buy", text="Count\r\n1")["ok"] is False
@@ -173,6 +301,38 @@ def test_the_drawing_shows_each_piece_where_it_is_sawn():
     assert [shape["points"][0][0] for shape in drawn] == [0, 30.375, 60.75, 77.375]
     bare = view(document, drawings=False)["plan"]["groups"][0]["boards"][0]
     assert bare["drawing"] is None
+
+
+def test_every_piece_of_a_drawing_has_its_mark_and_the_list_below_its_name_and_size():
+    document = acts(
+        begun(),
+        on_hand({"width": "6", "bad": "40 to 46"}),
+        by_hand("Stile", "39", "1 1/2", count="3"),
+        by_hand("A rail with a long name", "13", "2", count="2"),
+    )
+    (board,) = planned(document)["plan"]["groups"][0]["boards"]
+    texts = [s["text"] for s in board["drawing"]["shapes"] if s["kind"] == "label"]
+    marked = [text.split()[0] for text in texts if text != "offcut"]
+    assert sorted(marked) == ["a", "a", "a", "b", "b"]
+    assert board["marks"] == [
+        {"mark": "a", "name": "Stile", "size": "39″ × 1 1/2″", "count": 3},
+        {"mark": "b", "name": "A rail with a long name", "size": "13″ × 2″", "count": 2},
+    ]
+    crossed = [s for s in board["drawing"]["shapes"] if s["kind"] == "line"]
+    assert {place[0] for line in crossed for place in (line["from"], line["to"])} == {40, 46}
+    assert "crossed out" in board["drawing"]["words"]
+
+
+def test_a_part_has_the_same_mark_on_every_board_and_after_it_is_planned_again():
+    document = kept(rails())
+
+    def marks(document):
+        told = [b for group in view(document)["plan"]["groups"] for b in group["boards"]]
+        return {(each["mark"], each["name"]) for board in told for each in board["marks"]}
+
+    assert marks(document) == {("a", "Stile"), ("b", "Rail"), ("c", "Long rail")}
+    again = kept(changed(document, "cut", id="3", part="piece", by=1))
+    assert marks(again) == marks(document)
 
 
 def test_a_trimmed_sheet_is_squared_on_all_four_sides_before_it_is_broken_down():
@@ -198,6 +358,27 @@ def test_a_list_of_wood_without_an_answer_is_named():
     assert note.startswith("Fix Wood on hand first: that wood isn’t planned on.")
 
 
+@pytest.mark.parametrize(
+    ("asked", "there", "comes"),
+    [
+        ("Plywood", "Birch plywood", True),
+        ("Birch plywood", "plywood", True),
+        ("White oak", "Oak, white", True),
+        ("Red oak", "White oak", False),
+        ("Birch", "Birch plywood", False),
+        ("Plywood", "MDF", False),
+    ],
+)
+def test_wood_is_known_by_a_name_that_says_more_or_less(asked, there, comes):
+    document = acts(
+        begun(),
+        on_hand({"width": "2 1/4", "material": there}),
+        by_hand("Rail", "40", about={"material": asked}),
+        nothing_to_help_on_sale(),
+    )
+    assert planned(document)["unplanned"] == (0 if comes else 1)
+
+
 def test_wood_of_another_thickness_or_material_is_not_cut_up():
     oak = {"material": "White oak"}
     document = acts(
@@ -207,6 +388,7 @@ def test_wood_of_another_thickness_or_material_is_not_cut_up():
             {"width": "2 1/4", "material": "white OAK", "thickness": "1/2"},
         ),
         by_hand("Rail", "40", about=oak),
+        nothing_to_help_on_sale(),
     )
     (left,) = planned(document)["plan"]["left_out"]
     assert left["error"]["message"] == "Rail: the project has no White oak 3/4″ thick."

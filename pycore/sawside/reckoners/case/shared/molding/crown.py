@@ -22,7 +22,7 @@ from sawside.reckoners.case.shared.molding.told import (
 from sawside.reckoners.declaration import End, Part, Reckoning
 from sawside.reckoners.miters.shared.compound.crown_cuts import CrownPiece, ends_at, grows
 from sawside.reckoners.miters.shared.compound.crown_run_told import set_and_cut, settings_of
-from sawside.reckoners.miters.shared.compound.crown_spring import spring_of
+from sawside.reckoners.miters.shared.compound.crown_spring import CROWN, spring_of
 from sawside.reckoners.miters.shared.compound.crown_words import (
     corner_worked,
     picture_of_face,
@@ -165,6 +165,7 @@ def _part(asked, show, run, plan, cut):
         short_side=short,
         drawing=picture_of_face(asked, show.by(must) if must else show, cut),
         about=tuple(_coped(plan)),
+        profile=CROWN,
     )
 
 

@@ -9,6 +9,7 @@ from sawside.lengths.real import nearby
 from sawside.lengths.show import angle_text, degrees_text
 from sawside.reckoners.declaration import End, Part, Reckoning
 from sawside.reckoners.miters.shared.compound.crown_run import crown_run_of
+from sawside.reckoners.miters.shared.compound.crown_spring import CROWN
 from sawside.reckoners.miters.shared.compound.crown_words import (
     corner_worked,
     picture_of_face,
@@ -169,4 +170,5 @@ def _part(given, show, plan, cut):
         long_side=long,
         short_side=short,
         drawing=picture_of_face(given, show, cut),
+        profile=CROWN,
     )

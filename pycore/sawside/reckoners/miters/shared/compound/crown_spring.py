@@ -10,6 +10,9 @@ from sawside.reckoners.fields import angle, choice, length
 
 _LEAST, _MOST = 5, 85
 
+CROWN = "Crown molding"
+"""What a piece of it is sold as."""
+
 FIELDS = (
     choice(
         "found",

@@ -8,6 +8,9 @@ from sawside.lengths.real import nearby, sign
 from sawside.reckoners.declaration import Part
 from sawside.reckoners.miters.shared.edge_ends import edge_end
 
+_MOLDING = "Molding"
+"""What a piece of it is sold as."""
+
 _NOTES = {"coped": "then cope along that line"}
 
 
@@ -65,6 +68,7 @@ def part_of(show, name, piece, layers):
         short_side=short,
         drawing=edge_piece(by, name, piece.projection, piece.back, drawn, note=note),
         layer=piece.layer,
+        profile=_MOLDING,
     )
 
 
