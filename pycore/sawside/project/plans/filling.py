@@ -10,6 +10,7 @@ from sawside.boards.planner import plan
 from sawside.boards.request import Piece, Request, Stock
 from sawside.boards.sheets.planner import plan_sheets
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
+from sawside.project.plans.wood import WIDEST_BOARD
 
 _MISSING = 10**6
 """Times the dearest board: what one costs that there is not, so that it is the last resort."""
@@ -147,9 +148,12 @@ def _by_width(wants, counts, wood, effort):
 
 
 def _of_width(source, width):
-    """Whether a piece of this width only has to be cut to length; a stick is as wide as it is."""
+    """Whether a piece of this width only has to be cut to length; one without a width takes that of
+    its stick, and a stick of any width is no wider than boards."""
+    if source.width is None:
+        return source.one_way and (width is None or width <= WIDEST_BOARD)
     is_stick = width is None and source.draft.board.form == "stick"
-    return source.one_way and (source.width in (None, width) or is_stick)
+    return source.one_way and (source.width == width or is_stick)
 
 
 def _in_sticks(wants, counts, wood, effort):

@@ -4,7 +4,6 @@ What is cut stays where it is: a board that is begun keeps its cuts, and what is
 cut further. What was bought for the plan before and is not begun counts as on hand.
 """
 
-from collections import Counter
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import count
@@ -16,13 +15,14 @@ from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.pieces.pieces import pieces_of
 from sawside.project.pieces.size import inches_text
 from sawside.project.plans.board import begun, board_kept
-from sawside.project.plans.filling import STEPS, Filled, Wood, filled
+from sawside.project.plans.filling import STEPS
+from sawside.project.plans.groups import groups_of
 from sawside.project.plans.left_out import left_out
-from sawside.project.plans.sources import board_of, sawn_board, sources_of
+from sawside.project.plans.sources import sawn_board
 from sawside.project.plans.standing import Standing, standing
 from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
-from sawside.project.plans.wood import failed_lists, is_of_a_sheet, offers_of, suits, usual_offers
+from sawside.project.plans.wood import failed_lists, offers_of
 from sawside.project.schema.plan_kept import MOST_PLANNED
 from sawside.reckoners.boards.shared.amounts import money
 from sawside.settings.settings import read_settings
@@ -47,17 +47,6 @@ class _Scene:
         return self.show.settings.display == "mm"
 
 
-@dataclass
-class _Group:
-    """Pieces of one wood ({number: `Want`}), how they are filled in, and what suits them."""
-
-    wants: dict
-    filled: Filled
-    offered: list
-    has_hand: bool
-    priced: bool
-
-
 def plan(document, effort=0):
     """The contract of `plan`: the best plan that is found by so much `effort`, the same each time.
 
@@ -68,23 +57,26 @@ def plan(document, effort=0):
     _refuse_too_many(sum(want.count for want in wants))
     effort = min(effort, len(STEPS) - 1)
     carried = list(_carried(scene.standing, scene.kerf))
-    tries = [_groups(scene, wants, each, carried) for each in range(effort + 1)]
+    tries = [groups_of(scene, wants, each, carried) for each in range(effort + 1)]
     groups = min(tries, key=_worth)
     kept = _kept(scene, groups, wants, carried)
     proved = all(group.filled.proved for group in groups)
     more = not proved and effort < len(STEPS) - 1
-    left = [each for group in groups for each in left_out(group, scene.show)]
+    left = [each for group in groups for each in left_out(group, scene.offers, scene.show)]
     told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
     for group in told["groups"]:
         group["best"] = _how_good(groups, group)
     told |= {"left_out": left, "stale": "", "note": _note(scene, told["note"])}
+    unplanned = sum(sum(group.filled.left.values()) for group in groups)
+    if unplanned and not kept["boards"]:
+        told["said"] = f"No wood for {counted(unplanned, 'piece')}"
     return {
         "plan": told,
         "act": {"act": "keep_plan", "plan": kept} if kept["boards"] else None,
         "effort": effort,
         "more": more,
         "progress": _progress(groups, more),
-        "unplanned": sum(sum(group.filled.left.values()) for group in groups),
+        "unplanned": unplanned,
     }
 
 
@@ -117,61 +109,6 @@ def _refuse_too_many(number):
 def _worth(groups):
     keys = [group.filled.key for group in groups]
     return tuple(sum(each) for each in zip(*keys, strict=True)) if keys else ()
-
-
-def _groups(scene, wants, effort, carried):
-    """Every `_Group`, filled one after another out of the same wood."""
-    woods = {}
-    for number, want in enumerate(wants):
-        usual = () if scene.offers else is_of_a_sheet(want)
-        woods.setdefault((want.wood, usual), {})[number] = want
-    hand, made = _on_hand(scene, carried), []
-    for those in woods.values():
-        first = next(iter(those.values()))
-        offered = scene.offers or usual_offers([*those.values()], metric=scene.metric)
-        offered = [each for each in offered if suits(each[1], first)]
-        here = [source for source in hand if suits(source.draft.board, first)]
-        sale = [_on_sale(*each, scene.kerf) for each in offered if each[1].count is None]
-        sale = [each for each in sale if each]
-        priced = bool(sale) and all(price is not None for price, *_ in sale)
-        wood = Wood(here, _priced(sale, priced), scene.kerf, priced)
-        # What is only supposed to be bought is as wide as the pieces already.
-        found = filled(those, wood, effort, ripped=bool(scene.offers or here))
-        made.append(_Group(those, found, offered, bool(here), priced))
-        gone = {id(source) for source, _ in found.used}
-        hand = [source for source in hand if id(source) not in gone]
-    return made
-
-
-def _priced(sale, priced):
-    return sale if priced else [(Fraction(1), make, source) for _, make, source in sale]
-
-
-def _on_sale(source, offer, kerf):
-    """(price, what makes a source of one, a source); None where the trims leave nothing of it."""
-
-    def make():
-        return next(iter(sources_of(board_of(source, offer, kerf, bought=True))), None)
-
-    return (offer.price, make, made) if (made := make()) else None
-
-
-def _on_hand(scene, carried):
-    """Sources of all that is there: what is left of boards that are begun, those that were bought
-    for the plan before, then what the project's lines say is on hand."""
-    gone = Counter(board.source for board in carried if board.source)
-    sources = [
-        source
-        for board in carried
-        if not (board.bad or board.saved) and board.kerf == scene.kerf
-        for source in sources_of(board)
-    ]
-    number = sum(piece.told["left"] for piece in scene.pieces)
-    for offered, offer in scene.offers:
-        if offer.count is not None:
-            for _ in range(min(offer.count - gone[offered], number)):
-                sources += sources_of(board_of(offered, offer, scene.kerf))
-    return sources
 
 
 def _carried(before, kerf):

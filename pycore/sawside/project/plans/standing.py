@@ -5,6 +5,7 @@ from functools import cached_property
 
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.board import boards_of
+from sawside.project.plans.suiting import is_off, makes
 from sawside.project.plans.wanted import blank
 from sawside.project.schema.finding import of_kind
 
@@ -45,6 +46,12 @@ class Standing:
         if cut < len(board.pieces) or not cut:
             return "begun" if cut else "to cut"
         return "cut"
+
+    def thicknesses(self, board):
+        """How thick pieces of a board are asked to be, where it is told apart from that."""
+        known = (self.pieces.get(piece.key) for piece in board.pieces if not piece.done)
+        asked = {blank(piece, "thickness") for piece in known if piece}
+        return sorted(each for each in asked if is_off(board.form, board.thickness, each))
 
     @cached_property
     def otherwise(self):
@@ -142,11 +149,11 @@ def _named(pieces, numbers):
 
 def _fits(board, placed, piece):
     part = board.parts[placed.of]
-    sizes = {"length": part.length, "width": part.width, "thickness": board.thickness}
+    sizes = {"length": part.length, "width": part.width}
     if placed.turned:
         sizes["length"], sizes["width"] = part.width, part.length
     now = {measure: blank(piece, measure) for measure in sizes}
-    return all(
+    return makes(board.form, board.thickness, blank(piece, "thickness")) and all(
         now[measure] == size
         for measure, size in sizes.items()
         if size is not None and now[measure] is not None

@@ -8,13 +8,14 @@ from sawside.lengths.words import counted, listed
 from sawside.project.plans.buying import buy_told, cost_told, list_text
 from sawside.project.plans.cuts_told import cuts_told, together_told
 from sawside.project.plans.offcuts import kept_offcuts
-from sawside.project.plans.words import forms, name_of, size_text, stock_text
+from sawside.project.plans.words import forms, name_of, planned_text, size_text
 from sawside.project.schema.plan_kept import FORMS
 
 _SAFE = (
     "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
     "maker’s instructions come first."
 )
+_FEW = 3
 
 
 def plan_told(standing, show, *, drawings=True):
@@ -35,9 +36,22 @@ def plan_told(standing, show, *, drawings=True):
         "groups": told,
         "left_out": [],
         "stale": standing.stale,
-        "note": " ".join([*note, _SAFE]) if boards else "",
+        "note": " ".join([*note, *_off(boards, standing, show), _SAFE]) if boards else "",
         "text": list_text(buy, cost_told(standing.boards)),
     }
+
+
+def _off(boards, standing, show):
+    """Of sheets that aren't as thick as their pieces are told to be: a sentence for each size."""
+    named = {}
+    for board in boards:
+        for asked in standing.thicknesses(board) if board.form == "sheet" else ():
+            named.setdefault((board.thickness, asked), []).append(name_of(board))
+    for (thickness, asked), names in named.items():
+        sheets = listed(names) if len(names) <= _FEW else counted(len(names), "sheet")
+        real, told = show.brief(thickness), show.brief(asked)
+        are = "is" if len(names) == 1 else "are"
+        yield f"{sheets} {are} {real} thick, not {told}: size joints and inside parts to that."
 
 
 def _said(boards, buy, standing):
@@ -89,7 +103,7 @@ def _board(board, standing, show, drawings):
     return {
         "key": board.key,
         "name": name_of(board),
-        "stock": stock_text(board, show),
+        "stock": planned_text(board, standing, show),
         "bought": board.bought,
         "saved": board.saved,
         "state": standing.state(board),

@@ -1,9 +1,9 @@
 """The wood that a project is planned on: what its lines offer, or else what is usually sold."""
 
-import re
 from fractions import Fraction
 
 from sawside.boards.offer import Offer
+from sawside.project.plans.suiting import is_sheet_goods
 from sawside.project.schema.finding import of_kind
 from sawside.wood.sold_sizes import PLYWOOD, SHEETS, SOFTWOOD_THICK, inches
 
@@ -36,10 +36,6 @@ _SHEET_THICK = (
 )
 """What is 3/4 thick may be a board, so its thickness says nothing."""
 
-_SHEET_GOODS = re.compile(
-    r"\b(?:ply|plywood|mdf|hardboard|particleboard|chipboard|melamine)\b", re.I
-)
-
 
 def offers_of(document, evaluation):
     """[(its source "entry:row", `Offer`)] of every line that offers wood."""
@@ -66,8 +62,8 @@ def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
     if want.width is None:
         return False
-    goods = _SHEET_GOODS.search(want.material)
-    return bool(goods) or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
+    goods = is_sheet_goods(want.material)
+    return goods or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
 
 
 def usual_offers(wants, *, metric):
@@ -82,14 +78,3 @@ def usual_offers(wants, *, metric):
         ("", Offer(f"board {number}", "board", "", sold, width, thickness))
         for number, width in enumerate(dict.fromkeys(want.width for want in wants))
     ]
-
-
-def suits(offer, want):
-    """Whether pieces can come out of wood: its material and thickness, where both are told."""
-    same = not offer.material or not want.material or _alike(offer.material, want.material)
-    told = offer.thickness is not None and want.thickness is not None
-    return same and (not told or offer.thickness == want.thickness)
-
-
-def _alike(one, other):
-    return one.strip().casefold() == other.strip().casefold()

@@ -80,7 +80,7 @@ def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
     assert errors["Beam"]["message"] == (
         "Beam takes 120″ × 2 1/4″. The largest wood listed is 96″ × 2 1/4″."
     )
-    assert errors["Back"]["message"] == "Back: the project has no wood 1/4″ thick."
+    assert errors["Back"]["message"] == "Back: the project has no wood 1/4″ thick, only 3/4″."
     assert all(error["remedy"] for error in errors.values())
     assert [len(board["pieces"]) for board in answer["act"]["plan"]["boards"]] == [1]
 
@@ -117,6 +117,22 @@ def test_more_pieces_than_a_plan_has_are_a_sentence_before_the_work_starts():
     said = ask("plan", acts(begun(), *lines))
     assert said["error"]["message"] == "That’s 11,000 pieces. The most in one plan is 10,000."
     assert said["error"]["kind"] == "range"
+
+
+def test_pieces_without_wood_are_not_called_nothing_to_cut():
+    document = acts(begun(), on_hand({"width": "2"}), by_hand("Rail", "40", count="2"))
+    assert planned(document)["plan"]["said"] == "No wood for 2 pieces"
+    document = acts(document, by_hand("Strip", "40", "1 3/4"))
+    assert planned(document)["plan"]["said"] == "Nothing to buy: 1 piece to cut from 1 board"
+
+
+def test_where_one_board_is_needed_nothing_costs_less_than_one():
+    """40 of 96 in are not half of a board, and no yard sells less than one."""
+    row = {"sold": "board", "thickness": "3/4", "width": "6", "length": "96", "price": "20"}
+    document = acts(begun(), on_sale(row | {"per": "piece"}), by_hand("Rail", "40", count="2"))
+    answer = planned(document)
+    assert answer["plan"]["groups"][0]["best"] == "Nothing costs less"
+    assert answer["more"] is False
 
 
 def test_a_project_without_pieces_has_nothing_to_cut_and_nothing_to_keep():
@@ -209,4 +225,6 @@ def test_wood_of_another_thickness_or_material_is_not_cut_up():
         by_hand("Rail", "40", about=oak),
     )
     (left,) = planned(document)["plan"]["left_out"]
-    assert left["error"]["message"] == "Rail: the project has no White oak 3/4″ thick."
+    assert left["error"]["message"] == (
+        "Rail: the project has no White oak 3/4″ thick, only white OAK 1/2″ and Birch 3/4″."
+    )
