@@ -66,7 +66,7 @@ def plan(document, effort=0):
     told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
     for group in told["groups"]:
         group["best"] = _how_good(groups, group)
-    told |= {"left_out": left, "stale": "", "note": _note(scene, told["note"])}
+    told |= {"left_out": left, "stale": "", "note": _note(scene, wants, told["note"])}
     unplanned = sum(sum(group.filled.left.values()) for group in groups)
     if unplanned and not kept["boards"]:
         told["said"] = f"No wood for {counted(unplanned, 'piece')}"
@@ -174,8 +174,17 @@ def _how_good(groups, told):
     )
 
 
-def _note(scene, cautions):
+def _note(scene, wants, cautions):
+    narrow = [want.name for want in wants if min(filter(None, want.laid)) <= scene.kerf]
     told = []
+    if narrow:
+        names, are = listed(list(dict.fromkeys(narrow))), "is" if len(narrow) == 1 else "are"
+        its = "its size" if len(narrow) == 1 else "their sizes"
+        blade = scene.show.brief(scene.kerf)
+        told.append(
+            f"{names} {are} no wider than the blade cuts, {blade}: check {its}, and the kerf in "
+            "Settings."
+        )
     if scene.failed:
         told.append(f"Fix {listed(scene.failed)} first: that wood isn’t planned on.")
     elif not scene.offers:
