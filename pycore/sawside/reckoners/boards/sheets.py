@@ -21,6 +21,7 @@ from sawside.reckoners.boards.shared.sheet_groups import (
     size_text,
 )
 from sawside.reckoners.boards.shared.sheet_working import working
+from sawside.reckoners.boards.shared.under_kerf import refuse_under_kerf
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.caution import Caution
 from sawside.wood.saw import SHORT_PIECE, SHORTEST_TO_HOLD
@@ -89,6 +90,11 @@ def _request(given, show):
     request = SheetRequest(
         panels, hand, (Sheet(*sides, None, given.price),), kerf, trim, given.first
     )
+    narrow = [
+        (f"Piece {number}", min(panel.length, panel.width))
+        for number, panel in enumerate(panels, 1)
+    ]
+    refuse_under_kerf(narrow, kerf, show, " across")
     _refuse_too_large(request, show)
     return request
 

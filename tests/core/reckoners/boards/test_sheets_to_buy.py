@@ -116,6 +116,11 @@ def test_a_blank_kerf_is_that_of_the_settings():
         ),
         ({"pieces": rows(("10", "5", 1)), "kerf": "2"}, "kerf", ""),
         (
+            {"pieces": rows(("10", "5", 1), ("36", "1/2", 2)), "kerf": "1/2"},
+            "kerf",
+            "Piece 2 is 1/2″ across, no more than the blade cuts, 1/2″.",
+        ),
+        (
             {
                 "pieces": rows(("100", "10", 2)),
                 "on_hand": [{"length": "120", "width": "12", "count": "1"}],
