@@ -24,7 +24,6 @@ from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
 from sawside.project.plans.wood import failed_lists, offers_of
 from sawside.project.schema.plan_kept import MOST_PLANNED
-from sawside.reckoners.boards.shared.amounts import money
 from sawside.settings.settings import read_settings
 
 
@@ -63,10 +62,9 @@ def plan(document, effort=0):
     proved = all(group.filled.proved for group in groups)
     more = not proved and effort < len(STEPS) - 1
     left = [each for group in groups for each in left_out(group, scene.offers, scene.show)]
-    told = plan_told(standing(document | {"plan": kept}, scene.pieces), scene.show)
-    for group in told["groups"]:
-        group["best"] = _how_good(groups, group)
-    told |= {"left_out": left, "stale": "", "note": _note(scene, wants, told["note"])}
+    made = standing(document | {"plan": kept}, scene.pieces)
+    told = plan_told(made, scene.show, is_new=True)
+    told |= {"left_out": left, "note": _note(scene, wants, told["note"])}
     unplanned = sum(sum(group.filled.left.values()) for group in groups)
     if unplanned and not kept["boards"]:
         told["said"] = f"No wood for {counted(unplanned, 'piece')}"
@@ -123,18 +121,24 @@ def _carried(before, kerf):
 
 def _kept(scene, groups, wants, carried):
     """The plan as a document keeps it."""
-    drafts = {}
-    for group in groups:
+    drafts, checked = {}, {}
+    for number, group in enumerate(groups):
         for source, child in group.filled.used:
             source.draft.became[source.place] = child
             drafts[id(source.draft)] = source.draft
+            checked[id(source.draft)] = number
     made = {
         draft.board.key: sawn_board(draft, wants) for draft in drafts.values() if draft.board.key
     }
     boards = [made.get(board.key, board) for board in carried]
-    new = [sawn_board(draft, wants) for draft in drafts.values() if not draft.board.key]
+    new = [
+        (sawn_board(draft, wants), checked[place])
+        for place, draft in drafts.items()
+        if not draft.board.key
+    ]
     keys = count(max((int(board.key) for board in carried), default=0) + 1)
-    boards += [replace(board, key=str(next(keys))) for board in _alike_together(new)]
+    new = [(replace(board, key=str(next(keys))), of) for board, of in _alike_together(new)]
+    boards += [board for board, _ in new]
     return {
         "kerf": inches_text(scene.kerf),
         "boards": [board_kept(board, scene.kerf) for board in boards],
@@ -148,30 +152,27 @@ def _kept(scene, groups, wants, carried):
             for piece in scene.pieces
             if piece.entry.get("cut", {}).get(piece.part.key) or piece.told["spoiled"]
         ],
+        "checked": list(_checked(groups, new)),
     }
 
 
 def _alike_together(boards):
-    """New boards in their order, those that are cut alike one after another."""
+    """New boards (with the number of their group) in their order, those that are cut alike one
+    after another."""
     places = {}
-    for board in boards:
+    for board, _ in boards:
         places.setdefault((board.like, board.cuts), len(places))
-    return sorted(boards, key=lambda board: places[board.like, board.cuts])
+    return sorted(boards, key=lambda each: places[each[0].like, each[0].cuts])
 
 
-def _how_good(groups, told):
-    """What is known of plans of these pieces that buy less."""
-    places = {(at["entry"], at["part"]) for board in told["boards"] for at in board["pieces"]}
-    those = [each for each in groups if any(want.key in places for want in each.wants.values())]
-    found = [each.filled for each in those]
-    if not any(each.bought for each in found):
-        return "Nothing to buy"
-    over = sum(each.cost - each.bound for each in found)
-    if any(each.priced for each in those):
-        return "Nothing costs less" if not over else f"At most {money(over)} over the best"
-    return (
-        "Fewer can’t do it" if not over else f"At most {counted(-(-over // 1), 'board')} too many"
-    )
+def _checked(groups, boards):
+    """How far what each group buys can be over the best, up to a cent or a board."""
+    for number, group in enumerate(groups):
+        bought = [board.key for board, of in boards if of == number and board.bought]
+        if bought:
+            over, fine = group.filled.cost - group.filled.bound, 100 if group.priced else 1
+            told = {"boards": bought, "over": str(Fraction(-(-max(over, 0) * fine // 1), fine))}
+            yield told | ({"priced": True} if group.priced else {})
 
 
 def _note(scene, wants, cautions):

@@ -5,6 +5,7 @@ from functools import cached_property
 
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.board import boards_of
+from sawside.project.plans.checked import checked_of
 from sawside.project.plans.suiting import is_off, makes
 from sawside.project.plans.wanted import blank
 from sawside.project.schema.finding import of_kind
@@ -16,7 +17,8 @@ class Standing:
 
     `cut` are the places, (key of the board, number of its part), of pieces that are cut: the n-th
     of a part that was cut or scrapped since the plan was made is at its n-th place, of which a bad
-    board has none but those that were cut before it was found (`done`).
+    board has none but those that were cut before it was found (`done`). `checked` is what was known
+    of better plans when this one was made.
     """
 
     boards: list
@@ -24,6 +26,7 @@ class Standing:
     cut: set = field(default_factory=set)
     lacks: dict = field(default_factory=dict)
     over: dict = field(default_factory=dict)
+    checked: list = field(default_factory=list)
 
     @property
     def begun(self):
@@ -100,6 +103,7 @@ def standing(document, pieces):
     found = Standing(
         boards_of(document["plan"]),
         {(piece.entry["id"], piece.part.key): piece for piece in pieces},
+        checked=checked_of(document["plan"]),
     )
     places = {}
     for board in found.boards:

@@ -6,6 +6,7 @@ from sawside.drawing.boards.planned_board import Drawn, planned_board
 from sawside.lengths.display import decimal_text
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.buying import buy_told, cost_told, list_text
+from sawside.project.plans.checked import how_good
 from sawside.project.plans.cuts_told import cuts_told, together_told
 from sawside.project.plans.offcuts import kept_offcuts
 from sawside.project.plans.words import forms, name_of, planned_text, size_text
@@ -18,14 +19,18 @@ _SAFE = (
 _FEW = 3
 
 
-def plan_told(standing, show, *, drawings=True):
-    """A `Standing` as the contract of `CuttingPlan` has it, with nothing left out."""
+def plan_told(standing, show, *, drawings=True, is_new=False):
+    """A `Standing` as the contract of `CuttingPlan` has it, with nothing left out; of a new one
+    nothing can have changed since."""
     boards = [board for board in standing.boards if board.pieces or board.bad]
     groups = {}
     for board in boards:
         groups.setdefault((board.material.casefold(), board.thickness), []).append(board)
     buy = buy_told(standing.boards, show)
     told = [_group(group, standing, show, drawings) for group in groups.values()]
+    stale = "" if is_new else standing.stale
+    for group, those in zip(told, groups.values(), strict=True):
+        group["best"] = "" if stale else how_good(those, standing.checked)
     spare = sum(not board.pieces and not board.bad for board in standing.boards)
     note = [f"{counted(spare, 'board')} bought and not needed now."] if spare else []
     return {
@@ -35,7 +40,7 @@ def plan_told(standing, show, *, drawings=True):
         "waste": _waste(boards, show),
         "groups": told,
         "left_out": [],
-        "stale": standing.stale,
+        "stale": stale,
         "note": " ".join([*note, *_off(boards, standing, show), _SAFE]) if boards else "",
         "text": list_text(buy, cost_told(standing.boards)),
     }
