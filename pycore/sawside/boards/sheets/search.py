@@ -19,6 +19,13 @@ from sawside.boards.sheets.trees import offcuts, set_ups, used
 _SHARE = 10
 """A method that may not help gets this part of the steps that are left."""
 
+_MANY = 400
+"""More than so many items are put in a few ways at first, so that there is an answer at once."""
+
+_STRAIGHT = WAYS[0], WAYS[2], WAYS[1]
+"""For items by area, by width (rips first) and by length (crosscuts first): of all ways these were
+the best of each order in lists of 2,000."""
+
 _ENOUGH = 10**12
 """Steps for what always ends soon."""
 
@@ -65,8 +72,10 @@ class Search:
 
     def _at_once(self):
         mains = range(len(self.exact.buys)) or (None,)
-        failed = None
-        for main, by, way in product(mains, ORDERS[:3], WAYS[:3]):
+        failed, ways = None, tuple(product(ORDERS[:3], WAYS[:3]))
+        if len(self.order) > _MANY:
+            ways = tuple(zip(ORDERS, _STRAIGHT, strict=False))
+        for main, (by, way) in product(mains, ways):
             try:
                 self._keep(self._one_by_one(main, by, way))
             except NoRoomError as error:
