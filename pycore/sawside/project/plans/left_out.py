@@ -36,9 +36,17 @@ def _why(group, offers, want, many, show):
         largest = max((offer for _, offer in group.offered), key=_area, default=None)
         said = f"{want.name} takes {size}"
         said += f", and no {wood} holds it" if largest is None else f". {_largest(largest, show)}"
-        return Refusal("impossible", f"{said}.", "Add longer or wider wood, or join the piece.")
+        return Refusal("impossible", f"{said}.", _add(group, want))
     message = f"{counted(many, 'piece')} of {want.name} won’t come out of the wood on hand."
     return Refusal("impossible", message, f"Add {wood} to the wood to buy.")
+
+
+def _add(group, want):
+    """What helps: a piece that is only too wide may be glued up."""
+    longest = max((offer.length - 2 * offer.trim for _, offer in group.offered), default=0)
+    if want.width is not None and want.laid[0] <= longest:
+        return "Add wider wood, or glue up a panel for it."
+    return "Add longer or wider wood, or join the piece."
 
 
 def _no_such(want, wood, offers, show):

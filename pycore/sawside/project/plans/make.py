@@ -23,7 +23,8 @@ from sawside.project.plans.standing import Standing, standing
 from sawside.project.plans.told import plan_told
 from sawside.project.plans.wanted import wanted
 from sawside.project.plans.wood import failed_lists, offers_of
-from sawside.project.schema.plan_kept import MOST_PLANNED
+from sawside.project.plans.words import forms
+from sawside.project.schema.plan_kept import FORMS, MOST_PLANNED
 from sawside.settings.settings import read_settings
 
 
@@ -73,7 +74,7 @@ def plan(document, effort=0):
         "act": {"act": "keep_plan", "plan": kept} if kept["boards"] else None,
         "effort": effort,
         "more": more,
-        "progress": _progress(groups, more),
+        "progress": _progress(made.boards, groups, more),
         "unplanned": unplanned,
     }
 
@@ -193,11 +194,13 @@ def _note(scene, wants, cautions):
     return " ".join([*told, cautions]).strip()
 
 
-def _progress(groups, more):
+def _progress(boards, groups, more):
     """How far the search is, in a sentence."""
-    bought = sum(group.filled.bought for group in groups)
-    boards = counted(bought, "board") + " to buy"
-    if not more:
-        proved = all(group.filled.proved for group in groups)
-        return f"{boards}. " + ("No plan buys less." if proved else "That’s the best found.")
-    return f"{boards} so far. Looking for a better plan."
+    bought = [board.form for board in boards if board.bought]
+    if not bought:
+        return "Nothing to buy."
+    told = listed([forms(bought.count(form), form) for form in FORMS if form in bought])
+    if more:
+        return f"{told} to buy so far. Looking for a better plan."
+    proved = all(group.filled.proved for group in groups)
+    return f"{told} to buy. " + ("No plan buys less." if proved else "That’s the best found.")

@@ -119,6 +119,23 @@ def test_more_pieces_than_a_plan_has_are_a_sentence_before_the_work_starts():
     assert said["error"]["kind"] == "range"
 
 
+def test_a_piece_wider_than_all_boards_may_be_glued_up():
+    document = acts(begun(), on_hand({"width": "6"}), by_hand("Top", "40", "11"))
+    (left,) = planned(document)["plan"]["left_out"]
+    assert left["error"]["message"] == ("Top takes 40″ × 11″. The largest wood listed is 96″ × 6″.")
+    assert left["error"]["remedy"] == "Add wider wood, or glue up a panel for it."
+
+
+def test_what_is_bought_is_called_what_it_is_while_it_is_looked_for():
+    document = acts(begun(), by_hand("Side", "30", "20", "23/32", count="2"))
+    assert planned(document)["progress"] == "1 sheet to buy. No plan buys less."
+    both = acts(document, by_hand("Rail", "40"))
+    assert planned(both)["progress"] == "1 board and 1 sheet to buy. No plan buys less."
+    assert planned(acts(begun(), on_hand(SHEET), by_hand("S", "9", "9", "23/32")))["progress"] == (
+        "Nothing to buy."
+    )
+
+
 def test_pieces_without_wood_are_not_called_nothing_to_cut():
     document = acts(begun(), on_hand({"width": "2"}), by_hand("Rail", "40", count="2"))
     assert planned(document)["plan"]["said"] == "No wood for 2 pieces"
