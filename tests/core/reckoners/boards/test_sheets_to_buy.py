@@ -227,3 +227,13 @@ def test_what_no_such_cuts_free_is_told_beside_the_rule():
     said = errors(ask("sheets", pieces=rows(("90", "20", 2)), part_length="60", part_width="30"))
     assert said["part_length"]["message"] == "The first cuts leave larger parts than you allow."
     assert said["part_length"]["remedy"] == "Allow larger parts, or have them cut where you buy."
+
+
+def test_what_takes_more_rounds_of_cuts_than_allowed_is_told_beside_them():
+    """Worked by hand: matched strips of two lengths are ripped apart after a crosscut, and the
+    shorter one is crosscut again: three rounds, and a fourth where rips come first."""
+    pieces = (("30", "6", 1, {"grain": "side"}), ("24", "6", 1, {"grain": "side"}))
+    said = errors(ask("sheets", pieces=rows(*pieces), stages="2"))["stages"]
+    assert said["message"] == "Not every piece can be cut free that way."
+    assert said["remedy"] == "Let it take as many rounds of cuts as it needs."
+    assert buy(*pieces, stages="3")["verdict"] == "Buy 1 sheet"

@@ -64,9 +64,9 @@ FIELDS = (
     ),
     choice(
         "stages",
-        "Turns of the cuts",
-        {"any": "As many as it takes", "2": "Two ways at most", "3": "Three at most"},
-        help="Rips, then crosscuts, then rips again: each is one more.",
+        "Rounds of cuts",
+        {"any": "As many as it takes", "2": "Two at most", "3": "Three at most"},
+        help="Rips are one round, the crosscuts after them the next.",
     ),
     length(
         "part_length",

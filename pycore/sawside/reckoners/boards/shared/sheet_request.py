@@ -96,7 +96,7 @@ def _no_room(request):
     if request.stages:
         return impossible(
             "Not every piece can be cut free that way.",
-            "Let the cuts take as many turns as it takes.",
+            "Let it take as many rounds of cuts as it needs.",
             "stages",
         )
     return impossible(
