@@ -31,10 +31,12 @@ def _why(group, offers, want, many, show):
     if want.width is None and all(offer.form != "stick" for _, offer in group.offered):
         message = f"{want.name} has no width, so it only comes out of sticks."
         return Refusal("impossible", message, "Type its width, or add sticks to the wood.")
-    if not any(_holds(offer, want) for _, offer in group.offered):
-        size = _size(show, *want.laid)
+    if not any(_holds(offer, want, show.settings.kerf) for _, offer in group.offered):
+        size = _size(show, *want.together(show.settings.kerf))
         largest = max((offer for _, offer in group.offered), key=_area, default=None)
         said = f"{want.name} takes {size}"
+        if want.is_matched:
+            said = f"{want.count} matched pieces of {want.name} take {size}"
         said += f", and no {wood} holds it" if largest is None else f". {_largest(largest, show)}"
         return Refusal("impossible", f"{said}.", _add(group, want))
     message = f"{counted(many, 'piece')} of {want.name} won’t come out of the wood on hand."
@@ -43,6 +45,8 @@ def _why(group, offers, want, many, show):
 
 def _add(group, want):
     """What helps: a piece that is only too wide may be glued up."""
+    if want.is_matched:
+        return "Add larger wood, or match fewer of them."
     longest = max((offer.length - 2 * offer.trim for _, offer in group.offered), default=0)
     if want.width is not None and want.laid[0] <= longest:
         return "Add wider wood, or glue up a panel for it."
@@ -95,11 +99,11 @@ def _area(offer):
     return offer.length * (offer.width or 1)
 
 
-def _holds(offer, want):
+def _holds(offer, want, kerf):
     """Whether a piece goes into what the trims leave of one such board."""
     if offer.width is None and want.width is not None and want.width > WIDEST_BOARD:
         return False
-    ways = [want.laid] + ([want.laid[::-1]] if want.grain == "free" else [])
+    ways = [want.together(kerf)] + ([want.laid[::-1]] if want.grain == "free" else [])
     edges = 0 if offer.form == "stick" else 2 * offer.trim
     return any(
         long <= offer.length - 2 * offer.trim

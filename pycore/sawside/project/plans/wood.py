@@ -19,6 +19,9 @@ WIDEST_BOARD = Fraction(45, 4)
 """Inches. What is wider comes out of a sheet: a 1 x 12 is the widest board that lumberyards sell,
 11 1/4 in dry (PS 20)."""
 
+_ROOM = Fraction(3, 4)
+"""Inches for each cut between matched pieces: the widest kerf of the settings."""
+
 _LENGTHS = tuple(Fraction(feet * _FOOT) for feet in (8, 10, 12, 14, 16))
 """Lengths that boards are sold in: common practice, no source."""
 
@@ -58,12 +61,17 @@ def failed_lists(document, evaluation):
     ]
 
 
+def _usual_width(want):
+    """A board of a piece's own width; what is matched side by side is ripped out of a wider one."""
+    return WIDEST_BOARD if want.grain == "matched" else want.width
+
+
 def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
     if want.width is None:
         return False
     goods = is_sheet_goods(want.material)
-    return goods or want.width > WIDEST_BOARD or want.thickness in _SHEET_THICK
+    return goods or want.together(_ROOM)[1] > WIDEST_BOARD or want.thickness in _SHEET_THICK
 
 
 def usual_offers(wants, *, metric):
@@ -72,9 +80,9 @@ def usual_offers(wants, *, metric):
     thickness = wants[0].thickness
     if is_of_a_sheet(wants[0]):
         return [("", Offer("sheet", "sheet", "", length, width, thickness))]
-    longest = max(want.length for want in wants)
+    longest = max(want.together(_ROOM)[0] for want in wants)
     sold = length if metric else next((each for each in _LENGTHS if each >= longest), _LENGTHS[-1])
     return [
         ("", Offer(f"board {number}", "board", "", sold, width, thickness))
-        for number, width in enumerate(dict.fromkeys(want.width for want in wants))
+        for number, width in enumerate(dict.fromkeys(map(_usual_width, wants)))
     ]

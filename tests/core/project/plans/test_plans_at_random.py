@@ -12,7 +12,7 @@ from tests.core.oracles.sawn_plan import faults, fixed, inches
 
 THICK = ("3/4", "23/32", "1/2")
 KERFS = ("1/8", "3/32", "1/16")
-GRAINS = ("", "along", "across", "any")
+GRAINS = ("", "along", "across", "any", "matched", "matched end to end")
 
 
 @st.composite
