@@ -16,6 +16,7 @@ _SAFE = (
     "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
     "maker’s instructions come first."
 )
+_ROUGH = "Joint an edge before you rip: the plan counts on straight ones, and on the whole width."
 _FEW = 3
 
 
@@ -47,8 +48,11 @@ def plan_told(standing, show, *, drawings=True, is_new=False):
 
 
 def _off(boards, standing, show):
-    """Of sheets that aren't as thick as their pieces are told to be: a sentence for each size."""
+    """What boards that are planed need first; of sheets that aren't as thick as their pieces are
+    told to be a sentence for each size."""
     named = {}
+    if any(board.form == "board" and standing.thicknesses(board) for board in boards):
+        yield _ROUGH
     for board in boards:
         for asked in standing.thicknesses(board) if board.form == "sheet" else ():
             named.setdefault((board.thickness, asked), []).append(name_of(board))

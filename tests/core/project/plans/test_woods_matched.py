@@ -38,6 +38,9 @@ def test_pieces_come_out_of_a_rough_board_that_is_planed_and_it_says_so_everywhe
     assert answer["unplanned"] == 0
     assert faults(answer["act"]["plan"], wanted(document)) == []
     assert stocks(document) == ["8 ft × 6″ × 1″, plane to 3/4″"]
+    assert (
+        "Joint an edge before you rip: the plan counts on straight ones" in (answer["plan"]["note"])
+    )
     seen = view(kept(document), order="plan")
     assert seen["plan"]["stale"] == ""
     assert seen["cuts"]["groups"][0]["said"] == "Board 1, 8 ft × 6″ × 1″, plane to 3/4″: 2 cuts"
