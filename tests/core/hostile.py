@@ -68,6 +68,7 @@ PLAN = {
         },
     ],
     "begun": [{"entry": "3", "part": "piece", "cut": 1, "spoiled": 0}],
+    "checked": [{"boards": ["1"], "over": "5/2", "priced": True}],
 }
 
 

@@ -140,6 +140,16 @@ export interface CheckList {
   steps: StepToDo[];
 }
 
+/**
+ * How far what these boards cost together can be over the best: dollars where they are
+ * `priced`, else boards.
+ */
+export interface Checked {
+  boards: string[];
+  over: string;
+  priced?: boolean;
+}
+
 /** One of several; `value` is what is typed for it, `picture` a small drawing of it. */
 export interface Choice {
   value: string;
@@ -785,6 +795,7 @@ export interface Plan {
   kerf: string;
   boards: BoardOf[];
   begun: Begun[];
+  checked?: Checked[];
 }
 
 /**

@@ -18,6 +18,9 @@ _MOST_PARTS = 30
 _MOST_ROOMS = 4
 """Rooms whose parts are looked at, from the largest on: more would cost too much at each node."""
 
+_MOST_LEASTS = 100
+"""Of more sizes than that only so many, evenly apart, are tried as the shortest that counts."""
+
 _MOST_SUMS = 80
 """Those that ask for most at first; the others hardly ever say no."""
 
@@ -57,7 +60,8 @@ def _functions(sizes, rooms):
             yield lambda size, parts=parts, room=room: size * parts // room
             yield lambda size, parts=parts, room=room: max(-(-size * parts // room) - 1, 0)
     largest = rooms[-1]
-    for least in sorted({size for size in sizes if 2 * size <= largest} | {0}):
+    leasts = sorted({size for size in sizes if 2 * size <= largest} | {0})
+    for least in leasts[:: -(-len(leasts) // _MOST_LEASTS)]:
         yield lambda size, least=least: _all_or_nothing(size, least, largest)
 
 

@@ -64,6 +64,15 @@ def _equal_together(nodes):
     return trims + others
 
 
+def pieces_in(node):
+    """Yield the pieces that come off, in no order."""
+    if isinstance(node, Node):
+        for child in (node.rest, *(child for _, child in node.items)):
+            yield from pieces_in(child)
+    elif node is not None:
+        yield node
+
+
 def of_stick(length, pieces, kerf):
     """What a stick is cut into: `pieces` are (length, piece) that go in, with their kerfs."""
     items = sorted(pieces, key=lambda each: -each[0])

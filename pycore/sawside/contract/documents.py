@@ -174,12 +174,22 @@ class Begun(TypedDict):
     spoiled: int
 
 
+class Checked(TypedDict):
+    """How far what these boards cost together can be over the best: dollars where they are
+    `priced`, else boards."""
+
+    boards: list[str]
+    over: str
+    priced: NotRequired[bool]
+
+
 class Plan(TypedDict):
     """A cutting plan as it is kept."""
 
     kerf: str
     boards: list[BoardOf]
     begun: list[Begun]
+    checked: NotRequired[list[Checked]]
 
 
 class Document(TypedDict):

@@ -29,7 +29,7 @@ const allowance = (key, label) => ({ key, label, kind: "length", help: null, may
 const MOST = 6;
 const FIELDS = [
   words("material", "Material", "Pieces of the same material and size are totaled together."),
-  words("grain", "Grain", "With the length, or however you want it to run."),
+  words("grain", "Grain", "Along, across, either or matched. The cutting plan goes by it."),
   words("place", "Where it goes", null),
   allowance("rough_length", "Rough-cut longer by"),
   allowance("rough_width", "Rough-cut wider by"),

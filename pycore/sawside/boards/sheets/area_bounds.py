@@ -7,10 +7,15 @@ Methods of Operations Research 60 (2004). The functions are those of `boards/bou
 kerf added.
 """
 
+from math import isqrt
+
 from sawside.boards.bounds import Sums, all_sums
 
 _FUNCTIONS = 40
-"""Functions of each side; those that ask for most."""
+_FEWEST_FUNCTIONS = 12
+_WORK = 400_000
+"""Functions of each side, those that ask for most; fewer for many items: every pair of them is made
+of every item, and so many of these are done at once."""
 
 _MOST_SUMS = 60
 
@@ -26,8 +31,9 @@ def area_sums(exact):
     sides = [(item.length, item.width) for item in items]
     values = [side for pair in sides for side in pair]
     doubled = [count for count in counts for _ in (0, 1)]
+    functions = max(min(_FUNCTIONS, isqrt(_WORK // len(items))), _FEWEST_FUNCTIONS)
     of_length, of_width = (
-        all_sums(values, doubled, [room[side] for room in rooms])[:_FUNCTIONS] for side in (0, 1)
+        all_sums(values, doubled, [room[side] for room in rooms])[:functions] for side in (0, 1)
     )
     made = {}
     for f in of_length:

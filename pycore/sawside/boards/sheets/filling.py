@@ -61,12 +61,15 @@ def fill(items, order, rooms, rules, way, steps):
     sheets = [_Open(*room, (0, None)) for room in rooms]
     free, left, hopeless = list(sheets), [], set()
     least = min(min(items[which].length, items[which].width) for which in {*order}) if order else 0
+    shorter, longer = _most(free)
     for number, which in enumerate(order):
         if which in hopeless:
             left.append(number)
             continue
         steps.spend(1 + len(free))
-        best = _best(free, items[which], rules, way)
+        item = items[which]
+        small = min(item.length, item.width) <= shorter and max(item.length, item.width) <= longer
+        best = _best(free, item, rules, way) if small else None
         if best is None:
             left.append(number)
             hopeless.add(which)
@@ -79,7 +82,14 @@ def fill(items, order, rooms, rules, way, steps):
                 free.append(part.leaves)
             part = taken
         part.item = ("item", which, turned)
+        shorter, longer = _most(free)
     return [sheet.tree() for sheet in sheets], left
+
+
+def _most(parts):
+    """What no item is beyond that goes in: the largest short side, and the largest long one."""
+    sides = [(part.length, part.width) for part in parts]
+    return max(map(min, sides), default=0), max(map(max, sides), default=0)
 
 
 def _best(free, item, rules, way):

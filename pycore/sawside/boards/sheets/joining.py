@@ -14,7 +14,7 @@ from heapq import heappop, heappush
 from sawside.boards.fills import OutOfStepsError
 from sawside.boards.sheets.trees import chain
 
-_LOOKS = 8
+_LOOKS = 32
 """So many looks at whether two go together are a step."""
 
 

@@ -26,6 +26,10 @@ ORDERS = (
 _TIGHT = 50
 """Sheets of which less than one part in so many is wasted are joined from the bottom up."""
 
+_FOR_STRIPS = 3
+"""So many times the steps there are for these, of which half are gone then: few lists are so tight,
+and they may take longer."""
+
 _MOST_STRIPS = 2000
 """Strips that are looked for to choose from."""
 
@@ -66,10 +70,10 @@ def _joined(exact, order, rooms, rules, steps):
     counts = [0] * len(exact.items)
     for i in order:
         counts[i] += 1
-    part = Steps(steps.left // 2)
+    part = Steps(_FOR_STRIPS * steps.left)
     given = part.left
     found = strips(exact.items, counts, rooms[0], waste, part, _MOST_STRIPS)
-    steps.left -= given - max(part.left, 0)
+    steps.left -= (given - max(part.left, 0)) // (2 * _FOR_STRIPS)
 
     def allow(tree):
         return rules.allow(tree, *rooms[0], exact.items)

@@ -19,6 +19,13 @@ from sawside.boards.sheets.trees import offcuts, set_ups, used
 _SHARE = 10
 """A method that may not help gets this part of the steps that are left."""
 
+_MANY = 400
+"""More than so many items are put in a few ways at first, so that there is an answer at once."""
+
+_STRAIGHT = WAYS[0], WAYS[2], WAYS[1]
+"""For items by area, by width (rips first) and by length (crosscuts first): of all ways these were
+the best of each order in lists of 2,000."""
+
 _ENOUGH = 10**12
 """Steps for what always ends soon."""
 
@@ -65,8 +72,10 @@ class Search:
 
     def _at_once(self):
         mains = range(len(self.exact.buys)) or (None,)
-        failed = None
-        for main, by, way in product(mains, ORDERS[:3], WAYS[:3]):
+        failed, ways = None, tuple(product(ORDERS[:3], WAYS[:3]))
+        if len(self.order) > _MANY:
+            ways = tuple(zip(ORDERS, _STRAIGHT, strict=False))
+        for main, (by, way) in product(mains, ways):
             try:
                 self._keep(self._one_by_one(main, by, way))
             except NoRoomError as error:
@@ -176,11 +185,13 @@ class Search:
 
     def _improve(self):
         """The first set of sheets, from the cheapest on, that is found to hold all."""
+        self._by_whole_sheets()
         for main in range(len(self.exact.buys)):
             if self._value() > self.bound:
                 self._fullest_first(main)
         if self._value() > self.bound:
             self._raise_bound()
+            self._by_whole_sheets()
         value = key(self.buying, self._bought(self.best))
         for bought in by_cost(self.buying, self.steps):
             this = key(self.buying, bought)
@@ -204,6 +215,22 @@ class Search:
 
     def _value(self):
         return key(self.buying, self._bought(self.best))[0]
+
+    def _by_whole_sheets(self):
+        """Nobody buys half a sheet: the bound is what the first set of sheets costs of which no sum
+        says that it is too little."""
+        part = Steps(self.steps.left // _SHARE)
+        given, value = part.left, self._value()
+        rooms = Counter(self.room(place) for place in self.hand)
+        with suppress(OutOfStepsError):
+            for bought in by_cost(self.buying, part):
+                cost = key(self.buying, bought)[0]
+                sheets = Counter(self.exact.buys[j] for j, n in enumerate(bought) for _ in range(n))
+                part.spend(len(self.sums) // 4)
+                self.bound = min(max(self.bound, cost), value)
+                if cost >= value or could_hold(self.sums, rooms + sheets):
+                    break
+        self.steps.left -= given - max(part.left, 0)
 
     def _raise_bound(self):
         """By prices of the items, as far as a part of the steps lasts."""

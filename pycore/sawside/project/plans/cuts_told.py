@@ -1,9 +1,11 @@
 """The cuts of a board as one person follows them, one setting of fence or stop after another."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 from itertools import groupby
 
 from sawside.lengths.words import counted, listed
+from sawside.project.plans.offcuts import kept_offcuts
 from sawside.project.plans.words import size_text
 from sawside.reckoning.answers import length_told
 from sawside.wood.saw import SHORT_PIECE, SHORTEST_TO_HOLD
@@ -14,6 +16,13 @@ NARROWEST_TO_RIP = 3
 NARROWEST_LEFT = 1
 """Inches: what is narrower than this isn't held, it falls free. Common practice, no source."""
 
+THINNEST_AT_FENCE = Fraction(1, 2)
+"""Inches: what is thinner is not pushed between fence and blade. Common practice, no source."""
+
+_THIN = (
+    "Too thin for the fence side: take each off the far side of the blade, the wide part at the "
+    "fence, and move the fence for the next."
+)
 _PUSH = "Narrow rip: use a push block."
 _FREE = "Thin strip: let it fall free, away from the fence."
 
@@ -94,7 +103,7 @@ def _told(key, each, pieces, further, made, standing, show):
     pile = [part for part in each.takes if part in further]
     hand = [part for part in each.leaves if part in further]
     rest = [part for part in off if part not in pieces and part not in further]
-    rest = [part for part in rest if _is_to_keep(board.parts[part]) and not cut.trim]
+    rest = [part for part in rest if _is_left(board, part, trim=cut.trim)]
     setting = None if cut.trim else length_told("setting", "Setting", cut.at, show)
     piled = [*_sizes(board, pile, show), *(f"{size} offcut" for size in _sizes(board, rest, show))]
     return {
@@ -113,8 +122,12 @@ def _where(piece):
     return {"entry": piece.entry, "part": piece.part}
 
 
-def _is_to_keep(part):
-    """Whether what is left goes on the pile: a sliver goes with the dust."""
+def _is_left(board, number, *, trim):
+    """Whether a part that is neither a piece nor cut further goes on the pile: a sliver goes with
+    the dust, and of a trim only what is good stays."""
+    part = board.parts[number]
+    if trim:
+        return part in kept_offcuts(board)
     return all(side is None or side >= NARROWEST_LEFT for side in (part.length, part.width))
 
 
@@ -134,7 +147,9 @@ def _said(each, finished, standing, show):
     if cut.trim:
         return _trim_said(each, show) + (f" Off comes {names}." if names else "")
     setting = show.brief(cut.at)
-    if cut.way == "rip":
+    if cut.way == "rip" and cut.at < THINNEST_AT_FENCE:
+        said = f"Rip {number} at {setting}{come}."
+    elif cut.way == "rip":
         said = f"Set the fence to {setting}. Rip {number}{come}."
     else:
         said = f"Set the stop to {setting}. Crosscut {number}{come}."
@@ -144,18 +159,29 @@ def _said(each, finished, standing, show):
 def _trim_said(each, show):
     """A trim: what goes off, or what is to be left."""
     board, cut = each.board, each.cut
-    part = board.parts[cut.part]
     edge = "edge" if cut.way == "rip" else "end"
-    start = part.y if cut.way == "rip" else part.x
-    off = cut.at + board.kerf
-    further = {each.part for each in board.cuts}
-    if each.takes[0] in further and each.leaves[0] in further and cut.way == "crosscut":
-        return f"Crosscut at {show.brief(cut.at)}, where the bad wood starts."
-    if each.takes[0] in further or cut.at > part.size(cut.way) / 2:
-        return f"Trim the other {edge} at {show.brief(cut.at)}."
-    if start:
-        return f"Crosscut {show.brief(off)} of bad wood off the end."
-    return f"Trim {show.brief(off)} off one {edge}."
+    if _is_good(board, 2 * each.numbers[0] + 1):
+        at = show.brief(cut.at)
+        if cut.way == "crosscut" and _goes_on(board, 2 * each.numbers[0] + 2):
+            return f"Crosscut at {at}, clear of the bad wood."
+        return f"Trim the other {edge} at {at}."
+    part, off = board.parts[cut.part], show.brief(cut.at + board.kerf)
+    if part.y if cut.way == "rip" else part.x:
+        return f"{cut.way.capitalize()} {off} of bad wood off the {edge}."
+    return f"Trim {off} off one {edge}."
+
+
+def _is_good(board, number):
+    """Whether a part is cut further, a piece, or an offcut to save."""
+    further = {cut.part for cut in board.cuts} | {piece.of for piece in board.pieces}
+    return number in further or board.parts[number] in kept_offcuts(board)
+
+
+def _goes_on(board, number):
+    """Whether good wood comes out of what is left, behind what is bad."""
+    on = {cut.part: 2 * at for at, cut in enumerate(board.cuts)}
+    sides = [number] if number not in on else [on[number] + 1, on[number] + 2]
+    return any(_is_good(board, side) for side in sides)
 
 
 def _names(finished, standing):
@@ -176,6 +202,8 @@ def _cautions(board, each):
             if any(piece.of == part for piece in board.pieces)
         )
         return [SHORT_PIECE.short] if short else []
+    if cut.at < THINNEST_AT_FENCE:
+        return [_THIN]
     told = [_PUSH] if cut.at < NARROWEST_TO_RIP else []
     narrow = any(0 < board.parts[part].width < NARROWEST_LEFT for part in each.leaves)
     return told + ([_FREE] if narrow else [])

@@ -10,6 +10,7 @@ from sawside.boards.planner import plan
 from sawside.boards.request import Piece, Request, Stock
 from sawside.boards.sheets.planner import plan_sheets
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
+from sawside.project.plans.wood import WIDEST_BOARD
 
 _MISSING = 10**6
 """Times the dearest board: what one costs that there is not, so that it is the last resort."""
@@ -127,7 +128,7 @@ def _can_be_ripped(wants, wide):
 def _by_width(wants, counts, wood, effort):
     widths = {}
     for number, count in counts.items():
-        if wants[number].grain != "across":
+        if wants[number].grain != "across" and not wants[number].is_matched:
             widths.setdefault(wants[number].width, {})[number] = count
     made, left = Filled(), dict(counts)
     for width, those in widths.items():
@@ -147,9 +148,12 @@ def _by_width(wants, counts, wood, effort):
 
 
 def _of_width(source, width):
-    """Whether a piece of this width only has to be cut to length; a stick is as wide as it is."""
+    """Whether a piece of this width only has to be cut to length; one without a width takes that of
+    its stick, and a stick of any width is no wider than boards."""
+    if source.width is None:
+        return source.one_way and (width is None or width <= WIDEST_BOARD)
     is_stick = width is None and source.draft.board.form == "stick"
-    return source.one_way and (source.width in (None, width) or is_stick)
+    return source.one_way and (source.width == width or is_stick)
 
 
 def _in_sticks(wants, counts, wood, effort):
@@ -189,15 +193,15 @@ def _bounded(made, found):
 
 def _in_sheets(wants, counts, wood, effort):
     hand, sale = _pools(wood, lambda source: (source.length, source.width))
-    fit = {n: count for n, count in counts.items() if _held(wants[n], (*hand, *sale))}
+    fit = {n: c for n, c in counts.items() if _held(wants[n], (*hand, *sale), wood.kerf)}
     left = {n: count for n, count in counts.items() if n not in fit}
     if not fit:
         return Filled(left=left)
-    unheld = [n for n in fit if not _held(wants[n], sale)]
+    unheld = [n for n in fit if not _held(wants[n], sale, wood.kerf)]
     numbers = list(fit)
     stocks, prices = _stocks(hand, sale, unheld, wood.priced)
     request = SheetRequest(
-        tuple(_panel(wants[n], fit[n]) for n in numbers),
+        tuple(_panel(n, wants[n], fit[n]) for n in numbers),
         tuple(Sheet(*size, min(len(hand[size]), sum(fit.values()))) for size in hand),
         tuple(Sheet(*size, None, price) for size, price in zip(stocks, prices, strict=True)),
         wood.kerf,
@@ -216,13 +220,16 @@ def _in_sheets(wants, counts, wood, effort):
     return _bounded(made, found)
 
 
-def _held(want, sizes):
-    ways = [want.laid] + ([want.laid[::-1]] if want.grain == "free" else [])
+def _held(want, sizes, kerf):
+    ways = [want.together(kerf)] + ([want.laid[::-1]] if want.grain == "free" else [])
     return any(long <= size[0] and wide <= size[1] for long, wide in ways for size in sizes)
 
 
-def _panel(want, count):
-    return Panel(*want.laid, count, want.name, "free" if want.grain == "free" else "fixed")
+def _panel(number, want, count):
+    grain = "free" if want.grain == "free" else "fixed"
+    match = str(number) if want.is_matched else ""
+    laid = "end" if want.grain == "in a row" else "side"
+    return Panel(*want.laid, count, want.name, grain, match, laid=laid)
 
 
 def _pools(wood, size):

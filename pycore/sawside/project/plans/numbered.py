@@ -5,8 +5,8 @@ from itertools import count
 
 
 def numbered(new, before, carried):
-    """New boards with their keys: wood on hand has the one of the plan before, which may be chalked
-    on it, once boards of that plan stay (`carried`)."""
+    """New boards (each with the number of its group) with their keys: wood on hand has the one of
+    the plan before, which may be chalked on it, once boards of that plan stay (`carried`)."""
     taken = {board.key for board in carried}
     had = {}
     for board in before.boards if before and carried else ():
@@ -19,12 +19,13 @@ def numbered(new, before, carried):
         keys = had.get((board.source, board.like), ()) if not board.bought else ()
         return keys.pop(0) if keys else next(free)
 
-    return [replace(board, key=key_of(board)) for board in new]
+    return [(replace(board, key=key_of(board)), of) for board, of in new]
 
 
 def alike_together(boards):
-    """New boards in their order, those that are cut alike one after another."""
+    """New boards (each with the number of its group) in their order, those that are cut alike one
+    after another."""
     places = {}
-    for board in boards:
+    for board, _ in boards:
         places.setdefault((board.like, board.cuts), len(places))
-    return sorted(boards, key=lambda board: places[board.like, board.cuts])
+    return sorted(boards, key=lambda each: places[each[0].like, each[0].cuts])

@@ -1,7 +1,7 @@
 """The cut order "plan": a group for each board of the kept plan, with the cuts that are left."""
 
 from sawside.project.pieces.cut_order import group_told
-from sawside.project.plans.words import name_of, stock_text
+from sawside.project.plans.words import name_of, planned_text
 
 
 def cuts_by_plan(pieces, standing, show):
@@ -24,7 +24,7 @@ def _board(board, group, standing, show):
     cuts = "all cut" if not left else "1 cut" if left == 1 else f"{left} cuts"
     return {
         "setting": None,
-        "said": f"{name_of(board)}, {stock_text(board, show)}: {cuts}",
+        "said": f"{name_of(board)}, {planned_text(board, standing, show)}: {cuts}",
         "waits": "",
         "left": left,
         "pieces": [piece.where for piece in group],

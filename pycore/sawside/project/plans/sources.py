@@ -4,7 +4,7 @@ boards to buy."""
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
-from sawside.boards.breaking_down import Node, in_order
+from sawside.boards.breaking_down import Node, in_order, pieces_in
 from sawside.project.plans.board import Board, Placed
 
 _MOST_WORDS = 80
@@ -102,7 +102,7 @@ def _clear(board, start, end):
 def sawn_board(draft, wants):
     """The board of a draft with its cuts in order and the pieces that come off; `wants` by the
     numbers that the draft calls them."""
-    board = draft.board
+    board = _sized(draft, wants)
     roots = {
         part: _whole(draft, part)
         for part in draft.stretches
@@ -113,6 +113,20 @@ def sawn_board(draft, wants):
     made = replace(board, cuts=(*board.cuts, *cuts))
     new = (Placed(*want.key, part, _turned(made.parts[part], want)) for part, want in placed)
     return replace(made, pieces=(*board.pieces, *new))
+
+
+def _sized(draft, wants):
+    """The board of a draft; a stick of any size is as wide and thick as what comes out of it."""
+    board = draft.board
+    if board.form != "stick":
+        return board
+    numbers = (number for node in draft.became.values() for number in pieces_in(node))
+    want = wants[next(numbers)]
+    return replace(
+        board,
+        width=want.width if board.width is None else board.width,
+        thickness=want.thickness if board.thickness is None else board.thickness,
+    )
 
 
 def _turned(part, want):

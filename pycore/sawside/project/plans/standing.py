@@ -5,6 +5,8 @@ from functools import cached_property
 
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.board import boards_of
+from sawside.project.plans.checked import checked_of
+from sawside.project.plans.suiting import is_off, makes
 from sawside.project.plans.wanted import blank
 from sawside.project.schema.finding import of_kind
 
@@ -17,7 +19,8 @@ class Standing:
 
     `cut` are the places, (key of the board, number of its part), of pieces that are cut: the n-th
     of a part that was cut or scrapped since the plan was made is at its n-th place, of which a bad
-    board has none but those that were cut before it was found (`done`).
+    board has none but those that were cut before it was found (`done`). `checked` is what was known
+    of better plans when this one was made.
     """
 
     boards: list
@@ -25,6 +28,7 @@ class Standing:
     cut: set = field(default_factory=set)
     lacks: dict = field(default_factory=dict)
     over: dict = field(default_factory=dict)
+    checked: list = field(default_factory=list)
 
     @property
     def shopped(self):
@@ -58,6 +62,12 @@ class Standing:
         if cut < len(board.pieces) or not cut:
             return "begun" if cut else "to cut"
         return "cut"
+
+    def thicknesses(self, board):
+        """How thick pieces of a board are asked to be, where it is told apart from that."""
+        known = (self.pieces.get(piece.key) for piece in board.pieces if not piece.done)
+        asked = {blank(piece, "thickness") for piece in known if piece}
+        return sorted(each for each in asked if is_off(board.form, board.thickness, each))
 
     @cached_property
     def otherwise(self):
@@ -106,6 +116,7 @@ def standing(document, pieces):
     found = Standing(
         boards_of(document["plan"]),
         {(piece.entry["id"], piece.part.key): piece for piece in pieces},
+        checked=checked_of(document["plan"]),
     )
     places = {}
     for board in found.boards:
@@ -161,11 +172,11 @@ def _named(pieces, numbers):
 
 def _fits(board, placed, piece):
     part = board.parts[placed.of]
-    sizes = {"length": part.length, "width": part.width, "thickness": board.thickness}
+    sizes = {"length": part.length, "width": part.width}
     if placed.turned:
         sizes["length"], sizes["width"] = part.width, part.length
     now = {measure: blank(piece, measure) for measure in sizes}
-    return all(
+    return makes(board.form, board.thickness, blank(piece, "thickness")) and all(
         now[measure] == size
         for measure, size in sizes.items()
         if size is not None and now[measure] is not None

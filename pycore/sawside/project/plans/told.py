@@ -6,19 +6,23 @@ from sawside.drawing.boards.planned_board import Drawn, planned_board
 from sawside.lengths.display import decimal_text
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.buying import buy_told, cost_told, list_text
+from sawside.project.plans.checked import how_good
 from sawside.project.plans.cuts_told import cuts_told, together_told
 from sawside.project.plans.offcuts import kept_offcuts
-from sawside.project.plans.words import forms, name_of, size_text, stock_text
+from sawside.project.plans.words import forms, name_of, planned_text, size_text
 from sawside.project.schema.plan_kept import FORMS
 
 _SAFE = (
     "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
     "maker’s instructions come first."
 )
+_ROUGH = "Joint an edge before you rip: the plan counts on straight ones, and on the whole width."
+_FEW = 3
 
 
-def plan_told(standing, show, *, drawings=True):
-    """A `Standing` as the contract of `CuttingPlan` has it, with nothing left out."""
+def plan_told(standing, show, *, drawings=True, is_new=False):
+    """A `Standing` as the contract of `CuttingPlan` has it, with nothing left out; of a new one
+    nothing can have changed since."""
     boards = [board for board in standing.boards if board.pieces or board.bad]
     groups = {}
     for board in boards:
@@ -27,6 +31,9 @@ def plan_told(standing, show, *, drawings=True):
         )
     buy = buy_told(standing.boards, show)
     told = [_group(group, standing, show, drawings) for group in groups.values()]
+    stale = "" if is_new else standing.stale
+    for group, those in zip(told, groups.values(), strict=True):
+        group["best"] = "" if stale else how_good(those, standing.checked)
     spare = sum(not board.pieces and not board.bad for board in standing.boards)
     note = [f"{counted(spare, 'board')} bought and not needed now."] if spare else []
     return {
@@ -36,10 +43,26 @@ def plan_told(standing, show, *, drawings=True):
         "waste": _waste(boards, show),
         "groups": told,
         "left_out": [],
-        "stale": standing.stale,
-        "note": " ".join([*note, _SAFE]) if boards else "",
+        "stale": stale,
+        "note": " ".join([*note, *_off(boards, standing, show), _SAFE]) if boards else "",
         "text": list_text(buy, cost_told(standing.boards), _waste(boards, show)),
     }
+
+
+def _off(boards, standing, show):
+    """What boards that are planed need first; of sheets that aren't as thick as their pieces are
+    told to be a sentence for each size."""
+    named = {}
+    if any(board.form == "board" and standing.thicknesses(board) for board in boards):
+        yield _ROUGH
+    for board in boards:
+        for asked in standing.thicknesses(board) if board.form == "sheet" else ():
+            named.setdefault((board.thickness, asked), []).append(name_of(board))
+    for (thickness, asked), names in named.items():
+        sheets = listed(names) if len(names) <= _FEW else counted(len(names), "sheet")
+        real, told = show.brief(thickness), show.brief(asked)
+        are = "is" if len(names) == 1 else "are"
+        yield f"{sheets} {are} {real} thick, not {told}: size joints and inside parts to that."
 
 
 def _said(boards, buy, standing):
@@ -96,7 +119,7 @@ def _board(board, standing, show, drawings):
     return {
         "key": board.key,
         "name": name_of(board),
-        "stock": stock_text(board, show),
+        "stock": planned_text(board, standing, show),
         "bought": board.bought,
         "saved": board.saved,
         "state": standing.state(board),

@@ -8,6 +8,8 @@ from sawside.project.pieces.pieces import allowance
 from sawside.reckoning.links import rational
 
 _FREE = re.compile(r"\b(?:any|either|free|none|no)\b", re.IGNORECASE)
+_MATCHED = re.compile(r"\b(?:match|matched|matching|sequence)\b", re.IGNORECASE)
+_END = re.compile(r"\bend\b", re.IGNORECASE)
 _ACROSS = re.compile(r"\b(?:across|cross|width|short)\b", re.IGNORECASE)
 
 
@@ -15,7 +17,9 @@ _ACROSS = re.compile(r"\b(?:across|cross|width|short)\b", re.IGNORECASE)
 class Want:
     """So many pieces of one part still to be cut, their blank in exact inches (None: not told).
 
-    `grain` is "along" the length, "across" it, or "free"; `profile` is that of its `Part`.
+    `grain` is "along" the length, "across" it, or "free"; "matched" pieces are cut next to each
+    other out of one board, side by side, and those "in a row" end to end. `profile` is that of
+    its `Part`.
     """
 
     entry: str
@@ -40,6 +44,20 @@ class Want:
         return self.material.casefold(), self.thickness, self.profile
 
     @property
+    def is_matched(self):
+        """Whether all of them come out of one board, next to each other."""
+        return self.grain in ("matched", "in a row")
+
+    def together(self, kerf):
+        """(along the board, across it) of what is cut as one: a piece, or all that are matched."""
+        length, width = self.laid
+        if self.grain == "matched":
+            width = self.count * width + (self.count - 1) * kerf
+        elif self.grain == "in a row":
+            length = self.count * length + (self.count - 1) * kerf
+        return length, width
+
+    @property
     def laid(self):
         """(along the board, across it) as the grain has it."""
         return (self.width, self.length) if self.grain == "across" else (self.length, self.width)
@@ -56,7 +74,7 @@ def wanted(piece, count):
         length,
         width,
         thickness,
-        _grain(piece.told["grain"]) if width is not None else "along",
+        _grain(piece.told["grain"], count) if width is not None else "along",
         count,
         piece.part.profile,
     )
@@ -82,7 +100,11 @@ def material_of(piece):
     return piece.told["material"] or getattr(chosen, "name", "")
 
 
-def _grain(text):
+def _grain(text, count):
+    if _MATCHED.search(text):
+        if count == 1:
+            return "along"
+        return "in a row" if _END.search(text) else "matched"
     if _FREE.search(text):
         return "free"
     return "across" if _ACROSS.search(text) else "along"

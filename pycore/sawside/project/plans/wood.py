@@ -1,10 +1,10 @@
 """The wood that a project is planned on: what its lines offer, and where none of that is for sale
 what is usually sold."""
 
-import re
 from fractions import Fraction
 
 from sawside.boards.offer import Offer
+from sawside.project.plans.suiting import is_sheet_goods
 from sawside.project.schema.finding import of_kind
 from sawside.wood.sold_sizes import PLYWOOD, SHEETS, SOFTWOOD_THICK, inches
 
@@ -24,6 +24,9 @@ WIDEST_STRIP = 2
 """Inches. Strips as narrow as this are edging and trim of solid wood, however thick: common
 practice, no source."""
 
+_ROOM = Fraction(3, 4)
+"""Inches for each cut between matched pieces: the widest kerf of the settings."""
+
 _LENGTHS = tuple(Fraction(feet * _FOOT) for feet in (8, 10, 12, 14, 16))
 """Lengths that boards are sold in: common practice, no source."""
 
@@ -40,10 +43,6 @@ _SHEET_THICK = (
     - _LUMBER_THICK
 )
 """What is 3/4 thick may be a board, so its thickness says nothing."""
-
-_SHEET_GOODS = re.compile(
-    r"\b(?:ply|plywood|mdf|hardboard|particleboard|chipboard|melamine)\b", re.I
-)
 
 
 def offers_of(document, evaluation):
@@ -67,11 +66,16 @@ def failed_lists(document, evaluation):
     ]
 
 
+def _usual_width(want):
+    """A board of a piece's own width; what is matched side by side is ripped out of a wider one."""
+    return WIDEST_BOARD if want.grain == "matched" else want.width
+
+
 def is_of_a_sheet(want):
     """Whether pieces come out of a sheet by what they are: thick as one, or wider than boards."""
     if want.width is None or want.profile:
         return False
-    if _SHEET_GOODS.search(want.material) or want.width > WIDEST_BOARD:
+    if is_sheet_goods(want.material) or want.together(_ROOM)[1] > WIDEST_BOARD:
         return True
     return want.thickness in _SHEET_THICK and want.width > WIDEST_STRIP
 
@@ -84,11 +88,11 @@ def usual_offers(wants, *, metric):
     form, material, thickness = _form(first), first.material, first.thickness
     if form == "sheet":
         return [("", Offer("sheet", form, material, length, width, thickness))]
-    longest = max(want.length for want in wants)
+    longest = max(want.together(_ROOM)[0] for want in wants)
     sold = length if metric else next((each for each in _LENGTHS if each >= longest), _LENGTHS[-1])
     return [
         ("", Offer(f"{form} {number}", form, material, sold, width, thickness, name=first.profile))
-        for number, width in enumerate(dict.fromkeys(want.width for want in wants))
+        for number, width in enumerate(dict.fromkeys(map(_usual_width, wants)))
     ]
 
 
@@ -109,26 +113,3 @@ def _form(want):
     if want.profile:
         return "stick"
     return "sheet" if is_of_a_sheet(want) else "board"
-
-
-def suits(offer, want):
-    """Whether pieces can come out of wood: its material and thickness, where both are told, and
-    for a profile sticks, or boards that are not ripped for it."""
-    if want.profile and offer.form != "stick" and not _is_as_it_is(offer, want):
-        return False
-    same = not offer.material or not want.material or _alike(offer.material, want.material)
-    told = offer.thickness is not None and want.thickness is not None
-    return same and (not told or offer.thickness == want.thickness)
-
-
-def _is_as_it_is(offer, want):
-    sizes = want.width, want.thickness
-    return None not in sizes and (offer.width, offer.thickness) == sizes
-
-
-def _alike(one, other):
-    """Whether one name says no more than the other: plywood is had of birch plywood, but birch is
-    not."""
-    words, others = (set(re.findall(r"\w+", name.casefold())) for name in (one, other))
-    of_sheets = [bool(_SHEET_GOODS.search(name)) for name in (one, other)]
-    return (words <= others or others <= words) and of_sheets[0] == of_sheets[1]

@@ -1,6 +1,6 @@
 """How the boards of a plan are said: their names, their sizes, what they cost."""
 
-from sawside.lengths.words import counted
+from sawside.lengths.words import counted, listed
 from sawside.reckoners.boards.shared.stick_groups import stock_text as sold_length
 
 _NAMES = {"board": "Board", "sheet": "Sheet", "stick": "Stick"}
@@ -19,6 +19,15 @@ def forms(number, form):
 def size_text(show, length, width):
     """A size of two sides, or a length where there is no other."""
     return " × ".join(show.brief(each) for each in (length, width) if each is not None)
+
+
+def planned_text(board, standing, show):
+    """What a board is, and how thick its pieces are where that is something else."""
+    told, asked = stock_text(board, show), standing.thicknesses(board)
+    if not asked:
+        return told
+    thick = listed([show.brief(each) for each in asked])
+    return f"{told}, for {thick} parts" if board.form == "sheet" else f"{told}, plane to {thick}"
 
 
 def stock_text(board, show):

@@ -68,7 +68,17 @@ def _several(most, needed, optional):
     return check
 
 
+def _ids(value, place):
+    ids = list_checked(value, place, MOST_BOARDS)
+    return [id_checked(each, f"{place}[{at}]") for at, each in enumerate(ids)]
+
+
 _PLACE = {"entry": id_checked, "part": words_checked}
+_CHECKED = _several(
+    MOST_BOARDS,
+    {"boards": lambda value, place: _ids(value, place), "over": _price},
+    {"priced": _yes},
+)
 _CUTS = _several(
     MOST_PLANNED, {"way": _way, "part": _number(2 * MOST_PLANNED), "at": _size}, {"trim": _yes}
 )
@@ -98,7 +108,7 @@ _MAY = {
 
 def read_plan(data, place="plan"):
     """A checked copy of a plan, each of whose boards can be sawn as it says."""
-    keys_checked(data, place, ("kerf", "boards", "begun"))
+    keys_checked(data, place, ("kerf", "boards", "begun"), ("checked",))
     kerf = _size(data["kerf"], f"{place}.kerf")
     boards = [
         _board(each, f"{place}.boards[{at}]", kerf)
@@ -108,7 +118,10 @@ def read_plan(data, place="plan"):
         raise damaged(f"{place}.boards", "holds the same key twice")
     if sum(len(board["pieces"]) for board in boards) > MOST_PLANNED:
         raise damaged(f"{place}.boards", f"holds more than {MOST_PLANNED} pieces")
-    return {"kerf": kerf, "boards": boards, "begun": _BEGUN(data["begun"], f"{place}.begun")}
+    read = {"kerf": kerf, "boards": boards, "begun": _BEGUN(data["begun"], f"{place}.begun")}
+    if "checked" in data:
+        read["checked"] = _CHECKED(data["checked"], f"{place}.checked")
+    return read
 
 
 _checked = {}

@@ -2,24 +2,19 @@
 
 from fractions import Fraction
 
-from sawside.boards.first_plans import NoRoomError
 from sawside.boards.sheets.plan import Part
-from sawside.boards.sheets.planner import plan_sheets
-from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
 from sawside.drawing.boards.cut_sheets import MOST_DRAWN, cut_sheets
 from sawside.drawing.lazy import lazy
-from sawside.errors import Refusal
 from sawside.lengths.display import decimal_text
-from sawside.lengths.real import Real
 from sawside.lengths.words import counted
-from sawside.reckoners.boards.shared.sheet_fields import FIELDS, MOST_PIECES
+from sawside.reckoners.boards.shared.sheet_fields import FIELDS
 from sawside.reckoners.boards.shared.sheet_groups import (
     chain_of,
     cutting_list,
     groups_of,
-    sheet_text,
     size_text,
 )
+from sawside.reckoners.boards.shared.sheet_request import plan_of, request_of
 from sawside.reckoners.boards.shared.sheet_working import working
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.caution import Caution
@@ -38,16 +33,8 @@ _CAUTIONS = (
 
 def compute(given, show):
     """The plan, and how it is said; "impossible" for what no sheet holds."""
-    request = _request(given, show)
-    try:
-        found = plan_sheets(request)
-    except NoRoomError:
-        raise Refusal(
-            "impossible",
-            "The sheets on hand don’t hold every piece that’s too large for the ones you can buy.",
-            "Enter a larger sheet, or another large one on hand.",
-            field="on_hand",
-        ) from None
+    request = request_of(given, show)
+    found = plan_of(request)
     groups = groups_of(found)
     answers = {"sheets": sum(sheet.bought for sheet in found.sheets)}
     answers |= {"cost": _money(found.value)} if request.priced else {}
@@ -64,65 +51,6 @@ def compute(given, show):
         cautions=_CAUTIONS + ((SHORT_PIECE,) if shortest < SHORTEST_TO_HOLD else ()),
         verdict=_verdict(request, found),
     )
-
-
-def _request(given, show):
-    panels = tuple(
-        Panel(
-            _exact(row.length, show), _exact(row.width, show), row.count, row.name or "", row.grain
-        )
-        for row in given.pieces
-    )
-    if (number := sum(panel.count for panel in panels)) > MOST_PIECES:
-        raise Refusal(
-            "range",
-            f"That’s {number:,} pieces. The most is {MOST_PIECES}.",
-            "Split the list and plan each part by itself.",
-            field="pieces",
-        )
-    sides = _exact(given.sheet_length, show), _exact(given.sheet_width, show)
-    hand = tuple(
-        Sheet(_exact(row.length, show), _exact(row.width, show), min(row.count, number))
-        for row in given.on_hand or ()
-    )
-    kerf, trim = _exact(given.kerf, show), _exact(given.trim, show)
-    request = SheetRequest(
-        panels, hand, (Sheet(*sides, None, given.price),), kerf, trim, given.first
-    )
-    _refuse_too_large(request, show)
-    return request
-
-
-def _exact(length, show):
-    """A length as a fraction; one that is none is what the tape says of it."""
-    return show.mark(length) if isinstance(length, Real) else Fraction(length)
-
-
-def _refuse_too_large(request, show):
-    rooms = [
-        (sheet.length - 2 * request.trim, sheet.width - 2 * request.trim)
-        for sheet in (*request.to_buy, *request.on_hand)
-    ]
-    if min(rooms[0]) <= 0:
-        raise Refusal(
-            "impossible",
-            f"The edge trims take all of a sheet {sheet_text(show, request.to_buy[0])}.",
-            "Trim less, or use larger sheets.",
-            field="trim",
-        )
-    for number, panel in enumerate(request.panels, 1):
-        ways = {(panel.length, panel.width)}
-        ways |= {(panel.width, panel.length)} if panel.grain == "free" else set()
-        if any(way[0] <= room[0] and way[1] <= room[1] for way in ways for room in rooms):
-            continue
-        turned = any(panel.width <= room[0] and panel.length <= room[1] for room in rooms)
-        raise Refusal(
-            "impossible",
-            f"Piece {number} is {size_text(show, panel.length, panel.width)}, and a sheet gives "
-            f"{size_text(show, *rooms[0])}, grain along its length.",
-            "Set its grain to either way." if turned else "Use a larger sheet, or join two pieces.",
-            field="pieces",
-        )
 
 
 def _verdict(request, found):

@@ -39,7 +39,9 @@ def on_sale(*rows):
 
 def nothing_to_help_on_sale():
     """Wood to buy that no piece comes out of, as an act: so nothing usual is planned on."""
-    return on_sale({"sold": "sheet", "thickness": "2", "width": "48", "length": "96"})
+    return on_sale(
+        {"sold": "sheet", "material": "Cork", "thickness": "2", "width": "48", "length": "96"}
+    )
 
 
 def planned(document, effort=0):

@@ -5,7 +5,7 @@ import json
 import pytest
 from hostile import PLAN, WHEN, backup_text, project
 from planned import by_hand, kept
-from projects import acts, answered, ask, begun, view
+from projects import acts, answered, ask, begun, changed, view
 
 
 def with_plan(change):
@@ -32,6 +32,9 @@ def with_plan(change):
         (lambda plan: plan["boards"][0]["pieces"][0].update(of=2), "that the cuts don’t give"),
         (lambda plan: plan["boards"][0]["pieces"][0].update(of=99), "that the cuts don’t give"),
         (lambda plan: plan["begun"][0].update(cut=-1), "is not a whole number"),
+        (lambda plan: plan["checked"][0].update(over="-1"), "is not an exact number"),
+        (lambda plan: plan["checked"][0].update(boards=["one"]), "is not an id"),
+        (lambda plan: plan["checked"][0].pop("boards"), "lacks “boards”"),
     ],
 )
 def test_a_plan_that_no_saw_could_follow_is_refused_with_the_place(change, what):
@@ -74,3 +77,42 @@ def test_a_backup_brings_the_plan_back_and_a_merge_leaves_it_and_says_so():
     mine = answered("merge", document, text=backup_text(other))
     assert mine["document"]["plan"] == document["plan"]
     assert "cutting plan" not in mine["said"]
+
+
+def best(document):
+    """What is said of how good each group of the kept plan is."""
+    return [group["best"] for group in view(document)["plan"]["groups"]]
+
+
+def test_a_kept_plan_goes_on_saying_how_good_it_was_when_it_was_made():
+    document = kept(acts(begun(), by_hand("Long", "60", count="2")))
+    assert best(document) == ["Fewer can’t do it"]
+    assert best(answered("restore", None, text=backup_text(document))["document"]) == best(document)
+    begun_on = changed(document, "cut", id="1", part="piece", by=1)
+    assert best(begun_on) == ["Fewer can’t do it"]
+    assert best(kept(begun_on)) == ["Nothing to buy"]
+
+
+def test_a_plan_that_no_longer_fits_its_pieces_is_not_called_the_best():
+    document = kept(acts(begun(), by_hand("Long", "60", count="2")))
+    assert best(acts(document, by_hand("Later", "60"))) == [""]
+
+
+def test_a_plan_that_is_not_proved_says_how_far_off_it_may_be_once_it_is_kept():
+    document = kept(acts(begun(), by_hand("Long", "60", count="2")))
+    (check,) = document["plan"]["checked"]
+    for priced, over, said in (
+        (False, "1", "At most 1 board too many"),
+        (False, "3/2", "At most 2 boards too many"),
+        (True, "5/2", "At most $2.50 over the best"),
+        (True, "0", "Nothing costs less"),
+    ):
+        changed_check = check | {"over": over} | ({"priced": True} if priced else {})
+        plan = document["plan"] | {"checked": [changed_check]}
+        assert best(document | {"plan": plan}) == [said]
+
+
+def test_a_plan_of_before_that_nobody_checked_says_nothing_of_it():
+    document = kept(acts(begun(), by_hand("Long", "60", count="2")))
+    plan = {key: value for key, value in document["plan"].items() if key != "checked"}
+    assert best(document | {"plan": plan}) == [""]

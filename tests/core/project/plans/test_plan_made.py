@@ -153,7 +153,10 @@ def test_a_piece_that_no_wood_holds_is_told_and_does_not_stop_the_others():
     assert errors["Beam"]["message"] == (
         "Beam takes 120″ × 2 1/4″. The largest wood listed is 96″ × 2 1/4″."
     )
-    assert errors["Back"]["message"] == "Back: the project has no wood 1/4″ thick."
+    assert (
+        errors["Back"]["message"]
+        == "Back: the project has no wood 1/4″ thick, only 3/4″ and Cork 2″."
+    )
     assert all(error["remedy"] for error in errors.values())
     assert [len(board["pieces"]) for board in answer["act"]["plan"]["boards"]] == [1]
 
@@ -183,7 +186,7 @@ def test_bad_wood_in_between_is_crosscut_at_and_off_the_end_and_slivers_go_on_no
     (board,) = planned(document)["plan"]["groups"][0]["boards"]
     said = {cut["said"]: cut["pile"] for cut in board["cuts"]}
     assert said == {
-        "Crosscut at 40″, where the bad wood starts.": "40″ × 2 1/4″",
+        "Crosscut at 40″, clear of the bad wood.": "40″ × 2 1/4″",
         "Crosscut 3 7/8″ of bad wood off the end.": "",
         "Set the stop to 51″. Crosscut 1: Stile.": "",
         "Set the stop to 39 1/2″. Crosscut 1: Rail.": "",
@@ -238,13 +241,40 @@ def test_more_pieces_than_a_plan_has_are_a_sentence_before_the_work_starts():
     assert said["error"]["kind"] == "range"
 
 
-def test_a_kerf_wider_than_a_piece_is_said_with_what_to_do():
-    document = changed(begun(), "set", settings={"kerf": "1/4"})
-    document = acts(document, by_hand("Spline", "10", "1/8", count="2"), by_hand("Rail", "10"))
-    note = planned(document)["plan"]["note"]
-    assert "The 1/4″ kerf is wider than Spline. Check the kerf in the settings." in note
-    document = changed(document, "set", settings={"kerf": "1/8"})
-    assert "wider than" not in planned(document)["plan"]["note"]
+def test_a_piece_wider_than_all_boards_may_be_glued_up():
+    board = on_hand({"width": "6"})
+    document = acts(begun(), board, nothing_to_help_on_sale(), by_hand("Top", "40", "11"))
+    (left,) = planned(document)["plan"]["left_out"]
+    assert left["error"]["message"] == ("Top takes 40″ × 11″. The largest wood listed is 96″ × 6″.")
+    assert left["error"]["remedy"] == "Add wider wood, or glue up a panel for it."
+
+
+def test_what_is_bought_is_called_what_it_is_while_it_is_looked_for():
+    document = acts(begun(), by_hand("Side", "30", "20", "23/32", count="2"))
+    assert planned(document)["progress"] == "1 sheet to buy. No plan buys less."
+    both = acts(document, by_hand("Rail", "40"))
+    assert planned(both)["progress"] == "1 board and 1 sheet to buy. No plan buys less."
+    there = acts(begun(), on_hand(SHEET), by_hand("S", "9", "9", "23/32"))
+    assert planned(there)["progress"] == ""
+
+
+def test_pieces_without_wood_are_not_called_nothing_to_cut():
+    board = on_hand({"width": "2"})
+    document = acts(begun(), board, nothing_to_help_on_sale(), by_hand("Rail", "40", count="2"))
+    assert planned(document)["plan"]["said"] == "No wood for 2 pieces"
+    document = acts(document, by_hand("Strip", "40", "1 3/4"))
+    assert planned(document)["plan"]["said"] == (
+        "No wood for 2 pieces. Nothing to buy: 1 piece to cut from 1 board"
+    )
+
+
+def test_where_one_board_is_needed_nothing_costs_less_than_one():
+    """40 of 96 in are not half of a board, and no yard sells less than one."""
+    row = {"sold": "board", "thickness": "3/4", "width": "6", "length": "96", "price": "20"}
+    document = acts(begun(), on_sale(row | {"per": "piece"}), by_hand("Rail", "40", count="2"))
+    answer = planned(document)
+    assert answer["plan"]["groups"][0]["best"] == "Nothing costs less"
+    assert answer["more"] is False
 
 
 def test_a_project_without_pieces_has_nothing_to_cut_and_nothing_to_keep():
@@ -391,4 +421,6 @@ def test_wood_of_another_thickness_or_material_is_not_cut_up():
         nothing_to_help_on_sale(),
     )
     (left,) = planned(document)["plan"]["left_out"]
-    assert left["error"]["message"] == "Rail: the project has no White oak 3/4″ thick."
+    assert left["error"]["message"] == (
+        "Rail: the project has no White oak 3/4″ thick, only white OAK 1/2″, Birch 3/4″ and Cork 2″."
+    )

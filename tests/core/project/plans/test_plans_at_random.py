@@ -1,17 +1,18 @@
 """Any project planned, cut at random and planned again, sawn by a blade of the tests' own."""
 
 import random
+from fractions import Fraction
 
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from planned import by_hand, kept, on_hand, on_sale, planned, wanted
 from projects import acts, begun, change, changed, lasting, view
 
-from tests.core.oracles.sawn_plan import faults, fixed
+from tests.core.oracles.sawn_plan import faults, fixed, inches
 
 THICK = ("3/4", "23/32", "1/2")
 KERFS = ("1/8", "3/32", "1/16")
-GRAINS = ("", "along", "across", "any")
+GRAINS = ("", "along", "across", "any", "matched", "matched end to end")
 
 
 @st.composite
@@ -49,7 +50,7 @@ def woods(draw, thick):
     """A row of the wood on hand."""
     row = {
         "form": draw(st.sampled_from(["board", "sheet"])),
-        "thickness": draw(st.sampled_from(thick)),
+        "thickness": draw(st.sampled_from([*thick, "1", "18 mm"])),
         "width": draw(st.sampled_from(["5 1/2", "11 1/4", "24", "48"])),
         "length": draw(st.sampled_from(["30", "60", "96"])),
         "count": str(draw(st.integers(1, 3))),
@@ -79,6 +80,23 @@ def there(document):
     }
 
 
+def thin_or_thick(document, plan):
+    """Pieces that their board doesn't make: one is planed by 1/2 in and half of it at most, and is
+    never thinner; a sheet is 3/64 in off at most."""
+    asked = {
+        (piece["entry"], piece["part"]): Fraction(piece["thickness"]["mark"])
+        for piece in view(document, drawings=False)["pieces"]
+    }
+    for board in plan["boards"]:
+        thick = inches(board["thickness"])
+        for piece in board["pieces"]:
+            off = thick - asked[piece["entry"], piece["part"]]
+            sheet = board["form"] == "sheet"
+            most = Fraction(3, 64) if sheet else min(Fraction(1, 2), thick / 2)
+            if not -Fraction(3 if sheet else 1, 64) <= off <= most:
+                yield f"{piece} out of {board['thickness']}"
+
+
 def judged(document, plan, left_out):
     """What is wrong with a plan of a project that leaves some pieces out."""
     asked = wanted(document)
@@ -92,7 +110,7 @@ def judged(document, plan, left_out):
     named = {(at["entry"], at["part"]) for each in left_out for at in each["pieces"]}
     held = {key: (*size, open_[key]) for key, (*size, _) in asked.items() if key in open_}
     over = [key for key in open_ if key not in asked or open_[key] > asked[key][2]]
-    said = faults(plan, held, on_hand=there(document))
+    said = faults(plan, held, on_hand=there(document)) + list(thin_or_thick(document, plan))
     return said + [f"{key} is over" for key in over] + [f"{key} unsaid" for key in short - named]
 
 

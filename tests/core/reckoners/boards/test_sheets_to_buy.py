@@ -116,6 +116,11 @@ def test_a_blank_kerf_is_that_of_the_settings():
         ),
         ({"pieces": rows(("10", "5", 1)), "kerf": "2"}, "kerf", ""),
         (
+            {"pieces": rows(("10", "5", 1), ("36", "1/2", 2)), "kerf": "1/2"},
+            "kerf",
+            "Piece 2 is 1/2″ across, no more than the blade cuts, 1/2″.",
+        ),
+        (
             {
                 "pieces": rows(("100", "10", 2)),
                 "on_hand": [{"length": "120", "width": "12", "count": "1"}],
@@ -166,3 +171,69 @@ def test_two_hundred_pieces_are_planned():
     area = sum((Fraction(41, 2) + n) * (Fraction(43, 8) + n // 3) * 10 for n in range(20))
     assert bought >= area / (96 * 48)
     assert re.fullmatch(r"Fewer can’t do it|At most 1 sheet more than needed", texts(said)["best"])
+
+
+def matched(*pieces, **more):
+    """The cutting list where all pieces are matched side by side."""
+    rows_of = [(*each, {"grain": "side"}) for each in pieces]
+    return texts(buy(*rows_of, **more))["list"]
+
+
+def test_matched_pieces_are_cut_next_to_each_other_in_the_order_of_the_list():
+    """Worked by hand: 6 + 9 + 6 and two kerfs are 21 1/4, and cut apart in that order; what is
+    shorter is cut to its length after."""
+    told = matched(("30", "6", 1), ("30", "9", 1), ("30", "6", 1), sheet_width="21 1/4")
+    assert "Crosscut 30″ (A)" in told
+    assert "A: rip 6″, 9″, 6″, in this order." in told
+    told = matched(("30", "6", 1), ("30", "9", 1), ("24", "6", 1), sheet_width="21 1/4")
+    assert "A: rip 6″, 9″, 6″ (B), in this order. B: crosscut 24″, 5 7/8″ left." in told
+
+
+def test_matched_pieces_of_one_size_are_counted_and_their_order_is_told():
+    assert "rip 3 × 6″" in matched(("30", "6", 3))
+
+
+def test_matched_pieces_wider_together_than_a_sheet_are_told_with_their_size():
+    """Worked by hand: 4 × 13 and three kerfs of 1/8 are 52 3/8."""
+    pieces = rows(("30", "13", 4, {"grain": "side"}))
+    said = errors(ask("sheets", pieces=pieces, kerf="1/8"))["pieces"]
+    assert said["message"] == (
+        "Side by side the matched pieces are 30″ × 52 3/8″, and a sheet gives 96″ × 48″."
+    )
+    assert said["remedy"] == "Match fewer pieces, or use a larger sheet."
+
+
+def test_at_most_two_rounds_of_cuts_are_a_shorter_list_and_more_wood():
+    """Worked by hand: with two rounds each piece of a strip is as wide as it."""
+    pieces = (("60", "30", 1), ("34", "17", 2), ("60", "15", 1))
+    free, few = (texts(buy(*pieces, first="rip", stages=stages)) for stages in ("any", "2"))
+    assert ". A" in free["list"]
+    assert " B: rip" not in few["list"]
+
+
+def test_parts_that_one_person_handles_are_left_by_the_first_cuts():
+    """Worked by hand: a rip leaves strips 96 long. Three of 30 × 9 side by side, and 60 at most:
+    the first cut goes across. Two strips 96 × 20 that may be 96 long: rips come first."""
+    pieces = (("30", "9", 3),)
+    said = buy(*pieces, sheet_width="9", part_length="60")
+    assert texts(said)["list"].startswith("Sheet 1 (8 ft × 9″): Crosscut 3 × 30″")
+    short = texts(buy(("44", "20", 4), part_length="60"))["list"]
+    assert short.startswith("Sheet 1 (8 ft × 4 ft): Crosscut 2 × 44″ (A)")
+    narrow = texts(buy(("44", "20", 4), part_length="96", part_width="20"))["list"]
+    assert narrow.startswith("Sheet 1 (8 ft × 4 ft): Rip 2 × 20″ (A)")
+
+
+def test_what_no_such_cuts_free_is_told_beside_the_rule():
+    said = errors(ask("sheets", pieces=rows(("90", "20", 2)), part_length="60", part_width="30"))
+    assert said["part_length"]["message"] == "The first cuts leave larger parts than you allow."
+    assert said["part_length"]["remedy"] == "Allow larger parts, or have them cut where you buy."
+
+
+def test_what_takes_more_rounds_of_cuts_than_allowed_is_told_beside_them():
+    """Worked by hand: matched strips of two lengths are ripped apart after a crosscut, and the
+    shorter one is crosscut again: three rounds, and a fourth where rips come first."""
+    pieces = (("30", "6", 1, {"grain": "side"}), ("24", "6", 1, {"grain": "side"}))
+    said = errors(ask("sheets", pieces=rows(*pieces), stages="2"))["stages"]
+    assert said["message"] == "Not every piece can be cut free that way."
+    assert said["remedy"] == "Let it take as many rounds of cuts as it needs."
+    assert buy(*pieces, stages="3")["verdict"] == "Buy 1 sheet"

@@ -113,6 +113,11 @@ def test_a_blank_kerf_is_that_of_the_settings():
         ({"pieces": rows(("1", 1)), "sold": "6", "trim": "3"}, "trim", "end trims take all"),
         ({"pieces": rows(("10", 1)), "kerf": "2"}, "kerf", ""),
         (
+            {"pieces": rows(("10", 1), ("1/4", 4)), "kerf": "1/2"},
+            "kerf",
+            "Piece 2 is 1/4″, no more than the blade cuts, 1/2″.",
+        ),
+        (
             {"pieces": rows(("10", 1)), "price": "9", "other": [{"length": "120"}]},
             "other",
             "Some stock lengths have a price",

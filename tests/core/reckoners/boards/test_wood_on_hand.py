@@ -80,6 +80,21 @@ def test_bad_stretches_that_meet_are_one_and_their_order_does_not_matter():
     assert board.bad == ((10, 12), (40, 50))
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "12 to 15, 40 to 41 1/2",
+        "12-15; 40-41 1/2,",
+        "12 – 15 AND 40 – 41 1/2",
+        "1 ft to 15,40-41.5",
+        "12 - 15,40 To 41-1/2",
+    ],
+)
+def test_a_bad_stretch_is_read_in_every_form_that_one_would_write(text):
+    [board] = offers(BOARD | {"bad": text})
+    assert board.bad == ((12, 15), (40, Fraction(83, 2)))
+
+
 def test_a_bad_stretch_has_the_unit_of_the_project_or_its_own():
     row = {"thickness": "20", "width": "150", "length": "2000", "bad": "254 to 508, 30 in to 40 in"}
     [board] = offers(row, settings={"unit": "mm"})

@@ -5,8 +5,24 @@ import re
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.reader import read_length
 
-_APART = re.compile(r";|,\s|\band\b")
-_TO = re.compile(r"\bto\b")
+_APART = re.compile(r";|,\s|\band\b", re.IGNORECASE)
+_TO = re.compile(r"\s*\bto\b\s*|\s*[–—]\s*|\s+-\s+", re.IGNORECASE)
+_PLAIN_DASH = re.compile(r"([^-]+)-([^-]+)")
+
+
+def stretches_in(text):
+    """Yield the ends of each stretch as typed, ["31", "36"] of "31 to 36" or "31-36": other than
+    two where it is none. A comma that stands in a number parts nothing."""
+    for part in _APART.split(text or ""):
+        whole = part.strip(" ,")
+        within = [_ends(each) for each in whole.split(",")]
+        yield from within if all(len(each) == 2 for each in within) else filter(any, [_ends(whole)])
+
+
+def _ends(part):
+    ends = _TO.split(part.strip())
+    dash = _PLAIN_DASH.fullmatch(part) if len(ends) == 1 else None
+    return [each.strip() for each in (dash.groups() if dash else ends)]
 
 
 def bad_stretches(text, length, unit, show):
@@ -15,9 +31,7 @@ def bad_stretches(text, length, unit, show):
     Refusals, told of no field yet: "unreadable" for what is no such stretch, "impossible" for one
     that runs backward or past the end of a board of this `length`.
     """
-    read = sorted(
-        _stretch(each.strip(), length, unit, show) for each in _APART.split(text) if each.strip()
-    )
+    read = sorted(_stretch(ends, length, unit, show) for ends in stretches_in(text))
     made = []
     for start, end in read:
         if made and start <= made[-1][1]:
@@ -34,13 +48,13 @@ def clear_stretches(bad, length):
     return [(start, end) for start, end in pairs if end > start]
 
 
-def _stretch(text, length, unit, show):
-    ends = _TO.split(text)
+def _stretch(ends, length, unit, show):
+    text = " to ".join(ends)
     if len(ends) != 2:
         raise Refusal(
             "unreadable", f"I can’t read the bad stretch {quoted(text)}.", "Enter it as 31 to 36."
         )
-    start, end = (read_length(each.strip(), unit).value for each in ends)
+    start, end = (read_length(each, unit).value for each in ends)
     if not 0 <= start < end:
         raise Refusal(
             "impossible",

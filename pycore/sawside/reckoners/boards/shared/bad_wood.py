@@ -1,26 +1,18 @@
 """Stretches of bad wood as they are typed: "12 to 15, 40 to 41 1/2", from one end."""
 
-import re
-
 from sawside.errors import Refusal
 from sawside.lengths.reading.reader import read_length
 from sawside.lengths.real import Real
-
-_BETWEEN = re.compile(r"\s+to\s+|\s*[–—]\s*|\s+-\s+", re.IGNORECASE)
-_APART = re.compile(r"[,;]|\band\b", re.IGNORECASE)
-_PLAIN_DASH = re.compile(r"([^-]+)-([^-]+)")
+from sawside.reckoners.boards.shared.bad_stretches import stretches_in
 
 
 def bad_stretches(text, show, row):
     """((from, to), …) in exact inches; refusals name the row (from 0) of the sticks on hand."""
-    parts = (part.strip() for part in _APART.split(text or ""))
-    return tuple(_stretch(part, show, row) for part in parts if part)
+    return tuple(_stretch(ends, show, row) for ends in stretches_in(text))
 
 
-def _stretch(part, show, row):
-    ends = _BETWEEN.split(part)
-    if len(ends) == 1 and (dash := _PLAIN_DASH.fullmatch(part)):
-        ends = dash.groups()
+def _stretch(ends, show, row):
+    part = " to ".join(ends)
     if len(ends) != 2:
         raise _refusal("range", f"“{part}” isn’t a stretch from one place to another.", row)
     start, end = (_length(each, show, row) for each in ends)

@@ -16,7 +16,16 @@ FIELDS = (
             length("length", "Length", **_SIDE),
             length("width", "Width", **_SIDE),
             count("count", "How many", default="1", least="1", most="10000"),
-            choice("grain", "Grain", {"fixed": "Along the length", "free": "Either way"}),
+            choice(
+                "grain",
+                "Grain",
+                {
+                    "fixed": "Along the length",
+                    "free": "Either way",
+                    "side": "Matched, side by side",
+                    "end": "Matched, end to end",
+                },
+            ),
             Field("text", "name", "Name", may_be_blank=True, blank_means="No name."),
         ),
         help=f"Up to {MOST_PIECES} pieces of one kind of sheet.",
@@ -53,5 +62,19 @@ FIELDS = (
         "First cuts",
         {"either": "Whichever fits best", "rip": "Rips", "crosscut": "Crosscuts"},
     ),
+    choice(
+        "stages",
+        "Rounds of cuts",
+        {"any": "As many as it takes", "2": "Two at most", "3": "Three at most"},
+        help="Rips are one round, the crosscuts after them the next.",
+    ),
+    length(
+        "part_length",
+        "Largest part, long side",
+        help="What you can handle after the first cuts.",
+        blank_means="Any.",
+        **_STOCK,
+    ),
+    length("part_width", "Largest part, short side", blank_means="Any.", **_STOCK),
     length("least", "Shortest to save", default="12 in", metric="300 mm", least="1/4 in"),
 )

@@ -3,6 +3,7 @@
 from collections import Counter
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import groupby
 
 from sawside.boards.sheets.plan import PlannedSheet
 from sawside.reckoners.boards.shared.stick_groups import stock_text
@@ -126,10 +127,25 @@ def cuts_text(show, sheet, panels):
     told = []
     for chain in chains:
         way = chain.way if chain in letters else chain.way.capitalize()
-        parts = Counter(_told(show, taken, letters, panels) for taken in chain.taken)
-        text = ", ".join(f"{n} × {each}" if n > 1 else each for each, n in parts.items())
+        parts = [_told(show, taken, letters, panels) for taken in chain.taken]
+        is_matched = any(_is_matched(taken, panels) for taken in chain.taken)
+        runs = [(each, len(list(those))) for each, those in groupby(parts)]
+        counts = runs if is_matched else Counter(parts).items()
+        text = ", ".join(f"{n} × {each}" if n > 1 else each for each, n in counts)
+        pieces = [taken for taken in chain.taken if taken.panel is not None or taken.further]
+        text += ", in this order" if is_matched and len(pieces) > 1 else ""
         told.append(f"{letters[chain]}: {way} {text}" if chain in letters else f"{way} {text}")
     return ". ".join(told)
+
+
+def _is_matched(taken, panels):
+    """Whether a part is one of those that are cut in the order of the list, or becomes one."""
+    if taken.panel is not None:
+        return bool(panels[taken.panel].match)
+    of = taken.further.taken if taken.further else ()
+    return len([each for each in of if each.panel is not None]) == 1 and any(
+        _is_matched(each, panels) for each in of
+    )
 
 
 def _told(show, taken, letters, panels):

@@ -10,6 +10,7 @@ from sawside.lengths.real import Real
 from sawside.reckoners.boards.shared.bad_wood import bad_stretches
 from sawside.reckoners.boards.shared.stick_fields import MOST_PIECES
 from sawside.reckoners.boards.shared.stick_groups import stock_text
+from sawside.reckoners.boards.shared.under_kerf import refuse_under_kerf
 from sawside.reckoners.miters.shared.corner_field import corner_of
 
 FLATTEST_CORNER = 179
@@ -49,6 +50,8 @@ def request_of(given, show):
         given.profile != "molding",
         exact(given.least, show),
     )
+    lengths = [(_called(given, place), piece.length) for place, piece in enumerate(pieces)]
+    refuse_under_kerf(lengths, request.kerf, show)
     _refuse_crossed(given, request, show)
     _refuse_too_long(given, request, show)
     return request
@@ -104,13 +107,17 @@ def _refuse_too_long(given, request, show):
     usable = max((*bought, *stretches))
     for place, piece in enumerate(request.pieces):
         if alone(piece, request.width).up > usable:
-            square = len(given.pieces or ())
-            mitered = place >= square
+            mitered = place >= len(given.pieces or ())
             raise Refusal(
                 "impossible",
-                f"{'Mitered piece' if mitered else 'Piece'} "
-                f"{place - square + 1 if mitered else place + 1} is {show.brief(piece.length)}, "
-                f"and the longest stick gives {show.brief(usable)}.",
+                f"{_called(given, place)} is {show.brief(piece.length)}, and the longest stick "
+                f"gives {show.brief(usable)}.",
                 "Add a longer stock length, or splice the piece.",
                 field="mitered" if mitered else "pieces",
             )
+
+
+def _called(given, place):
+    """What a piece of the request is called in the form: "Piece 2", "Mitered piece 1"."""
+    square = len(given.pieces or ())
+    return f"Piece {place + 1}" if place < square else f"Mitered piece {place - square + 1}"
