@@ -422,5 +422,6 @@ def test_wood_of_another_thickness_or_material_is_not_cut_up():
     )
     (left,) = planned(document)["plan"]["left_out"]
     assert left["error"]["message"] == (
-        "Rail: the project has no White oak 3/4″ thick, only white OAK 1/2″, Birch 3/4″ and Cork 2″."
+        "Rail: the project has no White oak 3/4″ thick, "
+        "only white OAK 1/2″, Birch 3/4″ and Cork 2″."
     )
