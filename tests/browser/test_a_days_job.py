@@ -70,7 +70,7 @@ def test_a_record_cabinet_from_the_tape_to_the_last_cut(phone, server):
 
     open_place(page, "Project")
     tap(page, "Shop sheet")
-    page.locator("#place").get_by_text("37 3/16″").first.wait_for()
+    page.locator("#place").get_by_text("Cuts by stop").first.wait_for()
     printed = " ".join(texts(page))
     for told in ("Cuts by stop", "41 11/16″ Top rail", "37 3/16″ Shelf", "Alcove width"):
         assert says(printed, told)

@@ -154,7 +154,7 @@ def test_what_is_pinned_and_is_a_question_no_more_is_left_out(listed):
 
 def test_back_leads_to_the_row_that_one_left(listed):
     listed.set_viewport_size({"width": 360, "height": 420})
-    listed.get_by_role("link", name="Shelf layout, ").tap()
+    listed.get_by_role("link", name="Shelves, ").tap()
     last = listed.locator(".question-rows .question-link").last
     last.scroll_into_view_if_needed()
     down = listed.evaluate("document.querySelector('#place').scrollTop")
@@ -165,7 +165,7 @@ def test_back_leads_to_the_row_that_one_left(listed):
     expect(listed.locator(".question-rows .question-link").last).to_be_focused()
     assert listed.evaluate("document.querySelector('#place').scrollTop") == down
     listed.go_back()
-    expect(listed.get_by_role("link", name="Shelf layout, ")).to_be_focused()
+    expect(listed.get_by_role("link", name="Shelves, ")).to_be_focused()
 
 
 def test_back_leads_to_what_was_searched_for_and_the_tab_to_the_whole_list(listed):
