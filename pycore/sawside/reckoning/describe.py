@@ -21,6 +21,11 @@ _SETTINGS = {
     ),
     "display": ("Show lengths in", "Marks in millimeters always show in millimeters."),
 }
+_CUTS = {
+    "first_cut": ("First cuts of a sheet", "Which way you break sheets down."),
+    "rounds": ("Rounds of cuts", "Rips are one round, the crosscuts after them the next."),
+}
+_PLAN = {"label": "Cutting plan", "help": "How a plan of the project’s cuts uses sheets."}
 
 
 _TAPE_HELP = {
@@ -54,16 +59,21 @@ def settings_told():
 
     Those that belong under one heading say so in `group`.
     """
-    for key, (label, help_) in _SETTINGS.items():
-        choices = tuple(Choice(value, text) for value, text in CHOICES[key].items())
-        yield field_told(
-            Field("choice", key, label, help_, default=choices[0].value, choices=choices)
-        )
+    for key, told in _SETTINGS.items():
+        yield _chosen(key, *told)
     yield _set_length(KERF)
+    for key, told in _CUTS.items():
+        yield _chosen(key, *told) | {"group": _PLAN}
     for each in CLEARANCES.values():
         yield _set_length(each) | {"group": _CLEARANCES}
     yield field_told(_tapes())
     yield field_told(_materials())
+
+
+def _chosen(key, label, help_):
+    """A choice of the settings as a field; the first one is its default."""
+    choices = tuple(Choice(value, text) for value, text in CHOICES[key].items())
+    return field_told(Field("choice", key, label, help_, default=choices[0].value, choices=choices))
 
 
 def _set_length(each):

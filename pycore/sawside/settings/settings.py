@@ -45,6 +45,8 @@ CHOICES = {
         "ft-in": "Feet and inches",
         "mm": "Millimeters",
     },
+    "first_cut": {USUAL: "Whichever fits best", "rip": "Rips", "crosscut": "Crosscuts"},
+    "rounds": {USUAL: "As many as it takes", "2": "Two at most", "3": "Three at most"},
 }
 """Each setting's values with the words for them, in the order they are offered."""
 
@@ -73,7 +75,8 @@ OWN = (*(each.key for each in SET_LENGTHS), "tapes", "materials")
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """What a bare number means, how marks are chosen, in which form they are shown, what saws take.
+    """What a bare number means, how marks are chosen, in which form they are shown, what saws take,
+    and how sheets are broken down (`first_cut` and `rounds`, "" for any).
 
     `set_lengths` are in exact inches by the key of each setting, `kerf_text` is as it was typed;
     `tapes` and `materials` are the person's own.
@@ -87,6 +90,8 @@ class Settings:
     kerf_text: str
     tapes: tuple[OwnTape, ...]
     materials: tuple[OwnMaterial, ...]
+    first_cut: str
+    rounds: str
 
     @property
     def kerf(self):
@@ -123,6 +128,7 @@ def read_settings(data):
         tuple(each.typed(data[each.key]) if each.key in data else "" for each in SET_LENGTHS),
         TAPES.rows_typed(data.get("tapes") or [], MOST_TAPES),
         MATERIALS.rows_typed(data.get("materials") or [], MOST_MATERIALS),
+        (data.get("first_cut") or USUAL, data.get("rounds") or USUAL),
     )
 
 
@@ -150,7 +156,7 @@ def settings_sent(value, _place):
 
 
 @lru_cache(maxsize=64)  # asked at every key press, and nearly always the same
-def _settings(unit, mark, rounding, display, lengths, tapes, materials):
+def _settings(unit, mark, rounding, display, lengths, tapes, materials, cuts):
     if mark is None:
         metric = display == "mm" if display else unit in METRIC
         mark = "1 mm" if metric else "1/16"
@@ -172,9 +178,8 @@ def _settings(unit, mark, rounding, display, lengths, tapes, materials):
     if refusals:
         raise refusals[0]
     kerf_text = KERF.meant(lengths[0], unit)
-    return Settings(
-        unit, grid, rounding, display, MappingProxyType(set_lengths), kerf_text, read, own
-    )
+    taken = MappingProxyType(set_lengths)
+    return Settings(unit, grid, rounding, display, taken, kerf_text, read, own, *cuts)
 
 
 assert set(CHOICES["mark"]) - {USUAL} == set(GRIDS)

@@ -107,10 +107,11 @@ def test_a_bad_text_in_any_field_names_that_field(question):
 
 def test_settings_are_declared_as_choices_whose_first_is_the_default():
     keys = [field["key"] for field in DESCRIBED["settings"]]
-    own = ["kerf", *CLEARANCES, "tapes", "materials"]
+    own = ["kerf", "first_cut", "rounds", *CLEARANCES, "tapes", "materials"]
     assert keys == ["unit", "mark", "rounding", "display", *own]
-    for field in DESCRIBED["settings"][:4]:
-        assert field["kind"] == "choice"
+    chosen = [field for field in DESCRIBED["settings"] if field["kind"] == "choice"]
+    assert len(chosen) == 6
+    for field in chosen:
         assert field["default"] == field["choices"][0]["value"]
 
 

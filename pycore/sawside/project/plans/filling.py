@@ -46,7 +46,8 @@ def _searched(search, request, effort):
 class Filled:
     """Pieces in their places: `used` are (source, what it becomes), `left` {number of a want: how
     many no board holds}. `bought` boards cost `cost` (or that many, without prices), and no plan
-    costs less than `bound`; `searches` made it."""
+    costs less than `bound`; `searches` made it. `more_rounds` where a sheet takes more rounds of cuts
+    than it may."""
 
     used: list = field(default_factory=list)
     left: dict = field(default_factory=dict)
@@ -54,6 +55,7 @@ class Filled:
     cost: Fraction = Fraction(0)
     bound: Fraction = Fraction(0)
     searches: int = 0
+    more_rounds: bool = False
 
     @property
     def proved(self):
@@ -67,7 +69,7 @@ class Filled:
 
     def then(self, other):
         """With another one, which was made of what this one left."""
-        for name in ("used", "bought", "cost", "bound", "searches"):
+        for name in ("used", "bought", "cost", "bound", "searches", "more_rounds"):
             setattr(self, name, getattr(self, name) + getattr(other, name))
         self.left = other.left
         return self
@@ -76,12 +78,24 @@ class Filled:
 @dataclass
 class Wood:
     """What there is to cut: `hand` are sources, each once; `sale` are (what one costs, what makes a
-    source of one, such a source). Without prices each costs 1."""
+    source of one, such a source). Without prices each costs 1. `first` and `rounds` are how sheets
+    are broken down, as in the settings."""
 
     hand: list
     sale: list
     kerf: Fraction
     priced: bool
+    first: str = ""
+    rounds: str = ""
+
+    @property
+    def breaking_down(self):
+        """What the settings say of the cuts of sheets, as a `SheetRequest` has it."""
+        sources = (*self.hand, *(source for *_, source in self.sale))
+        if any(source.draft.board.form != "sheet" for source in sources):
+            return {}
+        told = {"first": self.first} if self.first else {}
+        return told | ({"stages": int(self.rounds)} if self.rounds else {})
 
     def without(self, used):
         """The same once these sources are used."""
@@ -205,12 +219,17 @@ def _in_sheets(wants, counts, wood, effort):
         tuple(Sheet(*size, min(len(hand[size]), sum(fit.values()))) for size in hand),
         tuple(Sheet(*size, None, price) for size, price in zip(stocks, prices, strict=True)),
         wood.kerf,
+        **wood.breaking_down,
     )
+    made = Filled(left=left, searches=1)
     try:
         found = _searched(_sheets, request, effort)
     except NoRoomError:
-        return Filled(left=dict(counts))
-    made = Filled(left=left, searches=1)
+        if "stages" not in wood.breaking_down:
+            return Filled(left=dict(counts))
+        made = _in_sheets(wants, counts, replace(wood, rounds=""), effort)
+        made.more_rounds = bool(made.used)
+        return made
     for sheet in found.sheets:
         size = sheet.stock.length, sheet.stock.width
         node, pieces = of_sheet(sheet, lambda panel: numbers[panel])

@@ -64,7 +64,7 @@ def _group(scene, wants, hand, effort):
             continue
         known = [source for its, source in here if its is not None and its <= rank]
         bought = [each for its, *each in sale if its <= rank]
-        wood = Wood(known, _priced(bought, priced), scene.kerf, priced)
+        wood = Wood(known, _priced(bought, priced), scene.kerf, priced, *scene.breaking_down)
         # What is only supposed to be bought is as wide as the pieces already.
         found = filled(wants, wood, effort, ripped=bool(scene.offers or known))
         bound = found.bound

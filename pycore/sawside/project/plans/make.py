@@ -48,6 +48,11 @@ class _Scene:
         return any(offer.count is None for _, offer in self.offers)
 
     @property
+    def breaking_down(self):
+        """Which way the first cuts of a sheet go, and how many rounds there may be."""
+        return self.show.settings.first_cut, self.show.settings.rounds
+
+    @property
     def metric(self):
         """Whether lengths are told in millimeters."""
         return self.show.settings.display == "mm"
@@ -188,6 +193,8 @@ def _note(scene, groups, cautions):
         told.append("No wood on the project yet: planned on usual sizes.")
     elif not scene.sells and any(group.filled.bought for group in groups):
         told.append("No wood to buy on the project yet: what you lack is planned on usual sizes.")
+    if any(group.filled.more_rounds for group in groups):
+        told.append("Some pieces take more rounds of cuts than the settings allow.")
     return " ".join([*told, cautions]).strip()
 
 
