@@ -46,8 +46,8 @@ def _searched(search, request, effort):
 class Filled:
     """Pieces in their places: `used` are (source, what it becomes), `left` {number of a want: how
     many no board holds}. `bought` boards cost `cost` (or that many, without prices), and no plan
-    costs less than `bound`; `searches` made it. `more_rounds` where a sheet takes more rounds of cuts
-    than it may."""
+    costs less than `bound`; `searches` made it. `more_rounds` says that a sheet takes more rounds
+    of cuts than it may."""
 
     used: list = field(default_factory=list)
     left: dict = field(default_factory=dict)
