@@ -36,6 +36,8 @@ def plan_told(standing, show, *, drawings=True, is_new=False):
         group["best"] = "" if stale else how_good(those, standing.checked)
     spare = sum(not board.pieces and not board.bad for board in standing.boards)
     note = [f"{counted(spare, 'board')} bought and not needed now."] if spare else []
+    if not is_new and any(board.bought and not board.source for board in boards):
+        note.append("Planned on usual sizes: check them against what your yard sells.")
     return {
         "said": _said(boards, buy, standing),
         "buy": buy,

@@ -4,7 +4,7 @@ import json
 
 import pytest
 from hostile import PLAN, WHEN, backup_text, project
-from planned import by_hand, kept
+from planned import by_hand, kept, on_sale
 from projects import acts, answered, ask, begun, changed, view
 
 
@@ -116,3 +116,12 @@ def test_a_plan_of_before_that_nobody_checked_says_nothing_of_it():
     document = kept(acts(begun(), by_hand("Long", "60", count="2")))
     plan = {key: value for key, value in document["plan"].items() if key != "checked"}
     assert best(document | {"plan": plan}) == [""]
+
+
+def test_a_kept_plan_says_that_what_it_buys_are_usual_sizes_until_the_project_says_what_is_sold():
+    document = acts(begun(), by_hand("Rail", "40", count="2"))
+    assert "Planned on usual sizes: check them" in view(kept(document))["plan"]["note"]
+    sold = {"sold": "board", "thickness": "3/4", "width": "6", "length": "96"}
+    there = view(kept(acts(document, on_sale(sold))))["plan"]
+    assert there["buy"]
+    assert "usual sizes" not in there["note"]
