@@ -26,7 +26,7 @@ _BETWEEN = Caution(
 )
 _SHIMS = Caution(
     "Shim in pairs, under every upright.",
-    "Shim in pairs, under every upright, and fasten the shims before you trim them.",
+    "Shim in pairs, under every upright, and fasten shims before trimming.",
 )
 
 
