@@ -15,7 +15,6 @@ export function planHead(app) {
   const said = element("p", { class: "plan-verdict" });
   const aside = element("p", {});
   const stale = element("p", { class: "plan-stale" });
-  const out = element("p", { class: "plan-stale" });
   const wrong = element("p", { class: "error", role: "alert" });
   const progress = element("p", { class: "help", "aria-live": "polite" });
   const use = button("Use this plan", () => keep(app), { class: "button primary" });
@@ -24,15 +23,14 @@ export function planHead(app) {
   const stop = button("Stop", () => app.planning.stop());
   const keys = [use, cut, again, stop];
   const row = element("div", { class: "button-row plan-keys" }, keys);
-  const node = element("div", { class: "plan-head" }, said, out, aside, stale, wrong, progress, row);
+  const node = element("div", { class: "plan-head" }, said, aside, stale, wrong, progress, row);
 
   function draw() {
     const { planning } = app.state.get();
-    const { plan, act, isKept, unplanned } = planShown(app.state.get());
+    const { plan, act, isKept } = planShown(app.state.get());
     const isRunning = Boolean(planning?.isRunning);
     say(said, plan?.said);
     say(aside, sentences([plan?.waste ?? "", plan?.note ?? ""]));
-    say(out, unplanned ? leftOut(unplanned) : "");
     say(stale, isKept ? plan?.stale : "");
     say(wrong, planning?.error ? inWords(planning.error) : "");
     // One that is hidden would not be read when it is shown.
@@ -48,9 +46,6 @@ export function planHead(app) {
   }
   return { node, draw };
 }
-
-/** @param {number} many */
-const leftOut = (many) => `${many} ${many === 1 ? "piece isn’t" : "pieces aren’t"} in this plan. See below.`;
 
 /**
  * The plan goes into the project, as any change; it is then shown as the project's own.

@@ -5,12 +5,12 @@ import { isOfBefore } from "../../store/project/identity.js";
 
 /**
  * The plan that is shown: the best one found, until it is used; else the project's own. `act` keeps it, `isKept` says
- * that it is kept already, `unplanned` how many pieces are left out.
+ * that it is kept already.
  * @param {State} state
- * @returns {{plan: CuttingPlan | null, act: Act | null, isKept: boolean, unplanned?: number}}
+ * @returns {{plan: CuttingPlan | null, act: Act | null, isKept: boolean}}
  */
 export function planShown({ planning, view, record }) {
   const found = isOfBefore(planning, record) ? null : planning?.found;
-  if (found) return { plan: found.plan, act: found.act, isKept: false, unplanned: found.unplanned };
+  if (found) return { plan: found.plan, act: found.act, isKept: false };
   return { plan: view?.plan ?? null, act: null, isKept: Boolean(view?.plan) };
 }

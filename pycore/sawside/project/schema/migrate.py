@@ -147,7 +147,7 @@ def _from_6(data):
 
 
 def _from_7(data):
-    """What came with 8, a cutting plan, may be left out."""
+    """What came with 8, a cutting plan and the steps done of a line, may be left out."""
     return data
 
 

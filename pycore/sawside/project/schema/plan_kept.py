@@ -74,11 +74,7 @@ def _ids(value, place):
 
 
 _PLACE = {"entry": id_checked, "part": words_checked}
-_CHECKED = _several(
-    MOST_BOARDS,
-    {"boards": lambda value, place: _ids(value, place), "over": _price},
-    {"priced": _yes},
-)
+_CHECKED = _several(MOST_BOARDS, {"boards": _ids, "over": _price}, {"priced": _yes})
 _CUTS = _several(
     MOST_PLANNED, {"way": _way, "part": _number(2 * MOST_PLANNED), "at": _size}, {"trim": _yes}
 )

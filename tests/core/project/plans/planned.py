@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from projects import answered, changed, view
+from projects import acts, answered, begun, changed, view
 
 
 def by_hand(name, length, width="2 1/4", thickness="3/4", count="1", about=None):
@@ -73,3 +73,13 @@ def said_of(told):
         for group in told["groups"]
         for board in group["boards"]
     }
+
+
+def rails():
+    """Pieces of one width, as a document."""
+    return acts(
+        begun(),
+        by_hand("Stile", "30 1/4", count="4"),
+        by_hand("Rail", "16 1/2", count="6"),
+        by_hand("Long rail", "60", count="2"),
+    )

@@ -9,7 +9,7 @@ from sawside.lengths.plain_numbers import number_text
 from sawside.lengths.units import SQUARE_FOOT
 from sawside.lengths.words import listed
 from sawside.reckoners.finish.shared.faces import SQUARE_INCHES_PER_SQUARE_METER
-from sawside.wood.liquids import FLUID_OUNCES, GRAMS_PER_POUND, MILLILITERS_PER_GALLON, OUNCES
+from sawside.wood.liquids import FLUID_OUNCES, MILLILITERS_PER_GALLON, OUNCES
 
 _LEFT_OVER = Fraction(1, 3)
 """As few cans as leave at most this much of what is needed over (common practice, no source)."""
@@ -103,5 +103,3 @@ METRIC = Sold(
 )
 COVERS_METRIC = (SQUARE_FOOT / SQUARE_INCHES_PER_SQUARE_METER) / (MILLILITERS_PER_GALLON / 1000)
 """Square meters by the liter for each square foot by the gallon."""
-DENSITY_METRIC = (GRAMS_PER_POUND / 1000) / (MILLILITERS_PER_GALLON / 1000)
-"""Kilograms in a liter for each pound in a gallon."""
