@@ -7,7 +7,20 @@ from tests.browser.hand import keep_as, open_place, try_example
 from tests.browser.plan.in_plan import WATCHED, asked
 
 DUE = "[data-kind=due]"
-DAY = 24 * 60 * 60 * 1000
+HOUR = 60 * 60 * 1000
+DAY = 24 * HOUR
+
+SLOW_VIEWS = """
+const { postMessage: toWorker } = Worker.prototype;
+window.slow = false;
+window.late = [];
+Worker.prototype.postMessage = function (message, ...more) {
+  const send = () => toWorker.call(this, message, ...more);
+  if (window.slow && message.text?.includes('"do":"view"')) window.late.push(send);
+  else send();
+};
+"""
+"""What is asked of a project while `slow` waits in `late`."""
 
 
 def phone_with_clock(phone, now=START):
@@ -115,6 +128,20 @@ def test_a_step_further_away_than_any_timer_waits_is_told_in_its_time(phone, ser
     assert len(asked(page, "view")) == before
     for _ in range(4):
         page.clock.fast_forward(24 * DAY)
+    page.locator(DUE).get_by_text("Due: First coat").wait_for()
+
+
+def test_a_step_whose_time_comes_while_the_core_answers_is_told_too(phone, server):
+    page = phone_with_clock(phone, "2026-11-05T12:00")
+    page.context.add_init_script(SLOW_VIEWS)
+    keep_coats(page, server)
+    page.wait_for_timeout(500)
+    page.evaluate("window.slow = true")
+    page.clock.fast_forward(24 * DAY)
+    page.clock.fast_forward(21 * HOUR)
+    page.wait_for_function("window.late.length > 0")
+    page.clock.fast_forward(DAY)
+    page.evaluate("window.slow = false; window.late.forEach((send) => send())")
     page.locator(DUE).get_by_text("Due: First coat").wait_for()
 
 

@@ -23,6 +23,8 @@ export function dueNews({ state, projects }) {
   let timer;
   /** @type {string[]} what is said of now */
   let standing = [];
+  /** What it was looked once more for. */
+  let overtaken = "";
 
   function tell() {
     const { view, record, dueTold } = state.get();
@@ -57,13 +59,28 @@ export function dueNews({ state, projects }) {
 
   function wait() {
     clearTimeout(timer);
-    // What waits for a step that is late has a time that has gone by, and comes due when that one is done. So has all
-    // by a clock that the core does not take, as one in another century: nothing comes due.
-    const left = ahead()
-      .map(leftTo)
-      .find((each) => each > 0);
+    const left = cameMeanwhile() ? SHORTEST : untilNext();
     if (left) timer = setTimeout(projects.look, Math.min(LONGEST, Math.max(SHORTEST, left)));
   }
+
+  /**
+   * Whether the time of a step came while the core worked out which are due. What waits for a step that is late has a
+   * time that has gone by too, and comes due when that one is done; and so has all by a clock that the core does not
+   * take, as one in another century. So it is looked once for the same steps.
+   */
+  function cameMeanwhile() {
+    const before = overtaken;
+    overtaken = ahead()
+      .filter((step) => step.state === "next" && leftTo(step) <= 0)
+      .map(keyOf)
+      .join();
+    return overtaken !== "" && overtaken !== before;
+  }
+
+  const untilNext = () =>
+    ahead()
+      .map(leftTo)
+      .find((each) => each > 0);
 
   /** A device that slept has not counted on. */
   function back() {
