@@ -1,12 +1,13 @@
 """One entry of a project with all that belongs to it."""
 
 from sawside.errors import Refusal, Refusals
+from sawside.lengths.areas import area_text, unit_of_areas
 from sawside.project.entry_told import entry_told
 from sawside.project.evaluation.evaluate import Evaluation
 from sawside.project.schema.finding import found
 from sawside.project.steps.steps_ahead import steps_of
 from sawside.reckoning.answers import told
-from sawside.reckoning.links import label_of, linkable_answers
+from sawside.reckoning.links import AREA, area_of_parts, label_of, linkable_answers
 
 
 def entry_in_full(document, id, now=None):
@@ -43,6 +44,8 @@ def _links(name, worked):
             continue
         main = answer.key == worked.main.key and item is None
         yield _link(label, name if main else f"{name}: {label}", text)
+    if area := area_of_parts(worked.reckoner, worked.found):
+        yield _link(AREA, f"{name}: {AREA}", area_text(area, unit_of_areas(worked.show)))
 
 
 def _link(label, name, text):

@@ -21,6 +21,21 @@ some sixteen million times."""
 _POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1, "weight": 0}
 
 
+AREA = "Area of parts"
+"""What one face of all parts of a line is called behind its name, however many answers it has."""
+
+_EDGING = "edge_strip"
+"""Its face is the edge of a panel."""
+
+
+def area_of_parts(reckoner, found):
+    """One face of every part that has a width, in exact square inches; edging has none."""
+    if reckoner.key == _EDGING:
+        return Fraction(0)
+    wide = (part for part in found.parts if part.width is not None)
+    return total(rational(each.length) * rational(each.width) * each.count for each in wide)
+
+
 def label_of(answer, item=None):
     """How an answer is called behind its line's name: its label, with a number in a list."""
     return answer.label if item is None else f"{answer.label} {item}"
@@ -43,16 +58,26 @@ def linkable_answers(reckoner, found):
 
 
 def named(reckoner, found, label):
-    """The `Named` of an answer by its label, of now or of before, any case; "" is the main one.
+    """The `Named` of an answer by its label, of now or of before, any case; "" is the main one,
+    and `AREA` one face of its parts.
 
     Refusals: "unknown" for a label that is none, or that this case does not have, or that is words.
     """
     if not label:
         main = _alone(reckoner) or main_answer(reckoner, found)
         return _number(main, found.answers[main.key])
+    if label == AREA.casefold():
+        return _area(reckoner, found)
     answer, number = called(reckoner, found, label)
     value = found.answers.get(answer.key)
     return _number(answer, value if number is None else value[number - 1][1])
+
+
+def _area(reckoner, found):
+    area = area_of_parts(reckoner, found)
+    if not area:
+        raise _unknown(AREA, "isn’t one of its answers")
+    return Named(area, 2)
 
 
 def called(reckoner, found, label):

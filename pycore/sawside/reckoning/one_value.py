@@ -3,6 +3,7 @@
 from functools import cache
 
 from sawside.errors import Refusal, quoted
+from sawside.lengths.areas import SQUARE_INCHES_IN
 from sawside.lengths.reading.names import Named
 from sawside.lengths.reading.reader import read_angle, read_count, read_length, read_number
 from sawside.lengths.reading.scanner import plain_spaces
@@ -10,6 +11,9 @@ from sawside.moments import read_moment, said
 from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
 from sawside.wood.weights import POUNDS_IN
+
+_AREA = 2
+"""The power of inches of an area."""
 
 MOST_WORDS = 80
 """Characters in a text that is no sum."""
@@ -64,23 +68,36 @@ def _count(field, value, _settings, names):
 
 
 def _number(field, value, _settings, names):
-    reading = read_number(_text(field, value), _weighed(field, names))
+    reading = read_number(_text(field, value), _in_its_unit(field, names))
     _in_range(field, reading.value, read_number)
-    weighs = field.unit in POUNDS_IN and reading.echo.endswith("]")
-    return reading.value, reading.echo if weighs else f"{reading.echo}{_unit(field)}"
+    has_unit = field.unit in _ONE_IS and reading.echo.endswith("]")
+    return reading.value, reading.echo if has_unit else f"{reading.echo}{_unit(field)}"
 
 
-def _weighed(field, names):
-    """The names of a number, those of weights in its own unit where it is one itself."""
-    one = POUNDS_IN.get(field.unit)
+_ONE_IS = POUNDS_IN | SQUARE_INCHES_IN
+"""Of what is linked by name and is no length, how much one of a unit is."""
+
+
+def _in_its_unit(field, names):
+    """The names of a number: those of weights, or of areas, in its own unit where it is one."""
+    one = _ONE_IS.get(field.unit)
     if one is None or names is None:
         return names
+    fits = _is_weight if field.unit in POUNDS_IN else _is_area
     return {
-        name: named._replace(value=named.value / one, weight=False)
-        if isinstance(named, Named) and named.weight
+        name: named._replace(value=named.value / one, weight=False, power=0)
+        if isinstance(named, Named) and fits(named)
         else named
         for name, named in names.items()
     }
+
+
+def _is_weight(named):
+    return named.weight
+
+
+def _is_area(named):
+    return named.power == _AREA
 
 
 def _unit(field):

@@ -1,6 +1,7 @@
 """Answering the message "read": a length or a sum, told with its mark and its place on the tape."""
 
 from sawside.errors import Refusal
+from sawside.lengths.areas import area_text, unit_of_areas
 from sawside.lengths.as_typed import as_typed, given_text
 from sawside.lengths.display import (
     decimal_text,
@@ -17,8 +18,9 @@ from sawside.lengths.units import BOARD_FOOT, SQUARE_FOOT
 from sawside.reckoning.answers import count_told, length_told
 from sawside.wood.weights import weight_text
 
+_AREA = 2
 _POWERS = {
-    2: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
+    _AREA: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
     3: ("volume", "in³", "cubic inches", BOARD_FOOT, "board feet"),
 }
 """Kind, unit, its words, how much of it is in one of the other unit, and that one."""
@@ -50,8 +52,8 @@ def names_told(names, settings):
     """What each name in a text is worth as if it stood alone; angles and Refusals aren't told."""
     told = []
     for written, named in names.items():
-        if isinstance(named, Named) and named.weight:
-            told.append({"name": written, "stands_for": weight_text(named.value, Show(settings))})
+        if isinstance(named, Named) and (named.weight or named.power == _AREA):
+            told.append({"name": written, "stands_for": _without_length(named, Show(settings))})
             continue
         try:
             alone = reading_told(f"[{written}]", settings, names={written: named})
@@ -59,6 +61,12 @@ def names_told(names, settings):
             continue
         told.append({"name": written, "stands_for": alone["stands_for"]})
     return told
+
+
+def _without_length(named, show):
+    if named.weight:
+        return weight_text(named.value, show)
+    return area_text(named.value, unit_of_areas(show))
 
 
 def place_told(value, settings):

@@ -74,7 +74,7 @@ def _tells_nothing(each, shown_by):
 
 
 def _phrase(field, echo):
-    if field.kind in _NAMEABLE and _NAME.search(echo):
+    if field.kind in _NAMEABLE and field.in_short != "{}" and _NAME.search(echo):
         return f"{_small(field.label)} {'are' if field.kind == 'lengths' else 'is'} {echo}"
     if field.in_short:
         return field.in_short.format(_small(echo))

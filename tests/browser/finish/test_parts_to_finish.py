@@ -2,7 +2,7 @@
 
 from tests.browser.project.in_project import start_sample_case
 
-PARTS = "14 parts"
+PARTS = "The area of parts of Carcass"
 LIST = "How much finish"
 
 
@@ -11,7 +11,7 @@ def test_the_parts_of_a_project_are_listed_for_how_much_finish_they_take(page):
     start_sample_case(page)
     button = page.get_by_role("button", name=LIST, exact=True)
     button.tap()
-    page.locator("#notices").get_by_text("Listed 14 sizes of parts to finish.").wait_for()
+    page.locator("#notices").get_by_text("Took both faces of the parts of 4 lines.").wait_for()
     told = page.locator("#place").get_by_text(PARTS)
     told.wait_for()
     page.locator("#notices").get_by_role("button", name="Undo").tap()

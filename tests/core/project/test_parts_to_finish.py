@@ -1,4 +1,4 @@
-"""The parts of a project as rows of How much finish: each once, no edging, none without a width.
+"""The parts of a project in How much finish, by their lines: no edging, none without a width.
 
 Checked against areas added up by hand, and by the cut list as the project's table has it.
 """
@@ -19,14 +19,14 @@ def line(name, reckoner, **values):
 
 
 def finish_of(document):
-    """The rows and answers of the last line."""
+    """What is filled in of the last line, and its answers."""
     entry = document["entries"][-1]
     assert entry["reckoner"] == "finish_amount"
     told = answered("entry", document, id=entry["id"])["reckoning"]
-    return entry["values"]["faces"], {each["key"]: each["text"] for each in told["answers"]}
+    return entry["values"], {each["key"]: each["text"] for each in told["answers"]}
 
 
-def test_parts_of_one_size_are_a_row_and_their_area_is_that_by_hand():
+def test_the_parts_of_each_line_are_a_row_and_their_area_is_that_by_hand():
     """Four of 36 × 16 and two more by another line: 6 × 2 × 576 = 6912 in² = 48 ft²."""
     document = acts(
         begun(),
@@ -34,9 +34,68 @@ def test_parts_of_one_size_are_a_row_and_their_area_is_that_by_hand():
         line("Top", PIECE, length="36", width="16", count="2"),
         ("finish_parts", {}),
     )
-    rows, told = finish_of(document)
-    assert rows == [{"length": "36 in", "width": "16 in", "count": "6"}]
+    values, told = finish_of(document)
+    assert values == {
+        "areas_us": [{"area": "[Shelf: Area of parts]"}, {"area": "[Top: Area of parts]"}]
+    }
     assert told["area"] == "48 ft²"
+
+
+def test_a_part_that_is_corrected_changes_the_area_to_finish_and_is_told_so():
+    """By hand: 4 × 2 × 576 is 32 ft²; five of them 40."""
+    shelf = {"length": "36", "width": "16", "count": "4"}
+    document = acts(begun(), line("Shelf", PIECE, **shelf), ("finish_parts", {}))
+    assert finish_of(document)[1]["area"] == "32 ft²"
+    more = {"id": "1", "values": shelf | {"count": "5"}}
+    (follow,) = change(document, "correct", **more)["follows"]
+    assert follow["name"] == "How much finish"
+    assert finish_of(changed(document, "correct", **more))[1]["area"] == "40 ft²"
+
+
+def test_one_face_of_a_line_and_sizes_that_are_typed_beside_it_add_up():
+    """By hand: one face of 576 in² is 4 ft², both faces of 12 × 12 are 2, a door of 5 typed."""
+    areas = [{"area": "[Back: Area of parts]", "sides": "one"}, {"area": "5", "sides": "one"}]
+    document = acts(
+        begun(),
+        line("Back", PIECE, length="36", width="16"),
+        line("Oil", "finish_amount", faces=[{"length": "12", "width": "12"}], areas_us=areas),
+    )
+    assert finish_of(document)[1]["area"] == "11 ft²"
+    working = answered("entry", document, id="2")["reckoning"]["working"]
+    assert {"text": "All faces, ft²: 2 + 4 + 5 = 11"} in working
+
+
+def test_an_area_is_offered_by_name_and_told_in_its_unit_beside_its_field():
+    document = acts(begun(), line("Back", PIECE, length="36", width="16"))
+    links = answered("entry", document, id="1")["links"]
+    assert links[-1] == {
+        "label": "Area of parts",
+        "insert": "[Back: Area of parts]",
+        "text": "4 ft²",
+    }
+    values = {"areas_us": [{"area": "2 × [Back: Area of parts] + 1"}]}
+    said = answered("reckon", document, reckoner="finish_amount", values=values)
+    (told,) = said["names"]["areas_us"]
+    assert told["stands_for"] == "4 ft²"
+    assert {each["key"]: each["text"] for each in said["answers"]}["area"] == "18 ft²"
+
+
+def test_an_area_is_refused_where_a_length_or_a_number_is_asked_for():
+    document = acts(begun(), line("Back", PIECE, length="36", width="16"))
+    for field in ("length", "count"):
+        values = {"length": "3", "width": "3"} | {field: "[Back: Area of parts]"}
+        error = change(document, "keep_line", name="N", reckoner=PIECE, values=values)["error"]
+        assert error["field"] == field
+        assert "That works out to an area, but this needs" in error["message"]
+
+
+def test_a_line_without_faces_has_no_area():
+    document = acts(begun(), line("Dowel", PIECE, length="40"))
+    values = {"areas_us": [{"area": "[Dowel: Area of parts]"}]}
+    error = change(document, "keep_line", name="N", reckoner="finish_amount", values=values)[
+        "error"
+    ]
+    assert error["message"] == "Dowel: “Area of parts” isn’t one of its answers."
 
 
 def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
@@ -49,20 +108,18 @@ def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
         ),
         "finish_parts",
     )
-    rows, told = finish_of(said["document"])
-    assert [row["length"] for row in rows] == ["36 in"]
+    values, told = finish_of(said["document"])
+    assert [row["area"] for row in values["areas_us"]] == ["[Shelf: Area of parts]"]
     assert told["area"] == "8 ft²"
     assert said["document"]["log"][-1]["said"] == (
-        "Listed 1 size of parts to finish, without Dowel and Front edge."
+        "Took both faces of the parts of 1 line, without Dowel and Front edge."
     )
 
 
-def test_a_long_list_is_told_in_short_beside_its_line():
-    document = changed(sample_case(), "finish_parts")
-    entry = answered("view", document)["entries"][-1]
-    assert entry["summary"].startswith("14 parts, ")
+def test_the_areas_are_told_in_short_beside_their_line():
     few = acts(begun(), line("Shelf", PIECE, length="36", width="16"), ("finish_parts", {}))
-    assert answered("view", few)["entries"][-1]["summary"].startswith("Parts (36″ long, 16″ wide")
+    summary = answered("view", few)["entries"][-1]["summary"]
+    assert summary == "Areas (The area of parts of Shelf), wiping varnish"
 
 
 def test_a_part_counts_once_whether_it_is_cut_or_not():
@@ -72,7 +129,7 @@ def test_a_part_counts_once_whether_it_is_cut_or_not():
         ("cut", {"id": "1", "part": "piece", "by": 1}),
         ("finish_parts", {}),
     )
-    assert finish_of(document)[0][0]["count"] == "4"
+    assert finish_of(document)[1]["area"] == "32 ft²"
 
 
 def test_the_sample_case_has_the_area_of_its_cut_list():
@@ -86,16 +143,18 @@ def test_the_sample_case_has_the_area_of_its_cut_list():
     assert finish_of(document)[1]["area"] == f"{2 * square / 144:.1f} ft²"
 
 
-def test_a_project_in_millimeters_is_listed_in_millimeters():
+def test_a_project_in_millimeters_is_listed_in_square_meters():
     document = acts(
         begun(),
         ("set", {"settings": {"unit": "mm", "display": "mm", "mark": "1 mm"}}),
         line("Shelf", PIECE, length="900", width="400.5"),
         ("finish_parts", {}),
     )
-    rows, told = finish_of(document)
-    assert rows == [{"length": "900 mm", "width": "400 1/2 mm", "count": "1"}]
+    values, told = finish_of(document)
+    assert values == {"areas_metric": [{"area": "[Shelf: Area of parts]"}]}
     assert told["area"] == "0.72 m²"
+    (link,) = answered("entry", document, id="1")["links"][-1:]
+    assert link["text"] == "0.36 m²"
 
 
 def test_a_list_that_somebody_typed_stays_and_the_new_one_is_undone():
@@ -117,7 +176,7 @@ def test_a_list_that_somebody_typed_stays_and_the_new_one_is_undone():
         ([line("Dowel", PIECE, length="40")], "No part of this project has a width."),
         (
             [line(f"P{n}", PIECE, length=str(20 + n), width="4") for n in range(31)],
-            "The parts have 31 sizes, and the list holds 30.",
+            "31 lines have parts, and the list holds 30.",
         ),
     ],
 )

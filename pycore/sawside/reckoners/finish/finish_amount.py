@@ -1,10 +1,11 @@
 """How much finish to buy for the parts of a project, and how much goes into each coat."""
 
+from sawside.lengths.areas import area_text
 from sawside.lengths.plain_numbers import number_text
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.reckoners.finish.shared.amount_fields import BASIC, FIELDS
-from sawside.reckoners.finish.shared.amounts import needed, thickness_of
-from sawside.reckoners.finish.shared.faces import area_text, area_worked
+from sawside.reckoners.finish.shared.amounts import areas_of, needed, thickness_of
+from sawside.reckoners.finish.shared.faces import AREA_UNITS, area_worked
 from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER, to_buyers
 from sawside.reckoners.finish.shared.finishes import FINISHES
 from sawside.wood.caution import Caution
@@ -28,7 +29,7 @@ def compute(given, show):
     }
     if given.mix not in _UNMIXED:
         answers["mix"] = _mix_text(given, found)
-    answers["area"] = area_text(found.area * found.sold.square_inches, given.measured)
+    answers["area"] = area_text(found.area * found.sold.square_inches, AREA_UNITS[given.measured])
     finish = FINISHES[given.finish]
     return Reckoning(
         answers=answers,
@@ -88,7 +89,13 @@ def _mix_text(given, found):
 
 
 def _working(given, show, found):
-    yield from area_worked(given.faces, show, given.measured, thickness_of(given, show))
+    if given.faces:
+        yield from area_worked(given.faces, show, given.measured, thickness_of(given, show))
+    if areas := areas_of(given):
+        parts = found.area - sum(areas)
+        summed = " + ".join(number_text(each, 4) for each in (*([parts] if parts else ()), *areas))
+        unit = AREA_UNITS[given.measured]
+        yield f"All faces, {unit}: {summed} = {number_text(found.area, 4)}"
     each, unit = found.sold.poured
     kept = f"(1 − {number_text(given.loss, 2)} ÷ 100)"
     area, covers = number_text(found.area, 4), found.covers

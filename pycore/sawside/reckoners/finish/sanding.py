@@ -2,10 +2,11 @@
 
 from math import ceil
 
+from sawside.lengths.areas import SQUARE_INCHES_IN, area_text
 from sawside.lengths.plain_numbers import number_text
 from sawside.lengths.words import listed
 from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
-from sawside.reckoners.finish.shared.faces import area_of, area_text, area_worked, in_unit
+from sawside.reckoners.finish.shared.faces import AREA_UNITS, area_of, area_worked
 from sawside.reckoners.finish.shared.finish_cautions import DUST
 from sawside.reckoners.finish.shared.sanded import MICROMETERS, sanding_of
 from sawside.reckoners.finish.shared.sanding_fields import BASIC, FIELDS
@@ -96,7 +97,8 @@ def _face_text(plan, show):
 
 
 def _area(given, show):
-    return in_unit(sum(area_of(row, show) for row in given.faces), given.measured)
+    area = sum(area_of(row, show) for row in given.faces)
+    return area / SQUARE_INCHES_IN[AREA_UNITS[given.measured]]
 
 
 def _covers(given):
@@ -106,7 +108,8 @@ def _covers(given):
 def _disks_text(given, show, grits):
     area = sum(area_of(row, show) for row in given.faces)
     each = ceil(_area(given, show) / _covers(given))
-    return f"{each} of each grit, {each * grits} total, for {area_text(area, given.measured)}"
+    told = area_text(area, AREA_UNITS[given.measured])
+    return f"{each} of each grit, {each * grits} total, for {told}"
 
 
 def _working(given, show, plan):

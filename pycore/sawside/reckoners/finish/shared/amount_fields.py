@@ -1,18 +1,21 @@
 """What is asked of how much finish it takes."""
 
 from sawside.reckoners.fields import choice, count, length, number
-from sawside.reckoners.finish.shared.faces import MEASURED, faces_field
+from sawside.reckoners.finish.shared.faces import MEASURED, areas_field, faces_field
 from sawside.reckoners.finish.shared.finishes import NAMES, PAINTS
 
 POURED = {key: name for key, name in NAMES.items() if key != "wax"}
 """The finishes that are sold by volume."""
 _US, _METRIC = (("measured", (way,)) for way in ("us", "metric"))
+_NO_AREAS = "Only the parts above."
 _USUAL = "What’s usual for this finish."
 _ONE = ("finish", tuple(key for key in POURED if key not in PAINTS))
 """Those that are one kind: paint is two, primer and paint."""
 _MIXED = ("mix", ("volume", "weight"))
 FIELDS = (
-    faces_field(),
+    faces_field(blank_means="Only the areas."),
+    areas_field("us", blank_means=_NO_AREAS),
+    areas_field("metric", blank_means=_NO_AREAS),
     choice("finish", "Finish", POURED, default="wiping", in_short="{}"),
     number(
         "coverage_us",
@@ -46,6 +49,7 @@ FIELDS = (
         "Edge thickness",
         least="1/64 in",
         most="6 in",
+        help="Of the parts, not of the areas.",
         blank_means="Edges aren’t counted.",
     ),
     number(

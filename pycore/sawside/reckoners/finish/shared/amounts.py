@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.errors import impossible
+from sawside.errors import impossible, left_blank
 from sawside.reckoners.finish.shared.cans import COVERS_METRIC, METRIC, US, Sold
-from sawside.reckoners.finish.shared.faces import area_of, exact, rim_of
+from sawside.reckoners.finish.shared.faces import SIDES, area_of, exact, rim_of
 from sawside.reckoners.finish.shared.finishes import FINISHES, PAINTS
 from sawside.wood.tables import rows
 
@@ -41,16 +41,25 @@ class Needed:
 
 
 def needed(given, show):
-    """The `Needed` of a form."""
+    """The `Needed` of a form; "missing" without parts or areas."""
+    faces, areas = given.faces or (), areas_of(given)
+    if not faces and not areas:
+        raise left_blank("Parts", "Fill in at least one, or an area.", "faces")
     sold = US if given.measured == "us" else METRIC
     thick = thickness_of(given, show)
-    area = sum(area_of(row, show) + rim_of(row, show) * (thick or 0) for row in given.faces)
-    area /= sold.square_inches
+    area = sum(area_of(row, show) + rim_of(row, show) * (thick or 0) for row in faces)
+    area = area / sold.square_inches + sum(areas)
     covers = _covers(given)
     kept = 1 - given.loss / 100
     coats = given.coats or FINISHES[given.finish].coats
     each = [area / covers[min(at, 1)] / kept for at in range(coats)]
     return Needed(sold, area, covers, _kinds(given.finish, each))
+
+
+def areas_of(given):
+    """The areas that are typed or linked whole, all their faces, in the unit of areas."""
+    rows = given.areas_us if given.measured == "us" else given.areas_metric
+    return [row.area * SIDES[row.sides] for row in rows or ()]
 
 
 def _covers(given):
@@ -77,7 +86,7 @@ def thickness_of(given, show):
     if given.thickness is None:
         return None
     thick = exact(given.thickness, show)
-    for number, row in enumerate(given.faces, 1):
+    for number, row in enumerate(given.faces or (), 1):
         if thick > min(exact(row.length, show), exact(row.width, show)):
             raise impossible(
                 f"Part {number} would be thicker than it is long or wide.",

@@ -5,10 +5,9 @@ from fractions import Fraction
 from itertools import product
 from math import floor
 
+from sawside.lengths.areas import SQUARE_INCHES_IN
 from sawside.lengths.plain_numbers import number_text
-from sawside.lengths.units import SQUARE_FOOT
 from sawside.lengths.words import listed
-from sawside.reckoners.finish.shared.faces import SQUARE_INCHES_PER_SQUARE_METER
 from sawside.wood.liquids import FLUID_OUNCES, MILLILITERS_PER_GALLON, OUNCES
 
 _LEFT_OVER = Fraction(1, 3)
@@ -84,7 +83,7 @@ US = Sold(
     (FLUID_OUNCES, "fl oz"),
     (OUNCES, "oz"),
     "ft²",
-    SQUARE_FOOT,
+    SQUARE_INCHES_IN["ft²"],
     1,
 )
 METRIC = Sold(
@@ -98,8 +97,8 @@ METRIC = Sold(
     (1000, "ml"),
     (1000, "g"),
     "m²",
-    SQUARE_INCHES_PER_SQUARE_METER,
+    SQUARE_INCHES_IN["m²"],
     0,
 )
-COVERS_METRIC = (SQUARE_FOOT / SQUARE_INCHES_PER_SQUARE_METER) / (MILLILITERS_PER_GALLON / 1000)
+COVERS_METRIC = (SQUARE_INCHES_IN["ft²"] / SQUARE_INCHES_IN["m²"]) / (MILLILITERS_PER_GALLON / 1000)
 """Square meters by the liter for each square foot by the gallon."""

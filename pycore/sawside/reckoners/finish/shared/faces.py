@@ -2,15 +2,16 @@
 
 from fractions import Fraction
 
+from sawside.lengths.areas import SQUARE_INCHES_IN
 from sawside.lengths.plain_numbers import number_text
 from sawside.lengths.real import Real
-from sawside.lengths.units import INCHES_PER, SQUARE_FOOT
-from sawside.reckoners.fields import choice, count, length, rows
+from sawside.lengths.units import INCHES_PER
+from sawside.reckoners.fields import choice, count, length, number, rows
 
 MOST_ROWS = 30
-SQUARE_INCHES_PER_SQUARE_METER = INCHES_PER["m"] ** 2
-_SIDES = {"one": 1, "two": 2}
-_SMALL = Fraction(1, 4)
+SIDES = {"one": 1, "two": 2}
+AREA_UNITS = {"us": "ft²", "metric": "m²"}
+"""The unit of areas by how they are measured."""
 
 
 def faces_field(**more):
@@ -22,12 +23,33 @@ def faces_field(**more):
             length("length", "Length", least="1/4 in"),
             length("width", "Width", least="1/4 in"),
             count("count", "How many", default="1", least="1", most="500"),
-            choice("sides", "Faces", {"two": "Both", "one": "One"}),
+            _sides(),
         ),
         row_label="Part",
         most_rows=MOST_ROWS,
         **more,
     )
+
+
+def areas_field(way, **more):
+    """The rows of whole areas in the unit of `way`, under "areas_us" or "areas_metric"."""
+    unit = AREA_UNITS[way]
+    return rows(
+        f"areas_{way}",
+        "Areas",
+        (
+            number("area", "Area of one face", unit, least="0.001", most="100000", in_short="{}"),
+            _sides(),
+        ),
+        row_label="Area",
+        most_rows=MOST_ROWS,
+        shown_when=("measured", (way,)),
+        **more,
+    )
+
+
+def _sides():
+    return choice("sides", "Faces", {"two": "Both", "one": "One"})
 
 
 def exact(value, show):
@@ -37,24 +59,12 @@ def exact(value, show):
 
 def area_of(row, show):
     """The faces of a row in square inches, exact."""
-    return exact(row.length, show) * exact(row.width, show) * row.count * _SIDES[row.sides]
+    return exact(row.length, show) * exact(row.width, show) * row.count * SIDES[row.sides]
 
 
 def rim_of(row, show):
     """The length of all edges of a row in inches, exact."""
     return 2 * (exact(row.length, show) + exact(row.width, show)) * row.count
-
-
-def in_unit(square_inches, way):
-    """An area in square feet ("us") or square meters."""
-    return square_inches / (SQUARE_FOOT if way == "us" else SQUARE_INCHES_PER_SQUARE_METER)
-
-
-def area_text(square_inches, way):
-    """An area: "23.4 ft²", "2.17 m²", with two more places where it is small."""
-    value, places = in_unit(square_inches, way), 1 if way == "us" else 2
-    unit = "ft²" if way == "us" else "m²"
-    return f"{number_text(value, places if value >= _SMALL else places + 2)} {unit}"
 
 
 def area_worked(parts, show, way, thick=None):
@@ -67,7 +77,7 @@ def area_worked(parts, show, way, thick=None):
         return show.pure(area / each, decimals=millimeters)
 
     sums = " + ".join(
-        f"{row.count * _SIDES[row.sides]} × {show.number(row.length)} × {show.number(row.width)}"
+        f"{row.count * SIDES[row.sides]} × {show.number(row.length)} × {show.number(row.width)}"
         for row in parts
     )
     total = sum(area_of(row, show) for row in parts)
@@ -78,7 +88,7 @@ def area_worked(parts, show, way, thick=None):
         edges = squared(rim * thick)
         yield f"Edges, around by thick: {show.number(rim)} × {show.number(thick)} = {edges}"
         told, total = f"({told} + {edges})", total + rim * thick
-    unit, size = ("ft²", SQUARE_FOOT) if way == "us" else ("m²", SQUARE_INCHES_PER_SQUARE_METER)
+    size = SQUARE_INCHES_IN[unit := AREA_UNITS[way]]
     divided = f"{told} ÷ {number_text(size / each, 3)}"
     yield f"In {unit}: {divided} = {show.pure(total / size, decimals=True)}"
 
