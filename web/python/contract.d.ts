@@ -597,6 +597,7 @@ export interface Line {
 /** An answer that a name can stand for; `insert` is what is typed for it. */
 export interface Link {
   label: string;
+  kind: "length" | "angle" | "count" | "weight" | "area" | "volume";
   insert: string;
   text: string;
 }

@@ -44,7 +44,7 @@ export interface FieldOptions<Typed> {
   field: DrawnField;
   value: Typed;
   onInput(typed: Typed): void;
-  onFocus?(input: HTMLInputElement): void;
+  onFocus?(input: HTMLInputElement, part?: DrawnField): void;
 }
 
 /** What one of several is chosen from; it needs no kind. */
@@ -80,7 +80,7 @@ export interface FormOptions {
   fields: DrawnField[];
   values: Record<string, Typed>;
   onInput(values: Record<string, Typed>): void;
-  onFocus?(input: HTMLInputElement, field: DrawnField): void;
+  onFocus?(input: HTMLInputElement, field: DrawnField, part?: DrawnField): void;
 }
 
 /** Fields drawn from their declaration. */

@@ -99,6 +99,7 @@ class Link(TypedDict):
     """An answer that a name can stand for; `insert` is what is typed for it."""
 
     label: str
+    kind: Literal["length", "angle", "count", "weight", "area", "volume"]
     insert: str
     text: str
 

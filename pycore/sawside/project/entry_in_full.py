@@ -29,7 +29,8 @@ def entry_in_full(document, id, now=None):
             links = [*_links(entry["name"], worked)]
         else:
             said = worked.headline
-            links = [_link(said["label"], entry["name"], said.get("brief", said["text"]))]
+            text = said.get("brief", said["text"])
+            links = [_link(said["label"], said["kind"], entry["name"], text)]
     return {"entry": entry_told(entry, evaluation), "reckoning": whole, "links": links}
 
 
@@ -43,10 +44,10 @@ def _links(name, worked):
         except (Refusal, Refusals):
             continue
         main = answer.key == worked.main.key and item is None
-        yield _link(label, name if main else f"{name}: {label}", text)
+        yield _link(label, answer.kind, name if main else f"{name}: {label}", text)
     if area := area_of_parts(worked.reckoner, worked.found):
-        yield _link(AREA, f"{name}: {AREA}", area_text(area, unit_of_areas(worked.show)))
+        yield _link(AREA, "area", f"{name}: {AREA}", area_text(area, unit_of_areas(worked.show)))
 
 
-def _link(label, name, text):
-    return {"label": label, "insert": f"[{name}]", "text": text}
+def _link(label, kind, name, text):
+    return {"label": label, "kind": kind, "insert": f"[{name}]", "text": text}

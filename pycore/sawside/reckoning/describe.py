@@ -6,6 +6,7 @@ from sawside.reckoners.jobs import JOBS
 from sawside.reckoning.asked_once import twins_of
 from sawside.reckoning.metric_example import in_millimeters
 from sawside.settings.clearances import CLEARANCES
+from sawside.settings.handled import HANDLED
 from sawside.settings.own_material import FIGURES
 from sawside.settings.settings import CHOICES, KERF, MOST_MATERIALS, MOST_TAPES
 from sawside.settings.tape_rows import PARTS
@@ -64,6 +65,8 @@ def settings_told():
     yield _set_length(KERF)
     for key, told in _CUTS.items():
         yield _chosen(key, *told) | {"group": _PLAN}
+    for each in HANDLED:
+        yield _set_length(each) | {"group": _PLAN}
     for each in CLEARANCES.values():
         yield _set_length(each) | {"group": _CLEARANCES}
     yield field_told(_tapes())
@@ -78,18 +81,11 @@ def _chosen(key, label, help_):
 
 def _set_length(each):
     """A length of the settings as a field."""
-    default = f"{each.default} in"
-    return field_told(
-        length(
-            each.key,
-            each.label,
-            help=each.help,
-            default=default,
-            metric=each.metric or None,
-            least=each.least,
-            most=each.most,
-        )
-    )
+    start = {"blank_means": "Any."}
+    if each.default:
+        start = {"default": f"{each.default} in", "metric": each.metric or None}
+    limits = {"least": each.least, "most": each.most}
+    return field_told(length(each.key, each.label, help=each.help, **limits, **start))
 
 
 def _materials():

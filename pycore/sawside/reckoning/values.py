@@ -145,8 +145,8 @@ def _read_fields(fields, values, settings, names):
         if not _shown(field, fields, values, settings.unit):
             continue
         value = _typed(field, values, settings.unit)
-        if value is None and field.setting:
-            length = given[field.key] = settings.set_lengths[field.setting]
+        if value is None and (length := settings.set_lengths.get(field.setting)) is not None:
+            given[field.key] = length
             echoes[field.key] = f"{given_text(length, settings)} from Settings"
         elif value is None:
             blank.add(field.key)

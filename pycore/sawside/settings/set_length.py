@@ -11,8 +11,9 @@ from sawside.lengths.units import METRIC
 class SetLength:
     """One such length under the `key` of its setting.
 
-    `default` is in inches as a bare number, `metric` that of a metric project with its unit, where
-    it is another; `least` and `most` are inclusive and name their unit.
+    `default` is in inches as a bare number, "" where there is none; `metric` is that of a metric
+    project with its unit, where it is another; `least` and `most` are inclusive and name their
+    unit.
     """
 
     key: str
@@ -44,10 +45,15 @@ class SetLength:
 
     def usual_named(self, unit):
         """The same with its unit beside it."""
+        if not self.default:
+            return ""
         return self.metric if self.metric and unit in METRIC else f"{self.default} in"
 
     def read(self, text, unit):
-        """Exact inches; refuses whatever the reader does, and "range"."""
+        """Exact inches, None for "" where there is no default; refuses whatever the reader does,
+        and "range"."""
+        if not text:
+            return None
         try:
             value = read_length(text, unit).value
             if not read_length(self.least).value <= value <= read_length(self.most).value:

@@ -10,6 +10,7 @@ from sawside.errors import Refusal, Refusals, quoted
 from sawside.lengths.marks import GRIDS, ROUNDINGS, Grid
 from sawside.lengths.units import INCHES_PER, METRIC
 from sawside.settings.clearances import CLEARANCES
+from sawside.settings.handled import HANDLED, largest_part
 from sawside.settings.own_material import MATERIALS, OwnMaterial, read_materials
 from sawside.settings.own_tape import OwnTape
 from sawside.settings.set_length import SetLength
@@ -63,7 +64,7 @@ KERF = SetLength(
 enough for every saw, and close enough to refuse inches that were meant as millimeters and the other
 way round."""
 
-SET_LENGTHS = (KERF, *CLEARANCES.values())
+SET_LENGTHS = (KERF, *HANDLED, *CLEARANCES.values())
 """What a field's `setting` may name."""
 
 MOST_TAPES = 12
@@ -78,15 +79,15 @@ class Settings:
     """What a bare number means, how marks are chosen, in which form they are shown, what saws take,
     and how sheets are broken down (`first_cut` and `rounds`, "" for any).
 
-    `set_lengths` are in exact inches by the key of each setting, `kerf_text` is as it was typed;
-    `tapes` and `materials` are the person's own.
+    `set_lengths` are in exact inches by the key of each setting, None for one of `HANDLED` that is
+    blank; `kerf_text` is as it was typed; `tapes` and `materials` are the person's own.
     """
 
     unit: str
     grid: Grid
     rounding: str
     display: str
-    set_lengths: Mapping[str, Fraction]
+    set_lengths: Mapping[str, Fraction | None]
     kerf_text: str
     tapes: tuple[OwnTape, ...]
     materials: tuple[OwnMaterial, ...]
@@ -97,6 +98,12 @@ class Settings:
     def kerf(self):
         """The kerf of the saw in exact inches."""
         return self.set_lengths[KERF.key]
+
+    @property
+    def handled(self):
+        """The largest part to handle after the first cuts of a sheet, long side first in exact
+        inches; None for any."""
+        return largest_part(*(self.set_lengths[each.key] for each in HANDLED))
 
     def __hash__(self):
         """Quick, because a tally asks for it once for every line: hashing a rational is slow."""

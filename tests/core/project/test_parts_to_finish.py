@@ -70,6 +70,7 @@ def test_an_area_is_offered_by_name_and_told_in_its_unit_beside_its_field():
     links = answered("entry", document, id="1")["links"]
     assert links[-1] == {
         "label": "Area of parts",
+        "kind": "area",
         "insert": "[Back: Area of parts]",
         "text": "4 ft²",
     }

@@ -65,7 +65,12 @@ def test_a_thicker_case_is_told_to_weigh_more_and_reaches_what_takes_its_weight(
 def test_the_weight_is_offered_by_name_and_told_in_both_units_beside_its_field():
     document = cabinet(weight_lb="[Carcass: Weight]")
     links = answered("entry", document, id="1")["links"]
-    assert {"label": "Weight", "insert": "[Carcass: Weight]", "text": "29 lb (13.1 kg)"} in links
+    assert {
+        "label": "Weight",
+        "kind": "weight",
+        "insert": "[Carcass: Weight]",
+        "text": "29 lb (13.1 kg)",
+    } in links
     values = TIP | {"weight_lb": "[Carcass: Weight]"}
     (told,) = answered("reckon", document, reckoner="tip_over", values=values)["names"]["weight_lb"]
     assert told["stands_for"] == "29 lb (13.1 kg)"

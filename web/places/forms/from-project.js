@@ -7,30 +7,41 @@ import { notice } from "../notices.js";
 /** @import { Child } from "../../widgets/widget.d.ts" */
 /** @import { App } from "../place.d.ts" */
 
-const LINKED = new Set(["length", "angle", "number", "count", "lengths", "rows"]);
+/** @type {Record<string, string[]>} which kinds of numbers a field can make something of, by its kind */
+const TAKES = {
+  length: ["length", "count"],
+  lengths: ["length", "count"],
+  angle: ["angle", "count"],
+  count: ["count", "length"],
+  number: ["count", "length"],
+};
+/** @type {Record<string, string>} what alone fits a number in such a unit */
+const OF_UNIT = { lb: "weight", kg: "weight", "ft²": "area", "m²": "area" };
 
 /**
  * Opens, for a field, the list of what the project knows: a touch writes the name at the caret, and
  * the field goes on following it.
  * @param {App} app
- * @param {{kind: string}} field
+ * @param {{kind: string, unit?: string | null}} field
  * @param {string} [own] the entry that is being corrected, which can't follow itself
  * @param {(name: string) => string} [taken] why a name means something else here; "" where it doesn't
  * @returns {((input: HTMLInputElement) => void) | null} null where there is nothing to take
  */
-export function fromProject(app, { kind }, own, taken = () => "") {
+export function fromProject(app, field, own, taken = () => "") {
   const entries = (app.state.get().view?.entries ?? []).filter((each) => each.insert && each.id !== own);
-  if (!LINKED.has(kind) || entries.length === 0) return null;
-  return (input) => pick(app, entries, input, taken);
+  if (!TAKES[field.kind] || entries.length === 0) return null;
+  return (input) => pick(app, entries, { field, input, taken });
 }
 
 /**
  * @param {App} app
  * @param {Entry[]} entries
- * @param {HTMLInputElement} input
- * @param {(name: string) => string} taken
+ * @param {object} into
+ * @param {{kind: string, unit?: string | null}} into.field
+ * @param {HTMLInputElement} into.input
+ * @param {(name: string) => string} into.taken
  */
-function pick(app, entries, input, taken) {
+function pick(app, entries, { field, input, taken }) {
   const { selectionStart, selectionEnd } = input;
   const close = () => dialog.close();
   /** @param {string} insert */
@@ -51,7 +62,7 @@ function pick(app, entries, input, taken) {
     element(
       "ul",
       { class: "entries" },
-      entries.map((entry) => row(app, entry, take)),
+      entries.map((entry) => row(app, entry, { take, field })),
     ),
     button("Cancel", close),
   );
@@ -63,9 +74,9 @@ function pick(app, entries, input, taken) {
  * One entry: its name and number, and, for a worked line, its other answers behind a key.
  * @param {App} app
  * @param {Entry} entry
- * @param {(insert: string) => void} take
+ * @param {{take(insert: string): void, field: {kind: string, unit?: string | null}}} into
  */
-function row(app, entry, take) {
+function row(app, entry, { take, field }) {
   const others = element("div", { class: "pick-others", hidden: true });
   async function open() {
     more.hidden = true;
@@ -73,9 +84,14 @@ function row(app, entry, take) {
     if (!record) return;
     const told = await app.ask({ do: "entry", document: record.document, id: entry.id });
     const links = told.ok ? told.links : [];
-    others.replaceChildren(...links.slice(1).map((link) => taking(link.label, link.text, () => take(link.insert))));
+    const fitting = links.slice(1).filter(({ kind }) => fits(field, kind));
+    others.replaceChildren(
+      ...(fitting.length
+        ? fitting.map((link) => taking(link.label, link.text, () => take(link.insert)))
+        : [element("p", { class: "help", tabindex: "-1" }, "No other number of it fits here.")]),
+    );
     others.hidden = false;
-    firstIn(others, "button")?.focus();
+    firstIn(others, "button, p")?.focus();
   }
   const more = button("Other numbers", open, {
     class: "button quiet",
@@ -88,6 +104,16 @@ function row(app, entry, take) {
     entry.kind === "line" && entry.ok ? more : null,
     others,
   );
+}
+
+/**
+ * Whether a field can make something of a number of a kind.
+ * @param {{kind: string, unit?: string | null}} field
+ * @param {string} kind
+ */
+function fits({ kind: of, unit }, kind) {
+  const alone = OF_UNIT[unit ?? ""];
+  return alone ? alone === kind : TAKES[of].includes(kind);
 }
 
 /**

@@ -32,9 +32,9 @@ export function questionForm(app, { declared, entry, onInput, opening }) {
       .filter((field) => isToChoose(field) || entry?.values[field.key]),
     values: entry?.values ?? {},
     onInput,
-    onFocus(input, field) {
+    onFocus(input, field, part = field) {
       const { peek, ...others } = opening();
-      const from = fromProject(app, field, entry?.id);
+      const from = fromProject(app, part, entry?.id);
       app.sheet.open(input, { kind: field.kind, from, peek: () => peek(field.key), ...others });
     },
   });

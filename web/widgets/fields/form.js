@@ -46,7 +46,7 @@ export function form({ fields, values, onInput, onFocus }) {
       field,
       form,
       value: start,
-      onFocus: (input) => onFocus?.(input, field),
+      onFocus: (input, part = field) => onFocus?.(input, field, part),
       onInput(typed) {
         current[field.key] = typed;
         once.typed(field.key);

@@ -10,11 +10,8 @@ from sawside.boards.planner import plan
 from sawside.boards.request import Piece, Request, Stock
 from sawside.boards.sheets.planner import plan_sheets
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
+from sawside.project.plans.by_size import by_size, take, to_buy
 from sawside.project.plans.wood import WIDEST_BOARD
-
-_MISSING = 10**6
-"""Times the dearest board: what one costs that there is not, so that it is the last resort."""
-
 
 STEPS = (30_000, 150_000, 750_000, 3_000_000, 12_000_000)
 """Steps of a search, by effort."""
@@ -47,7 +44,7 @@ class Filled:
     """Pieces in their places: `used` are (source, what it becomes), `left` {number of a want: how
     many no board holds}. `bought` boards cost `cost` (or that many, without prices), and no plan
     costs less than `bound`; `searches` made it. `more_rounds` says that a sheet takes more rounds
-    of cuts than it may."""
+    of cuts than it may, `larger_parts` that its first cuts leave larger parts than they may."""
 
     used: list = field(default_factory=list)
     left: dict = field(default_factory=dict)
@@ -56,6 +53,7 @@ class Filled:
     bound: Fraction = Fraction(0)
     searches: int = 0
     more_rounds: bool = False
+    larger_parts: bool = False
 
     @property
     def proved(self):
@@ -69,7 +67,8 @@ class Filled:
 
     def then(self, other):
         """With another one, which was made of what this one left."""
-        for name in ("used", "bought", "cost", "bound", "searches", "more_rounds"):
+        told = ("more_rounds", "larger_parts")
+        for name in ("used", "bought", "cost", "bound", "searches", *told):
             setattr(self, name, getattr(self, name) + getattr(other, name))
         self.left = other.left
         return self
@@ -78,8 +77,8 @@ class Filled:
 @dataclass
 class Wood:
     """What there is to cut: `hand` are sources, each once; `sale` are (what one costs, what makes a
-    source of one, such a source). Without prices each costs 1. `first` and `rounds` are how sheets
-    are broken down, as in the settings."""
+    source of one, such a source). Without prices each costs 1. `first`, `rounds` and
+    `handled` are how sheets are broken down, as in the settings."""
 
     hand: list
     sale: list
@@ -87,6 +86,7 @@ class Wood:
     priced: bool
     first: str = ""
     rounds: str = ""
+    handled: tuple[Fraction, Fraction] | None = None
 
     @property
     def breaking_down(self):
@@ -95,7 +95,8 @@ class Wood:
         if any(source.draft.board.form != "sheet" for source in sources):
             return {}
         told = {"first": self.first} if self.first else {}
-        return told | ({"stages": int(self.rounds)} if self.rounds else {})
+        told |= {"stages": int(self.rounds)} if self.rounds else {}
+        return told | ({"handled": self.handled} if self.handled else {})
 
     def without(self, used):
         """The same once these sources are used."""
@@ -171,7 +172,7 @@ def _of_width(source, width):
 
 
 def _in_sticks(wants, counts, wood, effort):
-    hand, sale = _pools(wood, lambda source: source.length)
+    hand, sale = by_size(wood, lambda source: source.length)
     lengths = [*hand, *sale]
     fit = {n: count for n, count in counts.items() if any(wants[n].length <= x for x in lengths)}
     left = {n: count for n, count in counts.items() if n not in fit}
@@ -179,7 +180,7 @@ def _in_sticks(wants, counts, wood, effort):
         return Filled(left=left)
     unheld = [n for n in fit if not any(wants[n].length <= x for x in sale)]
     numbers = list(fit)
-    stocks, prices = _stocks(hand, sale, unheld, wood.priced)
+    stocks, prices = to_buy(hand, sale, unheld, wood.priced)
     request = Request(
         tuple(Piece(wants[n].length, fit[n]) for n in numbers),
         tuple(Stock(length, min(len(hand[length]), sum(fit.values()))) for length in hand),
@@ -193,7 +194,7 @@ def _in_sticks(wants, counts, wood, effort):
     made = Filled(left=left, searches=1)
     for stick in found.sticks:
         pieces = [numbers[place] for place in stick.pieces]
-        source = _taken(made, hand, sale, stick.stock.length, stick.bought, pieces)
+        source = take(made, hand, sale, stick.stock.length, stick.bought, pieces)
         if source is not None:
             cut = [(wants[n].length, n) for n in pieces]
             made.used.append((source, of_stick(source.length, cut, wood.kerf)))
@@ -206,14 +207,14 @@ def _bounded(made, found):
 
 
 def _in_sheets(wants, counts, wood, effort):
-    hand, sale = _pools(wood, lambda source: (source.length, source.width))
+    hand, sale = by_size(wood, lambda source: (source.length, source.width))
     fit = {n: c for n, c in counts.items() if _held(wants[n], (*hand, *sale), wood.kerf)}
     left = {n: count for n, count in counts.items() if n not in fit}
     if not fit:
         return Filled(left=left)
     unheld = [n for n in fit if not _held(wants[n], sale, wood.kerf)]
     numbers = list(fit)
-    stocks, prices = _stocks(hand, sale, unheld, wood.priced)
+    stocks, prices = to_buy(hand, sale, unheld, wood.priced)
     request = SheetRequest(
         tuple(_panel(n, wants[n], fit[n]) for n in numbers),
         tuple(Sheet(*size, min(len(hand[size]), sum(fit.values()))) for size in hand),
@@ -225,18 +226,29 @@ def _in_sheets(wants, counts, wood, effort):
     try:
         found = _searched(_sheets, request, effort)
     except NoRoomError:
-        if "stages" not in wood.breaking_down:
-            return Filled(left=dict(counts))
-        made = _in_sheets(wants, counts, replace(wood, rounds=""), effort)
-        made.more_rounds = bool(made.used)
-        return made
+        return _less_strictly(wants, counts, wood, effort)
     for sheet in found.sheets:
         size = sheet.stock.length, sheet.stock.width
         node, pieces = of_sheet(sheet, lambda panel: numbers[panel])
-        source = _taken(made, hand, sale, size, sheet.bought, pieces)
+        source = take(made, hand, sale, size, sheet.bought, pieces)
         if source is not None:
             made.used.append((source, node))
     return _bounded(made, found)
+
+
+def _less_strictly(wants, counts, wood, effort):
+    """Pieces that the settings for breaking down sheets keep from being cut: larger parts are
+    handled, or else more rounds taken, and that is told."""
+    rules = wood.breaking_down
+    if "handled" in rules:
+        made = _in_sheets(wants, counts, replace(wood, handled=None), effort)
+        made.larger_parts = bool(made.used)
+        return made
+    if "stages" in rules:
+        made = _in_sheets(wants, counts, replace(wood, rounds=""), effort)
+        made.more_rounds = bool(made.used)
+        return made
+    return Filled(left=dict(counts))
 
 
 def _held(want, sizes, kerf):
@@ -249,43 +261,3 @@ def _panel(number, want, count):
     match = str(number) if want.is_matched else ""
     laid = "end" if want.grain == "in a row" else "side"
     return Panel(*want.laid, count, want.name, grain, match, laid=laid)
-
-
-def _pools(wood, size):
-    """({size: the sources on hand}, {size: (what one costs, what makes one)}), large ones first;
-    of equal ones on sale the cheapest."""
-    hand, sale = {}, {}
-    for source in wood.hand:
-        hand.setdefault(size(source), []).append(source)
-    for price, make, source in wood.sale:
-        if size(source) not in sale or price < sale[size(source)][0]:
-            sale[size(source)] = price, make
-    return tuple(dict(sorted(each.items(), reverse=True)) for each in (hand, sale))
-
-
-def _stocks(hand, sale, unheld, priced):
-    """(sizes, prices) of what can be bought. Where some pieces (`unheld`) only go into what is on
-    hand, of which there may be too little, as much of it as is missing can be had at a price that
-    nobody pays; what comes out of that is left."""
-    if not sale:
-        return list(hand), [None] * len(hand)
-    if not unheld:
-        return list(sale), [price if priced else None for price, _ in sale.values()]
-    dear = max(max(price for price, _ in sale.values()), Fraction(1)) * _MISSING
-    missing = [size for size in hand if size not in sale]
-    prices = [price for price, _ in sale.values()]
-    return [*sale, *missing], prices + [dear] * len(missing)
-
-
-def _taken(made, hand, sale, size, bought, pieces):
-    """The source that pieces come out of; None where there is none, and they are left."""
-    if not bought:
-        return hand[size].pop(0)
-    if size not in sale:
-        for number in pieces:
-            made.left[number] = made.left.get(number, 0) + 1
-        return None
-    price, make = sale[size]
-    made.bought += 1
-    made.cost += price
-    return make()

@@ -49,8 +49,10 @@ class _Scene:
 
     @property
     def breaking_down(self):
-        """Which way the first cuts of a sheet go, and how many rounds there may be."""
-        return self.show.settings.first_cut, self.show.settings.rounds
+        """Which way the first cuts of a sheet go, how many rounds there may be, and how large a
+        part may be after the first."""
+        settings = self.show.settings
+        return settings.first_cut, settings.rounds, settings.handled
 
     @property
     def metric(self):
@@ -195,6 +197,8 @@ def _note(scene, groups, cautions):
         told.append("No wood to buy on the project yet: what you lack is planned on usual sizes.")
     if any(group.filled.more_rounds for group in groups):
         told.append("Some pieces take more rounds of cuts than the settings allow.")
+    if any(group.filled.larger_parts for group in groups):
+        told.append("Some first cuts leave larger parts than the settings allow.")
     return " ".join([*told, cautions]).strip()
 
 

@@ -1,6 +1,7 @@
 """What is asked of rectangles that are cut out of sheets, or out of wide boards."""
 
 from sawside.reckoners.fields import Field, choice, count, kerf, length, number, rows
+from sawside.settings.handled import HANDLED
 
 MOST_PIECES = 200
 """So many are planned while somebody waits."""
@@ -68,13 +69,17 @@ FIELDS = (
         {"any": "As many as it takes", "2": "Two at most", "3": "Three at most"},
         help="Rips are one round, the crosscuts after them the next.",
     ),
-    length(
-        "part_length",
-        "Largest part, long side",
-        help="What you can handle after the first cuts.",
-        blank_means="Any.",
-        **_STOCK,
+    *(
+        length(
+            each.key,
+            each.label,
+            help=each.help,
+            least=each.least,
+            most=each.most,
+            setting=each.key,
+            blank_means="As in the settings: any, where none is set.",
+        )
+        for each in HANDLED
     ),
-    length("part_width", "Largest part, short side", blank_means="Any.", **_STOCK),
     length("least", "Shortest to save", default="12 in", metric="300 mm", least="1/4 in"),
 )

@@ -1,7 +1,5 @@
 """What was filled in as a request to the planner of sheets, and what no plan can do."""
 
-from fractions import Fraction
-
 from sawside.boards.first_plans import NoRoomError
 from sawside.boards.sheets.planner import plan_sheets
 from sawside.boards.sheets.request import Panel, Sheet, SheetRequest
@@ -10,10 +8,9 @@ from sawside.reckoners.boards.shared.sheet_fields import MOST_PIECES
 from sawside.reckoners.boards.shared.sheet_groups import sheet_text, size_text
 from sawside.reckoners.boards.shared.sold import exact
 from sawside.reckoners.boards.shared.under_kerf import refuse_under_kerf
+from sawside.settings.handled import ANY, largest_part
 
 MATCHED = {"side": "Side by side", "end": "End to end"}
-_ANY = Fraction(10_000)
-"""Inches, longer than every sheet."""
 
 
 def request_of(given, show):
@@ -72,10 +69,7 @@ def _handled(given, show):
         None if side is None else exact(side, show)
         for side in (given.part_length, given.part_width)
     )
-    if long is None and short is None:
-        return None
-    long = _ANY if long is None else long
-    return long, long if short is None else short
+    return largest_part(long, short)
 
 
 def plan_of(request):
@@ -91,7 +85,7 @@ def _no_room(request):
         return impossible(
             "The first cuts leave larger parts than you allow.",
             "Allow larger parts, or have them cut where you buy.",
-            "part_length" if request.handled[0] != _ANY else "part_width",
+            "part_length" if request.handled[0] != ANY else "part_width",
         )
     if request.stages:
         return impossible(
