@@ -4,7 +4,8 @@ import pytest
 from typeguard import CollectionCheckStrategy, TypeCheckError, check_type
 
 import sawside
-from sawside.contract.messages import MESSAGES, Refused
+from sawside.contract.answered import Refused
+from sawside.contract.messages import MESSAGES
 from sawside.door import AT_ONCE
 from sawside.messages import MESSAGES as ANSWERED
 from tests.core.door.door_at_random import Session
