@@ -1,6 +1,6 @@
 """The parts of a project are listed for a finish with one tap, and taken back with another."""
 
-from tests.browser.hand import open_question
+from tests.browser.hand import choose, open_question
 from tests.browser.project.in_project import start_sample_case
 
 PARTS = "The area of parts of Carcass"
@@ -30,12 +30,12 @@ def test_an_area_takes_by_name_what_is_an_area_and_a_length_what_is_a_length(pag
     start_sample_case(page)
     open_question(page, "how much finish", LIST)
     page.locator(".fold > summary").first.tap()
-    page.get_by_role("button", name="Add area").tap()
+    choose(page, "Parts by", "Area")
     page.get_by_label("Area of one face, ft²").first.tap()
     assert offered(page) == ["Area of parts"]
     page.get_by_role("dialog").get_by_role("button", name="Area of parts").tap()
     page.get_by_text("Carcass: Area of parts is 41.4 ft²").wait_for()
-    page.get_by_role("button", name="Add part").tap()
+    choose(page, "Parts by", "Size")
     page.get_by_label("Length", exact=True).first.tap()
     others = offered(page)
     assert "Inside width" in others

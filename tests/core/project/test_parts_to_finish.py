@@ -36,7 +36,8 @@ def test_the_parts_of_each_line_are_a_row_and_their_area_is_that_by_hand():
     )
     values, told = finish_of(document)
     assert values == {
-        "areas_us": [{"area": "[Shelf: Area of parts]"}, {"area": "[Top: Area of parts]"}]
+        "parts_by": "area",
+        "areas_us": [{"area": "[Shelf: Area of parts]"}, {"area": "[Top: Area of parts]"}],
     }
     assert told["area"] == "48 ft²"
 
@@ -52,17 +53,17 @@ def test_a_part_that_is_corrected_changes_the_area_to_finish_and_is_told_so():
     assert finish_of(changed(document, "correct", **more))[1]["area"] == "40 ft²"
 
 
-def test_one_face_of_a_line_and_sizes_that_are_typed_beside_it_add_up():
-    """By hand: one face of 576 in² is 4 ft², both faces of 12 × 12 are 2, a door of 5 typed."""
-    areas = [{"area": "[Back: Area of parts]", "sides": "one"}, {"area": "5", "sides": "one"}]
+def test_one_face_of_a_line_and_an_area_that_is_typed_beside_it_add_up():
+    """By hand: one face of 576 in² is 4 ft², both faces of a door of 2 1/2 typed are 5."""
+    areas = [{"area": "[Back: Area of parts]", "sides": "one"}, {"area": "2 1/2"}]
     document = acts(
         begun(),
         line("Back", PIECE, length="36", width="16"),
-        line("Oil", "finish_amount", faces=[{"length": "12", "width": "12"}], areas_us=areas),
+        line("Oil", "finish_amount", parts_by="area", areas_us=areas),
     )
-    assert finish_of(document)[1]["area"] == "11 ft²"
+    assert finish_of(document)[1]["area"] == "9 ft²"
     working = answered("entry", document, id="2")["reckoning"]["working"]
-    assert {"text": "All faces, ft²: 2 + 4 + 5 = 11"} in working
+    assert {"text": "All faces, ft²: 4 + 5 = 9"} in working
 
 
 def test_an_area_is_offered_by_name_and_told_in_its_unit_beside_its_field():
@@ -74,7 +75,7 @@ def test_an_area_is_offered_by_name_and_told_in_its_unit_beside_its_field():
         "insert": "[Back: Area of parts]",
         "text": "4 ft²",
     }
-    values = {"areas_us": [{"area": "2 × [Back: Area of parts] + 1"}]}
+    values = {"parts_by": "area", "areas_us": [{"area": "2 × [Back: Area of parts] + 1"}]}
     said = answered("reckon", document, reckoner="finish_amount", values=values)
     (told,) = said["names"]["areas_us"]
     assert told["stands_for"] == "4 ft²"
@@ -92,7 +93,7 @@ def test_an_area_is_refused_where_a_length_or_a_number_is_asked_for():
 
 def test_a_line_without_faces_has_no_area():
     document = acts(begun(), line("Dowel", PIECE, length="40"))
-    values = {"areas_us": [{"area": "[Dowel: Area of parts]"}]}
+    values = {"parts_by": "area", "areas_us": [{"area": "[Dowel: Area of parts]"}]}
     error = change(document, "keep_line", name="N", reckoner="finish_amount", values=values)[
         "error"
     ]
@@ -120,7 +121,7 @@ def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
 def test_the_areas_are_told_in_short_beside_their_line():
     few = acts(begun(), line("Shelf", PIECE, length="36", width="16"), ("finish_parts", {}))
     summary = answered("view", few)["entries"][-1]["summary"]
-    assert summary == "Areas (The area of parts of Shelf), wiping varnish"
+    assert summary == "Areas (The area of parts of Shelf), wiping varnish, parts by area"
 
 
 def test_a_part_counts_once_whether_it_is_cut_or_not():
@@ -152,7 +153,7 @@ def test_a_project_in_millimeters_is_listed_in_square_meters():
         ("finish_parts", {}),
     )
     values, told = finish_of(document)
-    assert values == {"areas_metric": [{"area": "[Shelf: Area of parts]"}]}
+    assert values == {"parts_by": "area", "areas_metric": [{"area": "[Shelf: Area of parts]"}]}
     assert told["area"] == "0.72 m²"
     (link,) = answered("entry", document, id="1")["links"][-1:]
     assert link["text"] == "0.36 m²"

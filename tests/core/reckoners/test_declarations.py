@@ -107,7 +107,8 @@ def test_a_bad_text_in_any_field_names_that_field(question):
 
 def test_settings_are_declared_as_choices_whose_first_is_the_default():
     keys = [field["key"] for field in DESCRIBED["settings"]]
-    own = ["kerf", "first_cut", "rounds", *CLEARANCES, "tapes", "materials"]
+    handled = ("part_length", "part_width")
+    own = ["kerf", "first_cut", "rounds", *handled, *CLEARANCES, "tapes", "materials"]
     assert keys == ["unit", "mark", "rounding", "display", *own]
     chosen = [field for field in DESCRIBED["settings"] if field["kind"] == "choice"]
     assert len(chosen) == 6

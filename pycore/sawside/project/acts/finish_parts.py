@@ -33,7 +33,7 @@ def finish_parts(document):
     _refuse(lines)
     areas = "areas_metric" if unit_of(document) in METRIC else "areas_us"
     rows = [{"area": f"[{name}: {AREA}]"} for name in lines]
-    new, undo, _, identity = keep_line(document, find(_QUESTION), {areas: rows})
+    new, undo, _, identity = keep_line(document, find(_QUESTION), {"parts_by": "area", areas: rows})
     without = f", without {listed(sorted(left_out))}" if left_out else ""
     said = f"Took both faces of the parts of {counted(len(rows), 'line')}{without}."
     return new, undo, said, identity

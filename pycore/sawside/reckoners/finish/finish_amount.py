@@ -92,8 +92,7 @@ def _working(given, show, found):
     if given.faces:
         yield from area_worked(given.faces, show, given.measured, thickness_of(given, show))
     if areas := areas_of(given):
-        parts = found.area - sum(areas)
-        summed = " + ".join(number_text(each, 4) for each in (*([parts] if parts else ()), *areas))
+        summed = " + ".join(number_text(each, 4) for each in areas)
         unit = AREA_UNITS[given.measured]
         yield f"All faces, {unit}: {summed} = {number_text(found.area, 4)}"
     each, unit = found.sold.poured

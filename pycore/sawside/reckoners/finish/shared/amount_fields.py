@@ -7,15 +7,15 @@ from sawside.reckoners.finish.shared.finishes import NAMES, PAINTS
 POURED = {key: name for key, name in NAMES.items() if key != "wax"}
 """The finishes that are sold by volume."""
 _US, _METRIC = (("measured", (way,)) for way in ("us", "metric"))
-_NO_AREAS = "Only the parts above."
+_BY_SIZE, _BY_AREA = (("parts_by", (way,)) for way in ("size", "area"))
 _USUAL = "What’s usual for this finish."
 _ONE = ("finish", tuple(key for key in POURED if key not in PAINTS))
 """Those that are one kind: paint is two, primer and paint."""
 _MIXED = ("mix", ("volume", "weight"))
 FIELDS = (
-    faces_field(blank_means="Only the areas."),
-    areas_field("us", blank_means=_NO_AREAS),
-    areas_field("metric", blank_means=_NO_AREAS),
+    faces_field(shown_when=_BY_SIZE),
+    areas_field("us", shown_when=(_BY_AREA, _US)),
+    areas_field("metric", shown_when=(_BY_AREA, _METRIC)),
     choice("finish", "Finish", POURED, default="wiping", in_short="{}"),
     number(
         "coverage_us",
@@ -49,8 +49,8 @@ FIELDS = (
         "Edge thickness",
         least="1/64 in",
         most="6 in",
-        help="Of the parts, not of the areas.",
         blank_means="Edges aren’t counted.",
+        shown_when=_BY_SIZE,
     ),
     number(
         "loss",
@@ -96,6 +96,7 @@ FIELDS = (
         help="From its data sheet.",
         shown_when=(_ONE, ("mix", ("weight",)), _METRIC),
     ),
+    choice("parts_by", "Parts by", {"size": "Size", "area": "Area"}),
     MEASURED,
 )
-BASIC = ("faces", "finish", "coverage_us", "coverage_metric")
+BASIC = ("faces", "areas_us", "areas_metric", "finish", "coverage_us", "coverage_metric")

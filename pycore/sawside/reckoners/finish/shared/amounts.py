@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from fractions import Fraction
 
-from sawside.errors import impossible, left_blank
+from sawside.errors import impossible
 from sawside.reckoners.finish.shared.cans import COVERS_METRIC, METRIC, US, Sold
 from sawside.reckoners.finish.shared.faces import SIDES, area_of, exact, rim_of
 from sawside.reckoners.finish.shared.finishes import FINISHES, PAINTS
@@ -41,14 +41,12 @@ class Needed:
 
 
 def needed(given, show):
-    """The `Needed` of a form; "missing" without parts or areas."""
-    faces, areas = given.faces or (), areas_of(given)
-    if not faces and not areas:
-        raise left_blank("Parts", "Fill in at least one, or an area.", "faces")
+    """The `Needed` of a form."""
     sold = US if given.measured == "us" else METRIC
     thick = thickness_of(given, show)
+    faces = given.faces or ()
     area = sum(area_of(row, show) + rim_of(row, show) * (thick or 0) for row in faces)
-    area = area / sold.square_inches + sum(areas)
+    area = area / sold.square_inches + sum(areas_of(given))
     covers = _covers(given)
     kept = 1 - given.loss / 100
     coats = given.coats or FINISHES[given.finish].coats
@@ -57,7 +55,7 @@ def needed(given, show):
 
 
 def areas_of(given):
-    """The areas that are typed or linked whole, all their faces, in the unit of areas."""
+    """What is given by area, all faces of each, in the unit of areas."""
     rows = given.areas_us if given.measured == "us" else given.areas_metric
     return [row.area * SIDES[row.sides] for row in rows or ()]
 

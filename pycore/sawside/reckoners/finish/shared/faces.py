@@ -43,7 +43,6 @@ def areas_field(way, **more):
         ),
         row_label="Area",
         most_rows=MOST_ROWS,
-        shown_when=("measured", (way,)),
         **more,
     )
 
