@@ -1,5 +1,6 @@
 """How sure a number is, on a phone: another number, a rule for tapes, a fit, what a person says."""
 
+from tests.browser.finish.in_steps import keep_coats, open_steps
 from tests.browser.hand import (
     choose,
     chosen,
@@ -75,3 +76,11 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
     open_entry(page, "Slats", HOW_ACCURATE)
     page.get_by_text("4, between 3 and 4 at the outside.").wait_for()
     page.get_by_text("At worst", exact=True).wait_for()
+
+
+def test_what_is_told_in_words_alone_is_not_asked_how_accurate_it_is(phone, server):
+    page = phone().pages[0]
+    keep_coats(page, server)
+    assert page.get_by_role("button", name=HOW_ACCURATE).count() == 0
+    open_steps(page)
+    assert page.get_by_role("button", name=HOW_ACCURATE).count() == 0

@@ -13,9 +13,9 @@ import { notice } from "../notices.js";
  * @param {Entry} entry
  */
 export function entryActs(app, entry) {
-  const { id, kind, ok } = entry;
+  const { id, kind, headline } = entry;
   const open = () => go(placeOf(app.state.get(), entry));
-  const sure = ok && kind !== "note" ? button("How accurate?", () => go(`sure/${id}`)) : null;
+  const sure = headline && headline.kind !== "text" ? button("How accurate?", () => go(`sure/${id}`)) : null;
   if (kind === "line") return [waitsFor(app, entry), button("Open", open), sure];
   if (kind === "note") return [button("Open", open)];
   return [button("Edit", open), sure, isLength(entry) ? toPieces(app, entry) : null];

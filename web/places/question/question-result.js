@@ -40,14 +40,15 @@ export function questionResult(app, { declared, entry, keeper, values, openField
   const node = element("output", { class: "answered", name: "result", tabindex: "-1", ...live }, bar.node, whole);
 
   /** @param {Reckoning} answer */
-  function acts({ answers: [main], stick }) {
+  function acts({ answers, stick }) {
+    const [main] = answers;
     // What is told is how sure the kept line is, not what is typed over it.
     const isKept = entry && !isUnkept(app.state.get(), entry.id);
     const clear = clearing();
     const print = () => go(["paper", declared.key, entry?.id].filter(Boolean).join("/"));
     return present([
       stick ? button("Print at true size", print) : null,
-      isKept ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
+      isKept && answers.some(isNumber) ? button("How accurate?", () => go(`sure/${entry.id}`)) : null,
       "plain" in main ? button("Copy", () => copy(main.plain), { class: "button quiet" }) : null,
       clear ? button("Clear", clear, { class: "button quiet" }) : null,
     ]);
@@ -111,3 +112,6 @@ function openAgain(before, now) {
   if (were.length !== are.length) return;
   for (const [at, { open }] of were.entries()) are[at].open = open;
 }
+
+/** @param {{kind: string}} answer */
+const isNumber = ({ kind }) => kind !== "text";
