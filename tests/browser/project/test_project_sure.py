@@ -1,13 +1,14 @@
 """How sure a number is, on a phone: another number, a rule for tapes, a fit, what a person says."""
 
-from tests.browser.finish.in_steps import keep_coats, open_steps
 from tests.browser.hand import (
     choose,
     chosen,
     field_called,
     keep_as,
+    open_place,
     open_question,
     tap_keys,
+    try_example,
     type_into,
 )
 from tests.browser.project.in_project import keep_reading, open_entry, take
@@ -80,7 +81,13 @@ def test_any_number_of_a_line_tells_how_sure_it_is_and_whether_it_fits(phone, se
 
 def test_what_is_told_in_words_alone_is_not_asked_how_accurate_it_is(phone, server):
     page = phone().pages[0]
-    keep_coats(page, server)
+    page.goto(f"{server.address}#work-out/finish_amount")
+    try_example(page)
+    keep_as(page, "Oil")
+    open_place(page, "Project")
+    page.get_by_text("Buy 1 quart").first.wait_for()
     assert page.get_by_role("button", name=HOW_ACCURATE).count() == 0
-    open_steps(page)
+    open_entry(page, "Oil", "Open")
+    page.get_by_role("button", name="Undo my edits").wait_for()
+    page.get_by_text("Show the math").wait_for()
     assert page.get_by_role("button", name=HOW_ACCURATE).count() == 0
