@@ -8,6 +8,7 @@ import { pad } from "./pad/pad.js";
 import { plan } from "./plan/plan.js";
 import { labels } from "./print/labels.js";
 import { paper } from "./print/paper.js";
+import { planSheet } from "./print/plan-sheet.js";
 import { shopSheet } from "./print/shop-sheet.js";
 import { note } from "./project/note.js";
 import { project } from "./project/project.js";
@@ -53,6 +54,7 @@ const PLACES = {
   sure: { tab: "project", title: "Project", draw: sure, entry: 0 },
   paper: { tab: "work-out", title: "Paper", draw: paper, entry: 1 },
   "shop-sheet": { tab: "project", title: "Paper", draw: shopSheet },
+  "plan-sheet": { tab: "project", title: "Paper", draw: planSheet },
   labels: { tab: "project", title: "Paper", draw: labels },
   saw: { tab: "saw", title: "At the saw", draw: atTheSaw },
   pieces: { tab: "saw", title: "At the saw", draw: allPieces },

@@ -42,3 +42,27 @@ def test_every_board_is_printed_with_its_cuts_and_the_buy_list(sheet, paper, siz
     widths = [(width, height) for width, height, ink in pages(sheet) if ink[:100].max() == 0]
     assert len(widths) == len(printed)
     assert all(each == pytest.approx(size, abs=0.2) for each in widths)
+
+
+def test_a_plan_goes_to_the_yard_on_paper_before_it_is_used_from_its_first_page_on(phone, server):
+    page = phone(service_workers="block").pages[0]
+    keep_carcass(page, server)
+    open_plan(page)
+    page.get_by_role("button", name="Use this plan").wait_for()
+    page.get_by_role("button", name="Print", exact=True).tap()
+    page.locator(".plan-sheet").wait_for()
+    choose(page, "Paper", "Letter")
+    assert axe(page)["wrong"] == []
+    bought = page.locator(".plan-sheet .plan-said").all_text_contents()
+    printed = texts(page)
+    assert bought
+    assert all(says(printed[0], told) for told in bought)
+    assert not any(says(each, "Readings") for each in printed)
+    page.get_by_role("link", name="Cutting plan").tap()
+    page.get_by_role("button", name="Use this plan").wait_for()
+
+
+def test_without_a_plan_there_is_none_to_print(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.goto(f"{server.address}#plan-sheet")
+    page.get_by_text("No cutting plan to print yet.").wait_for()

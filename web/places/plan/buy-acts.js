@@ -1,6 +1,7 @@
 import { download } from "../../widgets/device/give-file.js";
 import { shareText } from "../../widgets/device/share-text.js";
-import { button } from "../../widgets/element.js";
+import { button, present } from "../../widgets/element.js";
+import { go } from "../go.js";
 import { copy, quietly } from "../notices.js";
 
 /** @import { CuttingPlan } from "../../python/contract.d.ts" */
@@ -9,7 +10,7 @@ import { copy, quietly } from "../notices.js";
 const TITLE = "Buy list";
 
 /**
- * The buy list for somebody else, or for another program; a table is made of the plan that the project has.
+ * The buy list for somebody else, on paper, or for another program; a table is made of the plan that the project has.
  * @param {App} app
  * @param {CuttingPlan} plan
  * @param {boolean} isKept
@@ -27,5 +28,6 @@ export function buyActs(app, { text }, isKept) {
   }
 
   const shared = button("Share buy list", share);
-  return isKept ? [shared, button("Export buy list", give)] : [shared];
+  const printed = button("Print", () => go("plan-sheet"));
+  return present([shared, printed, isKept ? button("Export buy list", give) : null]);
 }
