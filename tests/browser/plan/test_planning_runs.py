@@ -127,6 +127,17 @@ def test_a_change_of_the_project_ends_the_search_for_what_was(running, server):
     assert asked(running, "plan")[-1]["worker"] != planner
 
 
+def test_who_watches_a_search_is_told_that_the_project_changed_under_it(running):
+    running.get_by_role("button", name="Stop", exact=True).wait_for()
+    other = running.context.new_page()
+    other.goto(running.url.split("#")[0] + "#project")
+    other.get_by_role("button", name="Undo", exact=True).first.tap()
+    running.get_by_text("The project changed, so the search ended. Plan again.").wait_for()
+    assert not is_running(running)
+    running.get_by_role("button", name="Plan the cuts").tap()
+    running.wait_for_function("() => window.asked.filter((each) => each.do === 'plan').length > 2")
+
+
 def test_the_worker_ends_once_it_has_rested(phone, server):
     page = watched_phone(phone, server, has_clock=True)
     keep_carcass(page, server)

@@ -53,7 +53,9 @@ export function planHead(app) {
  */
 async function keep(app) {
   const { act } = planShown(app.state.get());
-  if (act) await app.project.change(act);
+  if (!act) return;
+  app.planning.stop();
+  await app.project.change(act);
 }
 
 /**

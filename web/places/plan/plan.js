@@ -33,7 +33,8 @@ export function plan(app) {
   function begin() {
     if (isBegun || !hasPieces()) return;
     isBegun = true;
-    if (!planShown(state.get()).plan && !state.get().planning) planning.start();
+    const { isRunning } = state.get().planning ?? {};
+    if (!planShown(state.get()).plan && !isRunning) planning.start();
   }
 
   function draw() {

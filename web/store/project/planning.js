@@ -2,11 +2,14 @@ import { isOfBefore, stampOf } from "./identity.js";
 
 /** @import { Ask, Document } from "../../python/contract.d.ts" */
 /** @import { SecondCore } from "../../python/core.d.ts" */
-/** @import { Planning, StateKeeper } from "../shapes.d.ts" */
+/** @import { Planning, ProjectRecord, StateKeeper } from "../shapes.d.ts" */
 
 const STARTING = "Looking for a plan…";
 const STOPPED = "Stopped. This is the best plan so far.";
+const CHANGED = "The project changed, so the search ended. Plan again.";
 const ALONE = "This is a quick plan: this device couldn’t look for a better one.";
+
+const NOTHING = { found: null, error: null, isRunning: false };
 
 /**
  * Looks for a cutting plan of the open project with a core of its own, so that the first one answers all else meanwhile:
@@ -53,7 +56,7 @@ export function planningKeeper({ state, ask, second }) {
     const own = ++run;
     const isWanted = () => own === run;
     if (isRunning()) second.end();
-    state.set({ planning: { of: stampOf(record), found: null, error: null, isRunning: true, progress: STARTING } });
+    state.set({ planning: { ...NOTHING, of: stampOf(record), isRunning: true, progress: STARTING } });
     for (let effort = 0; isWanted() && isRunning(); effort++) {
       const answer = await planned(record.document, effort, isWanted);
       if (!isWanted()) return;
@@ -63,15 +66,20 @@ export function planningKeeper({ state, ask, second }) {
     }
   }
 
-  /** It is stopped, and what was found is forgotten. */
-  function drop() {
-    if (isRunning()) halt("");
-    state.set({ planning: null });
+  /**
+   * It is stopped, and what was found is forgotten; who uses a plan has stopped the search for a better one.
+   * @param {ProjectRecord | null} record
+   */
+  function drop(record) {
+    const wasRunning = isRunning();
+    if (wasRunning) halt("");
+    state.set({ planning: wasRunning && record ? { ...NOTHING, of: stampOf(record), progress: CHANGED } : null });
   }
 
   // What was found for what is no more must not be kept.
   state.subscribe((changed) => {
-    if (changed.includes("record") && now() && isOfBefore(now(), state.get().record)) drop();
+    const { record } = state.get();
+    if (changed.includes("record") && now() && isOfBefore(now(), record)) drop(record);
   });
   return { start, stop: () => isRunning() && halt(STOPPED) };
 }
