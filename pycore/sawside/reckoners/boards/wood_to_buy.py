@@ -101,9 +101,15 @@ def _drawing(wood, show):
     words = "One of each kind of wood, in scale."
     if len(wood) > len(shown):
         words += f" The first {len(shown)} of {len(wood)}."
-    return pieces_of_wood(
-        words, [(title(sold, show), sold.length, sold.width, (), sold.trim) for sold in shown]
-    )
+    if any(sold.trim for sold in shown):
+        words += " The edge trim is dashed."
+    return pieces_of_wood(words, [_drawn(sold, show, many=len(wood) > 1) for sold in shown])
+
+
+def _drawn(sold, show, *, many):
+    """A row in the drawing, with its number where there are `many`."""
+    name = f"Wood {sold.number}: {title(sold, show)}" if many else title(sold, show)
+    return name, sold.length, sold.width, (), sold.trim
 
 
 RECKONER = Reckoner(
