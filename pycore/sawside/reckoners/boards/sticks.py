@@ -21,9 +21,9 @@ from sawside.wood.saw import SHORT_PIECE, SHORTEST_TO_HOLD
 _CAUTIONS = (
     Caution(
         "Square one end first. Cut repeats against a stop.",
-        "Square one end of each stick and measure from it. Cut pieces of one length against a "
-        "stop block that can’t trap the offcut. Don’t hold short pieces by hand: clamp them. The "
-        "saw maker’s instructions come first.",
+        "Square one end of each stick and measure from it. Cut repeats against a stop that can’t "
+        "trap the offcut. Clamp short pieces, never hold them. The saw maker’s instructions come "
+        "first.",
     ),
 )
 

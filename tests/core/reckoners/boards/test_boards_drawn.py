@@ -138,3 +138,47 @@ def test_a_triangle_is_drawn_across_all_strips_of_a_panel():
     assert all(places.count(place) == 2 for place in places)
     assert 0 < min(y for _, y in places) < 5.375
     assert 2 * 5.375 < max(y for _, y in places) < wide
+
+
+def dimensions(said, role):
+    """{text: (x of its start, which way its line is away)} of the dimensions of a role."""
+    return {
+        shape["text"]: (shape["from"][0], shape["offset"])
+        for shape in said["drawing"]["shapes"]
+        if shape["kind"] == "dimension" and shape["role"] == role
+    }
+
+
+def test_many_small_pieces_of_a_sheet_are_told_together_and_each_is_in_one_block():
+    """By hand: seven strips of 6 take 9 pieces of 10 each, the last of them 6: 54 and 6."""
+    piece = {"length": "10", "width": "6", "count": "60", "name": "drawer side"}
+    said = reckon("sheets", pieces=[piece], trim="1/4")
+    assert "54 × drawer side" in labels(said)
+    blocks = [shape for shape in said["drawing"]["shapes"] if shape.get("role") == "stock"]
+    assert len(blocks) == 2
+
+
+def test_a_block_of_pieces_never_tells_the_size_of_one_without_how_many():
+    pieces = [
+        {"length": "30", "width": "7", "count": "4", "grain": "side", "name": "front"},
+        {"length": "20", "width": "20", "count": "3", "grain": "free"},
+    ]
+    told = labels(reckon("sheets", pieces=pieces))
+    assert "20″ × 20″" not in told
+    assert "3 of 20″ × 20″" in told
+
+
+def test_widths_that_are_ripped_first_are_on_the_other_side_than_the_sheets_own():
+    said = reckon(
+        "sheets",
+        {"unit": "mm", "display": "mm", "mark": "1 mm"},
+        pieces=[
+            {"length": "900", "width": "400", "count": "4", "name": "side"},
+            {"length": "700", "width": "390", "count": "4", "name": "shelf"},
+        ],
+        trim="5",
+    )
+    ripped, given = dimensions(said, "answer"), dimensions(said, "given")
+    assert list(ripped) == ["400 mm", "807 mm"]
+    assert {x for x, _ in ripped.values()} == {0}
+    assert round(given["1220 mm"][0] * 25.4) == 2440
