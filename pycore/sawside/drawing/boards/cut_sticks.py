@@ -13,7 +13,7 @@ _SCREEN = 290
 """Pixels of the longest stick on a narrow phone."""
 
 _LETTER, _SPACE, _EDGE = 8.8, 4.5, 12
-_HIGH, _LOW, _ROW, _TOLD, _ABOVE, _BELOW = 24, 12, 30, 16, 13, 12
+_HIGH, _LOW, _ROW, _TOLD, _ABOVE, _BELOW = 22, 12, 28, 16, 12, 12
 
 _FEW = 2
 """Of more sticks all is told below them, and they are drawn lower."""
@@ -40,7 +40,7 @@ def cut_sticks(words, sticks):
             bottom += (_BELOW + 4) * pixel
         top += (high + _ROW + (_TOLD if below else 0)) * pixel
     edge = _EDGE * pixel
-    box = (-edge, -(_ABOVE + 12) * pixel, _SCREEN * pixel + edge, bottom + edge)
+    box = (-edge, -2 * _ABOVE * pixel, _SCREEN * pixel + edge, bottom + edge / 2)
     return drawing(words, box, shapes)
 
 

@@ -22,8 +22,7 @@ _CAUTIONS = (
     Caution(
         "Square one end first. Cut repeats against a stop.",
         "Square one end of each stick and measure from it. Cut repeats against a stop that can’t "
-        "trap the offcut. Clamp short pieces, never hold them. The saw maker’s instructions come "
-        "first.",
+        "trap the offcut, and clamp short pieces. The saw maker’s instructions come first.",
     ),
 )
 
