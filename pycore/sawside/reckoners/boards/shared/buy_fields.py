@@ -95,7 +95,7 @@ WOOD = rows(
         choice(
             "surfaced",
             "Surfaced",
-            {"rough": "Rough", "one_side": "One side", "two_sides": "Two sides"},
+            {"rough": "Rough", "one_side": "One side, S1S", "two_sides": "Two sides, S2S"},
             **_only(QUARTERS),
         ),
         length(
