@@ -77,7 +77,7 @@ def _offer(number, row, show):
 
 def _bad(number, row, length, show):
     try:
-        return bad_stretches(row.bad or "", length, show.settings.unit, show)
+        return bad_stretches(row.bad or "", length, show)
     except Refusal as refusal:
         refusal.message, refusal.field = f"Wood {number}: {refusal.message}", None
         raise refusal.of("wood", row=number - 1, part="bad") from None
@@ -140,7 +140,7 @@ def _drawing(offers, show):
     shown = offers[:MOST_DRAWN]
     words = "The wood on hand, in scale."
     if any(each.bad for each in shown):
-        words += " Bad stretches are crossed out, told from the left end."
+        words += " Bad stretches are crossed out, measured from the left end."
     if len(offers) > len(shown):
         words += f" The first {len(shown)} of {len(offers)}."
     return pieces_of_wood(words, [_drawn(each, show, many=len(offers) > 1) for each in shown])

@@ -196,13 +196,19 @@ def test_bad_wood_is_read_in_the_unit_of_the_project():
 
 
 @pytest.mark.parametrize(
-    "text", ["12", "x to 3", "15 to 12", "7-13/16", "12 to 15 to 18", "-1 to 3"]
+    "text", ["12", "x to 3", "15 to 12", "7-13/16", "12 to 15 to 18", "-1 to 3", "5 to 5"]
 )
-def test_bad_wood_that_is_no_stretch_says_how_to_write_it(text):
+def test_bad_wood_that_is_no_stretch_says_so_beside_it(text):
     values = {"pieces": rows((10, 1)), "on_hand": on_hand(80, text)}
     (said,) = errors(ask("sticks", **values)).values()
     assert (said["row"], said["part"]) == (0, "bad")
-    assert "12 to 15" in said["remedy"]
+    assert said["message"].startswith("Stick 1: ")
+    assert said["remedy"]
+
+
+def test_bad_wood_of_a_stick_may_run_to_the_end():
+    said = buy(("24", 1), on_hand=on_hand(80, "30 to end"))
+    assert "0″ to 29 7/8″" in texts(said)["list"]
 
 
 def test_a_stick_that_is_bad_all_along_is_not_used():
@@ -247,7 +253,10 @@ def test_a_piece_whose_miters_cross_is_refused():
 def test_a_mitered_piece_longer_than_all_sticks_is_refused_with_what_its_slant_takes():
     """Worked by hand: with parallel cuts 94 is 96 1/2 from tip to tip."""
     values = {"ends": "mitered", "mitered": [{"length": "94", "miters": "parallel"}]}
-    assert "94″" in errors(ask("sticks", **values))["mitered"]["message"]
+    message = errors(ask("sticks", **values))["mitered"]["message"]
+    assert message == (
+        "Mitered piece 1 takes 96 1/2″ of a stick from tip to tip, and the longest one gives 96″."
+    )
     assert mitered(("93 1/2", 1, "parallel"))["verdict"] == "Buy 1 of 8 ft"
 
 

@@ -101,15 +101,21 @@ def test_a_bad_stretch_has_the_unit_of_the_project_or_its_own():
     assert board.bad == ((10, 20), (30, 40))
 
 
+def test_a_bad_stretch_may_run_to_the_end():
+    [board] = offers(BOARD | {"bad": "80 to end, 10 to 12"})
+    assert board.bad == ((10, 12), (80, Fraction(171, 2)))
+
+
 @pytest.mark.parametrize(
     ("bad", "says"),
     [
         ("31 36", "I can’t read the bad stretch “31 36”"),
         ("31 to x", "Wood 1"),
         ("36 to 31", "runs backward"),
+        ("36 to 36", "ends where it starts"),
         ("80 to 90", "runs past the end, 85 1/2″"),
         ("0 to 85 1/2", "take all of it"),
-        ("-3 to 4", "runs backward"),
+        ("-3 to 4", "starts before the end of the board"),
     ],
 )
 def test_a_bad_stretch_that_is_none_says_so_beside_it(bad, says):
