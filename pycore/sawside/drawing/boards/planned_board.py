@@ -62,7 +62,7 @@ def planned_board(words, board, rectangles, bad=(), cut=None):
     long = nearby(length)
     pixel = long / _SCREEN
     high = _high(width, rectangles, pixel)
-    scale = 1.0 if width is None else high / nearby(width)
+    scale = high if width is None else high / nearby(width)
     shapes = [rectangle(0, 0, long, high, "waste")]
     for start, end in bad:
         shapes += crossed_out(max(nearby(start), 0), 0, min(nearby(end), long), high)
@@ -92,12 +92,10 @@ def _high(width, rectangles, pixel):
 
 
 def _small(rectangles, width, scale, pixel):
-    """The rectangles with their widths, and what those have in common that are to be joined."""
-    whole = Fraction(1) if width is None else width
-    full = [
-        each if each.width is not None else replace(each, y=Fraction(0), width=whole)
-        for each in rectangles
-    ]
+    """The rectangles with their widths, that of a stick 1, and what those have in common that are
+    to be joined."""
+    whole = {"y": Fraction(0), "width": Fraction(1) if width is None else width}
+    full = [replace(each, **({} if each.width else whole)) for each in rectangles]
 
     def alike(each):
         high, wide = nearby(each.width) * scale / pixel, nearby(each.length) / pixel

@@ -11,6 +11,7 @@ from sawside.project.plans.cuts_told import cuts_made, cuts_told, together_told
 from sawside.project.plans.offcuts import kept_offcuts
 from sawside.project.plans.words import forms, name_of, planned_text, size_text
 from sawside.project.schema.plan_kept import FORMS
+from sawside.wood.materials import started
 
 _SAFE = (
     "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
@@ -103,7 +104,7 @@ def _group(boards, standing, show, drawings):
     number = sum(len(board.pieces) for board in boards)
     fresh = [(b, name_of(b)) for b in boards if standing.state(b) == "to cut"]
     return {
-        "material": f"{first.material or _molding(first) or 'Wood'}{thick}",
+        "material": f"{started(first.material or _molding(first) or 'Wood')}{thick}",
         "said": f"{counted(number, 'piece')} from {_numbers(boards)}",
         "best": "",
         "waste": _waste(boards, show),

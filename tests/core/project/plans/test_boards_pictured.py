@@ -9,6 +9,7 @@ from planned import by_hand, kept, on_hand, planned
 from projects import acts, begun, changed, view
 
 from sawside.drawing.boards.blocks import blocks_of
+from sawside.drawing.boards.planned_board import Drawn, planned_board
 
 SHEET = {"form": "sheet", "width": "48"}
 
@@ -52,6 +53,22 @@ def test_small_pieces_are_told_together_and_none_is_lost():
         (left, top), _, (right, bottom), _ = block["points"]
         area += (right - left) * (bottom - top)
     assert 60 * 3 * 2 <= area <= 60 * (3 + 1 / 8) * (2 + 1 / 8)
+
+
+def test_pieces_of_a_stick_are_as_high_as_the_stick():
+    """One that is told no width, as its profile has it."""
+    rails = [
+        Drawn(Fraction(17 * n), Fraction(0), Fraction(16), None, "stock", "a") for n in range(3)
+    ]
+    board = {"drawing": planned_board("A stick.", (Fraction(96), None, ("96″", ""), ""), rails)}
+
+    def heights(role):
+        return {
+            max(y for _, y in each["points"]) - min(y for _, y in each["points"])
+            for each in shapes(board, "polygon", role)
+        }
+
+    assert heights("stock") == heights("waste")
 
 
 def test_pieces_that_are_cut_have_a_check_mark_and_are_never_told_with_others():
@@ -108,6 +125,12 @@ def test_a_sheet_says_which_way_its_grain_runs_and_a_board_drawn_wider_says_so()
     board = board_of(by_hand("Strip", "30", width="1/2", count="3"), on_hand({"width": "5"}))
     assert "drawn wider" in notes(board)
     assert "grain →" not in notes(board)
+
+
+def test_a_heading_starts_with_a_capital_whatever_the_wood_is_called():
+    steps = by_hand("Rail", "16 1/2"), on_hand({"width": "2 1/4", "material": "cherry"})
+    [group] = planned(acts(begun(), *steps))["plan"]["groups"]
+    assert group["material"] == "Cherry, 3/4″ thick"
 
 
 @given(st.sets(st.tuples(st.integers(0, 5), st.integers(0, 5)), min_size=1))
