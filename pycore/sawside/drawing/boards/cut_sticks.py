@@ -53,29 +53,34 @@ def _run(run, top, bottom):
 
 
 def _told(runs, pixel, *, has_room):
-    """The (place, text) of what is told inside the pieces, and below the stick."""
-    inside, below, end = [], [], -_EDGE * pixel
+    """The (place, text) of what is told inside the pieces, and below the stick: with names where
+    no length is lost for them."""
+    inside, groups = [], []
     for (role, text, name), those in groupby(runs, key=lambda run: (run.role, run.text, run.name)):
         alike = list(those)
-        if not text:
-            continue
-        if (
-            has_room
-            and not name
-            and all(_room(run) > (_wide(text) + _LETTER) * pixel for run in alike)
-        ):
+        wide = (_wide(text) + _LETTER) * pixel
+        if text and has_room and not name and all(_room(run) > wide for run in alike):
             inside += [(_middle(run, run), text) for run in alike]
-            continue
-        many = f"{len(alike)} × " if len(alike) > 1 and role == "stock" else ""
-        most = (_SCREEN + _EDGE) * pixel
-        for told in (f"{many}{text} {name}".strip(), f"{many}{text}"):
-            half = _wide(told) * pixel / 2
-            place = min(max(_middle(alike[0], alike[-1]), end + half), most - half)
-            if place - half >= end and abs(place - _middle(alike[0], alike[-1])) <= half:
-                below.append((place, told))
+        elif text:
+            many = f"{len(alike)} × " if len(alike) > 1 and role == "stock" else ""
+            told = f"{many}{text}"
+            groups.append((_middle(alike[0], alike[-1]), f"{told} {name}".strip(), told))
+    named, bare = (_below(groups, pixel, names=names) for names in (True, False))
+    return inside, named if len(named) == len(bare) else bare
+
+
+def _below(groups, pixel, *, names):
+    """The (place, text) of each (middle, named, bare) that has room beside the ones before it."""
+    placed, end, most = [], -_EDGE * pixel, (_SCREEN + _EDGE) * pixel
+    for middle, *told in groups:
+        for text in told if names else told[1:]:
+            half = _wide(text) * pixel / 2
+            place = min(max(middle, end + half), most - half)
+            if place - half > end - pixel and abs(place - middle) <= half:
+                placed.append((place, text))
                 end = place + half + _LETTER * pixel
                 break
-    return inside, below
+    return placed
 
 
 def _wide(text):

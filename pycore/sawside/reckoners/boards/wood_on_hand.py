@@ -158,7 +158,7 @@ def _told_bad(offer, show):
     """Each bad stretch with its text, no shorter than it is."""
     told = []
     for start, end in offer.bad:
-        first = show.bare(start, "go in") if start else "0"
+        first = show.bare(start, "go in").removesuffix(" mm") if start else "0"
         told.append((start, end, f"{first} to {show.bare(end, 'reach')}"))
     return told
 

@@ -42,6 +42,15 @@ def test_pieces_that_have_no_room_for_their_length_are_told_below_their_stick():
     assert "30 × 3″ peg" in labels(many)
 
 
+def test_pieces_at_the_end_of_a_stick_are_told_although_their_text_is_wider_than_they():
+    mitered = [
+        {"length": "22", "count": "4"},
+        {"length": "9 1/2", "count": "2", "miters": "one", "name": "return"},
+    ]
+    said = reckon("sticks", ends="mitered", mitered=mitered, profile="molding", sold="16 ft")
+    assert {"2 × 9 1/2″", "4 × 22″"} <= {each.removesuffix(" return") for each in labels(said)}
+
+
 def test_every_length_of_the_picture_of_sticks_is_one_of_the_list():
     said = reckon(
         "sticks",
