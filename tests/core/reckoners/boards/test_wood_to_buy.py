@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from sawside.lengths.reading.reader import read_length
+from sawside.reckoners import RECKONERS
 from tests.core.oracles.counted_wood import QUARTERS, cost, surface
 from tests.core.tables import rows
 
@@ -269,3 +270,10 @@ def test_a_thin_board_by_the_board_foot_warns_that_a_yard_counts_an_inch():
     for other in ({"per": "piece"}, {"per": "board_foot", "thickness": "1"}):
         cautions = reckon("wood_to_buy", wood=[row | other])["cautions"]
         assert not any("under 1″" in caution for caution in cautions)
+
+
+def test_no_default_of_a_board_is_in_inches_where_the_project_is_in_millimeters():
+    [rows_of] = RECKONERS["wood_to_buy"].fields
+    lengths = [field for field in rows_of.fields if field.kind == "length" and field.default]
+    assert [field.key for field in lengths] == ["trim"]
+    assert all(field.metric.endswith("mm") for field in lengths)

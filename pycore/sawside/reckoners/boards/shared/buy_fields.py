@@ -134,7 +134,9 @@ WOOD = rows(
             **_only(STICK),
         ),
         length("length", "Length", least="1 in", most="40 ft"),
-        length("trim", "Trim each edge", default="0 in", most="6 in", **_only(SHEET)),
+        length(
+            "trim", "Trim each edge", default="0 in", metric="0 mm", most="6 in", **_only(SHEET)
+        ),
         material_as_typed(),
         number("price", "Price", "$", most="100000", blank_means="No price."),
         _per("per", _PER, SOFTWOOD, QUARTERS, BOARD),
