@@ -177,6 +177,12 @@ ODD_BOARDS = {
     },
 }
 
+SHEETS = {
+    "wood": [
+        {"form": "sheet", "thickness": "3/4 in", "width": "4 ft", "length": "8 ft", "count": "3"}
+    ]
+}
+
 
 def odd_boards(settings):
     """The same of boards with long, thin and many parts, and of those of a plan."""
@@ -188,6 +194,7 @@ def odd_boards(settings):
     for act, more in (
         ("begin", {"name": "Record cabinet"}),
         ("set", {"settings": settings}),
+        ("keep_line", {"name": "Wood on hand", "reckoner": "wood_on_hand", "values": SHEETS}),
         *(("keep_line", {"name": f"Panel {each}"} | by_hand(*each)) for each in pieces),
     ):
         change = {"do": "change", "document": document, "act": {"act": act} | more}
