@@ -11,8 +11,8 @@ from sawside.drawing.boards.ticks import TICK, ticks
 from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
 
-_SCREEN = 290
-"""Pixels of a board on a narrow phone."""
+_SCREEN = 316
+"""Pixels of the drawing on a narrow phone; the board has what the text at its end leaves."""
 
 _LETTER, _LINE, _ROW, _STICK, _EDGE, _OUT = 9, 15, 17, 30, 14, 18
 
@@ -60,7 +60,8 @@ def planned_board(words, board, rectangles, bad=(), cut=None):
     """
     length, width, sizes, grain = board
     long = nearby(length)
-    pixel = long / _SCREEN
+    left = max(len(sizes[1]) * _LETTER, _EDGE) + _OUT / 2
+    pixel = long / (_SCREEN - left - _EDGE)
     high = _high(width, rectangles, pixel)
     scale = high if width is None else high / nearby(width)
     shapes = [rectangle(0, 0, long, high, "waste")]
@@ -70,7 +71,7 @@ def planned_board(words, board, rectangles, bad=(), cut=None):
         shapes += _block(each, scale, high, pixel)
     shapes.append(dimension((0, 0), (long, 0), _OUT * pixel, sizes[0]))
     if width is not None:
-        shapes.append(dimension((0, high), (0, 0), _OUT * pixel, sizes[1]))
+        shapes.append(dimension((0, high), (0, 0), left / 2 * pixel, sizes[1]))
     shapes += _cut(cut, high, scale, pixel) if cut else []
     is_wider = width is not None and scale > 1
     note = "drawn wider" if is_wider else grain
@@ -78,8 +79,8 @@ def planned_board(words, board, rectangles, bad=(), cut=None):
     if note:
         shapes.append(label((0, high + _LINE * pixel), note, "note", "start"))
     words += " Drawn wider than it is." if is_wider else ""
-    edge = (_EDGE + _OUT) * pixel
-    return drawing(words, (-edge, -edge, long + _EDGE * pixel, bottom), shapes)
+    box = (-left * pixel, -(_EDGE + _OUT) * pixel, long + _EDGE * pixel, bottom)
+    return drawing(words, box, shapes)
 
 
 def _high(width, rectangles, pixel):
