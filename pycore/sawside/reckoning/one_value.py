@@ -1,5 +1,6 @@
 """Reading what was typed in one field that holds one value, by the field's kind and its range."""
 
+import re
 from functools import cache
 
 from sawside.errors import Refusal, quoted
@@ -14,6 +15,9 @@ from sawside.wood.weights import POUNDS_IN
 
 _AREA = 2
 """The power of inches of an area."""
+
+_DOLLAR = re.compile(r"\$(?![^\[\]]*\])")
+_THOUSANDS_OF_DOLLARS = re.compile(r"\d{1,3}(,\d{3})+\.\d+")
 
 MOST_WORDS = 80
 """Characters in a text that is no sum."""
@@ -39,8 +43,7 @@ def _is_less(one, other):
 
 
 def _out_of_range(field, words, bound):
-    unit = _unit(field) if field.unit else ""
-    message = f"{field.label} must be {words} {bound}{unit}."
+    message = f"{field.label} must be {words} {_with_unit(field, bound) if field.unit else bound}."
     return Refusal("range", message, "Check the number.", at=0)
 
 
@@ -68,10 +71,20 @@ def _count(field, value, _settings, names):
 
 
 def _number(field, value, _settings, names):
-    reading = read_number(_text(field, value), _in_its_unit(field, names))
+    text = _text(field, value)
+    if field.unit == "$":
+        text = _dollars(text)
+    reading = read_number(text, _in_its_unit(field, names))
     _in_range(field, reading.value, read_number)
     has_unit = field.unit in _ONE_IS and reading.echo.endswith("]")
-    return reading.value, reading.echo if has_unit else f"{reading.echo}{_unit(field)}"
+    return reading.value, reading.echo if has_unit else _with_unit(field, reading.echo)
+
+
+def _dollars(text):
+    """A price without its signs, but for those of names in brackets, and without its commas where
+    it can mean but one thing, as in 1,204.50."""
+    text = _DOLLAR.sub(" ", text)
+    return text.replace(",", "") if _THOUSANDS_OF_DOLLARS.fullmatch(text.strip()) else text
 
 
 _ONE_IS = POUNDS_IN | SQUARE_INCHES_IN
@@ -100,9 +113,11 @@ def _is_area(named):
     return named.power == _AREA
 
 
-def _unit(field):
-    """A unit as it stands behind its number: 6%, 12 psi."""
-    return "%" if field.unit == "%" else f" {field.unit}"
+def _with_unit(field, number):
+    """A number with its unit as one writes it: 6%, $9.40, 12 psi."""
+    if field.unit == "$":
+        return f"${number}"
+    return f"{number}%" if field.unit == "%" else f"{number} {field.unit}"
 
 
 def _choice(field, value, _settings, _names):

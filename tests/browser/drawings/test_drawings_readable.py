@@ -146,6 +146,80 @@ def test_the_usual_font_of_this_browser_is_read_as_well(paper):
     assert unreadable(paper, drawn) == []
 
 
+BOARD = {"form": "board", "thickness": "13/16", "width": "6 3/8", "length": "85 1/2"}
+ODD_BOARDS = {
+    "wood_on_hand": {
+        "wood": [
+            BOARD | {"material": "cherry", "bad": "0 to 1 1/2, 40 to 44"},
+            BOARD | {"form": "sheet", "width": "48", "note": "scuffed, good face for the sides"},
+            BOARD | {"width": "1/2", "length": "20 ft", "bad": "31 to 36"},
+            BOARD | {"form": "sheet", "width": "9", "length": "11", "count": "7"},
+        ]
+    },
+    "sticks": {
+        "pieces": [
+            {"length": "3", "count": "60", "name": "peg"},
+            {"length": "40", "count": "3", "name": "rail with a long name"},
+        ],
+        "sold": "8 ft",
+    },
+    "sheets": {
+        "pieces": [
+            {"length": "10", "width": "6", "count": "40", "name": "drawer side"},
+            {"length": "90", "width": "1", "count": "9", "name": "edging"},
+        ]
+    },
+    "glued_panel": {
+        "length": "60",
+        "width": "40",
+        "thickness": "1",
+        "boards": ["5 1/2", "6", "4", "3 1/2", "7", "2 1/4", "3", "5", "6", "4"],
+    },
+}
+
+SHEETS = {
+    "wood": [
+        {"form": "sheet", "thickness": "3/4 in", "width": "4 ft", "length": "8 ft", "count": "3"}
+    ]
+}
+
+
+def odd_boards(settings):
+    """The same of boards with long, thin and many parts, and of those of a plan."""
+    for key, values in ODD_BOARDS.items():
+        message = {"do": "reckon", "settings": settings, "reckoner": key, "values": values}
+        yield key, "overFields", answered(message)["drawing"]
+    document = None
+    pieces = (("90", "1", "12"), ("10", "6", "30"), ("28 1/2", "15 1/4", "2"))
+    for act, more in (
+        ("begin", {"name": "Record cabinet"}),
+        ("set", {"settings": settings}),
+        ("keep_line", {"name": "Wood on hand", "reckoner": "wood_on_hand", "values": SHEETS}),
+        *(("keep_line", {"name": f"Panel {each}"} | by_hand(*each)) for each in pieces),
+    ):
+        change = {"do": "change", "document": document, "act": {"act": act} | more}
+        document = answered(change)["document"]
+    for group in answered({"do": "plan", "document": document, "effort": 0})["plan"]["groups"]:
+        for board in group["boards"]:
+            for how in ("case", "boldDrawing"):
+                yield board["name"], how, board["drawing"]
+
+
+def by_hand(length, width, count):
+    """What is kept of pieces of this size in inches."""
+    sizes = {"length": f"{length} in", "width": f"{width} in", "thickness": "3/4 in"}
+    ends = {"left_end": "square", "right_end": "square"}
+    return {"reckoner": "piece_by_hand", "values": sizes | ends | {"count": count}}
+
+
+@pytest.mark.parametrize("settings", [{}, {"display": "mm", "mark": "0.1 mm"}], ids=["in", "mm"])
+def test_no_text_of_an_odd_board_is_cut_off_crossed_or_on_another(paper, settings):
+    drawn = list(odd_boards(settings))
+    assert len(drawn) > len(ODD_BOARDS) + 1
+    assert paper.evaluate(FONT, WIDER) >= WIDER
+    assert unreadable(paper, drawn) == []
+
+
 @pytest.mark.parametrize(
     ("shapes", "faults"),
     [

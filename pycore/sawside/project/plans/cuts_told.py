@@ -64,7 +64,7 @@ def rounds_of(board):
 
 def cuts_told(board, standing, show):
     """Every cut of a board as the contract of `PlanCut` has it."""
-    made = _made(board, standing)
+    made = cuts_made(board, standing)
     further = {cut.part for cut in board.cuts}
     pieces = {piece.of: piece for piece in board.pieces}
     waits = _waits(board, standing, made)
@@ -90,7 +90,7 @@ def _waits(board, standing, made):
     return found
 
 
-def _made(board, standing):
+def cuts_made(board, standing):
     """The numbers of the cuts that are made: those by which a piece came off that is cut."""
     cut = standing.cut_of(board)
     return {number for piece in cut for number in board.above(piece.of)}

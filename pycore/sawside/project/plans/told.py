@@ -2,15 +2,16 @@
 
 from fractions import Fraction
 
-from sawside.drawing.boards.planned_board import Drawn, planned_board
+from sawside.drawing.boards.planned_board import Drawn, NextCut, planned_board
 from sawside.lengths.display import decimal_text
 from sawside.lengths.words import counted, listed
 from sawside.project.plans.buying import buy_told, cost_told, list_text
 from sawside.project.plans.checked import how_good
-from sawside.project.plans.cuts_told import cuts_told, together_told
+from sawside.project.plans.cuts_told import cuts_made, cuts_told, together_told
 from sawside.project.plans.offcuts import kept_offcuts
 from sawside.project.plans.words import forms, name_of, planned_text, size_text
 from sawside.project.schema.plan_kept import FORMS
+from sawside.wood.materials import started
 
 _SAFE = (
     "Support long and heavy stock, and break it down first. Clamp what you can’t hold. The saw "
@@ -103,7 +104,7 @@ def _group(boards, standing, show, drawings):
     number = sum(len(board.pieces) for board in boards)
     fresh = [(b, name_of(b)) for b in boards if standing.state(b) == "to cut"]
     return {
-        "material": f"{first.material or _molding(first) or 'Wood'}{thick}",
+        "material": f"{started(first.material or _molding(first) or 'Wood')}{thick}",
         "said": f"{counted(number, 'piece')} from {_numbers(boards)}",
         "best": "",
         "waste": _waste(boards, show),
@@ -160,15 +161,36 @@ def _waste(boards, show):
 def _drawing(board, standing, show):
     rectangles = [_piece(board, piece, standing, show) for piece in board.pieces]
     rectangles += [
-        Drawn(part.x, part.y, part.length, part.width, "ghost", texts=("offcut",))
+        Drawn(part.x, part.y, part.length, part.width, "ghost", texts=_left(part, show))
         for part in kept_offcuts(board)
     ]
     number = counted(len(board.pieces), "piece")
     words = f"{name_of(board)} with {number} laid out on it."
     if board.flaws:
         words += " What is bad of it is crossed out."
-    sizes = show.brief(board.length), "" if board.width is None else show.brief(board.width)
-    return planned_board(words, board.length, board.width, sizes, rectangles, board.flaws)
+    is_sheet, sides = board.form == "sheet", (board.length, board.width)
+    words += " The grain runs from left to right." if is_sheet else ""
+    sizes = ["" if each is None else show.brief(each) for each in sides]
+    drawn = (*sides, sizes, "grain →" if is_sheet else "")
+    return planned_board(words, drawn, rectangles, board.flaws, _next_cut(board, standing))
+
+
+def _left(part, show):
+    return "offcut", size_text(show, part.length, part.width)
+
+
+def _next_cut(board, standing):
+    """The first cut that isn't made, in the drawing; None where there is none to make."""
+    made = cuts_made(board, standing)
+    number = next((each for each in range(len(board.cuts)) if each not in made), None)
+    if number is None or board.bad:
+        return None
+    cut, part = board.cuts[number], board.parts[board.cuts[number].part]
+    name = "next cut" if made else "first cut"
+    if cut.way == "rip":
+        return NextCut(name, "rip", part.y + cut.at, part.x, part.x + part.length)
+    end = None if part.width is None else part.y + part.width
+    return NextCut(name, "crosscut", part.x + cut.at, part.y, end)
 
 
 def _marks(board, standing, show):
@@ -189,7 +211,7 @@ def _piece(board, piece, standing, show):
     part, known = board.parts[piece.of], standing.pieces.get(piece.key)
     name = known.told["name"] if known else ""
     texts = name, size_text(show, part.length, part.width)
-    role = "hatch" if standing.is_cut(board, piece) else "stock"
-    key = f"{piece.entry}/{piece.part}"
-    mark = standing.mark(piece)
+    key, mark, role = f"{piece.entry}/{piece.part}", standing.mark(piece), "stock"
+    if standing.is_cut(board, piece):
+        mark, role = f"{mark} ✓", "hatch"
     return Drawn(part.x, part.y, part.length, part.width, role, mark, texts, key)

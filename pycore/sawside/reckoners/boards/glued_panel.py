@@ -92,33 +92,48 @@ def _parts(given, show, strips, answers):
             left=_SQUARE,
             right=_SQUARE,
             drawing=square_piece(show, name, answers["long"], exact_of(width)),
-            about=(f"Joint both edges, {show.brief(given.joint)} off each.", lay_up(given))
-            if given.joint
-            else (lay_up(given),),
+            about=tuple(_about(given, show, strips)),
         )
+
+
+def _about(given, show, strips):
+    """What is done to a strip; one board by itself isn't laid up."""
+    if given.joint:
+        yield f"Joint both edges, {show.brief(given.joint)} off each."
+    if strips.number > 1:
+        yield lay_up(given)
 
 
 @lazy
 def _drawing(given, show, strips, long):
     if strips.places is None:
-        widths = [strips.strip] * strips.number
+        drawn = [(strips.strip, ())] * strips.number
     else:
-        widths = [strips.usable[place] for place in strips.places]
-    first = on_fine_marks(widths[0], show, "be there")
+        drawn = [(strips.usable[place], _names(show, strips, place)) for place in strips.places]
+    first = on_fine_marks(drawn[0][0], show, "be there")
     texts = [show.brief(each) for each in (given.length, given.width, first)]
-    words = (
-        f"{strips.number} strips side by side, the finished panel of {texts[0]} by {texts[1]} in "
-        f"them, and the end with its rings. {lay_up(given)}"
-    )
+    finished = f"the finished panel of {texts[0]} by {texts[1]} dashed"
+    words = f"One board, {finished} in it, and its end with the rings."
+    if strips.number > 1:
+        words = (
+            f"{strips.number} strips side by side, {finished} in them, and the end with its rings. "
+            f"{lay_up(given)}"
+        )
     return glued_strips(
         words,
         (long, strips.glued),
         (given.length, given.width),
-        widths,
+        drawn,
         texts,
         thick=given.thickness + given.extra_thickness,
         alternate=given.grain == "alternate",
     )
+
+
+def _names(show, strips, place):
+    """What a board is called on the panel: with its width, or without."""
+    width = on_fine_marks(strips.usable[place], show, "be there")
+    return f"Board {place + 1}, {show.brief(width)}", f"Board {place + 1}"
 
 
 RECKONER = Reckoner(

@@ -21,9 +21,8 @@ from sawside.wood.saw import SHORT_PIECE, SHORTEST_TO_HOLD
 _CAUTIONS = (
     Caution(
         "Square one end first. Cut repeats against a stop.",
-        "Square one end of each stick and measure from it. Cut pieces of one length against a "
-        "stop block that can’t trap the offcut. Don’t hold short pieces by hand: clamp them. The "
-        "saw maker’s instructions come first.",
+        "Square one end of each stick and measure from it. Cut repeats against a stop that can’t "
+        "trap the offcut, and clamp short pieces. The saw maker’s instructions come first.",
     ),
 )
 
@@ -110,6 +109,8 @@ def _drawing(show, request, groups, least):
     shown = groups[:MOST_DRAWN]
     number = counted(sum(group.count for group in groups), "stick")
     words = f"{number} with the pieces cut from them, in scale."
+    if any(group.stick.stock.bad for group in shown):
+        words += " Bad wood is crossed out."
     if len(groups) > len(shown):
         words += f" The first {len(shown)} kinds of {len(groups)}; the cutting list has all."
     return cut_sticks(words, [along(show, group, request, least) for group in shown])

@@ -7,7 +7,7 @@ from sawside.drawing.boards.pieces_of_wood import MOST_DRAWN, pieces_of_wood
 from sawside.drawing.lazy import lazy
 from sawside.errors import Refusal
 from sawside.lengths.plain_numbers import number_text
-from sawside.lengths.words import counted
+from sawside.lengths.words import counted, listed
 from sawside.reckoners.boards.shared.amounts import area_sum, area_text, board_feet_text
 from sawside.reckoners.boards.shared.bad_stretches import bad_stretches, clear_stretches
 from sawside.reckoners.boards.shared.hand_fields import BOARD, SHEET, STICK, WOOD
@@ -16,13 +16,16 @@ from sawside.reckoners.declaration import Answer, Reckoner, Reckoning
 from sawside.wood.board_measure import board_feet
 from sawside.wood.numbers import metric
 
-_MANY = {BOARD: "board", SHEET: "sheet", STICK: "stick"}
+_LONGEST = 36
+"""Letters of a title in the drawing: a note that has no room there is in its row."""
 
 
 def compute(given, show):
     """How much there is of each form; "unreadable" or "impossible" for a bad stretch."""
     offers = tuple(_offer(number, row, show) for number, row in enumerate(given.wood, 1))
-    by_form = {form: [each for each in offers if each.form == form] for form in _MANY}
+    by_form = {
+        form: [each for each in offers if each.form == form] for form in (BOARD, SHEET, STICK)
+    }
     clear = [
         (f"Wood {offer.key}", max(end - start for start, end in _clear(offer)))
         for offer in offers
@@ -74,7 +77,7 @@ def _offer(number, row, show):
 
 def _bad(number, row, length, show):
     try:
-        return bad_stretches(row.bad or "", length, show.settings.unit, show)
+        return bad_stretches(row.bad or "", length, show)
     except Refusal as refusal:
         refusal.message, refusal.field = f"Wood {number}: {refusal.message}", None
         raise refusal.of("wood", row=number - 1, part="bad") from None
@@ -97,10 +100,13 @@ def _together(offers, much):
 
 
 def _verdict(by_form, answers):
-    kinds = [form for form, offers in by_form.items() if offers]
-    one = _MANY[kinds[0]] if len(kinds) == 1 else "piece"
-    much = answers.get("board_feet") or answers.get("area")
-    return f"{counted(answers['pieces'], one)} on hand{f', {much}' if much else ''}"
+    many = [
+        counted(sum(each.count for each in offers), form)
+        for form, offers in by_form.items()
+        if offers
+    ]
+    much = answers.get("board_feet") or answers.get("area") if len(many) == 1 else None
+    return f"{listed(many)} on hand{f', {much}' if much else ''}"
 
 
 def _working(offers, show):
@@ -132,19 +138,37 @@ def _longest(offer, show):
 @lazy
 def _drawing(offers, show):
     shown = offers[:MOST_DRAWN]
-    words = "The wood on hand, in scale, bad stretches marked."
+    words = "The wood on hand, in scale."
+    if any(each.bad for each in shown):
+        words += " Bad stretches are crossed out, measured from the left end."
     if len(offers) > len(shown):
         words += f" The first {len(shown)} of {len(offers)}."
-    return pieces_of_wood(
-        words, [(_title(each, show), each.length, each.width, each.bad, 0) for each in shown]
-    )
+    return pieces_of_wood(words, [_drawn(each, show, many=len(offers) > 1) for each in shown])
+
+
+def _drawn(offer, show, *, many):
+    """A row in the drawing, with its number where there are `many`."""
+    title = f"Wood {offer.key}: {_title(offer, show)}" if many else _title(offer, show)
+    if offer.name and len(title) + len(offer.name) < _LONGEST:
+        title += f", {offer.name}"
+    return title, offer.length, offer.width, _told_bad(offer, show), 0
+
+
+def _told_bad(offer, show):
+    """Each bad stretch with its text, no shorter than it is."""
+    told = []
+    for start, end in offer.bad:
+        first = show.bare(start, "go in").removesuffix(" mm") if start else "0"
+        told.append((start, end, f"{first} to {show.bare(end, 'reach')}"))
+    return told
 
 
 def _title(offer, show):
-    many = f"{offer.count} × " if offer.count > 1 else ""
-    sizes = [each for each in (offer.width, offer.length) if each is not None]
+    """What a row is called, as it is measured: thickness by width by length."""
+    many = f"{offer.count} of " if offer.count > 1 else ""
+    sizes = [each for each in (offer.thickness, offer.width, offer.length) if each is not None]
     told = " × ".join(show.brief(each) for each in sizes)
-    return ", ".join(filter(None, (f"{many}{told}", offer.material, offer.name)))
+    return ", ".join(filter(None, (f"{many}{told}", offer.material)))
 
 
 RECKONER = Reckoner(

@@ -4,7 +4,7 @@ from sawside.boards.offer import Offer
 from sawside.drawing.boards.pieces_of_wood import MOST_DRAWN, pieces_of_wood
 from sawside.drawing.lazy import lazy
 from sawside.reckoners.boards.shared.amounts import money
-from sawside.reckoners.boards.shared.buy_fields import QUARTERS, WOOD
+from sawside.reckoners.boards.shared.buy_fields import BOARD, QUARTERS, WOOD
 from sawside.reckoners.boards.shared.buy_told import (
     amount,
     compared,
@@ -27,6 +27,14 @@ _RANDOM_WIDTHS = Caution(
 _HEAVY = 50
 """Pounds that one person lifts at most: about the 51 lb of the lifting equation of NIOSH (1994),
 from memory."""
+
+_THIN = Caution(
+    "Sold by the board foot, wood under 1″ is counted as 1″.",
+    "A yard counts wood under 1″ as 1″ thick, and by the size it was sawn to. Where it does, enter "
+    "it as hardwood by quarters or by its nominal size: it costs more than its own volume.",
+)
+_LEAST_COUNTED = 1
+"""Inches: thinner wood is counted as this thick (`wood/board_measure.py`)."""
 
 _LIFT = Caution(
     f"Over {_HEAVY} lb: get help to lift it.",
@@ -90,9 +98,17 @@ def _verdict(wood, short, show):
 def _cautions(wood, show):
     if any(sold.row.sold == QUARTERS for sold in wood):
         yield _RANDOM_WIDTHS
+    if any(_is_thin(sold) for sold in wood):
+        yield _THIN
     weighed = [each for each in (weighed_of(sold, show) for sold in wood) if each]
     if any(each.pounds > _HEAVY for each in weighed):
         yield _LIFT
+
+
+def _is_thin(sold):
+    """Whether a board is priced by its own volume, and a yard counts more."""
+    is_own = sold.row.sold == BOARD and sold.per == "board_foot"
+    return is_own and sold.thickness < _LEAST_COUNTED
 
 
 @lazy
@@ -101,9 +117,15 @@ def _drawing(wood, show):
     words = "One of each kind of wood, in scale."
     if len(wood) > len(shown):
         words += f" The first {len(shown)} of {len(wood)}."
-    return pieces_of_wood(
-        words, [(title(sold, show), sold.length, sold.width, (), sold.trim) for sold in shown]
-    )
+    if any(sold.trim for sold in shown):
+        words += " The edge trim is dashed."
+    return pieces_of_wood(words, [_drawn(sold, show, many=len(wood) > 1) for sold in shown])
+
+
+def _drawn(sold, show, *, many):
+    """A row in the drawing, with its number where there are `many`."""
+    name = f"Wood {sold.number}: {title(sold, show)}" if many else title(sold, show)
+    return name, sold.length, sold.width, (), sold.trim
 
 
 RECKONER = Reckoner(

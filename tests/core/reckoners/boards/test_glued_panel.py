@@ -4,7 +4,7 @@ import re
 from fractions import Fraction
 
 import pytest
-from asking import ask, errors, exact, inches, items, reckon, texts
+from asking import as_number, ask, errors, exact, inches, items, reckon, texts
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -91,6 +91,18 @@ def test_clamps_and_cauls_are_as_many_as_a_shop_sets():
         "7 clamps 5 1/4″ on center, 4 un"
     )
     assert texts(panel("5 1/2"))["lines"] == "2"
+
+
+def test_narrow_outer_strips_get_a_batten_and_not_a_clamp_every_hand():
+    """Common practice, no source: 97 less 2 at each end is 93, 6 apart 16 spaces of 5 13/16; their
+    half, 2 29/32, is 1 15/32 more than the strip of 1 7/16."""
+    said = panel("2", length="96", width="4", thickness="1 1/2")
+    assert texts(said)["strip"] == "1 7/16″"
+    assert texts(said)["clamps"] == (
+        "17 clamps 5 13/16″ on center, 9 under and 8 over, against a stiff batten at least "
+        "1 15/32″ wide along each edge; 7 pairs of cauls across"
+    )
+    assert "batten" not in texts(panel("5 1/2"))["clamps"]
 
 
 def test_boards_measured_jointed_lose_nothing():
@@ -198,6 +210,8 @@ def test_clamps_reach_every_place_of_the_first_glue_line(long, first, others):
     )
     assume("clamps" in said["by_key"])
     number = int(re.match(r"\d+", texts(said)["clamps"])[0])
+    batten = re.search(r"at least (?:≈ )?([\d /]+)″", texts(said)["clamps"])
+    reach = first + (as_number(batten[1]) if batten else 0)
     end = min(2, Fraction(long, 6))
     assert len(items(said, "jointed")) == len(boards)
-    assert glued_up.squeezed(long, first, end, number)
+    assert glued_up.squeezed(long, reach, end, number)

@@ -65,7 +65,7 @@ def test_boards_are_added_up_in_board_feet_sheets_in_square_feet_and_sticks_in_l
     told = texts(said)
     assert (told["pieces"], told["board_feet"], told["area"]) == ("6", "8 board feet", "8 sq ft")
     assert told["sticks"] == "180″"
-    assert said["verdict"] == "6 pieces on hand, 8 board feet"
+    assert said["verdict"] == "2 boards, 1 sheet and 3 sticks on hand"
 
 
 def test_the_longest_clear_stretch_is_between_the_bad_ones():
@@ -101,15 +101,21 @@ def test_a_bad_stretch_has_the_unit_of_the_project_or_its_own():
     assert board.bad == ((10, 20), (30, 40))
 
 
+def test_a_bad_stretch_may_run_to_the_end():
+    [board] = offers(BOARD | {"bad": "80 to end, 10 to 12"})
+    assert board.bad == ((10, 12), (80, Fraction(171, 2)))
+
+
 @pytest.mark.parametrize(
     ("bad", "says"),
     [
         ("31 36", "I can’t read the bad stretch “31 36”"),
         ("31 to x", "Wood 1"),
         ("36 to 31", "runs backward"),
+        ("36 to 36", "ends where it starts"),
         ("80 to 90", "runs past the end, 85 1/2″"),
         ("0 to 85 1/2", "take all of it"),
-        ("-3 to 4", "runs backward"),
+        ("-3 to 4", "starts before the end of the board"),
     ],
 )
 def test_a_bad_stretch_that_is_none_says_so_beside_it(bad, says):
@@ -128,8 +134,8 @@ def test_a_board_without_one_of_its_sizes_is_refused_there(part):
 
 def test_the_drawing_marks_what_is_bad_and_says_how_much_it_leaves_out():
     drawn = have(BOARD | {"bad": "40 to 44"})["drawing"]
-    [waste] = [shape for shape in drawn["shapes"] if shape.get("role") == "hatch"]
-    assert {x for x, _ in waste["points"]} == {40, 44}
+    [bad] = [shape for shape in drawn["shapes"] if shape.get("role") == "ghost"]
+    assert {x for x, _ in bad["points"]} == {40, 44}
     many = have(*(BOARD | {"width": str(3 + number)} for number in range(7)))["drawing"]
     assert "The first 5 of 7." in many["words"]
 

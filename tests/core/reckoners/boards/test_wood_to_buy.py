@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from sawside.lengths.reading.reader import read_length
+from sawside.reckoners import RECKONERS
 from tests.core.oracles.counted_wood import QUARTERS, cost, surface
 from tests.core.tables import rows
 
@@ -258,3 +259,21 @@ def test_what_hardwood_costs_is_what_a_tally_by_hand_makes_of_it(key, wide, long
 
 def test_the_lengths_of_the_table_of_surface_measure_are_read_as_they_are_printed():
     assert read_length("12 ft 11 in").value == 155
+
+
+def test_a_thin_board_by_the_board_foot_warns_that_a_yard_counts_an_inch():
+    """NHLA and PS 20: wood under 1 in. thick is counted as 1 in."""
+    row = {"sold": "board", "thickness": "3/4", "width": "6", "length": "8 ft", "price": "5"}
+    said = reckon("wood_to_buy", wood=[row | {"per": "board_foot"}])
+    assert said["verdict"] == "$15.00 each, 3 board feet"
+    assert any("counts wood under 1″ as 1″ thick" in caution for caution in said["cautions"])
+    for other in ({"per": "piece"}, {"per": "board_foot", "thickness": "1"}):
+        cautions = reckon("wood_to_buy", wood=[row | other])["cautions"]
+        assert not any("under 1″" in caution for caution in cautions)
+
+
+def test_no_default_of_a_board_is_in_inches_where_the_project_is_in_millimeters():
+    [rows_of] = RECKONERS["wood_to_buy"].fields
+    lengths = [field for field in rows_of.fields if field.kind == "length" and field.default]
+    assert [field.key for field in lengths] == ["trim"]
+    assert all(field.metric.endswith("mm") for field in lengths)

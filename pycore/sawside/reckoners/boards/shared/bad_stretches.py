@@ -4,6 +4,7 @@ import re
 
 from sawside.errors import Refusal, quoted
 from sawside.lengths.reading.reader import read_length
+from sawside.reckoners.boards.shared.sold import exact
 
 _APART = re.compile(r";|,\s|\band\b", re.IGNORECASE)
 _TO = re.compile(r"\s*\bto\b\s*|\s*[–—]\s*|\s+-\s+", re.IGNORECASE)
@@ -25,13 +26,20 @@ def _ends(part):
     return [each.strip() for each in (dash.groups() if dash else ends)]
 
 
-def bad_stretches(text, length, unit, show):
-    """The (from, to) of a text in order and apart, exact inches; a bare number is in `unit`.
+def bad_stretches(text, length, show, *, beyond=False):
+    """The (from, to) of a text in order and apart, exact inches; a bare number is in the unit of
+    the settings, and "end" is where a board of this `length` ends.
 
     Refusals, told of no field yet: "unreadable" for what is no such stretch, "impossible" for one
-    that runs backward or past the end of a board of this `length`.
+    that runs backward, or past the end where it may not run `beyond` it.
     """
-    read = sorted(_stretch(ends, length, unit, show) for ends in stretches_in(text))
+    read = sorted(_stretch(ends, length, show) for ends in stretches_in(text))
+    if read and max(read)[1] > length and not beyond:
+        raise Refusal(
+            "impossible",
+            f"A bad stretch runs past the end, {show.brief(length)}.",
+            "Enter one inside the length.",
+        )
     made = []
     for start, end in read:
         if made and start <= made[-1][1]:
@@ -48,23 +56,29 @@ def clear_stretches(bad, length):
     return [(start, end) for start, end in pairs if end > start]
 
 
-def _stretch(ends, length, unit, show):
+def _stretch(ends, length, show):
     text = " to ".join(ends)
     if len(ends) != 2:
         raise Refusal(
             "unreadable", f"I can’t read the bad stretch {quoted(text)}.", "Enter it as 31 to 36."
         )
-    start, end = (read_length(each, unit).value for each in ends)
-    if not 0 <= start < end:
-        raise Refusal(
-            "impossible",
-            f"The bad stretch {quoted(text)} runs backward.",
-            "Enter the smaller number first, both from one end.",
-        )
-    if end > length:
-        raise Refusal(
-            "impossible",
-            f"The bad stretch {quoted(text)} runs past the end, {show.brief(length)}.",
-            "Enter one inside the length.",
+    start, end = (_place(each, length, show) for each in ends)
+    if start < 0:
+        raise _impossible(text, "starts before the end of the board", "Measure it from one end, 0.")
+    if start == end:
+        raise _impossible(text, "ends where it starts", "Enter where it starts and where it ends.")
+    if start > end:
+        raise _impossible(
+            text, "runs backward", "Enter the smaller number first, both from one end."
         )
     return start, end
+
+
+def _place(text, length, show):
+    if text.casefold() == "end":
+        return length
+    return exact(read_length(text, show.settings.unit).value, show)
+
+
+def _impossible(text, what, remedy):
+    return Refusal("impossible", f"The bad stretch {quoted(text)} {what}.", remedy)

@@ -95,7 +95,7 @@ WOOD = rows(
         choice(
             "surfaced",
             "Surfaced",
-            {"rough": "Rough", "one_side": "One side", "two_sides": "Two sides"},
+            {"rough": "Rough", "one_side": "One side, S1S", "two_sides": "Two sides, S2S"},
             **_only(QUARTERS),
         ),
         length(
@@ -134,7 +134,9 @@ WOOD = rows(
             **_only(STICK),
         ),
         length("length", "Length", least="1 in", most="40 ft"),
-        length("trim", "Trim each edge", default="0 in", most="6 in", **_only(SHEET)),
+        length(
+            "trim", "Trim each edge", default="0 in", metric="0 mm", most="6 in", **_only(SHEET)
+        ),
         material_as_typed(),
         number("price", "Price", "$", most="100000", blank_means="No price."),
         _per("per", _PER, SOFTWOOD, QUARTERS, BOARD),

@@ -16,10 +16,10 @@ from sawside.wood.weights import weight_text
 
 
 def title(sold, show):
-    """What a row is called: "pine, 1 × 6 × 8 ft", "3/4″ × 48″ × 8 ft sheet"."""
-    told = sold.called or " × ".join(
-        show.brief(each) for each in (sold.thickness, sold.width) if each is not None
-    )
+    """What a row is called: "pine, 1 × 6 × 8 ft", "3/4″ × 4 ft × 8 ft sheet"."""
+    as_sold = partial(stock_text, show) if sold.form == "sheet" else show.brief
+    sides = ((show.brief, sold.thickness), (as_sold, sold.width))
+    told = sold.called or " × ".join(tell(each) for tell, each in sides if each is not None)
     if sold.row.sold == QUARTERS:
         told += f" × {show.brief(sold.width)}"
     size = f"{told} × {stock_text(show, sold.length)}" if told else stock_text(show, sold.length)

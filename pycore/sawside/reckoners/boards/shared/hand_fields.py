@@ -23,7 +23,7 @@ WOOD = rows(
             "text",
             "bad",
             "Bad stretches",
-            help="Knots, splits, snipe: from one end, as 31 to 36, 70 to 72.",
+            help="Knots, splits, snipe: from one end, as 31 to 36, 70 to end.",
             may_be_blank=True,
             blank_means="Clear all along.",
         ),

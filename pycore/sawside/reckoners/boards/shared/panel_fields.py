@@ -49,7 +49,7 @@ FIELDS = (
         "Clamp spacing",
         least="1 in",
         most="36 in",
-        blank_means="Twice the outer strip, up to 12″.",
+        blank_means="Twice the outer strip, 6″ to 12″.",
     ),
     count("panels", "How many panels", default="1", least="1", most="100"),
 )

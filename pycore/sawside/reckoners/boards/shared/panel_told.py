@@ -30,11 +30,15 @@ def verdict(given, show, strips):
 
 
 def clamps_text(show, clamping):
-    """How many clamps, how far apart, how many under and over, and the cauls."""
+    """How many clamps, how far apart, how many under and over, against what, and the cauls."""
     under = -(-clamping.clamps // 2)
+    batten = ""
+    if clamping.batten:
+        wide = show.brief(clamping.batten, "reach")
+        batten = f", against a stiff batten at least {wide} wide along each edge"
     return (
         f"{clamping.clamps} clamps {show.brief(clamping.apart, 'stay under')} on center, {under} "
-        f"under and {clamping.clamps - under} over; {clamping.cauls} pairs of cauls across"
+        f"under and {clamping.clamps - under} over{batten}; {clamping.cauls} pairs of cauls across"
     )
 
 
@@ -58,7 +62,7 @@ def working(given, show, strips, clamping):
         rounded = show.rounded(size + more, "reach")
         lines.append(f"Strip {name}: {number(size)} + {number(more)}{show.equals(rounded)}")
     if clamping:
-        lines.append(_clamps(show, clamping))
+        lines += _clamps(show, clamping)
     return tuple(lines)
 
 
@@ -84,6 +88,13 @@ def _clamps(show, clamping):
     span, most = show.number(clamping.span), show.number(clamping.most)
     spaces = clamping.clamps - 1
     ratio = show.pure(clamping.span / clamping.most, decimals=True)
-    return (
+    yield (
         f"Clamps, {show.number(clamping.end)} from the ends: {span} ÷ {most} = {ratio} → {spaces}"
     )
+    if clamping.batten:
+        wide = show.rounded(clamping.batten, "reach")
+        yield f"Apart: {span} ÷ {spaces} = {show.number(clamping.apart)}"
+        yield (
+            f"Batten: {show.number(clamping.apart)} ÷ 2 − {show.number(clamping.outer)}"
+            f"{show.equals(wide)}"
+        )

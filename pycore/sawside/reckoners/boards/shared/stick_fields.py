@@ -92,10 +92,10 @@ STOCK = (
             Field(
                 "text",
                 "bad",
-                "Bad wood",
-                help="Knots and splits, from one end: 12 to 15, 40 to 41 1/2.",
+                "Bad stretches",
+                help="Knots, splits, snipe: from one end, as 12 to 15, 90 to end.",
                 may_be_blank=True,
-                blank_means="None.",
+                blank_means="Clear all along.",
             ),
         ),
         help="Used before you buy.",

@@ -6,7 +6,6 @@ from itertools import groupby
 from typing import NamedTuple
 
 from sawside.boards.told import PlannedStick
-from sawside.lengths.words import counted
 
 
 class Run(NamedTuple):
@@ -30,9 +29,11 @@ class Group:
 
     @property
     def numbers(self):
-        """How they are called: "Stick 4", "Sticks 1 to 3"."""
+        """How they are called: "Stick 4", "Sticks 1 and 2", "Sticks 1 to 3"."""
         last = self.first + self.count - 1
-        return f"Stick {last}" if self.count == 1 else f"Sticks {self.first} to {last}"
+        if self.count == 1:
+            return f"Stick {last}"
+        return f"Sticks {self.first} {'and' if self.count == 2 else 'to'} {last}"
 
     @property
     def sections(self):
@@ -123,26 +124,26 @@ class Along(NamedTuple):
     far: tuple[Fraction, Fraction]
     role: str
     text: str = ""
+    name: str = ""
 
 
 def along(show, group, request, least):
     """(title, length, [`Along`]) of a group for the drawing; offcuts from `least` on are named."""
     stock, runs = group.stick.stock, []
+    for section in group.stick.sections:
+        runs += [_piece_along(show, request, laid) for laid in section.laid]
+        if left := section.left:
+            is_saved, stretch = left >= least, (section.end - left, section.end)
+            text = f"{show.brief(left, 'be there')} left" if is_saved else ""
+            runs.append(Along(stretch, stretch, "ghost" if is_saved else "waste", text))
     for start, end in stock.bad:
         stretch = max(start, Fraction(0)), min(end, stock.length)
         if stretch[0] < stretch[1]:
-            runs.append(Along(stretch, stretch, "hatch"))
-    for section in group.stick.sections:
-        for laid in section.laid:
-            runs.append(_piece_along(show, request, laid))
-        if left := section.left:
-            text = show.brief(left, "be there") if left >= least else ""
-            stretch = section.end - left, section.end
-            runs.append(Along(stretch, stretch, "ghost" if left >= least else "waste", text))
-    title = f"{group.count} × " if group.count > 1 else ""
-    title += stock_text(show, stock.length) + ("" if group.stick.bought else " on hand")
-    return title + f", {counted(len(group.stick.pieces), 'piece')}", stock.length, runs
+            runs.append(Along(stretch, stretch, "bad"))
+    where = stock_text(show, stock.length) + ("" if group.stick.bought else ", on hand")
+    return f"{group.numbers}: {where}", stock.length, runs
 
 
 def _piece_along(show, request, laid):
-    return Along(laid.near, laid.far, "stock", show.brief(request.pieces[laid.place].length))
+    piece = request.pieces[laid.place]
+    return Along(laid.near, laid.far, "stock", show.brief(piece.length), piece.name)

@@ -7,7 +7,7 @@ from sawside.boards.slants import alone, shorter_edge
 from sawside.errors import Refusal
 from sawside.geometry.miter import half_corner
 from sawside.lengths.real import Real
-from sawside.reckoners.boards.shared.bad_wood import bad_stretches
+from sawside.reckoners.boards.shared.bad_stretches import bad_stretches
 from sawside.reckoners.boards.shared.stick_fields import MOST_PIECES
 from sawside.reckoners.boards.shared.stick_groups import stock_text
 from sawside.reckoners.boards.shared.under_kerf import refuse_under_kerf
@@ -35,11 +35,7 @@ def request_of(given, show):
             "Enter a price for every length, or for none.",
             field="price" if given.price is None else "other",
         )
-    hand = (
-        # more than there are pieces are no use
-        Stock(exact(row.length, show), min(row.count, number), bad=bad_stretches(row.bad, show, at))
-        for at, row in enumerate(given.on_hand or ())
-    )
+    hand = (_on_hand(at, row, number, show) for at, row in enumerate(given.on_hand or ()))
     request = Request(
         pieces,
         tuple(hand),
@@ -55,6 +51,17 @@ def request_of(given, show):
     _refuse_crossed(given, request, show)
     _refuse_too_long(given, request, show)
     return request
+
+
+def _on_hand(at, row, number, show):
+    """A row of sticks on hand; more than there are pieces are no use."""
+    length = exact(row.length, show)
+    try:
+        bad = bad_stretches(row.bad or "", length, show, beyond=True)
+    except Refusal as refusal:
+        refusal.message, refusal.field = f"Stick {at + 1}: {refusal.message}", None
+        raise refusal.of("on_hand", row=at, part="bad") from None
+    return Stock(length, min(row.count, number), bad=bad)
 
 
 def exact(length, show):
@@ -110,11 +117,20 @@ def _refuse_too_long(given, request, show):
             mitered = place >= len(given.pieces or ())
             raise Refusal(
                 "impossible",
-                f"{_called(given, place)} is {show.brief(piece.length)}, and the longest stick "
+                f"{_called(given, place)} {_takes(show, piece, request)} "
                 f"gives {show.brief(usable)}.",
                 "Add a longer stock length, or splice the piece.",
                 field="mitered" if mitered else "pieces",
             )
+
+
+def _takes(show, piece, request):
+    """How long a piece is, or how much of a stick it takes where its slants make that more."""
+    takes = alone(piece, request.width).up
+    if takes > piece.length:
+        of_stick = show.brief(takes, "reach")
+        return f"takes {of_stick} of a stick from tip to tip, and the longest one"
+    return f"is {show.brief(piece.length)}, and the longest stick"
 
 
 def _called(given, place):
