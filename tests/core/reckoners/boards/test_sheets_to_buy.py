@@ -87,7 +87,7 @@ def test_what_is_on_hand_comes_first():
     assert (said["verdict"], texts(said)["sheets"]) == ("Buy 1 sheet", "1")
     both = buy(("40", "20", 2), on_hand=[one | {"count": "2"}])
     assert both["verdict"] == "Nothing to buy: 2 sheets on hand will do"
-    assert "Sheets 1 to 2 (40″ × 20″, on hand): one piece" in texts(both)["list"]
+    assert "Sheets 1 and 2 (40″ × 20″, on hand): one piece" in texts(both)["list"]
 
 
 def test_in_millimeters_a_sheet_is_2440_by_1220():

@@ -19,9 +19,10 @@ class SheetGroup:
 
     @property
     def numbers(self):
-        """How they are called: "Sheet 4", "Sheets 1 to 3"."""
+        """How they are called: "Sheet 4", "Sheets 1 and 2", "Sheets 1 to 3"."""
         last = self.first + self.count - 1
-        return f"Sheet {last}" if self.count == 1 else f"Sheets {self.first} to {last}"
+        to = "and" if self.count == 2 else "to"
+        return f"Sheet {last}" if self.count == 1 else f"Sheets {self.first} {to} {last}"
 
 
 def groups_of(plan):
