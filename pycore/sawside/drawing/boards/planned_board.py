@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from sawside.drawing.boards.bad_wood import crossed_out
 from sawside.drawing.boards.blocks import blocks_of
-from sawside.drawing.boards.size_lines import lines_of
+from sawside.drawing.boards.size_lines import lines_of, wrapped
 from sawside.drawing.boards.ticks import TICK, ticks
 from sawside.drawing.shapes import dimension, drawing, label, line, rectangle
 from sawside.lengths.real import nearby
@@ -143,8 +143,9 @@ def _texts(each, count, wide, tall):
     """The mark, with the name where that has room beside it, and what else has room."""
     name, *more = each.texts or ("",)
     mark = f"{count} × {each.mark}" if count > 1 else each.mark
-    named = f"{mark} {name}".strip()
-    texts = [text for text in (named if _fits(named, wide) else mark,) if text]
+    named = wrapped(f"{mark} {name}".split(), lambda line: _fits(line, wide))
+    has_room = len(named) == 1 or len(named) * _ROW + 2 < tall
+    texts = named if named and has_room else [mark] if mark else []
     for size in more:
         lines = lines_of(size, lambda line: _fits(line, wide))
         texts += lines if (len(texts) + len(lines)) * _ROW + 2 < tall else []

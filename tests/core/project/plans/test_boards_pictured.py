@@ -43,6 +43,20 @@ def test_strips_too_narrow_for_their_mark_are_told_together():
     assert [text for text in notes(board) if text.startswith("12 × a")] == ["12 × a Edging"]
 
 
+def test_a_name_stands_in_two_lines_where_it_has_no_room_in_one_and_else_the_mark_alone():
+    """By hand: of 96 in. in some 250 pixels a piece of 40 in. has 104, eleven letters of 9."""
+    board = board_of(
+        by_hand("Carcass left side", "40", width="15"),
+        by_hand("Dust frame runner", "9", width="15"),
+        on_hand(SHEET),
+    )
+    named = [text for text in notes(board) if text not in {"96″", "48″", "grain →"}]
+    assert "a Carcass" in named
+    assert named[named.index("a Carcass") + 1] == "left side"
+    assert "b" in named
+    assert not any("Dust" in text for text in named)
+
+
 def test_small_pieces_are_told_together_and_none_is_lost():
     """By hand: what is drawn of 60 pieces of 3 by 2 is their area and that of the kerfs between."""
     board = board_of(by_hand("Block", "3", width="2", count="60"), on_hand(SHEET))
