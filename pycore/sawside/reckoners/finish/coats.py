@@ -15,7 +15,7 @@ def compute(given, show, done=NONE_DONE):
     """The moments of the coats as text, and the steps; what was `done` moves what follows."""
     plan = plan_of(given)
     schedule = Schedule(plan, done)
-    between = drying(plan.recoat, plan.air, plan.finish.dries)
+    between = drying(plan.recoat, schedule.air, plan.finish.dries)
     answers = {
         "last": _last(plan, schedule, between),
         **({"between": f"{lasting(between)} at least"} if plan.coats > 1 else {}),
@@ -28,9 +28,9 @@ def compute(given, show, done=NONE_DONE):
         answers["next"] = said(upcoming.due)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(plan, given.temperature_c if given.air == "air_c" else None)),
+        working=tuple(_working(plan, schedule, given)),
         cautions=(
-            *spoils(plan, given.finish),
+            *spoils(plan, given.finish, schedule.air),
             SOLVENT if plan.finish.flammable else WATER,
             *((RAGS,) if plan.finish.rags else ()),
         ),
@@ -62,14 +62,18 @@ def _leads(plan, schedule, done):
     return "next", f"Next, {name[:1].lower()}{name[1:]}", left[0]
 
 
-def _working(plan, celsius):
-    if celsius is not None:
-        degrees = number_text(plan.air.fahrenheit, 2)
-        yield f"In °F: {number_text(celsius, 2)} × 1.8 + 32 = {degrees}"
-    yield from factors_worked(plan.air, plan.finish.dries)
+def _working(plan, schedule, given):
+    air, dries = schedule.air, plan.finish.dries
+    if schedule.is_noted:
+        degrees, humidity = (number_text(each, 2) for each in (air.fahrenheit, air.humidity))
+        yield f"The air that you noted last: {degrees} °F, {humidity}%"
+    elif given.air == "air_c":
+        degrees = number_text(air.fahrenheit, 2)
+        yield f"In °F: {number_text(given.temperature_c, 2)} × 1.8 + 32 = {degrees}"
+    yield from factors_worked(air, dries)
     if plan.coats > 1:
-        yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
-    yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
+        yield longer_worked("Hours between coats", plan.recoat, air, dries)
+    yield longer_worked("Days to cure", plan.cure, air, dries)
 
 
 RECKONER = Reckoner(
