@@ -15,7 +15,9 @@ def compute(given, show, done=NONE_DONE):
     finish = FINISHES[given.finish]
     left = [step for step in steps if step.key not in done]
     nailed = given.nails == "nailed"
-    answers = {"fill": _FILLS[finish.fill] if nailed else "None to fill", "steps": len(steps)}
+    main = _main(given, done, left)
+    answers = {"fill": _FILLS[finish.fill] if nailed else "None to fill"}
+    answers |= {"steps": len(steps)} if main == "steps" else {}
     return Reckoning(
         answers=answers | ({"next": left[0].said} if done and left else {}),
         working=("Nothing is figured here: the steps and their order are shop practice.",),
@@ -24,7 +26,7 @@ def compute(given, show, done=NONE_DONE):
             DUST,
             *((SOLVENT,) if finish.flammable else ()),
         ),
-        main=_main(given, done, left),
+        main=main,
         verdict=_verdict(given, done, left),
         steps=steps,
     )
