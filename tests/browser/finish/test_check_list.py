@@ -118,3 +118,24 @@ def test_steps_are_large_enough_readable_and_named_at_twice_the_text_too(phone, 
         assert page.evaluate("document.querySelector('#place').scrollWidth <= innerWidth"), place
         assert page.evaluate(f"() => {{ {script}\nreturn sawsideBrokenWords(); }}") == [], place
         page.evaluate("document.documentElement.style.fontSize = ''")
+
+
+def test_at_twice_the_text_notices_leave_most_of_the_screen_to_the_steps(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.clock.set_fixed_time("2026-12-02T18:30")
+    keep_coats(page, server, "coats")
+    open_steps(page)
+    tick(page, "First coat")
+    page.clock.set_fixed_time("2026-12-02T19:05")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    page.locator("#notices").get_by_text("Due: Spread the rags").wait_for(timeout=20_000)
+    tick(page, "Second coat")
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    of = "(selector) => document.querySelector(selector).clientHeight / innerHeight"
+    assert page.evaluate(of, "#notices") <= 0.4
+    assert page.evaluate(of, "#place") >= 0.35
+    # What is out of sight is scrolled to, by the keyboard too.
+    for name in ("Open", "Undo"):
+        key = page.locator("#notices").get_by_role("button", name=name)
+        key.focus()
+        expect(key).to_be_in_viewport(ratio=0.9)
