@@ -9,8 +9,8 @@ from sawside.reckoners.finish.shared.finishes import FINISHES, NAMES
 _FILLS = {"before": "Before the primer", "after": "After the first coat"}
 
 
-def compute(given, show, done=NONE_DONE):
-    """When nail holes are filled, in words, and the steps."""
+def compute(given, show, done=NONE_DONE, now=None):
+    """When nail holes are filled, in words, and the steps; none of them has a time."""
     steps = steps_before(given, show)
     finish = FINISHES[given.finish]
     left = [step for step in steps if step.key not in done]
