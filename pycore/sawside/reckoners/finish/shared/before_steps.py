@@ -17,9 +17,7 @@ VENEER = Caution(
     "than a few sheets of paper. Start at 150 grit or finer, stay off the edges, and stop when the "
     "scratches are even: what’s sanded through can’t be put back.",
 )
-_BY_HAND = Caution(
-    "Sand veneer by hand, and wear a dust respirator.", f"{VENEER.full} {DUST.full}"
-)
+_BY_HAND = Caution("Sand veneer by hand, and wear a dust respirator.", f"{VENEER.full} {DUST.full}")
 
 
 def steps_before(given, show):
