@@ -11,7 +11,7 @@ It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
 
 A question with steps to tick is `ticked`: its `compute(given, show, done=NONE_DONE, now=None)` gets
 what was done of them in a project, a `Done` by the key of its step, so that what follows goes by
-that, and the `datetime` of the person's clock where that is known: what leads may go by it, no more.
+that, and the `datetime` of the person's clock, None where that is unknown: what leads may go by it.
 """
 
 from collections.abc import Callable

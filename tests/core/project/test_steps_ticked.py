@@ -45,8 +45,8 @@ def test_what_is_called_cured_too_soon_says_by_how_much():
 
 
 def test_the_air_that_was_written_down_holds_for_the_coats_to_come_until_other_air_is():
-    """52 °F is 18 below 70: twice as long, so 48 h instead of 24, for the third coat too; with 70 °F
-    at the second it is 24 h again."""
+    """52 °F is 18 below 70: twice as long, so 48 h instead of 24, for the third coat too; with
+    70 °F at the second it is 24 h again."""
     cold = changed(
         finishing(**OIL), "tick", id="1", step="coat1", done_at=START, temperature="52 F"
     )

@@ -54,7 +54,7 @@ function plain(step) {
  * @param {Ticking} ticking
  */
 function ticked(step, { turn, details }) {
-  const { key, said, state, done } = step;
+  const { key, said, state } = step;
   const id = freshId("check");
   const box = element("input", {
     type: "checkbox",

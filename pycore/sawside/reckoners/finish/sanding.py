@@ -79,7 +79,8 @@ def _before_text(plan):
     grits = f"{names[0]} to {names[-1]}" if len(names) > 1 else names[0]
     coarse = [name for name in names if name not in _afterwards(plan)]
     outside = f" Outside faces: {listed(coarse)}." if coarse else ""
-    return f"Inside faces, panels and all you can’t reach later: {grits}.{outside} Stay off the joints."
+    inside = f"Inside faces, panels and all you can’t reach later: {grits}."
+    return f"{inside}{outside} Stay off the joints."
 
 
 def _afterwards(plan):
