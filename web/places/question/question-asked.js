@@ -98,7 +98,7 @@ export function questionAsked(app, { declared, entry, of, from }) {
 
   /**
    * What was begun from an entry is done with: the next is begun anew. So is what has steps: they're ticked in its line.
-   * @param {string} [id] of the new line
+   * @param {string | null} [id] of the new line
    */
   function kept(id) {
     const leadsTo =

@@ -17,7 +17,7 @@ import { filled } from "./question-draft.js";
  * @param {string} [line.from] the place that it was begun for, and that saving leads to
  * @param {{unit(): string, drop(): void}} line.draft
  * @param {() => Record<string, Typed>} line.values what is filled in
- * @param {(id?: string) => void} line.after called when a new line was kept
+ * @param {(id?: string | null) => void} line.after called when a new line was kept
  */
 export function keeping(app, { declared, entry, from, draft, values, after }) {
   /** @type {Kept | undefined} */

@@ -61,7 +61,7 @@ function ticked(step, { turn, details }) {
     class: "check-box",
     id,
     "data-step": key,
-    "aria-describedby": `${id}-when ${id}-told`,
+    "aria-describedby": `${id}-when ${id}-about`,
     checked: state === "done",
     // It is ticked once that is kept.
     onclick: (/** @type {MouseEvent} */ event) => {
@@ -80,7 +80,7 @@ function ticked(step, { turn, details }) {
       element("p", { class: "check-when", id: `${id}-when`, hidden: !when }, unbroken(when)),
     ),
     button("Details", () => details(step), toDetails),
-    element("div", { class: "check-told", id: `${id}-told` }, toldOf(step)),
+    element("div", { class: "check-told", id: `${id}-about` }, toldOf(step)),
   ];
 }
 
