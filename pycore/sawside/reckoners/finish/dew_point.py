@@ -91,7 +91,7 @@ def _verdict(given, air, dew, above):
 
 
 def _undried(given, air, surface):
-    """The same of a surface that stays dry, where no finish dries or the wood isn't; None of most."""
+    """The same of a surface that stays dry, where no finish dries or the wood isn't; else None."""
     if fahrenheit(min(air, surface)) < COLDEST:
         least = "10 °C" if given.scale == "air_c" else f"{COLDEST} °F"
         fix = ("shop", "temperature") if air <= surface else ("wood", "surface")
@@ -134,7 +134,7 @@ def _room_text(given):
 
 
 def _unsettled(given):
-    """ "wet" or "dry", as the wood is for its room; "" where it is ready or no wood is dry there."""
+    """How the wood is for its room, "wet" or "dry"; "" where it's ready, or no wood is dry there."""
     degrees, humid = _room(given)
     if humid > _MOST_HUMID:
         return ""
