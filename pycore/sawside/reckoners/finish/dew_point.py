@@ -134,7 +134,7 @@ def _room_text(given):
 
 
 def _unsettled(given):
-    """How the wood is for its room, "wet" or "dry"; "" where it's ready, or no wood is dry there."""
+    """How the wood is for its room, "wet" or "dry"; "" where it's ready or nothing is dry there."""
     degrees, humid = _room(given)
     if humid > _MOST_HUMID:
         return ""
