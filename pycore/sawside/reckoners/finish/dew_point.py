@@ -245,5 +245,11 @@ RECKONER = Reckoner(
         "no source."
     ),
     compute=compute,
-    example={"scale": "air_f", "temperature_f": "68", "humidity": "55", "surface_f": "61"},
+    example={
+        "temperature_f": "68",
+        "temperature_c": "20",
+        "humidity": "55",
+        "surface_f": "61",
+        "surface_c": "16",
+    },
 )

@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from oracles.saturated_air import dew_point_by_halving
 
+from sawside.reckoners import RECKONERS
 from sawside.wood.humid_air import dew_point
 from sawside.wood.moisture import equilibrium
 from tables import rows
@@ -199,3 +200,9 @@ def test_flames_and_fumes_are_cautioned_of():
 )
 def test_bad_input_names_its_field(values, field, kind):
     assert errors(ask(KEY, **values))[field]["kind"] == kind
+
+
+def test_the_example_is_in_the_scale_of_the_project():
+    for settings, dew in ((None, "51.2 °F"), ({"unit": "mm"}, "10.7 °C")):
+        said = reckon(KEY, settings, **RECKONERS[KEY].example)
+        assert said["verdict"] == f"Warm enough: dew point {dew}"
