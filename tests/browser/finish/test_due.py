@@ -75,12 +75,26 @@ def test_a_step_that_comes_due_is_told_once_wherever_one_is(phone, server):
     page.locator(DUE).get_by_role("button", name="Open").tap()
     page.locator("#place[data-shows^='work-out/coats/1']").wait_for()
     assert page.locator(DUE).count() == 0
+    expect(page.get_by_role("checkbox", name="First coat")).to_be_in_viewport(ratio=1)
     open_place(page, "Project")
     page.get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM").wait_for()
     page.reload()
     page.get_by_role("region", name="Next step").wait_for()
     page.wait_for_timeout(500)
     assert page.locator(DUE).count() == 0
+
+
+def test_what_is_due_is_led_to_again_where_its_line_is_shown_already(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T17:59:30")
+    keep_coats(page, server)
+    page.locator(".next-step-line").tap()
+    first = page.get_by_role("checkbox", name="First coat")
+    expect(first).to_be_focused()
+    page.evaluate("document.querySelector('#place').scrollTop = 10000")
+    expect(first).not_to_be_in_viewport()
+    page.clock.fast_forward("01:00")
+    page.locator(DUE).get_by_role("button", name="Open").tap()
+    expect(first).to_be_in_viewport(ratio=1)
 
 
 def test_what_is_said_goes_once_its_step_is_ticked(phone, server):

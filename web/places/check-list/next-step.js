@@ -31,9 +31,12 @@ export function nextStep(app) {
 const count = (many) => (many === 1 ? "1 step" : `${many} steps`);
 
 /**
- * To a step in its line.
+ * To a step in its line; from elsewhere in that line too.
  * @param {Pick<App, "state">} app
  * @param {Pick<StepAhead, "entry" | "step">} ahead
  */
-export const toLine = ({ state }, { entry, step }) =>
-  go(inLine(placeOf(state.get(), { id: entry, kind: "line" }), step));
+export function toLine({ state }, { entry, step }) {
+  const place = inLine(placeOf(state.get(), { id: entry, kind: "line" }), step);
+  if (location.hash === `#${place}`) dispatchEvent(new HashChangeEvent("hashchange"));
+  else go(place);
+}
