@@ -6,6 +6,13 @@ export const go = (place) => {
   location.hash = place;
 };
 
+/**
+ * The address of a part or step in a line, from that of the line.
+ * @param {string} line
+ * @param {string} key
+ */
+export const inLine = (line, key) => `${line}//${encodeURIComponent(key)}`;
+
 let origin = "";
 
 /**

@@ -9,8 +9,9 @@ its `Material`, lengths as a list, rows as a list of the same; None for what was
 not shown. `show` tells lengths by the person's settings, for the working and the drawing.
 It returns a `Reckoning`, or raises `Refusal("impossible", …, field=key)`.
 
-A question with steps to tick is `ticked`: its `compute(given, show, done=NONE_DONE)` gets what was
-done of them in a project, a `Done` by the key of its step, so that what follows goes by that.
+A question with steps to tick is `ticked`: its `compute(given, show, done=NONE_DONE, now=None)` gets
+what was done of them in a project, a `Done` by the key of its step, so that what follows goes by
+that, and the `datetime` of the person's clock, None where that is unknown: what leads may go by it.
 """
 
 from collections.abc import Callable
@@ -227,6 +228,6 @@ class Reckoner:
         if self.job not in JOBS:
             raise ValueError(f"Question {self.key}: which job is it for? {', '.join(JOBS)}.")
 
-    def reckoned(self, given, show, done=NONE_DONE):
-        """What `compute` returns, told what was `done` where it has steps."""
-        return self.compute(given, show, done) if self.ticked else self.compute(given, show)
+    def reckoned(self, given, show, done=NONE_DONE, now=None):
+        """What `compute` returns, told what was `done` by `now` where it has steps."""
+        return self.compute(given, show, done, now) if self.ticked else self.compute(given, show)

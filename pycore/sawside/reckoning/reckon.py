@@ -35,7 +35,7 @@ def reckon(reckoner, values, settings, names=None, ticks=NO_TICKS):
     """
     form = read_values(reckoner, values, settings, names)
     show = Show(settings, form.lengths(reckoner))
-    found = reckoner.reckoned(form.given, show, ticks.done)
+    found = reckoner.reckoned(form.given, show, ticks.done, ticks.now)
     return reckoning_told(reckoner, form, found, show, ticks)
 
 

@@ -9,6 +9,7 @@ from tests.browser.conftest import LARGE, SMALL
 from tests.browser.finish.in_steps import START, keep_coats, moments, open_steps, rows, tick
 from tests.browser.hand import field_called, try_example
 from tests.browser.test_accessible import SCRIPTS, axe
+from tests.browser.words import SAVE_TO_PROJECT
 
 DAY = timedelta(days=1)
 
@@ -118,3 +119,75 @@ def test_steps_are_large_enough_readable_and_named_at_twice_the_text_too(phone, 
         assert page.evaluate("document.querySelector('#place').scrollWidth <= innerWidth"), place
         assert page.evaluate(f"() => {{ {script}\nreturn sawsideBrokenWords(); }}") == [], place
         page.evaluate("document.documentElement.style.fontSize = ''")
+
+
+def test_at_twice_the_text_notices_leave_most_of_the_screen_to_the_steps(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.clock.set_fixed_time("2026-12-02T18:30")
+    keep_coats(page, server, "coats")
+    open_steps(page)
+    tick(page, "First coat")
+    page.clock.set_fixed_time("2026-12-02T19:05")
+    page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
+    page.locator("#notices").get_by_text("Due: Spread the rags").wait_for(timeout=20_000)
+    tick(page, "Second coat")
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    of = "(selector) => document.querySelector(selector).clientHeight / innerHeight"
+    assert page.evaluate(of, "#notices") <= 0.4
+    assert page.evaluate(of, "#place") >= 0.35
+    # What is out of sight is scrolled to, by the keyboard too.
+    for name in ("Open", "Undo"):
+        key = page.locator("#notices").get_by_role("button", name=name)
+        key.focus()
+        expect(key).to_be_in_viewport(ratio=0.9)
+
+
+def test_saving_leads_to_the_steps_and_a_second_time_says_that_it_is_one(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.clock.set_fixed_time(START)
+    page.goto(f"{server.address}#work-out/coats")
+    for saved in (1, 2):
+        try_example(page)
+        page.get_by_role("button", name=SAVE_TO_PROJECT).tap()
+        dialog = page.get_by_role("dialog")
+        again = dialog.get_by_text("Coats in this project is the same. Saving lists it twice.")
+        expect(again).to_have_count(saved - 1)
+        dialog.get_by_role("button", name="Save", exact=True).tap()
+        page.locator(f"#place[data-shows='work-out/coats/{saved}//coat1']").wait_for()
+        expect(page.get_by_role("checkbox", name="First coat")).to_be_in_viewport(ratio=1)
+        # What was filled in is in its line: the question begins anew.
+        page.evaluate("location.hash = 'work-out/coats'")
+        page.get_by_text("3 days after the first, or later").first.wait_for()
+
+
+def test_how_a_step_that_waits_is_done_is_with_its_details_and_each_caution_once_in_the_list(
+    phone, server
+):
+    page = phone(service_workers="block").pages[0]
+    page.clock.set_fixed_time(START)
+    keep_coats(page, server, "before_finish", "Before")
+    open_steps(page, "before_finish")
+    listed = page.locator(".check-list")
+    listed.get_by_text("below the surface").wait_for()  # the next step, how to set nails
+    vacuum = "Vacuum with a brush, then wipe with a clean cloth."
+    assert listed.get_by_text(vacuum).count() == 0
+    for caution in ("Wear a dust respirator to sand", "No flames, sparks or pilot lights"):
+        assert listed.locator("summary").get_by_text(caution).count() == 1
+    assert page.evaluate("document.querySelector('#place').scrollHeight") < 2 * 740
+    page.get_by_role("button", name="Details: Take off the dust").tap()
+    page.get_by_text(vacuum).wait_for()
+    page.get_by_text("Wear a dust respirator to sand").first.wait_for()
+
+
+def test_a_line_that_was_not_changed_has_no_edits_to_undo(phone, server):
+    page = phone(service_workers="block").pages[0]
+    page.clock.set_fixed_time(START)
+    keep_coats(page, server)
+    open_steps(page)
+    undo = page.get_by_role("button", name="Undo my edits")
+    expect(undo).to_be_hidden()
+    expect(page.get_by_role("button", name="Try an example")).to_be_hidden()
+    field_called(page, "Time between coats, h").fill("12")
+    undo.tap()
+    expect(undo).to_be_hidden()
+    expect(field_called(page, "Time between coats, h")).to_have_value("24")

@@ -37,8 +37,12 @@ def test_the_project_says_what_is_next_and_leads_there(phone, server):
     keep_coats(page, server)
     following = page.get_by_role("region", name="Next step")
     following.get_by_text("Next: First coat, from Mon Nov 30, 6:00 PM").tap()
-    page.locator("#place[data-shows='work-out/coats/1']").wait_for()
-    page.get_by_role("checkbox", name="First coat").wait_for()
+    page.locator("#place[data-shows^='work-out/coats/1']").wait_for()
+    first = page.get_by_role("checkbox", name="First coat")
+    expect(first).to_be_focused()
+    # At the step itself: nothing is scrolled to, as the fields stand above the steps.
+    expect(first).to_be_in_viewport(ratio=1)
+    expect(page.get_by_role("heading", name="Coats: Varnish")).not_to_be_in_viewport()
 
 
 def test_steps_without_a_time_have_a_next_one_and_no_calendar(phone, server):
@@ -69,14 +73,28 @@ def test_a_step_that_comes_due_is_told_once_wherever_one_is(phone, server):
     assert page.locator("#notices").get_attribute("role") == "status"  # It is said aloud, politely.
     page.clock.fast_forward("00:20")
     page.locator(DUE).get_by_role("button", name="Open").tap()
-    page.locator("#place[data-shows='work-out/coats/1']").wait_for()
+    page.locator("#place[data-shows^='work-out/coats/1']").wait_for()
     assert page.locator(DUE).count() == 0
+    expect(page.get_by_role("checkbox", name="First coat")).to_be_in_viewport(ratio=1)
     open_place(page, "Project")
     page.get_by_text("Due: First coat, from Mon Nov 30, 6:00 PM").wait_for()
     page.reload()
     page.get_by_role("region", name="Next step").wait_for()
     page.wait_for_timeout(500)
     assert page.locator(DUE).count() == 0
+
+
+def test_what_is_due_is_led_to_again_where_its_line_is_shown_already(phone, server):
+    page = phone_with_clock(phone, "2026-11-30T17:59:30")
+    keep_coats(page, server)
+    page.locator(".next-step-line").tap()
+    first = page.get_by_role("checkbox", name="First coat")
+    expect(first).to_be_focused()
+    page.evaluate("document.querySelector('#place').scrollTop = 10000")
+    expect(first).not_to_be_in_viewport()
+    page.clock.fast_forward("01:00")
+    page.locator(DUE).get_by_role("button", name="Open").tap()
+    expect(first).to_be_in_viewport(ratio=1)
 
 
 def test_what_is_said_goes_once_its_step_is_ticked(phone, server):

@@ -1,5 +1,7 @@
 """The parts of a project are listed for a finish with one tap, and taken back with another."""
 
+from playwright.sync_api import expect
+
 from tests.browser.hand import choose, open_question
 from tests.browser.project.in_project import start_sample_case
 
@@ -15,6 +17,8 @@ def test_the_parts_of_a_project_are_listed_for_how_much_finish_they_take(page):
     page.locator("#notices").get_by_text("Took both faces of the parts of 4 lines.").wait_for()
     told = page.locator("#place").get_by_text(PARTS)
     told.wait_for()
+    # Where one looks: the line with what to buy, not the key at the foot of the page.
+    expect(told).to_be_in_viewport(ratio=1)
     page.locator("#notices").get_by_role("button", name="Undo").tap()
     told.wait_for(state="detached")
 

@@ -67,3 +67,6 @@ def test_the_shop_sheet_prints_every_step_with_a_box_and_those_that_are_done(kep
         assert says(printed, said)
         assert says(printed, when)
     assert says(printed, "Spread oily rags flat outdoors to dry")
+    # Each caution in full once: nobody opens it on paper.
+    for full in ("water and detergent", "limit is 1 mg", "it runs along the floor"):
+        assert listed.get_by_text(full).count() == 1, full

@@ -24,6 +24,10 @@ def test_tabs_keys_notices_dialogs_and_drawings_keep_what_their_tints_told(page)
     canvas, text, chosen = page.evaluate(SYSTEM, ["Canvas", "CanvasText", "Highlight"])
     keep_reading(page, "Alcove width", "37 9/16")
     assert style(page.locator(".notice"), "borderBottomWidth") == "2px"
+    # Behind a text the browser lays the canvas: in the canvas’s own color none is seen.
+    assert style(page.locator(".notice"), "backgroundColor") == canvas
+    for said in (".notice p", ".notice .button"):
+        assert style(page.locator(said), "color") == text
     fill_linked_rail(page)
     page.locator("output[name=result]:not(.waiting) .main-answer").wait_for()
     keep_as(page, "Top rail")

@@ -134,3 +134,21 @@ def test_a_list_without_times_is_ticked_in_any_order():
         answered("entry", document, id="1")["entry"]["headline"]["text"]
         == "Check the wood’s moisture"
     )
+
+
+def test_a_question_leads_with_what_is_due_by_now_and_not_with_dates_that_have_gone_by():
+    """Nothing is ticked: the coats in the plan are still to come, but the first is late."""
+    document = finishing(**OIL)
+    asked = {"reckoner": "coats", "values": OIL, "id": "1"}
+    for now, verdict, said in (
+        ("2026-11-30T17:59", "3 coats, the last one", "Wed Dec 2, 6:40 PM"),
+        ("2026-12-07T12:00", "Due, first coat", "Mon Nov 30, 6:00 PM"),
+        (None, "3 coats, the last one", "Wed Dec 2, 6:40 PM"),
+    ):
+        told = answered("reckon", document, now=now, **asked)
+        assert (told["verdict"], told["answers"][0]["text"]) == (verdict, said)
+    done = changed(document, "tick", id="1", step="coat1", done_at=START)
+    told = answered("reckon", done, now="2026-12-07T12:00", **asked)
+    assert told["verdict"] == "Due, wipe off what’s left"
+    told = answered("reckon", done, now="2026-11-30T18:05", **asked)
+    assert told["verdict"] == "Next, wipe off what’s left"

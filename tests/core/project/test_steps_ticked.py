@@ -44,13 +44,33 @@ def test_what_is_called_cured_too_soon_says_by_how_much():
     assert steps(early)["cured"]["about"].startswith("Ticked 20 days early: go easy on it")
 
 
-def test_the_air_that_was_written_down_slows_the_coat_that_dried_in_it_and_no_other():
-    """52 °F is 18 below 70: twice as long, so 48 h instead of 24; the coat after it is 24 again."""
+def test_the_air_that_was_written_down_holds_for_the_coats_to_come_until_other_air_is():
+    """52 °F is 18 below 70: twice as long, so 48 h instead of 24, for the third coat too; with
+    70 °F at the second it is 24 h again."""
     cold = changed(
         finishing(**OIL), "tick", id="1", step="coat1", done_at=START, temperature="52 F"
     )
     assert due(cold)["coat2"] == "2026-12-02T18:20"
-    assert due(cold)["coat3"] == "2026-12-03T18:40"
+    assert due(cold)["coat3"] == "2026-12-04T18:40"
+    told = "At least 48 h after the coat before it, in the air you noted."
+    assert steps(cold)["coat3"]["about"].endswith(told)
+    said = answered("entry", cold, id="1")["reckoning"]
+    (between,) = [each["text"] for each in said["answers"] if each["key"] == "between"]
+    assert between == "48 h at least"
+    worked = [line["text"] for line in said["working"]]
+    assert "Colder than 70 °F: 1 + (70 − 52) ÷ 18 ≈ 2" in worked
+    second = {"id": "1", "step": "coat2", "done_at": "2026-12-02T18:20"}
+    assert due(changed(cold, "tick", **second))["coat3"] == "2026-12-04T18:40"
+    warm = changed(cold, "tick", **second, temperature="70 F")
+    assert due(warm)["coat3"] == "2026-12-03T18:40"
+
+
+def test_damp_air_that_was_noted_warns_of_the_coats_to_come():
+    """Above 70% shellac turns cloudy, common practice, no source."""
+    document = finishing(finish="shellac", start=START)
+    damp = changed(document, "tick", id="1", step="coat1", done_at=START, humidity="80")
+    told = answered("entry", damp, id="1")["reckoning"]["cautions"]
+    assert told[0]["short"] == "Damp air can turn it cloudy."
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,7 @@
 import { button, element } from "../../widgets/element.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { placeOf } from "../forms/to-fill.js";
-import { go } from "../go.js";
+import { go, inLine } from "../go.js";
 import { calendarButton } from "./calendar.js";
 
 /** @import { StepAhead } from "../../python/contract.d.ts" */
@@ -31,8 +31,12 @@ export function nextStep(app) {
 const count = (many) => (many === 1 ? "1 step" : `${many} steps`);
 
 /**
- * To the line that has a step.
+ * To a step in its line; from elsewhere in that line too.
  * @param {Pick<App, "state">} app
- * @param {Pick<StepAhead, "entry">} step
+ * @param {Pick<StepAhead, "entry" | "step">} ahead
  */
-export const toLine = ({ state }, { entry }) => go(placeOf(state.get(), { id: entry, kind: "line" }));
+export function toLine({ state }, { entry, step }) {
+  const place = inLine(placeOf(state.get(), { id: entry, kind: "line" }), step);
+  if (location.hash === `#${place}`) dispatchEvent(new HashChangeEvent("hashchange"));
+  else go(place);
+}

@@ -1,10 +1,11 @@
 import { correctionKey, draftIn } from "../../store/project/draft.js";
 import { entryOf } from "../../store/project/identity.js";
-import { element } from "../../widgets/element.js";
+import { element, present } from "../../widgets/element.js";
 import { unbroken } from "../../widgets/numbers/unbroken.js";
 import { whenOf } from "../../widgets/project/check-list.js";
 import { notThere } from "../forms/instead.js";
 import { placeOf } from "../forms/to-fill.js";
+import { inLine } from "../go.js";
 import { doneDetails } from "./done-details.js";
 
 /** @import { StepToDo } from "../../python/contract.d.ts" */
@@ -28,10 +29,11 @@ export function stepDone(app, id, key) {
   function draw() {
     const step = told();
     node.replaceChildren(
-      element("a", { class: "back", href: `#${back(app, id)}` }, `‹ ${line()?.name ?? "Project"}`),
+      element("a", { class: "back", href: `#${back(app, id, key)}` }, `‹ ${line()?.name ?? "Project"}`),
       element("h2", {}, unbroken(step?.said ?? key)),
       element("p", { class: "help" }, unbroken(step ? whenOf(step) : "")),
-      ...doneDetails(app, { id, key, draft, kept: line()?.done?.[key], leadsTo: back(app, id) }),
+      ...howOf(step),
+      ...doneDetails(app, { id, key, draft, kept: line()?.done?.[key], leadsTo: back(app, id, key) }),
     );
   }
 
@@ -47,10 +49,22 @@ export function stepDone(app, id, key) {
 }
 
 /**
+ * How a step is done, and what can hurt at it.
+ * @param {StepToDo | undefined} step
+ */
+const howOf = (step) =>
+  present([
+    step?.caution && !step.done ? element("p", { class: "check-caution" }, unbroken(step.caution.full)) : null,
+    step?.about ? element("p", {}, unbroken(step.about)) : null,
+  ]);
+
+/**
+ * To where the step stands in its line.
  * @param {App} app
  * @param {string} id
+ * @param {string} key
  */
-const back = (app, id) => placeOf(app.state.get(), { id, kind: "line" });
+const back = (app, id, key) => inLine(placeOf(app.state.get(), { id, kind: "line" }), key);
 
 /**
  * @param {App} app

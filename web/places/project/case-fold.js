@@ -1,7 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { caseDrawing } from "../../widgets/project/case-drawing.js";
 import { placeOf } from "../forms/to-fill.js";
-import { go } from "../go.js";
+import { go, inLine } from "../go.js";
 
 /** @import { Case } from "../../python/contract.d.ts" */
 /** @import { App } from "../place.d.ts" */
@@ -56,5 +56,5 @@ function fold(app, told, title) {
  * @param {string} part
  */
 function openLine(app, id, part) {
-  go(`${placeOf(app.state.get(), { id, kind: "line" })}//${encodeURIComponent(part)}`);
+  go(inLine(placeOf(app.state.get(), { id, kind: "line" }), part));
 }

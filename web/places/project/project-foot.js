@@ -1,5 +1,5 @@
 import { button, element, present } from "../../widgets/element.js";
-import { go } from "../go.js";
+import { go, onward } from "../go.js";
 import { addCase, newCase } from "./new-case.js";
 import { sampleCase } from "./sample-case.js";
 
@@ -42,10 +42,17 @@ export function projectFoot(app) {
 }
 
 /**
- * Lists the parts of the project, both faces of each, for how much finish they take.
+ * Lists the parts of the project, both faces of each, for how much finish they take, and leads to that line.
  * @param {App} app
  */
-const partsToFinish = (app) => button("How much finish", () => app.project.change({ act: "finish_parts" }));
+function partsToFinish(app) {
+  async function list() {
+    const goOn = onward();
+    const answer = await app.project.change({ act: "finish_parts" });
+    if (answer.ok && answer.id) goOn(`project/${answer.id}`);
+  }
+  return button("How much finish", list);
+}
 
 /**
  * A phone can be lost: said quietly, where it does not stand in the way.

@@ -1,9 +1,10 @@
 import { latest } from "../../store/page/latest.js";
 import { answeredNow } from "../../store/page/pinned-and-recent.js";
+import { isUnkept } from "../../store/project/draft.js";
 import { element } from "../../widgets/element.js";
 import { allEchoed, askInProject } from "../forms/in-project.js";
 import { unitNote } from "../forms/units.js";
-import { go } from "../go.js";
+import { go, inLine } from "../go.js";
 import { notice } from "../notices.js";
 import { inPlace } from "./in-place.js";
 import { questionDraft } from "./question-draft.js";
@@ -77,8 +78,11 @@ export function questionAsked(app, { declared, entry, of, from }) {
     fields.show({ echoes: answer.ok ? allEchoed(answer) : {}, errors, needed });
     unitNote(note, draft.unit(), app);
     others.hidden = !draft.isOfAnother();
-    foot.hidden = answer.ok && clearing() !== null;
+    foot.hidden = answer.ok && (clearing() !== null || isAsKept());
   }
+
+  /** Nothing leads back to a kept line that was not changed, and no example is filled in over it. */
+  const isAsKept = () => Boolean(entry && !isUnkept(app.state.get(), entry.id));
 
   /** A kept line has at its foot what leads back to it, and a form as it began what fills it in. */
   function clearing() {
@@ -92,10 +96,15 @@ export function questionAsked(app, { declared, entry, of, from }) {
     notice("Fields cleared.", { label: "Undo", run: () => fill(before) });
   }
 
-  /** What was begun from an entry is done with: the next is begun anew. */
-  function kept() {
-    if (of || from) draft.drop();
-    if (from) go(from);
+  /**
+   * What was begun from an entry is done with: the next is begun anew. So is what has steps: they're ticked in its line.
+   * @param {string | null} [id] of the new line
+   */
+  function kept(id) {
+    const leadsTo =
+      from || (id && result.nextStep() ? inLine(`work-out/${declared.key}/${id}`, result.nextStep()) : "");
+    if (of || leadsTo) draft.drop();
+    if (leadsTo) go(leadsTo);
     else result.goTo();
   }
 

@@ -10,7 +10,7 @@ import { identity } from "../../store/project/identity.js";
  * What was filled in, in one order: two forms that say the same are the same.
  * @param {Record<string, Typed>} values
  */
-const filled = (values) =>
+export const filled = (values) =>
   JSON.stringify(
     Object.entries(values)
       .filter(([, value]) => value !== "")

@@ -1,7 +1,7 @@
 import { isUnkept } from "../../store/project/draft.js";
 import { button, element, present } from "../../widgets/element.js";
 import { goToPart } from "../../widgets/numbers/parts-list.js";
-import { stepInHand } from "../../widgets/project/check-list.js";
+import { goToStep, stepInHand } from "../../widgets/project/check-list.js";
 import { stepsOfQuestion } from "../check-list/ticking.js";
 import { sortedErrors } from "../forms/field-errors.js";
 import { isToFill } from "../forms/to-fill.js";
@@ -96,8 +96,13 @@ export function questionResult(app, { declared, entry, keeper, values, openField
       lines: inLittle(shown, errors(), declared.fields, focused),
       keep: shown?.ok ? { label: keeper.short, run: keeper.keep } : null,
     }),
-    /** Opens the row of a part in the list. @param {string} key */
-    openPart: (key) => goToPart(whole, key),
+    /** The key of what is to be done first of its steps; "" where it has none. */
+    nextStep: () => (shown?.ok && shown.steps?.find(({ state }) => state === "due" || state === "next")?.key) || "",
+    /** Opens the row of a part in the list, or goes to that of a step. @param {string} key */
+    openPart(key) {
+      goToPart(whole, key);
+      goToStep(whole, key);
+    },
     goTo: () => node.focus({ preventScroll: true }),
   };
 }

@@ -8,9 +8,9 @@ import { button, element } from "../element.js";
  * @param {string} options.title
  * @param {string} options.act what the button says
  * @param {string} [options.name] the one to begin with
- * @param {(name: string) => Promise<{ok: true} | {ok: false, error: Wrong}>} options.give takes the name; an answer with
- *   `ok: false` keeps the dialog open and shows its sentence
- * @param {() => void} [options.after] called when it was taken and the dialog is gone
+ * @param {(name: string) => Promise<{ok: true, id?: string | null} | {ok: false, error: Wrong}>} options.give takes the name; an
+ *   answer with `ok: false` keeps the dialog open and shows its sentence
+ * @param {(id?: string | null) => void} [options.after] called when it was taken and the dialog is gone
  * @param {string} [options.told] what must be known before it is given
  */
 export function nameDialog({ title, act, name = "", told = "", give, after }) {
@@ -33,7 +33,7 @@ export function nameDialog({ title, act, name = "", told = "", give, after }) {
     giving = false;
     if (answer.ok) {
       close();
-      after?.();
+      after?.(answer.id);
     } else wrong.textContent = `${answer.error.message} ${answer.error.remedy ?? ""}`;
   };
   const dialog = element(

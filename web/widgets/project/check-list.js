@@ -54,14 +54,14 @@ function plain(step) {
  * @param {Ticking} ticking
  */
 function ticked(step, { turn, details }) {
-  const { key, said, state, about, caution, done } = step;
+  const { key, said, state } = step;
   const id = freshId("check");
   const box = element("input", {
     type: "checkbox",
     class: "check-box",
     id,
     "data-step": key,
-    "aria-describedby": `${id}-told`,
+    "aria-describedby": `${id}-when ${id}-about`,
     checked: state === "done",
     // It is ticked once that is kept.
     onclick: (/** @type {MouseEvent} */ event) => {
@@ -70,19 +70,33 @@ function ticked(step, { turn, details }) {
     },
   });
   const toDetails = { class: "button quiet check-details", "aria-label": `Details: ${said}` };
+  const when = whenOf(step);
   return [
     box,
-    element("label", { for: id, class: "check-said" }, unbroken(said)),
-    button("Details", () => details(step), toDetails),
     element(
       "div",
-      { class: "check-told", id: `${id}-told` },
-      line(whenOf(step), "check-when"),
-      caution && !done ? cautionOf(caution) : null,
-      line(about),
-      line(done?.photo && "With a photo."),
+      { class: "check-head" },
+      element("label", { for: id, class: "check-said" }, unbroken(said)),
+      element("p", { class: "check-when", id: `${id}-when`, hidden: !when }, unbroken(when)),
     ),
+    button("Details", () => details(step), toDetails),
+    element("div", { class: "check-told", id: `${id}-about` }, toldOf(step)),
   ];
+}
+
+/**
+ * What must be known of a step now. How one that only waits is done is with its details; a caution stands at the first
+ * step that has it, which is told in full there.
+ * @param {StepToDo} step
+ */
+function toldOf({ state, about, caution, done }) {
+  const waits = state === "waits" || state === "passed";
+  const isFirst = caution?.full !== caution?.short;
+  return present([
+    caution && !done && (isFirst || !waits) ? cautionOf(caution) : null,
+    waits ? null : line(about),
+    line(done?.photo && "With a photo."),
+  ]);
 }
 
 /** @param {StepCaution} caution */
@@ -104,6 +118,17 @@ const line = (text, look) => (text ? element("p", { class: look }, unbroken(text
 export function whenOf({ done, due, state }) {
   if (done) return done.said;
   return due ? `${state === "due" ? "Due since" : "From"} ${due.said}` : "";
+}
+
+/**
+ * Where a step stands in a list, with the focus on its check.
+ * @param {HTMLElement} node
+ * @param {string} key
+ */
+export function goToStep(node, key) {
+  const box = firstIn(node, `[data-step="${CSS.escape(key)}"]`);
+  box?.focus({ preventScroll: true });
+  box?.closest("li")?.scrollIntoView({ block: "start" });
 }
 
 /**

@@ -16,7 +16,10 @@ export const stepsSheet = ({ name, title, steps }) =>
     element("ol", {}, steps.map(row)),
   );
 
-/** @param {StepToDo} step */
+/**
+ * A caution is in full where it comes up first, and short after that: paper opens nothing.
+ * @param {StepToDo} step
+ */
 const row = (step) =>
   element(
     "li",
@@ -26,7 +29,7 @@ const row = (step) =>
       "div",
       {},
       element("p", {}, element("strong", {}, unbroken(step.said))),
-      present([whenOf(onPaper(step)), step.done ? null : step.caution?.short, step.about])
+      present([whenOf(onPaper(step)), step.done ? null : step.caution?.full, step.about])
         .filter(Boolean)
         .map((line) => element("p", {}, unbroken(line))),
     ),

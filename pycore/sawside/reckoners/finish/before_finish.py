@@ -9,13 +9,15 @@ from sawside.reckoners.finish.shared.finishes import FINISHES, NAMES
 _FILLS = {"before": "Before the primer", "after": "After the first coat"}
 
 
-def compute(given, show, done=NONE_DONE):
-    """When nail holes are filled, in words, and the steps."""
+def compute(given, show, done=NONE_DONE, now=None):
+    """When nail holes are filled, in words, and the steps; none of them has a time."""
     steps = steps_before(given, show)
     finish = FINISHES[given.finish]
     left = [step for step in steps if step.key not in done]
     nailed = given.nails == "nailed"
-    answers = {"fill": _FILLS[finish.fill] if nailed else "None to fill", "steps": len(steps)}
+    main = _main(given, done, left)
+    answers = {"fill": _FILLS[finish.fill] if nailed else "None to fill"}
+    answers |= {"steps": len(steps)} if main == "steps" else {}
     return Reckoning(
         answers=answers | ({"next": left[0].said} if done and left else {}),
         working=("Nothing is figured here: the steps and their order are shop practice.",),
@@ -24,7 +26,7 @@ def compute(given, show, done=NONE_DONE):
             DUST,
             *((SOLVENT,) if finish.flammable else ()),
         ),
-        main=_main(given, done, left),
+        main=main,
         verdict=_verdict(given, done, left),
         steps=steps,
     )

@@ -8,14 +8,15 @@ from sawside.reckoners.finish.shared.coat_words import spoils
 from sawside.reckoners.finish.shared.drying import drying, factors_worked, longer_worked
 from sawside.reckoners.finish.shared.finish_cautions import RAGS, SOLVENT, SOURCES, WATER
 from sawside.reckoners.finish.shared.schedule import Schedule
-from sawside.reckoners.shared.step_order import overtaken
+from sawside.reckoners.shared.step_order import come_due, overtaken
 
 
-def compute(given, show, done=NONE_DONE):
-    """The moments of the coats as text, and the steps; what was `done` moves what follows."""
+def compute(given, show, done=NONE_DONE, now=None):
+    """The moments of the coats as text, and the steps; what was `done` moves what follows, and what
+    is late by `now` leads."""
     plan = plan_of(given)
     schedule = Schedule(plan, done)
-    between = drying(plan.recoat, plan.air, plan.finish.dries)
+    between = drying(plan.recoat, schedule.air, plan.finish.dries)
     answers = {
         "last": _last(plan, schedule, between),
         **({"between": f"{lasting(between)} at least"} if plan.coats > 1 else {}),
@@ -23,14 +24,14 @@ def compute(given, show, done=NONE_DONE):
     }
     if schedule.cured:
         answers["ready"] = said(schedule.cured)
-    main, verdict, upcoming = _leads(plan, schedule, done)
+    main, verdict, upcoming = _leads(plan, schedule, done, now)
     if upcoming and upcoming.due:
         answers["next"] = said(upcoming.due)
     return Reckoning(
         answers=answers,
-        working=tuple(_working(plan, given.temperature_c if given.air == "air_c" else None)),
+        working=tuple(_working(plan, schedule, given)),
         cautions=(
-            *spoils(plan, given.finish),
+            *spoils(plan, given.finish, schedule.air),
             SOLVENT if plan.finish.flammable else WATER,
             *((RAGS,) if plan.finish.rags else ()),
         ),
@@ -49,27 +50,38 @@ def _last(plan, schedule, between):
     return f"{lasting(between * (plan.coats - 1))} after the first, or later"
 
 
-def _leads(plan, schedule, done):
+def _leads(plan, schedule, done, now):
     """(key of the answer that leads, the words before it, the next step or None)."""
     behind = {*done, *overtaken(schedule.steps, done)}
     left = [step for step in schedule.steps if step.key not in behind]
+    due = come_due(schedule.steps, behind, now) if now else ()
+    for step in left:
+        if step.key in due:
+            return "next", f"Due, {_uncapped(step.said)}", step
     if len(left) == len(schedule.steps):
         count = "One coat" if plan.coats == 1 else f"{plan.coats} coats, the last one"
         return "last", count, None
     if not left:
         return "ready", "Cured", None
-    name = left[0].said
-    return "next", f"Next, {name[:1].lower()}{name[1:]}", left[0]
+    return "next", f"Next, {_uncapped(left[0].said)}", left[0]
 
 
-def _working(plan, celsius):
-    if celsius is not None:
-        degrees = number_text(plan.air.fahrenheit, 2)
-        yield f"In °F: {number_text(celsius, 2)} × 1.8 + 32 = {degrees}"
-    yield from factors_worked(plan.air, plan.finish.dries)
+def _uncapped(name):
+    return f"{name[:1].lower()}{name[1:]}"
+
+
+def _working(plan, schedule, given):
+    air, dries = schedule.air, plan.finish.dries
+    if schedule.is_noted:
+        degrees, humidity = (number_text(each, 2) for each in (air.fahrenheit, air.humidity))
+        yield f"The air that you noted last: {degrees} °F, {humidity}%"
+    elif given.air == "air_c":
+        degrees = number_text(air.fahrenheit, 2)
+        yield f"In °F: {number_text(given.temperature_c, 2)} × 1.8 + 32 = {degrees}"
+    yield from factors_worked(air, dries)
     if plan.coats > 1:
-        yield longer_worked("Hours between coats", plan.recoat, plan.air, plan.finish.dries)
-    yield longer_worked("Days to cure", plan.cure, plan.air, plan.finish.dries)
+        yield longer_worked("Hours between coats", plan.recoat, air, dries)
+    yield longer_worked("Days to cure", plan.cure, air, dries)
 
 
 RECKONER = Reckoner(

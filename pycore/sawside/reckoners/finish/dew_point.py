@@ -46,12 +46,13 @@ def compute(given, show):
     }
     if given.wood is not None:
         answers["room"] = _room_text(given)
+    verdict, *fixes = _verdict(given, air, dew, above)
     return Reckoning(
         answers=answers,
         working=tuple(_working(given, air, dew, above)),
         cautions=(*_outside(air, given.humidity), _AIR),
-        verdict=_verdict(above, air - dew, given.scale, answers["dew"]),
-        fixes=_fixes(above, air - dew, given.scale),
+        verdict=verdict,
+        fixes=tuple(fixes),
     )
 
 
@@ -74,21 +75,33 @@ def _warm(above, scale):
     return in_scale(above, scale) >= _ABOVE[scale]
 
 
-def _verdict(above, room, scale, dew):
-    """`room` is how far the air is above its dew point: wood as warm as the air has no more."""
+def _verdict(given, air, dew, above):
+    """What stops a finish first, and what mends that: wet wood, then air that it doesn't dry in,
+    then wood that isn't dry enough for its room. Wood as warm as the air is no warmer."""
+    told = temperature_text(dew, given.scale)
+    can_warm = _warm(air - dew, given.scale)
+    fix = (
+        ("Warm the wood", f"surface_{given.scale[-1]}") if can_warm else ("Dry the air", "humidity")
+    )
     if above <= 0:
-        return f"Don’t finish: wood gets wet at {dew}"
-    if _warm(above, scale):
-        return f"Warm enough: dew point {dew}"
-    return f"{'Too cold' if _warm(room, scale) else 'Too damp'}: dew point {dew}"
+        return f"Don’t finish: wood gets wet at {told}", fix
+    if not _warm(above, given.scale):
+        return f"{'Too cold' if can_warm else 'Too damp'}: dew point {told}", fix
+    return _undried(given, air, dew + above) or (f"Warm enough: dew point {told}",)
 
 
-def _fixes(above, room, scale):
-    if _warm(above, scale):
-        return ()
-    if _warm(room, scale):
-        return (("Warm the wood", f"surface_{scale[-1]}"),)
-    return (("Dry the air", "humidity"),)
+def _undried(given, air, surface):
+    """The same of a surface that stays dry, where no finish dries or the wood isn't; else None."""
+    if fahrenheit(min(air, surface)) < COLDEST:
+        least = "10 °C" if given.scale == "air_c" else f"{COLDEST} °F"
+        fix = ("shop", "temperature") if air <= surface else ("wood", "surface")
+        said = f"Too cold to dry: {least} is the least"
+        return said, (f"Warm the {fix[0]}", f"{fix[1]}_{given.scale[-1]}")
+    if given.humidity > DAMPEST:
+        return f"Too damp to dry: {DAMPEST}% is the most", ("Dry the air", "humidity")
+    if given.wood is not None and (way := _unsettled(given)):
+        return f"Let the wood settle first: too {way}", ("Measure it again", "wood")
+    return None
 
 
 def _above_text(above, scale):
@@ -113,12 +126,20 @@ def _room_text(given):
     if humid > _MOST_HUMID:
         return f"No wood is dry in air over {_MOST_HUMID}%."
     settles = equilibrium(degrees, humid)
-    off = given.wood - settles
     told = f"{percent_text(given.wood)} now, {percent_text(settles)} there"
-    if abs(off) <= _APART:
-        return f"{told}: ready"
-    way = "wet" if off > 0 else "dry"
-    return f"{told}: {number_text(abs(off), 1)} points too {way}, let it settle first"
+    if way := _unsettled(given):
+        points = number_text(abs(given.wood - settles), 1)
+        return f"{told}: {points} points too {way}, let it settle first"
+    return f"{told}: ready"
+
+
+def _unsettled(given):
+    """How the wood is for its room, "wet" or "dry"; "" where it's ready or nothing is dry there."""
+    degrees, humid = _room(given)
+    if humid > _MOST_HUMID:
+        return ""
+    off = given.wood - equilibrium(degrees, humid)
+    return "" if abs(off) <= _APART else "wet" if off > 0 else "dry"
 
 
 def _working(given, air, dew, above):
@@ -224,5 +245,11 @@ RECKONER = Reckoner(
         "no source."
     ),
     compute=compute,
-    example={"scale": "air_f", "temperature_f": "68", "humidity": "55", "surface_f": "61"},
+    example={
+        "temperature_f": "68",
+        "temperature_c": "20",
+        "humidity": "55",
+        "surface_f": "61",
+        "surface_c": "16",
+    },
 )

@@ -36,7 +36,7 @@ def compute(given, show):
         "grits": ", ".join(names),
         "step": _step_text(plan),
         "other": ", ".join(nearest(each).name for each in plan.grits),
-        "before": _before_text(given, names),
+        "before": _before_text(plan),
         "after": _after_text(plan),
     }
     thin = plan.face is not None and plan.off > plan.face * given.share / 100
@@ -75,14 +75,23 @@ def _step_text(plan):
     )
 
 
-def _before_text(given, names):
+def _before_text(plan):
+    names = [each.name for each in plan.grits]
     grits = f"{names[0]} to {names[-1]}" if len(names) > 1 else names[0]
-    return f"Inside faces, panels and all you can’t reach later: {grits}. Stay off the joints."
+    coarse = [name for name in names if name not in _afterwards(plan)]
+    outside = f" Outside faces: {listed(coarse)}." if coarse else ""
+    inside = f"Inside faces, panels and all you can’t reach later: {grits}."
+    return f"{inside}{outside} Stay off the joints."
+
+
+def _afterwards(plan):
+    """The grits that an outside face gets once the joints are glued."""
+    grits = plan.grits
+    return [each.name for each in grits if each.number >= _LEVEL] or [grits[-1].name]
 
 
 def _after_text(plan):
-    grits = plan.grits
-    left = [each.name for each in grits if each.number >= _LEVEL] or [grits[-1].name]
+    left = _afterwards(plan)
     if plan.face is not None:
         return f"Outside faces, and eased edges of solid wood: {listed(left)}"
     if len(left) == 1:

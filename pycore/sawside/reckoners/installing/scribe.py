@@ -126,6 +126,7 @@ RECKONER = Reckoner(
             "Lap",
             help="How much of the strip goes behind or over the case’s edge.",
             default='0"',
+            metric="0 mm",
             most="6 in",
         ),
         length(

@@ -92,3 +92,18 @@ def test_sanding_warns_of_dust_as_niosh_does():
     """NIOSH Pocket Guide, wood dust: potential occupational carcinogen."""
     said = reckon("before_finish")
     assert any("NIOSH" in each for each in said["cautions"])
+
+
+@pytest.mark.parametrize("wood", ["solid", "veneer"])
+def test_every_step_that_makes_dust_says_so_where_it_is(wood):
+    """The same guide: the limit is of all wood dust, of veneer and by hand too."""
+    told = {s["key"]: s["caution"] for s in reckon("before_finish", wood=wood)["steps"]}
+    for key in ("sand", "dust"):
+        assert "dust respirator" in told[key]["short"], key
+    assert "NIOSH" in told["sand"]["full"]
+
+
+def test_a_count_of_steps_is_only_told_where_nothing_else_leads():
+    nailed, plain = (reckon("before_finish", nails=each)["by_key"] for each in ("nailed", "none"))
+    assert "steps" not in nailed
+    assert plain["steps"]["text"] == "7"

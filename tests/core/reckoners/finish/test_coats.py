@@ -141,6 +141,9 @@ def test_cold_and_damp_air_dries_slower_by_the_rules_that_are_told():
     celsius = {"air": "air_c", "temperature_c": "20", "humidity": "50"}
     said = reckon("coats", finish="shellac", **celsius)  # 68 °F: 2 h × (1 + 2/18) = 2 h 13.3 min
     assert said["by_key"]["between"]["text"] == "2 h 15 min at least"
+    usual = celsius | {"temperature_c": "21"}  # 69.8 °F, which the form itself calls 70
+    said = reckon("coats", finish="shellac", **usual)
+    assert said["by_key"]["between"]["text"] == "2 h at least"
 
 
 def test_warm_and_dry_air_never_shortens_what_the_can_says():

@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from oracles.saturated_air import dew_point_by_halving
 
+from sawside.reckoners import RECKONERS
 from sawside.wood.humid_air import dew_point
 from sawside.wood.moisture import equilibrium
 from tables import rows
@@ -104,7 +105,8 @@ def test_the_surface_has_to_be_5_degrees_above_it(surface, verdict, above):
         ({}, "Too damp: dew point 65 °F", "humidity"),
         ({"surface_f": "66"}, "Too damp: dew point 65 °F", "humidity"),
         ({"surface_f": "60"}, "Don’t finish: wood gets wet at 65 °F", "humidity"),
-        ({"surface_f": "75"}, "Warm enough: dew point 65 °F", None),
+        # Warm enough above the dew point, but past the 85% of the cans.
+        ({"surface_f": "75"}, "Too damp to dry: 85% is the most", "humidity"),
     ],
 )
 def test_air_that_is_too_damp_for_any_wood_in_it_is_to_be_dried(values, verdict, fix):
@@ -125,7 +127,8 @@ def test_the_coldest_that_is_told_is_warm_enough_and_a_tenth_less_is_not(air, hu
         if surface < (0 if letter == "f" else -18):
             continue
         said = reckon(KEY, **values, **{f"surface_{letter}": str(surface)})
-        assert said["verdict"].startswith("Warm enough") == warm
+        wet = re.match("Don’t finish|Too cold:|Too damp:", said["verdict"])
+        assert (wet is None) == warm
 
 
 def test_wood_is_set_against_the_room_it_goes_to():
@@ -140,6 +143,12 @@ def test_wood_is_set_against_the_room_it_goes_to():
         "5% now, 7.7% there: 2.7 points too dry, let it settle first",
     ]
     assert "room" not in texts(reckon(KEY, **SHOP))
+    leads = [reckon(KEY, **SHOP, **room, wood=wood)["verdict"] for wood in ("9", "11", "5")]
+    assert leads == [
+        "Warm enough: dew point 51.2 °F",
+        "Let the wood settle first: too wet",
+        "Let the wood settle first: too dry",
+    ]
 
 
 def test_the_room_is_this_air_where_nothing_is_said_of_it():
@@ -160,10 +169,15 @@ def test_colder_air_than_freezing_is_told_with_its_sign():
 def test_air_that_no_finish_dries_in_is_warned_of_however_warm_the_wood_is():
     """50 °F and 85% as with Coats (common practice, no source)."""
     damp = reckon(KEY, **SHOP | {"humidity": "86", "surface_f": "80"})
-    assert damp["verdict"].startswith("Warm enough")
+    assert damp["verdict"] == "Too damp to dry: 85% is the most"
     assert damp["cautions"][0].startswith("Above 85% humidity a finish may turn cloudy")
     cold = reckon(KEY, scale="air_c", temperature_c="9", humidity="40")
     assert cold["cautions"][0].startswith("Below 50 °F (10 °C)")
+    assert cold["verdict"] == "Too cold to dry: 10 °C is the least"
+    assert cold["fixes"] == [{"label": "Warm the shop", "field": "temperature_c"}]
+    chilled = reckon(KEY, temperature_f="70", humidity="20", surface_f="45")
+    assert chilled["verdict"] == "Too cold to dry: 50 °F is the least"
+    assert chilled["fixes"] == [{"label": "Warm the wood", "field": "surface_f"}]
     assert len(reckon(KEY, **SHOP | {"humidity": "85"})["cautions"]) == 1
 
 
@@ -186,3 +200,9 @@ def test_flames_and_fumes_are_cautioned_of():
 )
 def test_bad_input_names_its_field(values, field, kind):
     assert errors(ask(KEY, **values))[field]["kind"] == kind
+
+
+def test_the_example_is_in_the_scale_of_the_project():
+    for settings, dew in ((None, "51.2 °F"), ({"unit": "mm"}, "10.7 °C")):
+        said = reckon(KEY, settings, **RECKONERS[KEY].example)
+        assert said["verdict"] == f"Warm enough: dew point {dew}"

@@ -1,5 +1,6 @@
 """Sanding: grits of a printed chart, every way through them tried, and what a veneer loses."""
 
+import re
 from fractions import Fraction
 from itertools import combinations, pairwise
 
@@ -146,10 +147,21 @@ def test_disks_are_counted_by_the_faces_of_the_parts():
 
 def test_before_and_after_assembly_the_joints_are_spared_and_leveled():
     said = texts(reckon(KEY, surface="planed", finish="linseed"))
-    assert "P80 to P220. Stay off the joints." in said["before"]
+    assert "P80 to P220. Outside faces: P80. Stay off the joints." in said["before"]
     assert (
         said["after"] == "Level the joints with P120, then all outside faces: P120, P180 and P220"
     )
+
+
+@pytest.mark.parametrize("surface", ["planed", "sawn", "smooth", "sheet", "veneer"])
+@pytest.mark.parametrize("finish", ["linseed", "lacquer", "paint"])
+def test_an_outside_face_gets_every_grit_before_or_after_assembly(surface, finish):
+    """What a coarse grit takes out, saw marks and ripples, no finer one does (common practice, no
+    source)."""
+    said = texts(reckon(KEY, surface=surface, finish=finish))
+    outside = said["before"].partition("Outside faces: ")[2] + said["after"]
+    there = [int(each) for each in re.findall(r"P(\d+)", outside)]
+    assert sorted({*there}) == numbers(said["grits"])
 
 
 @pytest.mark.parametrize("surface", ["sheet", "veneer"])

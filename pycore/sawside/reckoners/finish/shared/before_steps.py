@@ -17,6 +17,7 @@ VENEER = Caution(
     "than a few sheets of paper. Start at 150 grit or finer, stay off the edges, and stop when the "
     "scratches are even: what’s sanded through can’t be put back.",
 )
+_BY_HAND = Caution("Sand veneer by hand, and wear a dust respirator.", f"{VENEER.full} {DUST.full}")
 
 
 def steps_before(given, show):
@@ -37,7 +38,7 @@ def steps_before(given, show):
         else None,
         Step("moisture", "Check the wood’s moisture", _SETTLED),
         _glue(finish),
-        Step("sand", "Sand to the last grit", _SANDED[veneered], VENEER if veneered else DUST),
+        Step("sand", "Sand to the last grit", _SANDED[veneered], _BY_HAND if veneered else DUST),
         Step("corners", "Ease the corners", _EASED[veneered], None if veneered else DUST),
         Step("grain", "Raise the grain", _RAISED) if _swells(finish) else None,
         Step("light", "Look along it in raking light", _RAKED),

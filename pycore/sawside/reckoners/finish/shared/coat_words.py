@@ -31,15 +31,16 @@ def air_said(done):
     return said
 
 
-def spoils(plan, finish):
-    """Cautions of what spoils the coats of a plan; `finish` is the key of its finish."""
-    if finish in _BLUSHES and plan.air.humidity > _BLUSH:
+def spoils(plan, finish, air):
+    """Cautions of what spoils the coats of a plan in some `Air`; `finish` is the key of its
+    finish."""
+    if finish in _BLUSHES and air.humidity > _BLUSH:
         yield _caution(
             "Damp air can turn it cloudy.",
             f"Above {_BLUSH}% humidity wait for a drier day, or stop if a wet coat turns white "
             "(shop practice).",
         )
-    if plan.air.fahrenheit > _HOT:
+    if air.fahrenheit > _HOT:
         yield _caution(
             "In such heat it may set before it levels.",
             f"Most cans stop at {_HOT} °F (32 °C): finish in the morning, out of the sun.",

@@ -17,6 +17,8 @@ from sawside.lengths.plain_numbers import number_text
 USUAL_F, USUAL_HUMIDITY = 70, 50
 COLDEST, DAMPEST = 50, 85
 """°F and percent: past them most cans say not to finish (common practice, no source)."""
+_AS_GOOD_AS_USUAL = Fraction(698, 10)
+"""21 °C, which a thermometer in °C calls the same air."""
 _DEGREES = 18
 _DAMP = 70
 _WETTEST = 95
@@ -33,7 +35,9 @@ class Air:
 
 def cold_factor(air):
     """How many times as long by temperature, 1 or more."""
-    return 1 + max(Fraction(USUAL_F) - air.fahrenheit, 0) / _DEGREES
+    if air.fahrenheit >= _AS_GOOD_AS_USUAL:
+        return Fraction(1)
+    return 1 + (USUAL_F - air.fahrenheit) / _DEGREES
 
 
 def damp_factor(air, dries):

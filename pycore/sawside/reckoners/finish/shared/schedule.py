@@ -1,6 +1,7 @@
 """When each coat goes on: after the one before it is dry, and in hours when the person is there.
 
 What was done comes first: a coat that was ticked late or early moves what follows, nothing else.
+The air that was noted at a coat holds for those to come, until other air is.
 """
 
 from collections.abc import Mapping
@@ -93,7 +94,7 @@ class Schedule:
             dry = left and left + self._dries(coat)
             lost = lost_hour(left, dry) if left else timedelta()
             dry = left and dry + lost
-        cure = drying(Fraction(24 * self.plan.cure), self._air(self.plan.coats), self._how())
+        cure = drying(Fraction(24 * self.plan.cure), self.air, self._how())
         self.cured = left and left + cure
         about = f"{lasting(cure)} after the last coat."
         due = self.cured and self.plan.hours.fit(self.cured, timedelta())
@@ -125,7 +126,8 @@ class Schedule:
         about = air_said(self.done.get(f"coat{coat}")) + self.plan.finish.how
         if coat > 1:
             between = drying(self.plan.recoat, self._air(coat - 1), self._how())
-            about += f" At least {lasting(between)} after the coat before it{also}."
+            noted = ", in the air you noted" if self._noted(coat - 1) else ""
+            about += f" At least {lasting(between)} after the coat before it{noted}{also}."
         return Step(f"coat{coat}", self.plan.called(coat), about, caution)
 
     def _after(self, coat, applied):
@@ -172,11 +174,26 @@ class Schedule:
         return self.plan.finish.dries
 
     def _air(self, coat):
-        """The air in which a coat dries: as it was written down, or else as it is planned for."""
-        done, air = self.done.get(f"coat{coat}"), self.plan.air
-        if done is None:
-            return air
-        return Air(
-            air.fahrenheit if done.fahrenheit is None else done.fahrenheit,
-            air.humidity if done.humidity is None else done.humidity,
-        )
+        """The air in which a coat dries: as it was last noted, or else as it is planned for."""
+        air = self.plan.air
+        for noted in self._noted(coat):
+            air = Air(
+                air.fahrenheit if noted.fahrenheit is None else noted.fahrenheit,
+                air.humidity if noted.humidity is None else noted.humidity,
+            )
+        return air
+
+    def _noted(self, coat):
+        """What was `done` of this coat and those before it, where air was noted; in their order."""
+        there = (self.done.get(f"coat{each}") for each in range(1, coat + 1))
+        return [each for each in there if each and not each.fahrenheit is each.humidity is None]
+
+    @property
+    def air(self):
+        """The air in which what is still to come dries."""
+        return self._air(self.plan.coats)
+
+    @property
+    def is_noted(self):
+        """Whether any of that air was noted."""
+        return bool(self._noted(self.plan.coats))

@@ -22,6 +22,7 @@ FIELDS = (
         "Case’s left side",
         help="From the same place. 0 if you measured from the case.",
         default='0"',
+        metric="0 mm",
         most="40 ft",
         in_short="case from {}",
     ),
