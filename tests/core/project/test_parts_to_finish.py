@@ -100,6 +100,29 @@ def test_a_line_without_faces_has_no_area():
     assert error["message"] == "Dowel: “Area of parts” isn’t one of its answers."
 
 
+@pytest.mark.parametrize(
+    ("coats", "taken"),
+    [
+        ({"finish": "blend", "coats": "2"}, {"finish": "blend", "coats": "2"}),
+        ({"finish": "paint"}, {"finish": "paint"}),
+        ({"finish": "wax"}, {}),
+        ({"finish": ["paint"]}, {}),
+    ],
+)
+def test_the_finish_is_that_of_the_coats_of_the_project(coats, taken):
+    """Wax is sold by weight: it has no cans here. What is no finish is of a file from elsewhere."""
+    document = acts(
+        begun(),
+        line("Shelf", PIECE, length="36", width="16"),
+        line("First", "coats", finish="shellac"),
+        line("Second", "coats", finish="tung"),
+    )
+    *others, last = document["entries"]
+    document = document | {"entries": [*others, last | {"values": coats}]}
+    values, _ = finish_of(changed(document, "finish_parts"))
+    assert {key: values[key] for key in ("finish", "coats") if key in values} == taken
+
+
 def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
     said = change(
         acts(
