@@ -47,5 +47,6 @@ def test_a_kept_line_with_different_ends_opens_as_two_rows(page):
     open_entry(page, "Top rail", "Open")
     chosen(page, "Left end", "45° miter").wait_for()
     chosen(page, "Right end", "Square").wait_for()
+    choose(page, "Left end", "Square")
     page.get_by_role("button", name="Clear", exact=True).tap()
     page.get_by_text(re.compile("^Both ends")).first.wait_for()
