@@ -1,8 +1,7 @@
 """A project in millimeters: what a question starts with, its example, and the kerf."""
 
-from tests.browser.hand import choose
+from tests.browser.hand import choose, try_example
 from tests.browser.start.start_support import eventually
-from tests.browser.words import EXAMPLE
 
 
 def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_example(
@@ -20,7 +19,7 @@ def test_in_millimeters_a_question_starts_with_metric_stock_and_shows_a_metric_e
     thickness = page.get_by_label("Thickness", exact=True)
     thickness.wait_for()
     assert thickness.input_value() == "18 mm"
-    page.get_by_role("button", name=EXAMPLE).tap()
+    try_example(page)
     eventually(lambda: page.get_by_label("Span", exact=True).input_value() == "803 mm")
     page.get_by_role("button", name="Clear", exact=True).tap()
     eventually(lambda: thickness.input_value() == "18 mm")
