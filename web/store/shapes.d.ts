@@ -54,8 +54,8 @@ export interface Stamp {
   revision: number;
 }
 
-/** A view as the core tells it, with what it is of. */
-export type Picture = View & { of?: Stamp };
+/** A view as the core tells it, with what it is of, and as of which minute. */
+export type Picture = View & { of?: Stamp; asked?: string | null };
 
 /** A cutting plan that is looked for, or was: of what, the best one so far, and what is said of it. */
 export interface Planning {

@@ -45,7 +45,7 @@ def _links(name, worked):
             continue
         main = answer.key == worked.main.key and item is None
         yield _link(label, answer.kind, name if main else f"{name}: {label}", text)
-    if area := area_of_parts(worked.reckoner, worked.found):
+    if area := area_of_parts(worked.found):
         yield _link(AREA, "area", f"{name}: {AREA}", area_text(area, unit_of_areas(worked.show)))
 
 

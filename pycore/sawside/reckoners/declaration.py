@@ -89,6 +89,8 @@ class Part:
     profile: str = ""
     """What it is sold as, where it has a profile ("Crown molding"): it comes out of sticks, or of
     boards of just its thickness and width."""
+    is_edging: bool = False
+    """Whether its face is the edge of a panel: it is no face by itself."""
 
 
 @dataclass(frozen=True, slots=True)

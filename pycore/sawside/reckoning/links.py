@@ -6,7 +6,7 @@ from fractions import Fraction
 from sawside.errors import Refusal, quoted
 from sawside.lengths.bounded import is_bounded
 from sawside.lengths.marks import exact_of
-from sawside.lengths.reading.names import Named
+from sawside.lengths.reading.names import SQUARE, Named
 from sawside.lengths.real import FIRST_BITS, Real, enclosed, simplest_between
 from sawside.reckoning.main_answer import main_answer
 from sawside.reckoning.old_labels import ALONE, OLD_LABELS
@@ -24,15 +24,10 @@ _POWERS = {"length": 1, "lengths": 1, "count": 0, "angle": 1, "weight": 0}
 AREA = "Area of parts"
 """What one face of all parts of a line is called behind its name, however many answers it has."""
 
-_EDGING = "edge_strip"
-"""Its face is the edge of a panel."""
 
-
-def area_of_parts(reckoner, found):
+def area_of_parts(found):
     """One face of every part that has a width, in exact square inches; edging has none."""
-    if reckoner.key == _EDGING:
-        return Fraction(0)
-    wide = (part for part in found.parts if part.width is not None)
+    wide = (part for part in found.parts if part.width is not None and not part.is_edging)
     return total(rational(each.length) * rational(each.width) * each.count for each in wide)
 
 
@@ -67,17 +62,17 @@ def named(reckoner, found, label):
         main = _alone(reckoner) or main_answer(reckoner, found)
         return _number(main, found.answers[main.key])
     if label == AREA.casefold():
-        return _area(reckoner, found)
+        return _area(found)
     answer, number = called(reckoner, found, label)
     value = found.answers.get(answer.key)
     return _number(answer, value if number is None else value[number - 1][1])
 
 
-def _area(reckoner, found):
-    area = area_of_parts(reckoner, found)
+def _area(found):
+    area = area_of_parts(found)
     if not area:
         raise _unknown(AREA, "isn’t one of its answers")
-    return Named(area, 2)
+    return Named(area, SQUARE)
 
 
 def called(reckoner, found, label):

@@ -13,9 +13,6 @@ from sawside.wood.materials import MATERIALS
 from sawside.wood.own import PREFIX, own_material
 from sawside.wood.weights import POUNDS_IN
 
-_AREA = 2
-"""The power of inches of an area."""
-
 _DOLLAR = re.compile(r"\$(?![^\[\]]*\])")
 _THOUSANDS_OF_DOLLARS = re.compile(r"\d{1,3}(,\d{3})+\.\d+")
 
@@ -96,21 +93,17 @@ def _in_its_unit(field, names):
     one = _ONE_IS.get(field.unit)
     if one is None or names is None:
         return names
-    fits = _is_weight if field.unit in POUNDS_IN else _is_area
+    is_weight = field.unit in POUNDS_IN
+
+    def fits(named):
+        return isinstance(named, Named) and (named.weight if is_weight else named.is_area)
+
     return {
         name: named._replace(value=named.value / one, weight=False, power=0)
-        if isinstance(named, Named) and fits(named)
+        if fits(named)
         else named
         for name, named in names.items()
     }
-
-
-def _is_weight(named):
-    return named.weight
-
-
-def _is_area(named):
-    return named.power == _AREA
 
 
 def _with_unit(field, number):

@@ -10,7 +10,7 @@ from sawside.lengths.display import (
     mixed_text,
     rational_text,
 )
-from sawside.lengths.reading.names import Named
+from sawside.lengths.reading.names import SQUARE, Named
 from sawside.lengths.reading.reader import read
 from sawside.lengths.show import Show
 from sawside.lengths.tape import stretch
@@ -18,9 +18,8 @@ from sawside.lengths.units import BOARD_FOOT, SQUARE_FOOT
 from sawside.reckoning.answers import count_told, length_told
 from sawside.wood.weights import weight_text
 
-_AREA = 2
 _POWERS = {
-    _AREA: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
+    SQUARE: ("area", "in²", "square inches", SQUARE_FOOT, "ft²"),
     3: ("volume", "in³", "cubic inches", BOARD_FOOT, "board feet"),
 }
 """Kind, unit, its words, how much of it is in one of the other unit, and that one."""
@@ -52,7 +51,7 @@ def names_told(names, settings):
     """What each name in a text is worth as if it stood alone; angles and Refusals aren't told."""
     told = []
     for written, named in names.items():
-        if isinstance(named, Named) and (named.weight or named.power == _AREA):
+        if isinstance(named, Named) and (named.weight or named.is_area):
             told.append({"name": written, "stands_for": _without_length(named, Show(settings))})
             continue
         try:

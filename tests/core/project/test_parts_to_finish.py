@@ -141,6 +141,16 @@ def test_edging_and_what_has_no_width_are_no_faces_and_the_log_names_them():
     )
 
 
+def test_the_area_of_a_case_is_that_which_it_tells_itself_without_its_edging_strips():
+    values = {"width": "36", "height": "30", "depth": "12", "thickness": "3/4", "fixed": "1"}
+    values |= {"banding": "all", "band": "1/4"}
+    document = acts(begun(), line("Carcass", "carcass", **values), ("finish_parts", {}))
+    case = answered("entry", document, id="1")["reckoning"]
+    assert any(part["name"].startswith("Edging") for part in case["parts"])
+    told = {each["key"]: each["text"] for each in case["answers"]}
+    assert finish_of(document)[1]["area"] == told["finish"]
+
+
 def test_the_areas_are_told_in_short_beside_their_line():
     few = acts(begun(), line("Shelf", PIECE, length="36", width="16"), ("finish_parts", {}))
     summary = answered("view", few)["entries"][-1]["summary"]

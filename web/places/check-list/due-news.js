@@ -23,8 +23,6 @@ export function dueNews({ state, projects }) {
   let timer;
   /** @type {string[]} what is said of now */
   let standing = [];
-  /** What it was looked once more for. */
-  let overtaken = "";
 
   function tell() {
     const { view, record, dueTold } = state.get();
@@ -63,20 +61,14 @@ export function dueNews({ state, projects }) {
     if (left) timer = setTimeout(projects.look, Math.min(LONGEST, Math.max(SHORTEST, left)));
   }
 
-  /**
-   * Whether the time of a step came while the core worked out which are due. What waits for a step that is late has a
-   * time that has gone by too, and comes due when that one is done; and so has all by a clock that the core does not
-   * take, as one in another century. So it is looked once for the same steps.
-   */
+  /** Whether the time of a step came while the core worked out which are due. */
   function cameMeanwhile() {
-    const before = overtaken;
-    overtaken = ahead()
-      .filter((step) => step.state === "next" && leftTo(step) <= 0)
-      .map(keyOf)
-      .join();
-    return overtaken !== "" && overtaken !== before;
+    const { asked } = state.get().view ?? {};
+    return ahead().some((step) => asked && step.due && step.due.at > asked && leftTo(step) <= 0);
   }
 
+  // What waits for a step that is late has a time that has gone by, and comes due when that one is done. So has all
+  // by a clock that the core does not take, as one in another century: nothing comes due.
   const untilNext = () =>
     ahead()
       .map(leftTo)

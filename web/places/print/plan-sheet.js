@@ -2,7 +2,7 @@ import { element } from "../../widgets/element.js";
 import { planSheet as sheet } from "../../widgets/project/plan-sheet.js";
 import { nothingYet } from "../forms/instead.js";
 import { planShown } from "../plan/plan-shown.js";
-import { paperChoice, paperOf, printButton } from "./printing.js";
+import { flowing } from "./printing.js";
 
 /** @import { App } from "../place.d.ts" */
 
@@ -19,13 +19,9 @@ export function planSheet(app) {
     const { view } = app.state.get();
     const { plan } = planShown(app.state.get());
     if (!plan) return node.replaceChildren(back(), nothingYet(app, "No cutting plan to print yet."));
-    const paper = paperOf(app);
     const name = element("h3", { class: "shop-name" }, view?.name);
     const whole = element("article", { class: "shop-sheet" }, name, sheet(plan));
-    node.replaceChildren(
-      element("div", { class: "on-screen" }, back(), element("h2", {}, TITLE), paperChoice(app, draw), printButton()),
-      element("div", { class: "printable" }, element("div", { class: paper ? `flows-on-${paper}` : "" }, whole)),
-    );
+    node.replaceChildren(...flowing(app, { back: back(), title: TITLE, draw }, whole));
   }
 
   draw();

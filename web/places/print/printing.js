@@ -45,6 +45,20 @@ export function paperChoice(app, onChange) {
 
 export const printButton = () => button("Print", () => window.print(), { class: "button primary wide" });
 
+/**
+ * What flows over as many pages as it takes: the choice of paper and the key above it, which are not printed.
+ * @param {App} app
+ * @param {{back: HTMLElement, title: string, draw(): void}} head
+ * @param {HTMLElement} whole
+ */
+export function flowing(app, { back, title, draw }, whole) {
+  const paper = paperOf(app);
+  return [
+    element("div", { class: "on-screen" }, back, element("h2", {}, title), paperChoice(app, draw), printButton()),
+    element("div", { class: "printable" }, element("div", { class: paper ? `flows-on-${paper}` : "" }, whole)),
+  ];
+}
+
 /** What to set in the browser's print window, and what to distrust. */
 export const trueSizeAdvice = () =>
   element(

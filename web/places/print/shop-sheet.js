@@ -1,7 +1,7 @@
 import { element } from "../../widgets/element.js";
 import { shopSheet as sheet } from "../../widgets/project/shop-sheet.js";
 import { nothingYet } from "../forms/instead.js";
-import { paperChoice, paperOf, printButton } from "./printing.js";
+import { flowing } from "./printing.js";
 
 /** @import { App } from "../place.d.ts" */
 
@@ -20,11 +20,7 @@ export function shopSheet(app) {
       node.replaceChildren(back(), nothingYet(app, "Nothing to print yet. Save something to the project first."));
       return;
     }
-    const paper = paperOf(app);
-    node.replaceChildren(
-      element("div", { class: "on-screen" }, back(), element("h2", {}, TITLE), paperChoice(app, draw), printButton()),
-      element("div", { class: "printable" }, element("div", { class: paper ? `flows-on-${paper}` : "" }, sheet(view))),
-    );
+    node.replaceChildren(...flowing(app, { back: back(), title: TITLE, draw }, sheet(view)));
   }
 
   draw();

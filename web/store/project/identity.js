@@ -28,9 +28,10 @@ export const isOfBefore = (made, record) => made?.of?.id !== record?.id || made?
  * A view of the project as the core tells it, with what it shows: which record, and after which change of it.
  * @param {ProjectRecord} record
  * @param {View} seen
+ * @param {string | null} asked the minute that it is as of, where the clock tells one
  * @returns {Picture}
  */
-export const viewOf = (record, seen) => ({ ...seen, of: stampOf(record) });
+export const viewOf = (record, seen, asked) => ({ ...seen, of: stampOf(record), asked });
 
 /**
  * Whether the view that is shown is from before the last change: the core has not told the newer one yet.

@@ -31,7 +31,7 @@ export function openedProject({ database, state, ask }) {
     const isOfBefore = seen.ok && seen.schema !== record.document.schema;
     const today = isOfBefore ? await recordOfToday({ database, state, ask }, record) : null;
     if (today) return view(today);
-    const shown = seen.ok ? { view: viewOf(record, seen), unshown: null } : { view: null, unshown: seen.error };
+    const shown = seen.ok ? { view: viewOf(record, seen, now), unshown: null } : { view: null, unshown: seen.error };
     const left = seen.ok ? seen.pieces.reduce((sum, piece) => sum + piece.left, 0) : 0;
     const lastOpened = { ...state.get().lastOpened, [record.id]: { at: Date.now(), left } };
     state.set({ record, openProject: record.id, lastOpened, ...shown });

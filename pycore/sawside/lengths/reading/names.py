@@ -17,6 +17,10 @@ BARE = re.compile(r"[^\W\d_][\w ]*", re.UNICODE)
 _SIGNS = {"x", "of"}
 
 
+SQUARE = 2
+"""The power of inches of an area."""
+
+
 class Named(NamedTuple):
     """What a name stands for: an exact value of `power` 0 (count), 1 (inches), 2 or 3.
 
@@ -30,6 +34,11 @@ class Named(NamedTuple):
     angle: bool = False
     echo: str = ""
     weight: bool = False
+
+    @property
+    def is_area(self):
+        """Whether it is in square inches."""
+        return self.power == SQUARE
 
 
 def check_name(name):

@@ -28,7 +28,7 @@ def finish_parts(document):
         worked = evaluation.worked[entry["id"]]
         if not worked.ok or not worked.found.parts:
             continue
-        if area_of_parts(worked.reckoner, worked.found):
+        if area_of_parts(worked.found):
             lines.append(entry["name"])
         else:
             left_out.append(entry["name"])

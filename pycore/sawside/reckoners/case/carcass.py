@@ -1,5 +1,6 @@
 """What parts a case is cut from: each with its size, grain, edging and joints."""
 
+from dataclasses import replace
 from functools import partial
 
 from sawside.drawing.case.carcass import carcass_drawing
@@ -35,7 +36,10 @@ def compute(given, show):
         working=tuple(working(sizes, panels, amounts, given, show)),
         drawing=carcass_drawing(show, sizes, shelf_levels(sizes)),
         cautions=tuple(cautions(sizes, given.material, show)),
-        parts=tuple(_part(panel, sizes, show) for panel in (*panels, *strips)),
+        parts=(
+            *(_part(panel, sizes, show) for panel in panels),
+            *(replace(_part(strip, sizes, show), is_edging=True) for strip in strips),
+        ),
         verdict=_verdict(panels, show),
         place=partial(placed_case, sizes, panels, strips),
     )

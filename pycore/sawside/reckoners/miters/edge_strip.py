@@ -43,6 +43,7 @@ def _part(given, strip, picture):
         long_side=strip.to_cut,
         short_side=strip.short_side,
         drawing=picture,
+        is_edging=True,
     )
 
 

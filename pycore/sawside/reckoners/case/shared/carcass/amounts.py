@@ -7,6 +7,7 @@ weight alone, as if they were of the panels' material.
 from dataclasses import dataclass
 from fractions import Fraction
 
+from sawside.lengths.areas import area_text, unit_of_areas
 from sawside.lengths.units import INCHES_PER
 from sawside.reckoners.case.shared.carcass.as_measured import measured_text
 from sawside.wood.numbers import metric, number_text, small_text
@@ -54,17 +55,10 @@ def amounts_of(panels, strips, given):
     )
 
 
-def area_text(square_inches, show):
-    """ "25.6 ft²", in metric "2.38 m²"; small ones with the digits that tell them."""
-    unit, size, places = ("m²", _METER, 2) if metric(show) else ("ft²", _FOOT, 1)
-    area = square_inches / size**2
-    return f"{number_text(area, places) if area >= 1 else small_text(area, 2)} {unit}"
-
-
 def sheets_text(amounts, show):
     """ "23/32″ thick: 25.6 ft²; 1/4″ thick: 7.2 ft²"."""
     return "; ".join(
-        f"{measured_text(thickness, show)} thick: {area_text(area, show)}"
+        f"{measured_text(thickness, show)} thick: {area_text(area, unit_of_areas(show))}"
         for thickness, area in amounts.areas.items()
     )
 
@@ -76,7 +70,7 @@ def amounts_answers(amounts, show):
     return {
         "sheets": sheets_text(amounts, show),
         **edging,
-        "finish": area_text(2 * amounts.area, show),
+        "finish": area_text(2 * amounts.area, unit_of_areas(show)),
         **weight,
     }
 
